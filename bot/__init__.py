@@ -1,0 +1,1 @@
+"""Chalkpost: strength training with remote clients, through a chat."""

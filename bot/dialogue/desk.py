@@ -1,0 +1,176 @@
+"""The desk: a frozen snapshot of all that a turn may look at. Built by `storage.desk` in a handful of queries."""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from bot.dialogue.turn import Talk
+from bot.training.pain import PainSaid
+from bot.training.people import Client, ClientId, Coach, CoachId, Programme
+from bot.training.report import Performed
+from bot.training.session import Session
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """What the operator set: how to call for help here, where the privacy notice is, the bot's own name."""
+
+    bot_name: str
+    emergency_number: str
+    operator_contact: str
+    consent_version: str
+
+
+@dataclass(frozen=True, slots=True)
+class Invite:
+    """An invitation that somebody shows: for a client of `coach`, or (coach empty) the operator's for a coach."""
+
+    token_hash: str
+    coach: CoachId
+    coach_name: str
+    is_open: bool
+    """Neither used nor expired."""
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthRow:
+    """A kept strength state: before and after the session in which the exercise was last done."""
+
+    exercise: str
+    session: str
+    day: date
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True)
+class OpenPain:
+    """Pain that is not settled yet: its exercise is held."""
+
+    id: str
+    exercise: str | None
+    said: PainSaid
+    words: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class OpenDoubt:
+    """A report that waits for the answer which reading was meant."""
+
+    session: str
+    key: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class OpenQuestion:
+    """A client's question that the coach has not answered."""
+
+    key: str
+    words: str
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class DoneSet:
+    """A set of this week, with the day and what its exercise works."""
+
+    day: date
+    performed: Performed
+
+
+@dataclass(frozen=True, slots=True)
+class ClientDesk:
+    """All that may matter of one client: never more than the present session and the present week.
+
+    `session` is the one that words and taps are about: the session of the card tapped or the message edited, else
+    today's, else the latest unfinished one of the last two days. `week` are the sessions from Monday to Sunday of the
+    local week of `now` with their reports. `message_report` tells which session a message (edited) had reported to.
+    """
+
+    profile: Client
+    coach: Coach
+    programme: Programme | None = None
+    session: Session | None = None
+    session_is_latest: bool = True
+    """No later session of this client has reports: strength states may be taken from `StrengthRow.before`."""
+    week: tuple[Session, ...] = ()
+    last_week: tuple[Session, ...] = ()
+    strengths: tuple[StrengthRow, ...] = ()
+    """Of the exercises in `session` and in the programme."""
+    pains: tuple[OpenPain, ...] = ()
+    doubts: tuple[OpenDoubt, ...] = ()
+    questions: tuple[OpenQuestion, ...] = ()
+    held: tuple[tuple[str, date], ...] = ()
+    """Exercises on hold, since when."""
+
+    def strength(self, exercise: str) -> StrengthRow | None:
+        """The kept state of an exercise, or `None` where it was never done."""
+        return next((row for row in self.strengths if row.exercise == exercise), None)
+
+
+@dataclass(frozen=True, slots=True)
+class RosterLine:
+    """One client in the coach's lists and digest, from kept columns: no history is read.
+
+    `sessions_done` of `sessions_due` are of the last four weeks. `next_day` is the next training day.
+    """
+
+    client: ClientId
+    name: str
+    standing: str
+    reachable: bool
+    last_day: date | None
+    sessions_done: int
+    sessions_due: int
+    next_day: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class DigestEntry:
+    """What happened with one client since the last digest, or still waits for the coach."""
+
+    client: ClientId
+    name: str
+    pains: tuple[OpenPain, ...] = ()
+    missed: tuple[date, ...] = ()
+    questions: tuple[OpenQuestion, ...] = ()
+    doubts: tuple[OpenDoubt, ...] = ()
+    sessions: tuple[Session, ...] = ()
+    """Reported since the last digest."""
+    readiness_flagged: bool = False
+    unreachable: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class CoachDesk:
+    """All that may matter of one coach. `about` is the client whom a tap, a reply or a command is about: only ever
+    one of this coach's own; a stranger's id and an absent one both leave it `None`."""
+
+    profile: Coach
+    roster: tuple[RosterLine, ...] = ()
+    """Filled for /clients, /digest and where a recipient is to be chosen."""
+    digest: tuple[DigestEntry, ...] = ()
+    """Filled where a digest is to be written."""
+    programmes: tuple[Programme, ...] = ()
+    about: ClientDesk | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """What a turn may look at. `tokens` are fresh random texts (24 characters of `A-Za-z0-9_-`), to be used in order.
+
+    A chat may be a client's and a coach's at once; both are then set.
+    """
+
+    now: datetime
+    house: House
+    tokens: tuple[str, ...]
+    talk: Talk | None = None
+    client: ClientDesk | None = None
+    coach: CoachDesk | None = None
+    invite: Invite | None = None
+    reply_about: str = ""
+    """Whom the message is about that `reply_to` answers: the `about` of our own message (see `Say`)."""
+    reply_message: int | None = None
+    """The other side's message behind the one replied to, where it was relayed."""

@@ -1,0 +1,108 @@
+"""What comes in: something a person did in the chat, or a time that has come."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """A text message. `reply_to` is the message that it answers; `forwarded` ones are somebody else's words."""
+
+    chat: int
+    message: int
+    at: datetime
+    text: str
+    first_name: str = ""
+    language: str = ""
+    reply_to: int | None = None
+    forwarded: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Edited:
+    """The author changed a text message that they had sent."""
+
+    chat: int
+    message: int
+    at: datetime
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Tapped:
+    """A button under one of our messages. `query` must be acknowledged; `update` tells two taps apart."""
+
+    chat: int
+    query: str
+    at: datetime
+    data: str
+    update: int
+    message: int | None = None
+
+
+class MediaKind(StrEnum):
+    """What kind of thing was sent in place of words."""
+
+    PHOTO = "photo"
+    VIDEO = "video"
+    VOICE = "voice"
+    DOCUMENT = "document"
+    STICKER = "sticker"
+    OTHER = "other"
+
+
+@dataclass(frozen=True, slots=True)
+class MediaSent:
+    """Something else than text. `caption` are the words beside it; `album` groups several sent together."""
+
+    chat: int
+    message: int
+    at: datetime
+    kind: MediaKind
+    caption: str = ""
+    file: str = ""
+    file_name: str = ""
+    reply_to: int | None = None
+    album: str = ""
+    forwarded: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class BotBlocked:
+    """The person blocked us (`blocked`) or let us in again."""
+
+    chat: int
+    at: datetime
+    blocked: bool
+
+
+class RuleKind(StrEnum):
+    """What may come due by the clock. Each is a row with its next time; see `storage.schedule`."""
+
+    SESSION = "session"
+    """The day's session, at the client's hour on a training day."""
+    CUTOFF = "cutoff"
+    """The end of the client's day: is the session still unreported?"""
+    WEEK = "week"
+    """The weekly summary, on the client's last training day."""
+    PAIN_CHECK = "pain_check"
+    """The morning after pain."""
+    NUDGE = "nudge"
+    """The one reminder of an unfinished enrolment."""
+    DIGEST = "digest"
+    """The coach's daily digest."""
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """A rule's time has come. `whose` is a client's or coach's id, `ref` what it is about (a pain's id, say)."""
+
+    rule: int
+    kind: RuleKind
+    whose: str
+    ref: str
+    due_at: datetime
+
+
+Incoming = Typed | Edited | Tapped | MediaSent | BotBlocked | Due

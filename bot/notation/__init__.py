@@ -1,0 +1,1 @@
+"""Text to training values and back: what people type, and how we print what we understood. Pure."""

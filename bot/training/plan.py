@@ -1,0 +1,159 @@
+"""What a coach prescribes: sets, exercises, sessions. A planned session is a snapshot and never changes afterwards."""
+
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+
+from bot.training.units import Load
+
+
+class LoadStyle(StrEnum):
+    """What the number on a load means for an exercise."""
+
+    TOTAL = "total"
+    """Bar and plates together, a stack, a machine."""
+    PER_HAND = "per_hand"
+    """The number on one dumbbell."""
+    BODYWEIGHT = "bodyweight"
+    """What is added to the body; negative is assistance."""
+    NONE = "none"
+    """Timed or unloaded."""
+
+
+class Measure(StrEnum):
+    """What a set counts."""
+
+    REPS = "reps"
+    SECONDS = "seconds"
+    METRES = "metres"
+
+
+class Region(StrEnum):
+    """Where an exercise works, coarsely."""
+
+    UPPER = "upper"
+    LOWER = "lower"
+    TRUNK = "trunk"
+
+
+class LoadRule(StrEnum):
+    """How the next load of an exercise is chosen; a coach sets it per exercise."""
+
+    TRACKED = "tracked"
+    """From the tracked strength (the default)."""
+    DOUBLE = "double"
+    """Double progression: repetitions to the top of the range, then load."""
+    FIXED = "fixed"
+    """A fixed step after two sessions over target."""
+    PERCENT = "percent"
+    """A percentage of the top set."""
+    HELD = "held"
+    """The load stays as the coach set it."""
+
+
+@dataclass(frozen=True, slots=True)
+class RepRange:
+    """Repetitions (or seconds, or metres) asked for, both ends included; `low == high` fixes the number."""
+
+    low: int
+    high: int
+
+    @property
+    def is_fixed(self) -> bool:
+        """Whether one single number is asked for."""
+        return self.low == self.high
+
+    def __contains__(self, reps: int) -> bool:
+        return self.low <= reps <= self.high
+
+
+@dataclass(frozen=True, slots=True)
+class Drop:
+    """Lighter continuations without rest: `times` drops, each cut by `percent` (low, high) of the load before it.
+
+    20 to 40 % a drop is common practice, no source.
+    """
+
+    times: int
+    percent: tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Mini:
+    """Short-rest continuations at the same load: `reps` each, `rest_s` (low, high) seconds apart, while they last."""
+
+    reps: int
+    rest_s: tuple[int, int]
+
+
+Finish = Drop | Mini
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedSet:
+    """One prescribed work set. `rir` is the target in repetitions in reserve, 0 to 10, halves allowed."""
+
+    reps: RepRange
+    rir: Decimal | None = None
+    load: Load | None = None
+    rest_s: int | None = None
+    finish: Finish | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WarmupStep:
+    """A warm-up set before the first work set."""
+
+    load: Load
+    reps: int
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedExercise:
+    """An exercise as prescribed for one session.
+
+    `pair` names a superset: exercises of one session with the same `pair` are done in turn.
+    `muscles` count a hard set as 1 (direct), `muscles_indirect` as a half.
+    `priority` 1 is kept at all cost, 3 goes first when time is short.
+    `reason` says in a line why the loads are what they are (empty where there is nothing to say).
+    """
+
+    name: str
+    sets: tuple[PlannedSet, ...]
+    aliases: tuple[str, ...] = ()
+    load_style: LoadStyle = LoadStyle.TOTAL
+    sides: int = 1
+    measure: Measure = Measure.REPS
+    region: Region | None = None
+    cue: str = ""
+    pair: str = ""
+    muscles: tuple[str, ...] = ()
+    muscles_indirect: tuple[str, ...] = ()
+    equipment: str = ""
+    """Which loads can be made: a key of the client's `Gym` (`bar`, `dumbbell`, `stack`, `bodyweight`, `none`)."""
+    load_rule: LoadRule = LoadRule.TRACKED
+    priority: int = 2
+    setup_s: int = 60
+    warmup: tuple[WarmupStep, ...] = ()
+    reason: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedSession:
+    """A workout as planned for one client and day, in order. `minutes` is the estimate of the whole."""
+
+    title: str
+    exercises: tuple[PlannedExercise, ...]
+    minutes: int
+
+    def exercise(self, name: str) -> PlannedExercise:
+        """The exercise of that name; `KeyError` where the session has none."""
+        for exercise in self.exercises:
+            if exercise.name == name:
+                return exercise
+        raise KeyError(name)
+
+    @property
+    def set_count(self) -> int:
+        """How many work sets are prescribed."""
+        return sum(len(exercise.sets) for exercise in self.exercises)
