@@ -1,0 +1,158 @@
+"""What goes out: messages as values. Keys and arguments, never words; words are put to them when a turn is kept."""
+
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from decimal import Decimal
+from enum import IntEnum, StrEnum
+
+from bot.training.units import Load
+
+Value = str | int | Decimal | date | datetime | time | Load
+"""What a line's arguments may be: text is escaped, numbers, dates and loads are written as the reader's language does.
+A `datetime` is shown in its own zone: turn it to the reader's local time first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line of words: a key of `bot/wording/en/*.ftl` and its arguments. Never words themselves."""
+
+    key: str
+    args: tuple[tuple[str, "Value | Line"], ...] = ()
+
+
+def line(key: str, **args: "Value | Line") -> Line:
+    """A line; an argument may itself be a line (its words are put in place)."""
+    return Line(key, tuple(args.items()))
+
+
+BLANK = Line("")
+"""An empty line between paragraphs."""
+
+
+@dataclass(frozen=True, slots=True)
+class Button:
+    """A button under a message: exactly one of `data` (comes back as `Tapped.data`), `url` or `copy` is set."""
+
+    label: Line
+    data: str = ""
+    url: str = ""
+    copy: str = ""
+
+
+Rows = tuple[tuple[Button, ...], ...]
+
+
+class Urgency(IntEnum):
+    """What goes first when much waits; lower goes first. Within one chat the order of writing is kept."""
+
+    URGENT = 0
+    """Pain, urgent signs."""
+    REPLY = 1
+    """An answer to what somebody just did."""
+    REFRESH = 2
+    """A message brought up to date in place."""
+    NOTICE = 3
+    """Something that the clock started: sessions, reminders, digests."""
+
+
+class Repeat(StrEnum):
+    """What to do where it is not known whether a message arrived."""
+
+    RESEND = "resend"
+    """Send again: twice is better than never."""
+    AGAIN = "again"
+    """Send again, marked as a repetition (alerts)."""
+    DROP = "drop"
+    """Leave it: never is better than twice."""
+
+
+@dataclass(frozen=True, slots=True)
+class WeekChart:
+    """The weekly picture: hard sets by muscle (direct 1, indirect 0.5), largest first, and sessions done of planned."""
+
+    title: str
+    muscles: tuple[tuple[str, Decimal], ...]
+    done: int
+    planned: int
+
+
+@dataclass(frozen=True, slots=True)
+class Say:
+    """A message to a chat.
+
+    `slot` names a message that keeps itself up to date: where one was sent in this slot before, it is edited in place
+    (unless `fresh`, which sends a new one and strips the old one's buttons). `about` marks whom a reply to this message
+    goes to (a client's id in a coach's chat, the coach's id in a client's). `key` makes a message unique for good
+    (a reminder for one due time); left empty, it is made from what came in. After `expires_at` it is not sent any more.
+    `picture` is drawn when it is sent; the lines are then its caption.
+    """
+
+    to: int
+    lines: tuple[Line, ...]
+    buttons: Rows = ()
+    slot: str = ""
+    fresh: bool = False
+    urgency: Urgency = Urgency.REPLY
+    repeat: Repeat = Repeat.RESEND
+    silent: bool = False
+    reply_to: int | None = None
+    about: str = ""
+    key: str = ""
+    expires_at: datetime | None = None
+    picture: WeekChart | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class React:
+    """The quiet acknowledgement: a reaction to somebody's message. `emoji` is one of the platform's fixed list."""
+
+    to: int
+    message: int
+    emoji: str
+
+
+@dataclass(frozen=True, slots=True)
+class Toast:
+    """The short answer to a tap, shown for a moment. Best effort: it dies after some seconds, and is not kept."""
+
+    query: str
+    line: Line | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """Take the buttons from a message of ours (a step that was answered, a card of yesterday)."""
+
+    to: int
+    message: int | None = None
+    slot: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Relay:
+    """Copy somebody's message, media and all, into another chat. `about` as in `Say`."""
+
+    to: int
+    source_chat: int
+    source_message: int
+    about: str = ""
+    reply_to: int | None = None
+    urgency: Urgency = Urgency.REPLY
+
+
+@dataclass(frozen=True, slots=True)
+class Menu:
+    """Show the commands of a role in this chat: `client`, `coach` or `stranger`."""
+
+    to: int
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class Leave:
+    """Leave a chat that is not a private one."""
+
+    to: int
+
+
+Saying = Say | React | Toast | Strip | Relay | Menu | Leave
