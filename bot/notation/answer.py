@@ -1,0 +1,140 @@
+"""What a message is read against, and what it was read to say. Plain values; the chat and the terminal share them."""
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from decimal import Decimal
+from enum import StrEnum
+
+from bot.training.pain import PainSaid
+from bot.training.plan import PlannedExercise
+from bot.training.report import Performed, SetKey
+from bot.training.units import Unit
+
+Span = tuple[int, int]
+"""Where words stand in the raw message: first character, and one past the last."""
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """A message with what a coach would know beside it.
+
+    `unit` is the client's own; `now` is aware, its offset is the client's; `done` is what the session holds so far;
+    `current` names the exercise that the chat is on (`None`: the first with a prescribed set not yet done).
+    """
+
+    text: str
+    unit: Unit
+    now: datetime
+    exercises: tuple[PlannedExercise, ...]
+    done: tuple[Performed, ...] = ()
+    current: str | None = None
+
+
+class AskKind(StrEnum):
+    """Why a message is asked about. Each has one short question in the wording files."""
+
+    ORDER = "order"
+    """Load and repetitions, sets, or list: which number is which."""
+    UNIT = "unit"
+    """Kilograms or pounds."""
+    WHICH_EXERCISE = "which_exercise"
+    """A name, or a set without one, that fits more than one exercise."""
+    UNKNOWN_EXERCISE = "unknown_exercise"
+    """An exercise that the session does not have, or a substitute."""
+    OUT_OF_REASON = "out_of_reason"
+    """Far outside the plan and the history."""
+    RANGE = "range"
+    """As planned, where the plan leaves a range, or a load without repetitions."""
+    LOAD = "load"
+    """Repetitions without a load where one is needed."""
+    NUMBER_FORMAT = "number_format"
+    """A number that can be written for several: `1.000`, `1e9`."""
+    DAY = "day"
+    """Which day the report is for."""
+    PER_HAND = "per_hand"
+    """One dumbbell or both, one side of the bar or all of it."""
+    EFFORT = "effort"
+    """An effort that is no effort on the scale, or contradicts the repetitions."""
+    WHICH_SET = "which_set"
+    """Which set a correction is about."""
+    SAME = "same"
+    """`same`, where there is nothing before it to repeat."""
+    DONE = "done"
+    """`done` or `as planned`, where it may be a set, an exercise or the session."""
+    WHICH_SKIP = "which_skip"
+    """Which exercise is skipped."""
+    UNSURE = "unsure"
+    """Numbers that belong to no reading."""
+
+
+class Meaning(StrEnum):
+    """What a stretch of a message gave."""
+
+    LOAD = "load"
+    REPS = "reps"
+    SETS = "sets"
+    EFFORT = "effort"
+    SIDE = "side"
+    NAME = "name"
+    UNIT = "unit"
+    STAGE = "stage"
+    REPEAT = "repeat"
+    PLANNED = "planned"
+    CORRECTION = "correction"
+    SET_NUMBER = "set_number"
+    SKIP = "skip"
+    FINISH = "finish"
+    MINUTES = "minutes"
+    DAY = "day"
+    PAIN = "pain"
+    QUESTION = "question"
+    IMPLIED = "implied"
+    """Not said: from the plan or the set before. The span is that of the set which it completes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """Which words gave which value; `value` is the value in notation (`60 kg`, `5`, `Bench Press`)."""
+
+    span: Span
+    meaning: Meaning
+    value: str
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One honest reading of a doubtful message: what to print on its button, and all that it would store."""
+
+    label: str
+    """Values only, in notation: `60 kg x 5`, `Cable Row`, `2026-03-04`, `kg`."""
+    reading: "Reading"
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """What must be asked back. `span` is where the doubtful words stand; `choices` may be empty where none is honest."""
+
+    kind: AskKind
+    span: Span
+    choices: tuple[Choice, ...] = ()
+    exercise: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a message says. Where `ask` is set, `performed` and `replaces` are empty: nothing doubtful is stored.
+
+    `performed` is only what this message adds or, with `replaces`, corrects. `minutes` is the time that the client has;
+    `day` the day that the report is for where that is not today. `question`: the message wants the coach's answer.
+    """
+
+    performed: tuple[Performed, ...] = ()
+    replaces: tuple[SetKey, ...] = ()
+    skipped: tuple[str, ...] = ()
+    finished: bool = False
+    pain: PainSaid | None = None
+    minutes: Decimal | None = None
+    day: date | None = None
+    question: bool = False
+    ask: Ask | None = None
+    evidence: tuple[Evidence, ...] = ()
