@@ -1,0 +1,86 @@
+"""From a workout to the session of a day: loads put in, warm-ups, minutes; and the same again while it is under way."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date
+
+from bot.training.exposure import lifted_sets
+from bot.training.gym import loadable
+from bot.training.people import Gym, Workout
+from bot.training.plan import PlannedExercise, PlannedSession
+from bot.training.progress import NextLoads, next_loads
+from bot.training.report import Performed
+from bot.training.session import Session
+from bot.training.strength import State, after_session, begin
+from bot.training.timing import session_minutes
+
+
+def fresh_state(exercise: PlannedExercise) -> State:
+    """Nothing known yet."""
+    return begin(level=None, region=exercise.region, load_style=exercise.load_style)
+
+
+def plan_session(
+    workout: Workout, gym: Gym, *, strengths: Mapping[str, State], held: Mapping[str, date], day: date
+) -> PlannedSession:
+    """The session that somebody is asked to do on this day: loads from what is known, on their own equipment."""
+    exercises = tuple(
+        _planned(e, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day)) for e in workout.exercises
+    )
+    return PlannedSession(workout.title, exercises, session_minutes(exercises))
+
+
+def next_for(
+    exercise: PlannedExercise,
+    gym: Gym,
+    state: State | None,
+    *,
+    held: bool,
+    day: date,
+    done: tuple[Performed, ...] = (),
+    pain: int | None = None,
+) -> NextLoads:
+    """The loads of the sets that remain after `done`; of all sets where nothing is done yet."""
+    return next_loads(
+        state or fresh_state(exercise),
+        exercise,
+        loadable(gym, exercise.equipment),
+        today=day,
+        done=lifted_sets(done),
+        hold=held,
+        pain=pain,
+    )
+
+
+def under_way(
+    session: Session, exercise: PlannedExercise, gym: Gym, before: State | None, *, held: bool
+) -> PlannedExercise:
+    """The exercise with the loads of its remaining sets as today's sets suggest; as planned where none is done."""
+    done = tuple(p for p in session.done if p.exercise == exercise.name)
+    first_open = session.next_set(exercise)
+    if not done or first_open is None or first_open == 1:
+        return exercise
+    coming = next_for(exercise, gym, before, held=held, day=session.day, done=done)
+    rest = exercise.sets[first_open - 1 :]
+    if len(coming.sets) != len(rest):
+        return exercise
+    renewed = tuple(
+        replace(planned, load=after.load if after.load is not None else planned.load)
+        for planned, after in zip(rest, coming.sets, strict=True)
+    )
+    return replace(exercise, sets=exercise.sets[: first_open - 1] + renewed)
+
+
+def strength_after(session: Session, exercise: PlannedExercise, before: State | None, pain: int | None) -> State:
+    """The state after this session's sets of the exercise, from the state before it."""
+    done = tuple(p for p in session.done if p.exercise == exercise.name)
+    start = before or fresh_state(exercise)
+    return after_session(start, day=session.day, sets=lifted_sets(done), prescribed=exercise.sets, pain=pain)
+
+
+def _planned(exercise: PlannedExercise, coming: NextLoads) -> PlannedExercise:
+    sets = tuple(
+        replace(planned, load=after.load or planned.load, reps=after.reps)
+        for planned, after in zip(exercise.sets, coming.sets, strict=True)
+    )
+    return replace(exercise, sets=sets, warmup=coming.warmup)
