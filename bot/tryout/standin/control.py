@@ -1,0 +1,210 @@
+"""The people's side over HTTP, all JSON, errors as `{"error": "..."}`. `?bot=<id>` names a bot; else the first.
+
+GET  /people                          everyone           POST /people {id, first_name, language, zone}
+GET  /people/<id>/chat                messages, keyboard, commands; `last` is where news goes on
+POST /people/<id>/say {text, reply_to}    start {payload}    edit {message, text}    delete {message}
+POST /people/<id>/tap {message, button}   button: a label, a number, or [row, column]
+POST /people/<id>/send                multipart: file, kind (document, photo, voice, video), caption, reply_to
+POST /people/<id>/sticker {emoji}     forward {text}     block {}     unblock {}
+GET  /people/news?after=N&wait_s=25   what happened after notice N, waiting for it
+GET  /people/files/<bot>/<path>       a file of a message
+GET  /control/calls?after=N           the bots' calls    POST /control/faults [{trouble, ...}]    DELETE /control/faults
+"""
+
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
+
+from aiohttp import BodyPartReader, web
+from aiohttp.typedefs import Handler
+
+from bot.tryout.standin.files import FOLDERS, FileKind
+from bot.tryout.standin.house import Bot, House
+from bot.tryout.standin.model import Person
+from bot.tryout.standin.orders import read_faults
+from bot.tryout.standin.seat import CantDo, Place, Seat
+from bot.tryout.standin.shown import show_call, show_chat, show_notice, show_person
+from bot.tryout.standin.values import JsonObject, JsonValue
+
+LONGEST_WAIT_S = 50.0
+PICTURES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".gif": "image/gif"}
+
+
+@dataclass(frozen=True, slots=True)
+class Control:
+    """The routes, over the same house that the bots use."""
+
+    house: House
+    seat: Callable[[int, int], Seat]
+    add_person: Callable[..., Person]
+
+    def lay(self, app: web.Application) -> None:
+        """Adds the routes."""
+        router = app.router
+        router.add_get("/people", plain(self.list_people))
+        router.add_post("/people", plain(self.new_person))
+        router.add_get("/people/news", plain(self.news))
+        router.add_get("/people/files/{bot}/{path:.+}", self.file)
+        router.add_get("/people/{id}/chat", plain(self.chat))
+        router.add_post("/people/{id}/send", plain(self.send))
+        router.add_post("/people/{id}/{act}", plain(self.act))
+        router.add_get("/control/calls", plain(self.calls))
+        router.add_post("/control/faults", plain(self.add_faults))
+        router.add_delete("/control/faults", plain(self.clear_faults))
+
+    def _bot(self, request: web.Request) -> Bot:
+        return self.house.bot(int(request.query.get("bot", "0")))
+
+    def _seat(self, request: web.Request) -> Seat:
+        number = int(request.match_info["id"])
+        if number not in self.house.people:
+            raise CantDo(f"there is nobody with the id {number}")
+        return self.seat(number, int(request.query.get("bot", "0")))
+
+    async def list_people(self, request: web.Request) -> JsonValue:
+        """Everyone, and the bot they talk to."""
+        bot = self._bot(request)
+        people = [show_person(bot, person) for person in self.house.people.values()]
+        named: JsonObject = {"id": bot.id, "name": bot.user.first_name, "username": bot.user.username}
+        return {"bot": named, "people": people}
+
+    async def new_person(self, request: web.Request) -> JsonValue:
+        """Adds someone; an id of their own when none is given."""
+        given = await body(request)
+        name = str(given.get("first_name") or "").strip()
+        if not name:
+            raise CantDo("a person needs a name")
+        number = given.get("id")
+        if not isinstance(number, int):
+            number = max(self.house.people, default=1000) + 1
+        language, zone = str(given.get("language") or "en"), str(given.get("zone") or "")
+        return show_person(self._bot(request), self.add_person(number, name, language, zone=zone))
+
+    async def chat(self, request: web.Request) -> JsonValue:
+        """A whole chat."""
+        seat = self._seat(request)
+        return show_chat(self.house, seat.bot, seat.chat)
+
+    async def act(self, request: web.Request) -> JsonValue:
+        """Something a person does."""
+        return act(self._seat(request), request.match_info["act"], await body(request))
+
+    async def send(self, request: web.Request) -> JsonValue:
+        """A file from a person."""
+        seat = self._seat(request)
+        fields: dict[str, str] = {}
+        name, mime, data = "", "", b""
+        async for part in await request.multipart():
+            if not isinstance(part, BodyPartReader):
+                continue
+            if part.name == "file":
+                name, mime = part.filename or "file", part.headers.get("Content-Type", "")
+                data = bytes(await part.read())
+            else:
+                fields[part.name or ""] = await part.text()
+        caption, reply_to = fields.get("caption", ""), int(fields.get("reply_to") or 0)
+        kind = _kind(fields.get("kind", "document"))
+        return {"message": seat.send(kind, data, name=name, mime=mime, caption=caption, reply_to=reply_to)}
+
+    async def news(self, request: web.Request) -> JsonValue:
+        """What happened since, waiting for it."""
+        after, wait_s = int(request.query.get("after", "0")), float(request.query.get("wait_s", "25"))
+        notices = await self.house.news.wait(after, min(wait_s, LONGEST_WAIT_S))
+        bot = self._bot(request)
+        shown = [show_notice(bot, notice) for notice in notices if notice.bot_id in {0, bot.id}]
+        return {"last": notices[-1].number if notices else self.house.news.last, "notices": shown}
+
+    async def file(self, request: web.Request) -> web.StreamResponse:
+        """A file's bytes; pictures to be looked at, the rest to be kept."""
+        media = self.house.bot(int(request.match_info["bot"])).shelf.at(request.match_info["path"])
+        if media is None:
+            raise web.HTTPNotFound
+        ending = f".{media.path.rsplit('.', 1)[-1].lower()}"
+        response = web.Response(body=media.data, content_type=PICTURES.get(ending, "application/octet-stream"))
+        response.headers["X-Content-Type-Options"] = "nosniff"
+        return response
+
+    async def calls(self, request: web.Request) -> JsonValue:
+        """The bots' calls after a number."""
+        after = int(request.query.get("after", "0"))
+        return [show_call(call) for call in self.house.record.calls[after:]]
+
+    async def add_faults(self, request: web.Request) -> JsonValue:
+        """Puts trouble in force."""
+        self.house.faults.add(*read_faults(await request.json()))
+        return {"in_force": len(self.house.faults.listed())}
+
+    async def clear_faults(self, _request: web.Request) -> JsonValue:
+        """Takes all trouble away."""
+        self.house.faults.clear()
+        return {"in_force": 0}
+
+
+def act(seat: Seat, name: str, given: JsonObject) -> JsonValue:
+    """One act of a person, by name."""
+    text, message = str(given.get("text") or ""), _number(given, "message")
+    match name:
+        case "say":
+            return {"message": seat.say(text, reply_to=_number(given, "reply_to"))}
+        case "start":
+            return {"message": seat.start(str(given.get("payload") or ""))}
+        case "edit":
+            seat.edit(message, text)
+        case "delete":
+            seat.delete(message)
+        case "tap":
+            return {"query": seat.tap(message, _place(given.get("button")))}
+        case "sticker":
+            return {"message": seat.sticker(str(given.get("emoji") or "👍"))}
+        case "forward":
+            return {"message": seat.forward(text)}
+        case "block":
+            seat.block()
+        case "unblock":
+            seat.unblock()
+        case _:
+            raise CantDo(f"a person can't do «{name}» here")
+    return {}
+
+
+def _number(given: JsonObject, name: str) -> int:
+    value = given.get(name)
+    return value if isinstance(value, int) else 0
+
+
+def _place(given: JsonValue) -> Place:
+    match given:
+        case str() | int():
+            return given
+        case [int(row), int(column)]:
+            return row, column
+        case _:
+            raise CantDo("a button is a label, a number, or [row, column]")
+
+
+def _kind(name: str) -> FileKind:
+    for kind in FOLDERS:
+        if kind == name and kind != "sticker":
+            return kind
+    raise CantDo(f"a file can't be sent as «{name}»")
+
+
+async def body(request: web.Request) -> JsonObject:
+    """The JSON object of a request; empty when there is none."""
+    if not request.can_read_body:
+        return {}
+    given = await request.json()
+    if not isinstance(given, dict):
+        raise CantDo("a JSON object is wanted")
+    return given
+
+
+def plain(handle: Callable[[web.Request], Awaitable[JsonValue]]) -> Handler:
+    """Answers with JSON; what a person can't do is 400 with the reason."""
+
+    async def serve(request: web.Request) -> web.StreamResponse:
+        try:
+            return web.json_response(await handle(request))
+        except ValueError as error:
+            return web.json_response({"error": str(error)}, status=400)
+
+    return serve
