@@ -68,12 +68,16 @@ class Repeat(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class WeekChart:
-    """The weekly picture: hard sets by muscle (direct 1, indirect 0.5), largest first, and sessions done of planned."""
+    """The weekly picture: hard sets by muscle (direct 1, indirect 0.5), largest first, and sessions done of planned.
+
+    `wanted` is the same of what was planned; where it is empty only what was done is shown.
+    """
 
     title: str
     muscles: tuple[tuple[str, Decimal], ...]
     done: int
     planned: int
+    wanted: tuple[tuple[str, Decimal], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
