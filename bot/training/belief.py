@@ -1,0 +1,81 @@
+"""What is believed of a lifter on one exercise: six traits as a joint normal distribution, and its exact bookkeeping.
+
+A belief is changed in three ways only: time passes (`later`), a day begins (`new_day`), and something was learned
+about two of its directions (`learned`), from which all that moves with them follows by the rules of the joint normal
+distribution. There is no chance in any of it.
+"""
+
+from dataclasses import dataclass
+from math import exp, log
+
+import numpy as np
+from numpy.typing import NDArray
+
+from bot.training.lifter import (
+    FEEL_SD,
+    FIRST_SD,
+    FORM_CARRY,
+    GROWTH,
+    GROWTH_SD,
+    TIRING_SD,
+    LevelFacts,
+    RegionFacts,
+)
+
+Floats = NDArray[np.float64]
+
+STRENGTH, GROW, SLOPE, TIRING, FEEL, FORM = range(6)
+"""The traits: ln of the mean 1RM in kg; ln of the growth's a; ln slope; ln of tiring beside the usual; lasting bias of
+feel; ln of the day's form."""
+TRAITS = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Belief:
+    """Mean and covariance of the six traits."""
+
+    mean: Floats
+    cov: Floats
+
+    @classmethod
+    def first(cls, level: LevelFacts, region: RegionFacts, strength: float, strength_sd: float = FIRST_SD) -> "Belief":
+        """The belief before any set, around a strength (ln kg)."""
+        mean = np.array([strength, GROWTH, region.slope, 0.0, 0.0, 0.0])
+        spread = (strength_sd, GROWTH_SD, region.slope_sd, TIRING_SD, FEEL_SD, level.form)
+        return cls(mean, np.diag(np.square(np.array(spread))))
+
+    def learned(self, ways: Floats, mean: Floats, cov: Floats) -> "Belief":
+        """The belief when the linear combinations `ways` (k x 6) of the traits turn out to have `mean` and `cov`."""
+        before = ways @ self.cov @ ways.T
+        gain = np.linalg.solve(before, ways @ self.cov).T
+        shift = gain @ (mean - ways @ self.mean)
+        after = self.cov + gain @ (cov - before) @ gain.T
+        return Belief(self.mean + shift, (after + after.T) / 2)
+
+    def new_day(self, level: LevelFacts) -> "Belief":
+        """A new day: a share of the last form stays, the rest is the day's own."""
+        step = np.ones(TRAITS)
+        step[FORM] = FORM_CARRY
+        cov = self.cov * np.outer(step, step)
+        cov[FORM, FORM] += (1 - FORM_CARRY**2) * level.form**2
+        return Belief(self.mean * step, cov)
+
+    def later(self, level: LevelFacts, *, trained_weeks: float, weeks: float) -> "Belief":
+        """After `weeks` of training on top of `trained_weeks`: growth by the log law, with wandering."""
+        span = log((1 + trained_weeks + weeks) / (1 + trained_weeks))
+        rate = exp(self.mean[GROW])
+        share = rate * span / (1 + rate * log(1 + trained_weeks))
+        step = np.eye(TRAITS)
+        step[STRENGTH, GROW] = share / (1 + rate * log(1 + trained_weeks))
+        mean = self.mean.copy()
+        mean[STRENGTH] += share
+        cov = step @ self.cov @ step.T
+        cov[STRENGTH, STRENGTH] += level.wander**2 * weeks
+        return Belief(mean, cov)
+
+    def shifted(self, strength: float, sd: float) -> "Belief":
+        """The belief with its strength moved by `strength` and made less sure by `sd`."""
+        mean, cov = self.mean.copy(), self.cov.copy()
+        mean[STRENGTH] += strength
+        cov[STRENGTH, STRENGTH] += sd**2
+        return Belief(mean, cov)

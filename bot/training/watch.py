@@ -1,0 +1,122 @@
+"""What one set teaches: the belief after it, by an exact small grid in the two directions that a set speaks about.
+
+A set speaks of what could be lifted today (`ways[0]`: ln of the load that fits about its repetitions, in which
+strength, form, slope and tiring meet) and of the feel (`ways[1]`). In these two the posterior is computed on a grid,
+however crooked the likelihood; the other traits follow by the joint normal distribution.
+"""
+
+from dataclasses import dataclass
+from math import exp, log, log1p
+
+import numpy as np
+
+from bot.training.belief import FEEL, FORM, SLOPE, STRENGTH, TIRING, Belief, Floats
+from bot.training.lifter import EPLEY_REPS
+from bot.training.sets import Ending, Feel, likelihood
+
+GRID = np.linspace(-5.0, 5.0, 121)
+GRID_SHARE = np.exp(-0.5 * np.square(GRID))
+FEEL_GRID = np.linspace(-2.4, 2.4, 9)
+FEEL_SHARE = np.exp(-0.5 * np.square(FEEL_GRID))
+PRIOR = np.outer(GRID_SHARE, FEEL_SHARE) / (GRID_SHARE.sum() * FEEL_SHARE.sum())
+
+IMPOSSIBLE = 4.0
+"""Standard deviations beyond which a set is not taken at its word."""
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A belief after a set, and how far the set was from what was expected, in standard deviations (0: as expected)."""
+
+    belief: Belief
+    surprise: float
+
+    @property
+    def believed(self) -> bool:
+        """Whether the set was taken at its word."""
+        return abs(self.surprise) <= IMPOSSIBLE
+
+
+def endurance(belief_slope: Floats | float, tiring: Floats | float, tired: float) -> Floats:
+    """Repetitions for which the load falls to half of the 1RM, with fatigue: 30 · slope · e^(-tiring·tired)."""
+    reps: Floats = EPLEY_REPS * np.exp(belief_slope - np.exp(tiring) * tired)
+    return reps
+
+
+def direction(belief: Belief, *, reps: float, tired: float) -> Floats:
+    """The direction of what a load that fits `reps` to failure depends on."""
+    half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
+    share = (reps / half) / (1 + reps / half)
+    way = np.zeros_like(belief.mean)
+    way[STRENGTH] = way[FORM] = 1.0
+    way[SLOPE] = share
+    way[TIRING] = -share * exp(belief.mean[TIRING]) * tired
+    return way
+
+
+@dataclass(frozen=True, slots=True)
+class Ridge:
+    """The repetitions that could be made at a load, along a direction: `traits` at the grid's points."""
+
+    strength: Floats
+    half: Floats
+
+    @classmethod
+    def along(cls, belief: Belief, way: Floats, points: Floats, tired: float) -> "Ridge":
+        """`points` in standard deviations of the direction."""
+        cross = belief.cov @ way
+        sd = float(np.sqrt(way @ cross))
+        traits = belief.mean[:, None] + np.outer(cross / sd, points)
+        return cls(traits[STRENGTH] + traits[FORM], endurance(traits[SLOPE], traits[TIRING], tired))
+
+    def could(self, log_load: Floats | float) -> Floats:
+        """Repetitions to failure at a load (ln kg); below zero where it can't be lifted."""
+        could: Floats = self.half * np.expm1(self.strength - log_load)
+        return could
+
+
+def see(belief: Belief, load_kg: float, ending: Ending, feel: Feel, *, tired: float) -> Seen:
+    """What is believed after a set of `load_kg` (above 0) that ended so, `tired` by the day's sets before it."""
+    reserve = ending.rir if ending.rir is not None else (ending.target or 1.0)
+    way = direction(belief, reps=max(1.0, ending.reps + reserve), tired=tired)
+    ways = np.zeros((2, len(way)))
+    ways[0] = way
+    ways[1, FEEL] = 1.0
+    both = ways @ belief.cov @ ways.T
+    sd = float(np.sqrt(both[0, 0]))
+    log_load = log(load_kg)
+    ridge = Ridge.along(belief, way, GRID, tired)
+    tilt = both[0, 1] / sd
+    feel_sd = float(np.sqrt(max(both[1, 1] - tilt**2, 1e-12)))
+    feel_at = belief.mean[FEEL] + tilt * GRID[:, None] + feel_sd * FEEL_GRID[None, :]
+    chance = likelihood(ending, ridge.could(log_load)[:, None], feel_at, feel)
+    joint = PRIOR * chance
+    total = float(joint.sum())
+    surprise = _surprise(belief, ending, feel, log_load, total, sd=sd, tired=tired)
+    if abs(surprise) > IMPOSSIBLE:
+        return Seen(belief, surprise)
+    joint /= total
+    at = ways @ belief.mean
+    across = joint.sum(axis=1)
+    along = float(across @ GRID)
+    feel_mean = float((joint * feel_at).sum())
+    off = feel_at - feel_mean
+    mean = np.array([at[0] + sd * along, feel_mean])
+    mixed = float((joint * (GRID[:, None] - along) * off).sum()) * sd
+    spread = sd**2 * float(across @ np.square(GRID - along))
+    cov = np.array([[spread, mixed], [mixed, float((joint * off * off).sum())]])
+    return Seen(belief.learned(ways, mean, cov), surprise)
+
+
+def _surprise(
+    belief: Belief, ending: Ending, feel: Feel, log_load: float, total: float, *, sd: float, tired: float
+) -> float:
+    """How far the set lies from what was expected, signed: above 0 it was stronger."""
+    most = ending.reps + np.linspace(0.0, 14.0, 57)
+    best = likelihood(ending, most, np.full_like(most, belief.mean[FEEL]), feel)
+    short = log(float(best.max()) / max(total, 1e-300))
+    half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
+    fits = log_load + log1p(float(most[best.argmax()]) / half)
+    usual = 0.5 * log1p((sd / 0.03) ** 2)
+    size = float(np.sqrt(2 * max(short - usual, 0.0)))
+    return size if fits > belief.mean[STRENGTH] + belief.mean[FORM] else -size
