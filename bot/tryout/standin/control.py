@@ -21,12 +21,12 @@ from bot.tryout.standin.files import FOLDERS, FileKind
 from bot.tryout.standin.house import Bot, House
 from bot.tryout.standin.model import Person
 from bot.tryout.standin.orders import read_faults
+from bot.tryout.standin.pictures import picture_mime
 from bot.tryout.standin.seat import CantDo, Place, Seat
 from bot.tryout.standin.shown import show_call, show_chat, show_notice, show_person
 from bot.tryout.standin.values import JsonObject, JsonValue
 
 LONGEST_WAIT_S = 50.0
-PICTURES = {".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".gif": "image/gif"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,8 +118,8 @@ class Control:
         media = self.house.bot(int(request.match_info["bot"])).shelf.at(request.match_info["path"])
         if media is None:
             raise web.HTTPNotFound
-        ending = f".{media.path.rsplit('.', 1)[-1].lower()}"
-        response = web.Response(body=media.data, content_type=PICTURES.get(ending, "application/octet-stream"))
+        mime = picture_mime(media.data) or "application/octet-stream"
+        response = web.Response(body=media.data, content_type=mime)
         response.headers["X-Content-Type-Options"] = "nosniff"
         return response
 

@@ -31,7 +31,7 @@ class Media:
     @property
     def path(self) -> str:
         """Where the platform's file server keeps it."""
-        ending = self.name.rsplit(".", 1)[-1] if "." in self.name else "bin"
+        ending = "jpg" if self.kind == "photo" else self.name.rsplit(".", 1)[-1] if "." in self.name else "bin"
         return f"{FOLDERS[self.kind]}/file_{self.unique_id}.{ending}"
 
     def api(self) -> JsonObject:

@@ -3,6 +3,7 @@
 import struct
 from typing import NamedTuple
 
+_STARTS = {b"\x89PNG": "image/png", b"\xff\xd8": "image/jpeg", b"GIF8": "image/gif"}
 _JPEG_FRAMES = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 
 
@@ -11,6 +12,14 @@ class Size(NamedTuple):
 
     width: int
     height: int
+
+
+def picture_mime(data: bytes) -> str:
+    """What kind of picture, or "" for none."""
+    for start, mime in _STARTS.items():
+        if data.startswith(start):
+            return mime
+    return "image/webp" if data[:4] == b"RIFF" and data[8:12] == b"WEBP" else ""
 
 
 def picture_size(data: bytes) -> Size | None:

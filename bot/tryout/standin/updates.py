@@ -8,6 +8,7 @@ import random
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from itertools import islice
 
 from bot.tryout.standin.clock import Clock
 from bot.tryout.standin.faults import Faults, Shuffled, Twice
@@ -45,7 +46,7 @@ class Updates:
         self._keep = keep
         self._faults = faults
         self._chance = random.Random(seed)
-        self._waiting: list[Waiting] = []
+        self._waiting: dict[int, Waiting] = {}
         self._again: list[Waiting] = []
         self._next = self._chance.randrange(100_000_000, 900_000_000)
         self._last_at: datetime | None = None
@@ -55,6 +56,11 @@ class Updates:
 
     def __len__(self) -> int:
         return len(self._waiting)
+
+    @property
+    def is_polled(self) -> bool:
+        """Whether a long poll waits right now."""
+        return self._poll is not None
 
     def allow(self, kinds: Iterable[str]) -> None:
         """Which kinds are created from now on; none named means all but those that must be asked for."""
@@ -74,7 +80,7 @@ class Updates:
         self._last_at = now
         update = Waiting(self._next, now, {"update_id": self._next, **body})
         self._next += 1
-        self._waiting.append(update)
+        self._waiting[update.number] = update
         if self._faults.for_update(Twice, chat_id):
             self._again.append(update)
         self.wake()
@@ -99,13 +105,15 @@ class Updates:
         if offset > self._next + FAR_AHEAD:
             return
         if offset < 0:
-            del self._waiting[:offset]
-        elif offset > 0:
-            self._waiting = [one for one in self._waiting if one.number >= offset]
+            forgotten = list(self._waiting)[:offset]
+        else:
+            forgotten = [number for number in self._waiting if number < offset]
+        for number in forgotten:
+            del self._waiting[number]
 
     def settle(self, number: int) -> None:
         """Forgets one update, as delivered by webhook."""
-        self._waiting = [one for one in self._waiting if one.number != number]
+        self._waiting.pop(number, None)
 
     def drop(self) -> None:
         """Forgets everything."""
@@ -115,11 +123,11 @@ class Updates:
     def due(self, limit: int) -> list[Waiting]:
         """The next updates, without those older than a day. Repeats come once what they repeat was confirmed."""
         oldest = self._clock.now() - self._keep
-        self._waiting = [one for one in self._waiting if one.at >= oldest]
-        numbers = {one.number for one in self._waiting}
-        repeats = [one for one in self._again if one.number not in numbers]
-        self._again = [one for one in self._again if one.number in numbers]
-        batch = (repeats + self._waiting)[:limit]
+        while self._waiting and (first := next(iter(self._waiting.values()))).at < oldest:
+            del self._waiting[first.number]
+        repeats = [one for one in self._again if one.number not in self._waiting]
+        self._again = [one for one in self._again if one.number in self._waiting]
+        batch = (repeats + list(islice(self._waiting.values(), limit)))[:limit]
         if len(batch) > 1 and self._faults.for_update(Shuffled, 0):
             order = self._faults.shuffle(list(range(len(batch))))
             batch = [batch[place] for place in order]
