@@ -1,0 +1,71 @@
+"""The client library's bot over our transport, and who it is."""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from dataclasses import dataclass
+
+from telegram import Bot
+from telegram.error import InvalidToken, TelegramError
+
+from bot.faults import ChatFault
+from bot.gateway.outcomes import REFUSED_TOKEN
+from bot.gateway.transport import READ_S, AiohttpRequest
+
+
+@dataclass(frozen=True, slots=True)
+class Platform:
+    """Where the platform is: the Bot API's base address, and the bot's token."""
+
+    token: str
+    api_url: str = "https://api.telegram.org"
+
+
+@dataclass(frozen=True, slots=True)
+class Self:
+    """Who the bot is: its number and its public name."""
+
+    id: int
+    name: str
+
+
+class RawBot(Bot):
+    """The library's bot, which can also hand over updates as they come: unread, so that one malformed update
+    can't hold up the others."""
+
+    async def raw_updates(self, *, offset: int | None, timeout_s: int, allowed: tuple[str, ...]) -> list[object]:
+        """A long poll. What lies before `offset` is acknowledged by it. Raises the library's errors."""
+        asked: dict[str, object] = {"timeout": timeout_s, "limit": 100, "allowed_updates": list(allowed)}
+        if offset is not None:
+            asked["offset"] = offset
+        updates: object = await self._post("getUpdates", asked, read_timeout=timeout_s + 10.0)
+        return updates if isinstance(updates, list) else []
+
+
+@asynccontextmanager
+async def library_bot(platform: Platform, *, connections: int = 64, read_s: float = READ_S) -> AsyncIterator[RawBot]:
+    """The library's bot, its connections open; nothing is asked of the platform yet."""
+    base = platform.api_url.rstrip("/")
+    calls, polls = AiohttpRequest(connections=connections, read_s=read_s), AiohttpRequest(connections=2)
+    try:
+        bot = RawBot(
+            platform.token,
+            base_url=f"{base}/bot",
+            base_file_url=f"{base}/file/bot",
+            request=calls,
+            get_updates_request=polls,
+        )
+    except InvalidToken as error:
+        raise ChatFault(REFUSED_TOKEN) from error
+    async with calls, polls:
+        yield bot
+
+
+async def who_am_i(bot: Bot) -> Self | None:
+    """Asks the platform; `None` where it can't be reached now. `ChatFault`: it refuses the token."""
+    try:
+        me = await bot.get_me()
+    except InvalidToken as error:
+        raise ChatFault(REFUSED_TOKEN) from error
+    except TelegramError:
+        return None
+    return Self(me.id, me.username or "")

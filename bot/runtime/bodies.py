@@ -1,0 +1,156 @@
+"""A message waiting in the outbox, as JSON and back. Storage seals it; it holds people's words."""
+
+import hashlib
+import json
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Any
+
+from bot.runtime.ports import Keyboard
+from bot.saying import WeekChart
+
+
+@dataclass(frozen=True, slots=True)
+class SendBody:
+    """A message with words. `plain` goes out where the markup is refused."""
+
+    html: str
+    plain: str
+    keyboard: Keyboard = ()
+    reply_to: int | None = None
+    picture: WeekChart | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class StripBody:
+    """Which message loses its buttons: this one, or (`None`) the one in the parcel's slot."""
+
+    message: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class RelayBody:
+    """Which message is copied."""
+
+    source_chat: int
+    source_message: int
+    reply_to: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ReactBody:
+    """Which message gets which reaction."""
+
+    message: int
+    emoji: str
+
+
+@dataclass(frozen=True, slots=True)
+class MenuBody:
+    """Whose commands are shown."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveBody:
+    """Nothing more to say."""
+
+
+Body = SendBody | StripBody | RelayBody | ReactBody | MenuBody | LeaveBody
+
+
+def show_body(body: Body) -> str:
+    """The body as JSON."""
+    return json.dumps(_fields(body), ensure_ascii=False, separators=(",", ":"), sort_keys=True)
+
+
+def body_hash(body: SendBody) -> str:
+    """Twenty-four hexadecimal digits that change when what the reader sees changes (words, buttons, picture)."""
+    seen = {k: v for k, v in _fields(body).items() if k != "reply_to"}
+    text = json.dumps(seen, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
+    return hashlib.sha256(text.encode()).hexdigest()[:24]
+
+
+def read_send(text: str) -> SendBody:
+    """The body of a message with words."""
+    data = json.loads(text)
+    return SendBody(
+        html=data["html"],
+        plain=data["plain"],
+        keyboard=tuple(tuple(row) for row in data["keyboard"]),
+        reply_to=data["reply_to"],
+        picture=_read_chart(data["picture"]),
+    )
+
+
+def read_strip(text: str) -> StripBody:
+    """The body of a strip."""
+    return StripBody(json.loads(text)["message"])
+
+
+def read_relay(text: str) -> RelayBody:
+    """The body of a copy."""
+    data = json.loads(text)
+    return RelayBody(data["source_chat"], data["source_message"], data["reply_to"])
+
+
+def read_react(text: str) -> ReactBody:
+    """The body of a reaction."""
+    data = json.loads(text)
+    return ReactBody(data["message"], data["emoji"])
+
+
+def read_menu(text: str) -> MenuBody:
+    """The body of a menu."""
+    return MenuBody(json.loads(text)["role"])
+
+
+def _fields(body: Body) -> dict[str, Any]:  # Any: JSON
+    match body:
+        case SendBody():
+            return {
+                "html": body.html,
+                "plain": body.plain,
+                "keyboard": body.keyboard,
+                "reply_to": body.reply_to,
+                "picture": _show_chart(body.picture),
+            }
+        case StripBody():
+            return {"message": body.message}
+        case RelayBody():
+            return {
+                "source_chat": body.source_chat,
+                "source_message": body.source_message,
+                "reply_to": body.reply_to,
+            }
+        case ReactBody():
+            return {"message": body.message, "emoji": body.emoji}
+        case MenuBody():
+            return {"role": body.role}
+        case LeaveBody():
+            return {}
+
+
+def _show_chart(chart: WeekChart | None) -> dict[str, Any] | None:  # Any: JSON
+    if chart is None:
+        return None
+    return {
+        "title": chart.title,
+        "muscles": [[name, str(sets)] for name, sets in chart.muscles],
+        "done": chart.done,
+        "planned": chart.planned,
+        "wanted": [[name, str(sets)] for name, sets in chart.wanted],
+    }
+
+
+def _read_chart(data: dict[str, Any] | None) -> WeekChart | None:  # Any: JSON
+    if data is None:
+        return None
+    return WeekChart(
+        title=data["title"],
+        muscles=tuple((name, Decimal(sets)) for name, sets in data["muscles"]),
+        done=data["done"],
+        planned=data["planned"],
+        wanted=tuple((name, Decimal(sets)) for name, sets in data["wanted"]),
+    )

@@ -1,0 +1,125 @@
+"""A turn committed whole: its facts, what it keeps, and its words as parcels of the outbox, in one transaction."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+import storage.facts
+import storage.outbox
+import storage.schedule
+import storage.strengths
+import storage.talks
+from bot.dialogue.turn import Keeping, RuleSet, StrengthKept, StrengthStale, TalkSet, Turn
+from bot.runtime.bodies import LeaveBody, MenuBody, ReactBody, RelayBody, SendBody, StripBody, show_body
+from bot.runtime.ports import AnswerTap
+from bot.saying import Leave, Menu, React, Relay, Repeat, Say, Saying, Strip, Toast, Urgency
+from bot.wording.bundle import show_plain
+from bot.wording.render import Rendered, render_parts
+from storage.work import Work
+from storage.facts import Origin
+from storage.outbox import NewParcel, ParcelKind
+
+
+@dataclass(frozen=True, slots=True)
+class Committed:
+    """What a committed turn leaves to do: taps to acknowledge (not kept), and how many parcels wait."""
+
+    taps: tuple[AnswerTap, ...]
+    parcels: int
+
+
+def commit(work: Work, turn: Turn, *, origin: Origin, key: str, now: datetime) -> Committed:
+    """Keeps all of a turn. `key` starts the keys of its parcels: the same turn again adds none."""
+    for fact in turn.facts:
+        storage.facts.keep(work, fact, origin)
+    for keeping in turn.keeps:
+        _keep(work, keeping, now)
+    parcels = tuple(p for n, saying in enumerate(turn.says) for p in parcels_of(saying, key=f"{key}:{n}"))
+    if parcels:
+        storage.outbox.put(work, parcels, now=now)
+    return Committed(taps_of(turn), len(parcels))
+
+
+def taps_of(turn: Turn) -> tuple[AnswerTap, ...]:
+    """The acknowledgements of taps: best effort, right after the commit."""
+    toasts = (saying for saying in turn.says if isinstance(saying, Toast))
+    return tuple(AnswerTap(t.query, show_plain(t.line) if t.line else "") for t in toasts)
+
+
+def parcels_of(saying: Saying, *, key: str) -> tuple[NewParcel, ...]:
+    """What the outbox gets for it: nothing for a toast, several parts for a long message."""
+    match saying:
+        case Say():
+            rendered = render_parts(saying)
+            keys = _part_keys(saying.key or key, len(rendered))
+            return tuple(_message(saying, part, key=k) for k, part in zip(keys, rendered, strict=True))
+        case React():
+            body = show_body(ReactBody(saying.message, saying.emoji))
+            return (_bare(key, saying.to, ParcelKind.REACT, body),)
+        case Strip():
+            body = show_body(StripBody(saying.message))
+            return (_bare(key, saying.to, ParcelKind.STRIP, body, slot=saying.slot),)
+        case Relay():
+            body = show_body(RelayBody(saying.source_chat, saying.source_message, saying.reply_to))
+            kind, urgency = ParcelKind.RELAY, saying.urgency
+            return (_bare(key, saying.to, kind, body, about=saying.about, urgency=urgency),)
+        case Menu():
+            return (_bare(key, saying.to, ParcelKind.MENU, show_body(MenuBody(saying.role))),)
+        case Leave():
+            return (_bare(key, saying.to, ParcelKind.LEAVE, show_body(LeaveBody())),)
+        case Toast():
+            return ()
+
+
+def _part_keys(key: str, parts: int) -> tuple[str, ...]:
+    return (key,) if parts == 1 else tuple(f"{key}/{n}" for n in range(1, parts + 1))
+
+
+def _message(say: Say, part: Rendered, *, key: str) -> NewParcel:
+    body = SendBody(part.html, part.plain, part.keyboard or (), say.reply_to, say.picture)
+    return NewParcel(
+        key=key,
+        chat=say.to,
+        kind=ParcelKind.SEND,
+        body=show_body(body),
+        urgency=int(say.urgency),
+        repeat=say.repeat,
+        slot=say.slot,
+        fresh=say.fresh,
+        about=say.about,
+        expires_at=say.expires_at,
+        silent=say.silent,
+    )
+
+
+def _bare(
+    key: str,
+    chat: int,
+    kind: ParcelKind,
+    body: str,
+    *,
+    slot: str = "",
+    about: str = "",
+    urgency: Urgency = Urgency.REPLY,
+) -> NewParcel:
+    return NewParcel(
+        key=key,
+        chat=chat,
+        kind=kind,
+        body=body,
+        urgency=int(urgency),
+        repeat=Repeat.RESEND,
+        slot=slot,
+        about=about,
+    )
+
+
+def _keep(work: Work, keeping: Keeping, now: datetime) -> None:
+    match keeping:
+        case StrengthKept():
+            storage.strengths.keep(work, keeping)
+        case StrengthStale():
+            storage.strengths.rebuild(work, keeping.client, keeping.exercise)
+        case RuleSet():
+            storage.schedule.keep_rule(work, keeping, now=now)
+        case TalkSet():
+            storage.talks.keep_talk(work, keeping)
