@@ -29,6 +29,11 @@ STRENGTH, GROW, SLOPE, TIRING, FEEL, FORM = range(6)
 feel; ln of the day's form."""
 TRAITS = 6
 
+PULL = 0.3
+"""How much of the way back to the usual slope such a loosening goes, where all of the doubt comes back."""
+KEPT_DOUBT = 0.85
+"""Share of the first doubt about the slope (as a standard deviation) that no amount of sets takes away."""
+
 
 @dataclass(frozen=True, slots=True)
 class Belief:
@@ -49,8 +54,24 @@ class Belief:
         before = ways @ self.cov @ ways.T
         gain = np.linalg.solve(before, ways @ self.cov).T
         shift = gain @ (mean - ways @ self.mean)
-        after = self.cov + gain @ (cov - before) @ gain.T
+        after = self.cov + gain @ (_no_more(cov, before) - before) @ gain.T
         return Belief(self.mean + shift, (after + after.T) / 2)
+
+    def doubting_slope(self, region: RegionFacts, share: float) -> "Belief":
+        """The belief with the slope held doubtful: sets at much the same repetitions can't tell a stronger lifter from one
+        whose repetitions fall more slowly, and what they seem to say of it comes from the model's own shape.
+
+        Slope and strength are loosened along the line on which the load that fits those repetitions stays the same;
+        `share` is how much that load moves with ln slope.
+        """
+        floor = (KEPT_DOUBT * region.slope_sd) ** 2
+        short = floor - float(self.cov[SLOPE, SLOPE])
+        if short <= 0:
+            return self
+        unseen = np.zeros(TRAITS)
+        unseen[SLOPE], unseen[STRENGTH] = 1.0, -share
+        back = (region.slope - float(self.mean[SLOPE])) * short / floor * PULL
+        return Belief(self.mean + back * unseen, self.cov + short * np.outer(unseen, unseen))
 
     def new_day(self, level: LevelFacts) -> "Belief":
         """A new day: a share of the last form stays, the rest is the day's own."""
@@ -79,3 +100,13 @@ class Belief:
         mean[STRENGTH] += strength
         cov[STRENGTH, STRENGTH] += sd**2
         return Belief(mean, cov)
+
+
+def _no_more(cov: Floats, before: Floats) -> Floats:
+    """`cov` without any direction in which it is wider than `before`: learning never makes less sure."""
+    root = np.linalg.cholesky(before)
+    turned = np.linalg.solve(root, np.linalg.solve(root, cov).T)
+    values, vectors = np.linalg.eigh((turned + turned.T) / 2)
+    narrowed = (vectors * np.clip(values, 1e-6, 1.0)) @ vectors.T
+    found: Floats = root @ narrowed @ root.T
+    return found

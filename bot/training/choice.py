@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from bot.training.belief import FEEL, Belief, Floats
 from bot.training.sets import ASSUMED_TARGET, Feel
@@ -35,12 +36,16 @@ class Aim:
 
 @dataclass(frozen=True, slots=True)
 class Chances:
-    """For a load: the chances to land (in range, within one of the target), to be too heavy, to be too easy."""
+    """For a load: the chances to land (in range, within one of the target), to be too heavy, to be too easy.
+
+    `off` is the mean distance from the target effort in repetitions (at most ten).
+    """
 
     load_kg: float
     lands: float
     over: float
     easy: float
+    off: float
 
 
 def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Chances, ...]:
@@ -61,12 +66,12 @@ def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Cha
     tolerance = TOLERANCE if aim.target is not None else 2.0
     over = (reps < aim.low) | (miss < -tolerance)
     easy = ~over & (miss > tolerance)
-    return tuple(
-        Chances(float(load), 1.0 - o - e, o, e) for load, o, e in zip(loads_kg, _mean(over), _mean(easy), strict=True)
-    )
+    off = np.minimum(np.abs(miss), 10.0)
+    rows = zip(loads_kg, _mean(over), _mean(easy), _mean(off), strict=True)
+    return tuple(Chances(float(kg), 1.0 - o - e, o, e, far) for kg, o, e, far in rows)
 
 
-def _mean(what: np.ndarray[tuple[int, ...], np.dtype[np.bool_]]) -> list[float]:
+def _mean(what: Floats | NDArray[np.bool_]) -> list[float]:
     return [float(v) for v in np.einsum("lpfn,pfn->l", what, SHARES)]
 
 

@@ -46,7 +46,7 @@ def explain(
     now = begin_today(state, today, done, exercise.sets)
     estimate = estimate_of(now)
     wide = 0.0 if estimate is None else BAND * estimate.sd_kg
-    asked = Asked(now, exercise, loadable, Limits.of(now, hold=False, pain=None, bound=0.1), None)
+    asked = Asked(now, exercise, loadable, Limits.of(now, exercise.sets, hold=False, pain=None, bound=0.1), None)
     place: int | None = None
     plan: PlannedSet | None = None
     rows: tuple[Weighed, ...] = ()

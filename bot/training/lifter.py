@@ -72,8 +72,8 @@ class RegionFacts:
 
 
 REGIONS: dict[Region | None, RegionFacts] = {
-    Region.UPPER: RegionFacts(slope=log(1.0), slope_sd=0.20, feel_fall=0.020),
-    Region.LOWER: RegionFacts(slope=log(1.30), slope_sd=0.27, feel_fall=0.065),
+    Region.UPPER: RegionFacts(slope=log(1.0), slope_sd=0.24, feel_fall=0.020),
+    Region.LOWER: RegionFacts(slope=log(1.32), slope_sd=0.26, feel_fall=0.065),
     Region.TRUNK: RegionFacts(slope=log(1.1), slope_sd=0.25, feel_fall=0.03),
     None: RegionFacts(slope=log(1.1), slope_sd=0.25, feel_fall=0.035),
 }

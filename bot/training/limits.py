@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import inf
 
 from bot.training.exposure import Exposure
+from bot.training.plan import PlannedSet
 from bot.training.report import Stage
 from bot.training.strength import Today
 
@@ -17,11 +18,12 @@ class Limits:
     hurts: bool
     finding: bool
     last: Exposure | None
+    plans: tuple[PlannedSet, ...]
     today_kg: float | None
     body_kg: float
 
     @classmethod
-    def of(cls, now: Today, *, hold: bool, pain: int | None, bound: float) -> "Limits":
+    def of(cls, now: Today, plans: tuple[PlannedSet, ...], *, hold: bool, pain: int | None, bound: float) -> "Limits":
         """From the day under way. Pain that was said in the last session still counts."""
         last = now.state.last[-1] if now.state.last else None
         before = last.pain if last is not None else None
@@ -29,7 +31,7 @@ class Limits:
         work = [s.load_kg for n, s in enumerate(now.done) if s.stage is Stage.WORK and n not in now.aside]
         today_kg = next((kg for kg in reversed(work) if kg is not None), None)
         finding = now.state.exposures == 0
-        return cls(max(bound, 0.0), hold, hurts, finding, last, today_kg, now.state.body_kg)
+        return cls(max(bound, 0.0), hold, hurts, finding, last, plans, today_kg, now.state.body_kg)
 
     @property
     def never_up(self) -> bool:
@@ -37,11 +39,17 @@ class Limits:
         return self.held or self.hurts
 
     def before_kg(self, place: int) -> float | None:
-        """The load that a rise of set `place` (from 0) is measured from: what was lifted in that set last time, or
-        today's last load where that is more. `None` where there is nothing to measure from."""
-        last = _load_at(self.last, place)
-        known = [kg for kg in (last, self.today_kg) if kg is not None]
+        """The load that a rise of set `place` (from 0) is measured from: the heaviest that was lifted last time in sets
+        prescribed alike, or today's last load where that is more. `None` where there is nothing to measure from."""
+        known = [kg for kg in (self._last_kg(place), self.today_kg) if kg is not None]
         return max(known, default=None)
+
+    def _last_kg(self, place: int) -> float | None:
+        if self.last is None:
+            return None
+        alike = {n for n, plan in enumerate(self.plans) if _alike(plan, self.plans[place])} if self.plans else set()
+        numbered = ((n if s.set is None else s.set - 1, s.load_kg) for n, s in enumerate(self.last.sets))
+        return max((kg for n, kg in numbered if kg is not None and n in alike), default=self.last.heaviest_kg)
 
     def cap_kg(self, place: int) -> float:
         """The most that set `place` may be loaded with, in kg."""
@@ -57,10 +65,5 @@ FINDING_BOUND = 0.30
 from memory)."""
 
 
-def _load_at(last: Exposure | None, place: int) -> float | None:
-    if last is None or not last.sets:
-        return None
-    by_number = next((s.load_kg for s in last.sets if s.set == place + 1), None)
-    if by_number is not None:
-        return by_number
-    return last.sets[place].load_kg if place < len(last.sets) and last.sets[place].set is None else last.heaviest_kg
+def _alike(one: PlannedSet, other: PlannedSet) -> bool:
+    return one.reps == other.reps and one.rir == other.rir

@@ -71,7 +71,9 @@ def next_loads(
     one step, as a share. `coach_load`: what the coach set, before anything else.
     """
     now = _today(state, today, done, exercise)
-    asked = Asked(now, exercise, loadable, Limits.of(now, hold=hold, pain=pain, bound=float(bound)), coach_load)
+    asked = Asked(
+        now, exercise, loadable, Limits.of(now, exercise.sets, hold=hold, pain=pain, bound=float(bound)), coach_load
+    )
     chosen = _choose(asked)
     sets = tuple(
         NextSet(load, reps, plan.rir) for (_, plan), (load, reps) in zip(asked.remaining, chosen.sets, strict=True)

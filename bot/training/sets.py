@@ -58,6 +58,8 @@ class Feel:
 
 ROUNDING = 0.25
 """Reserve is reported in halves near failure."""
+MOST_TOLD = 8.0
+"""From here on a reserve only says "many"."""
 FLOOR = 1e-9
 ASSUMED_TARGET = 2.0
 """Reserve that is taken as meant where none is asked for: 1 to 3 is common practice, no source."""
@@ -77,6 +79,8 @@ def likelihood(ending: Ending, could: Floats, bias: Floats, feel: Feel) -> Float
 def _reported(rir: float, felt: Floats, spread: Floats) -> Floats:
     if rir <= 0:
         return normal_share((ROUNDING - felt) / spread)
+    if rir >= MOST_TOLD:
+        return normal_share((felt - rir + 0.5) / np.hypot(spread, 1.0))
     wide = np.hypot(spread, 0.15 if rir <= 3 else 0.3 + 0.1 * (rir - 3))
     told: Floats = np.exp(-0.5 * np.square((felt - rir) / wide)) / wide
     return told

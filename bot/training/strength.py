@@ -22,7 +22,7 @@ from bot.training.report import Stage
 from bot.training.sets import Ending
 from bot.training.state import LIGHTEST_KG, Doubt, Estimate, State
 from bot.training.tiring import tired_by
-from bot.training.watch import see
+from bot.training.watch import direction, see
 
 __all__ = ["Estimate", "LiftedSet", "State", "after_session", "begin", "estimate", "today"]
 
@@ -79,11 +79,19 @@ def after_session(
     exposure = Exposure(max(day, state.day or day), work[: Exposure.MOST_SETS], pain)
     return replace(
         now.state,
-        belief=now.belief,
+        belief=None if now.belief is None else _loosened(now.belief, now.state, work),
         exposures=state.exposures + bool(work),
         last=(*state.last, exposure)[-2:] if sets or pain is not None else state.last,
         doubt=now.doubt,
     )
+
+
+def _loosened(belief: Belief, state: State, work: Sequence[LiftedSet]) -> Belief:
+    if not work:
+        return belief
+    reps = sum(s.reps + (2.0 if s.rir is None else s.rir) for s in work) / len(work)
+    share = float(direction(belief, reps=max(1.0, reps), tired=0.0)[SLOPE])
+    return belief.doubting_slope(state.facts[1], share)
 
 
 def estimate(state: State, day: date) -> Estimate | None:

@@ -17,7 +17,9 @@ from bot.training.units import Load, Unit
 
 OVER_COST = 0.33
 """A failure costs a third of what a landed set is worth."""
-STICK = 0.03
+OFF_COST = 0.02
+"""A repetition off the target costs this much: it leads out of where everything is too easy."""
+STICK = 0.02
 """Changing last time's load must promise at least this much more; it calms the swings."""
 MOST_CANDIDATES = 15
 WINDOW = 0.25
@@ -62,9 +64,13 @@ def weigh(asked: Asked, place: int, aim: Aim) -> tuple[Weighed, ...]:
     found = chances(belief, whole, aim, asked.now.state.feel)
     before = _stick_to(asked, place)
     return tuple(
-        Weighed(load, chance, chance.lands - OVER_COST * chance.over + (STICK if load == before else 0.0))
+        Weighed(load, chance, _worth(chance) + (STICK if load == before else 0.0))
         for load, chance in zip(loads, found, strict=True)
     )
+
+
+def _worth(chance: Chances) -> float:
+    return chance.lands - OVER_COST * chance.over - OFF_COST * chance.off
 
 
 def _one(asked: Asked, place: int, plan: PlannedSet, aim: Aim) -> SetChosen:

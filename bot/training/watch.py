@@ -54,6 +54,17 @@ def direction(belief: Belief, *, reps: float, tired: float) -> Floats:
     return way
 
 
+def expected(belief: Belief, load_kg: float, *, tired: float) -> float:
+    """Repetitions to failure that are expected at a load, from 1 to 40.
+
+    A set is read around what was expected, not around what it turned out to be: else good days would always teach more of
+    the slope than bad ones, and it would drift.
+    """
+    half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
+    strength = float(belief.mean[STRENGTH] + belief.mean[FORM])
+    return float(np.clip(half * np.expm1(min(strength - log(load_kg), 3.0)), 1.0, 40.0))
+
+
 @dataclass(frozen=True, slots=True)
 class Ridge:
     """The repetitions that could be made at a load, along a direction: `traits` at the grid's points."""
@@ -77,8 +88,7 @@ class Ridge:
 
 def see(belief: Belief, load_kg: float, ending: Ending, feel: Feel, *, tired: float) -> Seen:
     """What is believed after a set of `load_kg` (above 0) that ended so, `tired` by the day's sets before it."""
-    reserve = ending.rir if ending.rir is not None else (ending.target or 1.0)
-    way = direction(belief, reps=max(1.0, ending.reps + reserve), tired=tired)
+    way = direction(belief, reps=expected(belief, load_kg, tired=tired), tired=tired)
     ways = np.zeros((2, len(way)))
     ways[0] = way
     ways[1, FEEL] = 1.0
