@@ -1,0 +1,183 @@
+"""Where it can hurt: the words for places, the plain noun kept, and the kind of tissue.
+
+Common practice, no source: which places get sore from training (muscle), which
+should not (joint), and which could be either (mixed).
+"""
+
+from dataclasses import dataclass
+from enum import Enum
+
+
+class Tissue(Enum):
+    """What a place is made of, as far as soreness after training goes."""
+
+    JOINT = "joint"
+    """Joints, tendons, bones: not sore from training as such."""
+    MUSCLE = "muscle"
+    """Sore from training as a matter of course."""
+    MIXED = "mixed"
+    """Could be either: shoulder, hip, back, neck."""
+    CHEST = "chest"
+    """What is urgent wherever it hurts."""
+    ORGAN = "organ"
+    """Head, stomach, eye: never sore from training."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A place as kept: the plain singular noun."""
+
+    name: str
+    tissue: Tissue
+    plural: bool
+    """Said in the plural: `legs`."""
+
+
+_JOINTS = """
+knee: knee, knees, kneee
+kneecap: kneecap, kneecaps, knee cap, knee caps, patella
+elbow: elbow, elbows
+wrist: wrist, wrists
+ankle: ankle, ankles
+achilles: achilles, achilles tendon, achilles heel, achillies, achiles
+shin: shin, shins
+heel: heel, heels
+foot: foot, feet
+toe: toe, toes, big toe
+arch: arch of my foot, foot arch, arches
+finger: finger, fingers, index finger, ring finger, pinky, pinkie, little finger, middle finger
+knuckle: knuckle, knuckles
+thumb: thumb, thumbs
+hand: hand, hands
+palm: palm, palms
+jaw: jaw
+rib: rib, ribs, ribcage, rib cage
+collarbone: collarbone, collar bone, clavicle, collarbones
+rotator cuff: rotator cuff, rotator, rotator cuffs, cuff
+ac joint: ac joint, ac
+si joint: si joint, sij, si, sacroiliac joint, sacroiliac
+tailbone: tailbone, tail bone, coccyx
+sacrum: sacrum
+spine: spine
+disc: disc, disk
+tendon: tendon, tendons, patellar tendon, patella tendon, quad tendon
+ligament: ligament, ligaments
+meniscus: meniscus
+acl: acl
+mcl: mcl
+it band: it band, itb, i t band
+plantar fascia: plantar fascia
+labrum: labrum
+nerve: nerve
+joint: joint, joints
+bone: bone, bones
+skin: skin
+nail: nail, toenail
+"""
+_MIXED = """
+shoulder: shoulder, shoulders
+shoulder blade: shoulder blade, shoulder blades, shoulderblade, scapula, scap
+hip: hip, hips
+hip flexor: hip flexor, hip flexors
+back: my back, back
+lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back, back lower
+upper back: upper back, upperback, top of my back
+mid back: mid back, middle back, midback, middle of my back
+neck: neck, back of my neck
+groin: groin, groins, groyne
+side: my side, left side, right side
+psoas: psoas
+ql: ql
+"""
+_MUSCLES = """
+quad: quad, quads, quadricep, quadriceps, vmo
+hamstring: hamstring, hamstrings, hammy, hammies, hammie, hamstring muscle, hamstings
+ham: ham, hams
+glute: glute, glutes, piriformis
+bum: bum, bums, butt, buttock, buttocks, arse, ass, booty
+calf: calf, calves, calfs, calve
+soleus: soleus
+thigh: thigh, thighs, inner thigh, outer thigh
+adductor: adductor, adductors
+abductor: abductor, abductors
+leg: leg, legs
+arm: arm, arms, upper arm
+pec: pec, pecs, pectoral, pectorals
+lat: lat, lats
+trap: trap, traps
+rhomboid: rhomboid, rhomboids
+delt: delt, delts, deltoid, deltoids, rear delt, front delt, side delt
+bicep: bicep, biceps, bi
+tricep: tricep, triceps, tri
+forearm: forearm, forearms
+ab: ab, abs, abdominal, abdominals
+core: core
+oblique: oblique, obliques
+erector: erector, erectors
+muscle: muscle, muscles
+body: body, whole body, entire body, upper body, lower body
+"""
+_CHEST = """
+chest: chest, chest wall, left side of my chest, breast, rib cage and chest
+sternum: sternum, breastbone, breast bone
+heart: heart
+"""
+_ORGANS = """
+head: head, skull, temple, temples, forehead, back of my head
+face: face
+eye: eye, eyes
+ear: ear, ears
+throat: throat
+stomach: stomach, tummy, belly
+abdomen: abdomen
+tooth: tooth, teeth
+tongue: tongue
+lip: lip
+nose: nose
+lung: lung, lungs
+kidney: kidney, kidneys
+bladder: bladder
+"""
+_TABLES = (
+    (_JOINTS, Tissue.JOINT),
+    (_MIXED, Tissue.MIXED),
+    (_MUSCLES, Tissue.MUSCLE),
+    (_CHEST, Tissue.CHEST),
+    (_ORGANS, Tissue.ORGAN),
+)
+_PLURALS = frozenset({"feet", "calves", "hammies", "teeth"})
+_SINGULARS = frozenset({"biceps", "triceps", "quadriceps", "achilles", "abs", "psoas", "soleus", "pecs major"})
+
+
+def _is_plural(phrase: str) -> bool:
+    last = phrase.rsplit(" ", 1)[-1]
+    return last in _PLURALS or (last.endswith("s") and not last.endswith("ss") and last not in _SINGULARS)
+
+
+def _places() -> dict[str, Place]:
+    out: dict[str, Place] = {}
+    for table, tissue in _TABLES:
+        for row in table.strip().splitlines():
+            name, phrases = row.split(":")
+            for phrase in phrases.split(","):
+                out[phrase.strip()] = Place(name.strip(), tissue, _is_plural(phrase.strip()))
+    return out
+
+
+PLACES = _places()
+"""From the words for a place, as tokens joined by one space, to the place."""
+
+EXERCISE_TAILS = frozenset(
+    ["press", "presses", "pressing", "day", "days", "workout", "workouts", "session", "fly", "flys", "flye", "flyes", "flies", "curl", "curls", "ext", "exts", "extension", "extensions", "raise", "raises", "thrust", "thrusts", "thruster", "thrusters", "bridge", "bridges", "pulldown", "pulldowns", "pushdown", "pushdowns", "row", "rows", "squat", "squats", "supported", "dip", "dips", "machine", "kickback", "kickbacks", "abduction", "adduction", "abductions", "adductions", "tap", "taps", "drive", "drives", "tuck", "tucks", "sleeve", "sleeves", "wrap", "wraps", "strap", "straps", "roller", "harness", "pump", "pumps", "exercise", "exercises", "work", "circuit", "finisher", "superset", "volume", "accessories", "focus", "focused", "rotations", "circles", "stretch", "stretches", "mobility", "lift", "lifts", "hinge", "hinges", "crunch", "crunches", "plank", "planks", "twist", "twists", "walks", "carry", "carries", "swing", "swings", "snatch", "jerk", "lunge", "lunges", "deadlift", "deadlifts", "pullover", "pullovers", "crusher", "crushers", "wheel", "rollout", "rollouts", "shrug", "shrugs", "bench", "bike", "pad", "pads", "belt", "support", "over", "touches", "circuits", "warmup", "training", "ups", "up", "down", "downs", "height", "width", "stance", "rack", "racked", "loaded", "elevated", "bar", "pulls", "slide", "slides", "march", "marches", "flutter"]
+)
+"""Words after a place that make it the name of an exercise or a thing: `leg press`, `chest day`, `trap bar`."""
+
+NOT_MY_BACK = frozenset(
+    ["to", "at", "on", "off", "in", "up", "down", "again", "from", "into", "with", "for", "then", "today", "tomorrow", "squat", "squats", "day", "extension", "extensions", "ext", "raise", "raises", "rack", "row", "rows", "set", "sets", "lever", "foam", "home", "work", "by", "here", "there", "soon", "later", "stronger", "next", "after", "under", "over", "through", "out", "and-forth", "garden", "door", "seat", "pad", "hyper"]
+)
+"""Words after `back` that make it an adverb or an exercise, where no word before says that it is a place."""
+
+BACK_BEFORE = frozenset(
+    ["my", "the", "lower", "low", "upper", "mid", "middle", "his", "her", "your", "their", "a", "sore", "bad", "dodgy", "tight", "left", "right", "lwr", "me", "whole", "stiff", "own", "old", "dicky", "dodgey", "strained", "tweaked", "pulled", "hurt", "hurts", "hurting", "tweak", "injured", "in", "slight"]
+)
+"""Words before `back` that make it a place."""

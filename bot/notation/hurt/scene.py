@@ -1,0 +1,209 @@
+"""The scene of a message: its tokens with what they mean, everyday talk set aside, each place with its owner and side."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark, find_marks
+from bot.notation.hurt.phrases_hurt import HURTS
+from bot.notation.hurt.phrases_urgent import SIGNS
+from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place
+from bot.notation.hurt.tokens import Gap, Kind, Token, read_tokens
+from bot.training.report import Side
+
+_PEOPLE = frozenset(
+    {Cue.SELF, Cue.OTHER, Cue.LAUGH, Cue.NEUTRAL, Cue.CONTRAST, Cue.PAST, Cue.NOW, Cue.TRAINED, Cue.EFFORT}
+)
+_HURTING = frozenset(HURTS) | frozenset(SIGNS) | {Cue.CONDITION}
+_SIDES = {"left": Side.LEFT, "l": Side.LEFT, "lh": Side.LEFT, "lhs": Side.LEFT, "lefthand": Side.LEFT} | {
+    "right": Side.RIGHT,
+    "r": Side.RIGHT,
+    "rh": Side.RIGHT,
+    "rhs": Side.RIGHT,
+    "righthand": Side.RIGHT,
+}
+_BETWEEN_SIDE = frozenset(
+    ["lower", "upper", "inner", "outer", "front", "back", "rear", "of", "my", "the", "side", "hand", "inside", "outside", "mid", "sided", "big", "medial", "lateral", "poor", "old", "bad", "dodgy", "sore", "hamstring", "quad", "bottom", "top", "hand-side", "part"]
+)
+_RETURNED = frozenset(
+    ["is", "'s", "was", "come", "came", "comes", "coming", "go", "went", "get", "got", "be", "been", "i'm", "going", "breath", "are", "it", "right", "pain", "i"]
+)
+"""Words before `back` that make it `again`."""
+_NOT_A_SIDE_AFTER = frozenset(
+    ["now", "after", "in", "it", "at", "before", "away", "where", "the", "to", "for", "me", "you", "there", "here", "well", "and", "so", "as", "i", "we", "my", "about", "when", "then", "work", "home", "right"]
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place named in the message."""
+
+    first: int
+    end: int
+    place: Place
+    side: Side | None
+    mine: bool | None
+    """Whose it is: the client's, another's (False), or not said."""
+    doubts: int
+    solid: bool
+
+    @property
+    def sure(self) -> bool:
+        """Whether no word of it is doubted."""
+        return self.doubts == 0
+
+
+class Scene:
+    """A message's tokens and marks, with look-ups by token."""
+
+    def __init__(self, text: str, *, doubtful: bool = False) -> None:
+        """Read the text; with `doubtful` also words that another real word may hide."""
+        self.tokens = read_tokens(text)
+        self.found = find_marks(self.tokens, doubtful=doubtful)
+        self.marks = _unmasked(self.found)
+        self.sentence = _numbered(self.tokens)
+        self.spots = self._spots()
+
+    def of(self, *cues: Cue) -> list[Mark]:
+        """The marks of these cues, in order."""
+        return [m for m in self.marks if m.cue in cues]
+
+    @cached_property
+    def _words(self) -> list[str]:
+        return [t.word for t in self.tokens]
+
+    def word(self, index: int) -> str:
+        """The word at an index, empty outside the message."""
+        return self._words[index] if 0 <= index < len(self._words) else ""
+
+    def same_sentence(self, a: int, b: int) -> bool:
+        """Whether no full stop or new line stands between two tokens."""
+        return self.sentence[a] == self.sentence[b]
+
+    def soft_gaps(self, first: int, end: int) -> int:
+        """Commas and their like before the tokens from `first` up to, not with, `end`."""
+        return sum(t.gap is not Gap.NONE for t in self.tokens[first:end])
+
+    def _spots(self) -> list[Spot]:
+        out: list[Spot] = []
+        for m in self.marks:
+            if m.place is None or m.cue is not None or (out and m.first < out[-1].end):
+                continue
+            if self._is_exercise(m) or (m.place.name == "back" and not self._is_my_back(m)):
+                continue
+            out.append(Spot(m.first, m.end, m.place, self._side(m), self._mine(m.first), m.doubts, m.solid))
+        return out
+
+    def _is_exercise(self, m: Mark) -> bool:
+        if m.end >= len(self.tokens):
+            return False
+        tail = self.tokens[m.end]
+        if tail.kind is not Kind.WORD or tail.gap is not Gap.NONE:
+            return False
+        return tail.word in EXERCISE_TAILS and not (
+            tail.word in ("up", "down", "over", "work", "support") and self.word(m.first - 1) == "my"
+        )
+
+    def _is_my_back(self, m: Mark) -> bool:
+        before, after = self.word(m.first - 1), self.word(m.end)
+        if m.end - m.first > 1 or before in BACK_BEFORE:
+            return True
+        if before in _RETURNED:
+            return False
+        hurts = {i for x in self.marks if x.cue in _HURTING for i in (x.first,)}
+        if m.end in hurts or m.end + 1 in hurts:
+            return after not in ("to", "at", "again")
+        return after in (
+            "'s",
+            "is",
+            "was",
+            "felt",
+            "feels",
+            "feeling",
+            "went",
+            "has",
+            "are",
+            "doesn't",
+            "didn't",
+            "isn't",
+            "wasn't",
+        ) or (
+            after not in NOT_MY_BACK
+            and before in ("", "and", "or", "on", "with", "but", "through")
+            and m.end < len(self.tokens)
+        )
+
+    def _mine(self, first: int) -> bool | None:
+        for back in range(1, 6):
+            index = first - back
+            if index < 0 or self.tokens[index + 1].gap is Gap.HARD:
+                return None
+            word = self.word(index)
+            if word in ("my", "me", "mine"):
+                return True
+            if word in ("his", "her", "their"):
+                return False
+            if word == "'s":
+                return False if any(x.cue is Cue.OTHER and x.end == index for x in self.found) else None
+            if word not in _BETWEEN_SIDE and word not in _SIDES:
+                return None
+        return None
+
+    def _side(self, m: Mark) -> Side | None:
+        seen: set[Side] = set()
+        for back in range(1, 6):
+            index = m.first - back
+            word = self.word(index)
+            if word in _SIDES and not (word == "right" and self.word(index - 1) in ("all", "not")):
+                seen.add(_SIDES[word])
+            elif word not in _BETWEEN_SIDE and not (word == "and" and seen):
+                break
+            if self.tokens[index].gap is Gap.HARD:
+                break
+        if not seen:
+            seen = self._side_after(m.end)
+        return seen.pop() if len(seen) == 1 else None
+
+    def _side_after(self, end: int) -> set[Side]:
+        index = end
+        while self.word(index) in ("on", "the", "my", "side"):
+            index += 1
+        word = self.word(index)
+        if word not in _SIDES or not self.same_sentence(end - 1, index):
+            return set()
+        if self.word(index + 1) in _NOT_A_SIDE_AFTER and self.tokens[index + 1].gap is Gap.NONE:
+            return set()
+        if index == end and self.tokens[index].gap is Gap.NONE and len(word) == 1:
+            return set()
+        begins_another = any(m.place is not None and m.first == index + 1 for m in self.marks)
+        return set() if begins_another else {_SIDES[word]}
+
+
+def _numbered(tokens: tuple[Token, ...]) -> list[int]:
+    out: list[int] = []
+    number = 0
+    for token in tokens:
+        number += token.gap is Gap.HARD
+        out.append(number)
+    return out
+
+
+def _unmasked(found: list[Mark]) -> list[Mark]:
+    """The marks that are not swallowed by everyday talk, by a longer `gone`, or (a negation) by a longer phrase."""
+    neutral = [m for m in found if m.cue is Cue.NEUTRAL]
+    gone = [m for m in found if m.cue is Cue.GONE]
+    longer = [m for m in found if m.cue in _HURTING or m.cue in (Cue.GONE,)]
+    kept: list[Mark] = []
+    for m in found:
+        if m.cue not in _PEOPLE and any(_inside(m, n) for n in neutral):
+            continue
+        if m.cue in _HURTING and any(_inside(m, g) and m.end - m.first < g.end - g.first for g in gone):
+            continue
+        if m.cue is Cue.NOT and any(_inside(m, x) and x.end - x.first > m.end - m.first for x in longer):
+            continue
+        kept.append(m)
+    return kept
+
+
+def _inside(inner: Mark, outer: Mark) -> bool:
+    return outer.first <= inner.first and inner.end <= outer.end

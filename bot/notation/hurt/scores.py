@@ -1,0 +1,151 @@
+"""Pain scores: `4/10`, `six out of ten`, `about a 6`, `pain 3`; and which numbers are none."""
+
+import re
+from dataclasses import dataclass
+from math import ceil
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.phrases_scope import SCOPES
+from bot.notation.hurt.scene import Scene
+from bot.notation.hurt.tokens import Gap, Kind
+
+_WORDS = {w: i for i, w in enumerate(["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])} | {
+    "nought": 0,
+    "naught": 0,
+    "nil": 0,
+}
+_ABOUT = frozenset(w for p in SCOPES[Cue.ABOUT].split(";") for w in p.strip().split("/") if " " not in w)
+_GOVERNS = frozenset(w for p in SCOPES[Cue.GOVERNS].split(";") for w in p.strip().split("/") if " " not in w)
+_TEN = frozenset({"10", "ten"})
+_NOT_SCORE_AFTER = frozenset(
+    ["reps", "rep", "sets", "set", "times", "kg", "kilos", "lb", "lbs", "pounds", "x", "min", "mins", "minutes", "weeks", "days", "hours", "more", "left", "each", "per", "side", "plates", "of", "for", "steps", "exercises", "rounds", "at", "years", "months", "on", "off", "or", "and"]
+)
+_FROM_TO = ("from", "to")
+
+
+@dataclass(frozen=True, slots=True)
+class Score:
+    """A number out of ten: tokens `first` up to, not with, `end`; `plain` where `out of ten` was said."""
+
+    first: int
+    end: int
+    value: int
+    plain: bool
+
+
+def find_scores(scene: Scene) -> list[Score]:
+    """Every number that could be a pain score, in order; those that measure something else are left out."""
+    out: list[Score] = []
+    index = 0
+    while index < len(scene.tokens):
+        score = _score_at(scene, index)
+        if score is None:
+            index += 1
+            continue
+        out.append(score)
+        index = score.end
+    return out
+
+
+def _score_at(scene: Scene, index: int) -> Score | None:
+    token = scene.tokens[index]
+    if token.kind is Kind.SCORE:
+        value = max(_whole(n) for n in re.split(r"-|–|to|or", token.word.rsplit("/", 1)[0]))
+        return _bounded(scene, index, index + 1, value, plain=True)
+    value_here = _value(scene, index)
+    if value_here is None:
+        return None
+    end = index + 1
+    if _range_goes_on(scene, end):
+        value_here, end = max(value_here, _value(scene, end + 1) or 0), end + 2
+    if scene.word(end) in ("and", "point") and scene.word(end + 1) in ("a", "half", "five"):
+        value_here, end = value_here + 1, end + (3 if scene.word(end + 1) == "a" else 2)
+    words = [scene.word(end + i) for i in range(3)]
+    for skip, lead in (
+        (2, ("out", "of")),
+        (2, ("outta", "")),
+        (1, ("of", "")),
+        (1, ("over", "")),
+        (2, ("out", "off")),
+        (1, ("outta", "")),
+        (1, ("on", "")),
+        (1, ("oot", "")),
+    ):
+        if words[0] == lead[0] and (lead[1] in ("", words[1])) and words[skip] in _TEN:
+            return _bounded(scene, index, end + skip + 1, value_here, plain=True)
+    if (
+        words[0] in _TEN
+        and end < len(scene.tokens)
+        and scene.tokens[end].gap is Gap.SOFT
+        and scene.tokens[index].kind is Kind.WORD
+    ):
+        return _bounded(scene, index, end + 1, value_here, plain=True)
+    return _bounded(scene, index, end, value_here, plain=False) if _may_be_bare(scene, index, end) else None
+
+
+def _range_goes_on(scene: Scene, end: int) -> bool:
+    if scene.word(end) in ("or", "to") and _value(scene, end + 1) is not None:
+        return True
+    return False
+
+
+def _value(scene: Scene, index: int) -> int | None:
+    if not 0 <= index < len(scene.tokens):
+        return None
+    token = scene.tokens[index]
+    if token.kind is Kind.WORD:
+        return _WORDS.get(token.word)
+    return _whole(token.word) if token.kind is Kind.NUMBER else None
+
+
+def _whole(number: str) -> int:
+    try:
+        return ceil(float(number.strip().replace(",", ".")))
+    except ValueError:
+        return 99
+
+
+def _bounded(scene: Scene, first: int, end: int, value: int, *, plain: bool) -> Score | None:
+    if value > 10 or governed(scene, first, end):
+        return None
+    return Score(first, end, value, plain)
+
+
+def governed(scene: Scene, first: int, end: int) -> bool:
+    """Whether the number measures something else: `energy 6/10`, `session was a 9/10`, `7/10 effort`."""
+    if scene.word(end) in _GOVERNS and scene.tokens[end].gap is Gap.NONE:
+        return True
+    hurts = {
+        i
+        for m in scene.marks
+        if m.cue in (Cue.PAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER, Cue.PAINFUL)
+        for i in range(m.first, m.end)
+    }
+    hurts |= {i for s in scene.spots for i in range(s.first, s.end)}
+    for index in range(first - 1, max(first - 7, -1), -1):
+        if index in hurts or scene.tokens[index + 1].gap is Gap.HARD:
+            return False
+        if scene.word(index) in _GOVERNS:
+            return True
+    return False
+
+
+def _may_be_bare(scene: Scene, first: int, end: int) -> bool:
+    """Whether a number without `out of ten` could be a score by what stands around it."""
+    after = scene.word(end)
+    if end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
+        if after in _NOT_SCORE_AFTER and not (
+            after in ("on", "at", "and", "of", "for", "or")
+            and scene.word(end + 1)
+            in ("the", "my", "it", "then", "a", "rest", "most", "worst", "so", "pain", "i", "but", "now")
+        ):
+            return False
+        if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
+            return False
+    before = scene.word(first - 1)
+    lone = first > 0 and scene.tokens[first].gap is not Gap.HARD
+    hurt_before = any(m.end == first and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP, Cue.HEADACHE) for m in scene.marks)
+    place_before = any(s.end == first for s in scene.spots) and any(
+        m.end in (first, first - 1) and m.cue is Cue.PAIN for m in scene.marks
+    )
+    return lone and (hurt_before or place_before or before in _ABOUT)

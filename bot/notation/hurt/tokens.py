@@ -1,0 +1,149 @@
+"""A message as tokens that know where they stand in the raw text.
+
+Case, spacing, digit script, zero-width characters, accents and emoji are
+folded away here, so nothing behind this module can depend on them.
+
+>>> [(t.word, t.kind.name) for t in read_tokens("Knee's at 4/10, 60x5")]
+[('knee', 'WORD'), ("'s", 'WORD'), ('at', 'WORD'), ('4/10', 'SCORE'), ('60x5', 'SET')]
+"""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+from enum import Enum
+
+from bot.notation.hurt.variants import CANON, UNABLE
+
+
+class Kind(Enum):
+    """What a token is, by its shape alone."""
+
+    WORD = "word"
+    NUMBER = "number"
+    """A bare number: a score, a load, repetitions."""
+    SCORE = "score"
+    """`4/10` and its like."""
+    SET = "set"
+    """A piece of a set report, which is never a pain score: `60x5`, `8 reps`, `rpe 8`, `@8`, `set 2`."""
+    TIME = "time"
+    """A number with a unit of time: `10 min`."""
+
+
+class Gap(Enum):
+    """What stands between a token and the one before it."""
+
+    NONE = 0
+    SOFT = 1
+    """A comma, a dash, a bracket."""
+    HARD = 2
+    """A full stop, a new line."""
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One token: `word` is folded, `start` and `end` are characters of the raw text."""
+
+    word: str
+    start: int
+    end: int
+    gap: Gap
+    kind: Kind
+
+
+_N = r"\d{1,9}(?:[.,]\d{1,3})?"
+_S = r"\s{0,4}"
+_SCANNER = re.compile(
+    rf"""
+      (?P<set>
+          (?:rpe|rir|@){_S}[:=]?{_S}{_N}
+        | (?:set|rep|reps|round|week|day|no\.){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
+        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+(?:{_S}[x*,/+>-]{_S}\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
+        | [x*]{_S}\d+\b
+        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
+        | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
+      )
+    | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))
+    | (?P<time>\d{{1,4}}{_S}(?:minutes?|mins?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|wks?|months?|years?|yrs?)(?![a-z]))
+    | (?P<number>{_N})
+    | (?P<word>[a-z]+(?:'[a-z]+)*)
+    | (?P<hard>[.!?;\n\r]+)
+    | (?P<soft>[,:()\[\]/&+|>=~"–—]+|(?<![a-z])-+|-+(?![a-z]))
+    """,
+    re.VERBOSE,
+)
+_APOSTROPHES = str.maketrans(dict.fromkeys("’‘`´ʼ′", "'"))
+
+
+def read_tokens(text: str) -> tuple[Token, ...]:
+    """The tokens of any text whatever, in order."""
+    folded, places = _fold(text)
+    out: list[Token] = []
+    gap = Gap.HARD
+    for match in _SCANNER.finditer(folded):
+        kind = match.lastgroup or "soft"
+        if kind == "hard":
+            gap = Gap.HARD
+            continue
+        if kind == "soft":
+            gap = Gap.SOFT if gap is Gap.NONE else gap
+            continue
+        for word, start, end in _parts(match.group(), match.start(), match.end()):
+            out.append(Token(word, places[start], places[end - 1] + 1, gap, Kind(kind)))
+            gap = Gap.NONE
+    return _unable(out)
+
+
+def _unable(tokens: list[Token]) -> tuple[Token, ...]:
+    """The tokens with `could not`, `unable to`, `struggling to` as the one word `can't`."""
+    out: list[Token] = []
+    for token in tokens:
+        last = out[-1] if out else None
+        if last is not None and token.gap is Gap.NONE and (last.word, token.word) in UNABLE:
+            out[-1] = Token("can't", last.start, token.end, last.gap, Kind.WORD)
+        else:
+            out.append(token)
+    return tuple(out)
+
+
+def _parts(word: str, start: int, end: int) -> list[tuple[str, int, int]]:
+    """A word without its clitic, and the clitic: `knee's` is two; canonical spellings."""
+    if word.endswith("'s") and len(word) > 2 and word not in CANON:
+        return [(_plain(word[:-2]), start, end - 2), ("'s", end - 2, end)]
+    return [(_plain(word), start, end)]
+
+
+def _plain(word: str) -> str:
+    return CANON.get(word, word)
+
+
+def _fold(text: str) -> tuple[str, range | list[int]]:
+    """The text with one shape for each letter and digit, and the raw index of each of its characters."""
+    if text.isascii():
+        return text.lower(), range(len(text))
+    letters: list[str] = []
+    places: list[int] = []
+    for index, raw in enumerate(text):
+        for char in _letters(raw):
+            letters.append(char)
+            places.append(index)
+    return "".join(letters), places
+
+
+def _letters(raw: str) -> str:
+    if raw.isascii():
+        return raw.lower()
+    plain = unicodedata.normalize("NFKD", raw.translate(_APOSTROPHES)).casefold()
+    kept: list[str] = []
+    for char in plain:
+        category = unicodedata.category(char)
+        if category in ("Mn", "Cf", "Me"):
+            continue
+        if category == "Nd":
+            kept.append(str(unicodedata.decimal(char)))
+        elif char == "×":
+            kept.append("x")
+        elif category[0] in "LPZN" or char.isascii():
+            kept.append("." if char == "…" else char)
+        else:
+            kept.append(" ")
+    return "".join(kept)

@@ -1,0 +1,60 @@
+"""Spellings that mean the same word: contractions without their apostrophe, chat shorthand, homophones of dictation."""
+
+_ROWS = """
+can't: cant cannot can'not couldn't couldnt
+don't: dont
+doesn't: doesnt
+didn't: didnt
+won't: wont
+isn't: isnt
+wasn't: wasnt
+aren't: arent
+weren't: werent
+hasn't: hasnt
+haven't: havent
+hadn't: hadnt
+ain't: aint
+wouldn't: wouldnt
+shouldn't: shouldnt
+i'm: im
+i've: ive
+it's: its
+that's: thats
+there's: theres
+without: w/o witout withot
+because: cause cos coz cuz bcos bc becos
+though: tho
+with: wth
+something: smth sth summat sumthin somethin
+right: rt rite
+left: lft
+lower: lwr
+nearly: nearlly
+and: n
+nothing: nuthin nowt
+"""
+
+
+def _canon() -> dict[str, str]:
+    table: dict[str, str] = {}
+    for row in _ROWS.strip().splitlines():
+        word, others = row.split(":")
+        table.update(dict.fromkeys(others.split(), word))
+    return table
+
+
+CANON = _canon()
+"""From a spelling to the word it stands for."""
+
+UNABLE = frozenset(
+    {
+        *(("can", w) for w in ("not", "barely", "hardly", "scarcely")),
+        *(("could", w) for w in ("not", "barely", "hardly", "scarcely")),
+        *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully")),
+        *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible", "failing", "failed")),
+        ("not", "able"),
+        ("isn't", "able"),
+        ("can't", "to"),
+    }
+)
+"""Pairs of words that say `can't`; `not able to` by two of them."""
