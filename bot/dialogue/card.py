@@ -1,0 +1,140 @@
+"""The session as one message that keeps itself up to date: what is done, what comes, and buttons for it."""
+
+from bot.dialogue.cardkeys import card_rows, drops_from, reported_sets
+from bot.dialogue.phrases import count_line, done_line, joined, load_line, planned_line
+from bot.dialogue.underway import UnderWay
+from bot.saying import BLANK, Line, Rows, Say, Urgency, line
+from bot.training.plan import Drop, LoadStyle, Mini, PlannedExercise, PlannedSet
+from bot.training.report import Stage
+from bot.training.units import Load
+
+
+def card_slot(session: str) -> str:
+    """The slot of a session's card."""
+    return f"card:{session}"
+
+
+def card(at: UnderWay, *, fresh: bool = False, load: Load | None = None, urgency: Urgency = Urgency.REFRESH) -> Say:
+    """The card as it stands; `load` opens the choice of another load for the set that comes."""
+    session = at.session
+    exercise = session.current
+    live = at.live(exercise) if exercise else None
+    lines = (*_head(at), *_body(at, live))
+    rows: Rows = () if session.ended else card_rows(at, live, load)
+    return Say(at.client.profile.chat, lines, rows, slot=card_slot(session.id), fresh=fresh, urgency=urgency)
+
+
+# --- words
+
+
+def _head(at: UnderWay) -> tuple[Line, ...]:
+    session = at.session
+    done = sum(_sets_reported(at, e) for e in session.plan.exercises)
+    title = line("card-title", title=session.plan.title, day=session.day, minutes=session.plan.minutes)
+    if session.ended:
+        return title, line(f"card-{session.ended.value}", done=done, sets=session.plan.set_count)
+    return title, line("card-progress", done=done, sets=session.plan.set_count)
+
+
+def _sets_reported(at: UnderWay, exercise: PlannedExercise) -> int:
+    numbers = {p.set for p in at.session.work_done(exercise.name)}
+    return len(numbers & set(range(1, len(exercise.sets) + 1)))
+
+
+def _body(at: UnderWay, live: PlannedExercise | None) -> list[Line]:
+    lines: list[Line] = [BLANK]
+    for exercise in at.session.plan.exercises:
+        if live is not None and exercise.name == live.name:
+            lines += [BLANK, *_expanded(at, live), BLANK]
+        elif at.session.is_complete(exercise) or at.session.ended:
+            lines.append(_finished_line(at, exercise))
+        else:
+            lines.append(_coming_line(at, exercise))
+    return _without_doubled_blanks(lines)
+
+
+def _expanded(at: UnderWay, exercise: PlannedExercise) -> list[Line]:
+    lines = [line("card-exercise", name=exercise.name)]
+    partner = _partner(at, exercise)
+    if partner:
+        lines.append(line("card-pair", name=partner))
+    if at.is_held(exercise.name):
+        lines.append(line("card-held"))
+    done = at.session.work_done(exercise.name)
+    if exercise.warmup and not done:
+        steps = [line("card-warmup-step", load=s.load, reps=s.reps) for s in exercise.warmup]
+        lines.append(line("card-warmup", steps=joined(steps)))
+    upcoming = at.session.next_set(exercise)
+    for number, planned in enumerate(exercise.sets, 1):
+        reported = reported_sets(at, exercise, number)
+        if reported:
+            shown = joined([done_line(exercise, p) for p in reported], "sets-then")
+            lines.append(line("card-set-done", number=number, set=shown))
+        else:
+            key = "card-set-next" if number == upcoming else "card-set-later"
+            lines.append(line(key, number=number, set=planned_line(exercise, planned)))
+            if number == upcoming and planned.finish:
+                lines.append(_finish_line(at, exercise, planned))
+    if _wants_a_load(exercise, upcoming):
+        lines.append(line("card-find", reps=count_line(exercise, exercise.sets[(upcoming or 1) - 1].reps)))
+    rest = exercise.sets[(upcoming or 1) - 1].rest_s
+    if rest:
+        lines.append(line("card-rest", minutes=rest // 60, seconds=rest % 60))
+    if exercise.cue:
+        lines.append(line("card-cue", cue=exercise.cue))
+    return lines
+
+
+def _finished_line(at: UnderWay, exercise: PlannedExercise) -> Line:
+    done = [p for p in at.session.done if p.exercise == exercise.name and p.stage is not Stage.WARMUP]
+    if not done:
+        return line("card-left-out", name=exercise.name)
+    return line("card-done", name=exercise.name, sets=joined([done_line(exercise, p) for p in done], "sets-then"))
+
+
+def _coming_line(at: UnderWay, exercise: PlannedExercise) -> Line:
+    planned = exercise.sets[0]
+    sets = [planned_line(exercise, planned)]
+    different = [s for s in exercise.sets[1:] if (s.reps, s.load, s.rir) != (planned.reps, planned.load, planned.rir)]
+    if different:
+        sets = [planned_line(exercise, s) for s in exercise.sets]
+        return line("card-coming-each", name=exercise.name, sets=joined(sets, "sets-then"))
+    partner = _partner(at, exercise)
+    key = "card-coming-pair" if partner else "card-coming"
+    extra: dict[str, str] = {"partner": partner} if partner else {}
+    return line(key, name=exercise.name, count=len(exercise.sets), set=sets[0], **extra)
+
+
+def _finish_line(at: UnderWay, exercise: PlannedExercise, planned: PlannedSet) -> Line:
+    match planned.finish:
+        case Drop(times=times, percent=(low, high)):
+            loads = drops_from(at, exercise, planned.load)
+            if loads:
+                shown = joined([load_line(exercise, load) for load in loads], "sets-then")
+                return line("finish-drop", loads=shown)
+            return line("finish-drop-percent", times=times, low=low, high=high)
+        case Mini(reps=reps, rest_s=(low, high)):
+            return line("finish-mini", reps=reps, low=low, high=high)
+        case None:
+            raise ValueError("a set without a finish has no finish to show")
+
+
+def _partner(at: UnderWay, exercise: PlannedExercise) -> str:
+    if not exercise.pair:
+        return ""
+    return next((e.name for e in at.session.plan.exercises if e.pair == exercise.pair and e.name != exercise.name), "")
+
+
+def _wants_a_load(exercise: PlannedExercise, upcoming: int | None) -> bool:
+    if upcoming is None or exercise.load_style is LoadStyle.NONE:
+        return False
+    return exercise.sets[upcoming - 1].load is None
+
+
+def _without_doubled_blanks(lines: list[Line]) -> list[Line]:
+    kept: list[Line] = []
+    for item in lines:
+        if item == BLANK and (not kept or kept[-1] == BLANK):
+            continue
+        kept.append(item)
+    return [BLANK, *kept]

@@ -1,0 +1,102 @@
+"""The coach's daily digest: pain, then missed, unread, off plan, done; buttons for those who need something."""
+
+from bot.dialogue.buttons import show_press
+from bot.dialogue.desk import CoachDesk, Desk, DigestEntry
+from bot.dialogue.hurting import place_line
+from bot.dialogue.turn import Turn
+from bot.saying import BLANK, Button, Line, Rows, Say, Urgency, line
+from bot.training.calendar import local_time
+from bot.training.facts import Ending
+from bot.training.report import Performed, Stage
+from bot.training.session import Session
+
+MOST_BUTTONS = 8
+
+
+def due(desk: Desk, coach: CoachDesk) -> Turn:
+    """At the coach's hour, every day; a quiet day is one line without a sound."""
+    return Turn(says=(message(desk, coach, urgency=Urgency.NOTICE),))
+
+
+def on_request(desk: Desk, coach: CoachDesk) -> Turn:
+    """`/digest`: the same, now."""
+    return Turn(says=(message(desk, coach, urgency=Urgency.REPLY),))
+
+
+def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency) -> Say:
+    """The digest as one message."""
+    me = coach.profile
+    title = line("digest-title", day=local_time(desk.now, me.zone).date(), name=me.name)
+    sections = _sections(coach.digest)
+    if not any(lines for _, lines in sections):
+        return Say(me.chat, (title, line("digest-quiet")), urgency=urgency, silent=True)
+    lines: list[Line] = [title]
+    for key, entries in sections:
+        if entries:
+            lines += [BLANK, line(key, count=len(entries)), *entries]
+    needing = [e for e in coach.digest if e.pains or e.missed or e.questions or e.doubts or e.readiness_flagged]
+    rows: Rows = tuple(
+        (Button(line("open-client", name=e.name), show_press("c.open", e.client)),) for e in needing[:MOST_BUTTONS]
+    )
+    return Say(me.chat, tuple(lines), rows, urgency=urgency)
+
+
+def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:
+    return [
+        ("digest-pain", [line_ for e in entries for line_ in _pain_lines(e)]),
+        ("digest-missed", [line("digest-missed-entry", name=e.name, day=day) for e in entries for day in e.missed]),
+        ("digest-unread", [line_ for e in entries for line_ in _unread_lines(e)]),
+        ("digest-off-plan", [line_ for e in entries for s in e.sessions for line_ in _off_plan(e, s)]),
+        ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done]),
+        ("digest-unreachable", [line("digest-entry", name=e.name) for e in entries if e.unreachable]),
+    ]
+
+
+def _pain_lines(entry: DigestEntry) -> list[Line]:
+    lines = [
+        line("digest-pain-entry", name=entry.name, pain=place_line("digest-pain-place", p.said)) for p in entry.pains
+    ]
+    if entry.readiness_flagged:
+        lines.append(line("digest-readiness-entry", name=entry.name))
+    return lines
+
+
+def _unread_lines(entry: DigestEntry) -> list[Line]:
+    asked = [
+        line("digest-question-entry", name=entry.name, words=_short(q.words) if q.words else line("a-message"))
+        for q in entry.questions
+    ]
+    return asked + [line("digest-doubt-entry", name=entry.name, words=_short(d.words)) for d in entry.doubts]
+
+
+def _off_plan(entry: DigestEntry, session: Session) -> list[Line]:
+    """A session that ended with sets left out, repetitions below the range, or effort beyond what was asked."""
+    if not session.done or session.ended is not Ending.FINISHED:
+        return []
+    missing = session.plan.set_count - len({(p.exercise, p.set) for p in session.done if p.stage is Stage.WORK})
+    below = [p for p in session.done if _is_below(session, p)]
+    lines: list[Line] = []
+    if missing > 0:
+        lines.append(line("digest-short-entry", name=entry.name, missing=missing, sets=session.plan.set_count))
+    if below:
+        lines.append(line("digest-below-entry", name=entry.name, exercise=below[0].exercise, count=len(below)))
+    return lines
+
+
+def _is_below(session: Session, performed: Performed) -> bool:
+    if performed.stage is not Stage.WORK or performed.set is None:
+        return False
+    planned = session.plan.exercise(performed.exercise).sets
+    return performed.set <= len(planned) and performed.reps < planned[performed.set - 1].reps.low
+
+
+def _done_line(entry: DigestEntry, session: Session) -> Line:
+    sets = sum(1 for p in session.done if p.stage is Stage.WORK)
+    key = "digest-done-entry" if session.effort is None else "digest-done-effort-entry"
+    args: dict[str, int] = {} if session.effort is None else {"effort": session.effort}
+    return line(key, name=entry.name, title=session.plan.title, day=session.day, sets=sets, **args)
+
+
+def _short(words: str) -> str:
+    flat = " ".join(words.split())
+    return flat if len(flat) <= 120 else flat[:119] + "…"

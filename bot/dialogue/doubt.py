@@ -1,0 +1,83 @@
+"""A message that could be read in two ways: one short question with the readings as buttons, kept until answered."""
+
+from zlib import crc32
+
+from bot.dialogue.buttons import show_press
+from bot.dialogue.desk import Desk, OpenDoubt
+from bot.dialogue.turn import Turn
+from bot.dialogue.underway import UnderWay
+from bot.notation.answer import Ask, Choice, Reading, Request
+from bot.notation.reading import read_message
+from bot.saying import Button, Line, Rows, Say, Strip, line
+from bot.training.calendar import local_time
+from bot.training.facts import DoubtKept, DoubtSettled
+
+LONGEST_QUOTE = 200
+
+
+def doubt_slot(key: str) -> str:
+    """The slot of the question about a message."""
+    return f"ask:{key}"
+
+
+def read_words(desk: Desk, at: UnderWay, text: str) -> Reading:
+    """The reading of a message beside this session: the one function that chat and terminal share."""
+    session, me = at.session, at.client.profile
+    current = session.current.name if session.current and not session.ended else None
+    now = local_time(desk.now, me.zone)
+    return read_message(Request(text, me.unit, now, at.live_exercises(), session.done, current))
+
+
+def ask_which(at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
+    """Keeps the doubt and asks."""
+    fact = DoubtKept(at.client.profile.id, at.session.id, key, text)
+    return Turn((fact,), (question_about(at, key, text, ask),))
+
+
+def ask_again(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Say:
+    """The same question once more, at the session's end."""
+    ask = read_words(desk, at, doubt.words).ask
+    return question_about(at, doubt.key, doubt.words, ask)
+
+
+def settle(at: UnderWay, key: str) -> Turn:
+    """The doubt about this message is over, since the message was written anew."""
+    doubt = next((d for d in at.client.doubts if d.key == key), None)
+    if doubt is None:
+        return Turn()
+    fact = DoubtSettled(at.client.profile.id, doubt.session, key)
+    return Turn((fact,), (Strip(at.client.profile.chat, slot=doubt_slot(key)),))
+
+
+def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
+    """The question with its readings as buttons."""
+    token = at.session.token
+    choices = ask.choices if ask else ()
+    buttons = [
+        Button(line("doubt-choice", label=choice.label), show_press("pick", token, key, n, check_of(choice)))
+        for n, choice in enumerate(choices)
+    ]
+    none = Button(line("doubt-none"), show_press("nopick", token, key))
+    rows: Rows = (*((b,) for b in buttons), (none,))
+    lines = (question_line(text, ask), line("doubt-or-type" if choices else "doubt-type"))
+    return Say(at.client.profile.chat, lines, rows, slot=doubt_slot(key), fresh=True)
+
+
+def question_line(text: str, ask: Ask | None) -> Line:
+    """The one short question, with the doubtful words in it."""
+    if ask is None:
+        return line("ask-unsure", words=quoted(text))
+    first, last = ask.span
+    words = text[first:last].strip() or text
+    return line(f"ask-{ask.kind.value.replace('_', '-')}", words=quoted(words))
+
+
+def quoted(words: str) -> str:
+    """Somebody's words on one line, not too long."""
+    flat = " ".join(words.split())
+    return flat if len(flat) <= LONGEST_QUOTE else flat[: LONGEST_QUOTE - 1] + "…"
+
+
+def check_of(choice: Choice) -> str:
+    """Four digits that tell whether a button still means what it said."""
+    return f"{crc32(choice.label.encode()) & 0xFFFF:04x}"

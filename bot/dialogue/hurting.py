@@ -1,0 +1,219 @@
+"""Pain: kept whatever else is wrong, answered with care and never with a diagnosis, told to the coach at once."""
+
+from dataclasses import replace
+
+from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.desk import ClientDesk, Desk, OpenPain
+from bot.dialogue.incoming import Due, Tapped, Typed
+from bot.dialogue.rules import pain_check_rule
+from bot.dialogue.turn import Talk, TalkSet, Turn
+from bot.notation.pain import read_pain
+from bot.saying import Button, Line, Repeat, Rows, Say, Toast, Urgency, line
+from bot.training.facts import PainFollowedUp, PainReported, PainScored
+from bot.training.pain import PainSaid
+from bot.training.people import Client, Coach
+from bot.training.session import Session
+
+ANSWERS = ("gone", "better", "same", "worse")
+SEVERE_FROM = 6
+"""A score from which the words are firmer: "severe" begins here or a little above on the 0 to 10 scale. Published cut
+points differ (Serlin et al. 1995, Pain 61:277-284: 7; ours is the cautious one)."""
+
+
+def told_of_pain(desk: Desk, client: ClientDesk, said: PainSaid, *, words: str, exercise: str | None = None) -> Turn:
+    """Pain in a message: kept, the exercise held, the coach told, the score asked; urgent signs answered first.
+
+    `exercise` is the one that the message names; else it is laid to the one reported last.
+    """
+    me, coach = client.profile, client.coach
+    held = exercise or _exercise_of(client.session)
+    pain = OpenPain(desk.tokens[1][:12], held, said, words, desk.now)
+    fact = PainReported(pain.id, me.id, client.session.id if client.session else None, held, said, words)
+    lines: list[Line] = []
+    if said.urgent:
+        lines += [line("urgent-stop", number=desk.house.emergency_number), line("urgent-who")]
+    lines.append(place_line("pain-heard", said))
+    if held:
+        lines.append(line("pain-held", name=held))
+    lines.append(line("pain-told", coach=coach.name))
+    if not said.urgent:
+        lines.append(line("pain-care"))
+    rows: Rows = ()
+    if said.score is None:
+        lines.append(line("pain-score-ask"))
+        rows = score_rows(pain.id)
+    mine = Say(me.chat, tuple(lines), rows, slot=f"pain:{pain.id}", urgency=Urgency.URGENT, repeat=Repeat.AGAIN)
+    return Turn((fact,), (mine, alert(client, pain)), (pain_check_rule(me, pain.id, desk.now),))
+
+
+def alert(client: ClientDesk, pain: OpenPain) -> Say:
+    """What the coach sees, at once; a score that comes later brings it up to date."""
+    me = client.profile
+    lines: list[Line] = [line("alert-urgent" if pain.said.urgent else "alert-pain", name=me.name)]
+    lines.append(place_line("alert-place", pain.said))
+    if pain.exercise:
+        lines.append(line("alert-during", exercise=pain.exercise))
+    if pain.words:
+        lines.append(line("quote", words=pain.words[:500]))
+    if pain.said.urgent:
+        lines.append(line("alert-urgent-told"))
+    rows: Rows = (
+        (Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),
+        (Button(line("open-client", name=me.name), show_press("c.open", me.id)),),
+        (Button(line("handled-pain", name=me.name), show_press("c.handled", me.id, pain.id)),),
+    )
+    return Say(
+        client.coach.chat,
+        tuple(lines),
+        rows,
+        slot=f"alert:{pain.id}",
+        about=me.id,
+        urgency=Urgency.URGENT,
+        repeat=Repeat.AGAIN,
+    )
+
+
+def scored(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The score, 0 to 10, by a button."""
+    del desk
+    score = press.number(0)
+    pain = next((p for p in client.pains if p.id == press.ref), None)
+    if pain is None or score is None or not 0 <= score <= 10:
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    me = client.profile
+    said = PainSaid(pain.said.where, score, pain.said.side, pain.said.urgent)
+    mine = [place_line("pain-heard", said)]
+    if pain.exercise:
+        mine.append(line("pain-held", name=pain.exercise))
+    mine.append(line("pain-high" if score >= SEVERE_FROM else "pain-care"))
+    again = alert(client, replace(pain, said=said))
+    return Turn(
+        (PainScored(pain.id, me.id, score),),
+        (Toast(tap.query, line("toast-score", score=score)), Say(me.chat, tuple(mine), slot=f"pain:{pain.id}"), again),
+    )
+
+
+def button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The Pain button, or `/pain`: asks where and how bad; signs that can't wait are named."""
+    del desk, press
+    return Turn(says=(Toast(tap.query),)) + ask(client)
+
+
+def ask(client: ClientDesk) -> Turn:
+    """Asks for the words; whatever is typed next is taken as pain."""
+    chat = client.profile.chat
+    rows: Rows = (
+        (Button(line("pain-urgent-button"), show_press("urgent")),),
+        (Button(line("pain-nothing"), show_press("nopain")),),
+    )
+    say = Say(chat, (line("pain-ask"), line("pain-ask-urgent")), rows, slot="painask", fresh=True)
+    return Turn(says=(say,), keeps=(TalkSet(chat, Talk("pain", "words")),))
+
+
+def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
+    """The answer to the Pain button. Even words that hold no pain to our reader count: they were asked for as such."""
+    said = read_pain(incoming.text).pain or PainSaid(None, None, None, urgent=False)
+    ended = Turn(keeps=(TalkSet(incoming.chat, None),))
+    return ended + told_of_pain(desk, client, said, words=incoming.text)
+
+
+def urgent(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """One of the signs that can't wait, by a button."""
+    del press
+    said = PainSaid(None, None, None, urgent=True)
+    turn = told_of_pain(desk, client, said, words="")
+    return Turn(says=(Toast(tap.query),), keeps=(TalkSet(client.profile.chat, None),)) + turn
+
+
+def nothing(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The Pain button was a slip."""
+    del desk, press
+    chat = client.profile.chat
+    return Turn(
+        says=(Toast(tap.query), Say(chat, (line("pain-nothing-kept"),), slot="painask")), keeps=(TalkSet(chat, None),)
+    )
+
+
+# --- the next morning
+
+
+def check(desk: Desk, client: ClientDesk, due: Due) -> Turn:
+    """The morning after: how is it?"""
+    del desk
+    pain = next((p for p in client.pains if p.id == due.ref), None)
+    if pain is None:
+        return Turn(skipped="settled")
+    buttons = [Button(line(f"check-{a}"), show_press("check", pain.id, a)) for a in ANSWERS]
+    say = Say(
+        client.profile.chat,
+        (place_line("pain-check", pain.said),),
+        (tuple(buttons[:2]), tuple(buttons[2:])),
+        slot=f"check:{pain.id}",
+        urgency=Urgency.NOTICE,
+    )
+    return Turn(says=(say,))
+
+
+def checked(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The answer of the morning after. Gone lifts the hold; anything else keeps it, asks again, and worse alerts."""
+    answer = press.args[0] if press.args else ""
+    pain = next((p for p in client.pains if p.id == press.ref), None)
+    if pain is None or answer not in ANSWERS:
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    me, coach = client.profile, client.coach
+    settled = answer == "gone"
+    mine = Say(me.chat, _checked_lines(pain, answer, coach), slot=f"check:{pain.id}")
+    turn = Turn((PainFollowedUp(pain.id, me.id, answer, settled),), (Toast(tap.query), mine))
+    if not settled:
+        turn += Turn(keeps=(pain_check_rule(me, pain.id, desk.now),))
+    return turn + Turn(says=(_coach_checked(me, coach, pain, answer),))
+
+
+def _checked_lines(pain: OpenPain, answer: str, coach: Coach) -> tuple[Line, ...]:
+    if answer == "gone":
+        return (line("checked-gone", name=pain.exercise or ""),) if pain.exercise else (line("checked-gone-plain"),)
+    if answer == "worse":
+        return line("checked-worse", coach=coach.name), line("pain-high")
+    return (line("checked-still", coach=coach.name),)
+
+
+def _coach_checked(me: Client, coach: Coach, pain: OpenPain, answer: str) -> Say:
+    rows: Rows = ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),)
+    return Say(
+        coach.chat,
+        (line(f"coach-checked-{answer}", name=me.name), place_line("alert-place", pain.said)),
+        rows if answer != "gone" else (),
+        about=me.id,
+        urgency=Urgency.URGENT if answer == "worse" else Urgency.NOTICE,
+        silent=answer != "worse",
+    )
+
+
+# --- words
+
+
+def place_line(key: str, said: PainSaid) -> Line:
+    """A line about pain with its place and score as far as they were said."""
+    place = line("pain-place-none")
+    if said.where:
+        side = f"-{said.side.value}" if said.side else ""
+        place = line(f"pain-place{side}", where=said.where)
+    if said.score is not None:
+        place = line("pain-scored", place=place, score=said.score)
+    return line(key, place=place)
+
+
+def score_rows(pain: str) -> Rows:
+    """0 to 10, four in a row."""
+    chips = [Button(line("pain-chip", score=n), show_press("score", pain, n)) for n in range(11)]
+    return (tuple(chips[:4]), tuple(chips[4:8]), tuple(chips[8:]))
+
+
+def _exercise_of(session: Session | None) -> str | None:
+    """The exercise that pain in a session is laid to: the one reported last, else the one that comes."""
+    if session is None or session.ended:
+        return None
+    done = session.done
+    if done:
+        return done[-1].exercise
+    return session.current.name if session.current else None

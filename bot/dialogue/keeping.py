@@ -1,0 +1,109 @@
+"""What follows when a report is kept, changed or taken back: the record, the card, the strength, next-time loads."""
+
+from dataclasses import replace
+
+from bot.dialogue.card import card
+from bot.dialogue.desk import Desk
+from bot.dialogue.ending import finish
+from bot.dialogue.phrases import load_line
+from bot.dialogue.turn import Turn
+from bot.dialogue.underway import UnderWay
+from bot.saying import Line, Say, line
+from bot.training.facts import Fact, Reported, ReportTakenBack, SessionReopened
+from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.progress import NextLoads, NextSet
+from bot.training.report import Performed
+from bot.training.session import Session, with_report, without_report
+
+
+def keep_report(desk: Desk, at: UnderWay, report: Reported) -> Turn:
+    """A report is added, or takes the place of the one of the same key."""
+    return _kept(desk, at, with_report(at.session, report), report)
+
+
+def keep_taken_back(desk: Desk, at: UnderWay, taken: ReportTakenBack) -> Turn:
+    """A report counts no more."""
+    return _kept(desk, at, without_report(at.session, taken), taken)
+
+
+def _kept(desk: Desk, at: UnderWay, session: Session, fact: Reported | ReportTakenBack) -> Turn:
+    now = _during(desk, at, session)
+    reopened = at.session.ended is not None and not session.is_all_done
+    facts: tuple[Fact, ...] = (fact,)
+    if reopened:
+        facts += (SessionReopened(session.id),)
+        session = replace(session, ended=None)
+    after = UnderWay(at.client, replace(session, first_at=now.first_at, last_at=now.last_at))
+    touched = _touched(at.session, after.session)
+    turn = Turn(facts, (card(after),), after.strengths(touched))
+    turn += _next_times(at, after, touched)
+    if after.session.is_all_done and after.session.ended is None:
+        turn += finish(desk, after)
+    return turn
+
+
+def _during(desk: Desk, at: UnderWay, session: Session) -> Session:
+    """The times between which sets were reported, for the minutes it took."""
+    return replace(session, first_at=at.session.first_at or desk.now, last_at=desk.now)
+
+
+def _touched(before: Session, after: Session) -> tuple[str, ...]:
+    """The exercises whose sets are not the same any more."""
+    names = [e.name for e in after.plan.exercises]
+    return tuple(n for n in names if _of(before, n) != _of(after, n))
+
+
+def _of(session: Session, exercise: str) -> tuple[Performed, ...]:
+    return tuple(p for p in session.done if p.exercise == exercise)
+
+
+# --- next time
+
+
+def _next_times(before: UnderWay, after: UnderWay, touched: tuple[str, ...]) -> Turn:
+    """One message for the exercises that this report finished, or whose finished sets it changed."""
+    told: list[Line] = []
+    for exercise in after.session.plan.exercises:
+        if exercise.name not in touched or not after.session.is_complete(exercise):
+            continue
+        if not after.session.work_done(exercise.name):
+            continue
+        said = next_time_line(after, exercise)
+        was_told = before.session.is_complete(exercise) and before.session.work_done(exercise.name)
+        if said is not None and not (was_told and said == next_time_line(before, exercise)):
+            told.append(said)
+    if not told:
+        return Turn()
+    return Turn(says=(Say(after.client.profile.chat, tuple(told)),))
+
+
+def next_time_line(at: UnderWay, exercise: PlannedExercise) -> Line | None:
+    """What the next session will ask for, with one line of reason; nothing for exercises without loads."""
+    if exercise.load_style is LoadStyle.NONE or not at.session.work_done(exercise.name):
+        return None
+    coming = at.next_time(exercise)
+    if coming.find or not coming.sets or coming.sets[0].load is None:
+        return None
+    reason = Line(coming.reason.key, tuple(coming.reason.args))
+    return line("next-time", name=exercise.name, loads=_loads(exercise, coming), reason=reason)
+
+
+def _loads(exercise: PlannedExercise, coming: NextLoads) -> Line:
+    """`60 kg × 4–6, then 52.5 kg × 8–10`: equal sets once, with their number."""
+    groups: list[tuple[NextSet, int]] = []
+    for item in coming.sets:
+        if groups and (groups[-1][0].load, groups[-1][0].reps) == (item.load, item.reps):
+            groups[-1] = (groups[-1][0], groups[-1][1] + 1)
+        else:
+            groups.append((item, 1))
+    shown = [_group(exercise, item, count) for item, count in groups]
+    whole = shown[0]
+    for more in shown[1:]:
+        whole = line("sets-then", first=whole, second=more)
+    return whole
+
+
+def _group(exercise: PlannedExercise, item: NextSet, count: int) -> Line:
+    span = str(item.reps.low) if item.reps.is_fixed else f"{item.reps.low}–{item.reps.high}"
+    load = load_line(exercise, item.load) if item.load is not None else line("load-unknown")
+    return line("next-group", count=count, load=load, reps=span)

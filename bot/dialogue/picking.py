@@ -1,0 +1,45 @@
+"""The answer to a question about a doubtful message: the message counts as if it had said so, or not at all."""
+
+from bot.dialogue.buttons import Press
+from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.doubt import check_of, doubt_slot, question_about, quoted, read_words
+from bot.dialogue.incoming import Tapped
+from bot.dialogue.keeping import keep_report
+from bot.dialogue.turn import Turn
+from bot.dialogue.underway import UnderWay
+from bot.saying import Say, Toast, line
+from bot.training.facts import DoubtSettled, Reported
+
+
+def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """A reading is chosen: the original message counts as if it had said so."""
+    key, check = press.args[0] if press.args else "", press.args[-1] if press.args else ""
+    doubt = next((d for d in client.doubts if d.key == key), None)
+    if doubt is None or client.session is None or client.session.id != doubt.session:
+        return Turn(says=(Toast(tap.query, line("toast-answered")),))
+    at = UnderWay(client, client.session)
+    ask = read_words(desk, at, doubt.words).ask
+    number = press.number(1)
+    if ask is None or number is None or not 0 <= number < len(ask.choices) or check_of(ask.choices[number]) != check:
+        return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
+    reading = ask.choices[number].reading
+    report = Reported(at.session.id, key, reading.performed, reading.replaces, reading.skipped)
+    settled = DoubtSettled(client.profile.id, at.session.id, key)
+    label = ask.choices[number].label
+    said = Say(
+        client.profile.chat, (line("doubt-settled", words=quoted(doubt.words), label=label),), slot=doubt_slot(key)
+    )
+    return Turn((settled,), (Toast(tap.query, line("toast-kept-as", label=label)), said)) + keep_report(
+        desk, at, report
+    )
+
+
+def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """None of the readings: nothing of the message is kept."""
+    del desk
+    key = press.args[0] if press.args else ""
+    doubt = next((d for d in client.doubts if d.key == key), None)
+    if doubt is None:
+        return Turn(says=(Toast(tap.query, line("toast-answered")),))
+    said = Say(client.profile.chat, (line("doubt-dropped", words=quoted(doubt.words)),), slot=doubt_slot(key))
+    return Turn((DoubtSettled(client.profile.id, doubt.session, key),), (Toast(tap.query), said))

@@ -1,0 +1,274 @@
+"""Which talk answers: by what came in, who it is from, and where the talk with them stands. Pure."""
+
+from collections.abc import Callable
+
+from bot.dialogue import (
+    coaching,
+    correcting,
+    digest,
+    ending,
+    enrol,
+    giving,
+    hurting,
+    missing,
+    papers,
+    picking,
+    relay,
+    reminding,
+    reporting,
+    roster,
+    tapping,
+    today,
+    weekly,
+)
+from bot.dialogue.buttons import Press, read_press
+from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
+from bot.dialogue.incoming import BotBlocked, Due, Edited, Incoming, MediaKind, MediaSent, Tapped, Typed
+from bot.dialogue.turn import TalkSet, Turn
+from bot.saying import Say, Toast, line
+from bot.training.facts import ReachChanged
+from bot.training.people import Standing
+
+ClientTap = Callable[[Desk, ClientDesk, Tapped, Press], Turn]
+CoachTap = Callable[[Desk, CoachDesk, Tapped, Press], Turn]
+
+CLIENT_TAPS: dict[str, ClientTap] = {
+    "step": enrol.tapped,
+    "ask": enrol.change,
+    "words": enrol.words,
+    "pause": enrol.pause,
+    "go-on": enrol.go_on,
+    "withdraw": enrol.withdraw,
+    "keep": enrol.keep,
+    "set": tapping.a_set,
+    "drop": tapping.a_drop,
+    "mini": tapping.minis,
+    "left": tapping.left,
+    "rest": tapping.rest_as_planned,
+    "skip": tapping.skip,
+    "load": tapping.choose_load,
+    "undo": tapping.undo,
+    "end": tapping.end,
+    "felt": ending.felt,
+    "pick": picking.pick,
+    "nopick": picking.drop,
+    "hurt": hurting.button,
+    "urgent": hurting.urgent,
+    "nopain": hurting.nothing,
+    "score": hurting.scored,
+    "check": hurting.checked,
+    "did": missing.did,
+    "move": missing.move,
+    "skipday": missing.skip_day,
+    "start": today.start,
+    "tocoach": relay.send_to_coach,
+}
+"""Buttons in a client's chat, by their name."""
+
+COACH_TAPS: dict[str, CoachTap] = {
+    "c.ask": coaching.ask,
+    "c.set": coaching.tapped,
+    "c.open": roster.open_client,
+    "c.last": roster.last_session,
+    "c.lift": roster.lift,
+    "c.start": roster.start,
+    "c.handled": roster.handled,
+    "c.give": giving.give,
+    "c.reply": relay.reply_mode,
+    "c.cancel": relay.cancel,
+    "c.answered": relay.answered,
+    "c.pick": relay.pick,
+}
+"""Buttons in a coach's chat."""
+
+JOINING_TAPS = frozenset({"step", "withdraw", "keep"})
+"""What somebody may press who has not finished joining."""
+
+
+def answer(desk: Desk, incoming: Incoming) -> Turn:
+    """What follows from one incoming thing."""
+    match incoming:
+        case Due():
+            return reminding.due(desk, incoming)
+        case BotBlocked():
+            return _reach(desk, incoming)
+        case Tapped():
+            return _acknowledged(incoming, _tapped(desk, incoming))
+        case Typed():
+            return _typed(desk, incoming)
+        case Edited():
+            client = _active(desk)
+            return correcting.edited(desk, client, incoming) if client else Turn()
+        case MediaSent():
+            return _media(desk, incoming)
+
+
+# --- buttons
+
+
+def _tapped(desk: Desk, tap: Tapped) -> Turn:
+    press = read_press(tap.data)
+    if press is None:
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    coach_tap = COACH_TAPS.get(press.op)
+    if coach_tap is not None and desk.coach is not None:
+        return coach_tap(desk, desk.coach, tap, press)
+    client_tap, client = CLIENT_TAPS.get(press.op), desk.client
+    if client_tap is None or client is None or client.profile.standing is Standing.WITHDRAWN:
+        return Turn(says=(Toast(tap.query, line("not-available")),))
+    if client.profile.standing is Standing.JOINING and press.op not in JOINING_TAPS:
+        return Turn(says=(Toast(tap.query, line("not-available")),))
+    return client_tap(desk, client, tap, press)
+
+
+def _acknowledged(tap: Tapped, turn: Turn) -> Turn:
+    """Every tap is acknowledged, whatever it did."""
+    if any(isinstance(say, Toast) for say in turn.says):
+        return turn
+    return Turn(says=(Toast(tap.query),)) + turn
+
+
+# --- words
+
+
+def _typed(desk: Desk, typed: Typed) -> Turn:
+    command, _, rest = typed.text.strip().partition(" ")
+    if command.startswith("/"):
+        return _command(desk, typed, command.lower().partition("@")[0], rest)
+    client, coach = _known(desk), desk.coach
+    if client is None and coach is None:
+        return papers.stranger(typed.chat)
+    if typed.forwarded:
+        return Turn(says=(Say(typed.chat, (line("forwarded"),), reply_to=typed.message),))
+    name = desk.talk.name if desk.talk else ""
+    if coach is not None and (client is None or name in ("coach", "reply") or desk.reply_about):
+        return coaching.typed(desk, coach, typed) if name == "coach" else relay.answer(desk, coach, typed)
+    if client is None:
+        return papers.stranger(typed.chat)
+    if client.profile.standing is Standing.JOINING or name == "settings":
+        return enrol.typed(desk, client, typed)
+    if name == "pain":
+        return hurting.typed(desk, client, typed)
+    return reporting.typed(desk, client, typed)
+
+
+def _command(desk: Desk, typed: Typed, command: str, rest: str) -> Turn:
+    chat = typed.chat
+    if command == "/start":
+        return _start(desk, typed, rest.strip())
+    if command == "/privacy":
+        return papers.privacy(desk, chat)
+    if command == "/developer_info":
+        return papers.developer(desk, chat)
+    if command == "/help":
+        return papers.help_for(desk, chat)
+    if _known(desk) is None and desk.coach is None:
+        return papers.stranger(chat)
+    if command == "/cancel":
+        return _cancel(desk, chat)
+    mine = _coach_command(desk, desk.coach, command) if desk.coach else None
+    if mine is not None:
+        return mine
+    client = _known(desk)
+    if client is not None and client.profile.standing is Standing.JOINING:
+        return enrol.resume(desk, client)
+    theirs = _client_command(desk, client, command) if client else None
+    return theirs or Turn(says=(Say(chat, (line("unknown-command"),)),))
+
+
+def _coach_command(desk: Desk, coach: CoachDesk, command: str) -> Turn | None:
+    match command:
+        case "/invite":
+            return coaching.invite(desk, coach)
+        case "/clients":
+            return roster.clients(coach)
+        case "/digest":
+            return digest.on_request(desk, coach)
+        case "/programme" | "/plan":
+            return giving.programme(coach)
+        case "/settings" if desk.client is None:
+            return coaching.settings(desk, coach)
+        case _:
+            return None
+
+
+def _client_command(desk: Desk, client: ClientDesk, command: str) -> Turn | None:
+    match command:
+        case "/today" | "/log":
+            return today.on_request(desk, client)
+        case "/week":
+            return weekly.on_request(desk, client)
+        case "/undo":
+            return tapping.undo_typed(desk, client)
+        case "/pain":
+            return hurting.ask(client)
+        case "/settings":
+            return enrol.settings(client)
+        case _:
+            return None
+
+
+def _start(desk: Desk, typed: Typed, payload: str) -> Turn:
+    client = _known(desk)
+    if client is not None and client.profile.standing is Standing.JOINING:
+        return enrol.resume(desk, client)
+    if payload and desk.invite is not None and desk.invite.is_open:
+        if desk.invite.coach:
+            if client is not None:
+                return Turn(says=(Say(typed.chat, (line("already-client", coach=client.coach.name),)),))
+            return enrol.joined(desk, typed)
+        if desk.coach is not None:
+            return Turn(says=(Say(typed.chat, (line("already-coach"),)),))
+        return coaching.joined(desk, typed)
+    if client is None and desk.coach is None:
+        if payload:
+            return Turn(says=(Say(typed.chat, (line("invite-spent"),)),))
+        return papers.stranger(typed.chat)
+    return papers.help_for(desk, typed.chat)
+
+
+def _cancel(desk: Desk, chat: int) -> Turn:
+    if desk.client is not None and desk.client.profile.standing is Standing.JOINING:
+        return Turn(says=(Say(chat, (line("cancel-joining"),)),))
+    key = "cancelled" if desk.talk else "cancel-nothing"
+    return Turn(says=(Say(chat, (line(key),)),), keeps=(TalkSet(chat, None),))
+
+
+# --- everything else
+
+
+def _media(desk: Desk, media: MediaSent) -> Turn:
+    client = _active(desk)
+    if desk.coach is not None and (client is None or desk.reply_about or (desk.talk and desk.talk.name == "reply")):
+        return relay.answer(desk, desk.coach, media)
+    joining = _known(desk)
+    if client is None:
+        return enrol.resume(desk, joining) if joining is not None else papers.stranger(media.chat)
+    match media.kind:
+        case MediaKind.STICKER | MediaKind.OTHER:
+            return Turn(says=(Say(media.chat, (line("media-not-read"),), silent=True),))
+        case MediaKind.PHOTO | MediaKind.VIDEO | MediaKind.VOICE | MediaKind.DOCUMENT:
+            turn = relay.media_to_coach(client, media)
+            if media.caption:
+                words = Typed(media.chat, media.message, media.at, media.caption)
+                turn += reporting.typed_beside_media(desk, client, words)
+            return turn
+
+
+def _reach(desk: Desk, incoming: BotBlocked) -> Turn:
+    client = desk.client
+    if client is None or client.profile.reachable is not incoming.blocked:
+        return Turn(skipped="nothing changed")
+    return Turn((ReachChanged(client.profile.id, reachable=not incoming.blocked),))
+
+
+def _known(desk: Desk) -> ClientDesk | None:
+    """The client, unless they have withdrawn: then they are a stranger again."""
+    client = desk.client
+    return client if client is not None and client.profile.standing is not Standing.WITHDRAWN else None
+
+
+def _active(desk: Desk) -> ClientDesk | None:
+    """The client who may report: joined, whether paused or not."""
+    client = _known(desk)
+    return client if client is not None and client.profile.standing is not Standing.JOINING else None

@@ -1,0 +1,202 @@
+"""Buttons of the card: a set, a drop, minis, effort, another load, skip, undo, the end."""
+
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.dialogue.buttons import Press
+from bot.dialogue.card import card
+from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.ending import finish
+from bot.dialogue.incoming import Tapped
+from bot.dialogue.keeping import keep_report, keep_taken_back
+from bot.dialogue.phrases import done_line
+from bot.dialogue.turn import Turn
+from bot.dialogue.underway import UnderWay
+from bot.saying import Line, Say, Toast, Urgency, line
+from bot.training.facts import Reported, ReportTakenBack
+from bot.training.plan import LoadStyle, Mini, PlannedExercise
+from bot.training.report import Performed, Stage
+from bot.training.units import Load, Unit
+
+MOST_REPS = 3600
+"""Seconds of a held set at the most; more is a forged button."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Aim:
+    """What a card's button points at, checked against the session."""
+
+    at: UnderWay
+    exercise: PlannedExercise
+    number: int
+
+
+def a_set(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """A work set, as the button says."""
+    aim, count = _aim(client, press), press.number(2)
+    if aim is None or count is None or not 0 <= count <= MOST_REPS:
+        return _old(tap)
+    if any(p.set == aim.number for p in aim.at.session.work_done(aim.exercise.name)):
+        return Turn(says=(Toast(tap.query, line("toast-already", number=aim.number)), card(aim.at)))
+    load = _load(press, 3)
+    done = Performed(aim.exercise.name, aim.number, Stage.WORK, _fitting_load(aim.exercise, load), count)
+    return _saved(desk, aim, tap, (done,))
+
+
+def a_drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """A drop after the set just done."""
+    aim, count = _aim(client, press), press.number(2)
+    if aim is None or count is None or not 0 <= count <= MOST_REPS:
+        return _old(tap)
+    done = Performed(aim.exercise.name, aim.number, Stage.DROP, _load(press, 3), count)
+    return _saved(desk, aim, tap, (done,))
+
+
+def minis(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """So many mini sets after the set just done, at its load."""
+    aim, times = _aim(client, press), press.number(2)
+    if aim is None or times is None or not 0 < times <= 10 or aim.number > len(aim.exercise.sets):
+        return _old(tap)
+    finish_of = aim.exercise.sets[aim.number - 1].finish
+    top = next((p for p in aim.at.session.work_done(aim.exercise.name) if p.set == aim.number), None)
+    if not isinstance(finish_of, Mini) or top is None:
+        return _old(tap)
+    mini = Performed(aim.exercise.name, aim.number, Stage.MINI, top.load, finish_of.reps)
+    return _saved(desk, aim, tap, (mini,) * times)
+
+
+def left(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """How many were left in the set just done."""
+    aim, rir = _aim(client, press), press.number(2)
+    if aim is None or rir is None or not 0 <= rir <= 10:
+        return _old(tap)
+    report = next((r for r in reversed(aim.at.session.reports) if _has(r, aim)), None)
+    if report is None:
+        return _old(tap)
+    sets = tuple(replace(p, rir=Decimal(rir)) if _is(p, aim) else p for p in report.sets)
+    return Turn(says=(Toast(tap.query, line("toast-left", left=rir, number=aim.number)),)) + keep_report(
+        desk, aim.at, replace(report, sets=sets)
+    )
+
+
+def rest_as_planned(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The sets that are left of an exercise, each as planned; only offered where that is one number each."""
+    aim = _aim(client, press, numbered=False)
+    if aim is None:
+        return _old(tap)
+    first = aim.at.session.next_set(aim.exercise)
+    live = aim.at.live(aim.exercise)
+    if first is None:
+        return Turn(says=(Toast(tap.query, line("toast-already-all")), card(aim.at)))
+    rest = live.sets[first - 1 :]
+    if not all(s.reps.is_fixed for s in rest):
+        return _old(tap)
+    done = tuple(
+        Performed(live.name, first + n, Stage.WORK, _fitting_load(live, s.load), s.reps.low) for n, s in enumerate(rest)
+    )
+    return _saved(desk, aim, tap, done)
+
+
+def skip(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The exercise is given up for today, or what is left of it."""
+    aim = _aim(client, press, numbered=False)
+    if aim is None:
+        return _old(tap)
+    if aim.at.session.is_complete(aim.exercise):
+        return Turn(says=(Toast(tap.query, line("toast-already-all")), card(aim.at)))
+    report = Reported(aim.at.session.id, _key(tap), (), (), (aim.exercise.name,))
+    toast = Toast(tap.query, line("toast-skipped", name=aim.exercise.name))
+    return Turn(says=(toast,)) + keep_report(desk, aim.at, report)
+
+
+def choose_load(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """Another load for the set that comes: the card shows it, with its neighbours; nothing is kept yet."""
+    del desk
+    aim = _aim(client, press)
+    if aim is None or aim.at.session.next_set(aim.exercise) != aim.number:
+        return _old(tap)
+    load = _load(press, 2)
+    words = line("toast-load", load=load) if load else line("toast-load-choose")
+    return Turn(says=(Toast(tap.query, words), card(aim.at, load=load, urgency=Urgency.REPLY)))
+
+
+def undo(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """Takes the last report back."""
+    del press
+    words, turn = taken_back(desk, client)
+    return Turn(says=(Toast(tap.query, words),)) + turn
+
+
+def undo_typed(desk: Desk, client: ClientDesk) -> Turn:
+    """`/undo`: the same, said in words."""
+    words, turn = taken_back(desk, client)
+    return Turn(says=(Say(client.profile.chat, (words,)),)) + turn
+
+
+def taken_back(desk: Desk, client: ClientDesk) -> tuple[Line, Turn]:
+    """The last report of the session taken back, and what it was, in words."""
+    session = client.session
+    if session is None or not session.reports:
+        return line("undo-nothing"), Turn()
+    at = UnderWay(client, session)
+    last = session.reports[-1]
+    words = line("undone-skip", name=last.skipped[-1]) if last.skipped else line("undone")
+    if last.sets:
+        shown = last.sets[-1]
+        exercise = session.plan.exercise(shown.exercise)
+        words = line("undone-set", name=exercise.name, set=done_line(exercise, shown), count=len(last.sets))
+    return words, keep_taken_back(desk, at, ReportTakenBack(session.id, last.key))
+
+
+def end(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """The end, whatever is left; a report may still come."""
+    del press
+    session = client.session
+    if session is None or session.ended is not None:
+        return Turn(says=(Toast(tap.query, line("toast-ended")),))
+    return Turn(says=(Toast(tap.query, line("toast-ended")),)) + finish(desk, UnderWay(client, session))
+
+
+def _saved(desk: Desk, aim: _Aim, tap: Tapped, done: tuple[Performed, ...]) -> Turn:
+    toast = Toast(tap.query, line("toast-saved", number=aim.number, set=done_line(aim.exercise, done[0])))
+    report = Reported(aim.at.session.id, _key(tap), done)
+    return Turn(says=(toast,)) + keep_report(desk, aim.at, report)
+
+
+def _aim(client: ClientDesk, press: Press, *, numbered: bool = True) -> _Aim | None:
+    """The exercise and set that a button means; `None` where the session is another, or the data make no sense."""
+    session = client.session
+    index, number = press.number(0), press.number(1) if numbered else 1
+    if session is None or session.token != press.ref or index is None or number is None:
+        return None
+    if not 0 <= index < len(session.plan.exercises) or not 1 <= number <= 99:
+        return None
+    return _Aim(UnderWay(client, session), session.plan.exercises[index], number)
+
+
+def _load(press: Press, place: int) -> Load | None:
+    thousandths = press.number(place)
+    unit = press.args[place + 1] if place + 1 < len(press.args) else ""
+    if thousandths is None or unit not in (Unit.KG, Unit.LB):
+        return None
+    return Load(thousandths, Unit(unit))
+
+
+def _fitting_load(exercise: PlannedExercise, load: Load | None) -> Load | None:
+    return None if exercise.load_style is LoadStyle.NONE else load
+
+
+def _has(report: Reported, aim: _Aim) -> bool:
+    return any(_is(p, aim) for p in report.sets)
+
+
+def _is(performed: Performed, aim: _Aim) -> bool:
+    return (performed.exercise, performed.set, performed.stage) == (aim.exercise.name, aim.number, Stage.WORK)
+
+
+def _key(tap: Tapped) -> str:
+    return f"t{tap.update}"
+
+
+def _old(tap: Tapped) -> Turn:
+    return Turn(says=(Toast(tap.query, line("toast-old")),))

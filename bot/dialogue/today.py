@@ -1,0 +1,93 @@
+"""The day's session: planned at the client's hour, or when they ask for it."""
+
+from datetime import timedelta
+
+from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.card import card
+from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.incoming import Due, Tapped
+from bot.dialogue.turn import Turn
+from bot.dialogue.underway import UnderWay
+from bot.saying import Button, Say, Toast, Urgency, line
+from bot.training.assemble import plan_session
+from bot.training.calendar import local_day, next_training_day
+from bot.training.facts import SessionPlanned
+from bot.training.people import Programme, Standing
+from bot.training.session import Session
+from bot.training.strength import State
+
+LATEST_AFTER = timedelta(hours=5)
+"""A session that could not be sent for so long (we were down) is not sent any more: the cut-off asks instead."""
+
+
+def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
+    """The client's hour: the session as one card, once; everything is checked again now."""
+    me = client.profile
+    day = local_day(incoming.due_at, me.zone)
+    if me.standing is not Standing.ACTIVE:
+        return Turn(skipped=f"client is {me.standing.value}")
+    if client.programme is None:
+        return Turn(skipped="no programme")
+    existing = client.session if client.session and client.session.day == day else None
+    if existing is not None and (existing.reports or existing.ended):
+        return Turn(skipped="already reported")
+    if desk.now - incoming.due_at > LATEST_AFTER:
+        return Turn(skipped="too late")
+    if incoming.ref and day.weekday() in me.trains.days:
+        return Turn(skipped="comes with the day's own session")
+    if incoming.ref and existing is None:
+        return Turn(skipped="moved again")
+    hello = Say(me.chat, (line("session-hello", name=me.name),), urgency=Urgency.NOTICE)
+    return Turn(says=(hello,)) + _planned(desk, client, client.programme, existing, urgency=Urgency.NOTICE)
+
+
+def on_request(desk: Desk, client: ClientDesk) -> Turn:
+    """`/today`: the session of today, made if there is none; with nothing to train, the next day that has something."""
+    me = client.profile
+    if client.programme is None:
+        return Turn(says=(Say(me.chat, (line("no-programme", coach=client.coach.name),)),))
+    today = local_day(desk.now, me.zone)
+    session = client.session
+    if session is not None and session.ended is None and (session.day == today or session.reports):
+        return Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
+    done_today = session is not None and session.day == today and session.ended is not None
+    if done_today or today.weekday() not in me.trains.days:
+        following = next_training_day(me.trains, today)
+        key = "today-done" if done_today else "today-rest"
+        start = Button(line("button-start-today"), show_press("start"))
+        day = following if following is not None else line("not-yet")
+        return Turn(says=(Say(me.chat, (line(key, day=day),), ((start,),)),))
+    return _planned(desk, client, client.programme, None, urgency=Urgency.REPLY)
+
+
+def start(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """Train now, whatever the day: the next workout, or the card again where one is open."""
+    del press
+    toast = Turn(says=(Toast(tap.query),))
+    session = client.session
+    if session is not None and session.ended is None:
+        return toast + Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
+    if client.programme is None:
+        return toast + Turn(says=(Say(tap.chat, (line("no-programme", coach=client.coach.name),)),))
+    return toast + _planned(desk, client, client.programme, None, urgency=Urgency.REPLY)
+
+
+def _planned(
+    desk: Desk, client: ClientDesk, programme: Programme, existing: Session | None, *, urgency: Urgency
+) -> Turn:
+    if existing is not None:
+        return Turn(says=(card(UnderWay(client, existing), fresh=True, urgency=urgency),))
+    session = planned_session(desk, client, programme)
+    fact = SessionPlanned(session.id, session.client, session.day, session.workout, session.plan, session.token)
+    at = UnderWay(client, session)
+    return Turn((fact,), (card(at, fresh=True, urgency=urgency),))
+
+
+def planned_session(desk: Desk, client: ClientDesk, programme: Programme) -> Session:
+    """The next workout with today's loads: a snapshot that never changes."""
+    me = client.profile
+    place = me.workout % len(programme.workouts)
+    day = local_day(desk.now, me.zone)
+    strengths = {row.exercise: State.from_json(row.after) for row in client.strengths}
+    plan = plan_session(programme.workouts[place], me.gym, strengths=strengths, held=dict(client.held), day=day)
+    return Session(desk.tokens[0][:16], me.id, day, place, plan, desk.tokens[1][:12])

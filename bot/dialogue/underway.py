@@ -1,0 +1,77 @@
+"""A session under way: the plan, what is done, and the strength that each exercise had before it."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bot.dialogue.desk import ClientDesk
+from bot.dialogue.turn import Keeping, StrengthKept, StrengthStale
+from bot.training.assemble import fresh_state, next_for, strength_after, under_way
+from bot.training.calendar import next_training_day
+from bot.training.plan import PlannedExercise
+from bot.training.progress import NextLoads
+from bot.training.session import Session
+from bot.training.strength import State
+
+
+@dataclass(frozen=True, slots=True)
+class UnderWay:
+    """What the talks of a session look at."""
+
+    client: ClientDesk
+    session: Session
+
+    def is_held(self, exercise: str) -> bool:
+        """Whether its load must not go up: pain, or the coach's word."""
+        return any(name == exercise for name, _ in self.client.held)
+
+    def before(self, exercise: str) -> State | None:
+        """The strength before this session; `None` where the exercise was never done before."""
+        row = self.client.strength(exercise)
+        if row is None:
+            return None
+        return State.from_json(row.before if row.session == self.session.id else row.after)
+
+    def live(self, exercise: PlannedExercise) -> PlannedExercise:
+        """The exercise with the loads of its remaining sets following from today's sets."""
+        return under_way(
+            self.session,
+            exercise,
+            self.client.profile.gym,
+            self.before(exercise.name),
+            held=self.is_held(exercise.name),
+        )
+
+    def live_exercises(self) -> tuple[PlannedExercise, ...]:
+        """All of them, in order: what a message is read against."""
+        return tuple(self.live(e) for e in self.session.plan.exercises)
+
+    def pain_score(self, exercise: str) -> int | None:
+        """The highest score of open pain in this exercise, where one was said."""
+        scores = [p.said.score for p in self.client.pains if p.exercise == exercise and p.said.score is not None]
+        return max(scores, default=None)
+
+    def after(self, exercise: PlannedExercise) -> State:
+        """The strength with today's sets."""
+        return strength_after(self.session, exercise, self.before(exercise.name), self.pain_score(exercise.name))
+
+    def next_time(self, exercise: PlannedExercise) -> NextLoads:
+        """The loads of the next session, as today's sets suggest."""
+        trains = self.client.profile.trains
+        day = next_training_day(trains, self.session.day) or self.session.day
+        return next_for(
+            exercise, self.client.profile.gym, self.after(exercise), held=self.is_held(exercise.name), day=day
+        )
+
+    def strengths(self, exercises: Iterable[str]) -> tuple[Keeping, ...]:
+        """The states to keep for these exercises; where a later session was reported already, to be built anew."""
+        me = self.client.profile.id
+        kept: list[Keeping] = []
+        for name in exercises:
+            if not self.client.session_is_latest:
+                kept.append(StrengthStale(me, name))
+                continue
+            exercise = self.session.plan.exercise(name)
+            before = self.before(name) or fresh_state(exercise)
+            after = self.after(exercise)
+            kept.append(StrengthKept(me, name, self.session.id, self.session.day, before.to_json(), after.to_json()))
+        return tuple(kept)

@@ -1,0 +1,116 @@
+"""The weekly summary: sessions, hard sets by muscle, tonnage, best sets, one thing to look at; picture and words."""
+
+from datetime import date, timedelta
+from decimal import Decimal
+
+from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.incoming import Due
+from bot.dialogue.phrases import done_line
+from bot.dialogue.turn import Turn
+from bot.saying import BLANK, Line, Say, Urgency, WeekChart, line
+from bot.training.calendar import local_day, monday_of
+from bot.training.people import Standing
+from bot.training.session import Session
+from bot.training.strength import State, estimate
+from bot.training.units import KG_PER_LB, Unit
+from bot.training.volume import Done, best_of, hard_sets, planned_sets, tonnage
+
+LOW_SHARE = Decimal("0.6")
+"""A muscle with less than this share of its planned sets is the thing to look at. Ours."""
+FEWEST_SETS = Decimal(4)
+"""Sets a week for a muscle below which gains fall off (Iversen et al. 2021, Sports Med 51:2079-2095: at least four)."""
+
+
+def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
+    """The last training day's evening."""
+    if client.profile.standing is not Standing.ACTIVE:
+        return Turn(skipped=f"client is {client.profile.standing.value}")
+    if not client.week:
+        return Turn(skipped="nothing was asked this week")
+    del incoming
+    return summary(desk, client, urgency=Urgency.NOTICE)
+
+
+def on_request(desk: Desk, client: ClientDesk) -> Turn:
+    """`/week`: the week so far."""
+    if not client.week:
+        return Turn(says=(Say(client.profile.chat, (line("week-nothing"),)),))
+    return summary(desk, client, urgency=Urgency.REPLY)
+
+
+def summary(desk: Desk, client: ClientDesk, *, urgency: Urgency) -> Turn:
+    """The picture with its finding as caption, and the same in words."""
+    me = client.profile
+    monday = monday_of(local_day(desk.now, me.zone))
+    chart = week_chart(client, monday)
+    picture = Say(
+        me.chat,
+        (line("week-caption", done=chart.done, planned=chart.planned, from_=monday, to=monday + timedelta(days=6)),),
+        urgency=urgency,
+        picture=chart,
+    )
+    return Turn(says=(picture, Say(me.chat, week_lines(client, chart), urgency=urgency)))
+
+
+def week_chart(client: ClientDesk, monday: date) -> WeekChart:
+    """What is drawn: by muscle, most work first."""
+    done = hard_sets(all_done(client.week))
+    wanted = planned_sets(e for session in client.week for e in session.plan.exercises)
+    muscles = sorted({**wanted, **done}, key=lambda m: (-wanted.get(m, Decimal(0)), m))
+    trained = sum(1 for s in client.week if s.done)
+    return WeekChart(
+        title=f"{monday.isoformat()}",
+        muscles=tuple((m, done.get(m, Decimal(0))) for m in muscles),
+        done=trained,
+        planned=max(len(client.week), trained),
+        wanted=tuple((m, wanted.get(m, Decimal(0))) for m in muscles),
+    )
+
+
+def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
+    """The words beside the picture."""
+    unit = client.profile.unit
+    done = all_done(client.week)
+    lines = [line("week-sessions", done=chart.done, planned=chart.planned)]
+    lines.append(line("week-tonnage", tonnage=tonnage(done, unit), unit=unit.value))
+    wanted = dict(chart.wanted)
+    lines += [BLANK, line("week-muscles")]
+    lines += [
+        line("week-muscle", muscle=muscle, sets=sets, planned=wanted.get(muscle, Decimal(0)))
+        for muscle, sets in chart.muscles
+    ]
+    best = best_of(done)
+    if best:
+        lines += [BLANK, line("week-best-title"), *(_best_line(client, item, unit) for item in best)]
+    lines += [BLANK, one_thing(client, chart)]
+    return tuple(lines)
+
+
+def all_done(sessions: tuple[Session, ...]) -> tuple[Done, ...]:
+    """Every set of these sessions with its exercise."""
+    return tuple(Done(s.plan.exercise(p.exercise), p) for s in sessions for p in s.done)
+
+
+def one_thing(client: ClientDesk, chart: WeekChart) -> Line:
+    """The one thing to look at: pain first, then what was left out, then a muscle that fell short; else well done."""
+    if client.pains:
+        pain = client.pains[0]
+        return line("week-look-pain", where=pain.said.where or pain.exercise or line("pain-place-none"))
+    if chart.done < chart.planned:
+        return line("week-look-missed", missed=chart.planned - chart.done)
+    wanted = dict(chart.wanted)
+    short = [m for m, sets in chart.muscles if wanted.get(m) and sets < wanted[m] * LOW_SHARE]
+    if short:
+        return line("week-look-muscle", muscle=short[0], sets=dict(chart.muscles)[short[0]], planned=wanted[short[0]])
+    return line("week-look-fine")
+
+
+def _best_line(client: ClientDesk, item: Done, unit: Unit) -> Line:
+    shown = done_line(item.exercise, item.performed)
+    row = client.strength(item.exercise.name)
+    known = estimate(State.from_json(row.after), row.day) if row else None
+    if known is None or known.mean_kg <= 0:
+        return line("week-best", name=item.exercise.name, set=shown)
+    kg = Decimal(repr(round(known.mean_kg, 3)))
+    amount = kg if unit is Unit.KG else kg / KG_PER_LB
+    return line("week-best-max", name=item.exercise.name, set=shown, max=amount.quantize(Decimal(1)), unit=unit.value)
