@@ -11,7 +11,7 @@ from typing import Any, TextIO
 
 import structlog
 
-TOKEN = re.compile(r"\b\d{3,}:[A-Za-z0-9_-]{20,}")
+TOKEN = re.compile(r"\d{3,}:[A-Za-z0-9_-]{20,}")
 """The shape of a bot token."""
 
 REDACTED = "<token>"
