@@ -68,9 +68,9 @@ def done_line(exercise: PlannedExercise, performed: Performed) -> Line:
             pass
     match performed.side:
         case Side.LEFT:
-            return line("done-left", set=shown)
+            return line("done-side-left", set=shown)
         case Side.RIGHT:
-            return line("done-right", set=shown)
+            return line("done-side-right", set=shown)
         case None:
             return line("done-both", set=shown) if exercise.sides == 2 and performed.stage is Stage.WORK else shown
 

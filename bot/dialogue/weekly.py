@@ -45,7 +45,7 @@ def summary(desk: Desk, client: ClientDesk, *, urgency: Urgency) -> Turn:
     chart = week_chart(client, monday)
     picture = Say(
         me.chat,
-        (line("week-caption", done=chart.done, planned=chart.planned, from_=monday, to=monday + timedelta(days=6)),),
+        (line("week-caption", done=chart.done, planned=chart.planned, first=monday, last=monday + timedelta(days=6)),),
         urgency=urgency,
         picture=chart,
     )

@@ -1,0 +1,137 @@
+# A session: the card, its buttons, what is said about sets.
+
+session-hello = { $name }, here is today's session.
+card-title = <b>{ $title }</b> · { $day } · about { $minutes } min
+card-progress = Set { $done } of { $sets } done
+card-finished = Finished: { $done } of { $sets } sets
+card-skipped = Skipped
+card-missed = Missed
+card-exercise = <b>{ $name }</b>
+card-pair = In turn with { $name }
+card-held = On hold: no heavier than last time, and stop if it hurts.
+card-warmup = Warm-up: { $steps }
+card-warmup-step = { $load } × { $reps }
+card-set-done = { $number }. done: { $set }
+card-set-next = <b>{ $number }. { $set }</b>
+card-set-later = { $number }. { $set }
+card-find = Find your load: start with one you could surely lift more often than { $reps }, and tell me what you did, e.g. <code>40x8 3 left</code>.
+card-rest = Rest { $minutes ->
+    [0] { $seconds } s
+   *[other] { $seconds ->
+        [0] { $minutes } min
+       *[other] { $minutes } min { $seconds } s
+    }
+    }
+card-cue = <i>{ $cue }</i>
+card-done = { $name }: { $sets }
+card-left-out = { $name }: left out
+card-coming = { $name }, { $count } × { $set }
+card-coming-pair = { $name }, { $count } × { $set }, in turn with { $partner }
+card-coming-each = { $name }: { $sets }
+finish-drop = then at once: { $loads }
+finish-drop-percent = then at once { $times ->
+    [one] a drop
+   *[other] { $times } drops
+    }, { $low } to { $high } % lighter
+finish-mini = then { $reps } more after { $low } to { $high } s, again and again until { $reps } can't be made
+
+set-at = { $count } × { $load }
+button-set-done = Set { $number } done: { $set }
+chip-reps = { $count } reps
+chip-seconds = { $count } s
+chip-metres = { $count } m
+chip-drop = Drop: { $count }
+chip-drop-load = Drop { $load }: { $count }
+chip-mini = Minis: { $times } × { $reps }
+chip-left = { $left ->
+    [0] None left
+    [3] 3 or more
+   *[other] { $left } left
+    }
+button-load = Other load…
+button-skip = Skip { $name }
+button-undo = Undo
+button-pain = Something hurts
+button-end = End session
+button-rest-planned = All sets left of { $name } as planned
+button-start-today = Start a session now
+
+toast-saved = Set { $number } saved: { $set }
+toast-already = Set { $number } is saved already
+toast-already-all = That is done already
+toast-old = This button is from an older message
+toast-skipped = { $name } skipped
+toast-load = { $load }: now tap the repetitions
+toast-load-choose = Choose a load
+toast-left = Set { $number }: { $left } left
+toast-ended = Session ended
+toast-felt = { $rating } of 10
+toast-answered = That is answered already
+toast-read-anew = Please look once more
+toast-kept-as = Kept: { $label }
+
+kept-set = { $name }, set { $number }: { $set }
+kept-warmup = { $name }: { $set }
+kept-skipped = { $name }: skipped
+kept-removed = { $name }, set { $number }: taken back
+corrected = Corrected:
+edit-unclear = I can't read that edit, so the record stays as it was. Edit it once more, e.g. <code>62.5x8</code>, or /undo.
+undone = The last report is taken back.
+undone-set = Taken back: { $name }, { $set }{ $count ->
+    [one] {""}
+   *[other] {" "}and what came with it
+    }.
+undone-skip = { $name } is not skipped any more.
+undo-nothing = There is nothing to take back.
+
+next-time = <b>{ $name }</b>, next time: { $loads }
+    <i>{ $reason }</i>
+next-group = { $count ->
+    [one] { $load } × { $reps }
+   *[other] { $count } × { $reps } at { $load }
+    }
+
+end-title = <b>{ $title }: done.</b>
+end-minutes = { $minutes } min (planned: { $planned })
+end-sets = { $sets } of { $planned } sets, { $tonnage } { $unit } moved
+end-best = Best of { $name }: { $set }
+end-left-out = Left out: { $names }
+end-short = Shortened: { $names }
+felt-ask = How hard was the whole session, from 0 (rest) to 10 (the hardest ever)?
+felt-chip = { $rating ->
+    [0] 0 rest
+    [10] 10 hardest
+   *[other] { $rating }
+    }
+felt-said = The session felt { $rating } of 10. Thank you!
+
+not-a-report = I found no set in that, so nothing is kept. A set is e.g. <code>60x8</code>.
+send-to-coach = Send it to { $coach }
+sent-to-coach = Sent to { $coach }.
+toast-sent-to-coach = Sent to { $coach }
+question-sent = I have passed your question to { $coach }.
+no-session-now = There is no session open to put that in. Start one, then send it once more.
+no-session-that-day = I know of no session of yours on { $day }, so nothing of that is kept. Which day was it? Send it again with the day, e.g. <code>yesterday: 60x8</code>.
+no-programme = { $coach } has not given you a programme yet. A message here reaches { $coach }.
+today-done = Today's session is done. The next one comes on { $day }.
+today-rest = Nothing is planned today; the next session comes on { $day }.
+
+doubt-choice = { $label }
+doubt-none = None of these
+doubt-or-type = Tap one, or edit your message.
+doubt-type = Edit your message, or send it anew.
+doubt-settled = “{ $words }” is kept as { $label }.
+doubt-dropped = Nothing of “{ $words }” is kept.
+
+minutes-enough = { $minutes } min are enough for what is left.
+minutes-do = { $minutes } min: do { $names }. About { $about } min.
+minutes-leave = Leave out today: { $names }.
+minutes-too-few = { $minutes } min are short: do the first sets of { $name } and call it a day.
+
+missed-ask = <b>{ $title }</b> is not reported today. What happened?
+missed-did = I did it
+missed-move = Move to { $day }
+missed-skip = Skip it
+missed-tell-me = Good! Tell me what you did: tap below or type it.
+missed-moved = <b>{ $title }</b> comes again on { $day }.
+missed-skipped = <b>{ $title }</b> is skipped. One missed session changes nothing; the next one comes on its day.
