@@ -12,8 +12,8 @@ from pydantic import Field, SecretStr, ValidationError, field_validator, model_v
 from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
 
 from bot.faults import SettingsFault
-from bot.runtime.loops import ALL_ROLES, Role
 from bot.runtime.pacing import Pace
+from bot.runtime.roles import ALL_ROLES, Role
 
 PREFIX = "CHALKPOST_"
 

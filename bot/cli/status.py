@@ -7,7 +7,7 @@ import click
 import storage.health
 from bot.app import clock_of, open_store
 from bot.runtime.health import last_beat
-from bot.runtime.loops import Role
+from bot.runtime.roles import Role
 from bot.settings import read_settings
 from bot.wording import show
 

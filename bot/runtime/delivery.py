@@ -150,7 +150,7 @@ def settle_common(parcel: Parcel, outcome: Outcome) -> Settlement:
         case NotSent(error):
             return Postponed(error)
         case Unknown(error, answered):
-            if parcel.repeat is Repeat.DROP:
+            if parcel.repeat == Repeat.DROP:
                 return Postponed(error) if answered else Given(f"may have arrived: {error}")
             return Postponed(error, maybe_sent=True)
 
@@ -219,7 +219,7 @@ class _Message:
 
     def _words(self, *, is_html: bool) -> str:
         words = self._body.html if is_html else self._body.plain
-        if not self._claimed.maybe_sent or self._parcel.repeat is not Repeat.AGAIN:
+        if not self._claimed.maybe_sent or self._parcel.repeat != Repeat.AGAIN:
             return words
         mark = show_html(line("sent-again")) if is_html else show_plain(line("sent-again"))
         return f"{mark} {words}"

@@ -3,7 +3,6 @@
 import asyncio
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
-from enum import StrEnum
 
 import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
@@ -16,6 +15,7 @@ from bot.runtime.health import Pulse
 from bot.runtime.inbox import Desks, Worked, place_of, receive, work_some
 from bot.runtime.outbox import Outbox
 from bot.runtime.ports import AnswerTap, Arrived, Sender
+from bot.runtime.roles import ALL_ROLES, Role
 from bot.runtime.schedule import Failures, Ticked, tick
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
@@ -25,18 +25,6 @@ log = structlog.get_logger("loops")
 
 TAPS_AT_ONCE = 16
 """Acknowledgements of taps in flight; more wait for a place."""
-
-
-class Role(StrEnum):
-    """What a process does; a small house has one process with all four."""
-
-    INTAKE = "intake"
-    WORK = "work"
-    CLOCK = "clock"
-    SEND = "send"
-
-
-ALL_ROLES = frozenset(Role)
 
 
 @dataclass(frozen=True, slots=True)

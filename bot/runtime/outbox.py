@@ -37,7 +37,7 @@ from bot.saying import Repeat, Urgency
 from bot.training.facts import ReachChanged
 from storage.work import Work
 from storage.facts import Origin
-from storage.outbox import NewParcel, Parcel, ParcelKind, ParcelState
+from storage.outbox import NewParcel, Parcel, ParcelKind
 
 log = structlog.get_logger("send")
 
@@ -71,7 +71,7 @@ def claim(work: Work, *, worker: str, now: datetime, limit: int) -> tuple[Claime
 
 def _in_hand(work: Work, parcel: Parcel) -> Claimed:
     slot = storage.slots.slot_of(work, parcel.chat, parcel.slot) if parcel.slot else None
-    return Claimed(parcel, slot, parcel.state is ParcelState.UNKNOWN)
+    return Claimed(parcel, slot, parcel.maybe_sent)
 
 
 def settle(work: Work, carried: Carried, *, now: datetime) -> None:
@@ -86,7 +86,7 @@ def settle(work: Work, carried: Carried, *, now: datetime) -> None:
             if maybe_sent:
                 storage.outbox.keep_unknown(work, parcel, until=until, error=error, now=now)
             else:
-                storage.outbox.keep_later(work, parcel, until=until, error=error)
+                storage.outbox.keep_later(work, parcel, until=until, error=error, counts=after_s is None)
         case Given(error):
             storage.outbox.keep_dead(work, parcel, error=error, now=now)
         case Unreachable(error):
@@ -118,7 +118,7 @@ def _strip(parcel: Parcel, message: int) -> NewParcel:
         kind=ParcelKind.STRIP,
         body=show_body(StripBody(message)),
         urgency=int(Urgency.REFRESH),
-        repeat=Repeat.RESEND,
+        repeat=Repeat.RESEND.value,
     )
 
 

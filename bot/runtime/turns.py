@@ -82,7 +82,7 @@ def _message(say: Say, part: Rendered, *, key: str) -> NewParcel:
         kind=ParcelKind.SEND,
         body=show_body(body),
         urgency=int(say.urgency),
-        repeat=say.repeat,
+        repeat=say.repeat.value,
         slot=say.slot,
         fresh=say.fresh,
         about=say.about,
@@ -107,7 +107,7 @@ def _bare(
         kind=kind,
         body=body,
         urgency=int(urgency),
-        repeat=Repeat.RESEND,
+        repeat=Repeat.RESEND.value,
         slot=slot,
         about=about,
     )

@@ -1,0 +1,55 @@
+"""Real parts for the runtime: the stand-in over HTTP, the client library, and a store."""
+
+from collections.abc import AsyncIterator, Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+
+from bot.gateway.library import Platform, library_bot
+from bot.gateway.sender import LibrarySender
+from bot.runtime.clock import SetClock
+from bot.tryout.standin import Limits, Seat, StandIn
+from storage.engine import Store
+from storage.keyring import Keyring
+
+TOKEN = "42:TEST-TOKEN"
+MINA = 7
+NOON = datetime(2027, 3, 1, 12, 0, tzinfo=UTC)
+
+
+@pytest.fixture
+def clock() -> SetClock:
+    return SetClock(NOON)
+
+
+@pytest.fixture
+async def standin(clock: SetClock) -> AsyncIterator[StandIn]:
+    served = StandIn(clock, Limits(pace=None), seed=3)
+    served.add_bot(TOKEN, username="chalk_bot", name="Chalk")
+    served.add_person(MINA, "Mina")
+    await served.start()
+    yield served
+    await served.stop()
+
+
+@pytest.fixture
+def mina(standin: StandIn) -> Seat:
+    """Mina has pressed Start: the bot may write to her."""
+    seat = standin.seat(MINA)
+    seat.start()
+    return seat
+
+
+@pytest.fixture
+async def sender(standin: StandIn) -> AsyncIterator[LibrarySender]:
+    async with library_bot(Platform(TOKEN, standin.url)) as bot:
+        yield LibrarySender(bot, menu=lambda _: (("help", "Help"),))
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    opened = Store.open(f"sqlite:///{tmp_path / 'test.db'}", Keyring.from_file(tmp_path / "key"))
+    opened.migrate()
+    yield opened
+    opened.close()
