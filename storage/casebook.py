@@ -1,0 +1,149 @@
+"""A client's desk: the present session and week, what waits, what they can lift. Never more than that, however long the
+history is, and only what the matter at hand may need:
+
+- the session: of every turn of a client who has joined;
+- strengths: where sets may be reported or a session planned; of the session's exercises, and of the next workout's
+  where no session is open;
+- the week, and the one before: for a weekly summary, a coach's look, and words that name another day.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from typing import Any
+
+import sqlalchemy as sa
+
+from bot.dialogue.desk import ClientDesk
+from bot.training.calendar import local_day, monday_of
+from bot.training.people import Programme, Standing
+from bot.training.session import Session
+from storage.matters import NOTHING_OPEN, open_of
+from storage.people import ClientRow
+from storage.plans import programme_of
+from storage.record import session_of_key
+from storage.sessions import LIGHT, by_token, rows_to_sessions
+from storage.strengths import strengths_of
+from storage.tables import sessions
+from storage.work import Work
+
+_c = sessions.c
+UNFINISHED_FOR = timedelta(days=2)
+"""So long after its day a session without an end may still be the one that is meant."""
+
+_WINDOW = (
+    sa.select(*LIGHT)
+    .where(_c.client == sa.bindparam("of"), _c.day >= sa.bindparam("since"), _c.day <= sa.bindparam("to"))
+    .order_by(_c.day, _c.planned_at)
+)
+_BY_ID = sa.select(*LIGHT).where(_c.id == sa.bindparam("session"), _c.client == sa.bindparam("of"))
+_LAST_REPORTED = (
+    sa.select(*LIGHT)
+    .where(_c.client == sa.bindparam("of"), _c.day <= sa.bindparam("to"), _c.first_at.is_not(None))
+    .order_by(_c.day.desc(), _c.planned_at.desc())
+    .limit(1)
+)
+_LATER_REPORTED = (
+    sa.select(_c.id)
+    .where(
+        _c.client == sa.bindparam("of"),
+        _c.first_at.is_not(None),
+        sa.or_(
+            _c.day > sa.bindparam("on"),
+            sa.and_(_c.day == sa.bindparam("on"), _c.planned_at > sa.bindparam("planned")),
+        ),
+    )
+    .limit(1)
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What the matter at hand is about, and what it may need.
+
+    `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
+    day; `last_done` asks for the session last reported rather than the open one.
+    """
+
+    token: str = ""
+    message_key: str = ""
+    day: date | None = None
+    last_done: bool = False
+    strengths: bool = False
+    weeks: bool = False
+
+
+def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) -> ClientDesk:
+    """The client's desk as of now."""
+    me = row.profile
+    programme = programme_of(work, row.snapshot)
+    if me.standing in (Standing.JOINING, Standing.WITHDRAWN):
+        return ClientDesk(me, row.coach, programme)
+    today = local_day(now, me.zone)
+    monday = monday_of(today)
+    since = monday - timedelta(days=7) if wanted.weeks else today - UNFINISHED_FOR
+    since = min(since, wanted.day - UNFINISHED_FOR) if wanted.day is not None else since
+    window = work.all(_WINDOW, {"of": me.id, "since": since, "to": monday + timedelta(days=6)})
+    chosen = _chosen(work, row, wanted, window, wanted.day or today)
+    picked = [r for r in window if wanted.weeks or (chosen is not None and r.id == chosen.id)]
+    if chosen is not None and all(r.id != chosen.id for r in picked):
+        picked.append(chosen)
+    whole = {kept.session.id: kept.session for kept in rows_to_sessions(work, picked)}
+    session = None if chosen is None else whole[chosen.id]
+    weeks = [whole[r.id] for r in window] if wanted.weeks else []
+    waiting = open_of(work, me.id, me.zone) if row.matters_open else NOTHING_OPEN
+    names = _exercises(session, programme, me.workout) if wanted.strengths else ()
+    return ClientDesk(
+        profile=me,
+        coach=row.coach,
+        programme=programme,
+        session=session,
+        session_is_latest=chosen is None or _is_latest(work, row, chosen),
+        week=tuple(s for s in weeks if monday <= s.day),
+        last_week=tuple(s for s in weeks if monday - timedelta(days=7) <= s.day < monday),
+        strengths=strengths_of(work, me.id, names),
+        pains=waiting.pains,
+        doubts=waiting.doubts,
+        questions=waiting.questions,
+        held=waiting.held,
+    )
+
+
+def _chosen(
+    work: Work, row: ClientRow, wanted: Wanted, window: Sequence[sa.Row[Any]], today: date
+) -> sa.Row[Any] | None:
+    """The session that is meant: the button's or the edited message's; else today's, an open one first; else the
+    latest unfinished one of the last two days."""
+    me = row.profile.id
+    if wanted.token:
+        named = next((r for r in window if r.token == wanted.token), None) or by_token(work, me, wanted.token)
+        if named is not None:
+            return named
+    if wanted.message_key and (reported := session_of_key(work, me, wanted.message_key)) is not None:
+        return next((r for r in window if r.id == reported), None) or work.first(
+            _BY_ID, {"session": reported, "of": me}
+        )
+    if wanted.last_done and row.last_day is not None:
+        return work.first(_LAST_REPORTED, {"of": me, "to": row.last_day})
+    of_today = [r for r in window if r.day == today]
+    if of_today:
+        return next((r for r in reversed(of_today) if r.ended is None), of_today[-1])
+    unfinished = (r for r in reversed(window) if r.ended is None and today - UNFINISHED_FOR <= r.day < today)
+    return next(unfinished, None)
+
+
+def _is_latest(work: Work, row: ClientRow, chosen: sa.Row[Any]) -> bool:
+    """Whether no later session has reports."""
+    if row.last_day is None or row.last_day < chosen.day:
+        return True
+    later = {"of": row.profile.id, "on": chosen.day, "planned": chosen.planned_at}
+    return work.first(_LATER_REPORTED, later) is None
+
+
+def _exercises(session: Session | None, programme: Programme | None, workout: int) -> tuple[str, ...]:
+    """Those of the session, and of the workout that may be planned next."""
+    names = () if session is None else tuple(e.name for e in session.plan.exercises)
+    if programme is None or not programme.workouts or (session is not None and session.ended is None):
+        return names
+    coming = programme.workouts[workout % len(programme.workouts)]
+    return (*names, *(e.name for e in coming.exercises))

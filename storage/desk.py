@@ -1,0 +1,171 @@
+"""The desk of a turn, in a handful of statements of which none grows with history. What each incoming thing needs:
+
+- a client's words, edits, taps: who they are (with coach and talk, one statement), the days' sessions, the one that is
+  meant, what waits (where anything does), strengths; see `storage.casebook`;
+- a coach's words and taps: who they are, the talk, and by the one door the client whom a button, a reply, or the reply
+  mode is about; the roster for `/clients`, `/programme`, `/digest` and words of which nobody knows for whom they are;
+- `/start` with a payload, and a talk that remembers an `invite`: the invitation by its hash;
+- a due rule: its client or coach; the digest for the digest's.
+"""
+
+import re
+from dataclasses import dataclass, replace
+from datetime import datetime
+from hashlib import sha256
+from typing import assert_never
+
+from bot.dialogue.buttons import Press, read_press
+from bot.dialogue.desk import CoachDesk, Desk, House
+from bot.dialogue.incoming import BotBlocked, Due, Edited, Incoming, MediaSent, RuleKind, Tapped, Typed
+from bot.dialogue.turn import Talk
+from bot.training.calendar import local_day
+from bot.training.people import Coach
+from storage import people
+from storage.casebook import Wanted, client_desk
+from storage.digest import digest
+from storage.people import ClientRow
+from storage.plans import shelf_of
+from storage.relays import about_of
+from storage.roster import roster
+from storage.talks import read_talk, talk_of
+from storage.work import Work
+
+COACH_OPS = "c."
+"""Buttons whose `ref` is a client's id, for coaches only."""
+
+_NAMES_A_DAY = re.compile(r"\b(yesterday|last|ago|mon|tue|wed|thu|fri|sat|sun|before|earlier)|\d[./-]\d", re.IGNORECASE)
+"""Words that may speak of another day's session."""
+
+
+@dataclass(frozen=True, slots=True)
+class Caller:
+    """Who stands behind a chat."""
+
+    client: ClientRow | None = None
+    coach: Coach | None = None
+    talk: Talk | None = None
+
+
+def build(work: Work, incoming: Incoming, *, now: datetime, house: House, tokens: tuple[str, ...]) -> Desk:
+    """The desk for this incoming thing."""
+    bare = Desk(now, house, tokens)
+    match incoming:
+        case Due():
+            return _for_the_clock(work, incoming, bare)
+        case Typed() | Edited() | Tapped() | MediaSent() | BotBlocked():
+            return _for_a_chat(work, incoming, bare)
+        case _:
+            assert_never(incoming)
+
+
+def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
+    if incoming.kind is RuleKind.DIGEST:
+        coach = people.coach_by_id(work, incoming.whose)
+        if coach is None:
+            return bare
+        talk = talk_of(work, coach.chat, now=bare.now)
+        return replace(bare, talk=talk, coach=CoachDesk(coach, digest=digest(work, coach, now=bare.now)))
+    row = people.client_by_id(work, incoming.whose)
+    if row is None:
+        return bare
+    wanted = Wanted(
+        day=local_day(incoming.due_at, row.profile.zone),
+        strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF),
+        weeks=incoming.kind is RuleKind.WEEK,
+    )
+    talk = talk_of(work, row.profile.chat, now=bare.now)
+    return replace(bare, talk=talk, client=client_desk(work, row, wanted, now=bare.now))
+
+
+def _for_a_chat(work: Work, incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, bare: Desk) -> Desk:
+    who = _caller(work, incoming.chat, bare.now)
+    press = read_press(incoming.data) if isinstance(incoming, Tapped) else None
+    desk = replace(bare, talk=who.talk)
+    if isinstance(incoming, Typed | MediaSent) and incoming.reply_to is not None:
+        found = about_of(work, incoming.chat, incoming.reply_to)
+        if found is not None:
+            desk = replace(desk, reply_about=found[0], reply_message=found[1])
+    if who.client is not None:
+        wanted = _wanted(incoming, press)
+        desk = replace(desk, client=client_desk(work, who.client, wanted, now=bare.now))
+    if who.coach is not None:
+        desk = replace(desk, coach=_coach_desk(work, who, incoming, press, desk))
+    token_hash = _invite_shown(incoming, who.talk)
+    return replace(desk, invite=people.invite_of(work, token_hash, now=bare.now)) if token_hash else desk
+
+
+def _caller(work: Work, chat: int, now: datetime) -> Caller:
+    """One statement for a client, two for a coach, three for a stranger."""
+    row = people.at_chat(work, chat)
+    if row is not None:
+        client = people.read_client(work, row)
+        coach = None if row.own_coach is None else people.coach_by_id(work, row.own_coach)
+        return Caller(client, coach, read_talk(work, row.talk_data, row.talk_expires_at, now=now))
+    return Caller(None, people.coach_at(work, chat), talk_of(work, chat, now=now))
+
+
+def _wanted(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None) -> Wanted:
+    match incoming:
+        case Typed(text=text):
+            if text.lstrip().startswith("/"):
+                return Wanted(strengths=True, weeks=text.lstrip().lower().startswith("/week"))
+            return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
+        case Edited(message=message, text=text):
+            return Wanted(message_key=f"m{message}", strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
+        case MediaSent(caption=caption):
+            return Wanted(strengths=bool(caption), weeks=bool(_NAMES_A_DAY.search(caption)))
+        case Tapped():
+            if press is None or press.op.startswith(COACH_OPS):
+                return Wanted()
+            return Wanted(token=press.ref, strengths=True)
+        case BotBlocked():
+            return Wanted()
+
+
+def _coach_desk(
+    work: Work, who: Caller, incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None, desk: Desk
+) -> CoachDesk:
+    coach = who.coach
+    assert coach is not None
+    about = _about(incoming, press, desk)
+    row = people.row_of(work, coach.id, about) if about else None
+    mine = CoachDesk(coach)
+    if row is not None:
+        case = client_desk(work, row, Wanted(last_done=True, weeks=True), now=desk.now)
+        mine = replace(mine, about=case)
+    command = _command(incoming)
+    if command == "/digest":
+        mine = replace(mine, digest=digest(work, coach, now=desk.now))
+    if command in ("/programme", "/plan") or (press is not None and press.op == "c.give"):
+        mine = replace(mine, programmes=shelf_of(work, coach.id))
+    asks_for_whom = isinstance(incoming, Typed | MediaSent) and not command and row is None
+    if command in ("/clients", "/programme", "/plan", "/digest") or asks_for_whom:
+        mine = replace(mine, roster=roster(work, coach, desk.now))
+    return mine
+
+
+def _about(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None, desk: Desk) -> str:
+    """The id that a coach's button, reply or reply mode is about; `client_of` decides whether it is theirs."""
+    if press is not None:
+        return press.ref if press.op.startswith(COACH_OPS) else ""
+    if not isinstance(incoming, Typed | MediaSent) or _command(incoming):
+        return ""
+    if desk.reply_about:
+        return desk.reply_about
+    return desk.talk.step if desk.talk is not None and desk.talk.name == "reply" else ""
+
+
+def _command(incoming: Incoming) -> str:
+    """The command at the start of a typed message, without the bot's name; empty for other words."""
+    if not isinstance(incoming, Typed) or not incoming.text.lstrip().startswith("/"):
+        return ""
+    return incoming.text.split(maxsplit=1)[0].partition("@")[0].lower()
+
+
+def _invite_shown(incoming: Incoming, talk: Talk | None) -> str:
+    """The hash of the invitation that somebody shows, or that the talk with them remembers."""
+    if _command(incoming) == "/start" and isinstance(incoming, Typed):
+        payload = incoming.text.split(maxsplit=1)[1:]
+        if payload:
+            return sha256(payload[0].strip().encode()).hexdigest()
+    return talk.get("invite") if talk is not None else ""

@@ -1,0 +1,85 @@
+"""What a coach's digest is made of: what happened with each client since the last one, and what still waits."""
+
+from collections import defaultdict
+from datetime import datetime, timedelta
+from typing import Any
+
+import sqlalchemy as sa
+
+from bot.dialogue.desk import DigestEntry
+from bot.dialogue.incoming import RuleKind
+from bot.training.people import Coach
+from storage.columns import fixed
+from storage.matters import COLUMNS, read_open
+from storage.schedule import last_at
+from storage.sessions import LIGHT, Kept, rows_to_sessions
+from storage.tables import clients, matters, sessions
+from storage.work import Work
+
+FIRST_LOOKS_BACK = timedelta(days=1)
+"""So far back goes a digest that has no other before it."""
+
+_c, _s, _m = clients.c, sessions.c, matters.c
+_CLIENTS = (
+    sa.select(_c.id, _c.name, _c.zone, _c.readiness_flagged, _c.readiness_at, _c.unreachable_at)
+    .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
+    .order_by(_c.joined_at, _c.id)
+)
+_TOUCHED = sa.select(*LIGHT).where(_s.coach == sa.bindparam("of"), _s.touched_at > sa.bindparam("since"))
+_MISSING = sa.select(*LIGHT).where(
+    _s.coach == sa.bindparam("of"),
+    _s.miss_at.is_not(None),
+    _s.handled_at.is_(None),
+    _s.ended.is_(None),
+    _s.first_at.is_(None),
+)
+_OPEN = sa.select(*COLUMNS, _m.handled_at).where(_m.coach == sa.bindparam("of"), _m.closed_at.is_(None)).order_by(_m.id)
+
+
+def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...]:
+    """An entry for each client with anything to tell, the longest known first. Pain and missed sessions that the coach
+    has marked as handled are only told where they happened since the last digest."""
+    since = last_at(work, coach.id, RuleKind.DIGEST) or now - FIRST_LOOKS_BACK
+    seen: dict[str, sa.Row[Any]] = {r.id: r for r in work.all(_TOUCHED, {"of": coach.id, "since": since})}
+    seen |= {r.id: r for r in work.all(_MISSING, {"of": coach.id})}
+    told: dict[str, list[Kept]] = defaultdict(list)
+    missed: dict[str, list[sa.Row[Any]]] = defaultdict(list)
+    reported = [r for r in seen.values() if r.last_at is not None and r.touched_at > since]
+    for kept in rows_to_sessions(work, sorted(reported, key=lambda r: (r.day, r.planned_at))):
+        told[kept.session.client].append(kept)
+    for row in sorted(seen.values(), key=lambda r: (r.day, r.planned_at)):
+        if row.miss_at is not None and row.first_at is None and (row.miss_at > since or row.handled_at is None):
+            missed[row.client].append(row)
+    waiting: dict[str, list[sa.Row[Any]]] = defaultdict(list)
+    for row in work.all(_OPEN, {"of": coach.id}):
+        if row.handled_at is None or row.at > since:
+            waiting[row.client].append(row)
+    entries = []
+    for row in work.all(_CLIENTS, {"of": coach.id}):
+        entry = _entry(work, row, since, told=told[row.id], missed=missed[row.id], waiting=waiting[row.id])
+        if entry != DigestEntry(row.id, entry.name):
+            entries.append(entry)
+    return tuple(entries)
+
+
+def _entry(
+    work: Work,
+    row: sa.Row[Any],
+    since: datetime,
+    *,
+    told: list[Kept],
+    missed: list[sa.Row[Any]],
+    waiting: list[sa.Row[Any]],
+) -> DigestEntry:
+    matters_open = read_open(work, waiting, row.zone)
+    return DigestEntry(
+        client=row.id,
+        name=work.unseal(row.name),
+        pains=matters_open.pains,
+        missed=tuple(r.day for r in missed),
+        questions=matters_open.questions,
+        doubts=matters_open.doubts,
+        sessions=tuple(kept.session for kept in told),
+        readiness_flagged=row.readiness_flagged and row.readiness_at is not None and row.readiness_at > since,
+        unreachable=row.unreachable_at is not None and row.unreachable_at > since,
+    )

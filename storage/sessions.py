@@ -1,0 +1,205 @@
+"""Sessions as they stand: read in one row each, written whole at each change.
+
+A session's reports are bounded by the session, so they stand in its row; `sets` has the sets that count once more, one
+a row, for what looks across sessions.
+"""
+
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+from functools import lru_cache
+from typing import Any
+
+import sqlalchemy as sa
+
+from bot.training.facts import Ending, Reported
+from bot.training.people import ClientId, CoachId, SessionId
+from bot.training.session import Session
+from storage.codec import codec
+from storage.plans import PLAN
+from storage.tables import sessions, sets
+from storage.work import Work
+
+_c = sessions.c
+
+
+@dataclass(frozen=True, slots=True)
+class ReportAt:
+    """A report, and when it was first made."""
+
+    report: Reported
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Reports:
+    """What stands in a session's row."""
+
+    made: tuple[ReportAt, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A session with what stands beside it in its row."""
+
+    session: Session
+    reports: Reports
+    coach: CoachId
+    planned_at: datetime
+    snapshot: str | None
+    revision: int
+
+
+REPORTS = codec(Reports)
+LIGHT = tuple(c for c in _c if c.name not in ("plan", "reports"))
+_HEAVY = (_c.id, _c.plan, _c.reports)
+
+
+def revision() -> int:
+    """A new random one; the same never comes twice."""
+    return int.from_bytes(os.urandom(8)) >> 1
+
+
+@lru_cache(64)
+def _heavy_of(count: int) -> sa.Select[Any]:
+    return sa.select(*_HEAVY).where(_c.id.in_([sa.bindparam(f"id{n}") for n in range(count)]))
+
+
+_ONE = sa.select(*LIGHT).where(_c.id == sa.bindparam("session"))
+_BY_TOKEN = sa.select(*LIGHT).where(_c.token == sa.bindparam("by_token"), _c.client == sa.bindparam("of"))
+
+
+def rows_to_sessions(work: Work, rows: Sequence[sa.Row[Any]]) -> tuple[Kept, ...]:
+    """The whole sessions of these light rows; those that this process has seen in this revision are not read again."""
+    known: dict[SessionId, Kept] = {}
+    for row in rows:
+        if (kept := work.memory.sessions.get((row.id, row.revision))) is not None:
+            known[row.id] = kept
+    missing = [row for row in rows if row.id not in known]
+    if missing:
+        heavy = work.all(_heavy_of(len(missing)), {f"id{n}": row.id for n, row in enumerate(missing)})
+        bodies = {row.id: row for row in heavy}
+        for row in missing:
+            known[row.id] = _whole(work, row, bodies[row.id])
+            work.memory.sessions.put((row.id, row.revision), known[row.id])
+    return tuple(known[row.id] for row in rows)
+
+
+def session_of(work: Work, session: SessionId) -> Kept | None:
+    """The session of this id; `None` where there is none."""
+    row = work.first(_ONE, {"session": session})
+    return None if row is None else rows_to_sessions(work, (row,))[0]
+
+
+def by_token(work: Work, client: ClientId, token: str) -> sa.Row[Any] | None:
+    """The light row of the client's session with this token; `None` for anybody else's."""
+    return work.first(_BY_TOKEN, {"by_token": token, "of": client})
+
+
+def _whole(work: Work, row: sa.Row[Any], heavy: sa.Row[Any]) -> Kept:
+    reports = REPORTS.read_kept(work.unseal(heavy.reports))
+    session = Session(
+        id=row.id,
+        client=row.client,
+        day=row.day,
+        workout=row.workout,
+        plan=PLAN.read_kept(work.unseal(heavy.plan)),
+        token=row.token,
+        reports=tuple(made.report for made in reports.made),
+        ended=None if row.ended is None else Ending(row.ended),
+        effort=row.effort,
+        first_at=row.first_at,
+        last_at=row.last_at,
+        miss_noted=row.miss_at is not None,
+    )
+    return Kept(session, reports, row.coach, row.planned_at, row.snapshot, row.revision)
+
+
+# --- changes
+
+_CHANGE = {
+    "revision": sa.bindparam("as_revision", type_=_c.revision.type),
+    "touched_at": sa.bindparam("as_touched", type_=_c.touched_at.type),
+}
+
+
+@lru_cache(32)
+def _change_of(names: tuple[str, ...]) -> sa.Update:
+    values = {name: sa.bindparam(f"as_{name}", type_=_c[name].type) for name in names}
+    return sa.update(sessions).where(_c.id == sa.bindparam("session")).values({**_CHANGE, **values})
+
+
+def change(work: Work, kept: Kept, session: Session, *, at: datetime, **columns: object) -> Kept:
+    """Writes these columns of a session that now is `session`; gives it as kept."""
+    new = replace(kept, session=session, revision=revision())
+    params = {f"as_{name}": value for name, value in columns.items()}
+    work.run(
+        _change_of(tuple(sorted(columns))),
+        {"session": session.id, "as_revision": new.revision, "as_touched": at, **params},
+    )
+    work.memory.sessions.put((session.id, new.revision), new)
+    return new
+
+
+def change_reports(work: Work, kept: Kept, reports: Reports, *, at: datetime) -> Kept:
+    """The session has these reports from now on; its rows in `sets` follow."""
+    with_sets = [made.at for made in reports.made if made.report.sets]
+    session = replace(
+        kept.session,
+        reports=tuple(made.report for made in reports.made),
+        first_at=min(with_sets, default=None),
+        last_at=max(with_sets, default=None),
+    )
+    changed = change(
+        work,
+        replace(kept, reports=reports),
+        session,
+        at=at,
+        reports=work.seal(REPORTS.show_kept(reports)),
+        first_at=session.first_at,
+        last_at=session.last_at,
+    )
+    _rewrite_sets(work, kept.session, session)
+    return changed
+
+
+_UNSET = sa.delete(sets).where(sets.c.session == sa.bindparam("in_session"))
+_SET = sa.insert(sets)
+_MOVE = sa.update(sets).where(sets.c.session == sa.bindparam("in_session")).values(day=sa.bindparam("to_day"))
+
+
+def _rewrite_sets(work: Work, before: Session, after: Session) -> None:
+    """Only what is new where sets were only added."""
+    old, new = before.done, after.done
+    start = len(old) if new[: len(old)] == old else 0
+    if start == 0 and old:
+        work.run(_UNSET, {"in_session": after.id})
+    rows = [
+        {
+            "session": after.id,
+            "place": place,
+            "client": after.client,
+            "exercise": done.exercise,
+            "day": after.day,
+            "set_number": done.set,
+            "stage": done.stage.value,
+            "thousandths": None if done.load is None else done.load.thousandths,
+            "unit": None if done.load is None else done.load.unit.value,
+            "reps": done.reps,
+            "rir": None if done.rir is None else str(done.rir),
+            "side": None if done.side is None else done.side.value,
+        }
+        for place, done in enumerate(new)
+        if place >= start
+    ]
+    if rows:
+        work.run(_SET, rows)
+
+
+def move(work: Work, kept: Kept, to: date, *, at: datetime) -> Kept:
+    """The session stands on another day; whether it is missed is asked anew."""
+    session = replace(kept.session, day=to, miss_noted=False)
+    if kept.session.done:
+        work.run(_MOVE, {"in_session": session.id, "to_day": to})
+    return change(work, kept, session, at=at, day=to, miss_at=None, handled_at=None)
