@@ -25,13 +25,15 @@ TOLERANCE = 1.0
 
 @dataclass(frozen=True, slots=True)
 class Aim:
-    """What a set is to be: range, target effort, its order among the day's work sets, and the fatigue before it."""
+    """What a set is to be: range, target effort, its order among the day's work sets, the fatigue before it, and the
+    chance that it is stopped below its range where it feels hard enough there."""
 
     low: int
     high: int
     target: float | None
     order: int
     tired: float
+    stops_short: float = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,12 +62,13 @@ def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Cha
     noise = feel.spread(np.array(target / 0.85), aim.order) * NOISE
     stops_left = np.maximum((target - noise) / share, 0.0)
     most = np.maximum(np.floor(could), 0)
-    reps = np.clip(np.ceil(could - 0.25 - stops_left - 0.25), aim.low, aim.high)
-    reps = np.minimum(reps, most)
+    wanted = np.ceil(could - 0.25 - stops_left - 0.25)
+    reps = np.minimum(np.clip(wanted, aim.low, aim.high), most)
     miss = could - 0.25 - reps - target
     tolerance = TOLERANCE if aim.target is not None else 2.0
-    over = (reps < aim.low) | (miss < -tolerance)
-    easy = ~over & (miss > tolerance)
+    hard = (reps < aim.low) | (miss < -tolerance)
+    easy = ~hard & (miss > tolerance)
+    over = np.where(hard, 1.0, np.where(wanted < aim.low, aim.stops_short, 0.0))
     off = np.minimum(np.abs(miss), 10.0)
     rows = zip(loads_kg, _mean(over), _mean(easy), _mean(off), strict=True)
     return tuple(Chances(float(kg), 1.0 - o - e, o, e, far) for kg, o, e, far in rows)

@@ -73,7 +73,7 @@ def likelihood(ending: Ending, could: Floats, bias: Floats, feel: Feel) -> Float
     spread = np.hypot(feel.spread(real_left, ending.order), 0.2)
     possible = normal_share((left + 0.35) / 0.5)
     told = _silent(ending, left, felt, spread) if ending.rir is None else _reported(ending.rir, felt, spread)
-    return possible * told + FLOOR
+    return (possible if ending.reps > 0 else 1.0) * told + FLOOR
 
 
 def _reported(rir: float, felt: Floats, spread: Floats) -> Floats:

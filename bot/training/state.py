@@ -30,12 +30,16 @@ class Estimate:
 
 @dataclass(frozen=True, slots=True)
 class Doubt:
-    """A set that could not be believed: ln of the strength that it would take (kg), and the day it was said."""
+    """A set that could not be believed: ln of the strength that it would take (kg), and the day it was said.
+
+    `open` until a later set is as expected again: while it is, a second one like it is believed.
+    """
 
     strength: float
     day: date
     load_kg: float
     reps: int
+    open: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +47,8 @@ class State:
     """All that is kept of a client's history on one exercise. `belief` is `None` before the first set.
 
     `since` is the first day, `day` the last; `lost` the ln share of strength that time off took and training has not
-    brought back; `last` the last two sessions; `doubt` the last set that was set aside.
+    brought back; `short` and `pushed` count how
+    often a set that felt hard enough was stopped below its range, and how often it was pushed on into it; `last` the last two sessions; `doubt` the last set that was set aside.
     """
 
     level: Level | None
@@ -56,6 +61,8 @@ class State:
     off_weeks: float = 0.0
     lost: float = 0.0
     exposures: int = 0
+    short: float = 1.0
+    pushed: float = 1.0
     last: tuple[Exposure, ...] = ()
     doubt: Doubt | None = None
 
@@ -68,6 +75,11 @@ class State:
     def feel(self) -> Feel:
         """How this lifter is taken to feel what is left."""
         return Feel.of(*self.facts)
+
+    @property
+    def stops_short(self) -> float:
+        """The chance that a set which feels hard enough ends below its range rather than being pushed on."""
+        return self.short / (self.short + self.pushed)
 
     @property
     def body_kg(self) -> float:
@@ -104,13 +116,20 @@ def _plain(state: State) -> dict[str, object]:
         "off": state.off_weeks,
         "lost": state.lost,
         "n": state.exposures,
+        "ends": (state.short, state.pushed),
         "last": [
             (e.day.isoformat(), e.pain, [(s.load_kg, s.reps, s.rir, s.stage, s.set) for s in e.sets])
             for e in state.last
         ],
         "doubt": None
         if state.doubt is None
-        else (state.doubt.strength, state.doubt.day.isoformat(), state.doubt.load_kg, state.doubt.reps),
+        else (
+            state.doubt.strength,
+            state.doubt.day.isoformat(),
+            state.doubt.load_kg,
+            state.doubt.reps,
+            state.doubt.open,
+        ),
     }
 
 
@@ -128,6 +147,8 @@ def _state(kept: Any) -> State:  # the shape is checked by building it: what doe
         off_weeks=float(kept["off"]),
         lost=float(kept["lost"]),
         exposures=int(kept["n"]),
+        short=float(kept["ends"][0]),
+        pushed=float(kept["ends"][1]),
         last=tuple(
             Exposure(
                 date.fromisoformat(day),
@@ -140,8 +161,8 @@ def _state(kept: Any) -> State:  # the shape is checked by building it: what doe
     )
 
 
-def _doubt(strength: float, day: str, load_kg: float, reps: int) -> Doubt:
-    return Doubt(strength, date.fromisoformat(day), load_kg, reps)
+def _doubt(strength: float, day: str, load_kg: float, reps: int, still: bool) -> Doubt:
+    return Doubt(strength, date.fromisoformat(day), load_kg, reps, still)
 
 
 def _belief(flat: list[float]) -> Belief:

@@ -76,6 +76,7 @@ def after_session(
     """The state after a session of `day`. A day before the state's last one counts as that last day."""
     now = today(state, day, sets, prescribed)
     work = tuple(s for n, s in enumerate(sets) if s.stage is Stage.WORK and n not in now.aside)
+    short, pushed = _ends(work, prescribed)
     exposure = Exposure(max(day, state.day or day), work[: Exposure.MOST_SETS], pain)
     return replace(
         now.state,
@@ -83,7 +84,26 @@ def after_session(
         exposures=state.exposures + bool(work),
         last=(*state.last, exposure)[-2:] if sets or pain is not None else state.last,
         doubt=now.doubt,
+        short=FADES * state.short + short,
+        pushed=FADES * state.pushed + pushed,
     )
+
+
+FADES = 0.98
+"""What a session leaves of the counts of how sets end, so that a changed habit is learned."""
+
+
+def _ends(work: Sequence[LiftedSet], prescribed: Sequence[PlannedSet]) -> tuple[int, int]:
+    """How many sets were stopped below their range with something left, and how many were pushed on to its bottom with
+    less left than asked for."""
+    short = pushed = 0
+    for order, lifted in enumerate(work):
+        plan = _plan_for(lifted, order, prescribed)
+        if plan is None or plan.rir is None or lifted.rir is None:
+            continue
+        short += lifted.reps < plan.reps.low and lifted.rir >= max(0.5, float(plan.rir) - 1)
+        pushed += lifted.reps == plan.reps.low and lifted.rir <= float(plan.rir) - 1
+    return short, pushed
 
 
 def _loosened(belief: Belief, state: State, work: Sequence[LiftedSet]) -> Belief:
@@ -158,8 +178,9 @@ def _with_set(now: Today, lifted: LiftedSet, plan: PlannedSet | None, order: int
     seen = see(belief, whole, ending, state.feel, tired=now.tired)
     if not seen.believed:
         return _set_aside(now, replace(now, done=done), belief, whole, ending)
+    doubt = replace(now.doubt, open=False) if now.doubt is not None else None
     left = left_after(seen.belief, whole, ending, now.tired)
-    return replace(now, done=done, belief=seen.belief, tired=now.tired + tired_by(plan, left=left), doubt=now.doubt)
+    return replace(now, done=done, belief=seen.belief, tired=now.tired + tired_by(plan, left=left), doubt=doubt)
 
 
 def left_after(belief: Belief, whole_kg: float, ending: Ending, tired: float) -> float:
@@ -187,16 +208,27 @@ def _first_belief(state: State, whole_kg: float, ending: Ending) -> Belief:
     return Belief.first(level, region, fits, FIRST_SD)
 
 
+SAME_DAY_RISE = 0.20
+"""Up to this ln share a rise is believed on the second set of the same day."""
 DOUBT_AGREES = 0.10
 """Two unbelievable sets within this share of each other are believed."""
+
+
+def _second_time(doubt: Doubt, says: float, jump: float, day: date | None) -> bool:
+    """Whether an unbelievable set is the second of its kind. A rise beyond any training must come again on another day:
+    one mistake (a unit, a lost point) goes through a whole session, and too heavy a load hurts more than too light a one.
+    """
+    agrees = doubt.open and abs(says - doubt.strength) < DOUBT_AGREES
+    return agrees and (jump < SAME_DAY_RISE or doubt.day != day)
 
 
 def _set_aside(now: Today, noted: Today, belief: Belief, whole_kg: float, ending: Ending) -> Today:
     """Not believed the first time; where it agrees with the doubt kept before it, the belief moves there."""
     half = EPLEY_REPS * exp(float(belief.mean[SLOPE]) - exp(float(belief.mean[TIRING])) * now.tired)
     says = log(whole_kg) + log1p((ending.reps + (ending.rir or 0.0)) / half)
-    if now.doubt is not None and abs(says - now.doubt.strength) < DOUBT_AGREES:
-        moved = belief.shifted(says - float(belief.mean[STRENGTH]), 0.10)
+    jump = says - float(belief.mean[STRENGTH] + belief.mean[FORM])
+    if now.doubt is not None and _second_time(now.doubt, says, jump, now.state.day):
+        moved = belief.shifted(jump, 0.10 if ending.reps else 0.30)
         seen = see(moved, whole_kg, ending, now.state.feel, tired=now.tired)
         return replace(noted, belief=seen.belief, doubt=None)
     doubt = Doubt(says, now.state.day or date.min, whole_kg - now.state.body_kg, ending.reps)

@@ -48,7 +48,7 @@ def aims(asked: Asked) -> tuple[Aim, ...]:
     found: list[Aim] = []
     tired, order = asked.now.tired, len(asked.work_done)
     for _, plan in asked.remaining:
-        found.append(Aim(plan.reps.low, plan.reps.high, _target(plan), order, tired))
+        found.append(Aim(plan.reps.low, plan.reps.high, _target(plan), order, tired, asked.now.state.stops_short))
         tired += tired_by(plan, left=_target(plan) or 2.0)
         order += 1
     return tuple(found)
@@ -158,7 +158,7 @@ def _why(asked: Asked, sets: list[SetChosen]) -> Reason:
 def _kind(asked: Asked, sets: list[SetChosen], load: Load | None, first: Load | None) -> Why:
     if asked.limits.finding and asked.work_done:
         return Why.FIND_NEXT
-    if asked.now.aside or (asked.now.doubt is not None and not asked.work_done):
+    if asked.now.aside or (asked.now.doubt is not None and asked.now.doubt.open and not asked.work_done):
         return Why.ASIDE
     if asked.stopped is not None:
         return asked.stopped

@@ -1,6 +1,6 @@
 """`python -m tests.bench loads`: many simulated lifters live 16 weeks under each way of choosing loads.
 
-    python -m tests.bench loads [--lifters 40] [--seed 11] [--worlds published,whole] [--case plain]
+python -m tests.bench loads [--lifters 40] [--seed 11] [--worlds published,whole] [--case plain]
 """
 
 import argparse
@@ -95,7 +95,9 @@ def live(life: Life, make: Callable[[Setting], Way], tally: Tally) -> None:
         wander += life.world.wander * weeks**0.5 * chance.normal()
         form = 0.3 * form + (1 - 0.3**2) ** 0.5 * life.lifter.form_sd * float(shock)
         strength = strength_at(life.lifter, life.world, trained) * exp(wander - gone)
-        first = _session(life, way, tally, day=day, strength=strength, form=form, luck=luck, errors=errors, counts=n >= 1)
+        first = _session(
+            life, way, tally, day=day, strength=strength, form=form, luck=luck, errors=errors, counts=n >= 1
+        )
         firsts.append((n // A_WEEK, first))
     weekly: dict[int, float] = {}
     for week, load in firsts:
@@ -128,7 +130,7 @@ def _session(
         tally.seconds += time.perf_counter() - begun
         tally.asked += 1
         if load is None:
-            guess = strength / (1 + (plan.high + plan.target) / 28) * exp(-0.15 + 0.15 * luck[6, place])
+            guess = strength / (1 + (plan.high + plan.target) / 28) * exp(-0.08 + 0.12 * luck[6, place])
             load = way.given.nearest(guess) if hasattr(way, "given") else guess
         could = could_lift(life.world, life.lifter, strength * exp(form), load, tired)
         could = could * exp(life.world.set_luck * luck[7, place])
@@ -168,6 +170,9 @@ def ways(life: Life) -> dict[str, Callable[[Setting], Way]]:
     """Every way, made for a life; the bound is first."""
     return {
         "bound": lambda given: Bound(given, life.world, life.lifter, np.random.default_rng([life.seed, 9])),
+        "bound, adapting": lambda given: Bound(
+            given, life.world, life.lifter, np.random.default_rng([life.seed, 9]), adapts=True
+        ),
         "fixed step": Fixed,
         "double progression": Double,
         "percent chart": Chart,

@@ -16,7 +16,7 @@ from bot.training.progress import next_loads
 from bot.training.state import State
 from bot.training.strength import after_session, begin, estimate
 from bot.training.units import Load, Unit
-from tests.bench.lifters import Floats, Lifter, Outcome, Plan, World, could_lift, judged, perform
+from tests.bench.lifters import Floats, Lifter, Outcome, Plan, World, could_lift, felt_share, judged, perform
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,15 +240,35 @@ class Bound:
     world: World
     lifter: Lifter
     chance: np.random.Generator
+    adapts: bool = False
     strength_kg: float = 0.0
     tired: float = 0.0
     draws: int = 300
+    tiredness: list[float] = field(default_factory=list)
 
     def choose(self, day: date, place: int, done: list[Done]) -> float | None:
         plan = self.given.plan
-        form = np.exp(self.chance.normal(0, self.lifter.form_sd, self.draws))
+        if not done:
+            self.tiredness = []
+        self.tiredness.append(self.tired)
+        form = np.exp(self.chance.normal(0, self.lifter.form_sd, self.draws * (10 if self.adapts and done else 1)))
+        if self.adapts and done:
+            weights = self._likely(form, done)
+            form = self.chance.choice(form, self.draws, p=weights / weights.sum())
         noise = self.chance.normal(0, 1, (self.draws, plan.high + 2))
         return self.best(form, noise, place)
+
+    def _likely(self, form: Floats, done: list[Done]) -> Floats:
+        """How well each form explains today's sets."""
+        weights = np.full(form.shape, 1e-12)
+        told = np.ones_like(form)
+        for order, (one, tired) in enumerate(zip(done, self.tiredness, strict=False)):
+            could = could_lift(self.world, self.lifter, self.strength_kg * form, one.load, tired)
+            left = np.maximum(could - one.reps, 0.0)
+            felt = felt_share(self.world, self.lifter, could) * left
+            spread = (0.5 + 0.06 * left) * self.lifter.feel_noise * (1.0, 0.9, 0.8)[min(order, 2)] + 0.15
+            told = told * np.exp(-0.5 * ((felt - (one.rir or 0.0)) / spread) ** 2) / spread * (could >= one.reps - 0.01)
+        return weights + told
 
     def best(self, form: Floats, noise: Floats, place: int) -> float:
         """The load that lands most often over these days and errors."""
