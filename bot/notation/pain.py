@@ -8,17 +8,20 @@ How it reads: tokens (`hurt.tokens`), the meaning of phrases (`hurt.phrases`, `h
 reason (`hurt.judge`), scores (`hurt.scores`), and here the choice among them. In doubt it is pain.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.judge import Hurt, Verdict, judge_hurts
+from bot.notation.hurt.links import side_of
+from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.scene import Scene, Spot
 from bot.notation.hurt.scopes import anothers
-from bot.notation.hurt.scores import Score, find_scores
+from bot.notation.hurt.scores import ABOUT, Score, find_scores
 from bot.notation.hurt.signs import Sign, find_signs
 from bot.notation.hurt.tokens import Kind
 from bot.training.pain import PainSaid
+from bot.training.report import Side
 
 LONGEST = 4096
 """Characters that are read: the longest message of the chat."""
@@ -52,6 +55,7 @@ class _Claim:
     """A hurt or a sign that stands, with its score."""
 
     spot: Spot | None
+    side: Side | None
     tokens: tuple[int, ...]
     urgent: bool
     score: Score | None
@@ -73,7 +77,7 @@ def read_pain(text: str) -> PainReading:
         pain = PainSaid(
             where=place.name if place else None,
             score=chosen.score.value if chosen.score else None,
-            side=chosen.spot.side if chosen.spot else None,
+            side=chosen.side,
             urgent=chosen.urgent,
         )
     denied = [tuple(range(h.mark.first, h.mark.end)) for h in hurts if h.verdict in (Verdict.DENIED, Verdict.OVER)]
@@ -91,20 +95,39 @@ def _doubted_signs(text: str) -> list[Sign]:
 
 def _claims(scene: Scene, signs: list[Sign], hurts: list[Hurt], scores: list[Score]) -> list[_Claim]:
     """Signs and standing hurts, each with the score nearest to it; a place with a score is a hurt by itself."""
-    raw: list[tuple[Spot | None, tuple[int, ...], bool]] = [(s.spot, s.tokens, True) for s in signs]
+    raw = [_Claim(s.spot, _side(scene, None, s.spot), s.tokens, True, None) for s in signs]
     for h in hurts:
         if h.verdict is Verdict.PAIN:
             place = range(h.spot.first, h.spot.end) if h.spot else ()
-            raw.append((h.spot, tuple(sorted({*range(h.mark.first, h.mark.end), *place})), False))
-    denied = {h.spot for h in hurts if h.verdict is not Verdict.PAIN and h.spot}
+            tokens = tuple(sorted({*range(h.mark.first, h.mark.end), *place}))
+            raw.append(_Claim(h.spot, _side(scene, h.mark, h.spot), tokens, False, None))
+    judged = {h.spot for h in hurts if h.spot and h.verdict is not Verdict.TALK}
     for score in scores:
         spot = _scored_place(scene, score)
-        if spot is not None and spot not in denied and not any(r[0] == spot for r in raw):
-            raw.append((spot, tuple(range(spot.first, spot.end)), False))
+        if spot is not None and spot not in judged:
+            raw.append(_Claim(spot, _side(scene, None, spot), tuple(range(spot.first, spot.end)), False, None))
     owned = _owners(scene, raw, scores)
-    claims = [_Claim(spot, tokens, urgent, owned.get(i)) for i, (spot, tokens, urgent) in enumerate(raw)]
-    nought = {c.spot for c in claims if c.score is not None and c.score.value == 0 and not c.urgent}
-    return [c for c in claims if not (c.spot in nought and not c.urgent and (c.score is None or c.score.value == 0))]
+    claims = _settled([replace(c, score=owned.get(i)) for i, c in enumerate(raw)])
+    nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
+    return [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
+
+
+def _side(scene: Scene, mark: Mark | None, spot: Spot | None) -> Side | None:
+    return side_of(scene, mark, spot) if spot else None
+
+
+def _settled(claims: list[_Claim]) -> list[_Claim]:
+    """Where a place is said, a hurt without one speaks of it too: its score goes to the last place before it."""
+    placed = [c for c in claims if c.spot is not None]
+    loose = [c for c in claims if c.spot is None and not c.urgent and c.score is not None]
+    if not placed or not loose:
+        return claims
+    for c in loose:
+        before = [p for p in placed if p.tokens[0] < c.tokens[0]] or placed
+        host = before[-1]
+        if host.score is None:
+            claims = [replace(x, score=c.score) if x.spot == host.spot else x for x in claims if x is not c]
+    return claims
 
 
 def _scored_place(scene: Scene, score: Score) -> Spot | None:
@@ -117,6 +140,11 @@ def _scored_place(scene: Scene, score: Score) -> Spot | None:
         ):
             fresh = any(spot.end <= m.first < score.end + 2 for m in scene.of(Cue.GOOD, Cue.FINE))
             bare = all(
+                scene.word(i) in ABOUT
+                or scene.word(i) in ("went", "gone", "maybe", "felt", "feels")
+                or scene.tokens[i].kind is Kind.NUMBER
+                for i in range(spot.end, score.first)
+            ) or all(
                 scene.word(i)
                 in ("is", "'s", "at", "about", "a", "was", "like", "around", "still", "now", "today", "feels", "felt")
                 for i in range(spot.end, score.first)
@@ -137,14 +165,13 @@ def anothers_spot(scene: Scene, spot: Spot) -> bool:
     return anothers(scene, mark, spot.mine)
 
 
-def _owners(
-    scene: Scene, raw: list[tuple[Spot | None, tuple[int, ...], bool]], scores: list[Score]
-) -> dict[int, Score]:
+def _owners(scene: Scene, raw: list[_Claim], scores: list[Score]) -> dict[int, Score]:
     """For each score the claim nearest to it; of several scores of one claim, the one said of now, else the highest."""
     owned: dict[int, Score] = {}
     for score in scores:
         best: tuple[int, int] | None = None
-        for i, (_, tokens, _u) in enumerate(raw):
+        for i, claim in enumerate(raw):
+            tokens = claim.tokens
             if not tokens:
                 continue
             low, high = tokens[0], tokens[-1]
@@ -165,7 +192,8 @@ def _owners(
             if best is None or price < best[0]:
                 best = (price, i)
         if best is not None:
-            same = [i for i, r in enumerate(raw) if r[0] == raw[best[1]][0] and (r[0] is not None or i == best[1])]
+            host = raw[best[1]].spot
+            same = [i for i, c in enumerate(raw) if i == best[1] or (host is not None and c.spot == host)]
             for i in same:
                 old = owned.get(i)
                 if old is None or _supersedes(scene, score, old):

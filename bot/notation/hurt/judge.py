@@ -7,6 +7,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import Scene, Spot
 from bot.notation.hurt.scopes import anothers, gone, hypothetical, laughed, long_ago, negated
 from bot.notation.hurt.tokens import Gap
@@ -47,8 +48,9 @@ def judge_hurts(scene: Scene) -> list[Hurt]:
 
 
 def _judged(scene: Scene, mark: Mark) -> Hurt:
-    spots = places_of(scene, mark)
-    spot = spots[0] if spots else None
+    spot = next(iter(places_of(scene, mark)), None)
+    if mark.place is not None and (spot is None or mark.place.tissue is Tissue.ORGAN):
+        spot = Spot(mark.first, mark.end, mark.place, None, None, mark.doubts, mark.solid)
     verdict, why = _verdict(scene, mark, spot)
     return Hurt(mark, spot, verdict, why)
 
@@ -103,8 +105,10 @@ def _plain(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
     return Verdict.PAIN, f"hurt in a place ({spot.place.name})"
 
 
-_THAT = frozenset(
-    ["that", "this", "those", "these", "ones", "one", "that's", "set", "sets", "reps", "session", "workout", "finisher", "everything", "everywhere", "it'll"]
+_THAT = word_set(
+    """
+    that this those these ones one that's set sets reps session workout finisher everything everywhere it'll
+    """
 )
 
 
@@ -115,6 +119,12 @@ def _placeless(scene: Scene, mark: Mark) -> tuple[Verdict, str]:
     efforts = [
         m for m in scene.of(Cue.EFFORT) if scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 5
     ]
+    if (
+        mark.cue is Cue.PAIN
+        and before[-1:] == ["a"]
+        and set(before[-2:-1]) & {"is", "was", "'s", "been", "being", "such"}
+    ):
+        return Verdict.TALK, "a nuisance"
     if mark.cue is Cue.PAIN:
         talk = laughed(scene, mark) or (before[-1:] == ["pure"]) or "face" in before
         return (
@@ -138,7 +148,7 @@ def _earlier_training(scene: Scene, mark: Mark) -> bool:
 def _soreness(scene: Scene, mark: Mark, spot: Spot, *, strong: bool) -> bool:
     """Whether this is muscle soreness after training rather than a hurt."""
     tissue, trained = spot.place.tissue, _earlier_training(scene, mark)
-    if _lasting(scene, mark):
+    if _lasting(scene, mark) or _called_other(scene, mark):
         return False
     if strong:
         plural_muscle = tissue is Tissue.MUSCLE and spot.side is None
@@ -152,6 +162,15 @@ def _soreness(scene: Scene, mark: Mark, spot: Spot, *, strong: bool) -> bool:
             return trained or (spot.place.plural and spot.side is None)
         case Tissue.JOINT | Tissue.ORGAN:
             return False
+
+
+def _called_other(scene: Scene, mark: Mark) -> bool:
+    """`sore, not doms`: said to be no soreness of training."""
+    words = [scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, mark.first)]
+    for a, b, c in zip(words, words[1:], [*words[2:], ""], strict=False):
+        if a in ("not", "isn't", "don't") and ({b, c} & {"doms", "muscular", "soreness", "muscle"}):
+            return True
+    return False
 
 
 def _lasting(scene: Scene, mark: Mark) -> bool:
@@ -196,12 +215,22 @@ def _hyperbole(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, st
     return Verdict.PAIN, f"a {spot.place.name} is said to be in a bad way"
 
 
+_WENT_WELL = frozenset(
+    "well fine ok okay great good numb dead over up down past through to smoothly better straight smooth forward back".split()
+)
+
+
 def _in_place(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
     if spot is None:
         return Verdict.TALK, "no place is said"
-    tokens = scene.tokens
+    if scene.word(mark.end - 1) in ("went", "gone") and scene.word(mark.end) in _WENT_WELL:
+        return Verdict.TALK, "went somewhere"
+    if mark.cue is Cue.JOINT_NOISE and any(
+        negated(scene, m) for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL) if scene.same_sentence(m.first, mark.first)
+    ):
+        return Verdict.DENIED, "a noise, and said not to hurt"
     low, high = (mark.end, spot.first) if spot.first >= mark.end else (spot.end, mark.first)
-    if high - low > 5 or any(t.gap is Gap.HARD for t in tokens[min(low, high) : max(low, high) + 1]):
+    if high - low > 5 or not scene.same_sentence(mark.first, spot.first):
         return Verdict.TALK, "too far from a place"
     if mark.cue in (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE) and high - low > 3:
         return Verdict.TALK, "too far from a place"

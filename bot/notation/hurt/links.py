@@ -2,14 +2,24 @@
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.scene import Scene, Spot
+from bot.notation.hurt.places import VAGUE, Tissue
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.scene import SIDES, Scene, Spot
 from bot.notation.hurt.tokens import Gap, Kind
+from bot.training.report import Side
 
 FAR = 16
 """The dearest link that still holds, in tokens and penalties."""
-_CHAIN = frozenset(["and", "&", "or", "my", "the", "n", "plus", "a", "bit", "both", "on", "in", "left", "right", "of", "side", "lower", "upper", "around", "also", "into", "to"])
-_LEADS = frozenset(
-    ["in", "on", "at", "of", "around", "behind", "under", "to", "down", "across", "by", "near", "inside", "my", "along", "through", "into", "up", "above", "below", "over", "round", "from", "the"]
+_CHAIN = word_set(
+    """
+    and & or my the n plus a bit both on in left right of side lower upper around also into to
+    """
+)
+_LEADS = word_set(
+    """
+    in on at of around behind under to down across by near inside my along through into up above below over round
+    from the
+    """
 )
 _RIVALS = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.BURN, Cue.GOOD, Cue.FINE)
 
@@ -19,14 +29,14 @@ def places_of(scene: Scene, mark: Mark) -> tuple[Spot, ...]:
     here = [s for s in scene.spots if scene.same_sentence(s.first, mark.first)]
     priced = sorted((_price(scene, mark, s), s.first, s) for s in here) if here else []
     if priced and priced[0][0] <= FAR:
-        return _chain(here, scene, priced[0][2])
+        return _chain(here, scene, priced[0][2], mark)
     return _next_door(scene, mark)
 
 
 def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
     """How far a place is from a cue: tokens between, dearer over commas, joints of speech and rival cues."""
     if spot.first < mark.end and mark.first < spot.end:
-        return 0
+        return 6 if spot.place.name in VAGUE else 0
     after = spot.first >= mark.end
     low, high = (mark.end, spot.first) if after else (spot.end, mark.first)
     price = (high - low) * 1
@@ -40,33 +50,75 @@ def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
         price += 3
     if after and high == low and mark.cue not in (Cue.STRAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER):
         price += 2
-    if (
-        after
-        and low < high
-        and scene.word(low) in ("in", "on", "at", "behind", "under", "around", "across", "inside", "down", "to")
-    ):
+    if after and low < high and scene.word(low) in _IN:
         price -= 4
+    if after and scene.word(low) == "to" and scene.word(low + 1) not in ("the", "my"):
+        price += 8
+    if spot.place.name in VAGUE:
+        price += 6
     return price
 
 
-def _chain(here: list[Spot], scene: Scene, found: Spot) -> tuple[Spot, ...]:
+_IN = frozenset({"in", "on", "at", "behind", "under", "around", "across", "inside", "down", "off", "from"})
+
+
+def _chain(here: list[Spot], scene: Scene, found: Spot, mark: Mark) -> tuple[Spot, ...]:
     """The places coordinated with the one found: `knee and hip`, `chest and left arm`."""
     at = here.index(found)
     first, last = at, at
-    while first > 0 and _joined(scene, here[first - 1], here[first]):
+    if at > 0 and _led_from(scene, here[at - 1], found):
+        return (here[at - 1], found)
+    while first > 0 and _joined(scene, here[first - 1], here[first], mark):
         first -= 1
-    while last + 1 < len(here) and _joined(scene, here[last], here[last + 1]):
+    while last + 1 < len(here) and _joined(scene, here[last], here[last + 1], mark):
         last += 1
     return tuple(here[first : last + 1])
 
 
-def _joined(scene: Scene, a: Spot, b: Spot) -> bool:
+def _led_from(scene: Scene, a: Spot, b: Spot) -> bool:
+    """`from the hip down to the knee`: it hurts in the first."""
+    start = any(scene.word(i) == "from" for i in range(a.first - 3, a.first))
+    return start and any(scene.word(i) in ("down", "to", "into", "up", "through") for i in range(a.end, b.first))
+
+
+def _joined(scene: Scene, a: Spot, b: Spot, mark: Mark) -> bool:
     between = range(a.end, b.first)
     return (
         len(between) <= 4
         and all(scene.word(i) in _CHAIN for i in between)
         and (len(between) > 0 or scene.tokens[b.first].gap is Gap.SOFT)
+        and not any(
+            m.cue in _RIVALS and m.first != mark.first and 0 <= a.first - m.end <= 3
+            for m in scene.marks
+            if scene.same_sentence(m.first, a.first)
+        )
     )
+
+
+def side_of(scene: Scene, mark: Mark | None, spot: Spot) -> Side | None:
+    """The side of a hurt place: said with the place, or after the cue (`cramped up on the right`, `calf cramp R`)."""
+    if spot.side is not None or spot.place.plural and spot.place.tissue is Tissue.CHEST:
+        return spot.side
+    start = max(spot.end, mark.end if mark else 0)
+    seen: set[Side] = set()
+    for index in range(start, min(start + 6, len(scene.tokens))):
+        word = scene.word(index)
+        if scene.tokens[index].gap is Gap.HARD or any(s.first in (index, index + 1, index + 2) for s in scene.spots):
+            break
+        if word in SIDES and _is_side(scene, index, start):
+            seen.add(SIDES[word])
+    return seen.pop() if len(seen) == 1 else None
+
+
+def _is_side(scene: Scene, index: int, start: int) -> bool:
+    """`on the left`, `, left side`, `left one`; `R` right after the cue."""
+    before, after = scene.word(index - 1), scene.word(index + 1)
+    closes = index + 1 >= len(scene.tokens) or scene.tokens[index + 1].gap is not Gap.NONE
+    if scene.word(index - 1) in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
+        return True
+    if before == "on" or after in ("side", "one", "sided"):
+        return after not in ("now",)
+    return index == start and closes
 
 
 def _next_door(scene: Scene, mark: Mark) -> tuple[Spot, ...]:

@@ -13,6 +13,7 @@ from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.phrases_talk import NEUTRAL
 from bot.notation.hurt.phrases_urgent import SIGNS
 from bot.notation.hurt.places import PLACES, Place
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spelling import Readings, Speller
 from bot.notation.hurt.tokens import Gap, Kind, Token
 
@@ -37,6 +38,7 @@ class Mark:
         return self.doubts == 0
 
 
+PLACE_WORDS = frozenset(phrase for phrase in PLACES if " " not in phrase)
 CLASSES = {
     "@bit": "a/bit/little/touch/slightly/kinda/kind/of/sort/somewhat/quite/very/really/so/super/pretty/rather/too/well/at/all/that/feeling/feel/exactly/entirely/totally/completely/overly/particularly",
     "@any": "any/enough/the/my/a/some/full/proper/no",
@@ -63,7 +65,9 @@ def _elements(phrase: str) -> tuple[_Element, ...]:
         body = part.rstrip("?*")
         words: set[str] = set()
         for word in body.split("/"):
-            words |= set(CLASSES[word].split("/")) if word.startswith("@") else {word}
+            words |= (
+                PLACE_WORDS if word == "@place" else set(CLASSES[word].split("/")) if word.startswith("@") else {word}
+            )
         out.append(_Element(frozenset(words), 0 if part != body else 1, 3 if part.endswith("*") else 1))
     return tuple(out)
 
@@ -72,7 +76,8 @@ def _patterns() -> list[_Pattern]:
     out = [_Pattern(_elements(phrase), None, place) for phrase, place in PLACES.items()]
     for table in (HURTS, SIGNS, SCOPES, {Cue.NEUTRAL: NEUTRAL}):
         for cue, phrases in table.items():
-            out += [_Pattern(_elements(p), cue, None) for p in phrases.split(";") if p.strip()]
+            place = PLACES["head"] if cue is Cue.HEADACHE else None
+            out += [_Pattern(_elements(p), cue, place) for p in phrases.split(";") if p.strip()]
     for row in CONDITIONS.strip().splitlines():
         name, phrases = row.split(":", 1)
         place = PLACES.get(name)
@@ -95,8 +100,11 @@ for _pattern in _ALL:
     for _word in _starts(_pattern.elements):
         _BY_FIRST.setdefault(_word, []).append(_pattern)
 
-FILLERS = frozenset(
-    ["really", "properly", "even", "just", "actually", "fully", "completely", "totally", "quite", "literally", "bloody", "fucking", "fkn", "proper", "very", "so", "like", "kinda", "almost", "slightly", "a", "bit", "little", "now", "then", "suddenly", "always", "constantly", "also", "already", "all"]
+FILLERS = word_set(
+    """
+    really properly even just actually fully completely totally quite literally bloody fucking fkn proper very so
+    like kinda almost slightly a bit little now then suddenly always constantly also already all
+    """
 )
 """Words that change nothing inside a phrase."""
 SOLID = 4

@@ -8,14 +8,14 @@ HURTS: dict[Cue, str] = {
     Cue.PAINFUL: "painful/excruciating/agonising/agonizing/uncomfortable/unbearable/painfull",
     Cue.SHARP: """
       sharp/sharpness/sharpish; sharp/stabbing/shooting/pinching/tearing/pulling/ripping/grabbing/burning/stinging/throbbing/jarring/dull pain/pains/sensation/ache/feeling/twinge/pinch;
-      shooting; shoots/shot up/down/through/into/across; shooting up/down/through/into;
+      shooting; shoots/shot down/through/into/across; shoots/shot up my/the; shooting up/down/through/into;
       stab/stabs/stabbing/stabby; stabbed my/me; tearing; pinch/pinches/pinching/pinched/pinchy; twinge/twinges/twinging/twinged/twingy/twingey/twing;
       niggle/niggles/niggling/niggly/niggled/niggley; nip/nips/nipping/nipped; zing/zings/zinging/zapping/zaps; electric shock/shocks/jolt/feeling; jolt; jolt of pain;
       throb/throbs/throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/jabs; nerve pain; like a? knife/needle/needles; like being stabbed;
       gnawing; spasm/spasms/spasming/spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/snap/pop/popped;
-      something tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/bit/thing/stab
+      felt/feel/feeling my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/snap/crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/bit/thing/stab
     """,
-    Cue.QUALITY: "catching/catches/catchy; pulling; grabbing/grabs; jarred/jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?; crick/cricked; squeaky/squeaks",
+    Cue.QUALITY: "catching/catches/catchy; pulling/pulls; feel/feels/feeling a pull; grabbing/grabs; jarred/jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?; crick/cricked; squeaky/squeaks",
     Cue.SORE: "sore/soreness/sores/soreish/sorer/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/akes/aked/raw",
     Cue.BURN: "burn/burns/burning/burned/burnt/burny; on fire",
     Cue.WHISPER: """
@@ -34,10 +34,10 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.STRAIN: """
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained; twist/twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/overextended;
-      went/gone; put/threw/thrown out?; did/done in?; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; slipped; over stretched; stiffened up; blew/blown out?; jarred; hurt; over did; overdid/overdone
+      put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place out/in; my/the/me/left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/lower? @place is gone; @place went/gone again; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; slipped; over stretched; stiffened up; blew/blown out?; jarred; hurt; over did; overdid/overdone
     """,
     Cue.INJURED: """
-      injury/injured/injure/injuries/injuring/injurd; hurt/injured/hurted my? myself/self; hurt meself; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury;
+      injury/injured/injure/injuries/injuring/injurd; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury;
       muscle strain/tear/pull; trapped/pinched nerve; pulled/torn/strained muscle; put my back out; threw my back out
     """,
     Cue.MARK: """

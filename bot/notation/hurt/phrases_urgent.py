@@ -6,7 +6,7 @@ SIGNS: dict[Cue, str] = {
     Cue.TIGHT: "tight/tightness/tightening/tightens/tightened/tightish/tighter/tite; stiff/stiffness",
     Cue.PRESSURE: """
       pressure/presure/squeeze/squeezing/squeezed/squeezes/crushing/crushed/heaviness/heavy/elephant/constricted/constriction/constricting/compressed/gripping; weight/sitting/elephant/pressing/standing on my/the; band around/round; vice/vise/clamp/clamped;
-      fluttering/flutter/flutters; thumping; weird/funny/odd/strange/horrible/uncomfortable feeling/sensation; pressing; tightened; fullness
+      fluttering/flutter/flutters; thumping; weird/funny/odd/strange/horrible/uncomfortable feeling/sensation; presses/pressing/pushing/press/pushes/sits/sitting/weighs on/against my/the/a?; fullness; brick/stone/rock/rope/weight/ton/lump on/round/around/in?; being squeezed/crushed/sat
     """,
     Cue.FAINT: """
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/passedout; faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of? consciousness/conscious; unconscious;

@@ -7,6 +7,8 @@ should not (joint), and which could be either (mixed).
 from dataclasses import dataclass
 from enum import Enum
 
+from bot.notation.hurt.rows import word_set
+
 
 class Tissue(Enum):
     """What a place is made of, as far as soreness after training goes."""
@@ -72,6 +74,7 @@ nerve: nerve
 joint: joint, joints
 bone: bone, bones
 skin: skin
+callus: callus, calluses, callous
 nail: nail, toenail
 """
 _MIXED = """
@@ -79,7 +82,7 @@ shoulder: shoulder, shoulders
 shoulder blade: shoulder blade, shoulder blades, shoulderblade, scapula, scap
 hip: hip, hips
 hip flexor: hip flexor, hip flexors
-back: my back, back
+back: my back, back, backs
 lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back, back lower
 upper back: upper back, upperback, top of my back
 mid back: mid back, middle back, midback, middle of my back
@@ -114,7 +117,6 @@ ab: ab, abs, abdominal, abdominals
 core: core
 oblique: oblique, obliques
 erector: erector, erectors
-muscle: muscle, muscles
 body: body, whole body, entire body, upper body, lower body
 """
 _CHEST = """
@@ -167,17 +169,37 @@ def _places() -> dict[str, Place]:
 PLACES = _places()
 """From the words for a place, as tokens joined by one space, to the place."""
 
-EXERCISE_TAILS = frozenset(
-    ["press", "presses", "pressing", "day", "days", "workout", "workouts", "session", "fly", "flys", "flye", "flyes", "flies", "curl", "curls", "ext", "exts", "extension", "extensions", "raise", "raises", "thrust", "thrusts", "thruster", "thrusters", "bridge", "bridges", "pulldown", "pulldowns", "pushdown", "pushdowns", "row", "rows", "squat", "squats", "supported", "dip", "dips", "machine", "kickback", "kickbacks", "abduction", "adduction", "abductions", "adductions", "tap", "taps", "drive", "drives", "tuck", "tucks", "sleeve", "sleeves", "wrap", "wraps", "strap", "straps", "roller", "harness", "pump", "pumps", "exercise", "exercises", "work", "circuit", "finisher", "superset", "volume", "accessories", "focus", "focused", "rotations", "circles", "stretch", "stretches", "mobility", "lift", "lifts", "hinge", "hinges", "crunch", "crunches", "plank", "planks", "twist", "twists", "walks", "carry", "carries", "swing", "swings", "snatch", "jerk", "lunge", "lunges", "deadlift", "deadlifts", "pullover", "pullovers", "crusher", "crushers", "wheel", "rollout", "rollouts", "shrug", "shrugs", "bench", "bike", "pad", "pads", "belt", "support", "over", "touches", "circuits", "warmup", "training", "ups", "up", "down", "downs", "height", "width", "stance", "rack", "racked", "loaded", "elevated", "bar", "pulls", "slide", "slides", "march", "marches", "flutter"]
+EXERCISE_TAILS = word_set(
+    """
+    press presses pressing day days workout workouts session fly flys flye flyes flies curl curls ext exts extension
+    extensions raise raises thrust thrusts thruster thrusters bridge bridges pulldown pulldowns pushdown pushdowns
+    row rows squat squats supported dip dips machine kickback kickbacks abduction adduction abductions adductions
+    tap taps drive drives tuck tucks sleeve sleeves wrap wraps strap straps roller harness pump pumps exercise
+    exercises  circuit finisher superset volume accessories focus focused rotations circles stretch stretches
+    mobility lift lifts hinge hinges crunch crunches plank planks twist twists walks carry carries swing swings
+    snatch jerk lunge lunges deadlift deadlifts pullover pullovers crusher crushers wheel rollout rollouts shrug
+    shrugs bench bike pad pads belt   touches circuits warmup training  height width
+    stance rack racked loaded elevated bar  slide slides march marches flutter
+    """
 )
 """Words after a place that make it the name of an exercise or a thing: `leg press`, `chest day`, `trap bar`."""
 
-NOT_MY_BACK = frozenset(
-    ["to", "at", "on", "off", "in", "up", "down", "again", "from", "into", "with", "for", "then", "today", "tomorrow", "squat", "squats", "day", "extension", "extensions", "ext", "raise", "raises", "rack", "row", "rows", "set", "sets", "lever", "foam", "home", "work", "by", "here", "there", "soon", "later", "stronger", "next", "after", "under", "over", "through", "out", "and-forth", "garden", "door", "seat", "pad", "hyper"]
+NOT_MY_BACK = word_set(
+    """
+    to at on off in up down again from into with for then today tomorrow squat squats day extension extensions ext
+    raise raises rack row rows set sets lever foam home work by here there soon later stronger next after under 
+    through out and-forth garden door seat pad hyper
+    """
 )
 """Words after `back` that make it an adverb or an exercise, where no word before says that it is a place."""
 
-BACK_BEFORE = frozenset(
-    ["my", "the", "lower", "low", "upper", "mid", "middle", "his", "her", "your", "their", "a", "sore", "bad", "dodgy", "tight", "left", "right", "lwr", "me", "whole", "stiff", "own", "old", "dicky", "dodgey", "strained", "tweaked", "pulled", "hurt", "hurts", "hurting", "tweak", "injured", "in", "slight"]
+BACK_BEFORE = word_set(
+    """
+    my the lower low upper mid middle his her your their a sore bad dodgy tight left right lwr me whole stiff own
+    old dicky bloody dodgey strained tweaked pulled hurt hurts hurting tweak injured in slight
+    """
 )
 """Words before `back` that make it a place."""
+
+VAGUE = frozenset({"skin", "callus", "nail", "tendon", "ligament", "nerve", "joint", "bone", "body"})
+"""Places that give way to a plainer one beside them: skin off the hand is the hand."""

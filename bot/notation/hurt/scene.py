@@ -8,6 +8,7 @@ from bot.notation.hurt.matching import Mark, find_marks
 from bot.notation.hurt.phrases_hurt import HURTS
 from bot.notation.hurt.phrases_urgent import SIGNS
 from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.tokens import Gap, Kind, Token, read_tokens
 from bot.training.report import Side
 
@@ -15,22 +16,30 @@ _PEOPLE = frozenset(
     {Cue.SELF, Cue.OTHER, Cue.LAUGH, Cue.NEUTRAL, Cue.CONTRAST, Cue.PAST, Cue.NOW, Cue.TRAINED, Cue.EFFORT}
 )
 _HURTING = frozenset(HURTS) | frozenset(SIGNS) | {Cue.CONDITION}
-_SIDES = {"left": Side.LEFT, "l": Side.LEFT, "lh": Side.LEFT, "lhs": Side.LEFT, "lefthand": Side.LEFT} | {
+SIDES = {"left": Side.LEFT, "l": Side.LEFT, "lh": Side.LEFT, "lhs": Side.LEFT, "lefthand": Side.LEFT} | {
     "right": Side.RIGHT,
     "r": Side.RIGHT,
     "rh": Side.RIGHT,
     "rhs": Side.RIGHT,
     "righthand": Side.RIGHT,
 }
-_BETWEEN_SIDE = frozenset(
-    ["lower", "upper", "inner", "outer", "front", "back", "rear", "of", "my", "the", "side", "hand", "inside", "outside", "mid", "sided", "big", "medial", "lateral", "poor", "old", "bad", "dodgy", "sore", "hamstring", "quad", "bottom", "top", "hand-side", "part"]
+_BETWEEN_SIDE = word_set(
+    """
+    lower upper inner outer front back rear of my the side hand inside outside mid sided big medial lateral poor old
+    bad dodgy sore hamstring quad bottom top hand-side part
+    """
 )
-_RETURNED = frozenset(
-    ["is", "'s", "was", "come", "came", "comes", "coming", "go", "went", "get", "got", "be", "been", "i'm", "going", "breath", "are", "it", "right", "pain", "i"]
+_RETURNED = word_set(
+    """
+    is 's was come came comes coming go went get got be been i'm going breath are it right pain i
+    """
 )
 """Words before `back` that make it `again`."""
-_NOT_A_SIDE_AFTER = frozenset(
-    ["now", "after", "in", "it", "at", "before", "away", "where", "the", "to", "for", "me", "you", "there", "here", "well", "and", "so", "as", "i", "we", "my", "about", "when", "then", "work", "home", "right"]
+_NOT_A_SIDE_AFTER = word_set(
+    """
+    now after in it at before away where the to for me you there here well and so as i we my about when then work
+    home right
+    """
 )
 
 
@@ -91,6 +100,8 @@ class Scene:
                 continue
             if self._is_exercise(m) or (m.place.name == "back" and not self._is_my_back(m)):
                 continue
+            if m.place.name == "side" and self.word(m.end) == "of":
+                continue
             out.append(Spot(m.first, m.end, m.place, self._side(m), self._mine(m.first), m.doubts, m.solid))
         return out
 
@@ -100,13 +111,11 @@ class Scene:
         tail = self.tokens[m.end]
         if tail.kind is not Kind.WORD or tail.gap is not Gap.NONE:
             return False
-        return tail.word in EXERCISE_TAILS and not (
-            tail.word in ("up", "down", "over", "work", "support") and self.word(m.first - 1) == "my"
-        )
+        return tail.word in EXERCISE_TAILS
 
     def _is_my_back(self, m: Mark) -> bool:
         before, after = self.word(m.first - 1), self.word(m.end)
-        if m.end - m.first > 1 or before in BACK_BEFORE:
+        if m.end - m.first > 1 or (before in BACK_BEFORE and after not in ("to", "at")) or before == "my":
             return True
         if before in _RETURNED:
             return False
@@ -145,7 +154,7 @@ class Scene:
                 return False
             if word == "'s":
                 return False if any(x.cue is Cue.OTHER and x.end == index for x in self.found) else None
-            if word not in _BETWEEN_SIDE and word not in _SIDES:
+            if word not in _BETWEEN_SIDE and word not in SIDES:
                 return None
         return None
 
@@ -154,8 +163,8 @@ class Scene:
         for back in range(1, 6):
             index = m.first - back
             word = self.word(index)
-            if word in _SIDES and not (word == "right" and self.word(index - 1) in ("all", "not")):
-                seen.add(_SIDES[word])
+            if word in SIDES and not (word == "right" and self.word(index - 1) in ("all", "not")):
+                seen.add(SIDES[word])
             elif word not in _BETWEEN_SIDE and not (word == "and" and seen):
                 break
             if self.tokens[index].gap is Gap.HARD:
@@ -169,14 +178,14 @@ class Scene:
         while self.word(index) in ("on", "the", "my", "side"):
             index += 1
         word = self.word(index)
-        if word not in _SIDES or not self.same_sentence(end - 1, index):
+        if word not in SIDES or not self.same_sentence(end - 1, index):
             return set()
         if self.word(index + 1) in _NOT_A_SIDE_AFTER and self.tokens[index + 1].gap is Gap.NONE:
             return set()
         if index == end and self.tokens[index].gap is Gap.NONE and len(word) == 1:
             return set()
         begins_another = any(m.place is not None and m.first == index + 1 for m in self.marks)
-        return set() if begins_another else {_SIDES[word]}
+        return set() if begins_another else {SIDES[word]}
 
 
 def _numbered(tokens: tuple[Token, ...]) -> list[int]:

@@ -2,20 +2,40 @@
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.tokens import Gap, Kind
 
 _REACH = 8
 """Tokens that a negation reaches over."""
-_PASSES = frozenset(
-    ["any", "real", "actual", "more", "sign", "signs", "of", "in", "the", "to", "or", "nor", "and", "kind", "sort", "hint", "trace", "feel", "felt", "feeling", "feels", "have", "had", "has", "having", "get", "got", "getting", "notice", "noticed", "noticing", "really", "been", "be", "being", "was", "is", "a", "at", "all", "experience", "experienced", "cause", "causing", "caused", "give", "gave", "giving", "me", "seem", "seems", "think", "it's", "it", "that", "there", "today", "with", "by", "no", "not", "new", "weird", "major", "sharp", "further", "longer", "ever", "type", "much", "felt-any", "lingering", "nothing", "side", "either", "even", "so", "far", "left", "right", "lower", "upper", "big", "single", "bit", "like", "from", "as", "such", "bad", "serious", "extra", "yet", "suffer", "suffered", "this", "time", "on", "during", "own", "whatsoever", "anything", "i'm", "i've", "remotely", "never", "single", "nasty", "other", "funny", "strange", "slight"]
+_PASSES = word_set(
+    """
+    any real actual more sign signs of in the to or nor and kind sort hint trace feel felt feeling feels have had
+    has having get got getting notice noticed noticing really been be being was is a at all experience experienced
+    cause causing caused give gave giving me seem seems think it's it that there today with by no not new weird
+    major sharp further longer ever type much felt-any lingering nothing side either even so far left right lower
+    upper big single bit like from as such bad serious extra yet suffer suffered this time on during own whatsoever
+    anything i'm i've remotely never single nasty other funny strange slight
+    """
 )
 """Words through which a negation passes on to a cue."""
-_ANSWER_NEXT = frozenset(["my", "i", "i'm", "i've", "the", "it", "it's", "that", "left", "right", "me", "we"])
+_ANSWER_NEXT = word_set(
+    """
+    my i i'm i've the it it's that left right me we
+    """
+)
 """After these a `no` was an answer, not a negation."""
 _SOFTENED = frozenset(["almost", "nearly", "hardly", "mostly"])
-_EXCEPTIONS = frozenset(["until", "till", "til", "except", "apart", "besides", "unless", "aside", "bar", "only"])
-_QUESTION = frozenset(["does", "do", "will", "would", "can", "could", "should", "is", "are", "did", "might", "may"])
+_EXCEPTIONS = word_set(
+    """
+    until till til except apart besides unless aside bar only
+    """
+)
+_QUESTION = word_set(
+    """
+    does do will would can could should is are did might may
+    """
+)
 
 
 def negated(scene: Scene, mark: Mark) -> bool:
@@ -136,6 +156,12 @@ def gone(scene: Scene, mark: Mark) -> bool:
     for g in scene.of(Cue.GONE):
         if not scene.same_sentence(g.first, mark.first) or _nearly(scene, g):
             continue
+        if (
+            mark.cue in (Cue.MARK, Cue.POP, Cue.STRAIN, Cue.INJURED, Cue.SHARP)
+            and not before_today
+            and scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went"))
+        ):
+            continue
         near = 0 <= g.first - mark.end <= 6 or 0 <= mark.first - g.end <= 3
         between = range(min(mark.end, g.end), max(mark.first, g.first))
         broken = any(
@@ -166,7 +192,7 @@ def long_ago(scene: Scene, mark: Mark) -> bool:
     if not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
         return False
     words = {scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, mark.first)}
-    return not words & {"again", "still", "since", "today", "now", "back", "hurts", "hurting", "flared", "playing"}
+    return not words & {"again", "still", "since", "today", "now", "hurts", "hurting", "flared", "playing"}
 
 
 def anothers(scene: Scene, mark: Mark, mine: bool | None) -> bool:
@@ -188,24 +214,34 @@ def anothers(scene: Scene, mark: Mark, mine: bool | None) -> bool:
     return False
 
 
+def supposed(scene: Scene, mark: Mark) -> bool:
+    """An urgent sign only supposed: `what if i pass out`. `I'm going to pass out` is no supposition."""
+    return _supposed(scene, mark, Cue.IF) and not any(
+        scene.word(i) in ("like", "as") for i in range(mark.first - 4, mark.first)
+    )
+
+
 def hypothetical(scene: Scene, mark: Mark) -> bool:
     """`does this exercise hurt the knee?`, `if it hurts should i stop`, `it will hurt tomorrow`."""
+    return _supposed(scene, mark, Cue.IF, Cue.FUTURE) or _general_question(scene, mark)
+
+
+def _supposed(scene: Scene, mark: Mark, *cues: Cue) -> bool:
     words = {scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, mark.first)}
     if words & {"again", "still", "already", "keeps", "since"}:
         return False
-    for m in scene.of(Cue.IF, Cue.FUTURE):
+    for m in scene.of(*cues):
         between = mark.first - m.end
         if not scene.same_sentence(m.first, mark.first) or not 0 <= between <= 6:
             continue
         if any(
             scene.tokens[i].gap is not Gap.NONE
-            or (scene.word(i) in ("but", "and", "because", "my")
-            and m.cue is Cue.FUTURE)
+            or (scene.word(i) in ("but", "and", "because", "my") and m.cue is Cue.FUTURE)
             for i in range(m.end, mark.first + 1)
         ):
             continue
         return True
-    return _general_question(scene, mark)
+    return False
 
 
 def _general_question(scene: Scene, mark: Mark) -> bool:

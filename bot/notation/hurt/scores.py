@@ -6,19 +6,25 @@ from math import ceil
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.phrases_scope import SCOPES
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.tokens import Gap, Kind
 
-_WORDS = {w: i for i, w in enumerate(["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])} | {
+_WORDS = {
+    w: i for i, w in enumerate(["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])
+} | {
     "nought": 0,
     "naught": 0,
     "nil": 0,
 }
-_ABOUT = frozenset(w for p in SCOPES[Cue.ABOUT].split(";") for w in p.strip().split("/") if " " not in w)
+ABOUT = frozenset(w for p in SCOPES[Cue.ABOUT].split(";") for w in p.strip().split("/") if " " not in w)
 _GOVERNS = frozenset(w for p in SCOPES[Cue.GOVERNS].split(";") for w in p.strip().split("/") if " " not in w)
 _TEN = frozenset({"10", "ten"})
-_NOT_SCORE_AFTER = frozenset(
-    ["reps", "rep", "sets", "set", "times", "kg", "kilos", "lb", "lbs", "pounds", "x", "min", "mins", "minutes", "weeks", "days", "hours", "more", "left", "each", "per", "side", "plates", "of", "for", "steps", "exercises", "rounds", "at", "years", "months", "on", "off", "or", "and"]
+_NOT_SCORE_AFTER = word_set(
+    """
+    reps rep sets set times kg kilos lb lbs pounds x min mins minutes weeks days hours more left each per side
+    plates of for steps exercises rounds at years months on off or and
+    """
 )
 _FROM_TO = ("from", "to")
 
@@ -143,9 +149,11 @@ def _may_be_bare(scene: Scene, first: int, end: int) -> bool:
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if after in ("today", "now") and scene.tokens[first].gap is Gap.SOFT and first > 1:
+        return True
     lone = first > 0 and scene.tokens[first].gap is not Gap.HARD
     hurt_before = any(m.end == first and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP, Cue.HEADACHE) for m in scene.marks)
     place_before = any(s.end == first for s in scene.spots) and any(
         m.end in (first, first - 1) and m.cue is Cue.PAIN for m in scene.marks
     )
-    return lone and (hurt_before or place_before or before in _ABOUT)
+    return lone and (hurt_before or place_before or before in ABOUT)

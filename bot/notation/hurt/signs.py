@@ -13,8 +13,9 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import Scene, Spot
-from bot.notation.hurt.scopes import anothers, hypothetical, laughed, long_ago, negated
+from bot.notation.hurt.scopes import anothers, laughed, long_ago, negated, supposed
 from bot.notation.hurt.tokens import Kind
 
 
@@ -39,9 +40,7 @@ def find_signs(scene: Scene) -> list[Sign]:
 def _stands(scene: Scene, mark: Mark, spot: Spot | None = None) -> bool:
     """Not denied, not another's, not a mere supposition, not history."""
     mine = spot.mine if spot else None
-    return not (
-        negated(scene, mark) or anothers(scene, mark, mine) or hypothetical(scene, mark) or long_ago(scene, mark)
-    )
+    return not (negated(scene, mark) or anothers(scene, mark, mine) or supposed(scene, mark) or long_ago(scene, mark))
 
 
 def _near(scene: Scene, a: Mark | Spot, b: Mark | Spot, within: int) -> bool:
@@ -138,7 +137,11 @@ def _faint(scene: Scene) -> Iterator[Sign]:
         yield _sign("fainting", m)
 
 
-_FAINT_OF = frozenset(["pain", "twinge", "click", "niggle", "ache", "hope", "idea", "line", "pinch", "tingle"])
+_FAINT_OF = word_set(
+    """
+    pain twinge click niggle ache hope idea line pinch tingle
+    """
+)
 
 
 def _slight(scene: Scene, m: Mark) -> bool:
@@ -203,7 +206,7 @@ def _headache(scene: Scene) -> Iterator[Sign]:
     for m in scene.of(Cue.HEADACHE):
         if not _stands(scene, m):
             continue
-        spot = next((s for s in scene.spots if m.first <= s.first < m.end), None)
+        spot = Spot(m.first, m.end, m.place, None, None, m.doubts, m.solid) if m.place else None
         mild = any(_near(scene, x, m, 3) for x in scene.of(Cue.LITTLE))
         inner = {scene.word(i) for i in range(m.first, m.end)} & {
             "splitting",
@@ -364,7 +367,7 @@ def _control(scene: Scene) -> Iterator[Sign]:
         for n in scene.of(Cue.NUMB, Cue.NO_FEELING, Cue.MARK):
             tingles = n.cue is not Cue.MARK or scene.word(n.first).startswith(("tingl", "pins", "prick"))
             if tingles and _near(scene, m, n, 6) and _stands(scene, n):
-                spot = next((s for s in scene.spots if m.first <= s.first < m.end), None)
+                spot = Spot(m.first, m.end, m.place, None, None, m.doubts, m.solid) if m.place else None
                 yield _sign("saddle", m, n, spot=spot)
 
 

@@ -29,6 +29,10 @@ class Readings:
     """The sure readings are not what was typed."""
 
 
+NEVER_DOUBTED = frozenset("gain gains main mains plain pin pins pair pairs plan plans paid part gym".split())
+"""Gym words that are never read as a slip for a sign's word."""
+
+
 class Speller:
     """Finds the words of a vocabulary that a typed word may stand for."""
 
@@ -49,8 +53,9 @@ class Speller:
     def _read(self, word: str) -> Readings:
         near = self._near(word)
         if word in self._known or word in EVERYDAY:
-            as_typed = (word,) if word in self._known else ()
-            return Readings(as_typed, tuple(n for n in near if len(n) >= SHORT and OSA.distance(word, n) == 1))
+            if word in self._known or word in NEVER_DOUBTED:
+                return Readings((word,) if word in self._known else ())
+            return Readings((), tuple(n for n in near if len(n) >= SHORT and OSA.distance(word, n) == 1))
         squeezed = _squeezed(word)
         for other in squeezed:
             if other in self._known:
