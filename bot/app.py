@@ -2,16 +2,15 @@
 
 import asyncio
 import contextlib
-from collections.abc import AsyncIterator
+import fcntl
+from collections.abc import AsyncIterator, Iterator
 from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, replace
-from importlib import import_module
 from urllib.parse import urlsplit
 
 import structlog
 from aiohttp import web
 
-import storage.health
 from bot.dialogue.desk import House
 from bot.faults import SettingsFault
 from bot.gateway.intake import Hook, hooked, polling, serving
@@ -21,6 +20,7 @@ from bot.gateway.sender import LibrarySender
 from bot.runtime.clock import Clock, FileClock, SystemClock
 from bot.runtime.health import Pulse, beat_of, keep_beat, show_beat
 from bot.runtime.inbox import Answer, Desks
+from bot.runtime.leases import Leases
 from bot.runtime.loops import Intake, Rhythm, Service
 from bot.runtime.outbox import Outbox
 from bot.runtime.pacing import Pacer
@@ -29,6 +29,7 @@ from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
 from bot.saying import WeekChart
 from bot.settings import Settings, read_address
+from bot.wording.menu import menu
 from storage.engine import Store
 from storage.keyring import Keyring
 
@@ -92,6 +93,20 @@ def platform_of(settings: Settings) -> Platform:
     return Platform(settings.bot_token(), settings.api_url)
 
 
+@contextlib.contextmanager
+def alone(store: Store, settings: Settings) -> Iterator[None]:
+    """On SQLite one process runs the bot: `SettingsFault` where another one does. PostgreSQL takes several."""
+    if store.is_postgres:
+        yield
+        return
+    with (settings.data_dir / "running.lock").open("w") as file:
+        try:
+            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except OSError as error:
+            raise SettingsFault(f"The bot already runs with the data folder {settings.data_dir}.") from error
+        yield
+
+
 @asynccontextmanager
 async def running(
     settings: Settings, *, clock: Clock | None = None, answer: Answer | None = None, draw: Draw | None = None
@@ -101,10 +116,11 @@ async def running(
     async with AsyncExitStack() as stack:
         store = open_store(settings)
         stack.callback(store.close)
+        stack.enter_context(alone(store, settings))
         writer = Writer(store)
         stack.callback(writer.close)
         bot = await stack.enter_async_context(library_bot(platform, connections=settings.senders + 16))
-        service = _service(settings, bot, writer=writer, clock=clock, answer=answer, draw=draw)
+        service = _service(settings, bot, store=store, writer=writer, clock=clock, answer=answer, draw=draw)
         port = await _health(settings, service, stack)
         task = asyncio.create_task(_run(settings, bot, service), name="bot")
         beat = asyncio.create_task(_beat(settings, service), name="heartbeat")
@@ -119,10 +135,17 @@ async def running(
 
 
 def _service(
-    settings: Settings, bot: RawBot, *, writer: Writer, clock: Clock, answer: Answer | None, draw: Draw | None
+    settings: Settings,
+    bot: RawBot,
+    *,
+    store: Store,
+    writer: Writer,
+    clock: Clock,
+    answer: Answer | None,
+    draw: Draw | None,
 ) -> Service:
     worker = f"{settings.bot_id()}-{id(writer):x}-{int(clock.now().timestamp())}"
-    sender = LibrarySender(bot, menu=_menu)
+    sender = LibrarySender(bot, menu=menu)
     house = House(
         bot_name=settings.bot_name,
         emergency_number=settings.emergency_number,
@@ -148,6 +171,7 @@ def _service(
         pulse=Pulse(clock.now()),
         roles=settings.roles,
         rhythm=Rhythm(settings.wake_s, settings.tick_s),
+        leases=Leases(writer=writer, clock=clock, holder=worker) if store.is_postgres else None,
     )
 
 
@@ -216,13 +240,13 @@ async def _beat(settings: Settings, service: Service) -> None:
 
 
 def _answer() -> Answer:
-    return import_module("bot.dialogue.router").answer  # type: ignore[no-any-return]
+    from bot.dialogue.router import answer  # noqa: PLC0415  the talks, where nobody brings their own
 
-
-def _menu(role: str) -> tuple[tuple[str, str], ...]:
-    return import_module("bot.wording.menu").menu(role)  # type: ignore[no-any-return]
+    return answer
 
 
 def _draw(chart: WeekChart) -> bytes:
-    """Loaded when the first picture is drawn: the drawing library takes its time."""
-    return import_module("bot.pictures").draw_week(chart)  # type: ignore[no-any-return]
+    """The drawing library takes its time: it is loaded when the first picture is drawn."""
+    from bot.pictures import draw_week  # noqa: PLC0415
+
+    return draw_week(chart)

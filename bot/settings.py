@@ -37,7 +37,7 @@ class Settings(BaseSettings):
     """The bot's public name; empty: asked of the platform."""
 
     mode: Literal["poll", "webhook"] = "poll"
-    poll_timeout_s: int = Field(25, ge=0, le=50)
+    poll_timeout_s: int = Field(default=25, ge=0, le=50)
     """Seconds that a long poll waits."""
     webhook_url: str = ""
     """The public https address that the platform calls."""
@@ -48,7 +48,7 @@ class Settings(BaseSettings):
     health_listen: str = ""
     """`127.0.0.1:8091`, say: a health endpoint on loopback; empty: none."""
 
-    emergency_number: str = Field("112", max_length=20)
+    emergency_number: str = Field(default="112", max_length=20)
     """How to call for help where the clients live."""
     operator_contact: str = ""
     """Whom people may ask about the service and their data."""
@@ -57,17 +57,17 @@ class Settings(BaseSettings):
 
     roles: Annotated[frozenset[Role], NoDecode] = ALL_ROLES
     """Which of `intake,work,clock,send` this process does."""
-    senders: int = Field(16, ge=1, le=256)
+    senders: int = Field(default=16, ge=1, le=256)
     """Calls to the platform at once."""
-    pace_per_s: float = Field(25.0, gt=0)
+    pace_per_s: float = Field(default=25.0, gt=0)
     """Messages a second in all; where several processes send, each takes its share."""
-    pace_per_chat_s: float = Field(1.0, gt=0)
+    pace_per_chat_s: float = Field(default=1.0, gt=0)
     """Messages a second in one chat, after a burst."""
-    pace_burst: int = Field(3, ge=1)
+    pace_burst: int = Field(default=3, ge=1)
     """Messages in one chat before its pace counts."""
-    wake_s: float = Field(0.5, gt=0)
+    wake_s: float = Field(default=0.5, gt=0)
     """Seconds between looks at the inbox and outbox for what another process put there."""
-    tick_s: float = Field(1.0, gt=0)
+    tick_s: float = Field(default=1.0, gt=0)
     """Seconds between looks at what is due."""
 
     clock_file: Path | None = None

@@ -5,6 +5,7 @@ from importlib import import_module
 import click
 
 COMMANDS = {
+    "try": ("bot.cli.tryout", "try_", "Play the demo week, then serve the chat page."),
     "run": ("bot.cli.run", "run", "Run the bot."),
     "coach": ("bot.cli.coach", "coach", "Invite a coach."),
     "status": ("bot.cli.status", "status", "Say how the bot is."),

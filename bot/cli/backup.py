@@ -20,4 +20,4 @@ def backup(file: Path) -> None:
         storage.backup.backup(store, file)
     finally:
         store.close()
-    click.echo(show("cli-backup-done", file=str(file), key=str(settings.key_path)))
+    click.echo(show("cli-backup-done", file=str(file), keyfile=str(settings.key_path)))

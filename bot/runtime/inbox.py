@@ -18,9 +18,9 @@ from bot.dialogue.turn import NOTHING, Turn
 from bot.runtime.ports import AnswerTap, Arrived, UpdateReader
 from bot.runtime.turns import Committed, commit
 from bot.saying import Leave, Say, Toast, line
-from storage.work import Overtaken, Work
 from storage.facts import Origin
 from storage.inbox import InboxRow, RawUpdate
+from storage.work import Overtaken, Work
 
 Answer = Callable[[Desk, Incoming], Turn]
 """`bot.dialogue.router.answer`, or a test's own."""
@@ -146,7 +146,7 @@ def _fail(
         return
     if isinstance(incoming, Tapped):
         worked.taps.append(AnswerTap(incoming.query))
-    if row.chat is not None and not isinstance(incoming, Leave | BotBlocked):
+    if not isinstance(incoming, Leave | BotBlocked):
         sorry = Turn(says=(Say(row.chat, (line("turn-went-wrong"),)),))
         origin = _origin(row, incoming)
         worked.parcels += commit(work, sorry, origin=origin, key=f"aside:{row.update}", now=now).parcels

@@ -8,15 +8,18 @@ import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 import storage.health
+import storage.inbox
 import storage.outbox
 from bot.faults import ChatFault
 from bot.runtime.clock import Clock
 from bot.runtime.health import Pulse
 from bot.runtime.inbox import Desks, Worked, place_of, receive, work_some
+from bot.runtime.leases import Leases, Loop
 from bot.runtime.outbox import Outbox
 from bot.runtime.ports import AnswerTap, Arrived, Sender
 from bot.runtime.roles import ALL_ROLES, Role
 from bot.runtime.schedule import Failures, Ticked, tick
+from bot.runtime.tidy import tidy
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
 from storage.work import Work
@@ -52,6 +55,8 @@ class Service:
     pulse: Pulse
     roles: frozenset[Role] = ALL_ROLES
     rhythm: Rhythm = field(default_factory=Rhythm)
+    leases: Leases | None = None
+    """Set where several processes share the database."""
     failures: Failures = field(default_factory=Failures)
     _work_wake: asyncio.Event = field(default_factory=asyncio.Event)
     stopping: asyncio.Event = field(default_factory=asyncio.Event)
@@ -82,11 +87,12 @@ class Service:
         try:
             async with asyncio.TaskGroup() as group:
                 if intake is not None and Role.INTAKE in self.roles:
-                    group.create_task(self._whole(intake(self, self.stopping)), name="intake")
+                    taking = self._alone("poll", lambda stop: intake(self, stop))
+                    group.create_task(self._whole(taking), name="intake")
                 if Role.WORK in self.roles:
                     group.create_task(self._whole(self._work()), name="work")
                 if Role.SEND in self.roles:
-                    sending = self.outbox.run(self.stopping, poll_s=self.rhythm.poll_s, on_error=self.note_trouble)
+                    sending = self._alone("send", self._send)
                     group.create_task(self._whole(sending), name="send")
                 if scheduler is not None:
                     scheduler.start()
@@ -105,6 +111,16 @@ class Service:
         self._work_wake.set()
         self.outbox.wake.set()
 
+    async def _alone(self, name: str, loop: Loop) -> None:
+        """The loop, under its lease where several processes share the database."""
+        if self.leases is None:
+            await loop(self.stopping)
+        else:
+            await self.leases.run_holding(f"{name}:{self.bot}", loop, self.stopping)
+
+    async def _send(self, stop: asyncio.Event) -> None:
+        await self.outbox.run(stop, poll_s=self.rhythm.poll_s, on_error=self.note_trouble)
+
     async def _whole(self, loop: Awaitable[None]) -> None:
         """A loop that ends, ends all of them."""
         try:
@@ -113,11 +129,13 @@ class Service:
             self.stop()
 
     async def _recover(self) -> None:
+        """At the start, and now and then where several processes share the database: what dead ones left."""
         now = self.clock.now()
-        if Role.SEND in self.roles:
-            uncertain = await self.writer.run(lambda work: storage.outbox.recover(work, now=now))
-            if uncertain:
-                log.warning("uncertain sends", parcels=uncertain)
+        await self.writer.run(storage.inbox.recover)
+        uncertain = await self.writer.run(lambda work: storage.outbox.recover(work, now=now))
+        if uncertain:
+            log.warning("uncertain sends", parcels=uncertain)
+            self.outbox.wake.set()
         self._work_wake.set()
 
     def _scheduler(self) -> AsyncIOScheduler | None:
@@ -133,6 +151,9 @@ class Service:
             coalesce=True,
             misfire_grace_time=None,
         )
+        scheduler.add_job(self._tidy_safely, "interval", hours=6, misfire_grace_time=None)
+        if self.leases is not None:
+            scheduler.add_job(self._recover_safely, "interval", seconds=30, misfire_grace_time=None)
         return scheduler
 
     async def _work(self) -> None:
@@ -184,6 +205,20 @@ class Service:
         except Exception as error:  # the next tick tries again
             self.note_trouble(error)
 
+    async def _tidy_safely(self) -> None:
+        try:
+            now = self.clock.now()
+            forgotten = await self.writer.run(lambda work: tidy(work, now=now))
+            log.info("tidied", rows=forgotten)
+        except Exception as error:  # another time
+            self.note_trouble(error)
+
+    async def _recover_safely(self) -> None:
+        try:
+            await self._recover()
+        except Exception as error:  # another time
+            self.note_trouble(error)
+
     async def tick(self) -> int:
         """Takes up all that is due now; how many rules that were."""
         taken, self._busy = 0, self._busy + 1
@@ -206,17 +241,22 @@ class Service:
     # --- for tests, the demo and status
 
     async def quiet(self) -> None:
-        """Returns when nothing waits: inbox worked through, nothing due, outbox empty (what waits for later aside)."""
+        """Returns when nothing waits: inbox worked through, nothing due, outbox empty (also of what is tried again)."""
         while not await self._is_quiet():
             await asyncio.sleep(0.002)
 
     async def _is_quiet(self) -> bool:
-        if self._busy or self._taps or not self.outbox.is_idle:
+        if not self._is_idle():
             return False
         now = self.clock.now()
         health = await self.writer.run(lambda work: storage.health.health(work, now))
-        waiting = health.inbox_waiting or health.outbox_waiting or health.due
-        return not (waiting or self._busy or self._taps) and self.outbox.is_idle
+        if health.inbox_waiting or health.outbox_waiting or health.sending or health.due:
+            return False
+        return self._is_idle()
+
+    def _is_idle(self) -> bool:
+        """Nothing under way in this process."""
+        return not self._busy and not self._taps and self.outbox.is_idle
 
     def note_trouble(self, error: Exception) -> float:
         """Logs the database's trouble; seconds to wait before the next try (1, 2, 4 ... 30)."""

@@ -35,14 +35,17 @@ from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
 from bot.saying import Repeat, Urgency
 from bot.training.facts import ReachChanged
-from storage.work import Work
 from storage.facts import Origin
 from storage.outbox import NewParcel, Parcel, ParcelKind
+from storage.work import Work
 
 log = structlog.get_logger("send")
 
 LONGEST_WAIT_S = 300.0
 """The longest pause between two tries."""
+
+PACED = frozenset({ParcelKind.SEND, ParcelKind.RELAY})
+"""What counts as a message: new ones, edits and copies. Reactions and lost buttons don't."""
 
 PAUSE_ALL_AFTER = 3
 """So many chats asked to wait within a minute: everything waits."""
@@ -174,11 +177,12 @@ class Outbox:
         return claim(work, worker=self._worker, now=now, limit=room)
 
     def _take_up(self, claimed: Claimed) -> None:
-        wait_s = self._pacer.chat_wait_s(claimed.parcel.chat)
-        if wait_s > 0:
-            self._come_back(Carried(claimed, Postponed("pace", after_s=wait_s)))
-            return
-        self._pacer.take(claimed.parcel.chat)
+        if claimed.parcel.kind in PACED:
+            wait_s = self._pacer.chat_wait_s(claimed.parcel.chat)
+            if wait_s > 0:
+                self._come_back(Carried(claimed, Postponed("pace", after_s=wait_s)))
+                return
+            self._pacer.take(claimed.parcel.chat)
         task = asyncio.create_task(self._carry(claimed), name=f"send {claimed.parcel.id}")
         self._in_flight.add(task)
         task.add_done_callback(self._in_flight.discard)

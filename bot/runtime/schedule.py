@@ -9,9 +9,9 @@ import storage.schedule
 from bot.dialogue.incoming import Due
 from bot.runtime.inbox import DATABASE_TROUBLE, Desks, place_of, turn_for
 from bot.runtime.turns import commit
-from storage.work import Overtaken, Work
 from storage.facts import Origin
 from storage.schedule import DueRule
+from storage.work import Overtaken, Work
 
 PASS = 20
 """At most so many due rules share a transaction."""

@@ -14,9 +14,9 @@ from bot.runtime.ports import AnswerTap
 from bot.saying import Leave, Menu, React, Relay, Repeat, Say, Saying, Strip, Toast, Urgency
 from bot.wording.bundle import show_plain
 from bot.wording.render import Rendered, render_parts
-from storage.work import Work
 from storage.facts import Origin
 from storage.outbox import NewParcel, ParcelKind
+from storage.work import Work
 
 
 @dataclass(frozen=True, slots=True)

@@ -135,7 +135,7 @@ async def test_a_void_token_ends_the_polling(standin: StandIn, kept: Kept, clock
 
 
 async def test_stopping_acknowledges_what_was_kept(
-    bot: RawBot, kept: Kept, clock: SetClock, pulse: Pulse, mina: Seat, standin: StandIn
+    *, bot: RawBot, kept: Kept, clock: SetClock, pulse: Pulse, mina: Seat, standin: StandIn
 ) -> None:
     """A long poll is cut short; nothing kept comes again."""
     stop = asyncio.Event()

@@ -2,7 +2,6 @@
 
 import socket
 import zlib
-from collections.abc import AsyncIterator
 
 import pytest
 
@@ -16,8 +15,8 @@ from bot.runtime.ports import (
     EditPicture,
     EditWords,
     Gone,
-    Later,
     Keyboard,
+    Later,
     LeaveChat,
     NotSent,
     Outcome,
@@ -169,7 +168,7 @@ TABLE: tuple[tuple[str, Fault | None, Call, type[Outcome], Refusal | None], ...]
 
 @pytest.mark.parametrize(("fault", "call", "kind", "why"), [row[1:] for row in TABLE], ids=[row[0] for row in TABLE])
 async def test_the_platforms_errors_are_told_apart(
-    fault: Fault | None, call: Call, kind: type[Outcome], why: Refusal | None, sender: LibrarySender, mina: Seat
+    *, fault: Fault | None, call: Call, kind: type[Outcome], why: Refusal | None, sender: LibrarySender, mina: Seat
 ) -> None:
     """The table of outcomes, against the stand-in's refusals and faults."""
     if fault is not None:
@@ -234,9 +233,9 @@ class TestPace:
         return Limits(pace=PaceLimits())
 
     @pytest.fixture
-    async def flooded(self, sender: LibrarySender, mina: Seat) -> AsyncIterator[Outcome]:
+    async def flooded(self, sender: LibrarySender, mina: Seat) -> Outcome:
         outcomes = [await sender.send(SendWords(mina.chat.id, f"{n}")) for n in range(7)]
-        yield outcomes[-1]
+        return outcomes[-1]
 
     async def test_too_many_at_once_are_told_when_to_come_again(self, flooded: Outcome) -> None:
         """429 with its seconds."""

@@ -8,13 +8,14 @@ import pytest
 from bot.gateway.sender import LibrarySender
 from bot.runtime.bodies import MenuBody, ReactBody, RelayBody, SendBody, StripBody, body_hash, show_body
 from bot.runtime.delivery import Claimed, Delivered, Given, Postponed, Settlement, Unreachable, deliver
+from bot.runtime.ports import Keyboard
 from bot.saying import Repeat, WeekChart
 from bot.tryout.standin import CutAfter, CutBefore, Fault, Seat, ServerError, StandIn, TooMany
 from storage.outbox import Parcel, ParcelKind
 from storage.slots import SlotRow
 from tests.runtime.conftest import MINA
 
-BUTTONS = (({"text": "Done", "callback_data": "1:set:abc"},),)
+BUTTONS: Keyboard = (({"text": "Done", "callback_data": "1:set:abc"},),)
 BODY = SendBody("<b>One</b> two", "One two", BUTTONS)
 NEWER = SendBody("<b>One</b> three", "One three", BUTTONS)
 

@@ -12,4 +12,4 @@ cli-status-inbox = Messages waiting: { $waiting }; set aside: { $aside }.
 cli-status-outbox = Messages to send: { $waiting }; the oldest has waited { $oldest } s.
 cli-status-well = All is well.
 cli-status-unwell = It needs a look.
-cli-backup-done = The database is copied to { $file }. The key is not in it; keep { $key } in another place.
+cli-backup-done = The database is copied to { $file }. The key is not in it; keep { $keyfile } in another place.
