@@ -10,6 +10,8 @@ COMMANDS = {
     "coach": ("bot.cli.coach", "coach", "Invite a coach."),
     "status": ("bot.cli.status", "status", "Say how the bot is."),
     "backup": ("bot.cli.backup", "backup", "Copy the database while the bot runs."),
+    "again": ("bot.cli.again", "again", "Take up again what was set aside."),
+    "forget": ("bot.cli.forget", "forget", "Delete a client for good."),
     "read": ("bot.cli.read", "read", "Read training reports, one a line."),
     "next": ("bot.cli.next", "next_", "Work out what comes next from what was done."),
 }

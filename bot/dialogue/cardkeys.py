@@ -7,7 +7,7 @@ from bot.dialogue.phrases import count_line, load_line
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Line, Rows, line
 from bot.training.gym import loadable
-from bot.training.loads import drop_loads
+from bot.training.loads import Loadable, drop_loads
 from bot.training.plan import Drop, LoadStyle, Measure, Mini, PlannedExercise, PlannedSet
 from bot.training.report import Performed, Stage
 from bot.training.units import Load
@@ -106,11 +106,10 @@ def _near(low: int, high: int, measure: Measure) -> list[int]:
 
 def _load_rows(at: UnderWay, exercise: PlannedExercise, load: Load | None, place: _Place) -> list[_Row]:
     ladder = loadable(at.client.profile.gym, exercise.equipment)
-    rungs = ladder.all()
-    if not rungs:
+    if not ladder:
         return []
     if load is None:
-        picks = [rungs[min(len(rungs) - 1, n)] for n in _starting_rungs(len(rungs))]
+        picks = _starting_loads(ladder)
         return [
             tuple(Button(load_line(exercise, p), _press_load(place, p)) for p in picks[n : n + 3])
             for n in range(0, len(picks), 3)
@@ -126,10 +125,12 @@ def _load_rows(at: UnderWay, exercise: PlannedExercise, load: Load | None, place
     ]
 
 
-def _starting_rungs(count: int) -> list[int]:
-    """Six loads to begin from where none is known: the lower half of what there is, evenly."""
-    step = max(1, count // 12)
-    return list(dict.fromkeys(min(count - 1, n * step) for n in range(6)))
+def _starting_loads(ladder: Loadable) -> list[Load]:
+    """Six loads to begin from where none is known: the lightest, then each about a third heavier, as can be made."""
+    lightest = ladder.all()[0]
+    positive = next((x for x in ladder.all() if x.thousandths > 0), lightest)
+    wanted = [Load(round(positive.thousandths * 1.35**n), positive.unit) for n in range(6)]
+    return list(dict.fromkeys(x for x in map(ladder.nearest, wanted) if x is not None))
 
 
 def _press_load(place: _Place, load: Load) -> str:

@@ -239,7 +239,7 @@ def _finished(client: ClientDesk, facts: tuple[object, ...]) -> Turn:
     start = Button(line("start-client", name=me.name), show_press("c.start", me.id))
     told = [line("coach-joined", name=me.name, days=days_line(me.trains), time=me.trains.at)]
     if flagged:
-        told.append(line("coach-readiness"))
+        told.append(line("coach-readiness", name=me.name))
         if answer is not None and answer.words:
             told.append(line("coach-readiness-words", words=answer.words))
     mine = (

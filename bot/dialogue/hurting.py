@@ -56,7 +56,7 @@ def alert(client: ClientDesk, pain: OpenPain) -> Say:
     if pain.words:
         lines.append(line("quote", words=pain.words[:500]))
     if pain.said.urgent:
-        lines.append(line("alert-urgent-told"))
+        lines.append(line("alert-urgent-told", name=me.name))
     rows: Rows = (
         (Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),
         (Button(line("open-client", name=me.name), show_press("c.open", me.id)),),

@@ -24,6 +24,8 @@ DUMBBELL_STEPS = {Unit.KG: ("1", "2", "2.5"), Unit.LB: ("2.5", "5", "10")}
 PLATES = {Unit.KG: ("0.5", "1.25", "2.5"), Unit.LB: ("1.25", "2.5", "5")}
 STACK_STEPS = {Unit.KG: ("2.5", "5", "7", "10"), Unit.LB: ("5", "10", "15", "20")}
 
+GYM_WORDS = ("dumbbell", "plate", "stack", "cable", "machine", "bar")
+
 
 class Step(StrEnum):
     """The seven questions, in order."""
@@ -264,20 +266,19 @@ def _read_gym(text: str, *, tapped: bool, client: ClientDesk, talk: Talk) -> Ste
     if tapped and words[:1] in (["usual"], ["ok"]):
         chosen = Gym.usual(gym.unit) if words == ["usual"] else gym
         return Answered((ProfileChanged(client.profile.id, gym=chosen),))
-    changed = gym
+    changed, understood = gym, tapped
     for n, word in enumerate(words[:-1]):
         amounts = [a for a in map(_amount, words[n + 1 :]) if a is not None]
+        understood = understood or (bool(amounts) and word.startswith(GYM_WORDS))
         if word.startswith("dumbbell") and amounts:
             changed = replace(changed, dumbbells=_stepped(changed.dumbbells, amounts if not tapped else amounts[:1]))
         elif word.startswith("plate") and amounts:
             changed = replace(changed, plate=amounts[0])
-        elif word.startswith(("stack", "cable", "machine")) and amounts:
+        elif word.startswith(GYM_WORDS[2:5]) and amounts:
             changed = replace(changed, stack=_stepped(changed.stack, amounts if not tapped else amounts[:1]))
-        elif word == "bar" and amounts:
+        elif word.startswith("bar") and amounts:
             changed = replace(changed, bar=amounts[0])
-    if changed == gym:
-        return Chosen(_gym_data(gym)) if tapped else Misread(line("gym-misread"))
-    return Chosen(_gym_data(changed))
+    return Chosen(_gym_data(changed)) if understood else Misread(line("gym-misread"))
 
 
 def _stepped(old: tuple[Decimal, Decimal, Decimal], amounts: list[Decimal]) -> tuple[Decimal, Decimal, Decimal]:

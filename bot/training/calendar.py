@@ -89,8 +89,10 @@ PLACES = tuple(Place(zone) for zone in _ZONES.split())
 
 
 def places_at(now: datetime, wall: time, *, first: Iterable[str] = ()) -> tuple[Place, ...]:
-    """The places where the clock shows `wall` now, to within a quarter of an hour; zones in `first` come first."""
-    ordered = dict.fromkeys([*(Place(z) for z in first), *PLACES])
+    """The places where the clock shows `wall` now, to within ten minutes: zones in `first`, their continents, the rest."""
+    regions = [zone.split("/")[0] for zone in first]
+    nearby = [place for place in PLACES if place.zone.split("/")[0] in regions]
+    ordered = dict.fromkeys([*(Place(z) for z in first if "/" in z), *nearby, *PLACES])
     return tuple(place for place in ordered if _minutes_off(now, wall, place.zone) <= 10)
 
 

@@ -14,6 +14,10 @@ from bot.saying import Line, Value
 from bot.training.units import Load
 from bot.wording.values import LOCALE, escape, safe_text, show_day, show_load, show_number, show_time
 
+LONG = 200
+"""The library refuses arguments of over 1,000 characters: longer ones than this are put in after it has done its part."""
+_MARK = "\ue0f3"
+"""A private-use character, which `safe_text` takes out of people's words."""
 _TAG = re.compile(r"</?[a-z][^<>]*>")
 
 
@@ -50,10 +54,16 @@ def show_html(line: Line) -> str:
     message = bundle.get_message(line.key)
     if message.value is None:
         raise KeyError(line.key)
-    text, errors = bundle.format_pattern(message.value, {name: _argument(v) for name, v in line.args})
+    arguments = {name: _argument(v) for name, v in line.args}
+    long = {name: v for name, v in arguments.items() if isinstance(v, str) and len(v) > LONG}
+    marks = {name: f"{_MARK}{n}{_MARK}" for n, name in enumerate(long)}
+    text, errors = bundle.format_pattern(message.value, {**arguments, **marks})
     if errors:
         raise ValueError(f"{line.key}: {errors}")
-    return str(text)
+    whole = str(text)
+    for name, mark in marks.items():
+        whole = whole.replace(mark, long[name])
+    return whole
 
 
 def show_plain(line: Line) -> str:

@@ -39,9 +39,11 @@ def show_time(at: time | datetime) -> str:
 
 
 def safe_text(text: str) -> str:
-    """People's text without control and direction characters; right-to-left text is isolated so that it can't
+    """People's text without control, private and direction characters; right-to-left text is isolated so that it can't
     reorder the numbers around it (Unicode Standard Annex 9, isolates)."""
-    cleaned = "".join(c for c in text.translate(_BIDI_CONTROLS) if c == "\n" or unicodedata.category(c) != "Cc")
+    cleaned = "".join(
+        c for c in text.translate(_BIDI_CONTROLS) if c == "\n" or unicodedata.category(c) not in ("Cc", "Co", "Cs")
+    )
     if any(unicodedata.bidirectional(c) in ("R", "AL") for c in cleaned):
         return f"{_FIRST_STRONG_ISOLATE}{cleaned}{_POP_ISOLATE}"
     return cleaned

@@ -1,0 +1,13 @@
+# What the operator's rarer commands say.
+
+cli-again = { $count ->
+    [0] Nothing was set aside.
+    [one] One message is taken up again.
+   *[other] { $count } messages are taken up again.
+}
+cli-forget-nobody = There is no client called { $name }.
+cli-forget-who = { $name }, with { $coach }, joined { $joined }, id { $client }
+cli-forget-which = Several bear that name: say which with --id.
+cli-forget-sure = Delete all that is kept of { $name }, for good?
+cli-forget-done = Deleted. Copies made before today still hold it until they run out.
+cli-forget-kept = Nothing was deleted.
