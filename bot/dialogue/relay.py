@@ -18,7 +18,11 @@ def question(client: ClientDesk, message: int, text: str) -> Turn:
         (Button(line("handled-question", name=me.name), show_press("c.answered", me.id)),),
     )
     words = Say(
-        coach.chat, (line("coach-question", name=me.name), line("quote", words=text)), rows, about=me.id, silent=True
+        coach.chat,
+        (line("coach-message-from", name=me.name), line("quote", words=text)),
+        rows,
+        about=me.id,
+        silent=True,
     )
     return Turn((QuestionAsked(me.id, f"m{message}", text),), (words,))
 

@@ -16,6 +16,7 @@ from bot.dialogue.shorter import fit_into
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Reading, Request
+from bot.notation.pain import read_pain
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, React, Say, line
 from bot.training.calendar import local_time
@@ -31,6 +32,8 @@ FAR_OFF = Decimal("0.2")
 
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """What a client typed, whatever it is."""
+    if desk.reply_about == client.coach.id:
+        return _to_coach(desk, client, incoming)
     if client.session is None:
         return _without_session(desk, client, incoming)
     at = UnderWay(client, client.session)
@@ -78,6 +81,14 @@ def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     if reading.minutes is not None:
         turn += fit_into(at, reading.minutes)
     return turn
+
+
+def _to_coach(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
+    """A reply to the coach's own words goes to the coach, whatever is in it; pain in it counts."""
+    pain = read_pain(incoming.text).pain
+    turn = told_of_pain(desk, client, pain, words=incoming.text) if pain is not None else Turn()
+    said = Say(incoming.chat, (line("sent-to-coach", coach=client.coach.name),), silent=True)
+    return turn + question(client, incoming.message, incoming.text) + Turn(says=(said,))
 
 
 def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:

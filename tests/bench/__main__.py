@@ -1,25 +1,27 @@
-"""`python -m tests.bench NAME ...`: runs a measurement; without a name, lists them."""
+"""`python -m tests.bench NAME [...]`: speed and memory, each beside a plain baseline in the same run, with ratios."""
 
 import sys
 from importlib import import_module
+from importlib.util import find_spec
 from pathlib import Path
 
-HERE = Path(__file__).parent
+FOLDER = Path(__file__).parent
 
 
 def names() -> list[str]:
-    """The modules here that have a `main(argv)`."""
-    files = sorted(HERE.glob("*.py"))
-    return [f.stem for f in files if not f.stem.startswith("_") and "\ndef main(" in f.read_text(encoding="utf-8")]
+    """The benches there are: the modules here that have a `main(argv)`."""
+    return sorted(
+        p.stem for p in FOLDER.glob("*.py") if "def main(" in p.read_text(encoding="utf-8") and p.stem[0] != "_"
+    )
 
 
 def run(argv: list[str]) -> int:
-    """Runs the measurement named first; its exit code."""
-    if not argv or argv[0] not in names():
-        sys.stderr.write(f"Measurements: {', '.join(names())}.\n")
+    """Runs the bench of that name."""
+    if not argv or argv[0] not in names() or find_spec(f"tests.bench.{argv[0]}") is None:
+        sys.stderr.write(f"usage: python -m tests.bench NAME [...]; NAME is one of: {', '.join(names())}\n")
         return 2
-    code = import_module(f"tests.bench.{argv[0]}").main(argv[1:])
-    return code if isinstance(code, int) else 0
+    module = import_module(f"tests.bench.{argv[0]}")
+    return int(module.main(argv[1:]) or 0)
 
 
 if __name__ == "__main__":

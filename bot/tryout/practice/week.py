@@ -125,7 +125,7 @@ async def tuesday(stage: Stage) -> None:
     await stage.say(BO, "row 90lbs x10", after_min=2)
     await stage.say(BO, "bench 45x9 row 90x9", after_min=4)
     await stage.say(BO, "should my elbows stay in on the bench?", after_min=1)
-    stage.expect(COACH, "Bo asks")
+    stage.expect(COACH, "Bo writes")
     await stage.tap(COACH, "Reply to Bo")
     await stage.say(COACH, "A little, about halfway. Your shoulder decides, not the mirror.")
     stage.expect(BO, "halfway")

@@ -37,7 +37,6 @@ alert-missed = <b>MISSED: { $name }</b>, { $title }, { $day }. Nothing was repor
 coach-moved = { $name } moves { $title } to { $day }.
 coach-skipped = { $name } skips { $title }.
 
-coach-question = <b>{ $name } asks:</b>
 coach-message-from = <b>{ $name } writes:</b>
 coach-media = <b>{ $name } sends:</b>
 coach-media-during = <b>{ $name } sends</b> (during { $exercise }):
