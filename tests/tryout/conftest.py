@@ -4,10 +4,13 @@ from collections.abc import AsyncIterator, Callable
 from datetime import UTC, datetime, timedelta
 
 import pytest
+import pytest_asyncio
+from playwright.async_api import Browser, async_playwright
 from telegram import Bot
 from telegram.request import HTTPXRequest
 
 from bot.tryout.standin import Limits, Seat, StandIn
+from tests.tryout.browser import browser_args, find_browser, show_browser
 
 TOKEN = "42:TEST-TOKEN"
 MINA, OLEK = 7, 8
@@ -106,3 +109,17 @@ async def new_bot(standin: StandIn) -> AsyncIterator[Callable[..., Bot]]:
 def bot(new_bot: Callable[..., Bot]) -> Bot:
     """The bot of the token registered."""
     return new_bot()
+
+
+def pytest_report_header() -> str:
+    """Which browser the page's tests drive."""
+    return show_browser()
+
+
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
+async def browser() -> AsyncIterator[Browser]:
+    """Headless Chromium, one for a module."""
+    async with async_playwright() as play:
+        launched = await play.chromium.launch(executable_path=find_browser(), args=browser_args())
+        yield launched
+        await launched.close()

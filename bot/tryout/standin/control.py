@@ -6,7 +6,7 @@ POST /people/<id>/say {text, reply_to}    start {payload}    edit {message, text
 POST /people/<id>/tap {message, button}   button: a label, a number, or [row, column]
 POST /people/<id>/send                multipart: file, kind (document, photo, voice, video), caption, reply_to
 POST /people/<id>/sticker {emoji}     forward {text}     block {}     unblock {}
-GET  /people/news?after=N&wait_s=25   what happened after notice N, waiting for it
+GET  /people/news?after=N&wait_s=25   what happened after notice N, waiting for it; N = -1 tells only `last`
 GET  /people/files/<bot>/<path>       a file of a message
 GET  /control/calls?after=N           the bots' calls    POST /control/faults [{trouble, ...}]    DELETE /control/faults
 """
@@ -108,6 +108,8 @@ class Control:
     async def news(self, request: web.Request) -> JsonValue:
         """What happened since, waiting for it."""
         after, wait_s = int(request.query.get("after", "0")), float(request.query.get("wait_s", "25"))
+        if after < 0:
+            return {"last": self.house.news.last, "notices": []}
         notices = await self.house.news.wait(after, min(wait_s, LONGEST_WAIT_S))
         bot = self._bot(request)
         shown = [show_notice(bot, notice) for notice in notices if notice.bot_id in {0, bot.id}]

@@ -51,12 +51,13 @@ class News:
         return tuple(self._all[max(number, 0) :])
 
     async def wait(self, number: int, timeout_s: float) -> tuple[Notice, ...]:
-        """Everything after that notice, waiting for one if there is none; empty when the time runs out."""
-        if self.last <= number:
+        """Everything after that notice, waiting for one if there is none; empty when the time runs out, and at once
+        when the number is not of these news (they began anew)."""
+        if self.last == number:
             future: asyncio.Future[None] = asyncio.get_running_loop().create_future()
             self._waiting.append(future)
             try:
                 await asyncio.wait_for(future, timeout_s)
             except TimeoutError:
                 return ()
-        return self.since(number)
+        return self.since(number) if number <= self.last else ()

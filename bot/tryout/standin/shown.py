@@ -79,6 +79,7 @@ def show_chat(house: House, bot: Bot, chat: Chat) -> JsonObject:
         "messages": [show_message(bot, message) for message in chat.messages.values()],
         "keyboard": keyboard,
         "pinned": chat.pinned or None,
+        "description": bot.menu.descriptions.get(language) or bot.menu.descriptions.get("") or "",
         "commands": [{"command": one.command, "words": one.words} for one in bot.menu.shown_in(chat.id, language)],
     }
 
