@@ -24,6 +24,9 @@ LOCK_WAIT_S = 30
 RETRYABLE = ("40001", "40P01", "55P03", "57P01")
 """PostgreSQL's states (appendix A of its manual): serialization failure, deadlock, lock not available, shut down."""
 
+_COUNTED = {"preserve_rowcount": True}
+"""Inserts tell how many rows they wrote, too."""
+
 
 class Store:
     """An open database. Threads may share it; a `Work` belongs to one of them."""
@@ -101,7 +104,9 @@ def _engine(url: str) -> sa.Engine:
             return _sqlite(address)
         case "postgresql":
             options = {"options": f"-c lock_timeout={LOCK_WAIT_S}s"}
-            return sa.create_engine(address.set(drivername="postgresql+psycopg"), connect_args=options)
+            return sa.create_engine(
+                address.set(drivername="postgresql+psycopg"), connect_args=options, execution_options=_COUNTED
+            )
         case other:
             raise StoreFault(f"No database of the kind {other!r}: write sqlite:///file or postgresql://....")
 
@@ -114,7 +119,9 @@ def _sqlite(address: sa.URL) -> sa.Engine:
         file.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise StoreFault(f"The folder {file.parent} can't be made: {error.strerror}.") from error
-    engine = sa.create_engine(address, connect_args={"timeout": LOCK_WAIT_S, "cached_statements": 512})
+    engine = sa.create_engine(
+        address, connect_args={"timeout": LOCK_WAIT_S, "cached_statements": 512}, execution_options=_COUNTED
+    )
     sa.event.listen(engine, "connect", _prepare_sqlite)
     sa.event.listen(engine, "begin", _begin_immediate)
     return engine

@@ -104,10 +104,13 @@ _CHOSEN = (
     .order_by(_c.urgency, _c.id)
     .limit(sa.bindparam("limit"))
     .with_for_update(skip_locked=True)
+    .cte("chosen")
+    .prefix_with("MATERIALIZED", dialect="postgresql")
 )
+"""Once and for all: as a plain subquery PostgreSQL may run it again for each row, and so claim more than the limit."""
 _CLAIM = (
     sa.update(outbox)
-    .where(_c.id.in_(_CHOSEN), _WAITING)
+    .where(_c.id.in_(sa.select(_CHOSEN.c.id)), _WAITING)
     .values(state="sending", tries=_c.tries + 1, worker=sa.bindparam("by"), lease_until=sa.bindparam("until"))
     .returning(
         *(_c[f] for f in ("id", "key", "chat", "kind", "body", "urgency", "repeat", "slot", "fresh", "about", "tries")),

@@ -11,9 +11,25 @@ from bot.dialogue.desk import Invite
 from bot.training.people import Client, ClientId, Coach, CoachId, Gym, Standing, TrainingTime
 from bot.training.units import Unit
 from storage.columns import fixed
+from storage.erasure import forget
 from storage.plans import GYM
 from storage.tables import clients, coaches, invites, talks
 from storage.work import Work, insert_new
+
+__all__ = [
+    "ClientRow",
+    "at_chat",
+    "client_at",
+    "client_by_id",
+    "client_of",
+    "coach_at",
+    "coach_by_id",
+    "forget",
+    "invite_of",
+    "new_coach_invite",
+    "read_client",
+    "row_of",
+]
 
 _c = clients.c
 

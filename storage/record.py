@@ -47,7 +47,7 @@ CODECS: dict[str, Codec[Fact]] = {kind.__name__: codec(kind) for kind in get_arg
 """By the name under which each kind of fact is kept: a class that gets another name must keep its old one here."""
 
 _c = facts.c
-_APPEND = sa.insert(facts)
+_APPEND = sa.insert(facts).inline()
 _OF_CLIENT = (
     sa.select(facts)
     .where(_c.client == sa.bindparam("of"), _c.id > sa.bindparam("after"))

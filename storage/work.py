@@ -89,13 +89,13 @@ def insert_new(table: sa.Table, *key: str, returning: sa.Column[Any] | None = No
     post = postgresql.insert(table).on_conflict_do_nothing(index_elements=key)
     if returning is not None:
         return PerEngine(lite.returning(returning), post.returning(returning))
-    return PerEngine(lite, post)
+    return PerEngine(lite.inline(), post.inline())
 
 
 def insert_or_replace(table: sa.Table, *key: str, columns: Sequence[str]) -> PerEngine:
     """An insert that gives a row of the same key the new values of these columns."""
     lite, post = sqlite.insert(table), postgresql.insert(table)
     return PerEngine(
-        lite.on_conflict_do_update(index_elements=key, set_={name: lite.excluded[name] for name in columns}),
-        post.on_conflict_do_update(index_elements=key, set_={name: post.excluded[name] for name in columns}),
+        lite.on_conflict_do_update(index_elements=key, set_={name: lite.excluded[name] for name in columns}).inline(),
+        post.on_conflict_do_update(index_elements=key, set_={name: post.excluded[name] for name in columns}).inline(),
     )
