@@ -112,7 +112,7 @@ class Choice:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """What must be asked back. `span` is where the doubtful words stand; `choices` may be empty where none is honest."""
+    """What must be asked back. `span` is where the doubtful words stand; `choices` is empty where none is honest."""
 
     kind: AskKind
     span: Span

@@ -60,8 +60,8 @@ class Carried:
 
 
 def backoff_s(tries: int, *, chance: float) -> float:
-    """Seconds to the next try after so many: 1, 2, 4 ... up to 300, moved by up to a quarter (`chance` 0 to 1)."""
-    return float(min(LONGEST_WAIT_S, 2.0 ** min(tries, 10)) * (0.875 + 0.25 * chance))
+    """Seconds to the next try after so many (1 or more): 1, 2, 4 ... 300, moved by up to an eighth (`chance` 0 to 1)."""
+    return float(min(LONGEST_WAIT_S, 2.0 ** min(tries - 1, 10)) * (0.875 + 0.25 * chance))
 
 
 def claim(work: Work, *, worker: str, now: datetime, limit: int) -> tuple[Claimed, ...]:

@@ -89,7 +89,7 @@ PLACES = tuple(Place(zone) for zone in _ZONES.split())
 
 
 def places_at(now: datetime, wall: time, *, first: Iterable[str] = ()) -> tuple[Place, ...]:
-    """The places where the clock shows `wall` now, to within ten minutes: zones in `first`, their continents, the rest."""
+    """The places where the clock shows `wall` now, within ten minutes: zones in `first`, their continents, the rest."""
     regions = [zone.split("/")[0] for zone in first]
     nearby = [place for place in PLACES if place.zone.split("/")[0] in regions]
     ordered = dict.fromkeys([*(Place(z) for z in first if "/" in z), *nearby, *PLACES])

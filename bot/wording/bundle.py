@@ -15,7 +15,7 @@ from bot.training.units import Load
 from bot.wording.values import LOCALE, escape, safe_text, show_day, show_load, show_number, show_time
 
 LONG = 200
-"""The library refuses arguments of over 1,000 characters: longer ones than this are put in after it has done its part."""
+"""The library refuses arguments of over 1,000 characters: longer ones than this are put in after it is done."""
 _MARK = "\ue0f3"
 """A private-use character, which `safe_text` takes out of people's words."""
 _TAG = re.compile(r"</?[a-z][^<>]*>")

@@ -23,8 +23,8 @@ SCOPES: dict[Cue, str] = {
     Cue.NOW: """
       today/now/currently/tonight/during/mid/while/halfway/just; this morning/evening/time; right now; on the way up/down/back; on the last/first/second/third/final/top/bottom; last/first/second/final/top set/rep/one/reps/sets; when i; after set; at the bottom/top; at lockout; in the warm up; warming up; warm up; on/in set; every/each rep; in the set/session
     """,
-    Cue.IF: "if/whether/avoid/prevent/preventing/avoiding/prevention/risk/risking/might/could/would; what if; in case; should i get; so that; so i/it/my don't/doesn't; so as not to; likely to; without it; supposed to; to stop my/the",
-    Cue.FUTURE: "will/gonna/i'll/it'll/that'll/they'll/won't/tomorrow/expecting/wouldn't; going/bound/expecting/expect/expected to; 'll",
+    Cue.IF: "if/whether/avoid/prevent/preventing/avoiding/prevention/risk/risking; should i feel/expect/get any; what if; in case; should i get; so that; so i/it/my don't/doesn't; so as not to; likely to; without it; supposed to; to stop my/the",
+    Cue.FUTURE: "will/might/could/would/can/gonna/i'll/it'll/that'll/they'll/won't/tomorrow/expecting/wouldn't; going/bound/expecting/expect/expected to; 'll",
     Cue.OTHER: """
       mum/mom/mother/dad/father/wife/husband/hubby/partner/girlfriend/boyfriend/gf/bf/fiance/fiancee/son/daughter/kid/kids/child/children/baby/brother/sister/friend/friends/mate/mates/buddy/colleague/coworker/boss/gran/grandma/nan/nana/grandad/grandpa/aunt/auntie/cousin/flatmate/roommate/housemate/neighbour/neighbor/dog/cat/puppy/horse/spotter/guy/bloke/lad/lady/someone/somebody/people/he/she/his/her/he's/she's/him/their/they're/twin/missus/hers/mums/dads/moms/husbands/wifes;
       training/gym/lifting/workout/running partner/buddy/mate; some/a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine; person next/beside
@@ -33,8 +33,8 @@ SCOPES: dict[Cue, str] = {
     Cue.LAUGH: "lol/lolol/lols/lmao/lmfao/rofl/haha/hahaha/hahahaha/hah/ha/hehe/heh/jk/joking/kidding/xd/lool/loool/jks/bahaha/ahaha/hahah/hahahah/jajaja/jaja",
     Cue.EFFORT: "set/sets/rep/reps/session/workout/finisher/drop/drops/dropset/dropsets/minis/negatives/eccentrics/burpees/circuit/conditioning/amrap/emom/intervals/sprints/tempo/cardio/programme/program/ones/finishers/superset/supersets/round/rounds/wod/metcon/lungeathon",
     Cue.TRAINED: f"""
-      from/after/since/following/post/cos/because/thanks of/to? the/that/my/last/leg/push/pull/chest/arm/back/shoulder/upper/lower? {_DAY}/yesterday/yesterday's/bench/benching/squat/squats/squatting/deadlift/deadlifts/deads/rdls/lunges/rows/training/session/workout/class/football/running/run/day/weekend/gym/dips/flys/flyes/presses/pressing/press/hill/hills/spin/hiking/hike/gardening/yoga/legs/push/pull/arms/chest/one/time/week/night/curls/pullups/pull/drops/volume/workouts/nordics/sessions;
-      doms; day after; still sore/aching/achy/tender; {_DAY}/yesterday 's? session/workout/squats/lunges/bench/deadlifts/rdls/legs; after/from yesterday; muscle soreness; muscles sore/ache; usual doms/soreness; good sore; gym sore; training sore
+      from/after/since/following/post/cos/because/thanks of/to? the/that/my/last/leg/push/pull/chest/arm/back/shoulder/upper/lower? {_DAY}/yesterday/yesterday's/bench/benching/squat/squats/squatting/deadlift/deadlifts/deads/rdls/lunges/rows/training/session/workout/class/football/running/run/day/weekend/gym/dips/flys/flyes/presses/pressing/press/hill/hills/spin/hiking/hike/gardening/yoga/one/time/week/night/curls/pullups/pull/drops/volume/workouts/nordics/sessions;
+      doms; from/after/since legs/push/pull/arms/chest/back/shoulders; day after; still sore/aching/achy/tender; {_DAY}/yesterday 's? session/workout/squats/lunges/bench/deadlifts/rdls/legs; after/from yesterday; muscle soreness; muscles sore/ache; usual doms/soreness; good sore; gym sore; training sore
     """,
     Cue.STOPPED: "had/have/having to stop/quit/bail/rack/drop/skip/leave/cut; cut it short; can't finish/complete/continue; stopped; made me stop; should i stop; worried/concerned; injury; a lot; badly; not in a good way; bad way; not the good kind; properly; proper; again; worse; keeps; can't; i stopped",
     Cue.GOOD: "fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/lovely/nice/best/amazing",

@@ -5,7 +5,7 @@ from bot.notation.hurt.cues import Cue
 SIGNS: dict[Cue, str] = {
     Cue.TIGHT: "tight/tightness/tightening/tightens/tightened/tightish/tighter/tite; stiff/stiffness",
     Cue.PRESSURE: """
-      pressure/presure/squeeze/squeezing/squeezed/squeezes/crushing/crushed/heaviness/heavy/elephant/constricted/constriction/constricting/compressed/gripping; weight/sitting/elephant/pressing/standing on my/the; band around/round; vice/vise/clamp/clamped;
+      pressure/presure/pression/pressur/squeeze/squeezing/squeezed/squeezes/crushing/crushed/heaviness/heavy/elephant/constricted/constriction/constricting/compressed/gripping; weight/sitting/elephant/pressing/standing on my/the; band around/round; vice/vise/clamp/clamped;
       fluttering/flutter/flutters; thumping; weird/funny/odd/strange/horrible/uncomfortable feeling/sensation; presses/pressing/pushing/press/pushes/sits/sitting/weighs on/against my/the/a?; fullness; brick/stone/rock/rope/weight/ton/lump on/round/around/in?; being squeezed/crushed/sat
     """,
     Cue.FAINT: """
@@ -17,7 +17,7 @@ SIGNS: dict[Cue, str] = {
     """,
     Cue.BREATHLESS: """
       can't breathe/breath/breathing/brethe/breeth/breate; can't catch/get/find/draw my/a/the/any/enough/full/deep/proper* breath/breathing/breaths back?; can't get/take @any* air/oxygen in?; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths;
-      breath/breathing won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/coming/came/settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/slowing/go/going/get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/struggled/problem/problems/laboured/labored/tough/harder to/in/with* breathe/breath/breathing;
+      breath/breathe/breathing/breaths won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/coming/came/settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/slowing/go/going/get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/struggled/problem/problems/laboured/labored/tough/harder to/in/with* breathe/breath/breathing;
       gasping for? air/breath/oxygen; gasping; fighting/fight for breath/air; no/without breath/air; wheezing/wheezy/wheeze; breath not coming back; never got my breath back; hurts/hurt/pain/painful/sharp/stabbing/sore to/when/if/as i? breathe/breath/breathing; when i breathe/breath in; breathing in hurts/hurt; hyperventilating; suffocating; choking;
       not/isn't/ain't breathing @bit* properly/right/well/good/ok/normally; can't stop panting; lungs won't/don't fill/open/work; don't/didn't have enough? air; breath/breathing is/was/'s/feels gone/short/shallow/difficult/hard/wrong; still no breath; haven't/hasn't got my breath back; breath hasn't; breath still not
     """,
@@ -37,13 +37,13 @@ SIGNS: dict[Cue, str] = {
       fell/fallen/falling/went/gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? touch; asleep
     """,
     Cue.DEAD: "dead/deadened/lifeless/paralysed/paralyzed/deaded",
-    Cue.WEAK: "weak/weakness/weaker/weakened/floppy/powerless",
+    Cue.WEAK: "weak/weakness/floppy/powerless",
     Cue.NO_STRENGTH: """
       no strength/power/control/grip/force in/of/from; lost/losing/lose/loss/loosing of? all/the/my/some* strength/power/control/grip/movement/use/force in/of/from; loss of? strength/power/movement/control; strength/power is/has/was/went/left/'s/all* gone/left/lost/disappeared; grip/strength has? gone/failing in;
       can't move/lift/raise/use/grip/hold/squeeze/control/close/open/clench/bend; without strength; don't/doesn't/didn't/haven't have/got any/the? strength/power/force; doesn't/won't/isn't/not/don't/wouldn't respond/responding/move/moving/work/working; stopped working/responding/moving; can't make a? fist; has no strength/power; zero strength/power
     """,
     Cue.DROOP: """
-      droop/drooping/drooped/droopy/droops/sagging/drooling; slur/slurring/slurred/slurry/slurs; can't speak/talk/smile; can't get my? words out?; speech/words/talking is/was/went/are/were/came/coming/all/'s/gone/sounds* slurred/slurring/funny/weird/jumbled/wrong/off/odd/strange; can't find my words;
+      droop/drooping/drooped/droopy/droops/sagging/drooling; slur/slurring/slurred/slurry/slurs; can't speak/talk/smile; can't get my? words out?; speech/words/talking/mouth is/was/went/are/were/came/coming/all/'s/gone/sounds/out* slurred/slurring/funny/weird/jumbled/wrong/off/odd/strange; can't find my words;
       one/left/right/half side? of my/the? face/mouth/body; half my/of face/body; side of my/the? face/mouth; face is/feels/went/dropped/has/gone/looks/'s/felt/on/feel/a/bit* wonky/droopy/dropped/funny/crooked/lopsided/weird/drooping/fallen/uneven; face dropped/fell; jumbled/muddled words/speech; words/speech jumbled/slurred/muddled
     """,
     Cue.CONTROL: """
@@ -59,7 +59,7 @@ SIGNS: dict[Cue, str] = {
       no strength/power/movement/grip; useless/deformed/deformity/dangling/hanging/limp; lost/loss/losing of? strength/power/movement/function/use/grip/control; out of place/joint/shape; no longer stand/walk/lift/move; need/needed/having crutches/help/carrying; on crutches; nothing there; weak/weakness; gave/gives/give/giving way/out; buckles/buckled/collapsed; no use; can't; unable; dead
     """,
     Cue.GAVE_WAY: "give/gives/gave/giving/given way/out; giving/gave away under/on; buckled/buckles/buckling; went from under me; collapsed/collapses/collapse under me; giving way",
-    Cue.SWOLLEN: "swollen/swelling/swell/swelled/swells/swolen/swolle/swoollen/swolln/puffy/balloon/ballooned/swellen; puffed/swole/blown/swelled/blew up; bigger than; twice the size; up like a balloon; got/gone/getting bigger/huge/fat",
+    Cue.SWOLLEN: "swollen/swelling/swell/swelled/swells/swolen/swolle/swoollen/swolln/puffy/balloon/ballooned/swellen; puffed/swole/blown/swelled/blew up; bigger than; size of a; like a balloon/football/melon/grapefruit; twice the size; up like a balloon; got/gone/getting bigger/huge/fat",
     Cue.HOT: "hot/warm/red/heat/warmth/redness/hotter/warmer/burning/purple/discoloured/discolored/shiny/throbbing/reddish",
     Cue.URINE: "urine/urin/pee/peeing/peed/wee/weeing/piss/pissing/pissed/wees/pees/yurine/urinating/urinate/wizz/whizz; my water",
     Cue.DARK: "dark/brown/cola/tea/coffee/rust/rusty/red/pink/bloody/blood/black/brownish/reddish/coloured/colored/darker/darkish/orange/treacle/stout/maroon/muddy/mahogany/molasses/colour/color/port/wine/beetroot/chocolate",
@@ -80,7 +80,7 @@ SIGNS: dict[Cue, str] = {
       fracture/fractures/fractured; dislocate/dislocated/dislocation/dislocating/dislocates; popped/pop/pops/came/come/went/slipped/slips/comes/popping/slid/jumped/pulled out of its/it's/the? socket/joint/place; shoulder/kneecap/knee/hip/finger/elbow/thumb/jaw just/has/it* popped/came/slipped/went/comes/pops/slips/pop/come out; heatstroke; heat/sun stroke; stopped sweating; anaphylaxis/anaphylactic; allergic reaction; throat is/'s/feels* closing/swelling;
       confused/confusion/disoriented/disorientated/delirious; don't/didn't know where i am/was; can't remember where/anything; lost my memory; need/called/call/calling/needed an? ambulance; turned/turning/gone/went/going blue; vaginal bleeding; waters broke; ruptured/rupture; blood clot; concussion/concussed; overdose
     """,
-    Cue.VISION: "can't see; can't see out/from/properly/straight/anything/right; double/blurred/blurry vision; lost/losing/loss/lose of? my/the? vision/sight/eyesight; vision/sight/eyesight is/was/has/went/gone/goes/going/got/'s/all/just/a/bit* blurry/blurred/blurring/gone/double/funny/weird/patchy/fuzzy/lost; blind in/spot/spots; blinded in; went/gone/going blind",
+    Cue.VISION: "can't see out/from/properly/straight/anything/right; double/blurred/blurry vision; lost/losing/loss/lose of? my/the? vision/sight/eyesight; vision/sight/eyesight is/was/has/went/gone/goes/going/got/'s/all/just/a/bit* blurry/blurred/blurring/gone/double/funny/weird/patchy/fuzzy/lost; blind in/spot/spots; blinded in; went/gone/going blind",
     Cue.SWEAT: "cold sweat/sweats; clammy; sweating/sweaty/sweats; nausea/nauseous/nauseated/queasy; feel/feeling/felt sick; vomiting/vomited; throwing/threw up; puked/puking; breathless; short of breath; breath; sick",
     Cue.PREGNANT: "pregnant/pregnancy/trimester/prenatal/pregnent; weeks gone/along; expecting; baby bump",
     Cue.BLEED: "bleed/bleeding/bled/spotting/contraction/contractions; fluid leak/leaking/leaked; leaking/leaked fluid; waters; blood",

@@ -16,6 +16,8 @@ _PEOPLE = frozenset(
     {Cue.SELF, Cue.OTHER, Cue.LAUGH, Cue.NEUTRAL, Cue.CONTRAST, Cue.PAST, Cue.NOW, Cue.TRAINED, Cue.EFFORT}
 )
 _HURTING = frozenset(HURTS) | frozenset(SIGNS) | {Cue.CONDITION}
+_MEASURES = frozenset({Cue.SEVERE, Cue.SUDDEN, Cue.SETTLE, Cue.LOOKS, Cue.DARK})
+_COPULA = frozenset("is was 's felt feels feeling has really still so pretty bit slightly started starts been got gets a did does do".split())
 SIDES = {"left": Side.LEFT, "l": Side.LEFT, "lh": Side.LEFT, "lhs": Side.LEFT, "lefthand": Side.LEFT} | {
     "right": Side.RIGHT,
     "r": Side.RIGHT,
@@ -120,7 +122,7 @@ class Scene:
         if before in _RETURNED:
             return False
         hurts = {i for x in self.marks if x.cue in _HURTING for i in (x.first,)}
-        if m.end in hurts or m.end + 1 in hurts:
+        if m.end in hurts or (m.end + 1 in hurts and after in _COPULA):
             return after not in ("to", "at", "again")
         return after in (
             "'s",
@@ -201,7 +203,7 @@ def _unmasked(found: list[Mark]) -> list[Mark]:
     """The marks that are not swallowed by everyday talk, by a longer `gone`, or (a negation) by a longer phrase."""
     neutral = [m for m in found if m.cue is Cue.NEUTRAL]
     gone = [m for m in found if m.cue is Cue.GONE]
-    longer = [m for m in found if m.cue in _HURTING or m.cue in (Cue.GONE,)]
+    longer = [m for m in found if (m.cue in _HURTING and m.cue not in _MEASURES) or m.cue is Cue.GONE]
     kept: list[Mark] = []
     for m in found:
         if m.cue not in _PEOPLE and any(_inside(m, n) for n in neutral):

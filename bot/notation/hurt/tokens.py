@@ -54,7 +54,8 @@ _N = r"\d{1,9}(?:[.,]\d{1,3})?"
 _S = r"\s{0,4}"
 _SCANNER = re.compile(
     rf"""
-      (?P<set>
+      (?P<whole>100\s?%)
+    | (?P<set>
           (?:rpe|rir|@){_S}[:=]?{_S}{_N}
         | (?:set|rep|reps|round|week|day|no\.){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+(?:{_S}[x*,/+>-]{_S}\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
@@ -86,6 +87,10 @@ def read_tokens(text: str) -> tuple[Token, ...]:
             continue
         if kind == "soft":
             gap = Gap.SOFT if gap is Gap.NONE else gap
+            continue
+        if kind == "whole":
+            out.append(Token("100%", places[match.start()], places[match.end() - 1] + 1, gap, Kind.WORD))
+            gap = Gap.NONE
             continue
         for word, start, end in _parts(match.group(), match.start(), match.end()):
             out.append(Token(word, places[start], places[end - 1] + 1, gap, Kind(kind)))

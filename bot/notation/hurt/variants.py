@@ -26,8 +26,8 @@ because: cause cos coz cuz bcos bc becos
 though: tho
 with: wth
 something: smth sth summat sumthin somethin
-right: rt rite
-left: lft
+right: rt rite righ rigth rihgt rght rigt
+left: lft lef letf elft
 lower: lwr
 nearly: nearlly
 and: n

@@ -1,0 +1,214 @@
+"""Sets as said, bound to the plan: which set each answers, and what was not said taken from the plan or the set before.
+
+Rule by rule: repetitions alone take the load of the set before it where the plan has both sets alike, else the planned
+load; `same` repeats the set before with its sides and continuations; effort is never filled in.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from bot.notation.answer import AskKind
+from bot.notation.context import Context
+from bot.notation.said import Candidate, Doubt, SaidSet
+from bot.training.plan import PlannedSet
+from bot.training.report import Performed, SetKey, Side, Stage
+from bot.training.units import Load
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """Sets bound to the plan, with where each was said, what they replace, and what speaks against storing them."""
+
+    performed: tuple[Performed, ...]
+    said: tuple[SaidSet, ...]
+    """For each performed set the words that gave it."""
+    replaces: tuple[SetKey, ...] = ()
+    doubts: tuple[Doubt, ...] = ()
+
+
+@dataclass
+class _Desk:
+    """The binding under way: `rows` so far, and which sets are filled on which side."""
+
+    context: Context
+    filled: set[tuple[int, Side]]
+    rows: list[Performed] = field(default_factory=list)
+    said: list[SaidSet] = field(default_factory=list)
+    replaces: list[SetKey] = field(default_factory=list)
+    doubts: list[Doubt] = field(default_factory=list)
+    number: int | None = None
+    """The work set said last."""
+
+    def put(self, row: Performed, said: SaidSet) -> None:
+        self.rows.append(row)
+        self.said.append(said)
+        if row.stage is Stage.WORK and row.set is not None:
+            self.number = row.set
+            self.filled.update((row.set, side) for side in (Side if row.side is None else (row.side,)))
+
+    def doubt(self, kind: AskKind, said: SaidSet) -> None:
+        self.doubts.append(Doubt(kind, said.start, said.end))
+
+    def next_number(self, side: Side | None) -> int:
+        number = 1
+        wanted = tuple(Side) if side is None else (side,)
+        while any((number, s) in self.filled for s in wanted):
+            number += 1
+        return number
+
+    def before(self) -> Performed | None:
+        """The work set before, said in this message or stored."""
+        for row in reversed(self.rows):
+            if row.stage is Stage.WORK:
+                return row
+        return self.context.worked[-1] if self.context.worked else None
+
+
+def bind(candidate: Candidate, context: Context) -> Bound:
+    """The sets of a reading, numbered and completed; with the doubts that the plan raises."""
+    desk = _Desk(context, set(context.filled), doubts=list(candidate.doubts))
+    for said in candidate.sets:
+        if said.planned:
+            _bind_planned(desk, said)
+            continue
+        for turn in range(said.count):
+            label = said.label + turn if said.label is not None else None
+            _bind_one(desk, said, label)
+    for row, said in zip(desk.rows, desk.said, strict=True):
+        desk.doubts.extend(check_row(row, said, context, desk.rows))
+    return Bound(tuple(desk.rows), tuple(desk.said), tuple(dict.fromkeys(desk.replaces)), tuple(desk.doubts))
+
+
+def _bind_one(desk: _Desk, said: SaidSet, label: int | None) -> None:
+    name = desk.context.exercise.name
+    if said.same:
+        _bind_same(desk, said, label)
+        return
+    match said.stage:
+        case Stage.WARMUP:
+            load = said.load.load if said.load is not None else None
+            if not desk.context.takes_load:
+                load = None
+            elif load is None and desk.context.is_bodyweight:
+                load = Load.of(0, desk.context.unit)
+            desk.put(Performed(name, None, Stage.WARMUP, load, said.reps or 0, said.rir, said.side), said)
+        case Stage.DROP | Stage.MINI:
+            _bind_continuation(desk, said)
+        case Stage.WORK:
+            number = label if label is not None else desk.next_number(said.side)
+            if label is not None and (number, said.side or Side.LEFT) in desk.filled:
+                desk.replaces.append((name, number))
+            load = _load_for(desk, said, number)
+            reps = said.reps
+            if reps is None:
+                earlier = desk.before()
+                if earlier is None:
+                    desk.doubt(AskKind.SAME, said)
+                reps = earlier.reps if earlier is not None else 0
+            desk.put(Performed(name, number, Stage.WORK, load, reps, said.rir, said.side), said)
+
+
+def _load_for(desk: _Desk, said: SaidSet, number: int) -> Load | None:
+    """The load of a work set: as said, else the set before's or the plan's."""
+    context = desk.context
+    if not context.takes_load:
+        return None
+    before = desk.before()
+    if said.load is not None:
+        if said.load.load is not None:
+            return said.load.load
+        if before is None:
+            planned = context.planned_load(number)
+            if planned is None:
+                desk.doubt(AskKind.SAME, said)
+            return planned
+        return before.load
+    planned = context.planned_load(number)
+    if before is not None and before.set is not None and before.load is not None:
+        earlier = context.planned_load(before.set)
+        if earlier == planned:
+            return before.load
+    if planned is None and context.is_bodyweight:
+        return Load.of(0, context.unit)
+    return planned
+
+
+def _bind_continuation(desk: _Desk, said: SaidSet) -> None:
+    context = desk.context
+    before = desk.before()
+    number = desk.number if desk.number is not None else (before.set if before is not None else None)
+    if number is None:
+        desk.doubt(AskKind.WHICH_SET, said)
+        number = context.open_sets[0] if context.open_sets else 1
+    load = None
+    if said.stage is Stage.MINI and before is not None:
+        load = before.load
+    elif said.load is not None:
+        load = said.load.load
+    if not context.takes_load:
+        load = None
+    elif load is None and said.stage is Stage.DROP and context.is_bodyweight and said.load is not None:
+        load = Load.of(0, context.unit)
+    desk.put(Performed(context.exercise.name, number, said.stage, load, said.reps or 0, said.rir, said.side), said)
+
+
+def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
+    """The set before again, with its sides, continuations and unit, for the next set."""
+    before = desk.before()
+    if before is None or before.set is None:
+        desk.doubt(AskKind.SAME, said)
+        return
+    pool = [*desk.context.done, *desk.rows]
+    group = [p for p in pool if p.set == before.set and p.stage is not Stage.WARMUP]
+    number = label if label is not None else desk.next_number(None)
+    for row in group:
+        last = row.stage is Stage.WORK
+        desk.put(replace(row, set=number, rir=said.rir if last else None), said)
+
+
+def _bind_planned(desk: _Desk, said: SaidSet) -> None:
+    """As planned: the planned load and repetitions of so many open sets (0: all of them)."""
+    context = desk.context
+    opens = [n for n in context.open_sets if (n, Side.LEFT) not in desk.filled or (n, Side.RIGHT) not in desk.filled]
+    numbers = opens[: said.count] if said.count else opens
+    for number in numbers:
+        planned = context.planned(number)
+        if planned is None or not _is_single(planned):
+            desk.doubt(AskKind.RANGE, said)
+            continue
+        load = planned.load if context.takes_load else None
+        if load is None and context.is_bodyweight:
+            load = Load.of(0, context.unit)
+        desk.put(Performed(context.exercise.name, number, Stage.WORK, load, planned.reps.high, said.rir), said)
+
+
+def _is_single(planned: PlannedSet) -> bool:
+    """Whether the plan leaves nothing to ask: one number of repetitions, and no finish."""
+    return planned.reps.is_fixed and planned.finish is None
+
+
+def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Performed]) -> list[Doubt]:
+    """What speaks against a set as bound: out of reason, twice the dumbbell, a drop that is heavier."""
+    if said.same or said.planned:
+        return []
+    doubts: list[Doubt] = []
+    here = Doubt(AskKind.OUT_OF_REASON, said.start, said.end)
+    if row.stage is Stage.WORK and not context.are_reps_in_reason(row.reps, row.set):
+        doubts.append(here)
+    if row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP) and not 0 < row.reps <= 4 * context.range_of(row.set).high:
+        doubts.append(here)
+    if row.load is None or said.load is None or said.load.load is None:
+        return doubts
+    place = next(i for i, other in enumerate(rows) if other is row)
+    earlier = [p.load for p in (*context.worked, *(r for r in rows[:place] if r.stage is Stage.WORK))]
+    planned = context.planned_load(row.set)
+    if row.stage is Stage.WORK:
+        if context.is_per_hand and planned is not None and not said.load.hand and row.load.kg == planned.kg * 2:
+            doubts.insert(0, Doubt(AskKind.PER_HAND, said.load.start, said.load.end))
+        elif not context.is_load_in_reason(row.load, row.set, earlier, said.load.signed):
+            doubts.append(here)
+    if row.stage is Stage.WARMUP and planned is not None and row.load.kg > planned.kg * 2 and planned.kg > 0:
+        doubts.append(here)
+    if row.stage is Stage.DROP and earlier and earlier[-1] is not None and row.load.kg >= earlier[-1].kg:
+        doubts.append(here)
+    return doubts

@@ -1,0 +1,64 @@
+"""Whether a message wants the coach's answer, and which of its words only ask.
+
+Numbers and names after the opening of a question (`should i go to 65`) report nothing; a question mark after a report
+(`60x5, add weight?`) leaves the report as it is.
+"""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_EDGES = (*_ENDS, Kind.COMMA, Kind.BREAK, Kind.COLON, Kind.OPEN, Kind.DASH)
+_NO_OPENING = ("what a", "how good was", "hows", "how is", "how are")
+_ANYWHERE = (
+    "should i", "shall i", "can i", "could i", "do i", "is it ok", "is it okay", "ok to", "okay to", "how long", "how many",
+    "how much", "how heavy", "what weight", "what should", "any idea", "any tips", "any advice", "any alternative",
+    "wondering if", "wondering whether", "not sure if", "not sure whether", "not sure what", "do i need", "am i ok",
+    "what if", "can we", "could we", "should we", "mind if i", "let me know if", "let me know what", "what next", "whats next",
+    "do you", "would you", "may i", "what do", "any thoughts", "is that ok", "is that okay", "is that enough", "how should",
+    "how do", "what load", "please advise", "thoughts on", "any chance", "shud i", "shoud i", "is there", "what about",
+    "is it better", "is it fine", "is it alright", "dont know if", "dont know what", "dont know whether",
+)  # fmt: skip
+"""Openings that open a question in the middle of a clause too."""
+
+
+def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
+    """Whether something is asked, and the places of the marks that only ask."""
+    asked = any(m.kind is Kind.QUERY for m in marks)
+    only_asks: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ASKING or place in only_asks:
+            continue
+        if not (_opens(marks, place) or mark.text in _ANYWHERE):
+            continue
+        end = place
+        while end < len(marks) and marks[end].kind not in _ENDS:
+            end += 1
+        if _is_request_to_change(marks[place:end]):
+            asked = asked and _other_query(marks, end)
+            continue
+        if mark.text in _NO_OPENING and not (end < len(marks) and marks[end].kind is Kind.QUERY):
+            continue
+        asked = True
+        only_asks.update(range(place, end))
+    return asked, only_asks
+
+
+def _opens(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a question can open here: after an edge, with only fillers and names of talk between."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
+        at -= 1
+    return at < 0 or marks[at].kind in _EDGES
+
+
+def _is_request_to_change(marks: Sequence[Mark]) -> bool:
+    """`can you change set 2 to 9`: asks for a correction, not for advice."""
+    polite = marks[0].text in ("can you", "could you", "would you", "can we", "could we", "will you", "do you")
+    return polite and any(m.kind in (Kind.MEANT, Kind.SCRAP) or m.text in ("change", "fix", "correct") for m in marks[1:5])
+
+
+def _other_query(marks: Sequence[Mark], end: int) -> bool:
+    return any(m.kind is Kind.QUERY for m in marks[:end]) or any(m.kind is Kind.QUERY for m in marks[end + 1 :])

@@ -1,0 +1,62 @@
+"""The readings of a stretch beside the plan: one that stands clear is taken, else the honest ones are the choices."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.notation.answer import AskKind
+from bot.notation.atoms import Atom
+from bot.notation.binding import Bound, bind
+from bot.notation.context import Context
+from bot.notation.roles import MARGIN, Roles
+from bot.notation.said import Doubt
+from bot.training.report import Performed
+from bot.training.units import Unit
+
+CHOICES = 3
+"""Readings offered at most."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """The reading that stands clear, or why there is none and which readings are honest."""
+
+    bound: Bound
+    doubt: Doubt | None = None
+    honest: tuple[Bound, ...] = ()
+    cost: float = 0.0
+    sets_only: int | None = None
+
+
+def rank(atoms: Sequence[Atom], context: Context, unit: Unit) -> Ranked:
+    """The likeliest reading of atoms for one exercise; a doubt where two are too close or the best is out of reason."""
+    candidates = Roles(context, unit).read(atoms)
+    if not candidates:
+        return Ranked(Bound((), ()))
+    best = candidates[0]
+    bounds = [(c.cost, bind(c, context)) for c in candidates if c.cost <= best.cost + 8]
+    first = bounds[0][1]
+    rivals = [
+        bound
+        for cost, bound in bounds[1:]
+        if cost < best.cost + MARGIN and _stored(bound) != _stored(first) and not bound.doubts
+    ]
+    honest: list[Bound] = []
+    for bound in ([first] if not first.doubts else []) + rivals:
+        if all(_stored(bound) != _stored(other) for other in honest):
+            honest.append(bound)
+    if first.doubts:
+        clear = [b for c, b in bounds if not b.doubts and c < best.cost + MARGIN]
+        spare = [b for _, b in bounds[1:] if not b.doubts]
+        return Ranked(first, first.doubts[0], tuple((clear or spare)[:CHOICES]), best.cost)
+    if rivals:
+        start = min(s.start for s in first.said) if first.said else 0
+        end = max(s.end for s in first.said) if first.said else 0
+        return Ranked(first, Doubt(AskKind.ORDER, start, end), tuple(honest[:CHOICES]), best.cost)
+    return Ranked(first, cost=best.cost, sets_only=best.sets_only)
+
+
+def _stored(bound: Bound) -> tuple[frozenset[tuple[Performed, int]], tuple[object, ...]]:
+    counts: dict[Performed, int] = {}
+    for row in bound.performed:
+        counts[row] = counts.get(row, 0) + 1
+    return frozenset(counts.items()), tuple(sorted(bound.replaces))

@@ -1,0 +1,72 @@
+"""The session's record while a message is read: what is stored, and what the message has said so far.
+
+A set that the message itself said is changed in place; a stored one is replaced whole, and named in `replaces`.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+from bot.notation.binding import Bound
+from bot.notation.context import Context
+from bot.training.plan import PlannedExercise
+from bot.training.report import Performed, SetKey, Stage
+from bot.training.units import Unit
+
+
+@dataclass
+class Record:
+    """Stored sets that still stand, sets said in this message, and what they replace; all in the order of saying."""
+
+    exercises: tuple[PlannedExercise, ...]
+    unit: Unit
+    stored: list[Performed]
+    said: list[Performed] = field(default_factory=list)
+    replaces: list[SetKey] = field(default_factory=list)
+    last_exercise: int | None = None
+    """The exercise that the message spoke of last."""
+
+    def context(self, place: int) -> Context:
+        """An exercise with all its sets, stored and said."""
+        exercise = self.exercises[place]
+        rows = tuple(p for p in (*self.stored, *self.said) if p.exercise == exercise.name)
+        return Context(exercise, self.unit, rows)
+
+    def place_of(self, name: str) -> int | None:
+        """Where an exercise stands in the session."""
+        for place, exercise in enumerate(self.exercises):
+            if exercise.name == name:
+                return place
+        return None
+
+    def add(self, bound: Bound) -> None:
+        """Adds sets as said; those of a set that is stored replace it."""
+        for key in bound.replaces:
+            self.drop(key)
+        self.said.extend(bound.performed)
+
+    def drop(self, key: SetKey) -> list[Performed]:
+        """Takes a set out, whole; returns what it was. A stored one is noted as replaced."""
+        gone = [p for p in (*self.stored, *self.said) if (p.exercise, p.set) == key]
+        if any((p.exercise, p.set) == key for p in self.stored) and key not in self.replaces:
+            self.replaces.append(key)
+        self.stored = [p for p in self.stored if (p.exercise, p.set) != key]
+        self.said = [p for p in self.said if (p.exercise, p.set) != key]
+        return gone
+
+    def change(self, key: SetKey, how: Callable[[Sequence[Performed]], Sequence[Performed]]) -> None:
+        """Replaces a set by what `how` makes of it, keeping its place among what was said."""
+        place = next((i for i, p in enumerate(self.said) if (p.exercise, p.set) == key), len(self.said))
+        gone = self.drop(key)
+        self.said[place:place] = list(how(gone))
+
+    def last(self, place: int | None = None) -> Performed | None:
+        """The set said last: work or continuation, not a warm-up; of one exercise where it is given."""
+        name = None if place is None else self.exercises[place].name
+        for row in (*reversed(self.said), *reversed(self.stored)):
+            if row.set is not None and row.stage is not Stage.WARMUP and (name is None or row.exercise == name):
+                return row
+        return None
+
+    def rows(self, key: SetKey) -> list[Performed]:
+        """All of a set."""
+        return [p for p in (*self.stored, *self.said) if (p.exercise, p.set) == key]

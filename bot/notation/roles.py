@@ -1,0 +1,765 @@
+"""Which number is the load, which the repetitions, which the sets: all readings of a stretch, ranked beside the plan.
+
+A beam goes over the atoms. Every amount takes each role that its words and its join allow; what the plan speaks against
+costs. Costs are this reader's own scale: `OUT` is out of reason, differences under `MARGIN` are too close to call.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.answer import AskKind
+from bot.notation.atoms import Amount, Atom, Counts, Effort, Join, Sign
+from bot.notation.context import Context
+from bot.notation.kinds import Kind
+from bot.notation.said import Candidate, Doubt, SaidLoad, SaidSet
+from bot.notation.state import State
+from bot.training.plan import Drop, Measure, Mini
+from bot.training.report import Side, Stage
+from bot.training.units import Load, Unit
+
+OUT = 6.0
+"""Against what is out of reason."""
+MARGIN = 0.9
+"""Readings closer than this are both honest."""
+WIDTH = 10
+"""States kept."""
+SLACK = 8.0
+"""States costlier than the best by more than this are dropped."""
+LINKED = (Join.X, Join.FOR, Join.AT, Join.WITH)
+
+
+class Roles:
+    """The readings of one stretch of atoms for one exercise."""
+
+    def __init__(self, context: Context, unit: Unit) -> None:
+        self.context = context
+        self.unit = unit
+        """Of numbers that name none."""
+        exercise = context.exercise
+        self.opens = context.open_sets
+        beyond = max([len(exercise.sets), *(n for n, _ in context.filled)], default=0) + 1
+        self.beyond = beyond
+        self.seconds = exercise.measure is Measure.SECONDS
+        self.metres = exercise.measure is Measure.METRES
+        self.two_sided = exercise.sides == 2
+        self.last_load = context.worked[-1].load if context.worked else None
+
+    def number(self, index: int) -> int:
+        """The number of the set that the `index`-th work set of the message answers, from 0."""
+        if index < len(self.opens):
+            return self.opens[index]
+        return self.beyond + index - len(self.opens)
+
+    def read(self, atoms: Sequence[Atom]) -> list[Candidate]:
+        """All readings worth weighing, best first."""
+        states = [State()]
+        for atom in atoms:
+            following: list[State] = []
+            for state in states:
+                following.extend(self._step(state, atom))
+            states = _pruned(following)
+            if not states:
+                return []
+        candidates = [self._finished(state) for state in states]
+        candidates.sort(key=lambda c: c.cost)
+        return candidates
+
+    def _step(self, state: State, atom: Atom) -> Iterator[State]:
+        match atom:
+            case Amount():
+                yield from self._amount(state, atom)
+            case Effort():
+                yield self._effort(state, atom)
+            case Sign():
+                yield from self._sign(state, atom)
+
+    # --- what each kind of atom does -------------------------------------------------------------------------------
+
+    def _amount(self, state: State, amount: Amount) -> Iterator[State]:
+        if amount.join not in LINKED or amount.lead:
+            state = state.copy()
+            state.chain = ""
+            state.entry += 1
+        yielded = False
+        for made in self._roles(state, amount):
+            yielded = True
+            yield made
+        if not yielded:
+            made = state.copy()
+            made.cost += 4
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
+            yield made
+
+    def _roles(self, state: State, amount: Amount) -> Iterator[State]:
+        match amount.counts:
+            case Counts.SETS:
+                yield from self._as_sets(state, amount)
+                return
+            case Counts.REPS:
+                yield from self._as_reps(state, amount, amount.value)
+                return
+            case Counts.SECONDS | Counts.MINUTES | Counts.METRES | Counts.M:
+                yield from self._as_measure(state, amount)
+                return
+            case Counts.S if self.seconds:
+                yield from self._as_reps(state, amount, amount.value)
+                return
+            case Counts.LOAD | Counts.S:
+                yield from self._as_load(state, amount)
+                return
+        if amount.same_reps:
+            yield self._emit(state, amount, None)
+            return
+        if amount.same_load or (amount.body and amount.value is None):
+            yield from self._as_load(state, amount)
+            return
+        if amount.clock:
+            yield from self._as_clock(state, amount)
+            return
+        if amount.value is not None:
+            if not amount.each or self.context.is_per_hand or not self.two_sided:
+                yield from self._as_load(state, amount)
+            if not amount.hand and not amount.total and not amount.body:
+                yield from self._as_reps(state, amount, amount.value)
+            elif amount.body and amount.sign == 0:
+                yield from self._body_reps(state, amount)
+            if not amount.sign and not amount.each:
+                yield from self._as_sets(state, amount)
+                yield from self._as_scale(state, amount)
+        if amount.parts and not amount.clock:
+            yield from self._as_parts(state, amount)
+
+    def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
+        """`12 bw`: repetitions on body weight."""
+        loaded = state.copy()
+        loaded.load = SaidLoad(Load.of(0, self.unit), amount.start, amount.end, signed=True)
+        loaded.fresh = False
+        yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
+
+    def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
+        assert amount.value is not None
+        is_minutes = amount.counts is Counts.MINUTES or (amount.counts is Counts.M and self.seconds)
+        if self.seconds and (is_minutes or amount.counts is Counts.SECONDS):
+            yield from self._as_reps(state, amount, amount.value * 60 if is_minutes else amount.value, is_minutes)
+        elif self.metres and amount.counts in (Counts.METRES, Counts.M):
+            yield from self._as_reps(state, amount, amount.value)
+        else:
+            yield state
+
+    def _as_clock(self, state: State, amount: Amount) -> Iterator[State]:
+        first, second = amount.parts
+        if self.seconds:
+            yield from self._as_reps(state, amount, first * 60 + second)
+            return
+        loaded = replace(amount, clock=False, value=first, parts=())
+        reps = replace(amount, clock=False, value=second, parts=(), join=Join.COLON)
+        for made in self._as_load(state, loaded):
+            yield from self._as_reps(made, reps, second)
+
+    def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
+        """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
+        states = [state]
+        for index, part in enumerate(amount.parts):
+            single = replace(
+                amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=Counts.UNSAID
+            )
+            following: list[State] = []
+            for each in states:
+                base = each
+                if index:
+                    base = each.copy()
+                    base.chain = ""
+                if base.chain == "" and amount.spoken and index == 0:
+                    following.extend(self._as_load(base, single))
+                else:
+                    if base.chain == "" or index == 0:
+                        following.extend(self._as_load(base, single))
+                    following.extend(self._as_reps(base, single, part))
+            states = following
+        for each in states:
+            if amount.spoken:
+                each.cost += 0.3
+            yield each
+
+    # --- roles -----------------------------------------------------------------------------------------------------
+
+    def _as_load(self, state: State, amount: Amount) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if not self.context.takes_load:
+            if amount.counts in (Counts.LOAD, Counts.S) or amount.body:
+                made = state.copy()
+                made.chain = chain + "L"
+                yield made
+            return
+        said = self._load_of(amount)
+        if said is None:
+            return
+        surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
+        if join is Join.AT and chain == "" and amount.lead and state.sets and surprise is None:
+            return
+        if join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS"):
+            yield from self._load_after(state, amount, said)
+            return
+        if join in LINKED and chain not in ("", "S", "H"):
+            return
+        if join is Join.FOR and chain:
+            return
+        made = state.copy()
+        if chain == "S" and join is Join.X:
+            made.cost += 0.5 if surprise is not None else 1.5
+        if chain == "H":
+            made.hand = True
+        if made.fresh:
+            made = self._alone(made)
+        if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
+            same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
+            made.cost += 0.0 if same else 0.4
+        made.load = replace(said, hand=said.hand or made.hand)
+        made.hand = False
+        made.fresh = True
+        made.bare = surprise is None
+        made.chain = chain + "L"
+        made.start = amount.start
+        yield made
+        if (
+            amount.join in (Join.SPACE, Join.COMMA)
+            and made.sets
+            and made.sets[-1].load is None
+            and made.sets[-1].entry == state.entry - 1
+            and not state.fresh
+        ):
+            late = state.copy()
+            late.chain = "R"
+            late.cost += 0.2 if surprise is not None else 1.0
+            yield from self._load_after(late, amount, said)
+
+    def _load_after(self, state: State, amount: Amount, said: SaidLoad) -> Iterator[State]:
+        """A load said after its repetitions: `5 reps at 60`, `5x60`."""
+        made = state.copy()
+        number = self.number(made.index - 1)
+        last = made.sets[-1]
+        group = [s for s in made.sets if s.entry == last.entry]
+        if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
+            assert said.load is not None
+            reps = last.reps or 0
+            made.cost += 1.2 if reps * 2 < self.context.range_of(number).low else 0.0
+            if self.last_load is None and self.context.planned_load(number) is None:
+                made.cost += 0.5
+        made.cost += self._load_cost(said, number, last.stage, made)
+        changed = [replace(s, load=said, end=max(s.end, amount.end)) if s.load is None else s for s in group]
+        made.sets = (*made.sets[: len(made.sets) - len(group)], *changed)
+        made.load = said
+        made.fresh = False
+        made.chain += "L"
+        yield made
+
+    def _as_reps(
+        self, state: State, amount: Amount, value: Decimal | None, minutes: bool = False
+    ) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if value is None or value != int(value) or value < 0 or value > 100_000:
+            return
+        reps = int(value)
+        if minutes and state.minutes is not None:
+            return
+        if join is Join.AT and amount.counts is Counts.UNSAID:
+            return
+        if join in LINKED and chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
+            return
+        if join in (Join.WITH, Join.FOR) and chain in ("LR", "LRR", "LRRR", "S") and amount.counts is Counts.UNSAID:
+            return
+        made = state
+        extra = 0.0
+        if chain in ("LR", "LRR", "LRRR") and join is Join.X:
+            extra = 1.6
+        if amount.lead and state.sets:
+            extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
+        seconds_after = self.seconds and amount.counts is Counts.SECONDS and state.minutes is not None
+        if seconds_after and state.sets:
+            merged = state.copy()
+            last = merged.sets[-1]
+            merged.sets = (*merged.sets[:-1], replace(last, reps=(last.reps or 0) + reps, end=amount.end))
+            merged.minutes = None
+            yield merged
+            return
+        made = self._emit(made, amount, reps)
+        made.cost += extra
+        made.minutes = reps if minutes else None
+        yield made
+        if not self.seconds and self._may_be_mini(state, amount, reps):
+            mini = state.copy()
+            mini.stage = Stage.MINI
+            mini = self._emit(mini, amount, reps)
+            if amount.join is not Join.PLUS:
+                mini.stage = state.stage
+            yield mini
+
+    def _may_be_mini(self, state: State, amount: Amount, reps: int) -> bool:
+        """Whether bare numbers after a set may be its minis: `+4`, or beside a planned mini finish."""
+        if not state.sets or state.stage is not Stage.WORK or amount.join in LINKED or state.fresh:
+            return False
+        if amount.join is Join.PLUS or amount.sign == 1:
+            return True
+        planned = self.context.planned(self.number(state.index - 1))
+        return planned is not None and isinstance(planned.finish, Mini) and amount.counts is Counts.UNSAID
+
+    def _as_sets(self, state: State, amount: Amount) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if amount.value is None or amount.value != int(amount.value) or not 1 <= amount.value <= 20:
+            return
+        count = int(amount.value)
+        said = amount.counts is Counts.SETS
+        after = ("LR", "R", "RL", "HLR", "L") if not said else None
+        is_after = bool(state.sets) and not state.fresh and (chain in ("LR", "R", "RL", "HLR") if join in LINKED else True)
+        if is_after and said and len([x for x in state.sets if x.stage is Stage.WORK]) > 1 and state.index == count:
+            yield state
+            return
+        if is_after and (said or (join is Join.X and after is not None and chain in after) or amount.lead or join is Join.FOR):
+            if join in LINKED and chain == "R" and not said and join is not Join.X:
+                return
+            made = state.copy()
+            last = made.sets[-1]
+            if last.count > 1 or last.stage is not Stage.WORK:
+                made.cost += 2
+            base = 0.0
+            if not said and chain == "R":
+                base = 1.3
+            if join in LINKED and chain == "R" and made.load is not None and not said:
+                base = 0.9
+            made.cost += base + self._sets_cost(made.index - 1, count)
+            made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end)))
+            made.index += count - 1
+            made.chain = chain + "S"
+            yield made
+            if not said:
+                return
+            if not (join in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND)):
+                return
+        if join in LINKED and chain not in ("", "L", "S"):
+            return
+        if join in (Join.AT, Join.WITH):
+            return
+        if not said and amount.join not in LINKED and amount.lead:
+            return
+        made = state.copy()
+        if chain == "L":
+            if join is Join.FOR and not said:
+                return
+            made.cost += 0.8 if not said else 0.0
+        made.mult = count
+        made.mult_said = said
+        made.chain = chain + "S"
+        made.mult_start = amount.start
+        yield made
+        if said and chain in ("", "L"):
+            header = state.copy()
+            header.chain = chain
+            header.expect = count
+            header.expect_from = header.index
+            header.cost += 0.1
+            yield header
+        if self.context.is_per_hand and count == 2 and not said and chain == "":
+            hand = state.copy()
+            hand.chain = "H"
+            hand.hand = True
+            yield hand
+
+    def _as_scale(self, state: State, amount: Amount) -> Iterator[State]:
+        """`@9`: an effort, where the number is at most ten."""
+        if amount.join is not Join.AT or amount.value is None or amount.value > 10:
+            return
+        if state.chain == "S" or (state.chain == "" and not amount.lead):
+            return
+        rir = 10 - amount.value
+        half = (rir * 2).to_integral_value() / 2
+        effort = Effort(amount.start, amount.end, half, beyond=half != rir)
+        made = self._effort(state, effort)
+        made.chain += "E"
+        if not state.fresh and state.sets and state.sets[-1].load is None and state.load is None:
+            planned = self.context.planned_load(self.number(state.index - 1))
+            near = planned is not None and planned.amount_in(self.unit) == amount.value
+            made.cost += 0.0 if near or self.context.takes_load else 0.0
+        yield made
+
+    # --- emitting --------------------------------------------------------------------------------------------------
+
+    def _emit(self, state: State, amount: Amount, reps: int | None) -> State:
+        """The state with one more set of these repetitions."""
+        made = state.copy()
+        chain = state.chain
+        stage = made.stage
+        explicit = made.load
+        if amount.join is Join.ARROW and made.sets:
+            stage = made.stage = Stage.DROP
+        if stage is Stage.MINI and amount.join is Join.PLUS and not made.sets:
+            stage = Stage.WORK
+        if amount.join in (Join.THEN, Join.BREAK) and stage is Stage.WARMUP and made.sets:
+            stage = made.stage = Stage.WORK
+        linked = "L" in chain
+        if stage is Stage.DROP and not made.fresh and not linked:
+            explicit = None
+        side = amount.side or made.side
+        number = self.number(made.index)
+        label = made.label
+        count = made.mult or 1
+        if made.fresh and made.bare and not linked and explicit is not None and stage is Stage.WORK:
+            made.cost += self._header_cost(explicit, number, amount)
+        made.cost += self._reps_cost(reps, number, stage, made)
+        if explicit is not None and (made.fresh or linked):
+            made.cost += self._load_cost(explicit, number, stage, made)
+            if chain in ("L",) and amount.join is Join.X and made.bare and reps is not None and stage is Stage.WORK:
+                exact = explicit.load is not None and self.context.is_planned(explicit.load, number)
+                made.cost -= 3.0 if exact and reps in self.context.range_of(number) else 0.0
+                if explicit.load is not None and not exact and reps not in self.context.range_of(number):
+                    made.cost += 0.0
+        if made.mult:
+            made.cost += self._sets_cost(made.index, made.mult) + (0.0 if made.mult_said else self._prefix_cost(made, reps))
+        start = made.start if made.fresh or linked else amount.start
+        if made.mult:
+            start = min(start, made.mult_start)
+        said = SaidSet(
+            stage=stage,
+            start=min(start, amount.start),
+            end=amount.end,
+            load=explicit if stage is not Stage.MINI else None,
+            reps=reps,
+            count=count,
+            side=side,
+            rir=made.pending,
+            label=label,
+            entry=made.entry,
+        )
+        made.pending = None
+        made.label = None
+        made.mult = None
+        made.fresh = False
+        made.chain = chain + "R"
+        made.put(said)
+        if stage is Stage.WORK and side is not Side.RIGHT:
+            made.index += count
+        if stage is Stage.WORK and side is Side.RIGHT and not any(s.side is Side.LEFT for s in made.sets):
+            made.index += count
+        return made
+
+    def _prefix_cost(self, state: State, reps: int | None) -> float:
+        """Against a bare number that is the sets before an `x`: `3x10`."""
+        number = self.number(state.index)
+        cost = 1.0
+        load = self.context.planned_load(number) or self.last_load
+        if load is not None and reps is not None and state.chain == "S" and state.mult is not None:
+            turned = Load.of(reps, self.unit)
+            if turned.kg == load.kg and state.mult in self.context.range_of(number):
+                cost += 1.5
+        return cost
+
+    def _header_cost(self, load: SaidLoad, number: int, amount: Amount) -> float:
+        """Against a bare first number as the load of what follows: `10 10 10` on 10 kg for 10 to 12."""
+        assert load.load is not None or load.load is None
+        if load.load is None:
+            return 0.0
+        value = load.load.amount_in(self.unit)
+        cost = {Join.SPACE: 0.0, Join.COLON: -1.5, Join.COMMA: 0.2, Join.DASH: 0.0}.get(amount.join, 0.3)
+        if value == int(value) and int(value) in self.context.range_of(number):
+            exact = self.context.is_planned(load.load, number)
+            cost += 0.0 if exact or amount.join is Join.COLON else 1.0
+        return cost
+
+    def _reps_cost(self, reps: int | None, number: int, stage: Stage, state: State) -> float:
+        if reps is None:
+            return 0.0
+        if stage is Stage.MINI:
+            planned = self.context.planned(number if not state.index else self.number(state.index - 1))
+            usual = planned.finish.reps if planned is not None and isinstance(planned.finish, Mini) else 5
+            return 0.0 if reps <= usual * 2 else 3.0
+        if stage is not Stage.WORK:
+            return 0.0 if reps <= 60 or self.seconds or self.metres else 3.0
+        asked = self.context.range_of(number)
+        if reps in asked:
+            return 0.0
+        if not self.context.are_reps_in_reason(reps, number):
+            return OUT + min(reps / 1000, 2)
+        linked = "L" in state.chain
+        if linked:
+            return 0.0
+        return 0.4 if asked.low <= reps * 2 and reps * 2 <= asked.high * 3 else 1.2
+
+    def _load_cost(self, said: SaidLoad, number: int, stage: Stage, state: State) -> float:
+        if said.load is None:
+            return 0.0
+        if stage is Stage.DROP:
+            return 0.0 if said.load.kg > 0 else OUT
+        if stage is Stage.WARMUP:
+            planned = self.context.planned_load(number)
+            return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
+        before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]
+        if self.context.is_load_in_reason(said.load, number, before, said.signed):
+            return 0.0
+        return OUT
+
+    def _sets_cost(self, index: int, count: int) -> float:
+        """Against this many sets from the `index`-th on."""
+        left = len(self.opens) - index
+        whole = len(self.context.exercise.sets)
+        if count in (left, whole):
+            return -0.5
+        if count == 1:
+            return 0.3
+        if count < left:
+            return 0.0
+        return {1: 0.5, 2: 1.0}.get(count - max(left, 0), 3.0 if count - max(left, whole) > 2 else 1.0)
+
+    # --- loads -----------------------------------------------------------------------------------------------------
+
+    def _load_of(self, amount: Amount) -> SaidLoad | None:
+        unit = amount.unit or self.unit
+        if amount.same_load:
+            return SaidLoad(None, amount.start, amount.end)
+        value = amount.value
+        if amount.body:
+            return SaidLoad(Load.of((value or Decimal(0)) * (amount.sign or 1), unit), amount.start, amount.end, signed=True)
+        if value is None or abs(value) > 5000:
+            return None
+        halved = amount.total and self.context.is_per_hand
+        if halved:
+            value = value / 2
+        if amount.sign:
+            value = value * amount.sign
+        hand = amount.hand or amount.pair or amount.counts is Counts.S or (amount.each and self.context.is_per_hand)
+        return SaidLoad(
+            Load.of(value, unit),
+            amount.start,
+            amount.end,
+            signed=bool(amount.sign),
+            hand=hand or halved,
+            unit_said=amount.unit is not None,
+            halved=halved,
+        )
+
+    def _alone(self, state: State) -> State:
+        """A load that no repetitions follow: the plan's, where it fixes them; else a doubt."""
+        made = state.copy()
+        number = self.number(made.index)
+        asked = self.context.range_of(number)
+        load = made.load
+        assert load is not None
+        fixed = asked.is_fixed and made.stage is Stage.WORK
+        if fixed:
+            made.cost += 0.5 if not made.sets else 0.9
+        else:
+            made.cost += 2.5
+            made.doubts = (*made.doubts, Doubt(AskKind.RANGE, load.start, load.end))
+        made.cost += self._load_cost(load, number, made.stage, made)
+        made.put(
+            SaidSet(
+                stage=made.stage,
+                start=load.start,
+                end=load.end,
+                load=load,
+                reps=asked.high,
+                count=made.mult or 1,
+                side=made.side,
+                rir=made.pending,
+                label=made.label,
+                from_plan=True,
+                entry=made.entry,
+            )
+        )
+        made.index += made.mult or 1
+        made.mult = None
+        made.pending = None
+        made.label = None
+        made.fresh = False
+        return made
+
+    # --- efforts and signs -----------------------------------------------------------------------------------------
+
+    def _effort(self, state: State, effort: Effort) -> State:
+        made = state.copy()
+        if effort.beyond:
+            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        last = made.sets[-1] if made.sets else None
+        if effort.failed is not None and effort.failed > 0:
+            stale = last is None or last.rir is not None or (last.reps is not None and last.reps > effort.failed)
+            if made.fresh or (last is None) or (stale and made.mult is None):
+                amount = Amount(effort.start, effort.end, Join.SPACE, Decimal(effort.failed - 1), counts=Counts.REPS)
+                if made.fresh:
+                    made.chain = "L"
+                    amount = replace(amount, join=Join.FOR)
+                made = self._emit(made, amount, effort.failed - 1)
+                made.rate_last(Decimal(0))
+                return made
+            if last is not None and last.reps not in (effort.failed - 1, None):
+                made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        elif effort.failed == -1:
+            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        if made.fresh or not made.sets:
+            made.pending = effort.rir
+            return made
+        if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
+            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        made.rate_last(effort.rir, made.all_sets)
+        made.after_effort = True
+        return made
+
+    def _sign(self, state: State, sign: Sign) -> Iterator[State]:
+        made = state.copy()
+        match sign.kind:
+            case Kind.LEFT | Kind.RIGHT:
+                if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
+                    made.cost += 0.1
+                made.side = Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT
+            case Kind.LABEL:
+                made.label = None if sign.value is None else int(sign.value)
+                made.stage = Stage.WORK if made.stage is not Stage.WARMUP else made.stage
+            case Kind.DROP:
+                if made.fresh and made.sets:
+                    made = self._alone(made)
+                made.stage = Stage.DROP
+                made.load = None if not made.fresh else made.load
+            case Kind.MINI:
+                made.stage = Stage.MINI
+            case Kind.WARMUP:
+                made = self._warmup(made)
+            case Kind.WORKSET:
+                made.stage = Stage.WORK
+            case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART:
+                if made.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in made.sets):
+                    made.stage = Stage.WORK
+                if made.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
+                    made.stage = Stage.WORK
+                yield from self._then(made, sign)
+                return
+            case Kind.COMMA:
+                if made.stage is Stage.DROP and made.sets and made.sets[-1].stage is Stage.DROP:
+                    made.stage = Stage.WORK
+            case Kind.ARROW:
+                made.stage = Stage.DROP
+            case Kind.SAME:
+                yield self._same(made, sign)
+                return
+            case Kind.ALL:
+                made = self._all(made, sign)
+            case Kind.TIMES if sign.text == "twice" and made.sets:
+                last = made.sets[-1]
+                made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end))
+                made.index += 1
+            case Kind.PLANNED | Kind.DONE:
+                made = self._planned(made, sign)
+            case Kind.BAD:
+                made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
+            case Kind.PLATES:
+                pass
+            case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
+                if sign.kind is not Kind.EACH:
+                    side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
+                    made.sets = (*made.sets[:-1], replace(made.sets[-1], side=side))
+            case _:
+                pass
+        yield made
+
+    def _warmup(self, state: State) -> State:
+        """`warm up` before its sets, or after them (`40x5 warm up`)."""
+        if state.sets and state.stage is Stage.WORK and not state.fresh:
+            entry = state.sets[-1].entry
+            entry_sets = [s for s in state.sets if s.entry == entry]
+            state.sets = (
+                *state.sets[: len(state.sets) - len(entry_sets)],
+                *(replace(s, stage=Stage.WARMUP) for s in entry_sets),
+            )
+            state.index -= sum(s.count for s in entry_sets)
+            return state
+        state.stage = Stage.WARMUP
+        return state
+
+    def _then(self, state: State, sign: Sign) -> Iterator[State]:
+        """After `then`: the next set, or the drop of a set whose plan has one."""
+        if sign.kind is not Kind.THEN or not state.sets or state.fresh or state.stage is not Stage.WORK:
+            yield state
+            return
+        number = self.number(state.index - 1)
+        planned = self.context.planned(number)
+        finish = planned.finish if planned is not None else None
+        if state.sets[-1].stage is Stage.WORK and isinstance(finish, Drop):
+            drop = state.copy()
+            drop.stage = Stage.DROP
+            drop.load = None
+            yield drop
+            state.cost += 1.5
+        elif state.sets[-1].stage is Stage.WORK and isinstance(finish, Mini):
+            mini = state.copy()
+            mini.stage = Stage.MINI
+            yield mini
+            state.cost += 0.2
+        yield state
+
+    def _same(self, state: State, sign: Sign) -> State:
+        state.put(
+            SaidSet(
+                stage=Stage.WORK,
+                start=sign.start,
+                end=sign.end,
+                count=state.mult or 1,
+                same=True,
+                label=state.label,
+                entry=state.entry,
+                rir=state.pending,
+            )
+        )
+        state.index += state.mult or 1
+        state.mult = None
+        state.label = None
+        state.pending = None
+        return state
+
+    def _all(self, state: State, sign: Sign) -> State:
+        """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
+        state.all_sets = True
+        if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
+            state.rate_last(state.sets[-1].rir, True)
+        if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
+            left = max(len(self.opens) - (state.index - 1), 1)
+            state.spread = left
+        elif not state.sets:
+            state.spread = -1
+        return state
+
+    def _planned(self, state: State, sign: Sign) -> State:
+        if state.sets or state.fresh:
+            return state
+        state.planned = (sign.start, sign.end)
+        return state
+
+    def _finished(self, state: State) -> Candidate:
+        """The reading, once nothing follows."""
+        made = state.copy()
+        if made.fresh:
+            made = self._alone(made)
+        if made.expect is not None:
+            made.cost += 0.0 if made.index - made.expect_from == made.expect else 3.0
+        if made.spread and len(made.sets) == 1 and made.sets[0].count == 1:
+            count = len(self.opens) if made.spread == -1 else made.spread
+            made.sets = (replace(made.sets[0], count=max(count, 1)),)
+        if made.mult and not made.sets and made.planned is None:
+            made.cost += 1.0
+        if made.planned is not None and not made.sets:
+            made.put(SaidSet(Stage.WORK, *made.planned, count=made.mult or 0, planned=True))
+        return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _pruned(states: list[State]) -> list[State]:
+    """The likeliest states, each way to have come to the same sets once."""
+    if len(states) <= 1:
+        return states
+    states.sort(key=lambda s: s.cost)
+    limit = states[0].cost + SLACK
+    kept: list[State] = []
+    seen: set[object] = set()
+    for state in states:
+        if state.cost > limit or len(kept) >= WIDTH:
+            break
+        key = state.key()
+        if key not in seen:
+            seen.add(key)
+            kept.append(state)
+    return kept

@@ -1,0 +1,65 @@
+"""Sets as they were said, before the plan completes them."""
+
+from dataclasses import dataclass
+from decimal import Decimal
+
+from bot.notation.answer import AskKind
+from bot.training.report import Side, Stage
+from bot.training.units import Load
+
+
+@dataclass(frozen=True, slots=True)
+class SaidLoad:
+    """A load as said: where, and whether its sign or its being one dumbbell was said. `None` repeats the set before."""
+
+    load: Load | None
+    start: int
+    end: int
+    signed: bool = False
+    hand: bool = False
+    unit_said: bool = False
+    halved: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SaidSet:
+    """One set (or `count` alike) as said. `reps` is `None` where they repeat the set before or are the plan's."""
+
+    stage: Stage
+    start: int
+    end: int
+    load: SaidLoad | None = None
+    reps: int | None = None
+    count: int = 1
+    side: Side | None = None
+    rir: Decimal | None = None
+    label: int | None = None
+    same: bool = False
+    """All of the set before, repeated."""
+    planned: bool = False
+    """As the plan has it: `count` 0 is all that is open."""
+    from_plan: bool = False
+    """Repetitions that the plan fixes."""
+    entry: int = 0
+    """Which entry of the message it came from."""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """Why a reading cannot be stored as it is, and where its words stand (folded text)."""
+
+    kind: AskKind
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One way to read a stretch of a message, and what speaks against it (0: nothing; lower is likelier)."""
+
+    cost: float
+    sets: tuple[SaidSet, ...]
+    doubts: tuple[Doubt, ...] = ()
+    all_effort: bool = False
+    sets_only: int | None = None
+    """A number of sets with nothing said of them."""

@@ -1,0 +1,373 @@
+"""Marks made ready for the grammar: each word of two meanings gets the one that its neighbours give it.
+
+Filler words go, labels (`set 2`, `1)`) become one mark, sides stand before or after their numbers, links without two
+numbers to link stand alone. What belongs to no set (masked ranges, counted things) is a `GAP`.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.grammar import OPERANDS
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+TAILS = frozenset(
+    (Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.MINUTES, Kind.METRES, Kind.SETS, Kind.TIMES, Kind.S, Kind.M,
+     Kind.HAND, Kind.TOTAL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLATES, Kind.LEFTPOST, Kind.RIGHTPOST, Kind.BODY)
+)  # fmt: skip
+"""What may stand after a number and say what it counts."""
+LINKS = frozenset((Kind.X, Kind.FOR, Kind.AT, Kind.WITH))
+PREFIXES = frozenset((Kind.SIGN, Kind.BODY, Kind.ADDED, Kind.ASSIST, Kind.PAIR))
+SEPARATORS = frozenset(
+    (Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN, Kind.COLON, Kind.OPEN, Kind.CLOSE,
+     Kind.ARROW, Kind.PART)
+)  # fmt: skip
+SHORT_WORDS = ("reps", "sets", "kilo", "kilos", "each", "secs", "mins", "side", "rep", "set")
+"""Words so common after a number that a slip in them is still seen."""
+
+
+def is_number(mark: Mark | None) -> bool:
+    """Whether a mark is a number."""
+    return mark is not None and mark.kind in (Kind.NUM, Kind.CLOCK)
+
+
+def _at(marks: Sequence[Mark], place: int) -> Mark | None:
+    return marks[place] if 0 <= place < len(marks) else None
+
+
+def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
+    mark = _at(marks, place)
+    return None if mark is None else mark.kind
+
+
+def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
+    """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
+    shaped = [m for m in marks if m.kind is not Kind.FILL]
+    shaped = _letters(shaped, two_sided)
+    shaped = _ranges(shaped)
+    shaped = _labels(shaped)
+    shaped = _efforts(shaped)
+    shaped = _sides(shaped, two_sided)
+    shaped = _dropped(shaped)
+    shaped = _counted(shaped)
+    shaped = _signs(shaped)
+    return _links(shaped)
+
+
+def _letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
+    """`l`, `r`, `s`, `m` by what they touch: sides, repetitions, dumbbells, metres; else no bearing."""
+    letters = {m.kind for m in marks}
+    has_left = Kind.L in letters or Kind.LEFT in letters
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before, after = _at(marks, place - 1), _at(marks, place + 1)
+        touches = mark.tight and is_number(before)
+        kind = mark.kind
+        if kind is Kind.L:
+            kind = (
+                Kind.LEFT
+                if is_number(before) or is_number(after) or _kind(marks, place + 1) is Kind.COLON
+                else Kind.GAP
+            )
+        elif kind is Kind.R:
+            if has_left or (two_sided and not touches and is_number(after)):
+                kind = Kind.RIGHT
+            elif is_number(before):
+                kind = Kind.REPS
+            else:
+                kind = Kind.GAP
+        elif kind in (Kind.S, Kind.M) and not is_number(before):
+            labels = kind is Kind.S and is_number(after) and after is not None and after.tight
+            kind = Kind.SET if labels else Kind.GAP
+        elif kind is Kind.WORD and is_number(before):
+            kind = _short(mark.text) or kind
+        elif kind is Kind.LB and mark.text == "#" and not is_number(before):
+            kind = Kind.SET if is_number(after) else Kind.GAP
+        out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
+
+
+def _short(word: str) -> Kind | None:
+    """The kind of a short word that is one slip away from one of the commonest after a number."""
+    from rapidfuzz.distance import OSA  # noqa: PLC0415
+
+    if not 3 <= len(word) <= 6:
+        return None
+    near = [w for w in SHORT_WORDS if w[0] == word[0] and OSA.distance(word, w, score_cutoff=1) <= 1]
+    kinds = {"reps": Kind.REPS, "rep": Kind.REPS, "sets": Kind.SETS, "set": Kind.SETS, "kilo": Kind.KG, "kilos": Kind.KG,
+             "each": Kind.EACH, "side": Kind.EACH, "secs": Kind.SECONDS, "mins": Kind.MINUTES}  # fmt: skip
+    return kinds[near[0]] if near and len(word) >= 4 else None
+
+
+def _ranges(marks: list[Mark]) -> list[Mark]:
+    """`rpe 8-9`, `2 to 3 left`: a range of effort is its middle, to the nearest half (halves between round up)."""
+    out: list[Mark] = []
+    at = 0
+    effort = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.FEELS, Kind.COULD, Kind.MORE)
+    while at < len(marks):
+        mark = marks[at]
+        joined = _kind(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.SLASH, Kind.AND)
+        second = _at(marks, at + 2)
+        if mark.kind is Kind.NUM and joined and second is not None and second.kind is Kind.NUM:
+            low, high = mark.value, second.value
+            before = _at(out, len(out) - 1)
+            said = before is not None and before.kind in (*effort, Kind.AT)
+            said = said or _kind(marks, at + 3) in effort
+            if said and low is not None and high is not None and low < high <= low + 2 and high <= 10:
+                is_at = before is not None and before.kind is Kind.AT
+                if not (is_at and _kind(marks, at + 3) in (Kind.KG, Kind.LB, Kind.REPS)):
+                    middle = ((low + high) * 1).quantize(Decimal(1)) / 2
+                    out.append(replace(mark, end=second.end, value=middle, parts=()))
+                    at += 3
+                    continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def _labels(marks: list[Mark]) -> list[Mark]:
+    """`set 2`, `2nd set`, `first` before numbers, `1)` and `1.` at a line's start: which set it is."""
+    out: list[Mark] = []
+    at = 0
+    listed = _is_listed(marks)
+    while at < len(marks):
+        mark, after = marks[at], _at(marks, at + 1)
+        starts = not out or out[-1].kind in (Kind.LINE, Kind.PART)
+        if mark.kind is Kind.SET and is_number(after) and after is not None and _is_count(after):
+            out.append(replace(after, kind=Kind.LABEL, start=mark.start))
+            at += 2
+        elif mark.kind is Kind.ORD and _kind(marks, at + 1) in (Kind.SET, Kind.LASTSET, Kind.WORKSET):
+            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 1].end))
+            at += 2
+        elif (
+            mark.kind is Kind.ORD
+            and (starts or out[-1].kind in SEPARATORS)
+            and (is_number(after) or _kind(marks, at + 1) in (Kind.COLON, Kind.WAS))
+        ):
+            out.append(replace(mark, kind=Kind.LABEL))
+            at += 1
+        elif (
+            mark.kind is Kind.NUM
+            and _is_count(mark)
+            and (
+                (_kind(marks, at + 1) is Kind.CLOSE and not any(m.kind is Kind.OPEN for m in out[-6:]))
+                or (starts and listed and _kind(marks, at + 1) in (Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE))
+            )
+        ):
+            if _kind(marks, at + 2) not in (Kind.NAME, Kind.WEAK):
+                out.append(replace(mark, kind=Kind.LABEL))
+            at += 2
+        else:
+            out.append(mark)
+            at += 1
+    return out
+
+
+def _is_count(mark: Mark) -> bool:
+    return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= 12
+
+
+def _is_listed(marks: list[Mark]) -> bool:
+    """Whether lines are numbered from 1 on."""
+    firsts = []
+    for place, mark in enumerate(marks):
+        starts = place == 0 or marks[place - 1].kind is Kind.LINE
+        if (
+            starts
+            and mark.kind is Kind.NUM
+            and _kind(marks, place + 1) in (Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE)
+        ):
+            firsts.append(mark.value)
+    return len(firsts) >= 2 and firsts == [Decimal(n) for n in range(1, len(firsts) + 1)]
+
+
+def _efforts(marks: list[Mark]) -> list[Mark]:
+    """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`."""
+    sided = any(m.kind is Kind.RIGHT for m in marks)
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before, after = _at(out, len(out) - 1), _at(marks, place + 1)
+        kind = mark.kind
+        if kind is Kind.REPS and is_number(before) and _kind(marks, place + 1) is Kind.TANK:
+            continue
+        if kind in (Kind.RPE, Kind.RIR) and not is_number(after):
+            reaches = after is not None and after.kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH)
+            if reaches and is_number(_at(marks, place + 2)):
+                out.append(mark)
+                continue
+            if is_number(before):
+                kind = Kind.RPEPOST if kind is Kind.RPE else Kind.RIRPOST
+            else:
+                kind = Kind.GAP
+        elif kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH) and before is not None:
+            if before.kind in (Kind.RPE, Kind.RIR) and is_number(after):
+                continue
+            if kind is Kind.AT and after is not None and after.kind in (Kind.RPE, Kind.RIR):
+                continue
+        elif kind is Kind.LEFT and is_number(before) and not sided and not mark.tight:
+            kind = Kind.TANK if mark.text == "left" and _small(before) else kind
+        elif kind is Kind.FEELS and not (is_number(after) and after is not None and _is_scale(after)):
+            kind = Kind.GAP
+        elif kind is Kind.COULD:
+            more = _kind(marks, place + 2) in (Kind.MORE, Kind.TANK, Kind.LEFT)
+            more = more and is_number(after)
+            if not (more or _kind(marks, place + 1) is Kind.ANOTHER):
+                kind = Kind.GAP if is_number(after) is False else Kind.FILL
+        elif kind is Kind.TANK and not (before is not None and before.kind in (Kind.NUM, Kind.ANOTHER)):
+            kind = Kind.GAP
+        if kind is not Kind.FILL:
+            out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
+
+
+def _small(mark: Mark | None) -> bool:
+    return mark is not None and mark.value is not None and mark.value <= 10
+
+
+def _is_scale(mark: Mark) -> bool:
+    return mark.value is not None and 5 <= mark.value <= 10
+
+
+def _sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
+    """Sides before their numbers, or after: whichever the first one is holds for the message."""
+    places = [i for i, m in enumerate(marks) if m.kind in (Kind.LEFT, Kind.RIGHT)]
+    if not places:
+        return marks
+    if not two_sided:
+        return [replace(m, kind=Kind.GAP) if m.kind in (Kind.LEFT, Kind.RIGHT) else m for m in marks]
+    first = places[0]
+    before, after = _at(marks, first - 1), _at(marks, first + 1)
+    numbered = is_number(after) or (after is not None and after.kind in (Kind.COLON, Kind.DASH))
+    follows = before is not None and (is_number(before) or before.kind in TAILS)
+    last = places[-1]
+    trailing = last == len(marks) - 1 or not any(is_number(m) for m in marks[last + 1 :])
+    is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
+    out = []
+    for place, mark in enumerate(marks):
+        if place in places and is_post:
+            kind = Kind.LEFTPOST if mark.kind is Kind.LEFT else Kind.RIGHTPOST
+            out.append(replace(mark, kind=kind))
+        else:
+            out.append(mark)
+    return out
+
+
+def _dropped(marks: list[Mark]) -> list[Mark]:
+    """`8 on the drop` becomes `drop 8`; `4 4 3 minis` becomes `minis 4 4 3`."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        kind = mark.kind
+        trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1)
+        if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
+            start = len(out)
+            while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
+                if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
+                    break
+                start -= 1
+            if kind is not Kind.MINI:
+                kind = Kind.DROP
+            out.insert(
+                start,
+                replace(mark, kind=kind, start=out[start].start, end=out[start].start) if start < len(out) else mark,
+            )
+            if kind is Kind.DROP and start > 0 and out[start - 1].kind in (Kind.AND, Kind.THEN, Kind.COMMA):
+                out.pop(start - 1)
+            continue
+        out.append(mark)
+    return out
+
+
+def _reaches(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number follows, with at most a link or a colon before it."""
+    for mark in marks[place : place + 3]:
+        if is_number(mark) or mark.kind in (Kind.BODY, Kind.SAMELOAD):
+            return True
+        if mark.kind not in (
+            Kind.COLON,
+            Kind.AT,
+            Kind.WITH,
+            Kind.FOR,
+            Kind.WAS,
+            Kind.DASH,
+            Kind.TO,
+            Kind.PLUS,
+            Kind.X,
+            Kind.SIGN,
+        ):
+            return False
+    return False
+
+
+def _counted(marks: list[Mark]) -> list[Mark]:
+    """A bare number that counts something outside the lexicon (`2 coffees`), or sets to come, is no set's."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
+        before, after = _kind(marks, place - 1), _kind(marks, place + 1)
+        if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
+            continue
+        if after is Kind.WORD or (after is Kind.SETS and _kind(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)):
+            out[place] = replace(mark, kind=Kind.COUNTED)
+    return out
+
+
+def _signs(marks: list[Mark]) -> list[Mark]:
+    """A `+` or `-` that touches the number after it, or `minus`, at the start of an entry is its sign."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        after = _at(marks, place + 1)
+        before = out[-1] if out else None
+        if mark.kind is Kind.MINUS:
+            out.append(replace(mark, kind=Kind.SIGN if is_number(after) else Kind.GAP, text="-"))
+            continue
+        if mark.kind in (Kind.PLUS, Kind.DASH) and after is not None and is_number(after):
+            free = before is None or not (is_number(before) or before.kind in TAILS) or before.kind is Kind.BODY
+            loose = before is not None and is_number(before) and not mark.tight and after.tight
+            if (
+                after.tight
+                and (free or (mark.kind is Kind.DASH and loose))
+                and not (before is not None and before.kind is Kind.BODY and mark.kind is Kind.PLUS)
+            ):
+                out.append(replace(mark, kind=Kind.SIGN))
+                continue
+        out.append(mark)
+    return out
+
+
+def _links(marks: list[Mark]) -> list[Mark]:
+    """Links that join two amounts stay; an `x` that leads a number is `LEADX`; others have no bearing."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        kind = mark.kind
+        if kind in LINKS:
+            ends = bool(out) and (out[-1].kind in OPERANDS or out[-1].kind in TAILS) and not _is_post_effort(out)
+            starts = _kind(marks, place + 1) in OPERANDS or (
+                _kind(marks, place + 1) in PREFIXES and is_number(_at(marks, place + 2))
+            )
+            if not (ends and starts):
+                lead = kind is Kind.X and is_number(_at(marks, place + 1))
+                at = kind is Kind.AT and mark.text.startswith("@") and is_number(_at(marks, place + 1))
+                kind = Kind.LEADX if lead else Kind.LEADAT if at else Kind.GAP
+                if kind is Kind.GAP and mark.kind is not Kind.X:
+                    continue
+        elif kind is Kind.PLUS and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1)):
+            continue
+        elif kind is Kind.SIGN and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1)):
+            continue
+        elif kind in _UNREAD:
+            kind = Kind.GAP
+        out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
+
+
+def _is_post_effort(out: list[Mark]) -> bool:
+    return len(out) >= 2 and out[-2].kind in (Kind.RPE, Kind.RIR, Kind.FEELS)
+
+
+_UNREAD = frozenset(
+    (Kind.WORD, Kind.WEAK, Kind.HOURS, Kind.L, Kind.R, Kind.AGAIN, Kind.FINISH, Kind.UNDONE, Kind.SKIP, Kind.SKIPPED,
+     Kind.NO, Kind.THEREST, Kind.EXCEPT, Kind.INSTEAD, Kind.OTHERTIME, Kind.TALKNUM, Kind.ASKING, Kind.UNITALL,
+     Kind.COUNTED, Kind.MINUS, Kind.FILL)
+)  # fmt: skip

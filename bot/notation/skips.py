@@ -1,0 +1,166 @@
+"""What a client leaves out of the session, and whether the message ends it.
+
+`skipped` names every exercise with sets left that is given up, started or not. What is only thought of, asked about or
+denied (`can i skip`, `not skipping`) skips nothing.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.ALL, Kind.EACH))
+_LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
+_SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
+_HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
+_PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND))
+_DENYING = frozenset("dont didnt wont never not without wouldnt cant couldnt isnt no".split())
+
+
+@dataclass(frozen=True, slots=True)
+class SkipsSaid:
+    """Names that are skipped, as marks; whether the rest or a set of the exercise under way is; the places used."""
+
+    names: tuple[Mark, ...]
+    rest: bool
+    current: bool
+    places: frozenset[int]
+
+
+def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
+    """What the message skips."""
+    names: list[Mark] = []
+    places: set[int] = set()
+    rest = current = False
+    for place, mark in enumerate(marks):
+        if place in places:
+            continue
+        if mark.kind in (Kind.SKIP, Kind.NO) and not _is_hindered(marks, place):
+            found, used, is_rest, is_current = _after(marks, place)
+            if found or is_rest or is_current:
+                names += found
+                places |= used
+                rest |= is_rest
+                current |= is_current
+        elif mark.kind in (Kind.SKIPPED, Kind.SKIP) and not _is_hindered(marks, place):
+            found, used, is_rest = _before(marks, place)
+            names += found
+            rest |= is_rest
+            places |= used
+    return SkipsSaid(tuple(names), rest, current, frozenset(places))
+
+
+def _is_hindered(marks: Sequence[Mark], place: int) -> bool:
+    before = marks[max(0, place - 2) : place]
+    if any(m.kind in _HINDERS or m.text in _DENYING for m in before):
+        return marks[place].kind is not Kind.NO and not _is_intent(before)
+    return False
+
+
+def _is_intent(before: Sequence[Mark]) -> bool:
+    """`will skip`, `going to skip`: given up all the same."""
+    return any(m.text.split()[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME)
+
+
+def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool, bool]:
+    """What follows a `skip`: names in a list, `the rest`, or a set of the exercise under way."""
+    found: list[Mark] = []
+    used = {place}
+    rest = False
+    at = place + 1
+    sets_first = False
+    while at < len(marks):
+        mark = marks[at]
+        if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
+            found.append(mark)
+        elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
+            rest = True
+        elif mark.kind in _SETS and not found and marks[place].kind is Kind.SKIP and not _is_entry(marks, at):
+            sets_first = True
+        elif mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED):
+            break
+        used.add(at)
+        at += 1
+    if marks[place].kind is Kind.NO and not (found or rest):
+        return [], set(), False, False
+    while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
+        used.discard(max(used))
+    return found, used, rest and not (rest and found and sets_first), sets_first and not found and not rest
+
+
+def _is_entry(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a number starts a set rather than counting sets that are left out."""
+    if marks[at].kind is not Kind.NUM:
+        return False
+    return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
+
+
+def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
+    following = marks[at + 1 : at + 3]
+    return bool(following) and following[0].kind is Kind.NUM and len(following) > 1 and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
+
+
+def _before(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool]:
+    """Names straight before `skipped`: `calves and rows skipped`."""
+    found: list[Mark] = []
+    used = {place}
+    rest = False
+    at = place - 1
+    while at >= 0:
+        mark = marks[at]
+        if mark.kind in (Kind.NAME, Kind.WEAK):
+            if found and not any(m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]):
+                break
+            found.append(mark)
+        elif mark.kind is Kind.THEREST:
+            rest = True
+        elif mark.kind not in _PASSIVE:
+            break
+        used.add(at)
+        at -= 1
+    if not found and not rest:
+        return [], set(), False
+    return found, used, rest
+
+
+_WITH_IT = frozenset((Kind.NAME, Kind.WEAK, Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.LASTREP, Kind.WARMUP))
+
+
+def read_finish(marks: Sequence[Mark]) -> bool:
+    """Whether the message says that the session is over: not where an exercise or a set is finished."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.FINISH:
+            continue
+        at = place + 1
+        while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WITH, Kind.FOR, Kind.AT, Kind.ALL):
+            at += 1
+        if at < len(marks) and marks[at].kind in _WITH_IT:
+            continue
+        before = marks[place - 1] if place else None
+        if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in _DENYING):
+            continue
+        if before is not None and before.kind in (Kind.NAME, Kind.WEAK):
+            continue
+        return True
+    return False
+
+
+def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None]:
+    """Whether a part of the message is a bare `done` or thumb; with the exercise that it names, if any."""
+    part: list[Mark] = []
+    for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
+        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY):
+            part.append(mark)
+            continue
+        kinds = {m.kind for m in part}
+        if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {Kind.DONE, Kind.FILL, Kind.NAME, Kind.SET, Kind.ALL, Kind.LASTSET,
+                                                          Kind.FINISH, Kind.WAS, Kind.AND, Kind.WITH, Kind.SETS}:  # fmt: skip
+            names = [m for m in part if m.kind is Kind.NAME]
+            if Kind.FINISH in kinds and Kind.DONE not in kinds and not names:
+                part = []
+                continue
+            if len(names) <= 1:
+                return True, names[0] if names else None
+        part = []
+    return False, None

@@ -1,0 +1,156 @@
+"""Numbers said in words: `sixty two point five`, `twenty two and a half`, `one hundred and five`, `one twenty`."""
+
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+UNITS = {
+    word: Decimal(value)
+    for value, word in enumerate(
+        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+        "seventeen eighteen nineteen".split()
+    )
+}
+TENS = {
+    word: Decimal(value * 10)
+    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)
+}
+MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth": "eight", "twelv": "twelve",
+            "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "twenny": "twenty", "fity": "fifty",
+            "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
+            "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
+NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
+
+
+class _Reader:
+    """Walks over words; `at` is where it stands."""
+
+    def __init__(self, words: list[str], at: int) -> None:
+        self.words = words
+        self.at = at
+
+    def peek(self, ahead: int = 0) -> str:
+        place = self.at + ahead
+        word = self.words[place] if place < len(self.words) else ""
+        return MISSPELT.get(word, word)
+
+    def take(self) -> str:
+        word = self.peek()
+        self.at += 1
+        return word
+
+
+def _below_hundred(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
+    word = read.peek()
+    if word in TENS:
+        read.take()
+        tens = TENS[word]
+        following = read.peek()
+        if following in UNITS and 1 <= UNITS[following] <= 9:
+            if read.peek(1) == "hundred":
+                return tens, ()
+            read.take()
+            return tens + UNITS[following], (tens, UNITS[following])
+        return tens, ()
+    if word in UNITS:
+        read.take()
+        return UNITS[word], ()
+    return None
+
+
+def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
+    if read.peek() == "a" and read.peek(1) == "hundred":
+        read.take()
+    if read.peek() == "hundred":
+        first: tuple[Decimal, tuple[Decimal, ...]] | None = (Decimal(1), ())
+    else:
+        first = _below_hundred(read)
+    if first is None:
+        return None
+    value, parts = first
+    if read.peek() == "hundred":
+        read.take()
+        start = read.at
+        if read.peek() == "and":
+            read.take()
+        rest = _below_hundred(read)
+        if rest is None:
+            read.at = start
+            return value * 100, ()
+        return value * 100 + rest[0], ()
+    if 1 <= value <= 9 and not parts:
+        if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
+            read.take()
+            return value * 100 + UNITS[read.take()], ()
+        if read.peek() in TENS and value <= 5:
+            rest = _below_hundred(read)
+            if rest is not None:
+                return value * 100 + rest[0], (value, rest[0])
+    return value, parts
+
+
+def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
+    """The number said from mark `at` on and where it ends, or `None` where no number is said there.
+
+    `parts` holds the two numbers that one may be instead: `sixty five` is also 60 and 5.
+    """
+    if marks[at].kind is not Kind.WORD:
+        return None
+    words = []
+    for mark in marks[at : at + 9]:
+        if mark.kind is Kind.WORD:
+            words.append(mark.text)
+        elif mark.kind is Kind.DASH and mark.tight:
+            words.append("-")
+        else:
+            break
+    dashes = [i for i, word in enumerate(words) if word == "-"]
+    plain = [word for word in words if word != "-"]
+    read = _Reader(plain, 0)
+    whole = _whole(read)
+    if whole is None:
+        return None
+    value, parts = whole
+    if read.peek() == "and" and read.peek(1) == "a" and read.peek(2) == "half":
+        read.at += 3
+        value, parts = value + Decimal("0.5"), ()
+    elif read.peek() == "and" and read.peek(1) == "a" and read.peek(2) == "quarter":
+        read.at += 3
+        value, parts = value + Decimal("0.25"), ()
+    elif read.peek() == "point":
+        decimals = _decimals(read)
+        if decimals is not None:
+            value, parts = value + decimals, ()
+    used = read.at
+    for dash in dashes:
+        if dash <= used:
+            used += 1
+    last = marks[at + used - 1]
+    if last.kind is Kind.DASH:
+        used -= 1
+        last = marks[at + used - 1]
+    text = " ".join(mark.text for mark in marks[at : at + used])
+    return replace(marks[at], kind=Kind.NUM, text=text, end=last.end, value=value, parts=parts), at + used
+
+
+def _decimals(read: _Reader) -> Decimal | None:
+    """What follows `point`: digits said one by one, or `twenty five`, `seventy five`."""
+    start = read.at
+    read.take()
+    word = read.peek()
+    if word in TENS:
+        tens = _below_hundred(read)
+        return None if tens is None else tens[0] / 100
+    digits = ""
+    while len(digits) < 2 and read.peek() in UNITS and UNITS[read.peek()] <= 9:
+        if digits and read.peek() not in ("five", "zero"):
+            break
+        if digits and digits not in ("2", "7"):
+            break
+        digits += str(UNITS[read.take()])
+    if not digits:
+        read.at = start
+        return None
+    return Decimal(f"0.{digits}")

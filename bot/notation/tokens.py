@@ -1,0 +1,145 @@
+"""Plain text cut into marks: numbers, words and symbols, each with its place.
+
+A number that can be written for several (`1.000`, `1,000`, `1e9`, `100²`) is `BAD`. A comma between digits stays inside
+the number, with both readings: `value` is the decimal, `parts` the list. A letter at a digit (`60kgx5`, `22.5s`) is a
+word of its own.
+"""
+
+import re
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+
+MAX_DIGITS = 9
+"""More digits than any load or count has: such a number is asked about."""
+
+_MARK = re.compile(
+    r"(?P<number>\d[\d.,:^]*(?:(?<=\d)e[+-]?\d+)?|\.\d+|\^+\d*)"
+    r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<line>\n)"
+    r"|(?P<space>[ _]+)"
+    r"|(?P<symbol>.)",
+    re.DOTALL,
+)
+_DECIMAL = re.compile(r"\d*\.\d{1,2}|\d+")
+_COMMA = re.compile(r"\d+(?:\.\d{1,2})?(?:,\d+(?:\.\d{1,2})?)+")
+_CLOCK = re.compile(r"\d{1,3}:\d\d")
+SYMBOLS: dict[str, Kind] = {
+    ",": Kind.COMMA, ";": Kind.BREAK, "|": Kind.BREAK, ".": Kind.STOP, "!": Kind.STOP, "?": Kind.QUERY,
+    "/": Kind.SLASH, "\\": Kind.SLASH, "+": Kind.PLUS, "-": Kind.DASH, "~": Kind.GAP, ">": Kind.ARROW, ":": Kind.COLON,
+    "=": Kind.COLON, "(": Kind.OPEN, ")": Kind.CLOSE, "[": Kind.OPEN, "]": Kind.CLOSE, "*": Kind.X, "•": Kind.LINE,
+    "@": Kind.AT, "&": Kind.AND,
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A token: what it is, its text, the folded text's range, whether it touches the one before it, and its number."""
+
+    kind: Kind
+    text: str
+    start: int
+    end: int
+    tight: bool = False
+    value: Decimal | None = None
+    parts: tuple[Decimal, ...] = ()
+    """Another reading of a number: the list in `12,11`, minutes and seconds in `1:05`, the two in `sixty five`."""
+    names: tuple[int, ...] = ()
+    """Of a name: the exercises that it fits, by their place in the session; none where the session lacks it."""
+
+
+def read_marks(text: str) -> tuple[Mark, ...]:
+    """The marks of folded text, in order, without spaces. Never raises."""
+    marks: list[Mark] = []
+    space = True
+    for found in _MARK.finditer(text):
+        start, end = found.span()
+        piece = found.group()
+        match found.lastgroup:
+            case "space":
+                space = True
+                continue
+            case "number":
+                marks.extend(_numbers(piece, start, tight=not space))
+            case "word":
+                marks.extend(_words(piece, start, not space, marks, text[end : end + 1]))
+            case "line":
+                marks.append(Mark(Kind.LINE, piece, start, end, not space))
+            case _:
+                marks.append(Mark(SYMBOLS.get(piece, Kind.WORD), piece, start, end, not space))
+        space = False
+    return tuple(marks)
+
+
+def _words(word: str, start: int, tight: bool, marks: list[Mark], after: str) -> list[Mark]:
+    """A word, cut where an `x` between numbers is glued to it: `60kgx5`, `60xten`."""
+    plain = word.replace("'", "")
+    after_number = tight and bool(marks) and marks[-1].kind is Kind.NUM
+    if after.isdigit() and plain.endswith("x") and 1 < len(plain) <= 10:
+        cut = start + len(word) - 1
+        return [
+            Mark(Kind.WORD, plain[:-1], start, cut, tight),
+            Mark(Kind.WORD, "x", cut, start + len(word), True),
+        ]
+    if after_number and plain.startswith("x") and len(plain) > 2:
+        return [
+            Mark(Kind.WORD, "x", start, start + 1, True),
+            Mark(Kind.WORD, plain[1:], start + 1, start + len(word), True),
+        ]
+    return [Mark(Kind.WORD, plain, start, start + len(word), tight)]
+
+
+def _numbers(piece: str, start: int, tight: bool) -> list[Mark]:
+    """The marks of a stretch of digits with points, commas and colons; what ends it unfinished stands by itself."""
+    body = piece.rstrip(".,:")
+    marks: list[Mark] = []
+    if body:
+        marks.append(_number(body, start, tight))
+        if marks[0].kind is Kind.BAD and ":" in body and not any(c in body for c in "^e"):
+            marks = _split(body, start, tight)
+    for offset, char in enumerate(piece[len(body) :], len(body)):
+        marks.append(Mark(SYMBOLS[char], char, start + offset, start + offset + 1, True))
+    return marks
+
+
+def _split(body: str, start: int, tight: bool) -> list[Mark]:
+    """`60:10,9,8` and `60:5`: numbers with a colon between."""
+    marks: list[Mark] = []
+    place = start
+    for index, part in enumerate(body.split(":")):
+        if index:
+            marks.append(Mark(Kind.COLON, ":", place, place + 1, True))
+            place += 1
+        if part:
+            marks.append(_number(part, place, tight or index > 0))
+            place += len(part)
+    return marks
+
+
+def _number(body: str, start: int, tight: bool) -> Mark:
+    """One number with its other reading, or a `BAD` one."""
+    end = start + len(body)
+    bad = Mark(Kind.BAD, body, start, end, tight)
+    if len(body) > 60 or max(map(len, re.split(r"\D", body))) > MAX_DIGITS:
+        return bad
+    if _DECIMAL.fullmatch(body):
+        return Mark(Kind.NUM, body, start, end, tight, Decimal(body))
+    if _CLOCK.fullmatch(body):
+        first, second = body.split(":")
+        return Mark(Kind.CLOCK, body, start, end, tight, Decimal(first), (Decimal(first), Decimal(second)))
+    if _COMMA.fullmatch(body):
+        return _with_commas(Mark(Kind.NUM, body, start, end, tight), bad)
+    return bad
+
+
+def _with_commas(number: Mark, bad: Mark) -> Mark:
+    pieces = number.text.split(",")
+    parts = tuple(Decimal(p) for p in pieces)
+    if len(pieces) > 2 or any("." in p for p in pieces):
+        if any(len(p) >= 3 and "." not in p for p in pieces[1:]) and all(len(p) == 3 for p in pieces[1:]):
+            return bad
+        return replace(number, parts=parts)
+    if len(pieces[1]) > 2:
+        return bad
+    return replace(number, value=Decimal(f"{pieces[0]}.{pieces[1]}"), parts=parts)
