@@ -60,7 +60,7 @@ class Carried:
 
 
 def backoff_s(tries: int, *, chance: float) -> float:
-    """Seconds to the next try after so many (1 or more): 1, 2, 4 ... 300, moved by up to an eighth (`chance` 0 to 1)."""
+    """Seconds to the next try after so many (from 1): 1, 2, 4 ... 300, moved by up to an eighth (`chance` 0 to 1)."""
     return float(min(LONGEST_WAIT_S, 2.0 ** min(tries - 1, 10)) * (0.875 + 0.25 * chance))
 
 

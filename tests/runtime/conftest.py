@@ -1,8 +1,8 @@
 """Real parts for the runtime: the stand-in over HTTP, the client library, and a store."""
 
-from collections.abc import AsyncIterator, Iterator
+import socket
+from collections.abc import AsyncIterator
 from datetime import UTC, datetime
-from pathlib import Path
 
 import pytest
 
@@ -10,8 +10,9 @@ from bot.gateway.library import Platform, library_bot
 from bot.gateway.sender import LibrarySender
 from bot.runtime.clock import SetClock
 from bot.tryout.standin import Limits, Seat, StandIn
-from storage.engine import Store
-from storage.keyring import Keyring
+from tests.store.conftest import keyring, open_store, postgres, store, template, template_file, url
+
+__all__ = ["keyring", "open_store", "postgres", "store", "template", "template_file", "url"]
 
 TOKEN = "42:TEST-TOKEN"
 MINA = 7
@@ -48,8 +49,8 @@ async def sender(standin: StandIn) -> AsyncIterator[LibrarySender]:
 
 
 @pytest.fixture
-def store(tmp_path: Path) -> Iterator[Store]:
-    opened = Store.open(f"sqlite:///{tmp_path / 'test.db'}", Keyring.from_file(tmp_path / "key"))
-    opened.migrate()
-    yield opened
-    opened.close()
+def unused_port() -> int:
+    """A port that nobody listens on now."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])

@@ -171,6 +171,7 @@ TROUBLE: tuple[tuple[str, Fault, Repeat, Settlement | type[Given] | type[Postpon
 
 @pytest.mark.parametrize(("fault", "repeat", "expected"), [row[1:] for row in TROUBLE], ids=[row[0] for row in TROUBLE])
 async def test_trouble_decides_what_happens_next(
+    *,
     fault: Fault,
     repeat: Repeat,
     expected: Settlement | type[Given] | type[Postponed],
