@@ -1,0 +1,535 @@
+"""The reading of one message, from its text to what it stores or why it is asked about."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+
+from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_ways
+from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
+from bot.notation.atoms import Amount, Atom, Effort, Sign, read_atoms
+from bot.notation.binding import Bound
+from bot.notation.clauses import other_times
+from bot.notation.context import Context
+from bot.notation.corrections import apply_values, correct, is_correction, read_scrap, split_pieces
+from bot.notation.days import DaySaid, read_day
+from bot.notation.grammar import read_items
+from bot.notation.kinds import Kind
+from bot.notation.minutes import read_minutes
+from bot.notation.names import session_index
+from bot.notation.pain import read_pain
+from bot.notation.printer import show_sets
+from bot.notation.questions import read_question
+from bot.notation.ranking import Ranked, rank
+from bot.notation.record import Record
+from bot.notation.said import Doubt
+from bot.notation.script import read_script
+from bot.notation.segments import NUMBERS, Segment, read_segments
+from bot.notation.shaping import shape_marks
+from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
+from bot.notation.tagging import read_kinds
+from bot.notation.tokens import Mark, read_marks
+from bot.training.plan import Measure
+from bot.training.report import Performed, SetKey, Stage
+from bot.training.units import Unit
+
+LONGEST = 4096
+"""Characters that are read: the chat's longest message."""
+MOST_NUMBERS = 160
+"""A message with more numbers is no report of a session: it is asked about."""
+
+
+class Reader:
+    """Reads one request. `decisions` are the alternatives taken where an earlier reading asked, in order."""
+
+    def __init__(self, request: Request, decisions: tuple[int, ...] = (), nested: bool = False) -> None:
+        self.request = request
+        self.decisions = decisions
+        self.nested = nested
+        self.decided = 0
+        self.folded = read_script(request.text[:LONGEST])
+        self.record = Record(request.exercises, request.unit, list(request.done))
+        self.unit = request.unit
+        self.ask: Ask | None = None
+        self.evidence: list[Evidence] = []
+        self.skipped: list[str] = []
+        self.alternatives = 0
+
+    # --- the whole --------------------------------------------------------------------------------------------------
+
+    def read(self) -> Reading:
+        """The reading, with choices where it asks."""
+        request = self.request
+        hurt = read_pain(request.text)
+        marks = self._kinds(hurt.spans)
+        timed = self._current_is_timed(marks)
+        day = read_day(marks, request.now)
+        marks = _masked(marks, day.places if day is not None else ())
+        minutes = read_minutes(marks, request.now, timed)
+        marks = _masked(marks, minutes.places if minutes is not None else ())
+        question, only_asks = read_question(marks)
+        marks = _masked(marks, only_asks)
+        marks = self._unit_for_all(marks)
+        marks = _masked(marks, other_times(marks))
+        skips = read_skips(marks)
+        finished = read_finish(marks)
+        marks = _masked(marks, skips.places)
+        self._day(day)
+        if sum(m.kind is Kind.NUM for m in marks) > MOST_NUMBERS:
+            self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
+        for piece in split_pieces(marks):
+            if self.ask is not None:
+                break
+            self._piece(piece)
+        said = bool(self.record.said or self.record.replaces)
+        if self.ask is None and not said:
+            finished = self._done(marks, finished)
+        if self.ask is None:
+            self._skips(skips)
+        reports = bool(self.record.said or self.record.replaces or self.skipped or self.ask is not None)
+        chosen = day.day if day is not None else None
+        if day is not None and day.day is None and self.decisions:
+            chosen = self.day_chosen
+        asks = self.ask
+        if asks is not None and asks.kind is AskKind.DAY and not (reports and self._is_report()):
+            asks = None
+        reading = Reading(
+            performed=() if asks is not None else tuple(self.record.said),
+            replaces=() if asks is not None else tuple(self.record.replaces),
+            skipped=tuple(dict.fromkeys(self.skipped)),
+            finished=finished,
+            pain=hurt.pain,
+            minutes=minutes.minutes if minutes is not None else None,
+            day=chosen if reports or finished else None,
+            question=question,
+            evidence=tuple(self.evidence),
+        )
+        return self._with_choices(reading, asks)
+
+    day_chosen: date | None = None
+
+    def _is_report(self) -> bool:
+        return True
+
+    def _with_choices(self, reading: Reading, ask: Ask | None) -> Reading:
+        if ask is None:
+            return reading
+        choices = []
+        if not self.nested:
+            for index in range(self.alternatives):
+                nested = Reader(self.request, (*self.decisions, index), nested=True).read()
+                choices.append(Choice(self._label(nested, ask), nested))
+        return replace(reading, ask=replace(ask, choices=tuple(choices)))
+
+    def _label(self, reading: Reading, ask: Ask) -> str:
+        if ask.kind is AskKind.DAY and reading.day is not None:
+            return reading.day.isoformat()
+        if ask.kind is AskKind.WHICH_SKIP:
+            return ", ".join(reading.skipped)
+        if ask.kind is AskKind.WHICH_EXERCISE and reading.performed:
+            return reading.performed[0].exercise
+        return show_sets(reading.performed, self.request.exercises)
+
+    # --- marks ------------------------------------------------------------------------------------------------------
+
+    def _kinds(self, hurts: Sequence[tuple[int, int]]) -> list[Mark]:
+        marks = read_kinds(read_marks(self.folded.text), session_index(self.request.exercises))
+        at = self.folded.at
+        hurt = {
+            place
+            for place, mark in enumerate(marks)
+            if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
+        }
+        return _masked(marks, hurt)
+
+    def _current_is_timed(self, marks: Sequence[Mark]) -> bool:
+        named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
+        places = named or [self._under_way()]
+        return any(p is not None and self.request.exercises[p].measure is Measure.SECONDS for p in places)
+
+    def _unit_for_all(self, marks: list[Mark]) -> list[Mark]:
+        """`all in pounds`: the unit of every number that names none."""
+        for place, mark in enumerate(marks):
+            if mark.kind not in (Kind.KG, Kind.LB) or mark.text in ("k", "#"):
+                continue
+            before = marks[place - 1] if place else None
+            if before is not None and (before.kind in (Kind.NUM, Kind.CLOCK) or (before.kind is Kind.GAP and before.value)):
+                continue
+            words = " ".join(m.text for m in marks[max(0, place - 3) : place]).split()
+            if {"in", "all", "everything", "weights", "using", "units", "loads", "numbers"} & set(words) or len(marks) > 1 and (
+                place == 0 or place == len(marks) - 1
+            ):
+                self.unit = Unit.KG if mark.kind is Kind.KG else Unit.LB
+                self._note(mark.start, mark.end, Meaning.UNIT, self.unit.value)
+                first = place
+                while first > 0 and marks[first - 1].kind in (Kind.FILL, Kind.ALL, Kind.WITH, Kind.AT, Kind.WAS):
+                    first -= 1
+                return _masked(marks, range(first, place + 1))
+        return marks
+
+    # --- pieces -----------------------------------------------------------------------------------------------------
+
+    def _piece(self, piece: list[Mark]) -> None:
+        if read_scrap(piece):
+            rest = self._scrap(piece)
+            if rest and any(m.kind in NUMBERS for m in rest):
+                self._piece(rest)
+            return
+        place = self._correction_place(piece)
+        if is_correction(piece, self.record):
+            self._correct(piece, place)
+            return
+        for segment in read_segments(piece):
+            if self.ask is None:
+                self._segment(segment, piece)
+
+    def _correction_place(self, piece: Sequence[Mark]) -> int | None:
+        for mark in piece:
+            if mark.kind is Kind.NAME and mark.names:
+                done = [p for p in mark.names if self.record.last(p) is not None]
+                if len(done) == 1:
+                    return done[0]
+        return self.record.last_exercise if self.record.said else None
+
+    def _correct(self, piece: list[Mark], place: int | None) -> None:
+        before = len(self.record.replaces)
+        corrected = correct(piece, self.record, self.unit, place)
+        if corrected.doubt is None:
+            last = self.record.last(self.record.last_exercise)
+            if last is not None:
+                self._note(piece[0].start, piece[-1].end, Meaning.CORRECTION, f"{last.exercise} {last.set}")
+            return
+        chosen = self._doubt(corrected.doubt, len(corrected.choices))
+        if chosen is not None:
+            key, values = corrected.choices[chosen]
+            self.record.change(key, lambda rows: apply_values(rows, values))
+        assert before <= len(self.record.replaces)
+
+    def _scrap(self, piece: list[Mark]) -> list[Mark]:
+        """Takes a set back; what follows in the piece is read as new."""
+        place = self._correction_place(piece)
+        at = next(i for i, m in enumerate(piece) if m.kind is Kind.SCRAP)
+        shaped = shape_marks(piece[at + 1 : at + 4], False)
+        label = next((int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None), None)
+        last = self.record.last(place)
+        if last is None or last.set is None:
+            return []
+        key: SetKey = (last.exercise, label if label is not None else last.set)
+        if not self.record.rows(key):
+            self._doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end), 0)
+            return []
+        self.record.drop(key)
+        self._note(piece[0].start, piece[at].end, Meaning.CORRECTION, f"{key[0]} {key[1]}")
+        self.record.last_exercise = self.record.place_of(key[0])
+        return piece[at + (3 if label is not None else 1) :]
+
+    # --- segments ---------------------------------------------------------------------------------------------------
+
+    def _segment(self, segment: Segment, piece: Sequence[Mark]) -> None:
+        shaped = shape_marks(segment.marks, any(e.sides == 2 for e in self.request.exercises))
+        atoms = read_atoms(read_items(shaped))
+        reports = any(isinstance(a, Amount) or _is_report(a) for a in atoms)
+        efforts = [a for a in atoms if isinstance(a, Effort)]
+        bad = next((a for a in atoms if isinstance(a, Sign) and a.kind is Kind.BAD), None)
+        if bad is not None:
+            self._doubt(Doubt(AskKind.NUMBER_FORMAT, bad.start, bad.end), 0)
+            return
+        name = segment.name
+        if name is not None and (reports or efforts):
+            self._note(name.start, name.end, Meaning.NAME, self._names_of(name))
+        swapped = _is_substitute(piece)
+        if name is not None and not name.names and (reports or swapped):
+            self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end), 0)
+            return
+        if name is not None and swapped and (reports or len(piece) > 1):
+            self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end), 0)
+            return
+        if not reports:
+            if efforts:
+                self._rate(efforts[-1], name)
+            return
+        self._report(segment, atoms)
+
+    def _names_of(self, name: Mark) -> str:
+        return " / ".join(self.request.exercises[p].name for p in name.names) or name.text
+
+    def _rate(self, effort: Effort, name: Mark | None) -> None:
+        """An effort with no set beside it: the last set's."""
+        place = name.names[0] if name is not None and len(name.names) == 1 else None
+        if place is None and self.record.said:
+            place = self.record.last_exercise
+        last = self.record.last(place)
+        if last is None or last.set is None or effort.failed is not None:
+            if effort.failed is None:
+                return
+            self._doubt(Doubt(AskKind.EFFORT, effort.start, effort.end), 0)
+            return
+        if effort.beyond:
+            self._doubt(Doubt(AskKind.EFFORT, effort.start, effort.end), 0)
+            return
+        key = (last.exercise, last.set)
+        self.record.change(
+            key, lambda rows: [replace(r, rir=effort.rir) if r.stage is Stage.WORK else r for r in rows]
+        )
+        self._note(effort.start, effort.end, Meaning.EFFORT, f"rir {effort.rir}")
+
+    def _report(self, segment: Segment, atoms: Sequence[Atom]) -> None:
+        name = segment.name
+        if name is not None and len(name.names) > 1:
+            self._which(name, atoms)
+            return
+        place = name.names[0] if name is not None else self._under_way()
+        if place is None:
+            if any(isinstance(a, Amount) for a in atoms):
+                self._doubt(Doubt(AskKind.WHICH_EXERCISE, atoms[0].start, atoms[-1].end), 0)
+            return
+        context = self.record.context(place)
+        ranked = rank(atoms, context, self.unit)
+        if ranked.sets_only is not None and not ranked.bound.performed:
+            ranked = plan_ways(context, ranked.sets_only, atoms[0].start, atoms[-1].end)
+        planned = next((a for a in atoms if isinstance(a, Sign) and a.kind is Kind.PLANNED), None)
+        if planned is not None and name is None and not any(isinstance(a, Amount) for a in atoms):
+            self._as_planned(planned, atoms, place)
+            return
+        if not ranked.bound.performed and ranked.doubt is None:
+            return
+        if name is None and not self._named_before():
+            elsewhere = self._elsewhere(atoms, place, ranked)
+            if elsewhere:
+                doubt = Doubt(AskKind.WHICH_EXERCISE, atoms[0].start, atoms[-1].end)
+                chosen = self._doubt(doubt, len(elsewhere))
+                if chosen is not None:
+                    self._keep(elsewhere[chosen][1], elsewhere[chosen][0])
+                return
+        self._take(ranked, place)
+
+    def _take(self, ranked: Ranked, place: int) -> None:
+        """Keeps a clear reading, or asks with its alternatives."""
+        if ranked.doubt is None:
+            self._keep(ranked.bound, place)
+            return
+        ways = self._ways(ranked, place)
+        chosen = self._doubt(ranked.doubt, len(ways), self.request.exercises[place].name)
+        if chosen is not None:
+            self._keep(ways[chosen], place)
+
+    def _ways(self, ranked: Ranked, place: int) -> list[Bound]:
+        assert ranked.doubt is not None
+        context = self.record.context(place)
+        match ranked.doubt.kind:
+            case AskKind.RANGE:
+                return range_ways(ranked.bound, context)
+            case AskKind.OUT_OF_REASON:
+                return in_reason(ranked.bound, context) or list(ranked.honest)
+            case AskKind.PER_HAND:
+                return half_loads(ranked.bound, context)
+            case _:
+                return list(ranked.honest)
+
+    def _keep(self, bound: Bound, place: int) -> None:
+        self.record.add(bound)
+        self.record.last_exercise = place
+        seen = set()
+        for row, said in zip(bound.performed, bound.said, strict=True):
+            if (said.start, said.end) not in seen:
+                seen.add((said.start, said.end))
+                meaning = Meaning.PLANNED if said.planned else Meaning.REPEAT if said.same else Meaning.SETS
+                self._note(said.start, said.end, meaning, show_sets((row,), self.request.exercises))
+
+    def _which(self, name: Mark, atoms: Sequence[Atom]) -> None:
+        """A name that fits several: the one that is open and fits the load, else a question."""
+        ranks = [(p, rank(atoms, self.record.context(p), self.unit)) for p in name.names]
+        fits = [(p, r) for p, r in ranks if self.record.context(p).open_sets and r.doubt is None and r.bound.performed]
+        if len(fits) == 1:
+            self._keep(fits[0][1].bound, fits[0][0])
+            return
+        usable = [(p, r) for p, r in ranks if r.doubt is None and r.bound.performed]
+        chosen = self._doubt(Doubt(AskKind.WHICH_EXERCISE, name.start, name.end), len(usable))
+        if chosen is not None:
+            self._keep(usable[chosen][1].bound, usable[chosen][0])
+
+    def _elsewhere(self, atoms: Sequence[Atom], place: int, ranked: Ranked) -> list[tuple[int, Bound]]:
+        """Other open exercises whose plan a set without a name meets exactly, where the one under way is not met."""
+        context = self.record.context(place)
+        if ranked.doubt is None and any(_meets(p, context) for p in ranked.bound.performed):
+            return []
+        found: list[tuple[int, Bound]] = []
+        for other in range(len(self.request.exercises)):
+            if other == place:
+                continue
+            beside = self.record.context(other)
+            if not beside.open_sets:
+                continue
+            theirs = rank(atoms, beside, self.unit)
+            rows = theirs.bound.performed
+            said_load = any(s.load is not None for s in theirs.bound.said)
+            if theirs.doubt is None and rows and said_load and all(_exact(p, beside) for p in rows):
+                found.append((other, theirs.bound))
+        if found and ranked.doubt is None:
+            found.insert(0, (place, ranked.bound))
+        return found
+
+    def _as_planned(self, planned: Sign, atoms: Sequence[Atom], place: int) -> None:
+        """`as planned` without a name: the set that is left, or the whole session where that is said."""
+        context = self.record.context(place)
+        words = self.folded.text.split()
+        whole = any(w in words for w in ("everything", "session", "workout"))
+        if whole:
+            for other in range(len(self.request.exercises)):
+                beside = self.record.context(other)
+                if beside.open_sets and self.ask is None:
+                    self._take(rank(atoms, beside, self.unit), other)
+            return
+        if len(context.open_sets) == 1 or any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms):
+            self._take(rank(atoms, context, self.unit), place)
+            return
+        ways = [plan_ways(context, n, planned.start, planned.end) for n in (1, len(context.open_sets))]
+        bounds = [w.bound for w in ways if w.doubt is None]
+        chosen = self._doubt(Doubt(AskKind.DONE, planned.start, planned.end), len(bounds))
+        if chosen is not None:
+            self._keep(bounds[chosen], place)
+
+    # --- done, skips, day -------------------------------------------------------------------------------------------
+
+    def _done(self, marks: Sequence[Mark], finished: bool) -> bool:
+        """A bare `done`: the current set as planned, the end, or a question. Gives whether the session is over."""
+        is_done, name = read_done(marks)
+        if not is_done or finished or self.skipped:
+            return finished
+        if name is not None and len(name.names) != 1:
+            return finished
+        place = name.names[0] if name is not None else self._under_way()
+        if place is None:
+            return True
+        context = self.record.context(place)
+        if name is None and not any(self.record.context(p).open_sets for p in range(len(self.request.exercises))):
+            return True
+        span = next((m for m in marks if m.kind in (Kind.DONE, Kind.FINISH)), marks[0])
+        if not context.open_sets:
+            if name is None:
+                self._doubt(Doubt(AskKind.DONE, span.start, span.end), 0)
+            return finished
+        if name is not None and len(context.open_sets) > 1:
+            ways = [plan_ways(context, n, span.start, span.end) for n in (len(context.open_sets), 1)]
+            bounds = [w.bound for w in ways if w.doubt is None]
+            chosen = self._doubt(Doubt(AskKind.DONE, span.start, span.end), len(bounds), context.exercise.name)
+            if chosen is not None:
+                self._keep(bounds[chosen], place)
+            return finished
+        ranked = plan_ways(context, 1, span.start, span.end, needs_load=True)
+        self._take(ranked, place)
+        return finished
+
+    def _skips(self, skips: SkipsSaid) -> None:
+        names = self.request.exercises
+        for mark in skips.names:
+            opens = [p for p in mark.names if self.record.context(p).open_sets]
+            if not mark.names:
+                if mark.kind is Kind.NAME:
+                    self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, mark.start, mark.end), 0)
+                continue
+            if len(mark.names) > 1 and len(opens) != 1:
+                if opens:
+                    chosen = self._doubt(Doubt(AskKind.WHICH_SKIP, mark.start, mark.end), len(opens) + 1)
+                    if chosen is not None:
+                        self.skipped += [names[p].name for p in (opens if chosen == len(opens) else [opens[chosen]])]
+                continue
+            self.skipped += [names[p].name for p in opens]
+            self._note(mark.start, mark.end, Meaning.SKIP, ", ".join(names[p].name for p in opens))
+        if skips.current:
+            place = self.record.last_exercise if self.record.last_exercise is not None else self._under_way()
+            if place is not None and self.record.context(place).open_sets:
+                self.skipped.append(names[place].name)
+        if skips.rest:
+            self.skipped += [e.name for p, e in enumerate(names) if self.record.context(p).open_sets]
+
+    def _day(self, day: DaySaid | None) -> None:
+        if day is None or day.day is not None:
+            return
+        start = 0
+        chosen = self._doubt(Doubt(AskKind.DAY, start, len(self.folded.text)), len(day.candidates))
+        if chosen is not None:
+            self.day_chosen = day.candidates[chosen]
+
+    # --- asking -----------------------------------------------------------------------------------------------------
+
+    def _doubt(self, doubt: Doubt, alternatives: int, exercise: str | None = None) -> int | None:
+        """The alternative decided on, or `None` and the message is asked about."""
+        if self.decided < len(self.decisions) and alternatives:
+            chosen = self.decisions[self.decided]
+            self.decided += 1
+            if chosen < alternatives:
+                return chosen
+        if self.ask is None:
+            self.ask = Ask(doubt.kind, self.folded.span(doubt.start, doubt.end), exercise=exercise)
+            self.alternatives = alternatives
+        return None
+
+    def _named_before(self) -> bool:
+        return self.record.last_exercise is not None
+
+    def _under_way(self) -> int | None:
+        """The exercise that a set without a name belongs to."""
+        if self.record.last_exercise is not None:
+            return self.record.last_exercise
+        request = self.request
+        if request.current is not None:
+            place = self.record.place_of(request.current)
+            if place is not None:
+                return place
+        for place in range(len(request.exercises)):
+            if self.record.context(place).open_sets:
+                return place
+        last = self.record.last()
+        return self.record.place_of(last.exercise) if last is not None else None
+
+    def _note(self, start: int, end: int, meaning: Meaning, value: str) -> None:
+        self.evidence.append(Evidence(self.folded.span(start, end), meaning, value))
+
+
+def _masked(marks: Sequence[Mark], places: Sequence[int] | set[int] | frozenset[int] | range) -> list[Mark]:
+    """The marks with those at these places without bearing on the sets."""
+    gone = set(places)
+    return [
+        replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone and m.kind is not Kind.LINE else m
+        for i, m in enumerate(marks)
+    ]
+
+
+def _is_report(atom: Atom) -> bool:
+    if not isinstance(atom, Sign):
+        return isinstance(atom, Effort) and atom.failed is not None and atom.failed > 0
+    return atom.kind in (Kind.SAME, Kind.PLANNED)
+
+
+def _is_substitute(piece: Sequence[Mark]) -> bool:
+    """Whether the piece tells of one exercise in place of another: `dips instead of bench`."""
+    for place, mark in enumerate(piece):
+        if mark.kind is Kind.INSTEAD:
+            following = piece[place + 1].kind if place + 1 < len(piece) else None
+            if following is not Kind.NUM:
+                return any(m.kind is Kind.NAME for m in piece)
+    return False
+
+
+def _meets(row: Performed, context: Context) -> bool:
+    """Whether a set is what the plan, or the set before, would have it: the load or the repetitions."""
+    planned = context.planned_load(row.set)
+    near = row.load is None or planned is None or (row.load.kg == planned.kg)
+    last = context.worked[-1].load if context.worked else None
+    near = near or (last is not None and row.load is not None and last.kg == row.load.kg)
+    return near or row.reps in context.range_of(row.set) or row.stage is not Stage.WORK
+
+
+def _exact(row: Performed, context: Context) -> bool:
+    """Whether a set is exactly as planned."""
+    planned = context.planned_load(row.set)
+    return (
+        row.stage is Stage.WORK
+        and planned is not None
+        and planned.thousandths != 0
+        and row.load is not None
+        and row.load.kg == planned.kg
+        and row.reps in context.range_of(row.set)
+    )
+
+

@@ -1,0 +1,79 @@
+"""A piece of a message cut by the exercises that it names. A name stands before its sets, or after them in its part."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
+NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
+_MENTION = frozenset("after before since than like from between until versus vs".split())
+_NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
+
+
+@dataclass(frozen=True, slots=True)
+class Segment:
+    """Marks of one exercise; `name` is the mark that named it (`None`: the one under way)."""
+
+    name: Mark | None
+    marks: tuple[Mark, ...]
+
+    @property
+    def has_numbers(self) -> bool:
+        """Whether a set can be in it."""
+        return any(m.kind in NUMBERS for m in self.marks)
+
+
+def read_segments(piece: Sequence[Mark]) -> list[Segment]:
+    """The segments of a piece, in order; those without numbers keep their names (`bench as planned` has none)."""
+    segments: list[Segment] = []
+    name: Mark | None = None
+    marks: list[Mark] = []
+    part_start = 0
+    trailing = False
+    for place, mark in enumerate(piece):
+        if mark.kind in (Kind.NAME, Kind.WEAK) and _names_sets(piece, place):
+            numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
+            if numbers_here and not _numbers_in_part(piece, place + 1) and (name is None or part_start > 0):
+                if name is not None:
+                    segments.append(Segment(name, tuple(marks[:part_start])))
+                    marks = marks[part_start:]
+                segments.append(Segment(mark, tuple(marks)))
+                marks, name, part_start, trailing = [], None, 0, True
+                continue
+            if any(m.kind in NUMBERS for m in marks) or name is not None:
+                segments.append(Segment(name, tuple(marks)))
+                marks = []
+            name, part_start, trailing = mark, 0, False
+            continue
+        marks.append(mark)
+        if mark.kind in EDGES:
+            part_start = len(marks)
+    if marks or name is not None:
+        if trailing and name is None and segments and not any(m.kind in NUMBERS for m in marks):
+            last = segments[-1]
+            segments[-1] = Segment(last.name, (*last.marks, *marks))
+        else:
+            segments.append(Segment(name, tuple(marks)))
+    return segments
+
+
+def _names_sets(piece: Sequence[Mark], place: int) -> bool:
+    """Whether a name is one of sets, not a mention (`harder than bench`) or everyday talk."""
+    mark = piece[place]
+    following = piece[place + 1].kind if place + 1 < len(piece) else None
+    before = piece[place - 1] if place else None
+    if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
+        return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
+    if mark.kind is Kind.WEAK:
+        return following in _NEXT_TO
+    return True
+
+
+def _numbers_in_part(piece: Sequence[Mark], at: int) -> bool:
+    while at < len(piece) and piece[at].kind not in EDGES:
+        if piece[at].kind in NUMBERS:
+            return True
+        at += 1
+    return False
