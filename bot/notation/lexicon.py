@@ -9,6 +9,7 @@ from functools import cache
 from bot.notation.kinds import Kind
 
 PHRASES: dict[Kind, str] = {
+    Kind.FILL: "at all; all good; all in all; all day; all over; of all; after all; not at all; all right; all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; on time; in total control; over all",
     Kind.X: "x; by; ×",
     Kind.FOR: "for; for a set of; for a; for an",
     Kind.AT: "@; at; on; @ a; at a; at around; at about",

@@ -18,7 +18,8 @@ from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.scene import Scene, Spot
 from bot.notation.hurt.scopes import anothers
 from bot.notation.hurt.scores import ABOUT, Score, find_scores
-from bot.notation.hurt.signs import Sign, find_signs
+from bot.notation.hurt.sign import Sign
+from bot.notation.hurt.signs import find_signs
 from bot.notation.hurt.tokens import Kind
 from bot.training.pain import PainSaid
 from bot.training.report import Side
@@ -64,7 +65,7 @@ class _Claim:
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
     scene = Scene(text[:LONGEST])
-    if not scene.marks or not (scene.spots or any(m.cue for m in scene.marks)):
+    if not any(t.kind is Kind.WORD or t.kind is Kind.SCORE for t in scene.tokens):
         return PainReading(None)
     signs = find_signs(scene) or _doubted_signs(text)
     hurts = judge_hurts(scene)
@@ -151,7 +152,7 @@ def _scored_place(scene: Scene, score: Score) -> Spot | None:
             )
             if fresh or spot.mine is False or anothers_spot(scene, spot) or not (score.plain or bare):
                 return None
-            if not score.plain and spot.place.tissue is Tissue.MUSCLE:
+            if not score.plain and (spot.place.tissue is Tissue.MUSCLE or spot.place.plural):
                 return None
             return spot
         if score.plain and 0 <= spot.first - score.end <= 3 and scene.same_sentence(spot.first, score.first):

@@ -47,6 +47,7 @@ class Roles:
 
     def number(self, index: int) -> int:
         """The number of the set that the `index`-th work set of the message answers, from 0."""
+        index = max(index, 0)
         if index < len(self.opens):
             return self.opens[index]
         return self.beyond + index - len(self.opens)
@@ -77,6 +78,8 @@ class Roles:
     # --- what each kind of atom does -------------------------------------------------------------------------------
 
     def _amount(self, state: State, amount: Amount) -> Iterator[State]:
+        if state.mult and not state.mult_said and amount.join not in (Join.X, Join.FOR):
+            return
         if amount.join not in LINKED or amount.lead:
             state = state.copy()
             state.chain = ""
@@ -215,6 +218,7 @@ class Roles:
         if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 0.4
+        made.slashed = join is Join.SLASH and bool(made.sets) and self._drops_next(made)
         made.load = replace(said, hand=said.hand or made.hand)
         made.hand = False
         made.fresh = True
@@ -247,6 +251,8 @@ class Roles:
             if self.last_load is None and self.context.planned_load(number) is None:
                 made.cost += 0.5
         made.cost += self._load_cost(said, number, last.stage, made)
+        if last.stage is not Stage.WORK and amount.join is Join.X:
+            made.cost += 1.5
         changed = [replace(s, load=said, end=max(s.end, amount.end)) if s.load is None else s for s in group]
         made.sets = (*made.sets[: len(made.sets) - len(group)], *changed)
         made.load = said
@@ -264,6 +270,8 @@ class Roles:
         if minutes and state.minutes is not None:
             return
         if join is Join.AT and amount.counts is Counts.UNSAID:
+            return
+        if amount.sign and not (amount.sign == 1 and state.sets and not state.fresh):
             return
         if join in LINKED and chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
             return
@@ -283,6 +291,11 @@ class Roles:
             merged.minutes = None
             yield merged
             return
+        pair = self._other_side(state, amount, reps)
+        if pair is not None:
+            yield pair
+            made = made.copy()
+            made.cost += 1.5
         made = self._emit(made, amount, reps)
         made.cost += extra
         made.minutes = reps if minutes else None
@@ -294,6 +307,20 @@ class Roles:
             if amount.join is not Join.PLUS:
                 mini.stage = state.stage
             yield mini
+
+    def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
+        """`10/9` on an exercise of two sides: left, then right."""
+        last = state.sets[-1] if state.sets else None
+        if not self.two_sided or amount.join is not Join.SLASH or last is None or state.fresh:
+            return None
+        if last.side is not None or last.entry != state.entry - 1 or last.stage is not Stage.WORK or last.reps is None:
+            return None
+        made = state.copy()
+        right = replace(last, side=Side.RIGHT, reps=reps, end=amount.end, start=last.start, entry=state.entry)
+        made.sets = (*made.sets[:-1], replace(last, side=Side.LEFT, end=amount.end), right)
+        made.chain = "LRR"
+        made.cost += self._reps_cost(reps, self.number(state.index - 1), Stage.WORK, made)
+        return made
 
     def _may_be_mini(self, state: State, amount: Amount, reps: int) -> bool:
         """Whether bare numbers after a set may be its minis: `+4`, or beside a planned mini finish."""
@@ -338,7 +365,7 @@ class Roles:
                 return
         if join in LINKED and chain not in ("", "L", "S"):
             return
-        if join in (Join.AT, Join.WITH):
+        if join in (Join.AT, Join.WITH) or state.mult:
             return
         if not said and amount.join not in LINKED and amount.lead:
             return
@@ -392,6 +419,10 @@ class Roles:
         explicit = made.load
         if amount.join is Join.ARROW and made.sets:
             stage = made.stage = Stage.DROP
+        if amount.join is Join.SLASH and made.sets and stage is Stage.WORK and self._drops_next(made):
+            stage = Stage.DROP
+        elif "L" in chain and made.slashed and stage is Stage.WORK:
+            stage = Stage.DROP
         if stage is Stage.MINI and amount.join is Join.PLUS and not made.sets:
             stage = Stage.WORK
         if amount.join in (Join.THEN, Join.BREAK) and stage is Stage.WARMUP and made.sets:
@@ -613,10 +644,10 @@ class Roles:
                 made.label = None if sign.value is None else int(sign.value)
                 made.stage = Stage.WORK if made.stage is not Stage.WARMUP else made.stage
             case Kind.DROP:
-                if made.fresh and made.sets:
+                if made.fresh:
                     made = self._alone(made)
                 made.stage = Stage.DROP
-                made.load = None if not made.fresh else made.load
+                made.load = None
             case Kind.MINI:
                 made.stage = Stage.MINI
             case Kind.WARMUP:
@@ -672,6 +703,19 @@ class Roles:
         state.stage = Stage.WARMUP
         return state
 
+    def _drops_next(self, state: State) -> bool:
+        """Whether the set said last has a planned drop that is still to come."""
+        planned = self.context.planned(self.number(state.index - 1))
+        finish = planned.finish if planned is not None else None
+        if not isinstance(finish, Drop) or not state.sets:
+            return False
+        drops = 0
+        for said in reversed(state.sets):
+            if said.stage is not Stage.DROP:
+                break
+            drops += 1
+        return drops < finish.times
+
     def _then(self, state: State, sign: Sign) -> Iterator[State]:
         """After `then`: the next set, or the drop of a set whose plan has one."""
         if sign.kind is not Kind.THEN or not state.sets or state.fresh or state.stage is not Stage.WORK:
@@ -715,6 +759,8 @@ class Roles:
     def _all(self, state: State, sign: Sign) -> State:
         """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
         state.all_sets = True
+        if sign.text == "all":
+            return state
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
             state.rate_last(state.sets[-1].rir, True)
         if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
@@ -733,6 +779,8 @@ class Roles:
     def _finished(self, state: State) -> Candidate:
         """The reading, once nothing follows."""
         made = state.copy()
+        if made.mult and (made.sets or not made.mult_said):
+            made.cost += 6.0
         if made.fresh:
             made = self._alone(made)
         if made.expect is not None:

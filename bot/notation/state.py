@@ -33,6 +33,7 @@ class State:
         "planned",
         "sets",
         "side",
+        "slashed",
         "spread",
         "stage",
         "start",
@@ -55,6 +56,8 @@ class State:
         """Whether nothing but its place says that it is a load."""
         self.start = 0
         self.hand = False
+        self.slashed = False
+        """Whether that load came after a slash, where a drop was planned."""
         self.mult: int | None = None
         """Sets said before what they count."""
         self.mult_said = False

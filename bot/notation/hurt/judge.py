@@ -50,7 +50,7 @@ def judge_hurts(scene: Scene) -> list[Hurt]:
 def _judged(scene: Scene, mark: Mark) -> Hurt:
     spot = next(iter(places_of(scene, mark)), None)
     if mark.place is not None and (spot is None or mark.place.tissue is Tissue.ORGAN):
-        spot = Spot(mark.first, mark.end, mark.place, None, None, mark.doubts, mark.solid)
+        spot = Spot(mark.first, mark.end, mark.place, None, None, mark.doubts, mark.solid, mark.typed)
     verdict, why = _verdict(scene, mark, spot)
     return Hurt(mark, spot, verdict, why)
 
@@ -86,7 +86,8 @@ def _by_cue(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
 
 
 def _anywhere(scene: Scene, mark: Mark) -> tuple[Verdict, str]:
-    if scene.word(mark.first) == "sharp" and scene.word(mark.first - 1).isdigit():
+    before = scene.word(mark.first - 1)
+    if scene.word(mark.first) == "sharp" and (before.isdigit() or before in ("am", "pm", "clock", "half")):
         return Verdict.TALK, "a time of day"
     if (
         scene.word(mark.first) == "headache"
@@ -155,7 +156,8 @@ def _soreness(scene: Scene, mark: Mark, spot: Spot, *, strong: bool) -> bool:
         return plural_muscle and (trained or (spot.place.plural and laughed(scene, mark)))
     match tissue:
         case Tissue.MUSCLE:
-            return trained or spot.side is None
+            provoked = not spot.place.plural and scene.word(mark.first) in _ACHES and _provoked(scene, mark)
+            return trained or (spot.side is None and not provoked)
         case Tissue.CHEST:
             return True
         case Tissue.MIXED:
@@ -173,6 +175,15 @@ def _called_other(scene: Scene, mark: Mark) -> bool:
     return False
 
 
+_ACHES = frozenset({"ache", "aches", "aching"})
+
+
+def _provoked(scene: Scene, mark: Mark) -> bool:
+    """Hurts when something is done: `when i sit`, `every time`, `at night`."""
+    after = {scene.word(i) for i in range(mark.end, min(mark.end + 8, len(scene.tokens)))}
+    return bool(after & {"when", "whenever", "every", "sit", "sitting", "during", "night", "sleep", "walk", "walking"})
+
+
 def _lasting(scene: Scene, mark: Mark) -> bool:
     """Sore for weeks, at rest, to the touch: no soreness of training."""
     words = {scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, mark.first)}
@@ -181,7 +192,20 @@ def _lasting(scene: Scene, mark: Mark) -> bool:
 
 
 def _sore(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
-    if spot is None or "doms" in (scene.word(i) for i in range(mark.first, mark.end)):
+    if "doms" in (scene.word(i) for i in range(mark.first, mark.end)):
+        return Verdict.SORENESS, "called soreness"
+    if spot is None:
+        noun = scene.word(mark.first) in ("ache", "aches") and scene.word(mark.first - 1) in (
+            "an",
+            "a",
+            "bit",
+            "dull",
+            "this",
+            "that",
+            "the",
+        )
+        if noun and not _earlier_training(scene, mark):
+            return Verdict.PAIN, "an ache, in doubt"
         return Verdict.SORENESS, "sore, no place"
     if _soreness(scene, mark, spot, strong=False):
         return Verdict.SORENESS, "a trained muscle is sore"
@@ -207,7 +231,7 @@ def _burning(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]
 def _hyperbole(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
     if spot is None or spot.place.name == "body":
         return Verdict.TALK, "hyperbole"
-    near = abs(mark.first - spot.end) <= 4 and mark.first >= spot.end
+    near = -1 <= mark.first - spot.end <= 4 or 0 <= spot.first - mark.end <= 1 or mark.first <= spot.first < mark.end
     if not near or spot.place.tissue is Tissue.MUSCLE or (spot.place.plural and spot.place.tissue is Tissue.MIXED):
         return Verdict.EFFORT, "hyperbole of a trained muscle"
     if mark.cue is Cue.WRECKED and _earlier_training(scene, mark):
@@ -242,8 +266,12 @@ def _in_place(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str
         and mark.cue in (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE)
     ):
         return Verdict.EFFORT, "muscles at work"
+    if spot.place.name == "lung":
+        return Verdict.EFFORT, "lungs at work"
+    if scene.word(mark.first) == "can" and spot.place.tissue is Tissue.MUSCLE:
+        return Verdict.EFFORT, "a muscle felt at work"
     if (
-        spot.place.tissue is Tissue.MUSCLE
+        spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST)
         and mark.cue is Cue.WHISPER
         and scene.word(mark.first) in ("felt", "feel", "feeling")
     ):

@@ -1,7 +1,9 @@
 """Which place a cue speaks of."""
 
+from rapidfuzz.distance import OSA
+
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.matching import SPELLER, Mark
 from bot.notation.hurt.places import VAGUE, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import SIDES, Scene, Spot
@@ -36,7 +38,8 @@ def places_of(scene: Scene, mark: Mark) -> tuple[Spot, ...]:
 def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
     """How far a place is from a cue: tokens between, dearer over commas, joints of speech and rival cues."""
     if spot.first < mark.end and mark.first < spot.end:
-        return 6 if spot.place.name in VAGUE else 0
+        doubt = 0 if spot.typed or mark.place is not None else 8
+        return doubt + (6 if spot.place.name in VAGUE else 0)
     after = spot.first >= mark.end
     low, high = (mark.end, spot.first) if after else (spot.end, mark.first)
     price = (high - low) * 1
@@ -56,6 +59,8 @@ def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
         price += 8
     if spot.place.name in VAGUE:
         price += 6
+    if not spot.typed and any(s.typed for s in scene.spots):
+        price += 5
     return price
 
 
@@ -85,7 +90,7 @@ def _joined(scene: Scene, a: Spot, b: Spot, mark: Mark) -> bool:
     between = range(a.end, b.first)
     return (
         len(between) <= 4
-        and all(scene.word(i) in _CHAIN for i in between)
+        and all(scene.word(i) in _CHAIN or _slipped_and(scene.word(i)) for i in between)
         and (len(between) > 0 or scene.tokens[b.first].gap is Gap.SOFT)
         and not any(
             m.cue in _RIVALS and m.first != mark.first and 0 <= a.first - m.end <= 3
@@ -93,6 +98,10 @@ def _joined(scene: Scene, a: Spot, b: Spot, mark: Mark) -> bool:
             if scene.same_sentence(m.first, a.first)
         )
     )
+
+
+def _slipped_and(word: str) -> bool:
+    return 2 <= len(word) <= 4 and not SPELLER.is_known(word) and OSA.distance(word, "and") == 1
 
 
 def side_of(scene: Scene, mark: Mark | None, spot: Spot) -> Side | None:
@@ -103,7 +112,9 @@ def side_of(scene: Scene, mark: Mark | None, spot: Spot) -> Side | None:
     seen: set[Side] = set()
     for index in range(start, min(start + 6, len(scene.tokens))):
         word = scene.word(index)
-        if scene.tokens[index].gap is Gap.HARD or any(s.first in (index, index + 1, index + 2) for s in scene.spots):
+        if scene.tokens[index].gap is Gap.HARD or any(
+            s.first in (index, index + 1, index + 2) and s.place.name != "side" for s in scene.spots
+        ):
             break
         if word in SIDES and _is_side(scene, index, start):
             seen.add(SIDES[word])

@@ -14,8 +14,9 @@ from bot.notation.hurt.phrases_talk import NEUTRAL
 from bot.notation.hurt.phrases_urgent import SIGNS
 from bot.notation.hurt.places import PLACES, Place
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spelling import Readings, Speller
+from bot.notation.hurt.spelling import SHORT, Readings, Speller
 from bot.notation.hurt.tokens import Gap, Kind, Token
+from bot.notation.hurt.variants import CANON
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +32,8 @@ class Mark:
     """How many of its words are another real word, read as a slip."""
     solid: bool = True
     """Whether a telling word of it stands as typed."""
+    typed: bool = True
+    """Whether every word of it stands as typed."""
 
     @property
     def sure(self) -> bool:
@@ -107,6 +110,8 @@ FILLERS = word_set(
     """
 )
 """Words that change nothing inside a phrase."""
+TELLING = frozenset({"pee", "wee", "arm", "leg", "pop", "hot"})
+"""Short words that tell as much as a longer one."""
 SOLID = 4
 """Letters of a telling word."""
 VOCABULARY = frozenset(word for p in _ALL for e in p.elements for word in e.words)
@@ -118,23 +123,32 @@ _FORGIVEN_CUES = (frozenset(HURTS) | frozenset(SIGNS) | {Cue.NOT, Cue.GONE, Cue.
     Cue.SEVERE,
     Cue.SWEAT,
 }
-TARGETS = frozenset(w for p in _ALL if p.cue in _FORGIVEN_CUES for e in p.elements for w in e.words if len(w) > 2)
+TARGETS = frozenset(
+    w
+    for p in _ALL
+    if p.cue in _FORGIVEN_CUES
+    for e in p.elements
+    for w in e.words
+    if p.cue is not Cue.NOT or len(w) > SHORT
+)
 """The words that a slip may stand for."""
-SPELLER = Speller(VOCABULARY, TARGETS)
+URGENT = frozenset(w for p in _ALL if p.cue in SIGNS or p.cue is None for e in p.elements for w in e.words)
+"""The words that a slip may stand for in doubt, beside the rest of an urgent sign."""
+SPELLER = Speller(VOCABULARY, TARGETS, URGENT | {"cant", "can't", "wont", "doesnt", "dont"})
 
 
 def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mark]:
     """All phrases of the tables in the tokens; with `doubtful` also those that only a slip into another real word hides."""
-    readings = [SPELLER.read(t.word) if t.kind is Kind.WORD else Readings(()) for t in tokens]
+    readings = [SPELLER.read(t.word) if t.kind is Kind.WORD else Readings() for t in tokens]
     marks: dict[tuple[int, Cue | None, Place | None], Mark] = {}
     for first, reading in enumerate(readings):
-        firsts = reading.sure + (reading.doubtful if doubtful else ())
+        firsts = reading.sure + (tuple(CANON.get(w, w) for w in reading.doubtful) if doubtful else ())
         for word in firsts:
             for pattern in _BY_FIRST.get(word, ()):
                 found = _longest(pattern.elements, tokens, readings, first, doubtful)
                 if found is None:
                     continue
-                mark = Mark(first, found.end, pattern.cue, pattern.place, found.doubts, found.solid)
+                mark = Mark(first, found.end, pattern.cue, pattern.place, found.doubts, found.solid, found.typed)
                 key = (first, pattern.cue, pattern.place)
                 old = marks.get(key)
                 if old is None or (-mark.doubts, mark.end) > (-old.doubts, old.end):
@@ -152,6 +166,7 @@ class _State:
     end: int
     doubts: int = 0
     solid: bool = False
+    typed: bool = True
 
 
 def _longest(
@@ -168,16 +183,17 @@ def _longest(
             continue
         element = elements[now.at]
         if now.taken >= element.least:
-            stack.append(_State(now.at + 1, 0, now.index, now.end, now.doubts, now.solid))
+            stack.append(_State(now.at + 1, 0, now.index, now.end, now.doubts, now.solid, now.typed))
         if now.index >= len(tokens) or (now.index > first and tokens[now.index].gap is Gap.HARD):
             continue
         after, reading = now.index + 1, readings[now.index]
         if now.taken < element.most:
-            if any(word in element.words for word in reading.sure):
-                solid = now.solid or len(tokens[now.index].word) >= SOLID
-                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts, solid))
-            elif doubtful and any(word in element.words for word in reading.doubtful):
-                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts + 1, now.solid))
+            word = tokens[now.index].word
+            if any(w in element.words for w in reading.sure):
+                solid, typed = now.solid or len(word) >= SOLID or word in TELLING, now.typed and word in element.words
+                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts, solid, typed))
+            elif doubtful and any(CANON.get(w, w) in element.words for w in reading.doubtful):
+                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts + 1, now.solid, False))
         if now.index > first and tokens[now.index].word in FILLERS:
-            stack.append(_State(now.at, now.taken, after, now.end, now.doubts, now.solid))
+            stack.append(_State(now.at, now.taken, after, now.end, now.doubts, now.solid, now.typed))
     return best

@@ -37,7 +37,7 @@ HURTS: dict[Cue, str] = {
       put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place out/in; my/the/me/left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/lower? @place is gone; @place went/gone again; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; slipped; over stretched; stiffened up; blew/blown out?; jarred; hurt; over did; overdid/overdone
     """,
     Cue.INJURED: """
-      injury/injured/injure/injuries/injuring/injurd; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury;
+      injury/injured/injure/injuries/injuring/injurd; broke/broken/fractured my/the/a left/right/big/little/middle? toe/finger/thumb/nose/nail; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury;
       muscle strain/tear/pull; trapped/pinched nerve; pulled/torn/strained muscle; put my back out; threw my back out
     """,
     Cue.MARK: """

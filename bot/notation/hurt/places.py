@@ -201,5 +201,5 @@ BACK_BEFORE = word_set(
 )
 """Words before `back` that make it a place."""
 
-VAGUE = frozenset({"skin", "callus", "nail", "tendon", "ligament", "nerve", "joint", "bone", "body"})
+VAGUE = frozenset({"skin", "callus", "nail", "tendon", "ligament", "nerve", "joint", "bone", "body", "side", "disc"})
 """Places that give way to a plainer one beside them: skin off the hand is the hand."""

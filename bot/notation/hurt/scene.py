@@ -1,10 +1,10 @@
 """The scene of a message: its tokens with what they mean, everyday talk set aside, each place with its owner and side."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.matching import Mark, find_marks
+from bot.notation.hurt.matching import SPELLER, Mark, find_marks
 from bot.notation.hurt.phrases_hurt import HURTS
 from bot.notation.hurt.phrases_urgent import SIGNS
 from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place
@@ -17,7 +17,9 @@ _PEOPLE = frozenset(
 )
 _HURTING = frozenset(HURTS) | frozenset(SIGNS) | {Cue.CONDITION}
 _MEASURES = frozenset({Cue.SEVERE, Cue.SUDDEN, Cue.SETTLE, Cue.LOOKS, Cue.DARK})
-_COPULA = frozenset("is was 's felt feels feeling has really still so pretty bit slightly started starts been got gets a did does do".split())
+_COPULA = frozenset(
+    "is was 's felt feels feeling has really still so pretty bit slightly started starts been got gets a did does do".split()
+)
 SIDES = {"left": Side.LEFT, "l": Side.LEFT, "lh": Side.LEFT, "lhs": Side.LEFT, "lefthand": Side.LEFT} | {
     "right": Side.RIGHT,
     "r": Side.RIGHT,
@@ -57,6 +59,8 @@ class Spot:
     """Whose it is: the client's, another's (False), or not said."""
     doubts: int
     solid: bool
+    typed: bool
+    """Whether every word of it stands as typed."""
 
     @property
     def sure(self) -> bool:
@@ -69,7 +73,7 @@ class Scene:
 
     def __init__(self, text: str, *, doubtful: bool = False) -> None:
         """Read the text; with `doubtful` also words that another real word may hide."""
-        self.tokens = read_tokens(text)
+        self.tokens = tuple(_sided(t) for t in read_tokens(text))
         self.found = find_marks(self.tokens, doubtful=doubtful)
         self.marks = _unmasked(self.found)
         self.sentence = _numbered(self.tokens)
@@ -104,7 +108,7 @@ class Scene:
                 continue
             if m.place.name == "side" and self.word(m.end) == "of":
                 continue
-            out.append(Spot(m.first, m.end, m.place, self._side(m), self._mine(m.first), m.doubts, m.solid))
+            out.append(Spot(m.first, m.end, m.place, self._side(m), self._mine(m.first), m.doubts, m.solid, m.typed))
         return out
 
     def _is_exercise(self, m: Mark) -> bool:
@@ -188,6 +192,14 @@ class Scene:
             return set()
         begins_another = any(m.place is not None and m.first == index + 1 for m in self.marks)
         return set() if begins_another else {SIDES[word]}
+
+
+def _sided(token: Token) -> Token:
+    """The token, a misspelt left or right put right."""
+    if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
+        return token
+    sides = [s for s in SPELLER.slips(token.word) if s in ("left", "right")]
+    return replace(token, word=sides[0]) if sides else token
 
 
 def _numbered(tokens: tuple[Token, ...]) -> list[int]:

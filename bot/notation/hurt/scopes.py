@@ -157,7 +157,7 @@ def gone(scene: Scene, mark: Mark) -> bool:
         if not scene.same_sentence(g.first, mark.first) or _nearly(scene, g):
             continue
         if (
-            mark.cue in (Cue.MARK, Cue.POP, Cue.STRAIN, Cue.INJURED, Cue.SHARP)
+            mark.cue in (Cue.MARK, Cue.POP, Cue.STRAIN, Cue.INJURED)
             and not before_today
             and scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went"))
         ):
@@ -208,6 +208,7 @@ def anothers(scene: Scene, mark: Mark, mine: bool | None) -> bool:
             if (
                 m.first == index
                 and m.cue is Cue.SELF
+                and scene.word(index) not in ("me", "mine", "myself")
                 and not any(o.cue is Cue.OTHER and o.first == index + 1 for o in scene.found)
             ):
                 return False

@@ -12,76 +12,97 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.everyday import EVERYDAY
+from bot.notation.hurt.rows import word_set
 
 LONG = 8
 """Letters from which two slips are forgiven."""
 SHORT = 4
 """Letters from which one slip is forgiven; under it only two letters swapped."""
+LONGEST = 24
+"""Letters beyond which a word is taken as typed."""
 
 
 @dataclass(frozen=True, slots=True)
 class Readings:
     """What a word may stand for: `sure` as typed or by an evident slip, `doubtful` only beside an urgent sign."""
 
-    sure: tuple[str, ...]
+    sure: tuple[str, ...] = ()
     doubtful: tuple[str, ...] = ()
-    slip: bool = False
-    """The sure readings are not what was typed."""
 
 
-NEVER_DOUBTED = frozenset("gain gains main mains plain pin pins pair pairs plan plans paid part gym".split())
+NEVER_DOUBTED = word_set(
+    """
+    gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump
+    """
+)
 """Gym words that are never read as a slip for a sign's word."""
 
 
 class Speller:
     """Finds the words of a vocabulary that a typed word may stand for."""
 
-    def __init__(self, known: Iterable[str], targets: Iterable[str]) -> None:
-        """`known` is taken at its word; `targets` are what a slip may stand for."""
+    def __init__(self, known: Iterable[str], targets: Iterable[str], urgent: Iterable[str]) -> None:
+        """`known` is taken at its word; `targets` are what a slip may stand for, `urgent` what it may in doubt."""
         self._known = frozenset(known)
-        self._targets = frozenset(targets)
-        self._shorter: dict[str, list[str]] = {}
-        for word in sorted(self._targets):
-            for key in _one_less(word):
-                self._shorter.setdefault(key, []).append(word)
-            if len(word) >= LONG:
-                for key in _one_less(word):
-                    for less in _one_less(key):
-                        self._shorter.setdefault(less, []).append(word)
+        self._targets = _Index(w for w in targets if len(w) >= 3)
+        self._urgent = _Index(w for w in urgent if len(w) >= 3)
         self.read = lru_cache(maxsize=8192)(self._read)
 
-    def _read(self, word: str) -> Readings:
-        near = self._near(word)
-        if word in self._known or word in EVERYDAY:
-            if word in self._known or word in NEVER_DOUBTED:
-                return Readings((word,) if word in self._known else ())
-            return Readings((), tuple(n for n in near if len(n) >= SHORT and OSA.distance(word, n) == 1))
-        squeezed = _squeezed(word)
-        for other in squeezed:
-            if other in self._known:
-                return Readings((other,), (), slip=True)
-        return Readings(near, (), slip=True)
+    def is_known(self, word: str) -> bool:
+        """Whether a word is taken as typed."""
+        return word in self._known or word in EVERYDAY
 
-    def _near(self, word: str) -> tuple[str, ...]:
-        if len(word) < 3 or len(word) > 24:
+    def _read(self, word: str) -> Readings:
+        if word in self._known:
+            return Readings((word,))
+        if word in NEVER_DOUBTED:
+            return Readings()
+        if word in EVERYDAY:
+            return Readings((), tuple(n for n in self._urgent.near(word) if len(n) >= SHORT))
+        for other in _squeezed(word):
+            if other in self._known:
+                return Readings((other,))
+        sure = self.slips(word)
+        return Readings(sure, tuple(n for n in self._urgent.near(word) if n not in sure))
+
+    def slips(self, word: str) -> tuple[str, ...]:
+        """The targets nearest to a word that a slip explains, the nearest only."""
+        found = [(OSA.distance(word, t), t) for t in self._targets.near(word, two=len(word) >= LONG - 2)]
+        forgiven = sorted((d, -len(t), t) for d, t in found if _forgiven(word, t, d))
+        return tuple(t for d, _, t in forgiven if d == forgiven[0][0])
+
+
+class _Index:
+    """Words by what is left of them with one or two letters taken away, so that near words are found at once."""
+
+    def __init__(self, words: Iterable[str]) -> None:
+        self._words = frozenset(words)
+        self._left: dict[str, set[str]] = {}
+        for word in self._words:
+            for key in (word, *_one_less(word)):
+                self._left.setdefault(key, set()).add(word)
+            if len(word) >= LONG:
+                for key in (less for once in _one_less(word) for less in _one_less(once)):
+                    self._left.setdefault(key, set()).add(word)
+
+    def near(self, word: str, *, two: bool = False) -> tuple[str, ...]:
+        """The words one slip from this one, or two where `two` and they are long; the word itself left out."""
+        if not 2 <= len(word) <= LONGEST:
             return ()
         keys = {word, *_one_less(word)}
-        if len(word) >= LONG - 1:
+        if two:
             keys |= {less for key in tuple(keys) for less in _one_less(key)}
-        found = {target for key in keys for target in self._shorter.get(key, ())} | (keys & self._targets)
-        found.discard(word)
-        ranked = sorted((OSA.distance(word, target), target) for target in found if _forgiven(word, target))
-        best = ranked[0][0] if ranked else 0
-        return tuple(target for distance, target in ranked if distance == best)
+        found = {target for key in keys for target in self._left.get(key, ())} - {word}
+        most = 2 if two else 1
+        return tuple(sorted(t for t in found if OSA.distance(word, t, score_cutoff=most) <= most))
 
 
-def _forgiven(word: str, target: str) -> bool:
-    distance = OSA.distance(word, target)
-    if len(target) >= LONG and len(word) >= LONG - 2:
+def _forgiven(word: str, target: str, distance: int) -> bool:
+    if len(target) >= LONG:
         return distance <= 2
     if len(target) < SHORT:
         return distance == 1 and len(word) == len(target) and sorted(word) == sorted(target)
-    return distance <= 1
+    return distance <= 1 and len(word) >= 3
 
 
 def _one_less(word: str) -> list[str]:

@@ -12,6 +12,8 @@ import unicodedata
 from dataclasses import dataclass
 from enum import Enum
 
+from rapidfuzz.distance import OSA
+
 from bot.notation.hurt.variants import CANON, UNABLE
 
 
@@ -95,7 +97,57 @@ def read_tokens(text: str) -> tuple[Token, ...]:
         for word, start, end in _parts(match.group(), match.start(), match.end()):
             out.append(Token(word, places[start], places[end - 1] + 1, gap, Kind(kind)))
             gap = Gap.NONE
-    return _unable(out)
+    return _unable(_timed(out))
+
+
+_TIMES = ("minutes", "minute", "mins", "hours", "hour", "min")
+
+
+def _timed(tokens: list[Token]) -> list[Token]:
+    """A number and a misspelt unit of time as one time: `20 mintues`."""
+    out: list[Token] = []
+    for token in tokens:
+        last = out[-1] if out else None
+        number = last is not None and last.kind is Kind.NUMBER and token.gap is Gap.NONE and token.kind is Kind.WORD
+        if last and number and token.word not in _NO_TIME:
+            if any(OSA.distance(token.word, unit) <= 1 for unit in _TIMES):
+                out[-1] = Token(f"{last.word} {token.word}", last.start, token.end, last.gap, Kind.TIME)
+                continue
+        out.append(token)
+    return out
+
+
+_NO_TIME = frozenset(
+    {
+        "in",
+        "mine",
+        "mind",
+        "men",
+        "mint",
+        "man",
+        "mid",
+        "mix",
+        "kin",
+        "pin",
+        "bin",
+        "fin",
+        "win",
+        "mi",
+        "sin",
+        "tin",
+        "gin",
+        "mum",
+        "main",
+        "minis",
+        "mini",
+        "min",
+        "our",
+        "ours",
+        "four",
+        "pour",
+        "tour",
+    }
+)
 
 
 def _unable(tokens: list[Token]) -> tuple[Token, ...]:

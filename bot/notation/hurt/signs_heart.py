@@ -1,0 +1,149 @@
+"""Urgent signs of heart and breath: chest, fainting, breath that does not come back, palpitations."""
+
+from collections.abc import Iterator
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import places_of
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.scene import Scene, Spot
+from bot.notation.hurt.scopes import laughed
+from bot.notation.hurt.sign import Sign, near, sentence_words, sign_of, stands, words_in
+from bot.notation.hurt.tokens import Kind
+
+_FEELS = (
+    *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.BURN, Cue.TIGHT, Cue.PRESSURE, Cue.QUALITY),
+    *(Cue.KILLING, Cue.WHISPER, Cue.MARK, Cue.NUMB, Cue.SORE),
+)
+_ACHES = word_set("ache aches aching ached achy achey achin")
+_INSIDE = word_set("in on across into up through inside around round over behind under")
+_PUMPED = word_set(
+    "fire nice nicely good lovely pump pumped flyes flys flies pushups dips benching bench set sets reps press lol great"
+)
+_AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work working activated")
+
+
+def chest(scene: Scene) -> Iterator[Sign]:
+    """Pain, pressure, tightness or an odd feeling in the chest; not a chest that trained."""
+    for spot in scene.spots:
+        if spot.place.tissue is not Tissue.CHEST:
+            continue
+        for feel in scene.of(*_FEELS):
+            if _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot):
+                yield sign_of("chest", (feel, spot), spot)
+        if _something_in(scene, spot):
+            yield sign_of("chest", (spot,), spot)
+
+
+def _of_chest(scene: Scene, feel: Mark, spot: Spot) -> bool:
+    if spot in places_of(scene, feel):
+        return True
+    return bool(words_in(scene, spot.first - 2, spot.first) & _INSIDE) and near(scene, feel, spot, 8)
+
+
+def _something_in(scene: Scene, spot: Spot) -> bool:
+    """`i feel a … in the chest`, whatever the word, where it is not the muscle at work."""
+    if not words_in(scene, spot.first - 2, spot.first) & {"in", "across", "inside", "behind", "around"}:
+        return False
+    before = words_in(scene, spot.first - 9, spot.first)
+    feels = before & {"feel", "feeling", "feels", "felt", "got", "have", "had", "something", "has", "getting"}
+    noun = before & {"a", "some", "something", "this", "an", "weird"}
+    talk = sentence_words(scene, spot.first) & word_set(
+        "pump stretch it that working muscle strength growth size no never"
+    )
+    return bool(feels and noun) and not talk
+
+
+def _trained(scene: Scene, feel: Mark, spot: Spot) -> bool:
+    """Talk of a trained chest: sore, tight since Monday's bench, on fire after flyes."""
+    word = scene.word(feel.first)
+    inside = bool(words_in(scene, spot.first - 2, spot.first) & {"in", "inside"})
+    earlier = any(near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED)) or "doms" in sentence_words(
+        scene, spot.first
+    )
+    match feel.cue:
+        case Cue.SORE:
+            return word not in _ACHES or earlier
+        case Cue.TIGHT:
+            return earlier and not inside and bool(scene.of(Cue.PAST))
+        case Cue.BURN:
+            return not inside and bool(sentence_words(scene, spot.first) & _PUMPED)
+        case Cue.WHISPER | Cue.QUALITY:
+            return word in _AT_WORK or (earlier and not inside)
+        case Cue.PRESSURE:
+            return word == "heavy" and not near(scene, spot, feel, 3)
+        case _:
+            return False
+
+
+_FAINT_OF = word_set("pain twinge click niggle ache hope idea line pinch tingle clicking soreness discomfort")
+_GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")
+_SLEEP = word_set("bed asleep slept sleep sleeping laughing nap")
+
+
+def fainting(scene: Scene) -> Iterator[Sign]:
+    """Fainting or near it; plain dizziness counts (ACSM's table of major signs has it)."""
+    for m in scene.of(Cue.FAINT):
+        word = scene.word(m.first)
+        slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
+        form = word.startswith("collaps") and words_in(scene, m.first - 4, m.first) & _GAVE
+        slept = word.startswith("pass") and words_in(scene, m.first, m.end + 8) & _SLEEP
+        if stands(scene, m) and not slight and not form and not slept:
+            yield sign_of("fainting", (m,), None)
+
+
+def winded(scene: Scene) -> Iterator[Sign]:
+    """Breath that does not come back; being out of breath after a set is none."""
+    for m in scene.of(Cue.BREATHLESS):
+        if stands(scene, m) and "nose" not in words_in(scene, m.end, m.end + 4):
+            yield sign_of("breath", (m,), None)
+    for m in scene.of(Cue.WINDED):
+        if not stands(scene, m):
+            continue
+        for s in scene.of(Cue.SETTLE):
+            if scene.word(s.first) not in ("still", "keeps", "later", "since") and near(scene, m, s, 6):
+                yield sign_of("breath", (m, s), None)
+        for i, token in enumerate(scene.tokens):
+            if token.kind is Kind.TIME and _lasting(scene, m, i):
+                yield Sign("breath", (*range(m.first, m.end), i), None)
+
+
+def _lasting(scene: Scene, m: Mark, time: int) -> bool:
+    """`20 min later`, `been 20 min`, `still … after 20 min`, said near being out of breath."""
+    if abs(time - m.first) > 10 or abs(scene.sentence[time] - scene.sentence[m.first]) > 1:
+        return False
+    if "sec" in scene.tokens[time].word:
+        return False
+    still = "still" in words_in(scene, min(time, m.first) - 4, max(time, m.end) + 2)
+    return (
+        still
+        or scene.word(time + 1) in ("later", "after", "on", "now", "since")
+        or bool(words_in(scene, time - 3, time) & {"for", "been", "last", "past", "over"})
+    )
+
+
+def heart(scene: Scene) -> Iterator[Sign]:
+    """Palpitations, and a racing heart that does not settle or comes with sickness."""
+    spot = next((s for s in scene.spots if s.place.name == "heart"), None)
+    for m in scene.of(Cue.PALPITATION):
+        if stands(scene, m):
+            yield sign_of("palpitations", (m,), spot)
+    for m in scene.of(Cue.HEART_RACE):
+        lasting = [
+            x for x in scene.of(Cue.SETTLE) if near(scene, m, x, 6) and scene.word(x.first) not in ("later", "since")
+        ]
+        sick = [x for x in scene.of(Cue.SWEAT) if near(scene, m, x, 6) and scene.word(x.first) in ("cold", "clammy")]
+        if (lasting or sick) and stands(scene, m) and not laughed(scene, m):
+            yield sign_of("heart", (m, *lasting[:1], *sick[:1]), spot)
+
+
+def spread(scene: Scene) -> Iterator[Sign]:
+    """Pain in jaw and arm, or in either with sweat or sickness: how a heart may hurt."""
+    for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.MARK, Cue.SORE, Cue.WHISPER):
+        spots = [s for s in scene.spots if near(scene, s, m, 8)]
+        jaw = [s for s in spots if s.place.name == "jaw"]
+        arm = [s for s in spots if s.place.name == "arm" and s.side is not None and s.side.value == "left"]
+        sweat = [x for x in scene.of(Cue.SWEAT) if near(scene, x, m, 14)]
+        if stands(scene, m) and ((jaw and arm) or ((jaw or arm) and sweat)):
+            yield sign_of("heart", (m, *(jaw or arm)[:1]), (jaw or arm)[0])

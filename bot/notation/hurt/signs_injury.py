@@ -1,0 +1,129 @@
+"""Urgent signs of injury and of what is within: a pop with loss of function, a hot swollen calf, blood, dark urine."""
+
+from collections.abc import Iterator
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import places_of
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.scene import Scene, Spot
+from bot.notation.hurt.scopes import laughed, negated
+from bot.notation.hurt.sign import Sign, near, sign_of, stands, words_in
+
+_NAMES_A_POP = word_set("a big loud something heard felt it proper massive horrible nasty sickening audible huge")
+
+
+def popped(scene: Scene) -> Iterator[Sign]:
+    """A pop, and what no longer works."""
+    losses = [m for m in scene.of(Cue.NO_FUNCTION, Cue.NO_STRENGTH, Cue.GAVE_WAY) if not negated(scene, m)]
+    for pop in scene.of(Cue.POP):
+        spot = next(iter(places_of(scene, pop)), None)
+        if spot is None and not words_in(scene, pop.first - 3, pop.first) & _NAMES_A_POP:
+            continue
+        if not stands(scene, pop, spot):
+            continue
+        for loss in losses:
+            after = loss.first >= pop.end and loss.first - pop.end <= 24
+            before = loss.end <= pop.first and pop.first - loss.end <= 14
+            if (after or before) and abs(scene.sentence[loss.first] - scene.sentence[pop.first]) <= 1:
+                yield sign_of("pop", (pop, loss, *((spot,) if spot else ())), spot)
+
+
+_BEARS = word_set(
+    "knee ankle hip foot leg achilles calf hamstring quad back groin shin heel thigh kneecap glute adductor spine"
+)
+_STANDS = word_set("stand walk weight bear put step move")
+
+
+def loss_of_function(scene: Scene) -> Iterator[Sign]:
+    """Hurt in a leg or the back that can no longer bear weight."""
+    for loss in scene.of(Cue.NO_FUNCTION):
+        if scene.word(loss.first) != "can't" or not words_in(scene, loss.first + 1, loss.end) & _STANDS:
+            continue
+        for hurt in scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN):
+            spot = next(iter(places_of(scene, hurt)), None)
+            if spot is None or spot.place.plural or spot.place.name not in _BEARS | {"lower back"}:
+                continue
+            close = (
+                abs(scene.sentence[loss.first] - scene.sentence[hurt.first]) <= 1 and abs(loss.first - hurt.first) <= 16
+            )
+            if (
+                close
+                and stands(scene, hurt, spot)
+                and not words_in(scene, loss.end, loss.end + 4) & {"without", "far", "fast"}
+            ):
+                yield sign_of("no function", (hurt, loss, spot), spot)
+
+
+def calf(scene: Scene) -> Iterator[Sign]:
+    """A swollen or hot calf, or a limb both hot and swollen."""
+    for m in scene.of(Cue.SWOLLEN, Cue.HOT):
+        for spot in places_of(scene, m)[:1]:
+            if not near(scene, m, spot, 8) or not stands(scene, m, spot):
+                continue
+            others = [
+                x
+                for x in scene.of(Cue.HOT, Cue.SWOLLEN, Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PAINFUL)
+                if x.first != m.first and near(scene, x, m, 8)
+            ]
+            if _clotting(scene, m, spot, others):
+                yield sign_of("clot", (m, spot, *others[:1]), spot)
+
+
+def _clotting(scene: Scene, m: Mark, spot: Spot, others: list[Mark]) -> bool:
+    if spot.place.name == "calf":
+        hot = scene.word(m.first) in ("hot", "red", "hotter") and not spot.place.plural
+        return m.cue is Cue.SWOLLEN or hot or (bool(others) and not spot.place.plural)
+    limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "forearm")
+    return limb and any({x.cue, m.cue} == {Cue.HOT, Cue.SWOLLEN} for x in others)
+
+
+def blood_and_urine(scene: Scene) -> Iterator[Sign]:
+    """Dark or bloody urine, blood coughed up."""
+    for m in scene.of(Cue.BLOOD):
+        if stands(scene, m):
+            yield sign_of("blood", (m,), None)
+    for m in scene.of(Cue.URINE):
+        clear = words_in(scene, m.first, m.end + 6) & {"clear", "normal", "fine", "pale", "ok"}
+        for dark in scene.of(Cue.DARK, Cue.LOOKS):
+            if dark.first == m.first or clear or not _coloured(scene, m, dark):
+                continue
+            if stands(scene, dark) and stands(scene, m):
+                yield sign_of("urine", (m, dark), None)
+
+
+def _coloured(scene: Scene, m: Mark, dark: Mark) -> bool:
+    if dark.cue is Cue.DARK:
+        return near(scene, m, dark, 7)
+    return near(scene, m, dark, 3 if dark.first >= m.end else 1)
+
+
+_ABOUT_PLAN = word_set("about by with on how what which as is over here why if whether lol again coach where today")
+_SEEN = word_set("the your my his this that any it a message video plan app from past much")
+_SMALL = word_set("toe finger thumb nose nail")
+
+
+def grave(scene: Scene) -> Iterator[Sign]:
+    """What is grave by itself: seizure, dislocation, fracture, lost sight, confusion; bleeding in pregnancy."""
+    for m in scene.of(Cue.GRAVE, Cue.VISION):
+        if not stands(scene, m) or _not_meant(scene, m):
+            continue
+        spot = next((s for s in scene.spots if near(scene, s, m, 4)), None) if m.cue is Cue.GRAVE else None
+        yield sign_of("grave", (m,), None if spot is None or spot.place.name in ("heart", "head") else spot)
+    for m in scene.of(Cue.PREGNANT):
+        for b in scene.of(Cue.BLEED):
+            if abs(m.first - b.first) <= 14 and stands(scene, b):
+                yield sign_of("pregnancy", (m, b), None)
+
+
+def _not_meant(scene: Scene, m: Mark) -> bool:
+    """`nearly had a heart attack lol`, `confused about the plan`, `broke my toe`."""
+    word = scene.word(m.first)
+    if word == "heart":
+        nearly = words_in(scene, m.first - 4, m.first) & {"nearly", "almost", "giving", "gave", "give"}
+        return laughed(scene, m) or bool(nearly)
+    if word in ("confused", "confusion"):
+        return scene.word(m.end) in _ABOUT_PLAN or laughed(scene, m)
+    if word in ("broke", "broken", "fractured", "fracture"):
+        return not scene.spots or bool(words_in(scene, m.first, m.end) & _SMALL)
+    return m.cue is Cue.VISION and m.end - m.first <= 2 and scene.word(m.end) in _SEEN
