@@ -69,7 +69,7 @@ class Keyring:
             raise KeyFault("Sealed data belongs to another key: put back the key file that sealed it.")
         try:
             return cipher.decrypt(rest[:_NONCE], rest[_NONCE:], head).decode()
-        except InvalidTag as error:
+        except (InvalidTag, ValueError) as error:
             raise KeyFault("Sealed data was changed, or belongs to another key.") from error
 
 

@@ -1,5 +1,7 @@
 """An invented practice to fill a store with: a coach, clients, a programme, sessions, reports."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
@@ -26,6 +28,7 @@ from bot.training.plan import PlannedExercise, PlannedSession, PlannedSet, RepRa
 from bot.training.report import Performed, Stage
 from bot.training.units import Load, Unit
 from storage import desk, facts, people
+from storage.engine import Store
 from storage.facts import Origin
 from storage.work import Work
 
@@ -165,6 +168,18 @@ class Practice:
 def practice(work: Work) -> Practice:
     """The smallest one that can train."""
     return Practice(coach(work), client(work))
+
+
+class _Undone(Exception):
+    """Ends a transaction without a trace."""
+
+
+@contextmanager
+def undone(store: Store) -> Iterator[Work]:
+    """A transaction of which nothing stays: for properties, which run many times on one store."""
+    with suppress(_Undone), store.begin() as work:
+        yield work
+        raise _Undone
 
 
 def renamed(plan: PlannedSession, title: str) -> PlannedSession:
