@@ -3,6 +3,8 @@
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from rapidfuzz.distance import OSA
+
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import SPELLER, Mark, find_marks
 from bot.notation.hurt.phrases_hurt import HURTS
@@ -73,7 +75,7 @@ class Scene:
 
     def __init__(self, text: str, *, doubtful: bool = False) -> None:
         """Read the text; with `doubtful` also words that another real word may hide."""
-        self.tokens = tuple(_sided(t) for t in read_tokens(text))
+        self.tokens = tuple(_mended(t) for t in read_tokens(text))
         self.found = find_marks(self.tokens, doubtful=doubtful)
         self.marks = _unmasked(self.found)
         self.sentence = _numbered(self.tokens)
@@ -194,12 +196,27 @@ class Scene:
         return set() if begins_another else {SIDES[word]}
 
 
-def _sided(token: Token) -> Token:
-    """The token, a misspelt left or right put right."""
+_HELPING = word_set(
+    """
+    left right lower upper about around maybe like again still felt but and because until without when weeks that this
+    with today level score after
+    """
+)
+"""Words that a reading leans on and no table forgives a slip in."""
+
+
+def _mended(token: Token) -> Token:
+    """The token with a slip in a helping word put right, a misspelt side before any other reading of it."""
     if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
         return token
-    sides = [s for s in SPELLER.slips(token.word) if s in ("left", "right")]
-    return replace(token, word=sides[0]) if sides else token
+    slips = SPELLER.slips(token.word)
+    for side in ("left", "right"):
+        if side in slips:
+            return replace(token, word=side)
+    if slips:
+        return token
+    near = [w for w in sorted(_HELPING) if abs(len(w) - len(token.word)) <= 1 and OSA.distance(w, token.word) == 1]
+    return replace(token, word=near[0]) if near else token
 
 
 def _numbered(tokens: tuple[Token, ...]) -> list[int]:
