@@ -64,6 +64,7 @@ class Ask:
             read: JsonValue = json.loads(value)
         except ValueError as error:
             raise bad_request(f"can't parse {name.replace('_', ' ')} JSON object") from error
+        check_characters(value, read)
         return read
 
     def object(self, name: str) -> JsonObject:
@@ -81,3 +82,13 @@ class Ask:
             return dict(self.fields)
         files = {name: f"<file {one.name}, {len(one.data)} bytes>" for name, one in self.uploads.items()}
         return {**self.fields, **files}
+
+
+def check_characters(written: str, read: JsonValue) -> None:
+    """JSON can name half of a surrogate pair, which is no character: refused. `written` is the JSON before reading."""
+    if "\\ud" not in written.lower():
+        return
+    try:
+        json.dumps(read, ensure_ascii=False).encode()
+    except UnicodeEncodeError as error:
+        raise bad_request("strings must be encoded in UTF-8") from error

@@ -164,8 +164,11 @@ def answer(result: JsonValue, refusal: Refusal | None) -> web.Response:
     """The platform's envelope; the HTTP status is the error code."""
     body = {"ok": True, "result": result} if refusal is None else refusal.answer()
     status = 200 if refusal is None else refusal.code
-    text = json.dumps(body, ensure_ascii=False, separators=(",", ":"))
-    raw = text.encode("utf-8", "surrogatepass")
+    try:
+        raw = json.dumps(body, ensure_ascii=False, separators=(",", ":")).encode()
+    except UnicodeEncodeError:
+        # Half a surrogate pair, which only an update pushed raw can hold.
+        raw = json.dumps(body).encode()
     return web.Response(body=raw, status=status, content_type="application/json")
 
 

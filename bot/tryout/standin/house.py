@@ -100,7 +100,10 @@ class House:
 
     def bot(self, number: int) -> Bot:
         """A bot by its id; 0 means the first."""
-        return next(bot for bot in self.bots.values() if number in {0, bot.id})
+        for bot in self.bots.values():
+            if number in {0, bot.id}:
+                return bot
+        raise ValueError("there is no such bot")
 
     def chat(self, bot: Bot, person: Person) -> Chat:
         """The conversation of that bot and that person, made when there is none yet."""

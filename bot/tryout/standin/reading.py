@@ -5,7 +5,7 @@ from urllib.parse import parse_qsl
 
 from aiohttp import BodyPartReader, web
 
-from bot.tryout.standin.ask import Ask, Upload
+from bot.tryout.standin.ask import Ask, Upload, check_characters
 from bot.tryout.standin.limits import MEGABYTE, Limits
 from bot.tryout.standin.refusals import TOO_LARGE, bad_request
 from bot.tryout.standin.values import JsonObject
@@ -40,6 +40,7 @@ def _read_json(body: bytes) -> JsonObject:
         raise bad_request("can't parse JSON object") from error
     if not isinstance(given, dict):
         raise bad_request("can't parse JSON object")
+    check_characters(body.decode("utf-8", "replace"), given)
     return given
 
 

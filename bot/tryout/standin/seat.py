@@ -4,6 +4,7 @@ import asyncio
 from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, replace
+from itertools import takewhile
 from typing import TypeAlias
 
 from bot.tryout.standin.entities import Words, find_entities
@@ -12,7 +13,7 @@ from bot.tryout.standin.house import Bot, House, Query
 from bot.tryout.standin.keyboards import Button
 from bot.tryout.standin.model import Chat, Message, Person, message_api
 from bot.tryout.standin.pictures import picture_size
-from bot.tryout.standin.units import utf16_length
+from bot.tryout.standin.units import utf16_length, whole_characters
 from bot.tryout.standin.values import JsonObject
 
 Place: TypeAlias = str | int | tuple[int, int]
@@ -39,6 +40,11 @@ class Seat:
     def messages(self) -> tuple[Message, ...]:
         """Everything in the chat now, oldest first."""
         return tuple(self.chat.messages.values())
+
+    def since(self, after: int) -> tuple[Message, ...]:
+        """The messages with an id above that, oldest first; costs no more than there are of them."""
+        newest = takewhile(lambda message: message.id > after, reversed(self.chat.messages.values()))
+        return tuple(newest)[::-1]
 
     def message(self, message_id: int) -> Message:
         """One message of the chat."""
@@ -153,8 +159,8 @@ class Seat:
         async with _patience(self, timeout_s):
             while True:
                 seen = self.house.news.last
-                for message in self.chat.messages.values():
-                    if message.id > after and message.by_bot and test(message):
+                for message in self.since(after):
+                    if message.by_bot and test(message):
                         return message
                 await self.house.news.wait(seen, timeout_s)
 
@@ -184,7 +190,7 @@ class Seat:
         )
 
     def _words(self, text: str) -> Words:
-        tidied = text.strip()
+        tidied = whole_characters(text).strip()
         if not tidied:
             raise CantDo("there is nothing to send")
         if utf16_length(tidied) > self.house.limits.text_units:

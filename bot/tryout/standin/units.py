@@ -14,3 +14,10 @@ def utf16_cut(text: str, offset: int, length: int) -> str:
         return text[offset : offset + length]
     raw = text.encode("utf-16-le", "surrogatepass")
     return raw[2 * offset : 2 * (offset + length)].decode("utf-16-le", "replace")
+
+
+def whole_characters(text: str) -> str:
+    """The text with each half of a surrogate pair, which is no character, replaced."""
+    if text.isascii():
+        return text
+    return text.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")

@@ -113,11 +113,11 @@ function purpose(button, message) {
 }
 
 function acts(message, sheet) {
-  const about = make("span", { class: "unseen" }, ` message ${message.id}: ${firstWords(message)}`);
+  const about = make("span", { class: "unseen" }, `message ${message.id}: ${firstWords(message)}`);
   const row = make("div", { class: "own-acts" },
-    make("button", { type: "button", onclick: () => sheet.reply(message) }, "Reply to", about));
+    make("button", { type: "button", onclick: () => sheet.reply(message) }, "Reply", make("span", { class: "unseen" }, " to "), about));
   if (message.can_edit) {
-    row.append(make("button", { type: "button", onclick: () => sheet.edit(message) }, "Edit", about.cloneNode(true)));
+    row.append(make("button", { type: "button", onclick: () => sheet.edit(message) }, "Edit", make("span", { class: "unseen" }, " "), about.cloneNode(true)));
   }
   return row;
 }

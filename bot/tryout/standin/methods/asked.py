@@ -140,8 +140,8 @@ class Around:
 def around_asked(house: House, chat: Chat, ask: Ask) -> Around:
     """Markup, the message replied to, and whether it arrives without a sound."""
     reply = ask.object("reply_parameters")
-    number = reply.get("message_id") or ask.whole("reply_to_message_id")
-    answered = chat.messages.get(number) if isinstance(number, int) else None
+    number = Ask(reply).whole("message_id") or ask.whole("reply_to_message_id")
+    answered = chat.messages.get(number)
     if number and answered is None:
         if not (reply.get("allow_sending_without_reply") or ask.flag("allow_sending_without_reply")):
             raise bad_request("message to be replied not found")
@@ -150,7 +150,7 @@ def around_asked(house: House, chat: Chat, ask: Ask) -> Around:
     if answered is not None and isinstance(quote, str) and quote and quote not in answered.words.text:
         raise bad_request("QUOTE_TEXT_INVALID")
     markup = read_markup(ask.json("reply_markup"), house.limits)
-    return Around(markup, number if isinstance(number, int) else 0, ask.flag("disable_notification"))
+    return Around(markup, number, ask.flag("disable_notification"))
 
 
 def inline_asked(house: House, ask: Ask) -> Inline | None:
