@@ -1,6 +1,6 @@
 """The session as one message that keeps itself up to date: what is done, what comes, and buttons for it."""
 
-from bot.dialogue.cardkeys import card_rows, drops_from, reported_sets
+from bot.dialogue.cardkeys import card_rows, drops_from, effort_open, reported_sets
 from bot.dialogue.phrases import count_line, done_line, joined, load_line, planned_line
 from bot.dialogue.underway import UnderWay
 from bot.saying import BLANK, Line, Rows, Say, Urgency, line
@@ -50,6 +50,9 @@ def _body(at: UnderWay, live: PlannedExercise | None) -> list[Line]:
             lines.append(_finished_line(at, exercise))
         else:
             lines.append(_coming_line(at, exercise))
+    asked = None if at.session.ended else effort_open(at)
+    if asked is not None and asked.set is not None:
+        lines += [BLANK, line("card-effort", name=asked.exercise, number=asked.set)]
     return _without_doubled_blanks(lines)
 
 

@@ -79,7 +79,8 @@ def _count_rows(exercise: PlannedExercise, planned: PlannedSet, load: Load | Non
         inside = [(Button(label, press(count)),)]
     else:
         chips = [
-            Button(_chip(exercise, n, place.number), press(n)) for n in _spread(planned.reps.low, planned.reps.high)
+            Button(_chip(exercise, n, place.number), press(n))
+            for n in _spread(planned.reps.low, planned.reps.high, exercise.measure)
         ]
         inside = [tuple(chips[n : n + A_ROW]) for n in range(0, len(chips), A_ROW)]
     near = _near(planned.reps.low, planned.reps.high, exercise.measure)
@@ -90,12 +91,12 @@ def _chip(exercise: PlannedExercise, count: int, number: int) -> Line:
     return line(f"chip-{exercise.measure.value}", count=count, number=number)
 
 
-def _spread(low: int, high: int) -> list[int]:
-    """The numbers to choose from: all of a narrow range, eight over a wide one."""
-    if high - low < 2 * A_ROW:
-        return list(range(low, high + 1))
-    step = (high - low) / (2 * A_ROW - 1)
-    return sorted({round(low + step * n) for n in range(2 * A_ROW)})
+def _spread(low: int, high: int, measure: Measure) -> list[int]:
+    """The numbers to choose from: all of a narrow range of repetitions, every five seconds or metres; eight at most."""
+    step = 1 if measure is Measure.REPS else 5
+    while (high - low) // step >= 2 * A_ROW:
+        step *= 2
+    return sorted({*range(low, high + 1, step), high})
 
 
 def _near(low: int, high: int, measure: Measure) -> list[int]:
@@ -126,10 +127,11 @@ def _load_rows(at: UnderWay, exercise: PlannedExercise, load: Load | None, place
 
 
 def _starting_loads(ladder: Loadable) -> list[Load]:
-    """Six loads to begin from where none is known: the lightest, then each about a third heavier, as can be made."""
-    lightest = ladder.all()[0]
-    positive = next((x for x in ladder.all() if x.thousandths > 0), lightest)
-    wanted = [Load(round(positive.thousandths * 1.35**n), positive.unit) for n in range(6)]
+    """Six loads to begin from where none is known: from the lightest to a third of the heaviest, in equal ratios."""
+    rungs = ladder.all()
+    low = next((x.thousandths for x in rungs if x.thousandths > 0), 1)
+    ratio = max(1.0, rungs[-1].thousandths / 3 / low) ** (1 / 5)
+    wanted = [Load(round(low * ratio**n), ladder.unit) for n in range(6)]
     return list(dict.fromkeys(x for x in map(ladder.nearest, wanted) if x is not None))
 
 
@@ -187,17 +189,23 @@ def drops_from(at: UnderWay, exercise: PlannedExercise, load: Load | None) -> tu
     return drop_loads(load, finish, loadable(at.client.profile.gym, exercise.equipment))
 
 
-def _effort_row(at: UnderWay) -> list[_Row]:
-    """How much was left in the set just done, where the plan has a target and nothing was said; never needed."""
+def effort_open(at: UnderWay) -> Performed | None:
+    """The work set just reported, where the plan has a target effort and nothing was said about it."""
     last = at.session.reports[-1] if at.session.reports else None
     work = [p for p in (last.sets if last else ()) if p.stage is Stage.WORK and p.set is not None]
     if not work or work[-1].rir is not None:
+        return None
+    exercise = next((e for e in at.session.plan.exercises if e.name == work[-1].exercise), None)
+    return work[-1] if exercise is not None and any(s.rir is not None for s in exercise.sets) else None
+
+
+def _effort_row(at: UnderWay) -> list[_Row]:
+    """How much was left in the set just done; never needed."""
+    latest = effort_open(at)
+    if latest is None or latest.set is None:
         return []
-    latest = work[-1]
-    exercise = next((e for e in at.session.plan.exercises if e.name == latest.exercise), None)
-    if exercise is None or latest.set is None or not any(s.rir is not None for s in exercise.sets):
-        return []
-    place = _Place(at.session.token, at.session.plan.exercises.index(exercise), latest.set)
+    index = [e.name for e in at.session.plan.exercises].index(latest.exercise)
+    place = _Place(at.session.token, index, latest.set)
     return [tuple(Button(line("chip-left", left=n, set=latest.set), place.press("left", n)) for n in range(4))]
 
 

@@ -53,9 +53,7 @@ class Practice:
 
     def card(self, who: Player = ADA) -> Message:
         """The newest card: the message that counts sets."""
-        cards = [
-            m for m in self.stage.seat(who).messages() if m.by_bot and "sets" in m.words.text and "min" in m.words.text
-        ]
+        cards = [m for m in self.stage.seat(who).messages() if m.by_bot and "· about" in m.words.text]
         return cards[-1]
 
     def text(self, who: Player = ADA) -> str:

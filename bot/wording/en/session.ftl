@@ -22,6 +22,7 @@ card-rest = Rest { $minutes ->
        *[other] { $minutes } min { $seconds } s
     }
     }
+card-effort = { $name }, set { $number }: how many more could you have done? (If you like: below.)
 card-cue = <i>{ $cue }</i>
 card-done = { $name }: { $sets }
 card-left-out = { $name }: left out
