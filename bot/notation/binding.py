@@ -68,6 +68,8 @@ def bind(candidate: Candidate, context: Context) -> Bound:
     """The sets of a reading, numbered and completed; with the doubts that the plan raises."""
     desk = _Desk(context, set(context.filled), doubts=list(candidate.doubts))
     for said in candidate.sets:
+        if context.exercise.sides == 1 and said.side is not None:
+            said = replace(said, side=None)  # noqa: PLW2901
         if said.planned:
             _bind_planned(desk, said)
             continue

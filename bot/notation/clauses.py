@@ -17,7 +17,7 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
     """
     out: set[int] = set()
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.OTHERTIME:
+        if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM:
             out |= _next_number(marks, place)
@@ -32,7 +32,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     hoping = marks[place].text.split()[-1] in _HOPED
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
-        if mark.text in _DOING and not (hoping and mark.text in ("only", "just")):
+        if marks[place].kind is Kind.OTHERTIME and mark.text in _DOING and not (hoping and mark.text in ("only", "just")):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break

@@ -90,6 +90,11 @@ def is_correction(piece: Sequence[Mark], record: Record) -> bool:
     named = any(k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue])
     if ahead and not named and Kind.NOT not in kinds:
         return False
+    wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
+    last = record.last()
+    if wanted is not None and last is not None and kinds[cue] is Kind.WAS:
+        if not any(p.stage is wanted for p in record.rows((last.exercise, last.set or 0))):
+            return False
     near = [k for k in kinds[cue + 1 : cue + 4] if k not in (Kind.COMMA, *CUES, Kind.STOP, Kind.AT, Kind.FOR, Kind.TO)]
     following = marks[cue + 1 :]
     if not any(m.kind in (Kind.NUM, Kind.BODY, Kind.EMPTY, Kind.RPE, Kind.RIR, Kind.CLOCK) for m in following):
@@ -175,7 +180,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         if not rows or where is None:
             return Corrected(Doubt(AskKind.WHICH_SET, start, end))
         context = _context_without(record, where, key)
-        ways = _values(atoms, amounts, olds, efforts, rows, context, unit, key)
+        staged = [r for r in rows if r.stage is stage] or rows
+        ways = _values(atoms, amounts, olds, efforts, staged, context, unit, key)
         ways = [replace(v, side=side if side else v.side, stage=stage if stage else v.stage) for v in ways]
         if len(ways) != 1:
             return Corrected(Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end), tuple((key, v) for v in ways))

@@ -116,6 +116,8 @@ class Kind(StrEnum):
     SCRAP = "SCRAP"
     OTHERTIME = "OTHERTIME"
     """`next week`, `going for`, `last time`: what is said with it is not what was done now."""
+    OTHERPERSON = "OTHERPERSON"
+    """`my mate`: what somebody else did."""
     TALKNUM = "TALKNUM"
     """`rested`, `weighed`: the number that follows is no set's."""
     WROTE = "WROTE"

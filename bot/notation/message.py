@@ -6,7 +6,7 @@ from datetime import date
 
 from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_ways
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
-from bot.notation.atoms import Amount, Atom, Effort, Sign, read_atoms
+from bot.notation.atoms import Amount, Atom, Effort, Join, Sign, read_atoms
 from bot.notation.binding import Bound
 from bot.notation.clauses import other_times
 from bot.notation.context import Context
@@ -23,7 +23,7 @@ from bot.notation.ranking import Ranked, rank
 from bot.notation.record import Record
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
-from bot.notation.segments import NUMBERS, Segment, read_segments
+from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments
 from bot.notation.shaping import shape_marks
 from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
 from bot.notation.tagging import read_kinds
@@ -53,6 +53,9 @@ class Reader:
         self.evidence: list[Evidence] = []
         self.skipped: list[str] = []
         self.alternatives = 0
+        self.hurt_names: set[int] = set()
+        self.early: list[Atom] = []
+        """Efforts said before the sets that they are of."""
 
     # --- the whole --------------------------------------------------------------------------------------------------
 
@@ -61,6 +64,7 @@ class Reader:
         request = self.request
         hurt = read_pain(request.text)
         marks = self._kinds(hurt.spans)
+        hurt_names = self.hurt_names
         timed = self._current_is_timed(marks)
         day = read_day(marks, request.now)
         marks = _masked(marks, day.places if day is not None else ())
@@ -72,7 +76,8 @@ class Reader:
         marks = _masked(marks, other_times(marks))
         skips = read_skips(marks)
         finished = read_finish(marks)
-        marks = _masked(marks, skips.places)
+        kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
+        marks = _masked(marks, (skips.places - kept) | hurt_names)
         self._day(day)
         if sum(m.kind is Kind.NUM for m in marks) > MOST_NUMBERS:
             self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
@@ -139,7 +144,10 @@ class Reader:
             for place, mark in enumerate(marks)
             if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
         }
-        return _masked(marks, hurt)
+        hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
+        hurt |= _bare_after(marks, hurt)
+        self.hurt_names = {p for p in hurt if marks[p].kind is Kind.NAME}
+        return _masked(marks, hurt - self.hurt_names)
 
     def _current_is_timed(self, marks: Sequence[Mark]) -> bool:
         named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
@@ -244,9 +252,13 @@ class Reader:
             self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end), 0)
             return
         if not reports:
-            if efforts:
+            if efforts and name is None and not self.record.said and _is_led(piece, efforts[-1]):
+                self.early = [a for a in atoms if isinstance(a, Effort | Sign)]
+            elif efforts:
                 self._rate(efforts[-1], name)
             return
+        atoms = (*self.early, *atoms)
+        self.early = []
         self._report(segment, atoms)
 
     def _names_of(self, name: Mark) -> str:
@@ -278,6 +290,9 @@ class Reader:
             self._which(name, atoms)
             return
         place = name.names[0] if name is not None else self._under_way()
+        if name is None and not self.record.said and _continues(atoms):
+            last = self.record.last()
+            place = self.record.place_of(last.exercise) if last is not None else place
         if place is None:
             if any(isinstance(a, Amount) for a in atoms):
                 self._doubt(Doubt(AskKind.WHICH_EXERCISE, atoms[0].start, atoms[-1].end), 0)
@@ -424,7 +439,7 @@ class Reader:
         for mark in skips.names:
             opens = [p for p in mark.names if self.record.context(p).open_sets]
             if not mark.names:
-                if mark.kind is Kind.NAME:
+                if mark.kind is Kind.NAME and mark not in skips.denied:
                     self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, mark.start, mark.end), 0)
                 continue
             if len(mark.names) > 1 and len(opens) != 1:
@@ -495,10 +510,45 @@ def _masked(marks: Sequence[Mark], places: Sequence[int] | set[int] | frozenset[
     ]
 
 
+def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
+    """Whether sets of a name follow it in its part."""
+    for mark in marks[place + 1 :]:
+        if mark.kind in NUMBERS:
+            return True
+        if mark.kind in EDGES:
+            return False
+    return False
+
+
+def _bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three."""
+    out: set[int] = set()
+    for place in sorted(hurt):
+        at = place + 1
+        while at < len(marks) and marks[at].kind not in EDGES and at not in hurt:
+            after = marks[at + 1].kind if at + 1 < len(marks) else None
+            before = marks[at - 1].kind
+            linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S)
+            if marks[at].kind is Kind.NUM and after not in linked and before not in linked:
+                out.add(at)
+            at += 1
+    return out
+
+
 def _is_report(atom: Atom) -> bool:
     if not isinstance(atom, Sign):
         return isinstance(atom, Effort) and atom.failed is not None and atom.failed > 0
     return atom.kind in (Kind.SAME, Kind.PLANNED)
+
+
+def _continues(atoms: Sequence[Atom]) -> bool:
+    """Whether the sets start with a drop or a mini: they belong to the set said last, whatever the chat is on."""
+    for atom in atoms:
+        if isinstance(atom, Amount):
+            return atom.join in (Join.PLUS, Join.ARROW)
+        if isinstance(atom, Sign) and atom.kind in (Kind.DROP, Kind.MINI, Kind.ARROW, Kind.PLUS):
+            return True
+    return False
 
 
 def _is_substitute(piece: Sequence[Mark]) -> bool:
@@ -509,6 +559,12 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
             if following is not Kind.NUM:
                 return any(m.kind is Kind.NAME for m in piece)
     return False
+
+
+def _is_led(piece: Sequence[Mark], effort: Effort) -> bool:
+    """Whether a name with sets follows an effort in its piece: `rpe 8 both, curls 8 and 8`."""
+    names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME and m.start >= effort.end]
+    return bool(names) and any(m.kind in NUMBERS for m in piece[names[0] :])
 
 
 def _meets(row: Performed, context: Context) -> bool:

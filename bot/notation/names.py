@@ -14,6 +14,7 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import ABBREVIATIONS, EVERYDAY, HEADS, QUALIFIERS, SYNONYMS, singular, vocabulary
 from bot.notation.lexicon import lexicon_words
+from bot.notation.spoken import NUMBER_WORDS
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 
 LONGEST = 6
@@ -283,7 +284,7 @@ def _read_run(run: list[_Word], index: Index) -> list[Hit]:
     while at < len(run):
         for size in range(min(LONGEST, len(run) - at), 0, -1):
             window = run[at : at + size]
-            fits = _fits(window, index)
+            fits = () if all(w.text in NUMBER_WORDS for w in window) else _fits(window, index)
             if fits:
                 weak = all(w.text in EVERYDAY for w in window) and not _is_whole(window, fits, index)
                 hits.append(Hit(window[0].first, window[-1].last + 1, fits, weak))

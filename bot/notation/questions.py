@@ -43,7 +43,30 @@ def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             continue
         asked = True
         only_asks.update(range(place, end))
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.QUERY:
+            only_asks |= _clause(marks, place)
     return asked, only_asks
+
+
+_VERBS = frozenset("is are was were should can could do does did will would am has have may shall what how which when "
+                   "where why who whats hows add go up drop raise more less increase reduce swap change keep stay".split())  # fmt: skip
+
+
+def _clause(marks: Sequence[Mark], query: int) -> set[int]:
+    """The clause that a question mark ends, where it is worded as a question and reports no set itself."""
+    start = query
+    while start > 0 and marks[start - 1].kind not in _EDGES:
+        start -= 1
+    words = [w for m in marks[start:query] for w in m.text.split()]
+    kinds = [m.kind for m in marks[start:query]]
+    if len(words) < 2 or not set(words[:3]) & _VERBS:
+        return set()
+    if words[0] == "did" and Kind.X in kinds:
+        return set()
+    if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:
+        return set()
+    return set(range(start, query))
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:

@@ -90,7 +90,7 @@ class Roles:
             yield made
         if not yielded:
             made = state.copy()
-            made.cost += 4
+            made.cost += 7
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
             yield made
 
@@ -130,7 +130,8 @@ class Roles:
             if not amount.sign and not amount.each:
                 yield from self._as_sets(state, amount)
                 yield from self._as_scale(state, amount)
-        if amount.parts and not amount.clock:
+        splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
+        if amount.parts and not amount.clock and splits:
             yield from self._as_parts(state, amount)
 
     def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
@@ -219,6 +220,7 @@ class Roles:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 0.4
         made.slashed = join is Join.SLASH and bool(made.sets) and self._drops_next(made)
+        made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)
         made.hand = False
         made.fresh = True
@@ -244,10 +246,17 @@ class Roles:
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
+        if last.stage is Stage.MINI and amount.join is Join.X:
+            return
+        if amount.join is Join.WITH:
+            group = [s for s in made.sets if s.load is None]
+            made.sets = (*(s for s in made.sets if s.load is not None), *group)
         if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
             assert said.load is not None
             reps = last.reps or 0
             made.cost += 1.2 if reps * 2 < self.context.range_of(number).low else 0.0
+            made.cost += 1.2 if made.order == "LR" else 0.0
+            made.order = made.order or "RL"
             if self.last_load is None and self.context.planned_load(number) is None:
                 made.cost += 0.5
         made.cost += self._load_cost(said, number, last.stage, made)
@@ -271,9 +280,15 @@ class Roles:
             return
         if join is Join.AT and amount.counts is Counts.UNSAID:
             return
-        if amount.sign and not (amount.sign == 1 and state.sets and not state.fresh):
+        if amount.sign:
+            if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount, reps):
+                mini = state.copy()
+                mini.stage = Stage.MINI
+                yield self._emit(mini, amount, reps)
             return
         if join in LINKED and chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
+            return
+        if join is Join.WITH and amount.counts is Counts.UNSAID:
             return
         if join in (Join.WITH, Join.FOR) and chain in ("LR", "LRR", "LRRR", "S") and amount.counts is Counts.UNSAID:
             return
@@ -300,12 +315,21 @@ class Roles:
         made.cost += extra
         made.minutes = reps if minutes else None
         yield made
+        if state.repeats and amount.join in (Join.SPACE, Join.WITH) and state.sets and state.sets[-1].same:
+            again = state.copy()
+            load = SaidLoad(None, amount.start, amount.end)
+            last = replace(again.sets[-1], same=False, load=load, reps=reps, end=amount.end)
+            again.sets = (*again.sets[:-1], last)
+            again.repeats = False
+            made.cost += 2.0
+            yield again
         if not self.seconds and self._may_be_mini(state, amount, reps):
             mini = state.copy()
             mini.stage = Stage.MINI
             mini = self._emit(mini, amount, reps)
             if amount.join is not Join.PLUS:
                 mini.stage = state.stage
+            made.cost += 3.0 if amount.join is Join.PLUS else 1.2
             yield mini
 
     def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
@@ -439,6 +463,9 @@ class Roles:
         made.cost += self._reps_cost(reps, number, stage, made)
         if explicit is not None and (made.fresh or linked):
             made.cost += self._load_cost(explicit, number, stage, made)
+            if chain == "L" and amount.join is Join.X and stage is Stage.WORK:
+                made.cost += 1.2 if made.order == "RL" else 0.0
+                made.order = made.order or "LR"
             if chain in ("L",) and amount.join is Join.X and made.bare and reps is not None and stage is Stage.WORK:
                 exact = explicit.load is not None and self.context.is_planned(explicit.load, number)
                 made.cost -= 3.0 if exact and reps in self.context.range_of(number) else 0.0
@@ -504,7 +531,13 @@ class Roles:
             usual = planned.finish.reps if planned is not None and isinstance(planned.finish, Mini) else 5
             return 0.0 if reps <= usual * 2 else 3.0
         if stage is not Stage.WORK:
-            return 0.0 if reps <= 60 or self.seconds or self.metres else 3.0
+            most = self.context.range_of(number if stage is Stage.WARMUP else self.number(state.index - 1)).high
+            cost = 0.0 if reps <= max(most * 2, 15) or self.seconds or self.metres else 3.0
+            if stage is Stage.DROP and not state.fresh and "L" not in state.chain:
+                before = state.sets[-1] if state.sets else None
+                cost += 3.0 if state.wants_load else 0.0
+                cost += 1.5 if before is not None and before.stage is Stage.DROP and before.load is None else 0.0
+            return cost
         asked = self.context.range_of(number)
         if reps in asked:
             return 0.0
@@ -524,6 +557,10 @@ class Roles:
             planned = self.context.planned_load(number)
             return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
         before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]
+        if self.context.is_bodyweight and not said.signed and not said.unit_said and said.load.thousandths:
+            known = [x for x in (self.context.planned_load(number), *before) if x is not None]
+            if not any(x.thousandths for x in known):
+                state.cost += 1.6
         if self.context.is_load_in_reason(said.load, number, before, said.signed):
             return 0.0
         return OUT
@@ -648,20 +685,23 @@ class Roles:
                     made = self._alone(made)
                 made.stage = Stage.DROP
                 made.load = None
+                made.wants_load = sign.text.endswith("to")
             case Kind.MINI:
                 made.stage = Stage.MINI
             case Kind.WARMUP:
-                made = self._warmup(made)
+                made = self._warmup(made, sign)
             case Kind.WORKSET:
                 made.stage = Stage.WORK
             case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART:
                 if made.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in made.sets):
                     made.stage = Stage.WORK
+                made.since_edge = made.entry
                 if made.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
                     made.stage = Stage.WORK
                 yield from self._then(made, sign)
                 return
             case Kind.COMMA:
+                made.since_edge = made.entry
                 if made.stage is Stage.DROP and made.sets and made.sets[-1].stage is Stage.DROP:
                     made.stage = Stage.WORK
             case Kind.ARROW:
@@ -689,11 +729,11 @@ class Roles:
                 pass
         yield made
 
-    def _warmup(self, state: State) -> State:
+    def _warmup(self, state: State, sign: Sign) -> State:
         """`warm up` before its sets, or after them (`40x5 warm up`)."""
         if state.sets and state.stage is Stage.WORK and not state.fresh:
-            entry = state.sets[-1].entry
-            entry_sets = [s for s in state.sets if s.entry == entry]
+            entry = state.since_edge
+            entry_sets = [s for s in state.sets if s.entry > entry or sign.text.split()[0] in ("to", "as", "for")]
             state.sets = (
                 *state.sets[: len(state.sets) - len(entry_sets)],
                 *(replace(s, stage=Stage.WARMUP) for s in entry_sets),
@@ -738,6 +778,7 @@ class Roles:
         yield state
 
     def _same(self, state: State, sign: Sign) -> State:
+        state.repeats = True
         state.put(
             SaidSet(
                 stage=Stage.WORK,

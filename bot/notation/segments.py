@@ -34,6 +34,10 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     trailing = False
     for place, mark in enumerate(piece):
         if mark.kind in (Kind.NAME, Kind.WEAK) and _names_sets(piece, place):
+            counted = _only_counts_sets(marks[part_start:])
+            if counted and name is None and not any(m.kind in NUMBERS for m in marks[:part_start]):
+                name, part_start, trailing = mark, 0, False
+                continue
             numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
             if numbers_here and not _numbers_in_part(piece, place + 1) and (name is None or part_start > 0):
                 if name is not None:
@@ -57,6 +61,12 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _only_counts_sets(marks: Sequence[Mark]) -> bool:
+    """Whether the numbers so far only say how many sets of the name that follows: `two sets of rows`."""
+    numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
+    return len(numbers) == 1 and numbers[0] + 1 < len(marks) and marks[numbers[0] + 1].kind in (Kind.SETS, Kind.SET)
 
 
 def _names_sets(piece: Sequence[Mark], place: int) -> bool:

@@ -105,6 +105,8 @@ def _ranges(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     at = 0
     effort = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.FEELS, Kind.COULD, Kind.MORE)
+    if not any(m.kind is Kind.RIGHT for m in marks):
+        effort = (*effort, Kind.LEFT)
     while at < len(marks):
         mark = marks[at]
         joined = _kind(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.SLASH, Kind.AND)
@@ -240,8 +242,8 @@ def _sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     before, after = _at(marks, first - 1), _at(marks, first + 1)
     numbered = is_number(after) or (after is not None and after.kind in (Kind.COLON, Kind.DASH))
     follows = before is not None and (is_number(before) or before.kind in TAILS)
-    last = places[-1]
-    trailing = last == len(marks) - 1 or not any(is_number(m) for m in marks[last + 1 :])
+    end = _at(marks, places[-1] + 1)
+    trailing = end is None or not (is_number(end) or end.kind in (Kind.COLON, Kind.DASH))
     is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
     out = []
     for place, mark in enumerate(marks):
@@ -306,6 +308,11 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         if mark.kind is not Kind.NUM:
             continue
         before, after = _kind(marks, place - 1), _kind(marks, place + 1)
+        weighed = mark.value is not None and (mark.value >= 40 or mark.value != int(mark.value))
+        if before is Kind.BODY and weighed and after not in LINKS:
+            out[place] = replace(mark, kind=Kind.COUNTED)
+            out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
+            continue
         if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
             continue
         if after is Kind.WORD or (after is Kind.SETS and _kind(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)):

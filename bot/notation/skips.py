@@ -15,6 +15,7 @@ _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.S
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
 _PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND))
+_PRONOUNS = frozenset("them it those these that".split())
 _DENYING = frozenset("dont didnt wont never not without wouldnt cant couldnt isnt no".split())
 
 
@@ -26,6 +27,8 @@ class SkipsSaid:
     rest: bool
     current: bool
     places: frozenset[int]
+    denied: tuple[Mark, ...] = ()
+    """Names after a plain `no`: `no pullup bar here` skips nothing that the session lacks."""
 
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
@@ -33,22 +36,45 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     names: list[Mark] = []
     places: set[int] = set()
     rest = current = False
+    denied: list[Mark] = []
     for place, mark in enumerate(marks):
         if place in places:
             continue
         if mark.kind in (Kind.SKIP, Kind.NO) and not _is_hindered(marks, place):
             found, used, is_rest, is_current = _after(marks, place)
+            if mark.kind is Kind.SKIP and not (found or is_rest or is_current) and _pronoun(marks, place):
+                before = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
+                found, is_current = before[-1:], not before
+                used = {place}
             if found or is_rest or is_current:
                 names += found
+                denied += found if mark.kind is Kind.NO else []
                 places |= used
                 rest |= is_rest
                 current |= is_current
+        elif mark.kind is Kind.FINISH and place + 2 < len(marks) and _gives_up(marks, place):
+            found, used, is_rest, is_current = _after(marks, place)
+            names += found
+            places |= used
         elif mark.kind in (Kind.SKIPPED, Kind.SKIP) and not _is_hindered(marks, place):
             found, used, is_rest = _before(marks, place)
             names += found
             rest |= is_rest
             places |= used
-    return SkipsSaid(tuple(names), rest, current, frozenset(places))
+    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied))
+
+
+def _pronoun(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `them` or `it` stands for what is skipped."""
+    following = marks[place + 1 : place + 2]
+    return bool(following) and following[0].text in _PRONOUNS
+
+
+def _gives_up(marks: Sequence[Mark], place: int) -> bool:
+    """`that's it for bench`: sets left are given up."""
+    return marks[place].text in ("thats it", "thats enough", "thats all", "that is it", "stopping there", "stopped there",
+                                 "leaving it there", "call it a day", "ending it there", "calling it there",
+                                 "stopping here", "stop here") and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH)  # fmt: skip
 
 
 def _is_hindered(marks: Sequence[Mark], place: int) -> bool:
@@ -74,6 +100,8 @@ def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
         mark = marks[at]
         if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
             found.append(mark)
+        elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
+            sets_first = True
         elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
             rest = True
         elif mark.kind in _SETS and not found and marks[place].kind is Kind.SKIP and not _is_entry(marks, at):

@@ -29,14 +29,18 @@ class State:
         "mult",
         "mult_said",
         "mult_start",
+        "order",
         "pending",
         "planned",
+        "repeats",
         "sets",
         "side",
+        "since_edge",
         "slashed",
         "spread",
         "stage",
         "start",
+        "wants_load",
     )
 
     def __init__(self) -> None:
@@ -55,6 +59,14 @@ class State:
         self.bare = False
         """Whether nothing but its place says that it is a load."""
         self.start = 0
+        self.order = ""
+        """Whether pairs so far were load first (`LR`) or repetitions first (`RL`)."""
+        self.repeats = False
+        """Whether `same` was just said, which a number may change (`same but 4`)."""
+        self.wants_load = False
+        """Whether a load must follow: `dropped to`."""
+        self.since_edge = 0
+        """The entry before the last comma or sentence."""
         self.hand = False
         self.slashed = False
         """Whether that load came after a slash, where a drop was planned."""

@@ -42,7 +42,21 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     while at < len(corrected):
         mark, at = _next(corrected, at, out)
         out.append(mark)
-    return out
+    return [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
+
+
+_COUNTABLE = (Kind.REPS, Kind.SETS, Kind.SET, Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.X, Kind.KG, Kind.LB,
+              Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.RPE, Kind.EACH)  # fmt: skip
+_COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR, Kind.LEFT, Kind.RIGHT)
+
+
+def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a `one` counts nothing: `an easy one`, `one exercise to go`."""
+    if marks[place].kind is not Kind.NUM or marks[place].text != "one":
+        return False
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    before = marks[place - 1].kind if place else None
+    return after not in _COUNTABLE and before not in _COUNTING
 
 
 @lru_cache(maxsize=8192)
@@ -50,7 +64,7 @@ def near_word(word: str) -> str:
     """The word of the lexicon that this one is a slip away from; otherwise the word itself."""
     if word in SLIPS:
         return SLIPS[word]
-    if len(word) < 5 or len(word) > 14 or word in lexicon_words() or word in NUMBER_WORDS or word in ORDINALS:
+    if len(word) < 5 or len(word) > 14 or word in _REAL or word in lexicon_words() or word in NUMBER_WORDS or word in ORDINALS:
         return word
     best, least = word, 2
     for other in _targets():
@@ -62,6 +76,18 @@ def near_word(word: str) -> str:
         if distance < least:
             best, least = other, distance
     return best
+
+
+_REAL = frozenset(
+    """slipped shipped places place plane plant planted cloud cover sever severe house horse worried stalled rests rested
+    repeat reputs chance changed charge failing fades faded fainted final finals brush hands bands sites rounded pounding
+    eights weighted mixed skipper skippy plates stuck waist least leads leaned leant extra trial trips tired minor minute
+    minister mints sport short shorts shirt split splits spilt other others lights tights rights fight sight might wright
+    wring wrung lefty lefts lifts lifting lifted loading added adding bodies bones alone along belong though through
+    tough thought throat their there these those three thirsty thirty fourth forth forty sixth sixty seventy eighty ninth
+    ninety tenth tents tents skips snipped sniped stripped dripped gripped tripped dropper drops crops props""".split()
+)
+"""Real words that a slip would take for one of the lexicon; they stay themselves."""
 
 
 @lru_cache(maxsize=1)

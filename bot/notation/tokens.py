@@ -11,6 +11,8 @@ from decimal import Decimal
 
 from bot.notation.kinds import Kind
 
+_MEANT = frozenset("✅👍#%£$€°")
+"""Symbols that say something; others are decoration."""
 MAX_DIGITS = 9
 """More digits than any load or count has: such a number is asked about."""
 
@@ -67,7 +69,8 @@ def read_marks(text: str) -> tuple[Mark, ...]:
             case "line":
                 marks.append(Mark(Kind.LINE, piece, start, end, not space))
             case _:
-                marks.append(Mark(SYMBOLS.get(piece, Kind.WORD), piece, start, end, not space))
+                kind = SYMBOLS.get(piece, Kind.WORD if piece in _MEANT else Kind.FILL)
+                marks.append(Mark(kind, piece, start, end, not space))
         space = False
     return tuple(marks)
 

@@ -60,7 +60,7 @@ def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
     if spot.place.name in VAGUE:
         price += 6
     if not spot.typed and any(s.typed for s in scene.spots):
-        price += 5
+        price += 2
     return price
 
 

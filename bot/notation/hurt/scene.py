@@ -75,7 +75,7 @@ class Scene:
 
     def __init__(self, text: str, *, doubtful: bool = False) -> None:
         """Read the text; with `doubtful` also words that another real word may hide."""
-        self.tokens = tuple(_mended(t) for t in read_tokens(text))
+        self.tokens = read_tokens(text) if doubtful else tuple(_mended(t) for t in read_tokens(text))
         self.found = find_marks(self.tokens, doubtful=doubtful)
         self.marks = _unmasked(self.found)
         self.sentence = _numbered(self.tokens)
@@ -123,7 +123,11 @@ class Scene:
 
     def _is_my_back(self, m: Mark) -> bool:
         before, after = self.word(m.first - 1), self.word(m.end)
-        if m.end - m.first > 1 or (before in BACK_BEFORE and after not in ("to", "at")) or before == "my":
+        if (
+            m.end - m.first > 1
+            or (before in BACK_BEFORE and after not in ("to", "at"))
+            or "my" in (before, self.word(m.first - 2))
+        ):
             return True
         if before in _RETURNED:
             return False
@@ -210,9 +214,9 @@ def _mended(token: Token) -> Token:
     if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
         return token
     slips = SPELLER.slips(token.word)
-    for side in ("left", "right"):
-        if side in slips:
-            return replace(token, word=side)
+    for word in ("left", "right", *slips):
+        if word in slips and word in _HELPING:
+            return replace(token, word=word)
     if slips:
         return token
     near = [w for w in sorted(_HELPING) if abs(len(w) - len(token.word)) <= 1 and OSA.distance(w, token.word) == 1]
