@@ -111,9 +111,9 @@ def bot(new_bot: Callable[..., Bot]) -> Bot:
     return new_bot()
 
 
-def pytest_report_header() -> str:
-    """Which browser the page's tests drive."""
-    return show_browser()
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Says which browser the page's tests drive; in the summary, since a quiet run has no header."""
+    terminalreporter.write_line(show_browser())
 
 
 @pytest_asyncio.fixture(scope="module", loop_scope="module")

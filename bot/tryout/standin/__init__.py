@@ -36,8 +36,9 @@ from bot.tryout.standin.house import Bot, House
 from bot.tryout.standin.limits import Limits, PaceLimits
 from bot.tryout.standin.model import Chat, Message, Person
 from bot.tryout.standin.record import Call, Record
-from bot.tryout.standin.seat import CantDo, Seat, show_line
+from bot.tryout.standin.seat import Seat
 from bot.tryout.standin.server import StandIn, Wing
+from bot.tryout.standin.sight import CantDo, show_line
 
 __all__ = [
     "Bot", "Call", "CantDo", "Chat", "Clock", "CutAfter", "CutBefore", "Delay", "Fault", "Faults", "House", "Limits",

@@ -17,13 +17,14 @@ from dataclasses import dataclass
 from aiohttp import BodyPartReader, web
 from aiohttp.typedefs import Handler
 
-from bot.tryout.standin.files import FOLDERS, FileKind
+from bot.tryout.standin.acts import act, read_kind
 from bot.tryout.standin.house import Bot, House
 from bot.tryout.standin.model import Person
 from bot.tryout.standin.orders import read_faults
 from bot.tryout.standin.pictures import picture_mime
-from bot.tryout.standin.seat import CantDo, Place, Seat
+from bot.tryout.standin.seat import Seat
 from bot.tryout.standin.shown import show_call, show_chat, show_notice, show_person
+from bot.tryout.standin.sight import CantDo
 from bot.tryout.standin.values import JsonObject, JsonValue
 
 LONGEST_WAIT_S = 50.0
@@ -102,7 +103,7 @@ class Control:
             else:
                 fields[part.name or ""] = await part.text()
         caption, reply_to = fields.get("caption", ""), int(fields.get("reply_to") or 0)
-        kind = _kind(fields.get("kind", "document"))
+        kind = read_kind(fields.get("kind", "document"))
         return {"message": seat.send(kind, data, name=name, mime=mime, caption=caption, reply_to=reply_to)}
 
     async def news(self, request: web.Request) -> JsonValue:
@@ -139,55 +140,6 @@ class Control:
         """Takes all trouble away."""
         self.house.faults.clear()
         return {"in_force": 0}
-
-
-def act(seat: Seat, name: str, given: JsonObject) -> JsonValue:
-    """One act of a person, by name."""
-    text, message = str(given.get("text") or ""), _number(given, "message")
-    match name:
-        case "say":
-            return {"message": seat.say(text, reply_to=_number(given, "reply_to"))}
-        case "start":
-            return {"message": seat.start(str(given.get("payload") or ""))}
-        case "edit":
-            seat.edit(message, text)
-        case "delete":
-            seat.delete(message)
-        case "tap":
-            return {"query": seat.tap(message, _place(given.get("button")))}
-        case "sticker":
-            return {"message": seat.sticker(str(given.get("emoji") or "👍"))}
-        case "forward":
-            return {"message": seat.forward(text)}
-        case "block":
-            seat.block()
-        case "unblock":
-            seat.unblock()
-        case _:
-            raise CantDo(f"a person can't do «{name}» here")
-    return {}
-
-
-def _number(given: JsonObject, name: str) -> int:
-    value = given.get(name)
-    return value if isinstance(value, int) else 0
-
-
-def _place(given: JsonValue) -> Place:
-    match given:
-        case str() | int():
-            return given
-        case [int(row), int(column)]:
-            return row, column
-        case _:
-            raise CantDo("a button is a label, a number, or [row, column]")
-
-
-def _kind(name: str) -> FileKind:
-    for kind in FOLDERS:
-        if kind == name and kind != "sticker":
-            return kind
-    raise CantDo(f"a file can't be sent as «{name}»")
 
 
 async def body(request: web.Request) -> JsonObject:

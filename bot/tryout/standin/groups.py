@@ -2,23 +2,22 @@
 
 from bot.tryout.standin.entities import Words, find_entities
 from bot.tryout.standin.house import Bot, House
+from bot.tryout.standin.membership import tell_membership
 from bot.tryout.standin.model import Chat, Message, Person, message_api
-from bot.tryout.standin.seat import member
-from bot.tryout.standin.values import JsonObject
 
 
 def invite(house: House, bot: Bot, by: Person, group_id: int, title: str) -> Chat:
     """Puts the bot into a group (a negative id); it is told so."""
     chat = Chat(group_id, "group", title, started=True)
     bot.chats[group_id] = chat
-    _tell(house, bot, chat, by, ("left", "member"))
+    tell_membership(house, bot, chat, by, ("left", "member"))
     return chat
 
 
 def kick(house: House, bot: Bot, by: Person, chat: Chat) -> None:
     """Throws it out; it is told so."""
     chat.shut = "kicked"
-    _tell(house, bot, chat, by, ("member", "kicked"))
+    tell_membership(house, bot, chat, by, ("member", "kicked"))
 
 
 def say_in_group(house: House, bot: Bot, by: Person, chat: Chat, text: str) -> int:
@@ -28,10 +27,3 @@ def say_in_group(house: House, bot: Bot, by: Person, chat: Chat, text: str) -> i
     house.keep(bot, chat, message)
     bot.updates.push("message", message_api(chat, message), chat_id=chat.id)
     return message.id
-
-
-def _tell(house: House, bot: Bot, chat: Chat, by: Person, statuses: tuple[str, str]) -> None:
-    now = int(house.clock.now().timestamp())
-    old, new = (member(bot, status) for status in statuses)
-    body: JsonObject = {"chat": chat.api(), "from": by.api(), "date": now, "old_chat_member": old}
-    bot.updates.push("my_chat_member", {**body, "new_chat_member": new}, chat_id=chat.id)

@@ -7,24 +7,11 @@ Byte offsets in errors count UTF-8 bytes, as there.
 import re
 from dataclasses import dataclass, field
 
-from bot.tryout.standin.entities import Entity, Kind, Words
+from bot.tryout.standin.entities import Entity, Words
 from bot.tryout.standin.refusals import Refusal, bad_request
+from bot.tryout.standin.tags import TAGS, Opened, entity_of
 from bot.tryout.standin.units import utf16_length
 
-_SIMPLE: dict[str, Kind] = {
-    "b": "bold",
-    "strong": "bold",
-    "i": "italic",
-    "em": "italic",
-    "u": "underline",
-    "ins": "underline",
-    "s": "strikethrough",
-    "strike": "strikethrough",
-    "del": "strikethrough",
-    "tg-spoiler": "spoiler",
-    "span": "spoiler",
-}
-_TAGS = frozenset(_SIMPLE) | {"a", "code", "pre", "blockquote", "tg-emoji", "tg-time"}
 _NAMED = {"lt": "<", "gt": ">", "amp": "&", "quot": '"'}
 _MARK = re.compile(r"[<&]")
 _REFERENCE = re.compile(r"&(?:#x([0-9a-fA-F]{1,6})|#([0-9]{1,7})|([A-Za-z]+));?")
@@ -32,17 +19,6 @@ _NAME = re.compile(r"[^\s>]*")
 _ATTRIBUTE = re.compile(r"[^\s=>/\"']*")
 _TOKEN = re.compile(r"[A-Za-z0-9.-]*")
 _SPACE = re.compile(r"\s*")
-_TIME_FORMAT = re.compile(r"r|w?[dD]?[tT]?")
-_LINK = re.compile(r"(?:https?|tg|ton|mailto|tel):\S+|[\w-]+(?:\.[\w-]+)+(?:[/?#:]\S*)?")
-_USER_LINK = re.compile(r"tg://user\?id=(\d+)")
-
-
-@dataclass(slots=True)
-class _Open:
-    tag: str
-    attributes: dict[str, str]
-    offset: int
-    part: int
 
 
 @dataclass(slots=True)
@@ -50,7 +26,7 @@ class _Reading:
     html: str
     parts: list[str] = field(default_factory=list)
     units: int = 0
-    stack: list[_Open] = field(default_factory=list)
+    stack: list[Opened] = field(default_factory=list)
     entities: list[Entity] = field(default_factory=list)
 
     def add(self, text: str) -> None:
@@ -107,12 +83,12 @@ def _read_tag(reading: _Reading, at: int) -> int:
     if here >= len(reading.html):
         raise reading.fail("Unclosed start tag", at)
     tag = name.lower()
-    if tag not in _TAGS:
+    if tag not in TAGS:
         raise reading.fail(f'Unsupported start tag "{tag}"', at)
     attributes, here = _read_attributes(reading, tag, at, here)
     if tag == "span" and attributes.get("class") != "tg-spoiler":
         raise reading.fail('Tag "span" must have class "tg-spoiler"', at)
-    reading.stack.append(_Open(tag, attributes, reading.units, len(reading.parts)))
+    reading.stack.append(Opened(tag, attributes, reading.units, len(reading.parts)))
     return here + 1
 
 
@@ -177,9 +153,9 @@ def _read_end(reading: _Reading, at: int) -> int:
     return here + 1
 
 
-def _close(reading: _Reading, opened: _Open) -> None:
+def _close(reading: _Reading, opened: Opened) -> None:
     length = reading.units - opened.offset
-    entity = _entity(reading, opened, length)
+    entity = entity_of(opened, length, "".join(reading.parts[opened.part :]))
     if entity is None:
         return
     before = reading.entities[-1] if reading.entities else None
@@ -188,43 +164,6 @@ def _close(reading: _Reading, opened: _Open) -> None:
         reading.entities[-1] = Entity("pre", opened.offset, length, before.detail or entity.detail)
         return
     reading.entities.append(entity)
-
-
-def _entity(reading: _Reading, opened: _Open, length: int) -> Entity | None:
-    at, attributes = opened.offset, opened.attributes
-    match opened.tag:
-        case "a":
-            return _link(attributes.get("href") or "".join(reading.parts[opened.part :]), at, length)
-        case "pre":
-            return Entity("pre", at, length)
-        case "code":
-            return Entity("code", at, length, attributes.get("class", "").removeprefix("language-"))
-        case "blockquote":
-            return Entity("expandable_blockquote" if "expandable" in attributes else "blockquote", at, length)
-        case "tg-emoji":
-            if not attributes.get("emoji-id", "").isdecimal():
-                raise bad_request("can't parse entities: Invalid custom emoji identifier specified")
-            return Entity("custom_emoji", at, length, attributes["emoji-id"])
-        case "tg-time":
-            return _time(attributes, at, length)
-        case simple:
-            return Entity(_SIMPLE[simple], at, length)
-
-
-def _link(address: str, at: int, length: int) -> Entity | None:
-    if user := _USER_LINK.fullmatch(address):
-        return Entity("text_mention", at, length, user.group(1))
-    if not _LINK.fullmatch(address.strip()):
-        return None
-    address = address.strip()
-    return Entity("text_link", at, length, address if re.match(r"\w+:", address) else f"http://{address}")
-
-
-def _time(attributes: dict[str, str], at: int, length: int) -> Entity:
-    unix, layout = attributes.get("unix", ""), attributes.get("format", "")
-    if not unix.isdecimal() or not _TIME_FORMAT.fullmatch(layout):
-        raise bad_request("can't parse entities: Invalid date specified")
-    return Entity("date_time", at, length, layout, int(unix))
 
 
 def _match(pattern: re.Pattern[str], text: str, at: int) -> str:

@@ -1,27 +1,20 @@
 """A person at a bot, with the chat app in hand: says, edits, taps, sends files, blocks, reads what the bot wrote."""
 
 import asyncio
-from collections.abc import AsyncIterator, Callable, Sequence
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, replace
 from itertools import takewhile
-from typing import TypeAlias
 
 from bot.tryout.standin.entities import Words, find_entities
 from bot.tryout.standin.files import FileKind, Media
 from bot.tryout.standin.house import Bot, House, Query
-from bot.tryout.standin.keyboards import Button
+from bot.tryout.standin.membership import tell_membership
 from bot.tryout.standin.model import Chat, Message, Person, message_api
 from bot.tryout.standin.pictures import picture_size
+from bot.tryout.standin.sight import CantDo, Place, find_button, show_line
 from bot.tryout.standin.units import utf16_length, whole_characters
 from bot.tryout.standin.values import JsonObject
-
-Place: TypeAlias = str | int | tuple[int, int]
-"""A button by its label, its number counted from 0 over all rows, or (row, column)."""
-
-
-class CantDo(ValueError):
-    """The chat app would not let a person do that; the words say why."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,13 +174,7 @@ class Seat:
             raise CantDo("that is so already")
         chat.shut = "blocked" if shut else ""
         statuses = ("member", "kicked") if shut else ("kicked", "member")
-        old, new = (member(self.bot, status) for status in statuses)
-        now = int(self.house.clock.now().timestamp())
-        body: JsonObject = {"chat": chat.api(), "from": self.person.api(), "date": now}
-        self.house.news.tell(self.bot.id, chat.id, "person")
-        self.bot.updates.push(
-            "my_chat_member", {**body, "old_chat_member": old, "new_chat_member": new}, chat_id=chat.id
-        )
+        tell_membership(self.house, self.bot, chat, self.person, statuses)
 
     def _words(self, text: str) -> Words:
         tidied = whole_characters(text).strip()
@@ -217,38 +204,6 @@ class Seat:
         self.house.keep(self.bot, chat, kept)
         self.bot.updates.push("message", message_api(chat, kept), chat_id=chat.id)
         return kept.id
-
-
-def member(bot: Bot, status: str) -> JsonObject:
-    """The bot as a member of a chat."""
-    shown: JsonObject = {"user": bot.user.api(), "status": status}
-    return {**shown, "until_date": 0} if status == "kicked" else shown
-
-
-def find_button(message: Message, place: Place) -> Button:
-    """A button under a message."""
-    rows = message.inline.rows if message.inline else ()
-    flat: Sequence[Button] = [button for row in rows for button in row]
-    match place:
-        case str():
-            found = [button for button in flat if button.label == place]
-        case int():
-            found = [button for number, button in enumerate(flat) if number == place]
-        case (row, column):
-            found = [b for r, line in enumerate(rows) for c, b in enumerate(line) if (r, c) == (row, column)]
-    if not found:
-        labels = ", ".join(f"«{button.label}»" for button in flat) or "none"
-        raise CantDo(f"message {message.id} has no button {place!r}; it has {labels}")
-    return found[0]
-
-
-def show_line(message: Message) -> str:
-    """One message in one plain line, buttons in brackets."""
-    who = "bot" if message.by_bot else message.sender.first_name
-    file = f"<{message.media.kind} {message.media.name}> " if message.media else ""
-    rows = message.inline.rows if message.inline else ()
-    buttons = "".join(f" [{button.label}]" for row in rows for button in row)
-    return f"{message.id} {who}: {file}{message.words.text!r}{buttons}{' '.join(('', *message.reactions))}"
 
 
 @asynccontextmanager
