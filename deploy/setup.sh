@@ -144,7 +144,7 @@ explain() {
         ;;
     *'connection broken by'* | *'Failed to establish'* | *'name resolution'* | *'Max retries'* | *'timed out'* | *ProxyError* | \
         *SSLError* | *'Failed to fetch'* | *'error sending request'* | *'tcp connect error'* | *'dns error'*)
-        stop "The package index can't be reached: look at the network, or at pip's settings for an index of your own, and start again (details in $log)."
+        stop "The package index can't be reached: look at the network, or at pip's or uv's settings for an index of your own, and start again (details in $log)."
         ;;
     esac
     stop "The set-up failed, and $log says why; its last line is: $(tail -n 1 "$log")"
