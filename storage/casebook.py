@@ -43,18 +43,7 @@ _LAST_REPORTED = (
     .order_by(_c.day.desc(), _c.planned_at.desc())
     .limit(1)
 )
-_LATER_REPORTED = (
-    sa.select(_c.id)
-    .where(
-        _c.client == sa.bindparam("of"),
-        _c.first_at.is_not(None),
-        sa.or_(
-            _c.day > sa.bindparam("on"),
-            sa.and_(_c.day == sa.bindparam("on"), _c.planned_at > sa.bindparam("planned")),
-        ),
-    )
-    .limit(1)
-)
+_OF_DAY = sa.select(*LIGHT).where(_c.client == sa.bindparam("of"), _c.day == sa.bindparam("on"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +87,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         coach=row.coach,
         programme=programme,
         session=session,
-        session_is_latest=chosen is None or _is_latest(work, row, chosen),
+        session_is_latest=chosen is None or _is_latest(work, row, chosen, window),
         week=tuple(s for s in weeks if monday <= s.day),
         last_week=tuple(s for s in weeks if monday - timedelta(days=7) <= s.day < monday),
         strengths=strengths_of(work, me.id, names),
@@ -132,12 +121,15 @@ def _chosen(
     return next(unfinished, None)
 
 
-def _is_latest(work: Work, row: ClientRow, chosen: sa.Row[Any]) -> bool:
+def _is_latest(work: Work, row: ClientRow, chosen: sa.Row[Any], window: Sequence[sa.Row[Any]]) -> bool:
     """Whether no later session has reports."""
-    if row.last_day is None or row.last_day < chosen.day:
-        return True
-    later = {"of": row.profile.id, "on": chosen.day, "planned": chosen.planned_at}
-    return work.first(_LATER_REPORTED, later) is None
+    if row.last_day is None or row.last_day != chosen.day:
+        return row.last_day is None or row.last_day < chosen.day
+    is_near = any(r.id == chosen.id for r in window)
+    same_day = window if is_near else work.all(_OF_DAY, {"of": row.profile.id, "on": chosen.day})
+    return not any(
+        r.day == chosen.day and r.first_at is not None and r.planned_at > chosen.planned_at for r in same_day
+    )
 
 
 def _exercises(session: Session | None, programme: Programme | None, workout: int) -> tuple[str, ...]:

@@ -112,9 +112,9 @@ def report(work: Work, fact: Reported | ReportTakenBack, origin: Origin) -> Abou
     else:
         after = (*made, ReportAt(fact, origin.at))
     session = sessions.change_reports(work, kept, Reports(after), at=origin.at).session
-    if session.first_at is not None:
+    if session.first_at is not None and kept.session.first_at is None:
         work.run(_REPORTED_ON, {"client": session.client, "as_day": session.day})
-    elif kept.session.first_at is not None:
+    if session.first_at is None and kept.session.first_at is not None:
         _find_last_day(work, session.client)
     return About(session.client, kept.coach, fact.session, fact.key)
 

@@ -1,7 +1,7 @@
 """What a coach's digest is made of: what happened with each client since the last one, and what still waits."""
 
 from collections import defaultdict
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import sqlalchemy as sa
@@ -29,6 +29,7 @@ _TOUCHED = sa.select(*LIGHT).where(_s.coach == sa.bindparam("of"), _s.touched_at
 _MISSING = sa.select(*LIGHT).where(
     _s.coach == sa.bindparam("of"),
     _s.miss_at.is_not(None),
+    _s.miss_at > sa.bindparam("ever"),
     _s.handled_at.is_(None),
     _s.ended.is_(None),
     _s.first_at.is_(None),
@@ -41,7 +42,7 @@ def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...
     has marked as handled are only told where they happened since the last digest."""
     since = last_at(work, coach.id, RuleKind.DIGEST) or now - FIRST_LOOKS_BACK
     seen: dict[str, sa.Row[Any]] = {r.id: r for r in work.all(_TOUCHED, {"of": coach.id, "since": since})}
-    seen |= {r.id: r for r in work.all(_MISSING, {"of": coach.id})}
+    seen |= {r.id: r for r in work.all(_MISSING, {"of": coach.id, "ever": datetime.min.replace(tzinfo=UTC)})}
     told: dict[str, list[Kept]] = defaultdict(list)
     missed: dict[str, list[sa.Row[Any]]] = defaultdict(list)
     reported = [r for r in seen.values() if r.last_at is not None and r.touched_at > since]

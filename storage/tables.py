@@ -183,7 +183,7 @@ sa.Index("ix_sessions_client_day", sessions.c.client, sessions.c.day)
 sa.Index("ix_sessions_coach_day", sessions.c.coach, sessions.c.day)
 sa.Index("ix_sessions_coach_touched_at", sessions.c.coach, sessions.c.touched_at)
 _where(
-    sa.Index("ix_sessions_coach_missing", sessions.c.coach),
+    sa.Index("ix_sessions_coach_missing", sessions.c.coach, sessions.c.miss_at),
     sa.and_(
         sessions.c.miss_at.is_not(None),
         sessions.c.handled_at.is_(None),
@@ -241,7 +241,7 @@ matters = _numbered(
 """What waits for somebody: pain that is not settled, questions, doubts. `holds` marks pain that holds its exercise."""
 _where(sa.Index("ix_matters_client_open", matters.c.client), matters.c.closed_at.is_(None))
 _where(sa.Index("ix_matters_coach_open", matters.c.coach), matters.c.closed_at.is_(None))
-sa.Index("ix_matters_coach_at", matters.c.coach, matters.c.at)
+sa.Index("ix_matters_coach_key", matters.c.coach, matters.c.key)
 
 # --- the machinery
 

@@ -84,3 +84,19 @@ def open_store(url: str, keyring: Keyring) -> Iterator[Callable[[], Store]]:
 def store(open_store: Callable[[], Store]) -> Store:
     """An open, migrated, empty database."""
     return open_store()
+
+
+@pytest.fixture
+def open_template(template_file: Path, tmp_path: Path, keyring: Keyring) -> Iterator[Callable[[], Store]]:
+    """Opens a new SQLite database each time: for what is measured in SQLite's own steps, two databases side by side."""
+    opened: list[Store] = []
+
+    def another() -> Store:
+        file = tmp_path / f"store{len(opened)}.db"
+        shutil.copy(template_file, file)
+        opened.append(Store.open(f"sqlite:///{file}", keyring))
+        return opened[-1]
+
+    yield another
+    for store in opened:
+        store.close()

@@ -346,7 +346,7 @@ def upgrade() -> None:
         sqlite_where=sa.text("closed_at IS NULL"),
         postgresql_where=sa.text("closed_at IS NULL"),
     )
-    op.create_index("ix_matters_coach_at", "matters", ["coach", "at"], unique=False)
+    op.create_index("ix_matters_coach_key", "matters", ["coach", "key"], unique=False)
     op.create_index(
         "ix_matters_coach_open",
         "matters",
@@ -388,7 +388,7 @@ def upgrade() -> None:
     op.create_index(
         "ix_sessions_coach_missing",
         "sessions",
-        ["coach"],
+        ["coach", "miss_at"],
         unique=False,
         sqlite_where=sa.text("miss_at IS NOT NULL AND handled_at IS NULL AND ended IS NULL AND first_at IS NULL"),
         postgresql_where=sa.text("miss_at IS NOT NULL AND handled_at IS NULL AND ended IS NULL AND first_at IS NULL"),
