@@ -1,7 +1,7 @@
-"""What is believed of a lifter on one exercise: six traits as a joint normal distribution, and its exact bookkeeping.
+"""What is believed of a lifter on one exercise: five traits as a joint normal distribution, and its exact bookkeeping.
 
 A belief is changed in three ways only: time passes (`later`), a day begins (`new_day`), and something was learned
-about two of its directions (`learned`), from which all that moves with them follows by the rules of the joint normal
+along one of its directions (`learned`), from which all that moves with it follows by the rules of the joint normal
 distribution. There is no chance in any of it.
 """
 
@@ -12,7 +12,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.training.lifter import (
-    FEEL_SD,
     FIRST_SD,
     FORM_CARRY,
     GROWTH,
@@ -24,10 +23,10 @@ from bot.training.lifter import (
 
 Floats = NDArray[np.float64]
 
-STRENGTH, GROW, SLOPE, TIRING, FEEL, FORM = range(6)
-"""The traits: ln of the mean 1RM in kg; ln of the growth's a; ln slope; ln of tiring beside the usual; lasting bias of
-feel; ln of the day's form."""
-TRAITS = 6
+STRENGTH, GROW, SLOPE, TIRING, FORM = range(5)
+"""The traits: ln of the mean 1RM in kg; ln of the growth's a; ln slope; ln of tiring beside the usual; ln of
+the day's form."""
+TRAITS = 5
 
 PULL = 0.3
 """How much of the way back to the usual slope such a loosening goes, where all of the doubt comes back."""
@@ -37,7 +36,7 @@ KEPT_DOUBT = 0.85
 
 @dataclass(frozen=True, slots=True)
 class Belief:
-    """Mean and covariance of the six traits."""
+    """Mean and covariance of the traits."""
 
     mean: Floats
     cov: Floats
@@ -45,17 +44,17 @@ class Belief:
     @classmethod
     def first(cls, level: LevelFacts, region: RegionFacts, strength: float, strength_sd: float = FIRST_SD) -> "Belief":
         """The belief before any set, around a strength (ln kg)."""
-        mean = np.array([strength, GROWTH, region.slope, 0.0, 0.0, 0.0])
-        spread = (strength_sd, GROWTH_SD, region.slope_sd, TIRING_SD, FEEL_SD, level.form)
+        mean = np.array([strength, GROWTH, region.slope, 0.0, 0.0])
+        spread = (strength_sd, GROWTH_SD, region.slope_sd, TIRING_SD, level.form)
         return cls(mean, np.diag(np.square(np.array(spread))))
 
-    def learned(self, ways: Floats, mean: Floats, cov: Floats) -> "Belief":
-        """The belief when the linear combinations `ways` (k x 6) of the traits turn out to have `mean` and `cov`."""
-        before = ways @ self.cov @ ways.T
-        gain = np.linalg.solve(before, ways @ self.cov).T
-        shift = gain @ (mean - ways @ self.mean)
-        after = self.cov + gain @ (_no_more(cov, before) - before) @ gain.T
-        return Belief(self.mean + shift, (after + after.T) / 2)
+    def learned(self, way: Floats, mean: float, var: float) -> "Belief":
+        """The belief when the linear combination `way` of the traits turns out to have `mean` and `var`."""
+        cross = self.cov @ way
+        before = float(way @ cross)
+        gain = cross / before
+        cov = self.cov - np.outer(gain, gain) * max(before - var, 0.0)
+        return Belief(self.mean + gain * (mean - float(way @ self.mean)), (cov + cov.T) / 2)
 
     def doubting_slope(self, region: RegionFacts, share: float) -> "Belief":
         """The belief with the slope held doubtful: sets at much the same repetitions can't tell a stronger lifter from one
@@ -100,13 +99,3 @@ class Belief:
         mean[STRENGTH] += strength
         cov[STRENGTH, STRENGTH] += sd**2
         return Belief(mean, cov)
-
-
-def _no_more(cov: Floats, before: Floats) -> Floats:
-    """`cov` without any direction in which it is wider than `before`: learning never makes less sure."""
-    root = np.linalg.cholesky(before)
-    turned = np.linalg.solve(root, np.linalg.solve(root, cov).T)
-    values, vectors = np.linalg.eigh((turned + turned.T) / 2)
-    narrowed = (vectors * np.clip(values, 1e-6, 1.0)) @ vectors.T
-    found: Floats = root @ narrowed @ root.T
-    return found

@@ -5,14 +5,15 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from bot.training.belief import FEEL, Belief, Floats
+from bot.training.belief import Belief, Floats
+from bot.training.lifter import FEEL_SD
 from bot.training.sets import ASSUMED_TARGET, Feel
 from bot.training.watch import Ridge, direction
 
 POINTS = np.linspace(-2.6, 2.6, 27)
 POINT_SHARE = np.exp(-0.5 * np.square(POINTS))
 POINT_SHARE = POINT_SHARE / POINT_SHARE.sum()
-FEEL_POINTS = np.array([-1.2, 0.0, 1.2])
+FEEL_POINTS = FEEL_SD * np.array([-1.2, 0.0, 1.2])
 FEEL_POINT_SHARE = np.array([0.3, 0.4, 0.3])
 NOISE = np.linspace(-2.0, 2.0, 7)
 NOISE_SHARE = np.exp(-0.5 * np.square(NOISE)) / np.exp(-0.5 * np.square(NOISE)).sum()
@@ -51,14 +52,13 @@ class Chances:
 
 
 def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Chances, ...]:
-    """The chances at each load, with the day's form, the feel and the feel's noise all unsure."""
+    """The chances at each load, with the day's form, the bias of feel and the feel's noise all unsure."""
     target = ASSUMED_TARGET if aim.target is None else aim.target
     way = direction(belief, reps=(aim.low + aim.high) / 2 + target, tired=aim.tired)
     ridge = Ridge.along(belief, way, POINTS, aim.tired)
     could = ridge.half[None, :] * np.expm1(ridge.strength[None, :] - np.log(loads_kg)[:, None])
     could = could[:, :, None, None]
-    bias = (belief.mean[FEEL] + float(np.sqrt(belief.cov[FEEL, FEEL])) * FEEL_POINTS)[None, None, :, None]
-    share = feel.share(could, bias)
+    share = feel.share(could, FEEL_POINTS[None, None, :, None])
     noise = feel.spread(np.array(target / 0.85), aim.order) * NOISE
     stops_left = np.maximum((target - noise) / share, 0.0)
     most = np.maximum(np.floor(could), 0)

@@ -15,8 +15,8 @@ from bot.training.rules import Asked, Chosen, SetChosen, bridge
 from bot.training.tiring import tired_by
 from bot.training.units import Load, Unit
 
-OVER_COST = 0.33
-"""A failure costs a third of what a landed set is worth."""
+OVER_COST = 0.2
+"""What a set that is too heavy costs, as a share of what a landed one is worth."""
 OFF_COST = 0.02
 """A repetition off the target costs this much: it leads out of where everything is too easy."""
 STICK = 0.02

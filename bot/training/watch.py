@@ -1,8 +1,9 @@
-"""What one set teaches: the belief after it, by an exact small grid in the two directions that a set speaks about.
+"""What one set teaches: the belief after it, by an exact small grid along the one direction that a set speaks about.
 
-A set speaks of what could be lifted today (`ways[0]`: ln of the load that fits about its repetitions, in which
-strength, form, slope and tiring meet) and of the feel (`ways[1]`). In these two the posterior is computed on a grid,
-however crooked the likelihood; the other traits follow by the joint normal distribution.
+A set speaks of what could be lifted today: ln of the load that fits about its repetitions, in which strength, form,
+slope and tiring meet. Along it the posterior is computed on a grid, however crooked the likelihood; the traits follow
+by the joint normal distribution. The lifter's lasting bias of feel is averaged over and never learned: who stops where
+it feels like the target always reports the target, so what sets seem to say of it comes from how they were stopped.
 """
 
 from dataclasses import dataclass
@@ -10,15 +11,16 @@ from math import exp, log, log1p
 
 import numpy as np
 
-from bot.training.belief import FEEL, FORM, SLOPE, STRENGTH, TIRING, Belief, Floats
-from bot.training.lifter import EPLEY_REPS
+from bot.training.belief import FORM, SLOPE, STRENGTH, TIRING, Belief, Floats
+from bot.training.lifter import EPLEY_REPS, FEEL_SD
 from bot.training.sets import Ending, Feel, likelihood
 
 GRID = np.linspace(-5.0, 5.0, 121)
 GRID_SHARE = np.exp(-0.5 * np.square(GRID))
-FEEL_GRID = np.linspace(-2.4, 2.4, 9)
-FEEL_SHARE = np.exp(-0.5 * np.square(FEEL_GRID))
-PRIOR = np.outer(GRID_SHARE, FEEL_SHARE) / (GRID_SHARE.sum() * FEEL_SHARE.sum())
+GRID_SHARE = GRID_SHARE / GRID_SHARE.sum()
+FEEL_GRID = FEEL_SD * np.linspace(-2.0, 2.0, 7)
+FEEL_SHARE = np.exp(-0.5 * np.square(np.linspace(-2.0, 2.0, 7)))
+FEEL_SHARE = FEEL_SHARE / FEEL_SHARE.sum()
 
 IMPOSSIBLE = 4.0
 """Standard deviations beyond which a set is not taken at its word."""
@@ -89,33 +91,17 @@ class Ridge:
 def see(belief: Belief, load_kg: float, ending: Ending, feel: Feel, *, tired: float) -> Seen:
     """What is believed after a set of `load_kg` (above 0) that ended so, `tired` by the day's sets before it."""
     way = direction(belief, reps=expected(belief, load_kg, tired=tired), tired=tired)
-    ways = np.zeros((2, len(way)))
-    ways[0] = way
-    ways[1, FEEL] = 1.0
-    both = ways @ belief.cov @ ways.T
-    sd = float(np.sqrt(both[0, 0]))
+    sd = float(np.sqrt(way @ belief.cov @ way))
     log_load = log(load_kg)
-    ridge = Ridge.along(belief, way, GRID, tired)
-    tilt = both[0, 1] / sd
-    feel_sd = float(np.sqrt(max(both[1, 1] - tilt**2, 1e-12)))
-    feel_at = belief.mean[FEEL] + tilt * GRID[:, None] + feel_sd * FEEL_GRID[None, :]
-    chance = likelihood(ending, ridge.could(log_load)[:, None], feel_at, feel)
-    joint = PRIOR * chance
-    total = float(joint.sum())
+    could = Ridge.along(belief, way, GRID, tired).could(log_load)
+    chance = GRID_SHARE * (likelihood(ending, could[:, None], FEEL_GRID[None, :], feel) @ FEEL_SHARE)
+    total = float(chance.sum())
     surprise = _surprise(belief, ending, feel, log_load, total, sd=sd, tired=tired)
     if abs(surprise) > IMPOSSIBLE:
         return Seen(belief, surprise)
-    joint /= total
-    at = ways @ belief.mean
-    across = joint.sum(axis=1)
-    along = float(across @ GRID)
-    feel_mean = float((joint * feel_at).sum())
-    off = feel_at - feel_mean
-    mean = np.array([at[0] + sd * along, feel_mean])
-    mixed = float((joint * (GRID[:, None] - along) * off).sum()) * sd
-    spread = sd**2 * float(across @ np.square(GRID - along))
-    cov = np.array([[spread, mixed], [mixed, float((joint * off * off).sum())]])
-    return Seen(belief.learned(ways, mean, cov), surprise)
+    along = float(chance @ GRID) / total
+    spread = float(chance @ np.square(GRID - along)) / total
+    return Seen(belief.learned(way, float(way @ belief.mean) + sd * along, sd**2 * spread), surprise)
 
 
 def _surprise(
@@ -123,7 +109,7 @@ def _surprise(
 ) -> float:
     """How far the set lies from what was expected, signed: above 0 it was stronger."""
     most = ending.reps + np.linspace(0.0, 14.0, 57)
-    best = likelihood(ending, most, np.full_like(most, belief.mean[FEEL]), feel)
+    best = likelihood(ending, most, np.zeros_like(most), feel)
     short = log(float(best.max()) / max(total, 1e-300))
     half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
     fits = log_load + log1p(float(most[best.argmax()]) / half)
