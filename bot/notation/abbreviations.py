@@ -118,7 +118,7 @@ QUALIFIERS: frozenset[str] = frozenset(
 """The words that tell exercises apart."""
 
 EVERYDAY: frozenset[str] = frozenset(
-    """back front side leg arm chest shoulder hip knee toe neck wrist forearm calf glute quad hamstring lat up down over low
+    """dumbbell barbell kettlebell cable machine back front side leg arm chest shoulder hip knee toe neck wrist forearm calf glute quad hamstring lat up down over low
     high half single double bar machine rack box pin pause tempo band belt box wall floor step walk walking run jump march
     turn sit hold push pull good morning dead block close wide flat straight cross country power muscle ball tall ab bike
     treadmill twist hang seated standing bent v t strict grip assisted weighted bodyweight alternating tri bi rope ring

@@ -45,6 +45,8 @@ class Counts(Enum):
     MINUTES = auto()
     METRES = auto()
     SETS = auto()
+    TIMES = auto()
+    """`5 times`: repetitions or sets."""
     S = auto()
     M = auto()
 
@@ -131,6 +133,7 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
     started = False
     for item in items:
         if isinstance(item, Mark):
+            started = started or item.kind is Kind.SAME
             if item.kind in JOINS:
                 joins.append(JOINS[item.kind])
             if item.kind not in (Kind.COMMA, Kind.SLASH, Kind.DASH, Kind.GAP, Kind.OPEN, Kind.CLOSE):
@@ -206,7 +209,7 @@ def _said(amount: Amount, mark: Mark) -> Amount:
         case Kind.SETS | Kind.TIMES:
             if mark.kind is Kind.TIMES and mark.text == "twice" and amount.value is None:
                 return replace(amount, counts=Counts.SETS, value=Decimal(2))
-            return replace(amount, counts=Counts.SETS)
+            return replace(amount, counts=Counts.SETS if mark.kind is Kind.SETS else Counts.TIMES)
         case Kind.S:
             return replace(amount, counts=_unless(amount, Counts.S))
         case Kind.M:

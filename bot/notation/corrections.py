@@ -115,7 +115,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     """The message in pieces: sentences, and what follows a correcting word inside one."""
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
-        if mark.kind in (Kind.LINE, Kind.STOP, Kind.BREAK, Kind.QUERY):
+        if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
             pieces[-1].append(mark)
             if pieces[-1]:
                 pieces.append([])

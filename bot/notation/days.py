@@ -188,7 +188,10 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 def _is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     """Whether the day stands in talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
     first, last = places[0], places[-1]
-    before = _text(marks, first - 1)
+    at = first - 1
+    while _text(marks, at) in ("the", "last", "on", "my", "this"):
+        at -= 1
+    before = _text(marks, at)
     if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY and not _heads(marks, last):
         return True
     edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)

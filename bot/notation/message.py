@@ -23,8 +23,8 @@ from bot.notation.ranking import Ranked, rank
 from bot.notation.record import Record
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
-from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments
-from bot.notation.shaping import shape_marks
+from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments, shared_marks
+from bot.notation.shaping import number_lines, shape_marks
 from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
 from bot.notation.tagging import read_kinds
 from bot.notation.tokens import Mark, read_marks
@@ -65,20 +65,22 @@ class Reader:
         hurt = read_pain(request.text)
         marks = self._kinds(hurt.spans)
         hurt_names = self.hurt_names
-        timed = self._current_is_timed(marks)
+        timed = self._counts(marks, Measure.SECONDS)
+        metres = self._counts(marks, Measure.METRES)
         day = read_day(marks, request.now)
         marks = _masked(marks, day.places if day is not None else ())
-        minutes = read_minutes(marks, request.now, timed)
+        minutes = read_minutes(marks, request.now, timed, metres)
         marks = _masked(marks, minutes.places if minutes is not None else ())
         question, only_asks = read_question(marks)
         marks = _masked(marks, only_asks)
         marks = self._unit_for_all(marks)
-        marks = _masked(marks, other_times(marks))
         skips = read_skips(marks)
-        finished = read_finish(marks)
+        elsewhen = other_times(marks)
+        finished = read_finish(_masked(marks, elsewhen))
+        marks = _masked(marks, elsewhen - skips.places)
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
         marks = _masked(marks, (skips.places - kept) | hurt_names)
-        self._day(day)
+        marks = number_lines(_ratings_masked(_repeats(marks)))
         if sum(m.kind is Kind.NUM for m in marks) > MOST_NUMBERS:
             self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
         for piece in split_pieces(marks):
@@ -90,13 +92,13 @@ class Reader:
             finished = self._done(marks, finished)
         if self.ask is None:
             self._skips(skips)
+        if self.ask is None and (self.record.said or self.record.replaces or self.skipped):
+            self._day(day)
         reports = bool(self.record.said or self.record.replaces or self.skipped or self.ask is not None)
         chosen = day.day if day is not None else None
         if day is not None and day.day is None and self.decisions:
             chosen = self.day_chosen
         asks = self.ask
-        if asks is not None and asks.kind is AskKind.DAY and not (reports and self._is_report()):
-            asks = None
         reading = Reading(
             performed=() if asks is not None else tuple(self.record.said),
             replaces=() if asks is not None else tuple(self.record.replaces),
@@ -111,9 +113,6 @@ class Reader:
         return self._with_choices(reading, asks)
 
     day_chosen: date | None = None
-
-    def _is_report(self) -> bool:
-        return True
 
     def _with_choices(self, reading: Reading, ask: Ask | None) -> Reading:
         if ask is None:
@@ -149,10 +148,11 @@ class Reader:
         self.hurt_names = {p for p in hurt if marks[p].kind is Kind.NAME}
         return _masked(marks, hurt - self.hurt_names)
 
-    def _current_is_timed(self, marks: Sequence[Mark]) -> bool:
+    def _counts(self, marks: Sequence[Mark], measure: Measure) -> bool:
+        """Whether an exercise that the message names, or the one under way, counts seconds or metres."""
         named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
         places = named or [self._under_way()]
-        return any(p is not None and self.request.exercises[p].measure is Measure.SECONDS for p in places)
+        return any(p is not None and self.request.exercises[p].measure is measure for p in places)
 
     def _unit_for_all(self, marks: list[Mark]) -> list[Mark]:
         """`all in pounds`: the unit of every number that names none."""
@@ -186,7 +186,7 @@ class Reader:
         if is_correction(piece, self.record):
             self._correct(piece, place)
             return
-        for segment in read_segments(piece):
+        for segment in shared_marks(read_segments(piece)):
             if self.ask is None:
                 self._segment(segment, piece)
 
@@ -442,7 +442,7 @@ class Reader:
                 if mark.kind is Kind.NAME and mark not in skips.denied:
                     self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, mark.start, mark.end), 0)
                 continue
-            if len(mark.names) > 1 and len(opens) != 1:
+            if len(mark.names) > 1 and len(opens) != 1 and mark not in skips.every:
                 if opens:
                     chosen = self._doubt(Doubt(AskKind.WHICH_SKIP, mark.start, mark.end), len(opens) + 1)
                     if chosen is not None:
@@ -508,6 +508,37 @@ def _masked(marks: Sequence[Mark], places: Sequence[int] | set[int] | frozenset[
         replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone and m.kind is not Kind.LINE else m
         for i, m in enumerate(marks)
     ]
+
+
+def _repeats(marks: Sequence[Mark]) -> list[Mark]:
+    """`again` alone in its part is `same`."""
+    edges = EDGES
+    kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
+    out = list(marks)
+    for at, place in enumerate(kept):
+        if marks[place].kind is Kind.AGAIN:
+            starts = at == 0 or marks[kept[at - 1]].kind in (*edges, Kind.NAME)
+            ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in edges
+            if starts and ends:
+                out[place] = replace(marks[place], kind=Kind.SAME)
+    return out
+
+
+_RATED = frozenset("pain hurt hurts pains ache discomfort energy sleep mood stress motivation soreness sore tired".split())
+
+
+def _ratings_masked(marks: Sequence[Mark]) -> list[Mark]:
+    """`pain 0/10`, `energy 7 out of 10`: a score of something else is no set."""
+    gone: set[int] = set()
+    for place, mark in enumerate(marks):
+        ten = next((i for i in range(place + 2, min(place + 4, len(marks))) if marks[i].value == 10), None)
+        if mark.kind is Kind.NUM and ten is not None and (
+            marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"]
+        ):
+            near = [w for m in (*marks[max(0, place - 4) : place], *marks[ten + 1 : ten + 3]) for w in m.text.split()]
+            if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH:
+                gone.update(range(place, ten + 1))
+    return _masked(marks, gone)
 
 
 def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:

@@ -14,12 +14,12 @@ from bot.notation.tokens import Mark
 
 _HAVING = frozenset(
     """only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today tops available
-    left just down shuts closes closing session workout train training budget allowed hard tonight quick mins window gap
+    left just shuts closes closing session workout train training budget allowed hard tonight quick mins window gap
     weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight schedule most total
     gots had availabl maybe about roughly""".split()
 )
 _NOT_HAVING = frozenset(
-    """rest rested resting rests late drive driving walk walked walking bike biked cycle cycled cycling treadmill run ran
+    """sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked walking bike biked cycle cycled cycling treadmill run ran
     running cardio warm warmed warming warmup took takes taking ago sleep slept plus extra longer over between queue queued
     waited waiting wait waits commute commuting arriving away traffic stretch stretched stretching foam mobility break
     rower rowing elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every
@@ -39,13 +39,13 @@ class MinutesSaid:
     places: tuple[int, ...]
 
 
-def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool) -> MinutesSaid | None:
-    """The time that the client has. `timed`: the exercise under way counts seconds, so a bare duration is its set."""
+def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool = False) -> MinutesSaid | None:
+    """The time that the client has. `timed`: the exercise under way counts seconds, so a bare duration is its set; `metres`: metres."""
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
             return clock
-        duration = _duration(marks, place)
+        duration = _duration(marks, place, metres)
         if duration is not None:
             minutes, end = duration
             if minutes > 0 and _is_had(marks, place, end, timed):
@@ -73,14 +73,14 @@ def _plain(marks: Sequence[Mark], place: int) -> list[tuple[str, int]]:
     return words
 
 
-def _duration(marks: Sequence[Mark], place: int) -> tuple[Decimal, int] | None:
+def _duration(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
     """The duration that starts here: minutes, and the place after it."""
     mark = marks[place]
     if mark.kind is Kind.NUM and mark.value is not None:
         unit = _kind(marks, place + 1)
         if unit is Kind.DASH and _kind(marks, place + 2) is Kind.MINUTES:
             return mark.value, place + 3
-        if unit is Kind.MINUTES or (unit is Kind.M and marks[place + 1].tight and mark.value >= 10):
+        if unit is Kind.MINUTES or (unit is Kind.M and not metres and marks[place + 1].tight and mark.value >= 10):
             return mark.value, place + 2
         if unit is Kind.HOURS:
             return _with_rest(marks, place + 2, mark.value * 60)

@@ -160,6 +160,8 @@ class _Word:
     guess: bool
 
 
+_NEVER_ALONE = NUMBER_WORDS | {"assisted", "weighted", "bodyweight", "banded", "band"}
+"""Words of names that mean something else when they stand alone."""
 _SHORT = frozenset(("row", "dip", "fly"))
 
 
@@ -284,7 +286,7 @@ def _read_run(run: list[_Word], index: Index) -> list[Hit]:
     while at < len(run):
         for size in range(min(LONGEST, len(run) - at), 0, -1):
             window = run[at : at + size]
-            fits = () if all(w.text in NUMBER_WORDS for w in window) else _fits(window, index)
+            fits = () if all(w.text in _NEVER_ALONE for w in window) else _fits(window, index)
             if fits:
                 weak = all(w.text in EVERYDAY for w in window) and not _is_whole(window, fits, index)
                 hits.append(Hit(window[0].first, window[-1].last + 1, fits, weak))

@@ -136,7 +136,7 @@ def _scored_place(scene: Scene, score: Score) -> Spot | None:
     for spot in reversed(scene.spots):
         if (
             spot.end <= score.first
-            and score.first - spot.end <= (6 if score.plain else 3)
+            and score.first - spot.end <= (6 if score.plain else 5)
             and scene.same_sentence(spot.first, score.first)
         ):
             fresh = any(spot.end <= m.first < score.end + 2 for m in scene.of(Cue.GOOD, Cue.FINE))

@@ -99,6 +99,9 @@ class Roles:
             case Counts.SETS:
                 yield from self._as_sets(state, amount)
                 return
+            case Counts.TIMES:
+                yield from self._as_times(state, amount)
+                return
             case Counts.REPS:
                 yield from self._as_reps(state, amount, amount.value)
                 return
@@ -121,7 +124,10 @@ class Roles:
             yield from self._as_clock(state, amount)
             return
         if amount.value is not None:
-            if not amount.each or self.context.is_per_hand or not self.two_sided:
+            reps_on_body = amount.body and not amount.sign
+            if reps_on_body:
+                pass
+            elif not amount.each or self.context.is_per_hand or not self.two_sided:
                 yield from self._as_load(state, amount)
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
@@ -133,6 +139,15 @@ class Roles:
         splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
         if amount.parts and not amount.clock and splits:
             yield from self._as_parts(state, amount)
+
+    def _as_times(self, state: State, amount: Amount) -> Iterator[State]:
+        """`5 times`: the repetitions of a load that waits for them or is to come, else the sets."""
+        if state.fresh or not state.sets:
+            yield from self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value)
+        if not state.fresh:
+            for made in self._as_sets(state, replace(amount, counts=Counts.SETS)):
+                made.cost += 0.0 if state.sets else 0.6
+                yield made
 
     def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
         """`12 bw`: repetitions on body weight."""
@@ -164,6 +179,10 @@ class Roles:
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
         states = [state]
+        if amount.value is not None and not amount.spoken:
+            state = state.copy()
+            state.cost += self._split_cost(amount, state)
+            states = [state]
         for index, part in enumerate(amount.parts):
             single = replace(
                 amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=Counts.UNSAID
@@ -185,6 +204,17 @@ class Roles:
             if amount.spoken:
                 each.cost += 0.3
             yield each
+
+    def _split_cost(self, amount: Amount, state: State) -> float:
+        """Against taking a comma between two numbers for a separator."""
+        number = self.number(state.index)
+        both = all(self.context.are_reps_in_reason(int(p), number) for p in amount.parts)
+        assert amount.value is not None
+        load = Load.of(amount.value, amount.unit or self.unit)
+        known = (self.context.planned_load(number), self.last_load)
+        if any(x is not None and x.kg == load.kg for x in known):
+            return 2.0
+        return 0.0 if both else 2.5
 
     # --- roles -----------------------------------------------------------------------------------------------------
 
@@ -288,7 +318,7 @@ class Roles:
             return
         if join in LINKED and chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
             return
-        if join is Join.WITH and amount.counts is Counts.UNSAID:
+        if join is Join.WITH and amount.counts is Counts.UNSAID and (chain != "L" or state.bare):
             return
         if join in (Join.WITH, Join.FOR) and chain in ("LR", "LRR", "LRRR", "S") and amount.counts is Counts.UNSAID:
             return
@@ -298,7 +328,7 @@ class Roles:
             extra = 1.6
         if amount.lead and state.sets:
             extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
-        seconds_after = self.seconds and amount.counts is Counts.SECONDS and state.minutes is not None
+        seconds_after = self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
         if seconds_after and state.sets:
             merged = state.copy()
             last = merged.sets[-1]
@@ -315,7 +345,7 @@ class Roles:
         made.cost += extra
         made.minutes = reps if minutes else None
         yield made
-        if state.repeats and amount.join in (Join.SPACE, Join.WITH) and state.sets and state.sets[-1].same:
+        if state.repeats and amount.join in (Join.START, Join.SPACE, Join.WITH) and state.sets and state.sets[-1].same:
             again = state.copy()
             load = SaidLoad(None, amount.start, amount.end)
             last = replace(again.sets[-1], same=False, load=load, reps=reps, end=amount.end)
@@ -488,7 +518,7 @@ class Roles:
             label=label,
             entry=made.entry,
         )
-        made.pending = None
+        made.pending = made.pending if made.all_sets else None
         made.label = None
         made.mult = None
         made.fresh = False
@@ -556,11 +586,14 @@ class Roles:
         if stage is Stage.WARMUP:
             planned = self.context.planned_load(number)
             return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
+        planned = self.context.planned_load(number)
+        if self.context.is_per_hand and planned is not None and not said.hand and said.load.kg == planned.kg * 2:
+            return 0.0
         before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]
         if self.context.is_bodyweight and not said.signed and not said.unit_said and said.load.thousandths:
             known = [x for x in (self.context.planned_load(number), *before) if x is not None]
             if not any(x.thousandths for x in known):
-                state.cost += 1.6
+                return 1.6
         if self.context.is_load_in_reason(said.load, number, before, said.signed):
             return 0.0
         return OUT
@@ -593,6 +626,10 @@ class Roles:
             value = value / 2
         if amount.sign:
             value = value * amount.sign
+        elif self.context.is_bodyweight and value > 0:
+            planned = self.context.planned_load(None)
+            if planned is not None and planned.thousandths < 0:
+                value = -value
         hand = amount.hand or amount.pair or amount.counts is Counts.S or (amount.each and self.context.is_per_hand)
         return SaidLoad(
             Load.of(value, unit),
@@ -705,6 +742,8 @@ class Roles:
                 if made.stage is Stage.DROP and made.sets and made.sets[-1].stage is Stage.DROP:
                     made.stage = Stage.WORK
             case Kind.ARROW:
+                if made.fresh:
+                    made = self._alone(made)
                 made.stage = Stage.DROP
             case Kind.SAME:
                 yield self._same(made, sign)
@@ -721,6 +760,8 @@ class Roles:
                 made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
             case Kind.PLATES:
                 pass
+            case Kind.EACH if sign.text == "both" and not self.two_sided:
+                made = self._all(made, sign)
             case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
                 if sign.kind is not Kind.EACH:
                     side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
@@ -800,10 +841,10 @@ class Roles:
     def _all(self, state: State, sign: Sign) -> State:
         """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
         state.all_sets = True
-        if sign.text == "all":
-            return state
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
             state.rate_last(state.sets[-1].rir, True)
+        if sign.text == "all":
+            return state
         if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
             left = max(len(self.opens) - (state.index - 1), 1)
             state.spread = left
@@ -825,7 +866,8 @@ class Roles:
         if made.fresh:
             made = self._alone(made)
         if made.expect is not None:
-            made.cost += 0.0 if made.index - made.expect_from == made.expect else 3.0
+            met = made.index - made.expect_from == made.expect
+            made.cost += 3.0 if not met else -1.0 if made.expect > 1 else 0.0
         if made.spread and len(made.sets) == 1 and made.sets[0].count == 1:
             count = len(self.opens) if made.spread == -1 else made.spread
             made.sets = (replace(made.sets[0], count=max(count, 1)),)

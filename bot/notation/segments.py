@@ -63,9 +63,23 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     return segments
 
 
+def shared_marks(segments: list[Segment]) -> list[Segment]:
+    """Names joined by `and` share what follows the last: `squat and bench as planned`."""
+    out = list(segments)
+    for place in range(len(out) - 2, -1, -1):
+        one, two = out[place], out[place + 1]
+        joined = bool(one.marks) and one.marks[-1].kind is Kind.AND and len(one.marks) == 1
+        planned = any(m.kind is Kind.PLANNED for m in two.marks) and not any(m.kind is Kind.NUM for m in two.marks)
+        if one.name is not None and two.name is not None and joined and planned:
+            out[place] = Segment(one.name, two.marks)
+    return out
+
+
 def _only_counts_sets(marks: Sequence[Mark]) -> bool:
     """Whether the numbers so far only say how many sets of the name that follows: `two sets of rows`."""
     numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
+    if [marks[i].kind for i in numbers] == [Kind.BODY]:
+        return True
     return len(numbers) == 1 and numbers[0] + 1 < len(marks) and marks[numbers[0] + 1].kind in (Kind.SETS, Kind.SET)
 
 

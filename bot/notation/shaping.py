@@ -80,8 +80,14 @@ def _letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
         elif kind in (Kind.S, Kind.M) and not is_number(before):
             labels = kind is Kind.S and is_number(after) and after is not None and after.tight
             kind = Kind.SET if labels else Kind.GAP
+        elif kind is Kind.WEAK and mark.text.startswith(("dumb", "db", "kettle")) and before is not None and (
+            is_number(before) or before.kind in (Kind.KG, Kind.LB)
+        ):
+            kind = Kind.HAND
         elif kind is Kind.WORD and is_number(before):
             kind = _short(mark.text) or kind
+        elif kind is Kind.SET and is_number(before) and not is_number(after):
+            kind = Kind.SETS
         elif kind is Kind.LB and mark.text == "#" and not is_number(before):
             kind = Kind.SET if is_number(after) else Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
@@ -132,7 +138,6 @@ def _labels(marks: list[Mark]) -> list[Mark]:
     """`set 2`, `2nd set`, `first` before numbers, `1)` and `1.` at a line's start: which set it is."""
     out: list[Mark] = []
     at = 0
-    listed = _is_listed(marks)
     while at < len(marks):
         mark, after = marks[at], _at(marks, at + 1)
         starts = not out or out[-1].kind in (Kind.LINE, Kind.PART)
@@ -149,17 +154,6 @@ def _labels(marks: list[Mark]) -> list[Mark]:
         ):
             out.append(replace(mark, kind=Kind.LABEL))
             at += 1
-        elif (
-            mark.kind is Kind.NUM
-            and _is_count(mark)
-            and (
-                (_kind(marks, at + 1) is Kind.CLOSE and not any(m.kind is Kind.OPEN for m in out[-6:]))
-                or (starts and listed and _kind(marks, at + 1) in (Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE))
-            )
-        ):
-            if _kind(marks, at + 2) not in (Kind.NAME, Kind.WEAK):
-                out.append(replace(mark, kind=Kind.LABEL))
-            at += 2
         else:
             out.append(mark)
             at += 1
@@ -170,18 +164,39 @@ def _is_count(mark: Mark) -> bool:
     return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= 12
 
 
-def _is_listed(marks: list[Mark]) -> bool:
-    """Whether lines are numbered from 1 on."""
-    firsts = []
-    for place, mark in enumerate(marks):
-        starts = place == 0 or marks[place - 1].kind is Kind.LINE
-        if (
-            starts
-            and mark.kind is Kind.NUM
-            and _kind(marks, place + 1) in (Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE)
-        ):
-            firsts.append(mark.value)
-    return len(firsts) >= 2 and firsts == [Decimal(n) for n in range(1, len(firsts) + 1)]
+_BULLETS = frozenset((Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE, Kind.BREAK))
+
+
+def number_lines(marks: Sequence[Mark]) -> list[Mark]:
+    """The message with the numbers of its list taken as labels: `1) 60x10 2) 60x9`, or lines numbered from 1 on.
+
+    Before a name they number the exercises and have no bearing.
+    """
+    starts = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and (i == 0 or marks[i - 1].kind is Kind.LINE)]
+    firsts = [i for i in starts if _kind(marks, i + 1) in _BULLETS]
+    listed = len(firsts) >= 2 and [marks[i].value for i in firsts] == [Decimal(n) for n in range(1, len(firsts) + 1)]
+    out: list[Mark] = []
+    at = 0
+    opened = 0
+    while at < len(marks):
+        mark = marks[at]
+        opened += {Kind.OPEN: 1, Kind.CLOSE: -1}.get(mark.kind, 0) if opened or mark.kind is Kind.OPEN else 0
+        closed = not opened and mark.kind is Kind.NUM and _is_count(mark) and _kind(marks, at + 1) is Kind.CLOSE
+        if (listed and at in firsts) or (closed and is_number(_next_said(marks, at + 2))):
+            named = _next_said(marks, at + 2)
+            numbers_exercises = named is not None and named.kind in (Kind.NAME, Kind.WEAK)
+            out.append(replace(mark, kind=Kind.GAP if numbers_exercises else Kind.LABEL))
+            at += 2
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def _next_said(marks: Sequence[Mark], place: int) -> Mark | None:
+    while place < len(marks) and marks[place].kind in (Kind.FILL, Kind.GAP):
+        place += 1
+    return _at(marks, place)
 
 
 def _efforts(marks: list[Mark]) -> list[Mark]:
@@ -261,6 +276,9 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         kind = mark.kind
         trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1)
+        if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
+            out.append(replace(mark, kind=Kind.GAP))
+            continue
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
             start = len(out)
             while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.ALL, Kind.EACH))
+_BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.AT, Kind.ALL, Kind.EACH))
 _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
@@ -29,6 +29,8 @@ class SkipsSaid:
     places: frozenset[int]
     denied: tuple[Mark, ...] = ()
     """Names after a plain `no`: `no pullup bar here` skips nothing that the session lacks."""
+    every: tuple[Mark, ...] = ()
+    """Names of which each that fits is meant: `both curls`."""
 
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
@@ -37,31 +39,45 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     places: set[int] = set()
     rest = current = False
     denied: list[Mark] = []
+    every: list[Mark] = []
     for place, mark in enumerate(marks):
         if place in places:
             continue
-        if mark.kind in (Kind.SKIP, Kind.NO) and not _is_hindered(marks, place):
-            found, used, is_rest, is_current = _after(marks, place)
-            if mark.kind is Kind.SKIP and not (found or is_rest or is_current) and _pronoun(marks, place):
-                before = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
-                found, is_current = before[-1:], not before
-                used = {place}
-            if found or is_rest or is_current:
-                names += found
-                denied += found if mark.kind is Kind.NO else []
-                places |= used
-                rest |= is_rest
-                current |= is_current
-        elif mark.kind is Kind.FINISH and place + 2 < len(marks) and _gives_up(marks, place):
-            found, used, is_rest, is_current = _after(marks, place)
-            names += found
-            places |= used
-        elif mark.kind in (Kind.SKIPPED, Kind.SKIP) and not _is_hindered(marks, place):
+        if mark.kind not in _CUES or _is_hindered(marks, place):
+            continue
+        if mark.kind is Kind.FINISH and not _gives_up(marks, place):
+            continue
+        found, used, is_rest, is_current = _after(marks, place)
+        if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
             found, used, is_rest = _before(marks, place)
+            if not found and not is_rest and _pronoun(marks, place):
+                named = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
+                found, is_current, used = named[-1:], not named, {place}
+        if not found and mark.kind is Kind.NO and _after_name(marks, place):
+            found, used, is_rest = _before(marks, place)
+        if found or is_rest or is_current:
             names += found
-            rest |= is_rest
+            denied += found if mark.kind is Kind.NO else []
+            every += [m for m in found if _is_every(marks, m)]
             places |= used
-    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied))
+            rest |= is_rest
+            current |= is_current
+    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every))
+
+
+_CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH))
+
+
+def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
+    """Whether `both` or `all` stands before a name."""
+    place = next(i for i, m in enumerate(marks) if m is name)
+    return any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
+
+
+def _after_name(marks: Sequence[Mark], place: int) -> bool:
+    """`calves no today`: the name stands before, none after."""
+    before = place > 0 and marks[place - 1].kind in (Kind.NAME, Kind.WEAK)
+    return before and (place + 1 >= len(marks) or marks[place + 1].kind not in (Kind.NAME, Kind.NUM))
 
 
 def _pronoun(marks: Sequence[Mark], place: int) -> bool:
@@ -72,6 +88,8 @@ def _pronoun(marks: Sequence[Mark], place: int) -> bool:
 
 def _gives_up(marks: Sequence[Mark], place: int) -> bool:
     """`that's it for bench`: sets left are given up."""
+    if place + 1 >= len(marks):
+        return False
     return marks[place].text in ("thats it", "thats enough", "thats all", "that is it", "stopping there", "stopped there",
                                  "leaving it there", "call it a day", "ending it there", "calling it there",
                                  "stopping here", "stop here") and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH)  # fmt: skip
@@ -102,16 +120,18 @@ def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
             found.append(mark)
         elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
             sets_first = True
+        elif mark.kind is Kind.THEREST and at + 1 < len(marks) and marks[at + 1].kind in (Kind.NAME, Kind.WEAK, Kind.SETS):
+            pass
         elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
             rest = True
-        elif mark.kind in _SETS and not found and marks[place].kind is Kind.SKIP and not _is_entry(marks, at):
+        elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
         elif mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED):
             break
         used.add(at)
         at += 1
     if marks[place].kind is Kind.NO and not (found or rest):
-        return [], set(), False, False
+        sets_first = sets_first and any(m.kind in (Kind.ORD, Kind.LASTSET, Kind.LABEL) for m in marks[place + 1 : at])
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (rest and found and sets_first), sets_first and not found and not rest
@@ -142,7 +162,7 @@ def _before(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bo
                 break
             found.append(mark)
         elif mark.kind is Kind.THEREST:
-            rest = True
+            rest = not found
         elif mark.kind not in _PASSIVE:
             break
         used.add(at)
@@ -169,6 +189,10 @@ def read_finish(marks: Sequence[Mark]) -> bool:
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in _DENYING):
             continue
         if before is not None and before.kind in (Kind.NAME, Kind.WEAK):
+            continue
+        if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
+            m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
+        ):
             continue
         return True
     return False

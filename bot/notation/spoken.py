@@ -30,6 +30,8 @@ class _Reader:
     def __init__(self, words: list[str], at: int) -> None:
         self.words = words
         self.at = at
+        self.after_for = False
+        """Whether repetitions are said here, so that `five eighty` is no 580."""
 
     def peek(self, ahead: int = 0) -> str:
         place = self.at + ahead
@@ -84,7 +86,7 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
         if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
             read.take()
             return value * 100 + UNITS[read.take()], ()
-        if read.peek() in TENS and value <= 5:
+        if read.peek() in TENS and value <= 5 and not read.after_for:
             rest = _below_hundred(read)
             if rest is not None:
                 return value * 100 + rest[0], (value, rest[0])
@@ -109,6 +111,7 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
+    read.after_for = at > 0 and marks[at - 1].text in ("for", "x", "by", "of")
     whole = _whole(read)
     if whole is None:
         return None

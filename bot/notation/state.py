@@ -110,6 +110,10 @@ class State:
         if self.sets[place].stage in (Stage.DROP, Stage.MINI) or self.sets[-1].stage is Stage.DROP:
             place = len(self.sets) - 1
         out = list(self.sets)
+        if not all_sets and out[place].count > 1:
+            counted = out[place]
+            out[place : place + 1] = [replace(counted, count=counted.count - 1), replace(counted, count=1)]
+            place += 1
         for index in range(len(out)) if all_sets else (place,):
             out[index] = replace(out[index], rir=rir)
         last = out[place]

@@ -43,8 +43,32 @@ _JUDGED = (
 
 
 def judge_hurts(scene: Scene) -> list[Hurt]:
-    """Every cue of hurt with its verdict, in order."""
-    return [_judged(scene, m) for m in scene.of(*_JUDGED)]
+    """Every cue of hurt with its verdict, in order; last a place that stands alone as the reason for cutting short."""
+    return [_judged(scene, m) for m in scene.of(*_JUDGED)] + _bare_reasons(scene)
+
+
+_CUT = word_set(
+    """
+    bin binned skip skipped skipping stop stopped stopping cut drop dropped left bailed bail swapped modified lighter
+    light rest resting no
+    """
+)
+
+
+def _bare_reasons(scene: Scene) -> list[Hurt]:
+    """`had to bin the squats, knee`: a joint alone in its clause, after something was cut."""
+    out: list[Hurt] = []
+    for spot in scene.spots:
+        tissue = spot.place.tissue
+        start = spot.first - (1 if spot.side else 0) - (1 if scene.word(spot.first - 1) == "my" else 0)
+        alone = spot.end >= len(scene.tokens) or scene.tokens[spot.end].gap is not Gap.NONE
+        if start < 1 or not alone or spot.place.plural or tissue not in (Tissue.JOINT, Tissue.MIXED):
+            continue
+        before = {scene.word(i) for i in range(start) if scene.same_sentence(i, spot.first)}
+        if scene.tokens[start].gap is Gap.SOFT and before & _CUT and not before & {"no", "time"} == {"no", "time"}:
+            mark = Mark(spot.first, spot.end, None, spot.place)
+            out.append(Hurt(mark, spot, Verdict.PAIN, "a place alone as the reason for cutting short"))
+    return out
 
 
 def _judged(scene: Scene, mark: Mark) -> Hurt:
@@ -89,6 +113,8 @@ def _anywhere(scene: Scene, mark: Mark) -> tuple[Verdict, str]:
     before = scene.word(mark.first - 1)
     if scene.word(mark.first) == "sharp" and (before.isdigit() or before in ("am", "pm", "clock", "half")):
         return Verdict.TALK, "a time of day"
+    if scene.word(mark.first) in ("pinched", "nipped") and scene.word(mark.end) in ("your", "his", "her", "a", "their"):
+        return Verdict.TALK, "something else was taken"
     if (
         scene.word(mark.first) == "headache"
         and scene.word(mark.first - 1) == "a"
@@ -115,6 +141,10 @@ _THAT = word_set(
 
 def _placeless(scene: Scene, mark: Mark) -> tuple[Verdict, str]:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
+    if "way" in {scene.word(i) for i in range(mark.end, mark.end + 6)} and "good" in {
+        scene.word(i) for i in range(mark.end, mark.end + 6)
+    }:
+        return Verdict.TALK, "in a good way"
     stopped = any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.STOPPED))
     before = [scene.word(i) for i in range(max(0, mark.first - 4), mark.first)]
     efforts = [
@@ -170,7 +200,7 @@ def _called_other(scene: Scene, mark: Mark) -> bool:
     """`sore, not doms`: said to be no soreness of training."""
     words = [scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, mark.first)]
     for a, b, c in zip(words, words[1:], [*words[2:], ""], strict=False):
-        if a in ("not", "isn't", "don't") and ({b, c} & {"doms", "muscular", "soreness", "muscle"}):
+        if a in ("not", "isn't", "don't") and ({b, c} & {"doms", "muscular", "soreness", "muscle", "from"}):
             return True
     return False
 
@@ -244,11 +274,23 @@ _WENT_WELL = frozenset(
 )
 
 
+def _hurt_before(scene: Scene, mark: Mark) -> bool:
+    """`the niggle in my knee has gone`: it is the niggle that went."""
+    cues = scene.of(Cue.PAIN, Cue.SHARP, Cue.SORE, Cue.WHISPER, Cue.CONDITION)
+    return any(scene.same_sentence(m.first, mark.first) and 0 <= mark.first - m.end <= 6 for m in cues)
+
+
 def _in_place(scene: Scene, mark: Mark, spot: Spot | None) -> tuple[Verdict, str]:
     if spot is None:
         return Verdict.TALK, "no place is said"
-    if scene.word(mark.end - 1) in ("went", "gone") and scene.word(mark.end) in _WENT_WELL:
+    if scene.word(mark.end - 1) in ("went", "gone") and (
+        scene.word(mark.end) in _WENT_WELL or _hurt_before(scene, mark)
+    ):
         return Verdict.TALK, "went somewhere"
+    if scene.word(mark.first) == "rolled" and "out" in {scene.word(i) for i in range(spot.end, spot.end + 2)}:
+        return Verdict.TALK, "rolled out"
+    if mark.cue is Cue.JOINT_NOISE and spot.place.tissue is Tissue.MUSCLE:
+        return Verdict.EFFORT, "muscles at work"
     if mark.cue is Cue.JOINT_NOISE and any(
         negated(scene, m) for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL) if scene.same_sentence(m.first, mark.first)
     ):

@@ -54,7 +54,7 @@ def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
     if after and high == low and mark.cue not in (Cue.STRAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER):
         price += 2
     if after and low < high and scene.word(low) in _IN:
-        price -= 4
+        price = max(1, price - 4)
     if after and scene.word(low) == "to" and scene.word(low + 1) not in ("the", "my"):
         price += 8
     if spot.place.name in VAGUE:

@@ -5,6 +5,7 @@ left out, `word*` stands for none to three, `@name` is a class of words. Words t
 over inside a phrase; a phrase never crosses a full stop.
 """
 
+import re
 from dataclasses import dataclass
 
 from bot.notation.hurt.cues import Cue
@@ -75,16 +76,21 @@ def _elements(phrase: str) -> tuple[_Element, ...]:
     return tuple(out)
 
 
+def _split(table: str) -> list[str]:
+    """The phrases of a row; a line may end after a stroke."""
+    return [p for p in re.sub(r"/\s+", "/", table).split(";") if p.strip()]
+
+
 def _patterns() -> list[_Pattern]:
     out = [_Pattern(_elements(phrase), None, place) for phrase, place in PLACES.items()]
     for table in (HURTS, SIGNS, SCOPES, {Cue.NEUTRAL: NEUTRAL}):
         for cue, phrases in table.items():
             place = PLACES["head"] if cue is Cue.HEADACHE else None
-            out += [_Pattern(_elements(p), cue, place) for p in phrases.split(";") if p.strip()]
+            out += [_Pattern(_elements(p), cue, place) for p in _split(phrases)]
     for row in CONDITIONS.strip().splitlines():
         name, phrases = row.split(":", 1)
         place = PLACES.get(name)
-        out += [_Pattern(_elements(p), Cue.CONDITION, place) for p in phrases.split(";") if p.strip()]
+        out += [_Pattern(_elements(p), Cue.CONDITION, place) for p in _split(phrases)]
     return out
 
 
@@ -145,7 +151,7 @@ def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mar
         firsts = reading.sure + (tuple(CANON.get(w, w) for w in reading.doubtful) if doubtful else ())
         for word in firsts:
             for pattern in _BY_FIRST.get(word, ()):
-                found = _longest(pattern.elements, tokens, readings, first, doubtful)
+                found = _longest(pattern.elements, tokens, readings, first, doubtful, pattern.cue is not Cue.NEUTRAL)
                 if found is None:
                     continue
                 mark = Mark(first, found.end, pattern.cue, pattern.place, found.doubts, found.solid, found.typed)
@@ -170,7 +176,12 @@ class _State:
 
 
 def _longest(
-    elements: tuple[_Element, ...], tokens: tuple[Token, ...], readings: list[Readings], first: int, doubtful: bool
+    elements: tuple[_Element, ...],
+    tokens: tuple[Token, ...],
+    readings: list[Readings],
+    first: int,
+    doubtful: bool,
+    fillers: bool,
 ) -> _State | None:
     """The longest match from `first`, the least doubted first; fillers are stepped over."""
     best: _State | None = None
@@ -194,6 +205,6 @@ def _longest(
                 stack.append(_State(now.at, now.taken + 1, after, after, now.doubts, solid, typed))
             elif doubtful and any(CANON.get(w, w) in element.words for w in reading.doubtful):
                 stack.append(_State(now.at, now.taken + 1, after, after, now.doubts + 1, now.solid, False))
-        if now.index > first and tokens[now.index].word in FILLERS:
+        if fillers and now.index > first and tokens[now.index].word in FILLERS:
             stack.append(_State(now.at, now.taken, after, now.end, now.doubts, now.solid, now.typed))
     return best

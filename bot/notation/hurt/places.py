@@ -94,7 +94,7 @@ ql: ql
 """
 _MUSCLES = """
 quad: quad, quads, quadricep, quadriceps, vmo
-hamstring: hamstring, hamstrings, hammy, hammies, hammie, hamstring muscle, hamstings
+hamstring: ham string, hamstring, hamstrings, hammy, hammies, hammie, hamstring muscle, hamstings
 ham: ham, hams
 glute: glute, glutes, piriformis
 bum: bum, bums, butt, buttock, buttocks, arse, ass, booty

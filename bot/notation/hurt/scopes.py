@@ -55,6 +55,11 @@ def negated(scene: Scene, mark: Mark) -> bool:
 
 def _denied_after(scene: Scene, mark: Mark) -> bool:
     word, then = scene.word(mark.end), scene.word(mark.end + 1)
+    if mark.end < len(scene.tokens) and scene.tokens[mark.end].gap is Gap.HARD:
+        alone = mark.end + 1 >= len(scene.tokens) or scene.tokens[mark.end + 1].gap is not Gap.NONE
+        return word in ("no", "none", "nope", "nah", "nil") and (alone or then in _ALL_WELL)
+    if mark.first and scene.tokens[mark.first - 1].kind is Kind.NUMBER and scene.word(mark.first - 1) == "0":
+        return True
     if word in ("free", "none", "nope", "nil", "zero", "zilch", "nada") and scene.word(mark.end + 1) not in (
         "until",
         "except",
@@ -67,10 +72,17 @@ def _denied_after(scene: Scene, mark: Mark) -> bool:
     )
 
 
+_ALL_WELL = word_set("all nothing fine good none thanks pain im i'm feeling feels")
+
+
 def _reaches(scene: Scene, no: Mark, mark: Mark) -> bool:
     if scene.word(no.end - 1) in ("no", "nope", "not", "never", "nothing") and _is_answer(scene, no):
         return False
     if scene.word(no.first - 1) in _SOFTENED or scene.word(no.first - 1) in ("not", "isn't", "wasn't"):
+        return False
+    if scene.word(no.end - 1) == "without" and _unable_before(scene, no):
+        return False
+    if "before" in {scene.word(i) for i in range(mark.end, mark.end + 3)} and scene.word(no.first) in _NEVER:
         return False
     parts = {i for s in scene.spots for i in range(s.first, s.end)}
     parts |= {i for m in scene.marks if m.cue in _LISTED for i in range(m.first, m.end)}
@@ -81,6 +93,14 @@ def _reaches(scene: Scene, no: Mark, mark: Mark) -> bool:
         if index < mark.first and token.word not in _PASSES and index not in parts and not _my_place(scene, index):
             return False
     return True
+
+
+_NEVER = frozenset({"never", "not", "haven't", "hadn't", "hasn't"})
+
+
+def _unable_before(scene: Scene, no: Mark) -> bool:
+    """`can't bend my knee without pain` has pain in it."""
+    return any(scene.word(i) in ("can't", "not", "isn't", "hard") for i in range(no.first - 8, no.first))
 
 
 def _is_answer(scene: Scene, no: Mark) -> bool:
@@ -235,9 +255,12 @@ def _supposed(scene: Scene, mark: Mark, *cues: Cue) -> bool:
         between = mark.first - m.end
         if not scene.same_sentence(m.first, mark.first) or not 0 <= between <= 6:
             continue
+        if scene.word(m.first - 1) in ("was", "like", "were", "felt", "almost") and m.cue is Cue.FUTURE:
+            continue
         if any(
             scene.tokens[i].gap is not Gap.NONE
-            or (scene.word(i) in ("but", "and", "because", "my") and m.cue is Cue.FUTURE)
+            or scene.word(i) in ("but", "because")
+            or (scene.word(i) in ("and", "my") and m.cue is Cue.FUTURE)
             for i in range(m.end, mark.first + 1)
         ):
             continue

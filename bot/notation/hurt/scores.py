@@ -17,8 +17,12 @@ _WORDS = {
     "naught": 0,
     "nil": 0,
 }
-ABOUT = frozenset(w for p in SCOPES[Cue.ABOUT].split(";") for w in p.strip().split("/") if " " not in w)
-_GOVERNS = frozenset(w for p in SCOPES[Cue.GOVERNS].split(";") for w in p.strip().split("/") if " " not in w)
+ABOUT = frozenset(
+    w for p in re.sub(r"/\s+", "/", SCOPES[Cue.ABOUT]).split(";") for w in p.strip().split("/") if " " not in w
+)
+_GOVERNS = frozenset(
+    w for p in re.sub(r"/\s+", "/", SCOPES[Cue.GOVERNS]).split(";") for w in p.strip().split("/") if " " not in w
+)
 _TEN = frozenset({"10", "ten"})
 _NOT_SCORE_AFTER = word_set(
     """
@@ -149,6 +153,8 @@ def _may_be_bare(scene: Scene, first: int, end: int) -> bool:
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if after == "on" and scene.word(end + 2) == "scale":
+        return True
     if after in ("today", "now") and scene.tokens[first].gap is Gap.SOFT and first > 1:
         return True
     if scene.tokens[first].gap is Gap.SOFT and any(s.end == first and not s.place.plural for s in scene.spots):

@@ -64,7 +64,8 @@ def _trained(scene: Scene, feel: Mark, spot: Spot) -> bool:
     )
     match feel.cue:
         case Cue.SORE:
-            return word not in _ACHES or earlier
+            ill = any(near(scene, m, spot, 8) for m in scene.of(Cue.WINDED, Cue.BREATHLESS, Cue.FAINT, Cue.SWEAT))
+            return not ill and (word not in _ACHES or earlier)
         case Cue.TIGHT:
             return earlier and not inside and bool(scene.of(Cue.PAST))
         case Cue.BURN:
@@ -89,8 +90,18 @@ def fainting(scene: Scene) -> Iterator[Sign]:
         slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
         form = word.startswith("collaps") and words_in(scene, m.first - 4, m.first) & _GAVE
         slept = word.startswith("pass") and words_in(scene, m.first, m.end + 8) & _SLEEP
-        if stands(scene, m) and not slight and not form and not slept:
+        knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
+        if stands(scene, m) and not slight and not form and not slept and not knocked:
             yield sign_of("fainting", (m,), None)
+
+
+def _counts(scene: Scene, index: int) -> bool:
+    """`knocked out 10 reps`."""
+    if index >= len(scene.tokens):
+        return False
+    return scene.tokens[index].kind is not Kind.WORD or scene.word(index) in word_set(
+        "some a my the few another those them reps"
+    )
 
 
 def winded(scene: Scene) -> Iterator[Sign]:

@@ -34,7 +34,8 @@ def numbness(scene: Scene) -> Iterator[Sign]:
     """Anything numb."""
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
-        if stands(scene, m, spot) and scene.word(m.end) not in ("cream", "spray", "gel", "er"):
+        mind = words_in(scene, m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
+        if stands(scene, m, spot) and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to") and not mind:
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
 
 
@@ -55,7 +56,9 @@ def no_feeling(scene: Scene) -> Iterator[Sign]:
 def _gym_talk(scene: Scene, m: Mark, spot: Spot) -> bool:
     limb = spot.place.name in ("leg", "arm")
     if spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb:
-        if words_in(scene, m.first - 3, spot.end + 8) & _MUSCLE_WORK or words_in(scene, spot.end, spot.end + 2) & {
+        if words_in(scene, m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"}) or words_in(
+            scene, spot.end, spot.end + 2
+        ) & {
             "in",
             "on",
         }:
