@@ -6,6 +6,7 @@ from bot.dialogue.incoming import MediaSent, Tapped, Typed
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.saying import Button, React, Relay, Rows, Say, Toast, line
 from bot.training.facts import QuestionAnswered, QuestionAsked
+from bot.training.people import Client
 
 DELIVERED = "👍"
 
@@ -77,12 +78,23 @@ def answer(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
     return Turn(
         (QuestionAnswered(to.id),),
         (
-            Say(to.chat, (line("from-coach", coach=me.name),), about=me.id),
-            Relay(to.chat, me.chat, incoming.message, about=me.id, reply_to=desk.reply_message),
+            *_down(coach, to, incoming, desk.reply_message),
             React(me.chat, incoming.message, DELIVERED),
             Say(me.chat, (line("coach-delivered", name=to.name),), silent=True),
         ),
         ends,
+    )
+
+
+def _down(coach: CoachDesk, to: Client, incoming: Typed | MediaSent, reply_to: int | None) -> tuple[Say | Relay, ...]:
+    """The coach's words with the name above; other things than words as they are, after the name."""
+    me = coach.profile
+    name = line("from-coach", coach=me.name)
+    if isinstance(incoming, Typed) and incoming.text:
+        return (Say(to.chat, (name, line("words", words=incoming.text)), about=me.id, reply_to=reply_to),)
+    return (
+        Say(to.chat, (name,), about=me.id),
+        Relay(to.chat, me.chat, incoming.message, about=me.id, reply_to=reply_to),
     )
 
 

@@ -1,6 +1,7 @@
 # Words used everywhere. Tags are the chat's HTML; arguments come escaped.
 
 name = { $name }
+words = { $words }
 quote = <blockquote>{ $words }</blockquote>
 never = never
 not-yet = not set
