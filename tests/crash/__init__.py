@@ -1,0 +1,1 @@
+"""Processes killed at work, and an audit of what is left."""
