@@ -1,148 +1,90 @@
-"""A week's work laid over the days that there are: the values, and the one function that lays them.
+"""A week's work laid over the days that there are, as well as can be, with proof where there is time for it.
 
 Each of these goes before the next: what is allowed (an item on one day, partners on the same, nothing over the day's
 minutes, sets cut but never added); the most sets of priority 1 kept, then of 2, then of 3; the fewest clashes (a muscle
 worked directly on two days nearer than the rest asked for, the week repeating); the shortest longest day.
+
+A search finds a good week (`week_relay`); where it doesn't reach what can't be beaten anyway (`week_grid`), the solver
+is asked, place by place, for a better one, until it proves that there is none (`week_model`).
 """
 
-from dataclasses import dataclass
-from decimal import Decimal
-from enum import IntEnum, StrEnum
-from fractions import Fraction
+from collections.abc import Callable
 
-from bot.training.plan import Region
+from bot.training.week_grid import PRIORITIES, Grid, Lay, Worth, grid_of
+from bot.training.week_model import LEVELS, ask_better
+from bot.training.week_relay import search
+from bot.training.week_solver import Impossible, Unknown
+from bot.training.week_values import TIME_LIMIT_S, Laying, Week, check_week
 
-REST_HOURS = Decimal(48)
-"""Between two days that work the same muscle directly. Common practice, no source; the coach may set another."""
-TIME_LIMIT_S = 1.4
-"""Seconds for the solver: an answer takes at most two, with reading and writing."""
-
-
-class Weekday(IntEnum):
-    """Days of the week, Monday first (ISO 8601 counts from 1, Python's `date.weekday` as here)."""
-
-    MON = 0
-    TUE = 1
-    WED = 2
-    THU = 3
-    FRI = 4
-    SAT = 5
-    SUN = 6
+_SEARCH_SHARE = 0.4
+"""The part of the time that the search may take."""
 
 
-def hours_between(one: Weekday, other: Weekday) -> int:
-    """Hours between two days of a week that repeats: Sunday and Monday are 24 apart."""
-    apart = abs(one - other)
-    return 24 * min(apart, 7 - apart)
+def lay_week(week: Week, *, clock: Callable[[], float], time_limit_s: float = TIME_LIMIT_S) -> Laying:
+    """The best way to lay the week; `proven` where none is better. `clock` tells seconds, and only differences count.
+
+    The same week gives the same answer, unless the time runs out: how far it got then depends on the machine.
+    `ValueError` where the week has problems (`check_week`).
+    """
+    if problems := check_week(week):
+        raise ValueError(f"the week has problems: {problems}")
+    start = clock()
+    grid = grid_of(week)
+    if not grid.room or not grid.sets:
+        return _nothing(grid)
+
+    def left_s(share: float = 1.0) -> float:
+        return time_limit_s * share - (clock() - start)
+
+    lay = search(grid, _unbeatable(grid), goes_on=lambda: left_s(_SEARCH_SHARE) > 0)
+    proven = True
+    for level in LEVELS:
+        limit_s = left_s() if level == LEVELS[-1] else left_s() * 0.6
+        lay, surely = _best_at(grid, lay, level, until=clock() + limit_s, clock=clock)
+        proven = proven and surely
+    places = tuple(lay.places[grid.group[k]] if kept else None for k, kept in enumerate(lay.kept))
+    return Laying(lay.kept, places, grid.worth(lay).clashes, proven)
 
 
-@dataclass(frozen=True, slots=True)
-class WorkItem:
-    """Work that the week asks for. `minutes` are for all its sets; `partner` names the item that it is done together
-    with; `priority` 1 is kept at all cost, 3 goes first."""
-
-    name: str
-    sets: int
-    minutes: Decimal
-    direct: tuple[str, ...]
-    priority: int
-    region: Region
-    indirect: tuple[str, ...] = ()
-    partner: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class DayRoom:
-    """A day to train on and the minutes that it has."""
-
-    day: Weekday
-    minutes: Decimal
+def _best_at(grid: Grid, lay: Lay, level: int, *, until: float, clock: Callable[[], float]) -> tuple[Lay, bool]:
+    """Make one place of the worth as small as can be, the places before it held; and whether that is proven."""
+    while True:
+        worth = grid.worth(lay)
+        if worth[level] <= _bound(grid, level, worth):
+            return lay, True
+        limit_s = until - clock()
+        if limit_s <= 0:
+            return lay, False
+        match ask_better(grid, worth, level, limit_s=limit_s):
+            case Impossible():
+                return lay, True
+            case Unknown():
+                return lay, False
+            case found:
+                lay = found
 
 
-@dataclass(frozen=True, slots=True)
-class WorkDone:
-    """Sets of an item that are behind us this week: planned no more, but their day counts for rest."""
-
-    name: str
-    sets: int
-    day: Weekday
-
-
-@dataclass(frozen=True, slots=True)
-class Week:
-    """What is to be laid. Days are different days; partners and work done name items of the week (`check_week`)."""
-
-    items: tuple[WorkItem, ...]
-    days: tuple[DayRoom, ...]
-    rest_hours: Decimal = REST_HOURS
-    done: tuple[WorkDone, ...] = ()
-
-    def sets_left(self) -> tuple[int, ...]:
-        """Sets still to plan, item by item: what was done is taken off the items of that name in their order."""
-        done: dict[str, int] = {}
-        for work in self.done:
-            done[work.name] = done.get(work.name, 0) + work.sets
-        left = []
-        for item in self.items:
-            off = min(item.sets, done.get(item.name, 0))
-            done[item.name] = done.get(item.name, 0) - off
-            left.append(item.sets - off)
-        return tuple(left)
-
-    def minutes_a_set(self) -> tuple[Fraction, ...]:
-        """Minutes of one set, item by item; an item takes its share of them where sets are cut."""
-        return tuple(Fraction(item.minutes) / item.sets for item in self.items)
+def _bound(grid: Grid, level: int, worth: Worth) -> int:
+    """What a place of the worth can't go under, the places before it held."""
+    lost = worth[: len(PRIORITIES)]
+    if level < len(PRIORITIES):
+        return grid.least_lost(PRIORITIES[level], lost)
+    return grid.shortest(lost) if level == LEVELS[-1] else _behind(grid)
 
 
-@dataclass(frozen=True, slots=True)
-class Laying:
-    """Sets kept and the place among the days, item by item; an item without sets stands nowhere. `proven` says that
-    no allowed week is better."""
-
-    sets: tuple[int, ...]
-    places: tuple[int | None, ...]
-    clashes: int
-    proven: bool
+def _behind(grid: Grid) -> int:
+    """Clashes of what is behind us: they stay."""
+    return sum((grid.worked[a] & grid.worked[b]).bit_count() for a, b in grid.near)
 
 
-class Fault(StrEnum):
-    """What can be wrong with a week."""
-
-    DAY_TWICE = "day-twice"
-    PARTNER_UNKNOWN = "partner-unknown"
-    PARTNER_ITSELF = "partner-itself"
-    PARTNER_SEVERAL = "partner-several"
-    DONE_UNKNOWN = "done-unknown"
+def _unbeatable(grid: Grid) -> Worth:
+    """A worth that no way to lay the week can beat."""
+    lost: list[int] = []
+    for priority in PRIORITIES:
+        lost.append(grid.least_lost(priority, lost))
+    return Worth(lost[0], lost[1], lost[2], _behind(grid), grid.shortest(lost))
 
 
-@dataclass(frozen=True, slots=True)
-class WeekProblem:
-    """A fault, the place in its list (of the days, the items or the work done) and the name that it is about."""
-
-    fault: Fault
-    place: int
-    name: str
-
-
-def check_week(week: Week) -> tuple[WeekProblem, ...]:
-    """What is wrong with a week; `lay_week` takes only a week without problems."""
-    names = [item.name for item in week.items]
-    problems = []
-    for place, room in enumerate(week.days):
-        if room.day in [other.day for other in week.days[:place]]:
-            problems.append(WeekProblem(Fault.DAY_TWICE, place, room.day.name))
-    for place, item in enumerate(week.items):
-        if item.partner is None:
-            continue
-        if item.partner == item.name:
-            problems.append(WeekProblem(Fault.PARTNER_ITSELF, place, item.partner))
-        elif item.partner not in names:
-            problems.append(WeekProblem(Fault.PARTNER_UNKNOWN, place, item.partner))
-        elif names.count(item.partner) > 1:
-            problems.append(WeekProblem(Fault.PARTNER_SEVERAL, place, item.partner))
-    problems += [
-        WeekProblem(Fault.DONE_UNKNOWN, place, work.name)
-        for place, work in enumerate(week.done)
-        if work.name not in names
-    ]
-    return tuple(problems)
+def _nothing(grid: Grid) -> Laying:
+    """No days or no work: nothing is laid, and nothing could be."""
+    return Laying(tuple(0 for _ in grid.sets), tuple(None for _ in grid.sets), _behind(grid), proven=True)

@@ -9,7 +9,7 @@ from functools import cached_property
 from math import floor, gcd, lcm
 from typing import NamedTuple
 
-from bot.training.week import Week, Weekday, hours_between
+from bot.training.week_values import Week, Weekday, hours_between
 
 PRIORITIES = (1, 2, 3)
 _FINEST = 10**9

@@ -4,7 +4,7 @@ It finds good weeks fast and proves nothing; the solver starts from what is foun
 kicks that start it again come from a fixed sequence, so that the same week is always laid in the same way.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import reduce
 from itertools import combinations
@@ -21,15 +21,13 @@ _FREE_GROUPS = {2: 11, 3: 7}
 _KICKS = 8
 
 
-def search(grid: Grid, starts: tuple[Lay, ...], target: Worth) -> Lay:
-    """The best way found from these starts; stops as soon as `target`, that none can beat, is reached."""
-    best = min((settle(grid, start, target) for start in starts), key=grid.worth)
-    kicked = best
+def search(grid: Grid, target: Worth, *, goes_on: Callable[[], bool]) -> Lay:
+    """The best way found; stops as soon as `target`, that none can beat, is reached, or `goes_on` says so."""
+    best = settle(grid, first_lay(grid), target, goes_on=goes_on)
     for places in _kicks(grid, best):
-        if grid.worth(best) <= target:
+        if grid.worth(best) <= target or not goes_on():
             break
-        kicked = settle(grid, grid.fill(places), target)
-        best = min(best, kicked, key=grid.worth)
+        best = min(best, settle(grid, grid.fill(places), target, goes_on=goes_on), key=grid.worth)
     return best
 
 
@@ -38,7 +36,6 @@ def first_lay(grid: Grid) -> Lay:
     least with what stands there and has most room."""
     places = [0] * len(grid.members)
     left, masks = list(grid.room), list(grid.worked)
-    kept = [0] * len(grid.sets)
 
     def length(group: int) -> tuple[int, int, int]:
         members = grid.members[group]
@@ -51,12 +48,11 @@ def first_lay(grid: Grid) -> Lay:
         muscles = reduce(lambda bits, k: bits | grid.muscles[k], members, 0)
         place = min(
             range(len(left)),
-            key=lambda d: (max(0, work - left[d]), _clashes_at(grid, masks, muscles, d), -left[d], d),  # noqa: B023 used at once
+            key=lambda d: (max(0, work - left[d]), _clashes_at(grid, masks, muscles, d), -left[d], d),
         )
         places[group] = place
         masks[place] |= muscles
         left[place] -= min(work, left[place])
-    del kept
     return grid.fill(places)
 
 
@@ -65,22 +61,24 @@ def _clashes_at(grid: Grid, masks: list[int], muscles: int, place: int) -> int:
     return sum((masks[d] & muscles).bit_count() for d in others)
 
 
-def settle(grid: Grid, lay: Lay, target: Worth) -> Lay:
+def settle(grid: Grid, lay: Lay, target: Worth, *, goes_on: Callable[[], bool]) -> Lay:
     """Lay days anew, by twos and then by threes, until no two or three of them can be made better."""
-    better = True
-    while better:
-        better = False
-        for count in (2, 3):
-            for days in combinations(range(len(grid.room)), count):
-                for free in _windows(grid, lay, days):
-                    found = _relaid(grid, lay, days, free)
-                    if found is not None:
-                        lay, better = found, True
-                if grid.worth(lay) <= target:
-                    return lay
-            if better:
-                break
-    return lay
+    groups_of_days = [days for count in (2, 3) for days in combinations(range(len(grid.room)), count)]
+    settled: dict[tuple[int, ...], tuple[int, ...]] = {}
+    changed = [0] * len(grid.room)
+    turn = 0
+    while True:
+        days = next((d for d in groups_of_days if settled.get(d) != tuple(changed[p] for p in d)), None)
+        if days is None or grid.worth(lay) <= target or not goes_on():
+            return lay
+        for free in _windows(grid, lay, days):
+            found = _relaid(grid, lay, days, free)
+            if found is not None:
+                turn += 1
+                lay = found
+                for place in days:
+                    changed[place] = turn
+        settled[days] = tuple(changed[p] for p in days)
 
 
 def _windows(grid: Grid, lay: Lay, days: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
@@ -106,7 +104,7 @@ class _Ways:
     lost: tuple[Whole, Whole, Whole]
     clashes: Whole
     longest: Whole
-    spread: Whole
+    spread: NDArray[np.float64]
 
 
 def _relaid(grid: Grid, lay: Lay, days: tuple[int, ...], free: tuple[int, ...]) -> Lay | None:
@@ -165,7 +163,7 @@ def _ways(grid: Grid, lay: Lay, days: tuple[int, ...], free: tuple[int, ...]) ->
         lost,
         _clashes(grid, lay, days, masks),
         reduce(np.maximum, used),
-        reduce(np.add, [u * u for u in used]),
+        reduce(np.add, [u.astype(np.float64) ** 2 for u in used]),
     )
 
 
