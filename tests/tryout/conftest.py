@@ -10,7 +10,7 @@ from telegram import Bot
 from telegram.request import HTTPXRequest
 
 from bot.tryout.standin import Limits, Seat, StandIn
-from tests.tryout.browser import browser_args, find_browser, show_browser
+from tests.tryout.browser import browser_args, find_browser
 
 TOKEN = "42:TEST-TOKEN"
 MINA, OLEK = 7, 8
@@ -109,11 +109,6 @@ async def new_bot(standin: StandIn) -> AsyncIterator[Callable[..., Bot]]:
 def bot(new_bot: Callable[..., Bot]) -> Bot:
     """The bot of the token registered."""
     return new_bot()
-
-
-def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
-    """Says which browser the page's tests drive; in the summary, since a quiet run has no header."""
-    terminalreporter.write_line(show_browser())
 
 
 @pytest_asyncio.fixture(scope="module", loop_scope="module")

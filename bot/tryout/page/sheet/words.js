@@ -5,7 +5,7 @@ const REACTIONS = {
   "🤔": "thinking", "❤": "heart", "🎉": "cheers", "👏": "applause", "🙏": "thanks", "🏆": "cup", "⚡": "lightning",
 };
 
-export const reactionWords = (emoji) => `${REACTIONS[emoji] || "reaction"} ${emoji}`;
+export const reactionWords = (emoji) => REACTIONS[emoji] || emoji;
 
 export const zoneOf = (person) => (person && person.zone) || "UTC";
 
