@@ -70,6 +70,7 @@ class Repeat(StrEnum):
 class WeekChart:
     """The weekly picture: hard sets by muscle (direct 1, indirect 0.5), largest first, and sessions done of planned.
 
+    `title` is drawn as it is, or, where it is a Monday in ISO form, as that week's words.
     `wanted` is the same of what was planned; where it is empty only what was done is shown.
     """
 

@@ -59,7 +59,7 @@ def week_chart(client: ClientDesk, monday: date) -> WeekChart:
     muscles = sorted({**wanted, **done}, key=lambda m: (-wanted.get(m, Decimal(0)), m))
     trained = sum(1 for s in client.week if s.done)
     return WeekChart(
-        title=f"{monday.isoformat()}",
+        title=monday.isoformat(),
         muscles=tuple((m, done.get(m, Decimal(0))) for m in muscles),
         done=trained,
         planned=max(len(client.week), trained),

@@ -62,7 +62,7 @@ def week_figure(chart: WeekChart, words: WeekWords = ENGLISH) -> Figure:
     figure = Figure(figsize=(WIDTH / DPI, HEIGHT / DPI), dpi=DPI, facecolor=_PAPER)
     FigureCanvasAgg(figure)
     room = WIDTH - 2 * _EDGE
-    fit(write(figure, (_EDGE, 892), chart.title, size=46, weight="bold"), room)
+    fit(write(figure, (_EDGE, 892), words.title(chart.title), size=46, weight="bold"), room)
     _sessions(figure, chart, words)
     rows = chart_rows(chart, words)
     if rows:
