@@ -3,12 +3,15 @@
 from dataclasses import replace
 
 from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk, OpenPain
 from bot.dialogue.incoming import Due, Tapped, Typed
 from bot.dialogue.rules import pain_check_rule
 from bot.dialogue.turn import Talk, TalkSet, Turn
+from bot.dialogue.underway import UnderWay
 from bot.notation.pain import read_pain
 from bot.saying import Button, Line, Repeat, Rows, Say, Toast, Urgency, line
+from bot.training.calendar import local_day
 from bot.training.facts import PainFollowedUp, PainReported, PainScored
 from bot.training.pain import PainSaid
 from bot.training.people import Client, Coach
@@ -26,7 +29,7 @@ def told_of_pain(desk: Desk, client: ClientDesk, said: PainSaid, *, words: str, 
     `exercise` is the one that the message names; else it is laid to the one reported last.
     """
     me, coach = client.profile, client.coach
-    held = exercise or _exercise_of(client.session)
+    held = exercise or exercise_of(client.session)
     pain = OpenPain(desk.tokens[1][:12], held, said, words, desk.now)
     fact = PainReported(pain.id, me.id, client.session.id if client.session else None, held, said, words)
     lines: list[Line] = []
@@ -43,7 +46,17 @@ def told_of_pain(desk: Desk, client: ClientDesk, said: PainSaid, *, words: str, 
         lines.append(line("pain-score-ask"))
         rows = score_rows(pain.id)
     mine = Say(me.chat, tuple(lines), rows, slot=f"pain:{pain.id}", urgency=Urgency.URGENT, repeat=Repeat.AGAIN)
-    return Turn((fact,), (mine, alert(client, pain)), (pain_check_rule(me, pain.id, desk.now),))
+    turn = Turn((fact,), (mine, alert(client, pain)), (pain_check_rule(me, pain.id, desk.now),))
+    if held and client.session is not None and client.session.ended is None:
+        turn += Turn(says=(card(UnderWay(with_hold(desk, client, held), client.session)),))
+    return turn
+
+
+def with_hold(desk: Desk, client: ClientDesk, exercise: str | None) -> ClientDesk:
+    """The client with this exercise on hold from today."""
+    if exercise is None or any(name == exercise for name, _ in client.held):
+        return client
+    return replace(client, held=(*client.held, (exercise, local_day(desk.now, client.profile.zone))))
 
 
 def alert(client: ClientDesk, pain: OpenPain) -> Say:
@@ -209,7 +222,7 @@ def score_rows(pain: str) -> Rows:
     return (tuple(chips[:4]), tuple(chips[4:8]), tuple(chips[8:]))
 
 
-def _exercise_of(session: Session | None) -> str | None:
+def exercise_of(session: Session | None) -> str | None:
     """The exercise that pain in a session is laid to: the one reported last, else the one that comes."""
     if session is None or session.ended:
         return None

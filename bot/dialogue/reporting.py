@@ -7,7 +7,7 @@ from bot.dialogue.buttons import show_press
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_which, read_words
 from bot.dialogue.ending import finish
-from bot.dialogue.hurting import told_of_pain
+from bot.dialogue.hurting import exercise_of, told_of_pain, with_hold
 from bot.dialogue.incoming import Typed
 from bot.dialogue.keeping import keep_report
 from bot.dialogue.phrases import done_line
@@ -39,6 +39,9 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     at = UnderWay(client, client.session)
     reading = read_words(desk, at, incoming.text)
     turn = _beside(desk, at, incoming, reading)
+    if reading.pain is not None:
+        held = _named(reading) or exercise_of(at.session)
+        at = UnderWay(with_hold(desk, client, held), at.session)
     if reading.day is not None and reading.day != at.session.day:
         other = _session_on(client, reading)
         if other is None:
@@ -73,8 +76,7 @@ def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     """What a message may say beside its sets, kept whatever else is wrong with it: pain, minutes, a question."""
     turn = Turn()
     if reading.pain is not None:
-        named = reading.performed[-1].exercise if reading.performed else None
-        turn += told_of_pain(desk, at.client, reading.pain, words=incoming.text, exercise=named)
+        turn += told_of_pain(desk, at.client, reading.pain, words=incoming.text, exercise=_named(reading))
     elif reading.question:
         turn += question(at.client, incoming.message, incoming.text)
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=at.client.coach.name),), silent=True),))
@@ -158,6 +160,11 @@ def _is_surprising(at: UnderWay, reading: Reading) -> bool:
         if abs(performed.load.kg / planned.load.kg - 1) > FAR_OFF:
             return True
     return False
+
+
+def _named(reading: Reading) -> str | None:
+    """The exercise that a message with pain speaks of, where it reports one."""
+    return reading.performed[-1].exercise if reading.performed else None
 
 
 def _session_on(client: ClientDesk, reading: Reading) -> Session | None:

@@ -10,6 +10,7 @@ async def test_pain_beside_a_set_keeps_both(practice: Practice) -> None:
     await practice.monday()
     await stage.say(ADA, "60x5 but a sharp pain in my left knee 4/10", after_min=5)
     assert "1. done: 60 kg × 5" in practice.card().words.text
+    assert "On hold" in practice.card().words.text
     alert = stage.expect(COACH, "PAIN: Ada", within=1).words.text
     assert "left knee, 4 of 10" in alert
     assert "sharp pain in my left knee" in alert
