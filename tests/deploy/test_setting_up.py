@@ -155,18 +155,29 @@ def test_an_index_that_does_not_answer_is_one_sentence(either: Machine, house: P
 
 
 def test_a_package_with_another_hash_is_refused(either: Machine, house: Path) -> None:
-    """Nothing is installed that is not what the lock names; the lock put right, the set-up is made anew."""
-    lock = house / "requirements.lock"
-    right = lock.read_text(encoding="utf-8")
-    wrong = re.sub("sha256:[0-9a-f]{64}", "sha256:" + "0" * 64, right)
-    lock.write_text(wrong, encoding="utf-8")
+    """Nothing counts as set up that is not what the lock names."""
+    spoil(house / "requirements.lock")
     ran = either.run("sh", house / "deploy" / "try")
     assert (ran.code, len(sentences(ran.err))) == (1, 1)
     assert "A package is not the one that requirements.lock names" in ran.err
+    assert not (house / ".venv" / "made-from").exists()
 
+
+def test_a_set_up_that_failed_is_made_anew(quick: Machine, house: Path) -> None:
+    """Once its cause is gone, the next run is like the first."""
+    lock = house / "requirements.lock"
+    right = lock.read_text(encoding="utf-8")
+    spoil(lock)
+    assert quick.run("sh", house / "deploy" / "try").code == 1
     lock.write_text(right, encoding="utf-8")
-    again = either.run("sh", house / "deploy" / "try")
-    assert (again.code, again.err) == (0, "")
+    assert not is_at_once(quick, house)
+    assert is_at_once(quick, house)
+
+
+def spoil(lock: Path) -> None:
+    """Every hash in the lock is another."""
+    text = lock.read_text(encoding="utf-8")
+    lock.write_text(re.sub("sha256:[0-9a-f]{64}", "sha256:" + "0" * 64, text), encoding="utf-8")
 
 
 def test_a_life_of_a_set_up(quick: Machine, house: Path, tmp_path: Path) -> None:
