@@ -76,6 +76,8 @@ def bind(candidate: Candidate, context: Context) -> Bound:
         for turn in range(said.count):
             label = said.label + turn if said.label is not None else None
             _bind_one(desk, said, label)
+    whole = max(3, len(context.exercise.sets))
+    desk.doubts.extend(Doubt(AskKind.OUT_OF_REASON, s.start, s.end) for s in candidate.sets if s.count > whole + 3)
     for row, said in zip(desk.rows, desk.said, strict=True):
         desk.doubts.extend(check_row(row, said, context, desk.rows))
     return Bound(tuple(desk.rows), tuple(desk.said), tuple(dict.fromkeys(desk.replaces)), tuple(desk.doubts))

@@ -147,6 +147,10 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     return None
 
 
+def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:
+    return marks[place + 1].kind if place + 1 < len(marks) else None
+
+
 def _past(day: int, month: int | None, places: tuple[int, ...], today: date) -> DaySaid | None:
     """The latest past day of this number (and month)."""
     for back in range(1, 400):
@@ -169,7 +173,7 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         end += 2
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
     after = marks[end].kind if end < len(marks) else None
-    dated = starts and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH) and (after is not Kind.LINE or place == 0)
+    dated = starts and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH) and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
     led = _text(marks, place - 1) in ("on", "from", "for", "date", "session from") or _text(marks, place - 1).endswith(" on")
     if not (dated or led) or not (1 <= one <= 31 and 1 <= two <= 31):
         return None

@@ -145,5 +145,7 @@ class Kind(StrEnum):
     """The end of a message's part: nothing reaches over it."""
     LEADAT = "LEADAT"
     """An `@` with no number before it."""
+    SLIP = "SLIP"
+    """An unknown word at a number, near to one that would change the number."""
     COUNTED = "COUNTED"
     """A number of things that are no part of a set: `2 coffees`."""

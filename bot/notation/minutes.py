@@ -27,6 +27,7 @@ _NOT_HAVING = frozenset(
 )
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
+_LEAVING = frozenset("leave leaving go out shuts closes close shutting closing pick".split())
 _GOING = frozenset("leave leaving go out off finish finished done gone home shuts closes close pick head collect stop "
                    "shutting closing".split())  # fmt: skip
 
@@ -161,7 +162,8 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     words = _words(marks[place])
     part = _part_words(marks, place)
     is_until = bool(words) and words[-1] in _UNTIL
-    is_at = bool(words) and words[-1] in ("at", "@") and bool(set(part) & _GOING)
+    before = [w for m in marks[max(0, place - 3) : place] for w in _words(m)][-4:]
+    is_at = bool(words) and words[-1] == "at" and bool(set(before) & _LEAVING)
     if not (is_until or is_at):
         return None
     if words[-1] in ("by", "before") and not set(part) & (_GOING | _HAVING):

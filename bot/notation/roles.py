@@ -95,6 +95,10 @@ class Roles:
             yield made
 
     def _roles(self, state: State, amount: Amount) -> Iterator[State]:
+        if amount.parts and not amount.clock and (amount.value is None or amount.counts is Counts.REPS):
+            yield from self._as_parts(state, amount)
+            if amount.value is None:
+                return
         match amount.counts:
             case Counts.SETS:
                 yield from self._as_sets(state, amount)
@@ -157,7 +161,9 @@ class Roles:
         yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
 
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
-        assert amount.value is not None
+        if amount.value is None:
+            yield state
+            return
         is_minutes = amount.counts is Counts.MINUTES or (amount.counts is Counts.M and self.seconds)
         if self.seconds and (is_minutes or amount.counts is Counts.SECONDS):
             yield from self._as_reps(state, amount, amount.value * 60 if is_minutes else amount.value, is_minutes)
@@ -179,13 +185,14 @@ class Roles:
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
         states = [state]
+        counts = Counts.REPS if amount.counts is Counts.REPS else Counts.UNSAID
         if amount.value is not None and not amount.spoken:
             state = state.copy()
             state.cost += self._split_cost(amount, state)
             states = [state]
         for index, part in enumerate(amount.parts):
             single = replace(
-                amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=Counts.UNSAID
+                amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=counts
             )
             following: list[State] = []
             for each in states:
@@ -195,6 +202,8 @@ class Roles:
                     base.chain = ""
                 if base.chain == "" and amount.spoken and index == 0:
                     following.extend(self._as_load(base, single))
+                elif counts is Counts.REPS:
+                    following.extend(self._as_reps(base, single, part))
                 else:
                     if base.chain == "" or index == 0:
                         following.extend(self._as_load(base, single))
@@ -341,7 +350,10 @@ class Roles:
             yield pair
             made = made.copy()
             made.cost += 1.5
+        score = self._is_score(state, amount, reps)
         made = self._emit(made, amount, reps)
+        if score:
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
         made.cost += extra
         made.minutes = reps if minutes else None
         yield made
@@ -362,6 +374,14 @@ class Roles:
             made.cost += 3.0 if amount.join is Join.PLUS else 1.2
             yield mini
 
+    def _is_score(self, state: State, amount: Amount, reps: int) -> bool:
+        """Whether two bare numbers with a slash may be a score out of ten: `4/10`."""
+        if amount.join is not Join.SLASH or reps != 10 or not state.sets or state.fresh:
+            return False
+        last = state.sets[-1]
+        low = last.reps is not None and last.reps < self.context.range_of(self.number(state.index - 1)).low
+        return last.entry == state.entry - 1 and low and state.chain == ""
+
     def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
         """`10/9` on an exercise of two sides: left, then right."""
         last = state.sets[-1] if state.sets else None
@@ -374,6 +394,8 @@ class Roles:
         made.sets = (*made.sets[:-1], replace(last, side=Side.LEFT, end=amount.end), right)
         made.chain = "LRR"
         made.cost += self._reps_cost(reps, self.number(state.index - 1), Stage.WORK, made)
+        if max(reps, last.reps) > 2 * min(reps, last.reps):
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, last.start, amount.end))
         return made
 
     def _may_be_mini(self, state: State, amount: Amount, reps: int) -> bool:
@@ -608,7 +630,10 @@ class Roles:
             return 0.3
         if count < left:
             return 0.0
-        return {1: 0.5, 2: 1.0}.get(count - max(left, 0), 3.0 if count - max(left, whole) > 2 else 1.0)
+        beyond = count - max(left, whole)
+        if beyond > 3:
+            return OUT + 0.5
+        return {1: 0.5, 2: 1.0}.get(count - max(left, 0), 2.5 if beyond > 1 else 1.0)
 
     # --- loads -----------------------------------------------------------------------------------------------------
 
@@ -758,8 +783,8 @@ class Roles:
                 made = self._planned(made, sign)
             case Kind.BAD:
                 made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
-            case Kind.PLATES:
-                pass
+            case Kind.SLIP:
+                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.EACH if sign.text == "both" and not self.two_sided:
                 made = self._all(made, sign)
             case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:

@@ -44,7 +44,7 @@ def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
 def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
     shaped = [m for m in marks if m.kind is not Kind.FILL]
-    shaped = _letters(shaped, two_sided)
+    shaped = _letters(_counts_in_words(shaped), two_sided)
     shaped = _ranges(shaped)
     shaped = _labels(shaped)
     shaped = _efforts(shaped)
@@ -53,6 +53,27 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     shaped = _counted(shaped)
     shaped = _signs(shaped)
     return _links(shaped)
+
+
+_LOW = {"single": 1, "singles": 1, "double": 2, "doubles": 2, "triple": 3, "triples": 3}
+
+
+def _counts_in_words(marks: list[Mark]) -> list[Mark]:
+    """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        count = _LOW.get(mark.text)
+        if mark.kind is Kind.TIMES and mark.text == "twice":
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
+            out.append(replace(mark, kind=Kind.SETS, start=mark.end))
+        elif count is not None and (
+            (out and out[-1].kind in (Kind.FOR, Kind.X)) or _kind(marks, place + 1) in (Kind.AT, Kind.WITH)
+        ):
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(count)))
+            out.append(replace(mark, kind=Kind.REPS, start=mark.end))
+        else:
+            out.append(mark)
+    return out
 
 
 def _letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
@@ -149,7 +170,7 @@ def _labels(marks: list[Mark]) -> list[Mark]:
             at += 2
         elif (
             mark.kind is Kind.ORD
-            and (starts or out[-1].kind in SEPARATORS)
+            and (starts or out[-1].kind in SEPARATORS or mark.text.isalpha())
             and (is_number(after) or _kind(marks, at + 1) in (Kind.COLON, Kind.WAS))
         ):
             out.append(replace(mark, kind=Kind.LABEL))
@@ -371,9 +392,10 @@ def _links(marks: list[Mark]) -> list[Mark]:
             starts = _kind(marks, place + 1) in OPERANDS or (
                 _kind(marks, place + 1) in PREFIXES and is_number(_at(marks, place + 2))
             )
-            if not (ends and starts):
+            rated = _kind(marks, place + 2) in (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST) and kind is not Kind.X
+            if rated or not (ends and starts):
                 lead = kind is Kind.X and is_number(_at(marks, place + 1))
-                at = kind is Kind.AT and mark.text.startswith("@") and is_number(_at(marks, place + 1))
+                at = not rated and kind is Kind.AT and mark.text.startswith("@") and is_number(_at(marks, place + 1))
                 kind = Kind.LEADX if lead else Kind.LEADAT if at else Kind.GAP
                 if kind is Kind.GAP and mark.kind is not Kind.X:
                     continue

@@ -6,14 +6,13 @@ A word outside the lexicon that is a slip away from one word of it is taken for 
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
-from functools import lru_cache
 
-from rapidfuzz.distance import OSA
-
+from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
-from bot.notation.lexicon import Node, fillers, lexicon_words, phrase_tree
+from bot.notation.lexicon import Node, fillers, phrase_tree
 from bot.notation.names import Index, read_names
-from bot.notation.spoken import NUMBER_WORDS, read_spoken
+from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
+from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS, read_spoken
 from bot.notation.tokens import Mark
 
 ORDINALS = {
@@ -35,8 +34,7 @@ LONGEST = 9
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    named = _with_names(marks, index)
-    corrected = [replace(m, text=near_word(m.text)) if m.kind is Kind.WORD else m for m in named]
+    corrected = _with_names(_mended(marks, index), index)
     out: list[Mark] = []
     at = 0
     while at < len(corrected):
@@ -59,37 +57,32 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
     return after not in _COUNTABLE and before not in _COUNTING
 
 
-@lru_cache(maxsize=8192)
-def near_word(word: str) -> str:
-    """The word of the lexicon that this one is a slip away from; otherwise the word itself."""
-    if word in SLIPS:
-        return SLIPS[word]
-    if len(word) < 5 or len(word) > 14 or word in _REAL or word in lexicon_words() or word in NUMBER_WORDS or word in ORDINALS:
-        return word
-    best, least = word, 2
-    for other in _targets():
-        if other[0] != word[0] or abs(len(other) - len(word)) > 1:
+def _mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """The marks with the commonest slips put right, and words typed as one taken apart."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.WORD:
+            out.append(mark)
             continue
-        if min(len(word), len(other)) < 5:
-            continue
-        distance = OSA.distance(word, other, score_cutoff=1)
-        if distance < least:
-            best, least = other, distance
-    return best
+        word = SLIPS.get(mark.text, mark.text)
+        if word not in index.words and singular(word) not in index.words:
+            word = mended_word(word, _beside_numbers(marks, place))
+        cut = len(word) - 1 if word in ("kgx", "kgsx", "lbx", "lbsx", "kilosx") else split_joined(word, index)
+        if cut is None:
+            out.append(mark if word == mark.text else replace(mark, text=word))
+        else:
+            middle = min(mark.start + cut, mark.end)
+            out.append(replace(mark, text=word[:cut], end=middle))
+            out.append(replace(mark, text=word[cut:], start=middle, tight=False))
+    return out
 
 
-_REAL = frozenset("slipped shipped shipping snipping planted planed filed failing falling sounds rounds".split())
-"""Real words that a slip would take for one of these; they stay themselves."""
-_SPELT = (
-    "kilos kilograms pounds seconds minutes metres assist assisted assistance bodyweight right total failure failed skipped "
-    "skipping finished planned prescribed warmup correction sorry reserve nothing another"
-).split()
-"""Words of the lexicon that are worth a slip: long, common in reports, and near to few others."""
-
-
-@lru_cache(maxsize=1)
-def _targets() -> tuple[str, ...]:
-    return (*_SPELT, *sorted(w for w in NUMBER_WORDS if len(w) >= 5))
+def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a word stands where a number may: beside a number, or beside a word that stands beside numbers."""
+    said = [i for i, m in enumerate(marks[max(0, place - 2) : place + 3], max(0, place - 2)) if m.kind is not Kind.COMMA]
+    here = said.index(place)
+    beside = [marks[i] for i in (*said[max(0, here - 1) : here], *said[here + 1 : here + 2])]
+    return any(m.kind is Kind.NUM or m.text in _COUNTED_WORDS or m.text in NUMBER_WORDS for m in beside)
 
 
 def _with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
@@ -149,7 +142,26 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
         return replace(mark, kind=_choose(kinds, before), text=text, end=marks[end - 1].end), end
     if mark.kind is Kind.WORD and mark.text in fillers():
         return replace(mark, kind=Kind.FILL), at + 1
+    if mark.kind is Kind.WORD and _is_slip(marks, at):
+        return replace(mark, kind=Kind.SLIP), at + 1
     return mark, at + 1
+
+
+_MATTERS = frozenset(
+    (Kind.KG, Kind.LB, Kind.LEFT, Kind.RIGHT, Kind.ASSIST, Kind.BODY, Kind.MINUS, Kind.DROP, Kind.MINI, Kind.WARMUP,
+     Kind.SORRY, Kind.EACH, Kind.TOTAL, Kind.SETS, Kind.REPS)
+)  # fmt: skip
+"""Kinds without which a number beside them would be read as something else."""
+
+
+def _is_slip(marks: Sequence[Mark], at: int) -> bool:
+    """Whether an unknown word beside a number may be one that changes it, and it is not clear which."""
+    if near_numbers(marks[at].text) and _beside_numbers(marks, at):
+        return True
+    if not any(m.kind is Kind.NUM for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])):
+        return False
+    tree = phrase_tree()
+    return any(set(tree.next[w].kind) & _MATTERS for w in near_words(marks[at].text) if w in tree.next)
 
 
 def _longest(marks: list[Mark], at: int) -> tuple[tuple[Kind, ...], int] | None:
@@ -157,19 +169,47 @@ def _longest(marks: list[Mark], at: int) -> tuple[tuple[Kind, ...], int] | None:
     node: Node = phrase_tree()
     best: tuple[tuple[Kind, ...], int] | None = None
     place = at
+    mended = False
     while place < len(marks) and place < at + LONGEST:
         mark = marks[place]
         if mark.kind is Kind.DASH and place > at and mark.tight and place + 1 < len(marks) and marks[place + 1].tight:
             place += 1
             continue
+        if mark.kind in (Kind.NAME, Kind.LINE):
+            break
         following = node.next.get(mark.text)
-        if following is None or mark.kind in (Kind.NAME, Kind.LINE):
+        if following is None and mark.kind is Kind.WORD and not mended:
+            following = _mended_step(node, marks, at, place)
+            mended = following is not None
+        if following is None:
             break
         node = following
         place += 1
-        if node.kind and (place > at + 1 or mark.kind in (Kind.WORD, Kind.AT)):
+        alone = place == at + 1
+        if node.kind and (not alone or mark.kind in (Kind.WORD, Kind.AT)) and not (alone and mended and not _stands_out(marks, at)):
             best = (node.kind, place)
     return best
+
+
+def _mended_step(node: Node, marks: Sequence[Mark], at: int, place: int) -> Node | None:
+    """The step that a word one slip away from it would take, where only one does."""
+    steps = [node.next[near] for near in near_words(marks[place].text) if near in node.next]
+    kinds = {step.kind for step in steps}
+    if len(kinds) == 1 or (steps and place > at):
+        return steps[0]
+    swapped = [w for w in near_words(marks[place].text) if w in node.next and sorted(w) == sorted(marks[place].text)]
+    return node.next[swapped[0]] if len(swapped) == 1 else None
+
+
+def _stands_out(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a slip in a word alone is worth mending: beside a number, or in a message of a word or two."""
+    beside = [m for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])]
+    words = sum(m.kind is Kind.WORD for m in marks)
+    return words <= 2 or any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) or m.text in UNITS or m.text in TENS for m in beside)
+
+
+_COUNTED_WORDS = frozenset("reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second seconds".split())
+"""Words beside which numbers stand."""
 
 
 def _choose(kinds: tuple[Kind, ...], before: list[Mark]) -> Kind:
@@ -189,7 +229,8 @@ def _ordinal(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]
         if suffix.tight and suffix.text in ("st", "nd", "rd", "th") and mark.value == int(mark.value):
             return replace(mark, kind=Kind.ORD, text=mark.text + suffix.text, end=suffix.end, parts=()), at + 2
     if mark.kind is Kind.WORD and mark.text in ORDINALS:
-        if mark.text == "second" and before and before[-1].kind is Kind.NUM:
+        follows = at + 1 < len(marks) and marks[at + 1].kind in (Kind.NUM, Kind.COLON)
+        if mark.text == "second" and before and before[-1].kind is Kind.NUM and not follows:
             return None
         return replace(mark, kind=Kind.ORD, value=_decimal(ORDINALS[mark.text])), at + 1
     return None

@@ -13,6 +13,9 @@ from bot.notation.kinds import Kind
 
 _MEANT = frozenset("✅👍#%£$€°")
 """Symbols that say something; others are decoration."""
+_GLUED_UNITS = ("kgs", "kg", "lbs", "lb", "kilos", "reps", "rep", "secs", "sec", "s", "m", "k", "r")
+_GLUED = frozenset("x for at each left right with and then per ea".split())
+"""Words that get glued to a unit: `12sfor`, `60kgx`."""
 MAX_DIGITS = 9
 """More digits than any load or count has: such a number is asked about."""
 
@@ -85,6 +88,12 @@ def _words(word: str, start: int, tight: bool, marks: list[Mark], after: str) ->
             Mark(Kind.WORD, plain[:-1], start, cut, tight),
             Mark(Kind.WORD, "x", cut, start + len(word), True),
         ]
+    if after_number:
+        for unit in _GLUED_UNITS:
+            rest = plain[len(unit) :]
+            if plain.startswith(unit) and rest in _GLUED:
+                cut = start + len(unit)
+                return [Mark(Kind.WORD, unit, start, cut, tight), Mark(Kind.WORD, rest, cut, start + len(word), True)]
     if after_number and plain.startswith("x") and len(plain) > 2:
         return [
             Mark(Kind.WORD, "x", start, start + 1, True),

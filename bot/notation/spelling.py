@@ -1,0 +1,108 @@
+"""Slips of the thumb in words: two words typed as one, and a letter too many, too few, wrong or swapped.
+
+Only words that nobody knows are mended: those of the lexicon, of talk, of the trade and of the session stay as they are.
+A word typed as one of two must be two known ones; a slip is mended where the mended word completes a phrase, or stands
+beside a number.
+"""
+
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
+
+from bot.notation.abbreviations import singular, vocabulary
+from bot.notation.lexicon import fillers, lexicon_words
+from bot.notation.names import Index
+from bot.notation.spoken import NUMBER_WORDS
+
+_OTHER = frozenset(
+    """monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays
+    sundays mon tue tues wed weds thu thur thurs fri sat sun yesterday yesterdays ago night nights pm am forever inside
+    outside someone everyone anyone nobody everybody into onto upon cannot offset reset onset asset upset sunset beside
+    besides indoor outdoor outdoors indoors income become becomes forearm forearms together without within alone along
+    notice noticed nowhere somewhere anywhere everywhere herself himself myself itself yourself handle handles another
+    hurts hurt hurting knee knees back backs shoulder elbow wrist ankle hip neck chest pain pains painful sore soreness
+    sharp pinch pinches pinching tight stiff pulled strained strain tweak tweaked injury injured doctor physio numb
+    tingling dizzy faint fainted headache swollen cramp cramped cramping calf thigh groin hamstring quad glute bicep tricep
+    january february march april may june july august september october november december tonight upstairs downstairs
+    half quarter past slipped shipped shipping snipping planted filed failing falling sounds tipped tripped stripped
+    dripped gripped flipped swapped""".split()
+)
+"""Known words that no table of ours needs to hold."""
+
+
+_BESIDE_A = frozenset("and for half hundred quarter of with per in on at".split())
+"""Words that an `a` is glued to: `ahalf`, `fora`."""
+ALWAYS = tuple(
+    "kilos kilograms pounds seconds minutes assisted assistance assist bodyweight failure yesterday weekend warmup session "
+    "finished skipped skipping planned sorry ditto scratch monday tuesday wednesday thursday friday saturday sunday instead "
+    "right minus could leave again failed scrap".split()
+)
+"""Words that are worth a slip wherever they stand: common in reports, and near to few others."""
+
+
+@lru_cache(maxsize=16384)
+def is_common(word: str) -> bool:
+    """Whether a word is known without a session: lexicon, talk, trade, numbers, days."""
+    return (
+        word in lexicon_words()
+        or word in fillers()
+        or word in NUMBER_WORDS
+        or word in _OTHER
+        or word in vocabulary()
+        or singular(word) in vocabulary()
+    )
+
+
+def is_known(word: str, index: Index) -> bool:
+    """Whether a word is known beside this session."""
+    return is_common(word) or word in index.words or singular(word) in index.words
+
+
+def split_joined(word: str, index: Index) -> int | None:
+    """Where an unknown word falls into two known ones; `None` where it does not."""
+    if not 4 <= len(word) <= 24 or is_known(word, index):
+        return None
+    for cut in sorted(range(1, len(word)), key=lambda c: abs(2 * c - len(word))):
+        first, second = word[:cut], word[cut:]
+        if "a" in (first, second) and (first in _BESIDE_A or second in _BESIDE_A):
+            return cut
+        if max(len(first), len(second)) < 3 or min(len(first), len(second)) < 2:
+            continue
+        if is_known(first, index) and is_known(second, index):
+            return cut
+    return None
+
+
+@lru_cache(maxsize=8192)
+def mended_word(word: str, beside_numbers: bool) -> str:
+    """An unknown word as the one that it must be: one of `ALWAYS`, or a number word beside numbers; else as it is."""
+    if not 4 <= len(word) <= 14 or is_common(word):
+        return word
+    near = [w for w in ALWAYS if len(w) >= 5 and OSA.distance(word, w, score_cutoff=1) <= 1]
+    if beside_numbers:
+        near += [w for w in NUMBER_WORDS if len(w) >= 4 and OSA.distance(word, w, score_cutoff=1) <= 1]
+    return near[0] if len(set(near)) == 1 else word
+
+
+def near_numbers(word: str) -> tuple[str, ...]:
+    """The number words that an unknown word is one slip away from."""
+    if not 4 <= len(word) <= 14 or is_common(word):
+        return ()
+    return tuple(w for w in NUMBER_WORDS if len(w) >= 4 and OSA.distance(word, w, score_cutoff=1) <= 1)
+
+
+@lru_cache(maxsize=8192)
+def near_words(word: str) -> tuple[str, ...]:
+    """The words of the lexicon that an unknown word is one slip away from."""
+    if not 4 <= len(word) <= 16 or is_common(word):
+        return ()
+    found = []
+    for other in _mendable():
+        if abs(len(other) - len(word)) <= 1 and OSA.distance(word, other, score_cutoff=1) <= 1:
+            found.append(other)
+    return tuple(found)
+
+
+@lru_cache(maxsize=1)
+def _mendable() -> tuple[str, ...]:
+    return tuple(sorted(w for w in lexicon_words() | NUMBER_WORDS if len(w) >= 4 and w.isalpha()))
