@@ -54,7 +54,7 @@ def _patterns(key: ast.expr) -> Iterator[str]:
             yield from _patterns(body)
             yield from _patterns(orelse)
         case ast.JoinedStr(values=values):
-            yield "".join(re.escape(v.value) if isinstance(v, ast.Constant) else "[a-z-]*" for v in values)
+            yield "".join(re.escape(str(v.value)) if isinstance(v, ast.Constant) else "[a-z-]*" for v in values)
         case _:
             return
 
