@@ -3,6 +3,7 @@
 import asyncio
 import contextlib
 import fcntl
+import secrets
 from collections.abc import AsyncIterator, Iterator
 from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, replace
@@ -36,6 +37,8 @@ from storage.keyring import Keyring
 log = structlog.get_logger("app")
 
 BEAT_S = 5.0
+MOST_PROCESSES = 64
+"""That share one data folder."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,17 +97,27 @@ def platform_of(settings: Settings) -> Platform:
 
 
 @contextlib.contextmanager
-def alone(store: Store, settings: Settings) -> Iterator[None]:
-    """On SQLite one process runs the bot: `SettingsFault` where another one does. PostgreSQL takes several."""
-    if store.is_postgres:
-        yield
-        return
-    with (settings.data_dir / "running.lock").open("w") as file:
-        try:
-            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
-        except OSError as error:
-            raise SettingsFault(f"The bot already runs with the data folder {settings.data_dir}.") from error
-        yield
+def identity(settings: Settings, *, several: bool) -> Iterator[str]:
+    """The name under which this process claims work: the same after a crash, so that it finds what it left. The lock
+    on its file is the proof that its earlier life is over.
+
+    With `several`, processes that share the data folder get names of their own; else `SettingsFault` where one runs.
+    """
+    for number in range(MOST_PROCESSES if several else 1):
+        with (settings.data_dir / f"worker-{number}.lock").open("a+") as file:
+            try:
+                fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            except OSError:
+                continue
+            file.seek(0)
+            name = file.read().strip()
+            if not name:
+                name = secrets.token_hex(8)
+                file.write(name)
+                file.flush()
+            yield name
+            return
+    raise SettingsFault(f"The bot already runs with the data folder {settings.data_dir}.")
 
 
 @asynccontextmanager
@@ -116,11 +129,13 @@ async def running(
     async with AsyncExitStack() as stack:
         store = open_store(settings)
         stack.callback(store.close)
-        stack.enter_context(alone(store, settings))
+        worker = stack.enter_context(identity(settings, several=store.is_postgres))
         writer = Writer(store)
         stack.callback(writer.close)
         bot = await stack.enter_async_context(library_bot(platform, connections=settings.senders + 16))
-        service = _service(settings, bot, store=store, writer=writer, clock=clock, answer=answer, draw=draw)
+        service = _service(
+            settings, bot, store=store, worker=worker, writer=writer, clock=clock, answer=answer, draw=draw
+        )
         port = await _health(settings, service, stack)
         task = asyncio.create_task(_run(settings, bot, service), name="bot")
         beat = asyncio.create_task(_beat(settings, service), name="heartbeat")
@@ -139,12 +154,12 @@ def _service(
     bot: RawBot,
     *,
     store: Store,
+    worker: str,
     writer: Writer,
     clock: Clock,
     answer: Answer | None,
     draw: Draw | None,
 ) -> Service:
-    worker = f"{settings.bot_id()}-{id(writer):x}-{int(clock.now().timestamp())}"
     sender = LibrarySender(bot, menu=menu)
     house = House(
         bot_name=settings.bot_name,
@@ -233,7 +248,7 @@ async def _beat(settings: Settings, service: Service) -> None:
     while True:
         beat = beat_of(service.pulse, sent=service.outbox.sent, now=service.clock.now())
         with contextlib.suppress(OSError):  # a full disk is told by the database
-            keep_beat(settings.beat_path, beat)
+            keep_beat(settings.beat_path(service.desks.worker), beat)
         if service.is_stopping:
             return
         await wait_for(service.stopping, BEAT_S)

@@ -109,10 +109,9 @@ class Settings(BaseSettings):
         """The key file."""
         return self.key_file or self.data_dir / "key" / "chalkpost.key"
 
-    @property
-    def beat_path(self) -> Path:
-        """The heartbeat that `chalkpost status` reads."""
-        return self.data_dir / "heartbeat.json"
+    def beat_path(self, worker: str) -> Path:
+        """Where a process leaves its sign of life for `chalkpost status`."""
+        return self.data_dir / f"heartbeat-{worker}.json"
 
     @property
     def pace(self) -> Pace:

@@ -84,7 +84,9 @@ _IS_HEAD = _c.id == (
 )
 _IN_FLIGHT = sa.exists().where(_busy.c.chat == _c.chat, _busy.c.state == fixed("sending")).correlate(outbox)
 
-_PUT = insert_new(outbox, "key", returning=_c.id)
+_PUT = insert_new(outbox, "key")
+_newer = outbox.alias("newer")
+_NEWER = sa.select(_newer.c.id).where(_newer.c.key == sa.bindparam("with_key")).scalar_subquery()
 _SUPERSEDE = (
     sa.update(outbox)
     .where(
@@ -93,7 +95,7 @@ _SUPERSEDE = (
         _c.slot == sa.bindparam("in_slot"),
         _c.kind == fixed("send"),
         _c.fresh == sa.bindparam("is_fresh"),
-        _c.id < sa.bindparam("newer"),
+        _c.id < _NEWER,
     )
     .values(state="superseded", closed_at=sa.bindparam("now"), body=b"")
 )
@@ -159,7 +161,12 @@ _DROP_CHAT = (
     .values(state="dead", body=b"", error=sa.bindparam("why"), closed_at=sa.bindparam("now"))
 )
 _LOST = sa.and_(
-    _SENDING, sa.or_(sa.bindparam("alone", type_=_c.fresh.type) == 1, _c.lease_until <= sa.bindparam("now"))
+    _SENDING,
+    sa.or_(
+        sa.bindparam("alone", type_=_c.fresh.type) == 1,
+        _c.lease_until <= sa.bindparam("now"),
+        _c.worker == sa.bindparam("own"),
+    ),
 )
 _RECOVER_DROPPED = (
     sa.update(outbox)
@@ -179,27 +186,31 @@ _PURGE = sa.delete(outbox).where(_c.closed_at < sa.bindparam("before"))
 def put(work: Work, parcels: Sequence[NewParcel], *, now: datetime) -> None:
     """Puts the parcels into the line. A key that was ever put before is left as it is. A message that keeps itself up
     to date takes the place of older ones of its slot that still wait (but of those to be sent afresh)."""
+    rows = [_row(work, parcel, now) for parcel in parcels]
+    work.run(_PUT, rows)
     for parcel in parcels:
-        row = {
-            "key": parcel.key,
-            "chat": parcel.chat,
-            "kind": parcel.kind.value,
-            "body": work.seal(parcel.body),
-            "urgency": parcel.urgency,
-            "lane": 0 if parcel.urgency == 0 else 1,
-            "repeat": Repeat(parcel.repeat).value,
-            "slot": parcel.slot,
-            "fresh": parcel.fresh,
-            "about": parcel.about,
-            "silent": parcel.silent,
-            "next_at": now,
-            "expires_at": parcel.expires_at,
-            "made_at": now,
-        }
-        new = work.first(_PUT, row)
-        if new is not None and parcel.slot and parcel.kind is ParcelKind.SEND:
-            older = {"in_chat": parcel.chat, "in_slot": parcel.slot, "is_fresh": False, "newer": new.id, "now": now}
-            work.run(_SUPERSEDE, older)
+        if parcel.slot and parcel.kind is ParcelKind.SEND:
+            newer = {"in_chat": parcel.chat, "in_slot": parcel.slot, "with_key": parcel.key}
+            work.run(_SUPERSEDE, {**newer, "is_fresh": False, "now": now})
+
+
+def _row(work: Work, parcel: NewParcel, now: datetime) -> dict[str, object]:
+    return {
+        "key": parcel.key,
+        "chat": parcel.chat,
+        "kind": parcel.kind.value,
+        "body": work.seal(parcel.body),
+        "urgency": parcel.urgency,
+        "lane": 0 if parcel.urgency == 0 else 1,
+        "repeat": Repeat(parcel.repeat).value,
+        "slot": parcel.slot,
+        "fresh": parcel.fresh,
+        "about": parcel.about,
+        "silent": parcel.silent,
+        "next_at": now,
+        "expires_at": parcel.expires_at,
+        "made_at": now,
+    }
 
 
 def claim_due(work: Work, *, worker: str, now: datetime, limit: int, lease_s: int = 60) -> tuple[Parcel, ...]:
@@ -263,10 +274,11 @@ def drop_chat(work: Work, chat: int, *, error: str, now: datetime) -> int:
     return work.run(_DROP_CHAT, {"in_chat": chat, "why": work.seal(error), "now": now})
 
 
-def recover(work: Work, *, now: datetime) -> int:
-    """What dead workers were sending may have arrived: treated as by `keep_unknown`. Call it at a process's start (on
-    SQLite, where one process sends, all of it is then a dead worker's) and on PostgreSQL now and then (by lease)."""
-    params = {"alone": not work.is_postgres, "now": now}
+def recover(work: Work, *, now: datetime, own: str = "") -> int:
+    """What dead workers were sending may have arrived: treated as by `keep_unknown`. Call it at a process's start, with
+    the name under which its earlier life worked (on SQLite, where one process sends, all of it is then a dead
+    worker's), and on PostgreSQL now and then (by lease)."""
+    params = {"alone": not work.is_postgres, "now": now, "own": own}
     return work.run(_RECOVER_DROPPED, params) + work.run(_RECOVER, params)
 
 

@@ -22,7 +22,7 @@ def status() -> None:
             health = storage.health.health(work, now)
     finally:
         store.close()
-    beat = last_beat(settings.beat_path)
+    beat = last_beat(settings.data_dir, now)
     polls = settings.mode == "poll" and Role.INTAKE in settings.roles
     is_well = beat is not None and beat.is_well(now, polls=polls) and not health.set_aside
     if beat is None:

@@ -91,8 +91,24 @@ def keep_beat(path: Path, beat: Beat) -> None:
     os.replace(new, path)
 
 
-def last_beat(path: Path) -> Beat | None:
-    """The last beat that a running bot left; `None` where there is none."""
+def last_beat(folder: Path, now: datetime) -> Beat | None:
+    """The last sign of life in this folder: of several live processes all together; `None` where there is none."""
+    beats = [beat for path in folder.glob("heartbeat-*.json") if (beat := _found(path)) is not None]
+    alive = [beat for beat in beats if (now - beat.at).total_seconds() <= STALE_S]
+    if not alive:
+        return max(beats, key=lambda beat: beat.at, default=None)
+    return Beat(
+        at=max(beat.at for beat in alive),
+        started_at=min(beat.started_at for beat in alive),
+        last_poll_at=max((beat.last_poll_at for beat in alive if beat.last_poll_at is not None), default=None),
+        poll_trouble=next((beat.poll_trouble for beat in alive if beat.poll_trouble), ""),
+        updates=sum(beat.updates for beat in alive),
+        turns=sum(beat.turns for beat in alive),
+        sent=sum(beat.sent for beat in alive),
+    )
+
+
+def _found(path: Path) -> Beat | None:
     try:
         return read_beat(path.read_text(encoding="utf-8"))
     except (OSError, ValueError, KeyError):

@@ -62,6 +62,7 @@ class Service:
     stopping: asyncio.Event = field(default_factory=asyncio.Event)
     _taps: set[asyncio.Task[None]] = field(default_factory=set)
     _tap_room: asyncio.Semaphore = field(default_factory=lambda: asyncio.Semaphore(TAPS_AT_ONCE))
+    _ticking: asyncio.Lock = field(default_factory=asyncio.Lock)
     _trouble: int = 0
     _busy: int = 0
 
@@ -82,7 +83,7 @@ class Service:
 
     async def run(self, intake: Intake | None) -> None:
         """Until `stop`, or until a loop meets a fault that the operator must hear: that is raised."""
-        await self._recover()
+        await self._recover(own=self.desks.worker)
         scheduler = self._scheduler()
         try:
             async with asyncio.TaskGroup() as group:
@@ -101,7 +102,9 @@ class Service:
             raise _first(faults) from None
         finally:
             if scheduler is not None:
-                scheduler.shutdown(wait=False)
+                scheduler.pause()
+                async with self._ticking:  # the last tick ends first
+                    scheduler.shutdown(wait=False)
             if self._taps:
                 await asyncio.wait(self._taps, timeout=5)
 
@@ -128,11 +131,11 @@ class Service:
         finally:
             self.stop()
 
-    async def _recover(self) -> None:
+    async def _recover(self, *, own: str = "") -> None:
         """At the start, and now and then where several processes share the database: what dead ones left."""
         now = self.clock.now()
         await self.writer.run(storage.inbox.recover)
-        uncertain = await self.writer.run(lambda work: storage.outbox.recover(work, now=now))
+        uncertain = await self.writer.run(lambda work: storage.outbox.recover(work, now=now, own=own))
         if uncertain:
             log.warning("uncertain sends", parcels=uncertain)
             self.outbox.wake.set()
@@ -220,16 +223,17 @@ class Service:
             self.note_trouble(error)
 
     async def tick(self) -> int:
-        """Takes up all that is due now; how many rules that were."""
+        """Takes up all that is due now, one tick at a time; how many rules that were."""
         taken, self._busy = 0, self._busy + 1
         try:
-            while not self.stopping.is_set():
-                done = await self.writer.run(self._tick_job)
-                taken += done.rules
-                if done.parcels:
-                    self.outbox.wake.set()
-                if not done.rules:
-                    break
+            async with self._ticking:
+                while not self.stopping.is_set():
+                    done = await self.writer.run(self._tick_job)
+                    taken += done.rules
+                    if done.parcels:
+                        self.outbox.wake.set()
+                    if not done.rules:
+                        break
         finally:
             self._busy -= 1
         self.pulse.last_tick_at = self.clock.now()

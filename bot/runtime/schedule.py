@@ -50,10 +50,13 @@ class Ticked:
 def tick(work: Work, desks: Desks, failures: Failures, *, now: datetime, limit: int = PASS) -> Ticked:
     """Takes up what is due at `now`, each rule under a savepoint of its own."""
     rules = storage.schedule.due(work, now=now, limit=limit)
-    return Ticked(len(rules), sum(_take_up(work, rule, desks, failures, now=now) for rule in rules))
+    parcels = [_take_up(work, rule, desks, failures, now=now) for rule in rules]
+    taken_up = [count for count in parcels if count is not None]
+    return Ticked(len(taken_up), sum(taken_up))
 
 
-def _take_up(work: Work, rule: DueRule, desks: Desks, failures: Failures, *, now: datetime) -> int:
+def _take_up(work: Work, rule: DueRule, desks: Desks, failures: Failures, *, now: datetime) -> int | None:
+    """How many parcels it put; `None` where another process took it up."""
     due = Due(rule.id, rule.kind, rule.whose, rule.ref, rule.due_at)
     stamp = f"{rule.id}:{int(rule.due_at.timestamp())}"
     try:
@@ -66,7 +69,7 @@ def _take_up(work: Work, rule: DueRule, desks: Desks, failures: Failures, *, now
     except DATABASE_TROUBLE:
         raise  # tried again with the next tick
     except Overtaken:
-        return 0  # another process did it, or the next tick does
+        return None
     except Exception as error:  # this rule's own trouble
         return _fail(work, rule, failures, error, now=now)
     failures.forget(rule)

@@ -1,5 +1,6 @@
 """Signs of life: left whole, read by another process, and honest about silence."""
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -17,12 +18,23 @@ def beat(*, polled_s_ago: int | None = 5, trouble: str = "") -> Beat:
 
 def test_a_beat_is_left_and_found(tmp_path: Path) -> None:
     """All of it; none where none was left, or where it is broken."""
-    file = tmp_path / "beat.json"
-    assert last_beat(file) is None
+    file = tmp_path / "heartbeat-a.json"
+    assert last_beat(tmp_path, NOON) is None
     keep_beat(file, beat())
-    assert last_beat(file) == beat()
+    assert last_beat(tmp_path, NOON) == last_beat(tmp_path, NOON + timedelta(days=1)) == beat()
     file.write_text("{")
-    assert last_beat(file) is None
+    assert last_beat(tmp_path, NOON) is None
+
+
+def test_several_processes_are_seen_as_one(tmp_path: Path) -> None:
+    """The live ones: the latest poll of any, everything counted; a dead one's file is left aside."""
+    for name, one in (("a", beat(polled_s_ago=None)), ("b", beat(polled_s_ago=7))):
+        keep_beat(tmp_path / f"heartbeat-{name}.json", one)
+    keep_beat(tmp_path / "heartbeat-c.json", replace(beat(trouble="old"), at=NOON - timedelta(days=2)))
+    seen = last_beat(tmp_path, NOON)
+    assert seen is not None
+    assert (seen.last_poll_at, seen.turns, seen.poll_trouble) == (NOON - timedelta(seconds=7), 4, "")
+    assert seen.is_well(NOON)
 
 
 def test_all_is_well_while_the_platform_answers() -> None:
