@@ -16,8 +16,8 @@ REST_HOURS = Decimal(48)
 """Between two days that work the same muscle directly. Common practice, no source; the coach may set another."""
 MOST_MUSCLES = 60
 """Different muscles in a week: more than any list of them has."""
-TIME_LIMIT_S = 1.4
-"""Seconds for the solver: an answer takes at most two, with reading and writing."""
+TIME_LIMIT_S = 1.2
+"""Seconds to think: an answer takes at most two, with reading and writing, and with the start of the command line."""
 
 
 class Weekday(IntEnum):
