@@ -21,7 +21,7 @@ from bot.training.session import Session
 from storage import sessions
 from storage.plans import PLAN
 from storage.record import About, Origin
-from storage.sessions import REPORTS, Kept, ReportAt, Reports
+from storage.sessions import Kept, Made
 from storage.tables import clients, programmes
 from storage.tables import sessions as table
 from storage.work import Overtaken, Work
@@ -91,12 +91,12 @@ def plan(work: Work, fact: SessionPlanned, origin: Origin) -> About:
             "token": fact.token,
             "planned_at": origin.at,
             "plan": work.seal(PLAN.show_kept(fact.plan)),
-            "reports": work.seal(REPORTS.show_kept(Reports())),
+            "reports": work.seal(""),
             "revision": revision,
             "touched_at": origin.at,
         },
     )
-    kept = Kept(session, Reports(), client.coach, origin.at, client.snapshot, revision)
+    kept = Kept(session, (), client.coach, origin.at, client.snapshot, revision)
     work.memory.sessions.put((fact.session, revision), kept)
     return About(fact.client, client.coach, fact.session)
 
@@ -104,14 +104,14 @@ def plan(work: Work, fact: SessionPlanned, origin: Origin) -> About:
 def report(work: Work, fact: Reported | ReportTakenBack, origin: Origin) -> About:
     """A report counts (in place of the one of the same key), or counts no more."""
     kept = _session(work, fact.session)
-    made = kept.reports.made
+    made = kept.reports
     if isinstance(fact, ReportTakenBack):
         after = tuple(m for m in made if m.report.key != fact.key)
     elif any(m.report.key == fact.key for m in made):
-        after = tuple(replace(m, report=fact) if m.report.key == fact.key else m for m in made)
+        after = tuple(Made.of(fact, m.at) if m.report.key == fact.key else m for m in made)
     else:
-        after = (*made, ReportAt(fact, origin.at))
-    session = sessions.change_reports(work, kept, Reports(after), at=origin.at).session
+        after = (*made, Made.of(fact, origin.at))
+    session = sessions.change_reports(work, kept, after, at=origin.at).session
     if session.first_at is not None and kept.session.first_at is None:
         work.run(_REPORTED_ON, {"client": session.client, "as_day": session.day})
     if session.first_at is None and kept.session.first_at is not None:

@@ -186,8 +186,9 @@ _PURGE = sa.delete(outbox).where(_c.closed_at < sa.bindparam("before"))
 def put(work: Work, parcels: Sequence[NewParcel], *, now: datetime) -> None:
     """Puts the parcels into the line. A key that was ever put before is left as it is. A message that keeps itself up
     to date takes the place of older ones of its slot that still wait (but of those to be sent afresh)."""
-    rows = [_row(work, parcel, now) for parcel in parcels]
-    work.run(_PUT, rows)
+    if not parcels:
+        return
+    work.run(_PUT, [_row(work, parcel, now) for parcel in parcels])
     for parcel in parcels:
         if parcel.slot and parcel.kind is ParcelKind.SEND:
             newer = {"in_chat": parcel.chat, "in_slot": parcel.slot, "with_key": parcel.key}

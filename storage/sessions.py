@@ -5,7 +5,7 @@ a row, for what looks across sessions.
 """
 
 import os
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 from functools import lru_cache
@@ -15,6 +15,7 @@ import sqlalchemy as sa
 
 from bot.training.facts import Ending, Reported
 from bot.training.people import ClientId, CoachId, SessionId
+from bot.training.report import Performed
 from bot.training.session import Session
 from storage.codec import codec
 from storage.plans import PLAN
@@ -32,11 +33,32 @@ class ReportAt:
     at: datetime
 
 
-@dataclass(frozen=True, slots=True)
-class Reports:
-    """What stands in a session's row."""
+REPORT = codec(ReportAt)
 
-    made: tuple[ReportAt, ...] = ()
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """The same with its text, so that a session's other reports need not be written out again for a new one."""
+
+    report: Reported
+    at: datetime
+    text: str
+
+    @classmethod
+    def of(cls, report: Reported, at: datetime) -> "Made":
+        """A report made at this time."""
+        return cls(report, at, REPORT.show_kept(ReportAt(report, at)))
+
+
+def show_reports(reports: Iterable[Made]) -> str:
+    """The text of a session's reports: one a line."""
+    return "\n".join(made.text for made in reports)
+
+
+def read_reports(text: str) -> tuple[Made, ...]:
+    """The reports again."""
+    read = ((REPORT.read_kept(line), line) for line in text.split("\n") if line)
+    return tuple(Made(made.report, made.at, line) for made, line in read)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,14 +66,13 @@ class Kept:
     """A session with what stands beside it in its row."""
 
     session: Session
-    reports: Reports
+    reports: tuple[Made, ...]
     coach: CoachId
     planned_at: datetime
     snapshot: str | None
     revision: int
 
 
-REPORTS = codec(Reports)
 LIGHT = tuple(c for c in _c if c.name not in ("plan", "reports"))
 _HEAVY = (_c.id, _c.plan, _c.reports)
 
@@ -98,7 +119,7 @@ def by_token(work: Work, client: ClientId, token: str) -> sa.Row[Any] | None:
 
 
 def _whole(work: Work, row: sa.Row[Any], heavy: sa.Row[Any]) -> Kept:
-    reports = REPORTS.read_kept(work.unseal(heavy.reports))
+    reports = read_reports(work.unseal(heavy.reports))
     session = Session(
         id=row.id,
         client=row.client,
@@ -106,7 +127,7 @@ def _whole(work: Work, row: sa.Row[Any], heavy: sa.Row[Any]) -> Kept:
         workout=row.workout,
         plan=PLAN.read_kept(work.unseal(heavy.plan)),
         token=row.token,
-        reports=tuple(made.report for made in reports.made),
+        reports=tuple(made.report for made in reports),
         ended=None if row.ended is None else Ending(row.ended),
         effort=row.effort,
         first_at=row.first_at,
@@ -142,12 +163,12 @@ def change(work: Work, kept: Kept, session: Session, *, at: datetime, **columns:
     return new
 
 
-def change_reports(work: Work, kept: Kept, reports: Reports, *, at: datetime) -> Kept:
+def change_reports(work: Work, kept: Kept, reports: tuple[Made, ...], *, at: datetime) -> Kept:
     """The session has these reports from now on; its rows in `sets` follow."""
-    with_sets = [made.at for made in reports.made if made.report.sets]
+    with_sets = [made.at for made in reports if made.report.sets]
     session = replace(
         kept.session,
-        reports=tuple(made.report for made in reports.made),
+        reports=tuple(made.report for made in reports),
         first_at=min(with_sets, default=None),
         last_at=max(with_sets, default=None),
     )
@@ -156,50 +177,64 @@ def change_reports(work: Work, kept: Kept, reports: Reports, *, at: datetime) ->
         replace(kept, reports=reports),
         session,
         at=at,
-        reports=work.seal(REPORTS.show_kept(reports)),
+        reports=work.seal(show_reports(reports)),
         first_at=session.first_at,
         last_at=session.last_at,
     )
-    _rewrite_sets(work, kept.session, session)
+    _follow_sets(work, kept.session, session)
     return changed
 
 
 _UNSET = sa.delete(sets).where(sets.c.session == sa.bindparam("in_session"))
 _SET = sa.insert(sets)
 _MOVE = sa.update(sets).where(sets.c.session == sa.bindparam("in_session")).values(day=sa.bindparam("to_day"))
+_APART = 1000
+"""The place of a set is that of its report times this, and its own within the report."""
 
 
-def _rewrite_sets(work: Work, before: Session, after: Session) -> None:
-    """Only what is new where sets were only added."""
-    old, new = before.done, after.done
-    start = len(old) if new[: len(old)] == old else 0
-    if start == 0 and old:
+def _follow_sets(work: Work, before: Session, after: Session) -> None:
+    """Writes only what is new where a report was only added."""
+    count = len(before.reports)
+    if after.reports[:count] == before.reports and not any(r.replaces for r in after.reports[count:]):
+        placed = _placed(after.reports[count:], count)
+    else:
         work.run(_UNSET, {"in_session": after.id})
-    rows = [
-        {
-            "session": after.id,
-            "place": place,
-            "client": after.client,
-            "exercise": done.exercise,
-            "day": after.day,
-            "set_number": done.set,
-            "stage": done.stage.value,
-            "thousandths": None if done.load is None else done.load.thousandths,
-            "unit": None if done.load is None else done.load.unit.value,
-            "reps": done.reps,
-            "rir": None if done.rir is None else str(done.rir),
-            "side": None if done.side is None else done.side.value,
-        }
-        for place, done in enumerate(new)
-        if place >= start
-    ]
-    if rows:
-        work.run(_SET, rows)
+        placed = _placed(after.reports, 0)
+    if placed:
+        work.run(_SET, [_set_row(after, place, done) for place, done in placed])
+
+
+def _placed(reports: Sequence[Reported], start: int) -> list[tuple[int, Performed]]:
+    """The sets that count, as by `bot.training.session.sets_done`, each with its place."""
+    placed: list[tuple[int, Performed]] = []
+    for n, report in enumerate(reports, start):
+        if report.replaces:
+            gone = set(report.replaces)
+            placed = [(at, p) for at, p in placed if p.set is None or (p.exercise, p.set) not in gone]
+        placed += [(n * _APART + m, p) for m, p in enumerate(report.sets)]
+    return placed
+
+
+def _set_row(session: Session, place: int, done: Performed) -> dict[str, object]:
+    return {
+        "session": session.id,
+        "place": place,
+        "client": session.client,
+        "exercise": done.exercise,
+        "day": session.day,
+        "set_number": done.set,
+        "stage": done.stage.value,
+        "thousandths": None if done.load is None else done.load.thousandths,
+        "unit": None if done.load is None else done.load.unit.value,
+        "reps": done.reps,
+        "rir": None if done.rir is None else str(done.rir),
+        "side": None if done.side is None else done.side.value,
+    }
 
 
 def move(work: Work, kept: Kept, to: date, *, at: datetime) -> Kept:
     """The session stands on another day; whether it is missed is asked anew."""
     session = replace(kept.session, day=to, miss_noted=False)
-    if kept.session.done:
+    if kept.session.first_at is not None:
         work.run(_MOVE, {"in_session": session.id, "to_day": to})
     return change(work, kept, session, at=at, day=to, miss_at=None, handled_at=None)

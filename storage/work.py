@@ -83,12 +83,10 @@ class Work:
         return statement
 
 
-def insert_new(table: sa.Table, *key: str, returning: sa.Column[Any] | None = None) -> PerEngine:
-    """An insert that leaves a row of the same key as it is (and then gives nothing back)."""
+def insert_new(table: sa.Table, *key: str) -> PerEngine:
+    """An insert that leaves a row of the same key as it is (and then counts no row)."""
     lite = sqlite.insert(table).on_conflict_do_nothing(index_elements=key)
     post = postgresql.insert(table).on_conflict_do_nothing(index_elements=key)
-    if returning is not None:
-        return PerEngine(lite.returning(returning), post.returning(returning))
     return PerEngine(lite.inline(), post.inline())
 
 
