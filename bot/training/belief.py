@@ -48,13 +48,18 @@ class Belief:
         spread = (strength_sd, GROWTH_SD, region.slope_sd, TIRING_SD, level.form)
         return cls(mean, np.diag(np.square(np.array(spread))))
 
-    def learned(self, way: Floats, mean: float, var: float) -> "Belief":
-        """The belief when the linear combination `way` of the traits turns out to have `mean` and `var`."""
+    def learned(self, way: Floats, *, shift: float, lasting: float, var: float) -> "Belief":
+        """The belief when the linear combination `way` of the traits moves by `shift` and has the variance `var`.
+
+        The lasting traits are moved as by `lasting`, which may be nearer to nothing: one day says less of them.
+        """
         cross = self.cov @ way
         before = float(way @ cross)
         gain = cross / before
         cov = self.cov - np.outer(gain, gain) * max(before - var, 0.0)
-        return Belief(self.mean + gain * (mean - float(way @ self.mean)), (cov + cov.T) / 2)
+        moved = gain * lasting
+        moved[FORM] = gain[FORM] * shift
+        return Belief(self.mean + moved, (cov + cov.T) / 2)
 
     def doubting_slope(self, region: RegionFacts, share: float) -> "Belief":
         """The belief with the slope held doubtful: sets at much the same repetitions can't tell a stronger lifter from one

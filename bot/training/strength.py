@@ -177,7 +177,7 @@ def _with_set(now: Today, lifted: LiftedSet, plan: PlannedSet | None, order: int
     belief = now.belief or _first_belief(state, whole, ending)
     seen = see(belief, whole, ending, state.feel, tired=now.tired)
     if not seen.believed:
-        return _set_aside(now, replace(now, done=done), belief, whole, ending)
+        return _set_aside(now, replace(now, done=done, belief=seen.belief), belief, whole, ending)
     doubt = replace(now.doubt, open=False) if now.doubt is not None else None
     left = left_after(seen.belief, whole, ending, now.tired)
     return replace(now, done=done, belief=seen.belief, tired=now.tired + tired_by(plan, left=left), doubt=doubt)
@@ -218,8 +218,9 @@ def _second_time(doubt: Doubt, says: float, jump: float, day: date | None) -> bo
     """Whether an unbelievable set is the second of its kind. A rise beyond any training must come again on another day:
     one mistake (a unit, a lost point) goes through a whole session, and too heavy a load hurts more than too light a one.
     """
-    agrees = doubt.open and abs(says - doubt.strength) < DOUBT_AGREES
-    return agrees and (jump < SAME_DAY_RISE or doubt.day != day)
+    same_way = doubt.open and (doubt.strength - says + jump) * jump > 0
+    near = abs(says - doubt.strength) < DOUBT_AGREES
+    return same_way and (jump < SAME_DAY_RISE or (near and doubt.day != day))
 
 
 def _set_aside(now: Today, noted: Today, belief: Belief, whole_kg: float, ending: Ending) -> Today:
@@ -228,7 +229,8 @@ def _set_aside(now: Today, noted: Today, belief: Belief, whole_kg: float, ending
     says = log(whole_kg) + log1p((ending.reps + (ending.rir or 0.0)) / half)
     jump = says - float(belief.mean[STRENGTH] + belief.mean[FORM])
     if now.doubt is not None and _second_time(now.doubt, says, jump, now.state.day):
-        moved = belief.shifted(jump, 0.10 if ending.reps else 0.30)
+        nearer = min(jump, jump + now.doubt.strength - says, key=abs)
+        moved = belief.shifted(nearer, 0.10 if ending.reps else 0.30)
         seen = see(moved, whole_kg, ending, now.state.feel, tired=now.tired)
         return replace(noted, belief=seen.belief, doubt=None)
     doubt = Doubt(says, now.state.day or date.min, whole_kg - now.state.body_kg, ending.reps)

@@ -7,7 +7,7 @@ it feels like the target always reports the target, so what sets seem to say of 
 """
 
 from dataclasses import dataclass
-from math import exp, log, log1p
+from math import exp, hypot, log, log1p
 
 import numpy as np
 
@@ -23,7 +23,12 @@ FEEL_SHARE = np.exp(-0.5 * np.square(np.linspace(-2.0, 2.0, 7)))
 FEEL_SHARE = FEEL_SHARE / FEEL_SHARE.sum()
 
 IMPOSSIBLE = 4.0
-"""Standard deviations beyond which a set is not taken at its word."""
+"""Standard deviations beyond which a set is set aside: a typing error, a wrong unit."""
+LASTING_MOST = 1.8
+"""Standard deviations of surprise up to which a single set moves the lasting traits; what is beyond moves no more (Huber
+1964, Ann Math Stat 35:73-101)."""
+USUAL_NOISE = 0.03
+"""What a set's ending leaves open of ln load, as a standard deviation: about a repetition."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,11 +102,13 @@ def see(belief: Belief, load_kg: float, ending: Ending, feel: Feel, *, tired: fl
     chance = GRID_SHARE * (likelihood(ending, could[:, None], FEEL_GRID[None, :], feel) @ FEEL_SHARE)
     total = float(chance.sum())
     surprise = _surprise(belief, ending, feel, log_load, total, sd=sd, tired=tired)
+    most = LASTING_MOST * sd * sd / hypot(sd, USUAL_NOISE)
     if abs(surprise) > IMPOSSIBLE:
         return Seen(belief, surprise)
     along = float(chance @ GRID) / total
     spread = float(chance @ np.square(GRID - along)) / total
-    return Seen(belief.learned(way, float(way @ belief.mean) + sd * along, sd**2 * spread), surprise)
+    lasting = max(-most, min(most, sd * along))
+    return Seen(belief.learned(way, shift=sd * along, lasting=lasting, var=sd**2 * spread), surprise)
 
 
 def _surprise(
