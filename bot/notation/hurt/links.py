@@ -4,9 +4,10 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import SPELLER, Mark
-from bot.notation.hurt.places import VAGUE, Tissue
+from bot.notation.hurt.places import VAGUE
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scene import SIDES, Scene, Spot
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Gap, Kind
 from bot.training.report import Side
 
@@ -26,8 +27,12 @@ _LEADS = word_set(
 _RIVALS = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.BURN, Cue.GOOD, Cue.FINE)
 
 
-def places_of(scene: Scene, mark: Mark) -> tuple[Spot, ...]:
+def places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     """The places that a cue speaks of, first named first; empty where none is said near it."""
+    return scene.once("places", mark, lambda: _places_of(scene, mark))
+
+
+def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     here = [s for s in scene.spots if scene.same_sentence(s.first, mark.first)]
     priced = sorted((_price(scene, mark, s), s.first, s) for s in here) if here else []
     if priced and priced[0][0] <= FAR:
@@ -35,39 +40,47 @@ def places_of(scene: Scene, mark: Mark) -> tuple[Spot, ...]:
     return _next_door(scene, mark)
 
 
-def _price(scene: Scene, mark: Mark, spot: Spot) -> int:
-    """How far a place is from a cue: tokens between, dearer over commas, joints of speech and rival cues."""
+def _price(scene: Passage, mark: Mark, spot: Spot) -> int:
+    """How far a place is from a cue: tokens between, dearer over commas, joints of speech, sets and rival cues."""
+    vague = 6 if spot.place.name in VAGUE else 0
     if spot.first < mark.end and mark.first < spot.end:
-        doubt = 0 if spot.typed or mark.place is not None else 8
-        return doubt + (6 if spot.place.name in VAGUE else 0)
+        return vague + (0 if spot.typed or mark.place is not None else 8)
     after = spot.first >= mark.end
     low, high = (mark.end, spot.first) if after else (spot.end, mark.first)
-    price = (high - low) * 1
+    price = high - low
+    if price > FAR:
+        return price
     price += 3 * scene.soft_gaps(low, high + 1)
-    price += sum(
-        4 for i in range(low, high) if scene.word(i) in ("but", "and", "then", "so", "because", "plus", "also", "while")
-    )
-    price += sum(5 for m in scene.marks if m.cue in _RIVALS and low <= m.first < high)
+    price += sum(4 for i in range(low, high) if scene.word(i) in _JOINTS)
     price += sum(3 for i in range(low, high) if scene.tokens[i].kind is Kind.SET)
-    if after and high > low and scene.word(low) not in _LEADS and scene.word(spot.first - 1) not in _LEADS:
-        price += 3
-    if after and high == low and mark.cue not in (Cue.STRAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER):
-        price += 2
-    if after and low < high and scene.word(low) in _IN:
-        price = max(1, price - 4)
-    if after and scene.word(low) == "to" and scene.word(low + 1) not in ("the", "my"):
-        price += 8
-    if spot.place.name in VAGUE:
-        price += 6
+    price += sum(5 for m in scene.of(*_RIVALS) if low <= m.first < high)
+    if after:
+        price = _price_after(scene, mark, spot, price)
     if not spot.typed and any(s.typed for s in scene.spots):
         price += 2
+    return price + vague
+
+
+def _price_after(scene: Passage, mark: Mark, spot: Spot, price: int) -> int:
+    """A place after its cue wants a word that leads to it: `pain in my knee`."""
+    low, high = mark.end, spot.first
+    lead = scene.word(low)
+    if high > low and lead not in _LEADS and scene.word(spot.first - 1) not in _LEADS:
+        price += 3
+    if high == low and mark.cue not in (Cue.STRAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER):
+        price += 2
+    if low < high and lead in _IN:
+        price = max(1, price - 4)
+    if lead == "to" and scene.word(low + 1) not in ("the", "my"):
+        price += 8
     return price
 
 
+_JOINTS = word_set("but and then so because plus also while")
 _IN = frozenset({"in", "on", "at", "behind", "under", "around", "across", "inside", "down", "off", "from"})
 
 
-def _chain(here: list[Spot], scene: Scene, found: Spot, mark: Mark) -> tuple[Spot, ...]:
+def _chain(here: list[Spot], scene: Passage, found: Spot, mark: Mark) -> tuple[Spot, ...]:
     """The places coordinated with the one found: `knee and hip`, `chest and left arm`."""
     at = here.index(found)
     first, last = at, at
@@ -80,33 +93,29 @@ def _chain(here: list[Spot], scene: Scene, found: Spot, mark: Mark) -> tuple[Spo
     return tuple(here[first : last + 1])
 
 
-def _led_from(scene: Scene, a: Spot, b: Spot) -> bool:
+def _led_from(scene: Passage, a: Spot, b: Spot) -> bool:
     """`from the hip down to the knee`: it hurts in the first."""
     start = any(scene.word(i) == "from" for i in range(a.first - 3, a.first))
     return start and any(scene.word(i) in ("down", "to", "into", "up", "through") for i in range(a.end, b.first))
 
 
-def _joined(scene: Scene, a: Spot, b: Spot, mark: Mark) -> bool:
+def _joined(scene: Passage, a: Spot, b: Spot, mark: Mark) -> bool:
     between = range(a.end, b.first)
-    return (
-        len(between) <= 4
-        and all(scene.word(i) in _CHAIN or _slipped_and(scene.word(i)) for i in between)
-        and (len(between) > 0 or scene.tokens[b.first].gap is Gap.SOFT)
-        and not any(
-            m.cue in _RIVALS and m.first != mark.first and 0 <= a.first - m.end <= 3
-            for m in scene.marks
-            if scene.same_sentence(m.first, a.first)
-        )
-    )
+    if len(between) > 4 or not all(scene.word(i) in _CHAIN or _slipped_and(scene.word(i)) for i in between):
+        return False
+    if not between and scene.tokens[b.first].gap is not Gap.SOFT:
+        return False
+    taken = [m for m in scene.of(*_RIVALS) if m.first != mark.first and 0 <= a.first - m.end <= 3]
+    return not any(scene.same_sentence(m.first, a.first) for m in taken)
 
 
 def _slipped_and(word: str) -> bool:
     return 2 <= len(word) <= 4 and not SPELLER.is_known(word) and OSA.distance(word, "and") == 1
 
 
-def side_of(scene: Scene, mark: Mark | None, spot: Spot) -> Side | None:
+def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
     """The side of a hurt place: said with the place, or after the cue (`cramped up on the right`, `calf cramp R`)."""
-    if spot.side is not None or spot.place.plural and spot.place.tissue is Tissue.CHEST:
+    if spot.side is not None:
         return spot.side
     start = max(spot.end, mark.end if mark else 0)
     seen: set[Side] = set()
@@ -121,18 +130,17 @@ def side_of(scene: Scene, mark: Mark | None, spot: Spot) -> Side | None:
     return seen.pop() if len(seen) == 1 else None
 
 
-def _is_side(scene: Scene, index: int, start: int) -> bool:
+def _is_side(scene: Passage, index: int, start: int) -> bool:
     """`on the left`, `, left side`, `left one`; `R` right after the cue."""
     before, after = scene.word(index - 1), scene.word(index + 1)
-    closes = index + 1 >= len(scene.tokens) or scene.tokens[index + 1].gap is not Gap.NONE
-    if scene.word(index - 1) in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
+    if before in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
         return True
     if before == "on" or after in ("side", "one", "sided"):
-        return after not in ("now",)
-    return index == start and closes
+        return after != "now"
+    return index == start and scene.ends(index + 1)
 
 
-def _next_door(scene: Scene, mark: Mark) -> tuple[Spot, ...]:
+def _next_door(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     """A place in the sentence before or after, where this one names none."""
     number = scene.sentence[mark.first]
     before = [s for s in scene.spots if scene.sentence[s.first] == number - 1 and mark.first - s.end <= 12]

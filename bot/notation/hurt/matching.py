@@ -143,6 +143,11 @@ URGENT = frozenset(w for p in _ALL if p.cue in SIGNS or p.cue is None for e in p
 SPELLER = Speller(VOCABULARY, TARGETS, URGENT | {"cant", "can't", "wont", "doesnt", "dont"})
 
 
+def has_doubtful(tokens: tuple[Token, ...]) -> bool:
+    """Whether any word might be a slip into another real word for a word of an urgent sign."""
+    return any(t.kind is Kind.WORD and SPELLER.read(t.word).doubtful for t in tokens)
+
+
 def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mark]:
     """All phrases of the tables in the tokens; with `doubtful` also those that only a slip into another real word hides."""
     readings = [SPELLER.read(t.word) if t.kind is Kind.WORD else Readings() for t in tokens]

@@ -7,7 +7,7 @@ from math import ceil
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scene import Scene
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.tokens import Gap, Kind
 
 _WORDS = {
@@ -43,7 +43,7 @@ class Score:
     plain: bool
 
 
-def find_scores(scene: Scene) -> list[Score]:
+def find_scores(scene: Passage) -> list[Score]:
     """Every number that could be a pain score, in order; those that measure something else are left out."""
     out: list[Score] = []
     index = 0
@@ -57,7 +57,7 @@ def find_scores(scene: Scene) -> list[Score]:
     return out
 
 
-def _score_at(scene: Scene, index: int) -> Score | None:
+def _score_at(scene: Passage, index: int) -> Score | None:
     token = scene.tokens[index]
     if token.kind is Kind.SCORE:
         value = max(_whole(n) for n in re.split(r"-|–|to|or", token.word.rsplit("/", 1)[0]))
@@ -93,13 +93,13 @@ def _score_at(scene: Scene, index: int) -> Score | None:
     return _bounded(scene, index, end, value_here, plain=False) if _may_be_bare(scene, index, end) else None
 
 
-def _range_goes_on(scene: Scene, end: int) -> bool:
+def _range_goes_on(scene: Passage, end: int) -> bool:
     if scene.word(end) in ("or", "to") and _value(scene, end + 1) is not None:
         return True
     return False
 
 
-def _value(scene: Scene, index: int) -> int | None:
+def _value(scene: Passage, index: int) -> int | None:
     if not 0 <= index < len(scene.tokens):
         return None
     token = scene.tokens[index]
@@ -115,13 +115,13 @@ def _whole(number: str) -> int:
         return 99
 
 
-def _bounded(scene: Scene, first: int, end: int, value: int, *, plain: bool) -> Score | None:
+def _bounded(scene: Passage, first: int, end: int, value: int, *, plain: bool) -> Score | None:
     if value > 10 or governed(scene, first, end):
         return None
     return Score(first, end, value, plain)
 
 
-def governed(scene: Scene, first: int, end: int) -> bool:
+def governed(scene: Passage, first: int, end: int) -> bool:
     """Whether the number measures something else: `energy 6/10`, `session was a 9/10`, `7/10 effort`."""
     if scene.word(end) in _GOVERNS and scene.tokens[end].gap is Gap.NONE:
         return True
@@ -140,7 +140,7 @@ def governed(scene: Scene, first: int, end: int) -> bool:
     return False
 
 
-def _may_be_bare(scene: Scene, first: int, end: int) -> bool:
+def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     """Whether a number without `out of ten` could be a score by what stands around it."""
     after = scene.word(end)
     if end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:

@@ -4,8 +4,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.scene import Scene, Spot
-from bot.notation.hurt.scopes import anothers, long_ago, negated, supposed
+from bot.notation.hurt.negation import negated
+from bot.notation.hurt.over import long_ago
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.people import anothers, supposed
+from bot.notation.hurt.spots import Spot
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,31 +32,14 @@ def sign_of(name: str, parts: Iterable[Mark | Spot], spot: Spot | None) -> Sign:
     return Sign(name, tokens, spot, sum(doubted.values()), any(p.solid for p in all_parts))
 
 
-def stands(scene: Scene, mark: Mark, spot: Spot | None = None) -> bool:
+def stands(scene: Passage, mark: Mark, spot: Spot | None = None) -> bool:
     """Not denied, not another's, not a mere supposition, not history."""
     mine = spot.mine if spot else None
     return not (negated(scene, mark) or anothers(scene, mark, mine) or supposed(scene, mark) or long_ago(scene, mark))
 
 
-def near(scene: Scene, a: Mark | Spot, b: Mark | Spot, within: int) -> bool:
+def near(scene: Passage, a: Mark | Spot, b: Mark | Spot, within: int) -> bool:
     """Within so many tokens of each other, and no full stop between."""
     if not scene.same_sentence(a.first, b.first):
         return False
     return (b.first - a.end <= within) if b.first >= a.first else (a.first - b.end <= within)
-
-
-def words_in(scene: Scene, first: int, end: int) -> set[str]:
-    """The words of the tokens from `first` up to, not with, `end`, as far as there are any."""
-    return {scene.word(i) for i in range(max(0, first), min(end, len(scene.tokens)))}
-
-
-def sentence_words(scene: Scene, index: int) -> set[str]:
-    """The words of the sentence that a token stands in."""
-    return {scene.word(i) for i in range(len(scene.tokens)) if scene.same_sentence(i, index)}
-
-
-def implied(mark: Mark) -> Spot | None:
-    """The place that a cue means by itself: a headache's head."""
-    return (
-        Spot(mark.first, mark.end, mark.place, None, None, mark.doubts, mark.solid, mark.typed) if mark.place else None
-    )

@@ -9,7 +9,7 @@ for them are our own gathering.
 
 from collections.abc import Callable, Iterator
 
-from bot.notation.hurt.scene import Scene
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.sign import Sign
 from bot.notation.hurt.signs_heart import chest, fainting, heart, spread, winded
 from bot.notation.hurt.signs_injury import blood_and_urine, calf, grave, loss_of_function, popped
@@ -24,7 +24,7 @@ from bot.notation.hurt.signs_nerve import (
     weakness,
 )
 
-_RULES: tuple[Callable[[Scene], Iterator[Sign]], ...] = (
+_RULES: tuple[Callable[[Passage], Iterator[Sign]], ...] = (
     chest,
     fainting,
     winded,
@@ -46,6 +46,6 @@ _RULES: tuple[Callable[[Scene], Iterator[Sign]], ...] = (
 )
 
 
-def find_signs(scene: Scene) -> list[Sign]:
+def find_signs(scene: Passage) -> list[Sign]:
     """Every urgent sign that stands; of those that hang on a doubted word only the well supported."""
     return [s for rule in _RULES for s in rule(scene) if s.doubts == 0 or (s.doubts == 1 and s.solid)]

@@ -7,9 +7,10 @@ from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scene import Scene, Spot
-from bot.notation.hurt.scopes import laughed
-from bot.notation.hurt.sign import Sign, near, sentence_words, sign_of, stands, words_in
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.people import laughed
+from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.tokens import Kind
 
 _FEELS = (
@@ -24,7 +25,7 @@ _PUMPED = word_set(
 _AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work working activated")
 
 
-def chest(scene: Scene) -> Iterator[Sign]:
+def chest(scene: Passage) -> Iterator[Sign]:
     """Pain, pressure, tightness or an odd feeling in the chest; not a chest that trained."""
     for spot in scene.spots:
         if spot.place.tissue is not Tissue.CHEST:
@@ -36,31 +37,31 @@ def chest(scene: Scene) -> Iterator[Sign]:
             yield sign_of("chest", (spot,), spot)
 
 
-def _of_chest(scene: Scene, feel: Mark, spot: Spot) -> bool:
+def _of_chest(scene: Passage, feel: Mark, spot: Spot) -> bool:
     if spot in places_of(scene, feel):
         return True
-    return bool(words_in(scene, spot.first - 2, spot.first) & _INSIDE) and near(scene, feel, spot, 8)
+    return bool(scene.words(spot.first - 2, spot.first) & _INSIDE) and near(scene, feel, spot, 8)
 
 
-def _something_in(scene: Scene, spot: Spot) -> bool:
+def _something_in(scene: Passage, spot: Spot) -> bool:
     """`i feel a … in the chest`, whatever the word, where it is not the muscle at work."""
-    if not words_in(scene, spot.first - 2, spot.first) & {"in", "across", "inside", "behind", "around"}:
+    if not scene.words(spot.first - 2, spot.first) & {"in", "across", "inside", "behind", "around"}:
         return False
-    before = words_in(scene, spot.first - 9, spot.first)
+    before = scene.words(spot.first - 9, spot.first)
     feels = before & {"feel", "feeling", "feels", "felt", "got", "have", "had", "something", "has", "getting"}
     noun = before & {"a", "some", "something", "this", "an", "weird"}
-    talk = sentence_words(scene, spot.first) & word_set(
+    talk = scene.sentence_words(spot.first) & word_set(
         "pump stretch it that working muscle strength growth size no never"
     )
     return bool(feels and noun) and not talk
 
 
-def _trained(scene: Scene, feel: Mark, spot: Spot) -> bool:
+def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
     """Talk of a trained chest: sore, tight since Monday's bench, on fire after flyes."""
     word = scene.word(feel.first)
-    inside = bool(words_in(scene, spot.first - 2, spot.first) & {"in", "inside"})
-    earlier = any(near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED)) or "doms" in sentence_words(
-        scene, spot.first
+    inside = bool(scene.words(spot.first - 2, spot.first) & {"in", "inside"})
+    earlier = any(near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED)) or "doms" in scene.sentence_words(
+        spot.first
     )
     match feel.cue:
         case Cue.SORE:
@@ -69,7 +70,7 @@ def _trained(scene: Scene, feel: Mark, spot: Spot) -> bool:
         case Cue.TIGHT:
             return earlier and not inside and bool(scene.of(Cue.PAST))
         case Cue.BURN:
-            return not inside and bool(sentence_words(scene, spot.first) & _PUMPED)
+            return not inside and bool(scene.sentence_words(spot.first) & _PUMPED)
         case Cue.WHISPER | Cue.QUALITY:
             return word in _AT_WORK or (earlier and not inside)
         case Cue.PRESSURE:
@@ -83,19 +84,19 @@ _GAVE = word_set("form knees technique arch back bar bench ankle ankles arches p
 _SLEEP = word_set("bed asleep slept sleep sleeping laughing nap")
 
 
-def fainting(scene: Scene) -> Iterator[Sign]:
+def fainting(scene: Passage) -> Iterator[Sign]:
     """Fainting or near it; plain dizziness counts (ACSM's table of major signs has it)."""
     for m in scene.of(Cue.FAINT):
         word = scene.word(m.first)
         slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
-        form = word.startswith("collaps") and words_in(scene, m.first - 4, m.first) & _GAVE
-        slept = word.startswith("pass") and words_in(scene, m.first, m.end + 8) & _SLEEP
+        form = word.startswith("collaps") and scene.words(m.first - 4, m.first) & _GAVE
+        slept = word.startswith("pass") and scene.words(m.first, m.end + 8) & _SLEEP
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
         if stands(scene, m) and not slight and not form and not slept and not knocked:
             yield sign_of("fainting", (m,), None)
 
 
-def _counts(scene: Scene, index: int) -> bool:
+def _counts(scene: Passage, index: int) -> bool:
     """`knocked out 10 reps`."""
     if index >= len(scene.tokens):
         return False
@@ -104,10 +105,10 @@ def _counts(scene: Scene, index: int) -> bool:
     )
 
 
-def winded(scene: Scene) -> Iterator[Sign]:
+def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
-        if stands(scene, m) and "nose" not in words_in(scene, m.end, m.end + 4):
+        if stands(scene, m) and "nose" not in scene.words(m.end, m.end + 4):
             yield sign_of("breath", (m,), None)
     for m in scene.of(Cue.WINDED):
         if not stands(scene, m):
@@ -120,21 +121,21 @@ def winded(scene: Scene) -> Iterator[Sign]:
                 yield Sign("breath", (*range(m.first, m.end), i), None)
 
 
-def _lasting(scene: Scene, m: Mark, time: int) -> bool:
+def _lasting(scene: Passage, m: Mark, time: int) -> bool:
     """`20 min later`, `been 20 min`, `still … after 20 min`, said near being out of breath."""
     if abs(time - m.first) > 10 or abs(scene.sentence[time] - scene.sentence[m.first]) > 1:
         return False
     if "sec" in scene.tokens[time].word:
         return False
-    still = "still" in words_in(scene, min(time, m.first) - 4, max(time, m.end) + 2)
+    still = "still" in scene.words(min(time, m.first) - 4, max(time, m.end) + 2)
     return (
         still
         or scene.word(time + 1) in ("later", "after", "on", "now", "since")
-        or bool(words_in(scene, time - 3, time) & {"for", "been", "last", "past", "over"})
+        or bool(scene.words(time - 3, time) & {"for", "been", "last", "past", "over"})
     )
 
 
-def heart(scene: Scene) -> Iterator[Sign]:
+def heart(scene: Passage) -> Iterator[Sign]:
     """Palpitations, and a racing heart that does not settle or comes with sickness."""
     spot = next((s for s in scene.spots if s.place.name == "heart"), None)
     for m in scene.of(Cue.PALPITATION):
@@ -149,7 +150,7 @@ def heart(scene: Scene) -> Iterator[Sign]:
             yield sign_of("heart", (m, *lasting[:1], *sick[:1]), spot)
 
 
-def spread(scene: Scene) -> Iterator[Sign]:
+def spread(scene: Passage) -> Iterator[Sign]:
     """Pain in jaw and arm, or in either with sweat or sickness: how a heart may hurt."""
     for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.MARK, Cue.SORE, Cue.WHISPER):
         spots = [s for s in scene.spots if near(scene, s, m, 8)]

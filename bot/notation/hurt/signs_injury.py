@@ -6,19 +6,21 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scene import Scene, Spot
-from bot.notation.hurt.scopes import laughed, negated
-from bot.notation.hurt.sign import Sign, near, sign_of, stands, words_in
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.negation import negated
+from bot.notation.hurt.people import laughed
+from bot.notation.hurt.sign import Sign, near, sign_of, stands
 
 _NAMES_A_POP = word_set("a big loud something heard felt it proper massive horrible nasty sickening audible huge")
 
 
-def popped(scene: Scene) -> Iterator[Sign]:
+def popped(scene: Passage) -> Iterator[Sign]:
     """A pop, and what no longer works."""
     losses = [m for m in scene.of(Cue.NO_FUNCTION, Cue.NO_STRENGTH, Cue.GAVE_WAY) if not negated(scene, m)]
     for pop in scene.of(Cue.POP):
         spot = next(iter(places_of(scene, pop)), None)
-        if spot is None and not words_in(scene, pop.first - 3, pop.first) & _NAMES_A_POP:
+        if spot is None and not scene.words(pop.first - 3, pop.first) & _NAMES_A_POP:
             continue
         if not stands(scene, pop, spot):
             continue
@@ -35,10 +37,10 @@ _BEARS = word_set(
 _STANDS = word_set("stand walk weight bear put step move")
 
 
-def loss_of_function(scene: Scene) -> Iterator[Sign]:
+def loss_of_function(scene: Passage) -> Iterator[Sign]:
     """Hurt in a leg or the back that can no longer bear weight."""
     for loss in scene.of(Cue.NO_FUNCTION):
-        if scene.word(loss.first) != "can't" or not words_in(scene, loss.first + 1, loss.end) & _STANDS:
+        if scene.word(loss.first) != "can't" or not scene.words(loss.first + 1, loss.end) & _STANDS:
             continue
         for hurt in scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN):
             spot = next(iter(places_of(scene, hurt)), None)
@@ -50,12 +52,12 @@ def loss_of_function(scene: Scene) -> Iterator[Sign]:
             if (
                 close
                 and stands(scene, hurt, spot)
-                and not words_in(scene, loss.end, loss.end + 4) & {"without", "far", "fast"}
+                and not scene.words(loss.end, loss.end + 4) & {"without", "far", "fast"}
             ):
                 yield sign_of("no function", (hurt, loss, spot), spot)
 
 
-def calf(scene: Scene) -> Iterator[Sign]:
+def calf(scene: Passage) -> Iterator[Sign]:
     """A swollen or hot calf, or a limb both hot and swollen."""
     for m in scene.of(Cue.SWOLLEN, Cue.HOT):
         for spot in places_of(scene, m)[:1]:
@@ -70,7 +72,7 @@ def calf(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("clot", (m, spot, *others[:1]), spot)
 
 
-def _clotting(scene: Scene, m: Mark, spot: Spot, others: list[Mark]) -> bool:
+def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:
     if spot.place.name == "calf":
         hot = scene.word(m.first) in ("hot", "red", "hotter") and not spot.place.plural
         return m.cue is Cue.SWOLLEN or hot or (bool(others) and not spot.place.plural)
@@ -78,13 +80,13 @@ def _clotting(scene: Scene, m: Mark, spot: Spot, others: list[Mark]) -> bool:
     return limb and any({x.cue, m.cue} == {Cue.HOT, Cue.SWOLLEN} for x in others)
 
 
-def blood_and_urine(scene: Scene) -> Iterator[Sign]:
+def blood_and_urine(scene: Passage) -> Iterator[Sign]:
     """Dark or bloody urine, blood coughed up."""
     for m in scene.of(Cue.BLOOD):
         if stands(scene, m):
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
-        clear = words_in(scene, m.first, m.end + 6) & {"clear", "normal", "fine", "pale", "ok"}
+        clear = scene.words(m.first, m.end + 6) & {"clear", "normal", "fine", "pale", "ok"}
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
             if dark.first == m.first or clear or not _coloured(scene, m, dark):
                 continue
@@ -92,7 +94,7 @@ def blood_and_urine(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("urine", (m, dark), None)
 
 
-def _coloured(scene: Scene, m: Mark, dark: Mark) -> bool:
+def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:
     if dark.cue is Cue.DARK:
         return near(scene, m, dark, 7)
     return near(scene, m, dark, 3 if dark.first >= m.end else 1)
@@ -103,7 +105,7 @@ _SEEN = word_set("the your my his this that any it a message video plan app from
 _SMALL = word_set("toe finger thumb nose nail")
 
 
-def grave(scene: Scene) -> Iterator[Sign]:
+def grave(scene: Passage) -> Iterator[Sign]:
     """What is grave by itself: seizure, dislocation, fracture, lost sight, confusion; bleeding in pregnancy."""
     for m in scene.of(Cue.GRAVE, Cue.VISION):
         if not stands(scene, m) or _not_meant(scene, m):
@@ -116,14 +118,14 @@ def grave(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("pregnancy", (m, b), None)
 
 
-def _not_meant(scene: Scene, m: Mark) -> bool:
+def _not_meant(scene: Passage, m: Mark) -> bool:
     """`nearly had a heart attack lol`, `confused about the plan`, `broke my toe`."""
     word = scene.word(m.first)
     if word == "heart":
-        nearly = words_in(scene, m.first - 4, m.first) & {"nearly", "almost", "giving", "gave", "give"}
+        nearly = scene.words(m.first - 4, m.first) & {"nearly", "almost", "giving", "gave", "give"}
         return laughed(scene, m) or bool(nearly)
     if word in ("confused", "confusion"):
         return scene.word(m.end) in _ABOUT_PLAN or laughed(scene, m)
     if word in ("broke", "broken", "fractured", "fracture"):
-        return not scene.spots or bool(words_in(scene, m.first, m.end) & _SMALL)
+        return not scene.spots or bool(scene.words(m.first, m.end) & _SMALL)
     return m.cue is Cue.VISION and m.end - m.first <= 2 and scene.word(m.end) in _SEEN

@@ -7,14 +7,15 @@ from bot.notation.hurt.links import places_of, side_of
 from bot.notation.hurt.matching import SPELLER, Mark
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scene import Scene, Spot
-from bot.notation.hurt.scopes import laughed
-from bot.notation.hurt.sign import Sign, implied, near, sentence_words, sign_of, stands, words_in
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.spots import Spot, implied
+from bot.notation.hurt.people import laughed
+from bot.notation.hurt.sign import Sign, near, sign_of, stands
 
 _BURSTING = word_set("splitting exploding exploded explode explodes thunderclap bursting burst")
 
 
-def headache(scene: Scene) -> Iterator[Sign]:
+def headache(scene: Passage) -> Iterator[Sign]:
     """A headache that is sudden or severe; a plain one is pain, not urgent."""
     heads = [(m, implied(m)) for m in scene.of(Cue.HEADACHE)]
     for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PRESSURE):
@@ -23,18 +24,18 @@ def headache(scene: Scene) -> Iterator[Sign]:
         if not stands(scene, m, spot):
             continue
         mild = any(near(scene, x, m, 3) for x in scene.of(Cue.LITTLE))
-        if words_in(scene, m.first, m.end) & _BURSTING and not mild:
+        if scene.words(m.first, m.end) & _BURSTING and not mild:
             yield sign_of("headache", (m,), spot)
         for x in scene.of(Cue.SEVERE, Cue.SUDDEN):
             if near(scene, x, m, 7) and not (mild and x.cue is Cue.SEVERE):
                 yield sign_of("headache", (m, x), spot)
 
 
-def numbness(scene: Scene) -> Iterator[Sign]:
+def numbness(scene: Passage) -> Iterator[Sign]:
     """Anything numb."""
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
-        mind = words_in(scene, m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
+        mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
         if stands(scene, m, spot) and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to") and not mind:
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
 
@@ -45,7 +46,7 @@ _MUSCLE_WORK = word_set(
 _PRAISE = word_set("killer brutal great session workout leg awesome good amazing beast savage love loved day best")
 
 
-def no_feeling(scene: Scene) -> Iterator[Sign]:
+def no_feeling(scene: Passage) -> Iterator[Sign]:
     """`can't feel my foot`; not `can't feel my glutes working`, nor what is plainly gym talk."""
     for m in scene.of(Cue.NO_FEELING):
         for spot in [s for s in places_of(scene, m) if near(scene, m, s, 5)][:1]:
@@ -53,12 +54,10 @@ def no_feeling(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("no feeling", (m, spot), spot)
 
 
-def _gym_talk(scene: Scene, m: Mark, spot: Spot) -> bool:
+def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
     limb = spot.place.name in ("leg", "arm")
     if spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb:
-        if words_in(scene, m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"}) or words_in(
-            scene, spot.end, spot.end + 2
-        ) & {
+        if scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"}) or scene.words(spot.end, spot.end + 2) & {
             "in",
             "on",
         }:
@@ -67,11 +66,11 @@ def _gym_talk(scene: Scene, m: Mark, spot: Spot) -> bool:
     return plural and laughed(scene, m) and bool({t.word for t in scene.tokens} & _PRAISE)
 
 
-def dead_limb(scene: Scene) -> Iterator[Sign]:
+def dead_limb(scene: Passage) -> Iterator[Sign]:
     """An arm that went dead; dead legs after squats are talk."""
     for m in scene.of(Cue.DEAD):
         for spot in [s for s in places_of(scene, m) if near(scene, m, s, 3)][:1]:
-            between = words_in(scene, spot.end, m.first)
+            between = scene.words(spot.end, m.first)
             went = between & word_set("went gone goes go suddenly just feels felt feeling going completely")
             went |= {w for w in between if not SPELLER.is_known(w)}
             plain = scene.word(m.first) in ("paralysed", "paralyzed", "lifeless")
@@ -80,14 +79,14 @@ def dead_limb(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("dead limb", (m, spot), spot)
 
 
-def weakness(scene: Scene) -> Iterator[Sign]:
+def weakness(scene: Passage) -> Iterator[Sign]:
     """Sudden or one-sided weakness of a limb, or of both legs beside pain; not a weak day."""
     for m in scene.of(Cue.WEAK):
         for spot in places_of(scene, m)[:1]:
             if not near(scene, spot, m, 5) or not stands(scene, m, spot):
                 continue
             sudden = [x for x in scene.of(Cue.SUDDEN) if near(scene, x, m, 6)]
-            went = words_in(scene, spot.end, m.first) & {"went", "gone", "goes", "suddenly"}
+            went = scene.words(spot.end, m.first) & {"went", "gone", "goes", "suddenly"}
             beside = [x for x in scene.of(Cue.PAIN, Cue.SHARP, Cue.MARK, Cue.NUMB, Cue.HURT) if near(scene, x, m, 14)]
             one = (side_of(scene, m, spot) or sudden or went) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
@@ -96,7 +95,7 @@ def weakness(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("weakness", (m, spot), spot)
 
 
-def no_strength(scene: Scene) -> Iterator[Sign]:
+def no_strength(scene: Passage) -> Iterator[Sign]:
     """`no strength in my left hand`, `can't move my arm`; a leg that gives way."""
     for m in scene.of(Cue.NO_STRENGTH):
         for spot in [s for s in places_of(scene, m) if near(scene, m, s, 4)][:1]:
@@ -110,13 +109,13 @@ def no_strength(scene: Scene) -> Iterator[Sign]:
                 yield sign_of("gave way", (m, spot), spot)
 
 
-def _only_limited(scene: Scene, spot: Spot) -> bool:
+def _only_limited(scene: Passage, spot: Spot) -> bool:
     """`can't lift my arm without pain`, `can't bend my knee as much`."""
-    after = words_in(scene, spot.end, spot.end + 8)
+    after = scene.words(spot.end, spot.end + 8)
     return bool(after & word_set("without much further higher heavier more fully properly")) and "all" not in after
 
 
-def stroke(scene: Scene) -> Iterator[Sign]:
+def stroke(scene: Passage) -> Iterator[Sign]:
     """A drooping face, slurred or lost speech."""
     for m in scene.of(Cue.DROOP):
         sags = scene.word(m.first).startswith(("droop", "sag"))
@@ -130,12 +129,12 @@ def stroke(scene: Scene) -> Iterator[Sign]:
 _FRIGHT = word_set("shat shit crapped pissed pissing pooed pooped messed")
 
 
-def control(scene: Scene) -> Iterator[Sign]:
+def control(scene: Passage) -> Iterator[Sign]:
     """Loss of bladder or bowel control, and numbness or tingling in the saddle."""
     for m in scene.of(Cue.CONTROL):
-        joking = laughed(scene, m) or words_in(scene, m.first - 2, m.first) & {"nearly", "almost"}
+        joking = laughed(scene, m) or scene.words(m.first - 2, m.first) & {"nearly", "almost"}
         fright = scene.word(m.first) in _FRIGHT
-        laughing = sentence_words(scene, m.first) & {"laughing", "laughter"}
+        laughing = scene.sentence_words(m.first) & {"laughing", "laughter"}
         if stands(scene, m) and not (joking and fright) and not laughing:
             spot = next((s for s in scene.spots if s.place.name == "bladder"), None)
             yield sign_of("control", (m,), spot)

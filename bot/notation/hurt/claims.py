@@ -1,0 +1,144 @@
+"""From signs, hurts and scores to what the client claims, and the one of them that is kept."""
+
+from dataclasses import dataclass, replace
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import side_of
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.people import anothers
+from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.scores import ABOUT, Score
+from bot.notation.hurt.sign import Sign
+from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Kind
+from bot.notation.hurt.verdict import Hurt, Verdict
+from bot.training.report import Side
+
+SEVERE = 7
+"""A headache from this score is severe: the cut point of Serlin et al. 1995 (Pain 61:277-284)."""
+_TO_SCORE = ABOUT | word_set("went gone maybe felt feels")
+_FAR_PLAIN, _FAR_BARE = 14, 9
+"""Tokens over which a score out of ten, and a bare number, still belong to a hurt."""
+
+
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """A hurt or a sign that stands, with its place, side and score."""
+
+    spot: Spot | None
+    side: Side | None
+    tokens: tuple[int, ...]
+    urgent: bool
+    score: Score | None
+
+
+def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list[Score]) -> list[Claim]:
+    """Signs and standing hurts, each with the score nearest to it; a place with a score is a hurt by itself."""
+    raw = [Claim(s.spot, _side(scene, None, s.spot), s.tokens, True, None) for s in signs if s.tokens]
+    for h in hurts:
+        if h.verdict is Verdict.PAIN:
+            place = range(h.spot.first, h.spot.end) if h.spot else ()
+            tokens = tuple(sorted({*range(h.mark.first, h.mark.end), *place}))
+            raw.append(Claim(h.spot, _side(scene, h.mark, h.spot), tokens, False, None))
+    judged = {h.spot for h in hurts if h.spot and h.verdict is not Verdict.TALK}
+    for score in scores:
+        spot = _scored_place(scene, score)
+        if spot is not None and spot not in judged:
+            raw.append(Claim(spot, _side(scene, None, spot), tuple(range(spot.first, spot.end)), False, None))
+    owned = _owners(scene, raw, scores)
+    claims = _settled([replace(c, score=owned.get(i)) for i, c in enumerate(raw)])
+    nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
+    standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
+    return [_severe_headache(c) for c in standing]
+
+
+def _severe_headache(claim: Claim) -> Claim:
+    head = claim.spot is not None and claim.spot.place.name == "head"
+    return replace(claim, urgent=True) if head and claim.score and claim.score.value >= SEVERE else claim
+
+
+def _side(scene: Passage, mark: Mark | None, spot: Spot | None) -> Side | None:
+    return side_of(scene, mark, spot) if spot else None
+
+
+def _settled(claims: list[Claim]) -> list[Claim]:
+    """Where a place is said, a hurt without one speaks of it too: its score goes to the last place before it."""
+    placed = [c for c in claims if c.spot is not None]
+    loose = [c for c in claims if c.spot is None and not c.urgent and c.score is not None]
+    for c in loose if placed else ():
+        host = ([p for p in placed if p.tokens[0] < c.tokens[0]] or placed)[-1]
+        if host.score is None:
+            claims = [replace(x, score=c.score) if x.spot == host.spot else x for x in claims if x is not c]
+    return claims
+
+
+def _scored_place(scene: Passage, score: Score) -> Spot | None:
+    """The place that a score is of where no cue is said: `knee's at 5 out of 10`, `3/10 knee`."""
+    for spot in reversed(scene.spots):
+        if not scene.same_sentence(spot.first, score.first):
+            continue
+        if 0 <= score.first - spot.end <= (6 if score.plain else 5):
+            return spot if _is_scored(scene, spot, score) else None
+        if score.plain and 0 <= spot.first - score.end <= 3:
+            return spot
+    return None
+
+
+def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
+    between = range(spot.end, score.first)
+    if any(spot.end <= m.first < score.end + 2 for m in scene.of(Cue.GOOD, Cue.FINE)):
+        return False
+    if anothers(scene, Mark(spot.first, spot.end, None), spot.mine):
+        return False
+    if score.plain:
+        return True
+    bare = all(scene.word(i) in _TO_SCORE or scene.tokens[i].kind is Kind.NUMBER for i in between)
+    return bare and spot.place.tissue is not Tissue.MUSCLE and not spot.place.plural
+
+
+def _owners(scene: Passage, claims: list[Claim], scores: list[Score]) -> dict[int, Score]:
+    """For each score the claim nearest to it, with all claims of its place."""
+    owned: dict[int, Score] = {}
+    for score in scores:
+        priced = [(p, i) for i, c in enumerate(claims) if (p := _price(scene, c, score)) is not None]
+        if not priced:
+            continue
+        nearest = min(priced)[1]
+        host = claims[nearest].spot
+        for i, c in enumerate(claims):
+            if i == nearest or (host is not None and c.spot == host):
+                old = owned.get(i)
+                owned[i] = score if old is None or _supersedes(scene, score, old) else old
+    return owned
+
+
+def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
+    """How far a score is from a claim; nothing where it can't be its."""
+    low, high = claim.tokens[0], claim.tokens[-1]
+    ahead = score.first > high
+    distance = score.first - high if ahead else max(0, low - score.end + 1)
+    apart = abs(scene.sentence[score.first] - scene.sentence[low])
+    if apart > 1 or distance > (_FAR_PLAIN if score.plain else _FAR_BARE):
+        return None
+    if not score.plain:
+        between = range(high + 1, score.first)
+        if (not ahead and distance) or any(m.first in between for m in scene.of(Cue.GOVERNS)):
+            return None
+    return distance + 6 * apart + (0 if ahead else 2)
+
+
+def _supersedes(scene: Passage, new: Score, old: Score) -> bool:
+    """`from 6 to 3` is 3; what was last week's gives way; else the higher."""
+    if _earlier(scene, old) is not _earlier(scene, new):
+        return _earlier(scene, old)
+    words = scene.words(old.first - 1, new.first)
+    if words & {"to", "now", "down", "gone"} and "and" not in words:
+        return True
+    return new.plain if new.plain != old.plain else new.value > old.value
+
+
+def _earlier(scene: Passage, score: Score) -> bool:
+    past = [m for m in scene.of(Cue.PAST) if 0 <= m.first - score.end <= 3]
+    return any(scene.same_sentence(m.first, score.first) for m in past)

@@ -1,0 +1,108 @@
+"""Whether a negation denies a cue: `no pain`, `knee doesn't hurt`, `pain free`."""
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.tokens import Gap, Kind
+
+_REACH = 8
+"""Tokens that a negation reaches over."""
+_PASSES = word_set(
+    """
+    any real actual more sign signs of in the to or nor and kind sort hint trace feel felt feeling feels have had
+    has having get got getting notice noticed noticing really been be being was is a at all experience experienced
+    cause causing caused give gave giving me seem seems think it's it that there today with by no not new weird
+    major sharp further longer ever type much lingering nothing side either even so far left right lower upper big
+    single bit like from as such bad serious extra yet suffer suffered this time on during own whatsoever anything
+    i'm i've remotely never nasty other funny strange slight my 's &
+    """
+)
+"""Words through which a negation passes on to a cue."""
+_ANSWER_NEXT = word_set("my i i'm i've the it it's that left right me we")
+"""After these a `no` was an answer, not a negation."""
+_SOFTENED = word_set("almost nearly hardly mostly not isn't wasn't")
+_EXCEPTIONS = word_set("until till til except apart besides unless aside bar only")
+_NEVER = word_set("never not haven't hadn't hasn't")
+_DENIALS = word_set("free none nope nil zero zilch nada")
+_ALL_WELL = word_set("all nothing fine good none thanks pain im i'm feeling feels")
+_LISTED = (
+    *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),
+    *(Cue.FAINT, Cue.QUALITY, Cue.WHISPER, Cue.PRESSURE, Cue.WINDED, Cue.HEADACHE, Cue.CONDITION, Cue.INJURED),
+    *(Cue.BURN, Cue.GOOD, Cue.SEVERE, Cue.WEAK),
+)
+"""Cues through which a negation passes on to another: `no pain or clicking`."""
+
+
+def negated(scene: Passage, mark: Mark) -> bool:
+    """Whether a negation stands over this cue and reaches it."""
+    return scene.once("negated", mark, lambda: _negated(scene, mark))
+
+
+def _negated(scene: Passage, mark: Mark) -> bool:
+    if _denied_after(scene, mark) or (scene.word(mark.first - 1) == "0" and mark.first > 0):
+        return True
+    nots = [n for n in scene.of(Cue.NOT) if 0 <= mark.first - n.end <= _REACH]
+    return any(_reaches(scene, n, mark) and not _excepted(scene, n, mark) for n in nots)
+
+
+def _denied_after(scene: Passage, mark: Mark) -> bool:
+    """`pain free`, `pain: none`, `any pain? no`."""
+    word, then = scene.word(mark.end), scene.word(mark.end + 1)
+    if mark.end < len(scene.tokens) and scene.tokens[mark.end].gap is Gap.HARD:
+        return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or then in _ALL_WELL)
+    if word in _DENIALS:
+        return then not in ("until", "except")
+    return word in ("no", "nah") and scene.ends(mark.end + 1)
+
+
+def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
+    last = scene.word(no.end - 1)
+    if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
+        return False
+    if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
+        return False
+    if scene.word(no.first) in _NEVER and "before" in scene.words(mark.end, mark.end + 3):
+        return False
+    parts = scene.once("parts", scene.found[0], lambda: _parts(scene))
+    for index in range(no.end, mark.first + 1):
+        token = scene.tokens[index]
+        if token.gap is Gap.HARD or (token.gap is Gap.SOFT and not _list_goes_on(scene, index, mark)):
+            return False
+        if index < mark.first and token.word not in _PASSES and index not in parts:
+            return False
+    return True
+
+
+def _parts(scene: Passage) -> frozenset[int]:
+    """The tokens of places and of cues that stand in a list."""
+    spans = [(s.first, s.end) for s in scene.spots] + [(m.first, m.end) for m in scene.of(*_LISTED)]
+    return frozenset(i for first, end in spans for i in range(first, end))
+
+
+def _is_answer(scene: Passage, no: Mark) -> bool:
+    """`no my knee hurts`, `no, it hurts`."""
+    return scene.ends(no.end) or scene.word(no.end) in _ANSWER_NEXT
+
+
+def _list_goes_on(scene: Passage, index: int, mark: Mark) -> bool:
+    """A comma inside `no pain, pinching or clicking`."""
+    for i in range(index, min(index + 6, len(scene.tokens))):
+        if i > index and i > mark.first and scene.tokens[i].gap is not Gap.NONE:
+            return False
+        if scene.word(i) in ("or", "nor"):
+            return True
+        if scene.word(i) in ("my", "but", "i", "is", "it"):
+            return False
+    return False
+
+
+def _excepted(scene: Passage, no: Mark, mark: Mark) -> bool:
+    """`no pain until the last rep`, `no pain except at the bottom`, `no pain as long as i go light`."""
+    for index in range(mark.end, min(mark.end + 9, len(scene.tokens))):
+        if not scene.same_sentence(no.first, index) or scene.tokens[index].kind is Kind.SET:
+            return False
+        word, then = scene.word(index), scene.word(index + 1)
+        if word in _EXCEPTIONS or (word, then) in (("other", "than"), ("as", "long")):
+            return True
+    return False

@@ -1,0 +1,54 @@
+"""Whether a hurt is over: gone, fine since, or long ago."""
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.negation import negated
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.tokens import Gap
+
+_TODAY = word_set("now today just currently")
+_NOT_QUITE = word_set("almost nearly mostly half not hasn't never until")
+_EVENTS = (Cue.MARK, Cue.POP, Cue.STRAIN, Cue.INJURED)
+"""What happened in the session counts, settled or not."""
+_STILL = word_set("again still since today now hurts hurting flared playing")
+
+
+def gone(scene: Passage, mark: Mark) -> bool:
+    """Whether the message says that this is over: `knee pain gone`, `hurt last week, fine now`, `used to hurt`."""
+    here = any(
+        scene.same_sentence(m.first, mark.first) and abs(m.first - mark.end) <= 6
+        for m in scene.of(Cue.NOW)
+        if scene.word(m.first) not in _TODAY
+    )
+    if here:
+        return False
+    before_today = any(
+        scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 10 for m in scene.of(Cue.PAST)
+    )
+    if any(_says_gone(scene, g, mark, before_today=before_today) for g in scene.of(Cue.GONE)):
+        return True
+    later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
+    return before_today and any(not negated(scene, f) for f in later)
+
+
+def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bool:
+    if not scene.same_sentence(g.first, mark.first) or scene.words(g.first - 2, g.first) & _NOT_QUITE:
+        return False
+    settles = scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went"))
+    if mark.cue in _EVENTS and settles and not before_today:
+        return False
+    if not (0 <= g.first - mark.end <= 6 or 0 <= mark.first - g.end <= 3):
+        return False
+    between = range(min(mark.end, g.end), max(mark.first, g.first))
+    broken = any(
+        scene.word(i) in ("but", "and", "then", "my", "still") or scene.tokens[i].gap is Gap.SOFT for i in between
+    )
+    return before_today or not broken
+
+
+def long_ago(scene: Passage, mark: Mark) -> bool:
+    """History and nothing of today: `hurt my back years ago`."""
+    if not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
+        return False
+    return not scene.sentence_words(mark.first) & _STILL

@@ -1,0 +1,42 @@
+"""A stretch of a message that is read at once, with its places; long messages are read in overlapping stretches."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bot.notation.hurt.mending import mended
+from bot.notation.hurt.scene import Scene
+from bot.notation.hurt.spots import Spot, find_spots
+from bot.notation.hurt.tokens import Token
+
+CORE = 60
+"""Tokens that one stretch is asked about."""
+MARGIN = 20
+"""Tokens around them that are read along, so that nothing is cut from what it belongs to."""
+
+
+class Passage(Scene):
+    """A scene with its places."""
+
+    def __init__(self, tokens: tuple[Token, ...], *, doubtful: bool = False) -> None:
+        """Read the tokens; with `doubtful` also words that another real word may hide."""
+        super().__init__(tokens if doubtful else mended(tokens), doubtful=doubtful)
+        self.spots: tuple[Spot, ...] = find_spots(self)
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """Tokens to read, and those among them (`first` up to, not with, `end`) that are this stretch's own to report."""
+
+    tokens: tuple[Token, ...]
+    first: int
+    end: int
+
+
+def stretches(tokens: tuple[Token, ...]) -> Iterator[Stretch]:
+    """The whole where it is short; else stretches whose own tokens tile it."""
+    if len(tokens) <= CORE + 2 * MARGIN:
+        yield Stretch(tokens, 0, len(tokens))
+        return
+    for start in range(0, len(tokens), CORE):
+        low, high = max(0, start - MARGIN), min(len(tokens), start + CORE + MARGIN)
+        yield Stretch(tokens[low:high], start - low, min(start + CORE, len(tokens)) - low)

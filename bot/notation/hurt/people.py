@@ -1,0 +1,78 @@
+"""Whose hurt it is, whether it is only supposed, and whether it was laughed off."""
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.tokens import Gap
+
+_ONGOING = word_set("again still already keeps since")
+_QUESTION = word_set("does do will would can could should is are did might may")
+_OPENERS = word_set("how why coach hi hey question quick when and so btw")
+_OF_ME = word_set("my i it me i'm")
+_ASKED_OF = (Cue.HURT, Cue.PAIN, Cue.PAINFUL, Cue.WHISPER, Cue.STRAIN, Cue.INJURED)
+
+
+def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
+    """Whether somebody else hurts: `my mum's knee hurts`, `he fainted`. `mine` is what the place itself says."""
+    if mine is not None:
+        return not mine
+    return scene.once("anothers", mark, lambda: _anothers(scene, mark))
+
+
+def _anothers(scene: Passage, mark: Mark) -> bool:
+    others = [m for m in scene.found if m.cue is Cue.OTHER]
+    if not others:
+        return False
+    selves = {m.first for m in scene.found if m.cue is Cue.SELF and scene.word(m.first) not in ("me", "mine", "myself")}
+    for index in range(mark.first - 1, max(mark.first - 11, -1), -1):
+        if not scene.same_sentence(index, mark.first):
+            return False
+        if any(m.first <= index < m.end for m in others):
+            return True
+        if index in selves and not any(o.first == index + 1 for o in others):
+            return False
+    return False
+
+
+def supposed(scene: Passage, mark: Mark) -> bool:
+    """An urgent sign only supposed: `what if i pass out`. `I'm going to pass out` is no supposition."""
+    if scene.words(mark.first - 4, mark.first) & {"like", "as"}:
+        return False
+    return _under(scene, mark, Cue.IF)
+
+
+def hypothetical(scene: Passage, mark: Mark) -> bool:
+    """`does this exercise hurt the knee?`, `if it hurts should i stop`, `it will hurt tomorrow`."""
+    return _under(scene, mark, Cue.IF, Cue.FUTURE) or _general_question(scene, mark)
+
+
+def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
+    if scene.sentence_words(mark.first) & _ONGOING:
+        return False
+    for m in scene.of(*cues):
+        if not scene.same_sentence(m.first, mark.first) or not 0 <= mark.first - m.end <= 6:
+            continue
+        if m.cue is Cue.FUTURE and scene.word(m.first - 1) in ("was", "like", "were", "felt", "almost"):
+            continue
+        breaks = {"but", "because"} | ({"and", "my"} if m.cue is Cue.FUTURE else set())
+        between = range(m.end, mark.first + 1)
+        if not any(scene.tokens[i].gap is not Gap.NONE or scene.word(i) in breaks for i in between):
+            return True
+    return False
+
+
+def _general_question(scene: Passage, mark: Mark) -> bool:
+    """A question of an exercise and a place in general, not of the client's own hurt."""
+    if mark.cue not in _ASKED_OF:
+        return False
+    first = scene.sentence.index(scene.sentence[mark.first])
+    for index in range(first, mark.first):
+        if scene.word(index) in _QUESTION and (index == first or scene.word(index - 1) in _OPENERS):
+            return not scene.words(index, mark.end + 3) & _OF_ME
+    return False
+
+
+def laughed(scene: Passage, mark: Mark) -> bool:
+    """Laughter in the same sentence, or right beside it."""
+    return any(abs(scene.sentence[m.first] - scene.sentence[mark.first]) <= 1 for m in scene.of(Cue.LAUGH))

@@ -1,0 +1,84 @@
+"""Words that mean a hurt only beside a place: something off, strained, clicking; and a place alone as a reason."""
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.negation import negated
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.verdict import Judged, Verdict
+
+_WENT_WELL = word_set(
+    "well fine ok okay great good numb dead over up down past through to smoothly better straight smooth forward back"
+)
+_WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE)
+_CLOSE = (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE)
+
+
+def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
+    """The verdict on such a cue."""
+    if spot is None:
+        return Verdict.TALK, "no place is said"
+    if _moved(scene, mark, spot):
+        return Verdict.TALK, "it went or was rolled somewhere"
+    if mark.cue is Cue.JOINT_NOISE and _said_not_to_hurt(scene, mark):
+        return Verdict.DENIED, "a noise, and said not to hurt"
+    low, high = (mark.end, spot.first) if spot.first >= mark.end else (spot.end, mark.first)
+    if high - low > (3 if mark.cue in _CLOSE else 5) or not scene.same_sentence(mark.first, spot.first):
+        return Verdict.TALK, "too far from a place"
+    if mark.cue is Cue.POP and scene.word(mark.first).startswith(("crack", "bang")) and spot.place.name == "back":
+        return Verdict.TALK, "a back that was cracked"
+    if _at_work(scene, mark, spot):
+        return Verdict.EFFORT, "muscles at work"
+    return Verdict.PAIN, f"something wrong in a place ({spot.place.name})"
+
+
+def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`hips went up`, `the niggle in my knee has gone`, `rolled my ankles out`."""
+    if scene.word(mark.end - 1) in ("went", "gone"):
+        cues = scene.of(Cue.PAIN, Cue.SHARP, Cue.SORE, Cue.WHISPER, Cue.CONDITION)
+        hurt = any(scene.same_sentence(m.first, mark.first) and 0 <= mark.first - m.end <= 6 for m in cues)
+        return hurt or scene.word(mark.end) in _WENT_WELL
+    return scene.word(mark.first) == "rolled" and "out" in scene.words(spot.end, spot.end + 2)
+
+
+def _said_not_to_hurt(scene: Passage, mark: Mark) -> bool:
+    hurts = scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL)
+    return any(scene.same_sentence(m.first, mark.first) and negated(scene, m) for m in hurts)
+
+
+def _at_work(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """Muscles that are felt, tremble or complain in a set."""
+    muscle = spot.place.tissue is Tissue.MUSCLE
+    if spot.place.name == "lung" or (muscle and mark.cue is Cue.JOINT_NOISE):
+        return True
+    if muscle and ((spot.place.plural and mark.cue in _WORKING) or scene.word(mark.first) == "can"):
+        return True
+    felt = mark.cue is Cue.WHISPER and scene.word(mark.first) in ("felt", "feel", "feeling")
+    return felt and (muscle or spot.place.tissue is Tissue.CHEST)
+
+
+_CUT = word_set(
+    """
+    bin binned skip skipped skipping stop stopped stopping cut drop dropped left bailed bail swapped modified lighter
+    light rest resting no
+    """
+)
+
+
+def bare_reasons(scene: Passage) -> list[tuple[Mark, Spot]]:
+    """`had to bin the squats, knee`: a joint alone in its clause, after something was cut."""
+    out: list[tuple[Mark, Spot]] = []
+    for spot in scene.spots:
+        start = spot.first - (1 if spot.side else 0) - (1 if scene.word(spot.first - 1) == "my" else 0)
+        joint = spot.place.tissue in (Tissue.JOINT, Tissue.MIXED) and not spot.place.plural
+        if start < 1 or not joint or not scene.ends(spot.end) or not scene.ends(start):
+            continue
+        if not scene.same_sentence(start - 1, start):
+            continue
+        first = scene.sentence.index(scene.sentence[start])
+        before = scene.words(first, start)
+        if before & _CUT and not {"no", "time"} <= before:
+            out.append((Mark(spot.first, spot.end, None, spot.place), spot))
+    return out

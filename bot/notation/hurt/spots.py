@@ -1,0 +1,142 @@
+"""The places named in a passage, each with its owner and its side."""
+
+from dataclasses import dataclass
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.scene import HURTING, Scene
+from bot.notation.hurt.tokens import Gap, Kind
+from bot.training.report import Side
+
+SIDES = dict.fromkeys(("left", "l", "lh", "lhs", "lefthand"), Side.LEFT) | dict.fromkeys(
+    ("right", "r", "rh", "rhs", "righthand"), Side.RIGHT
+)
+"""The words for a side."""
+_BETWEEN_SIDE = word_set(
+    """
+    lower upper inner outer front back rear of my the side hand inside outside mid sided big medial lateral poor old
+    bad dodgy sore hamstring quad bottom top part
+    """
+)
+_NOT_A_SIDE_AFTER = word_set(
+    """
+    now after in it at before away where the to for me you there here well and so as i we my about when then work
+    home right
+    """
+)
+_COPULA = word_set(
+    """
+    is was 's felt feels feeling has really still so pretty bit slightly started starts been got gets a did does do
+    """
+)
+_TELLS_A_PLACE = word_set("'s is was felt feels feeling went has are doesn't didn't isn't wasn't")
+_RETURNED = word_set("is 's was come came comes coming go went get got be been i'm going breath are it right pain i")
+"""Words before `back` that make it `again`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place named in the message."""
+
+    first: int
+    end: int
+    place: Place
+    side: Side | None
+    mine: bool | None
+    """Whose it is: the client's, another's (False), or not said."""
+    doubts: int
+    """Words of it that are another real word, read as a slip."""
+    solid: bool
+    """Whether a telling word of it stands as typed."""
+    typed: bool
+    """Whether every word of it stands as typed."""
+
+
+def find_spots(scene: Scene) -> tuple[Spot, ...]:
+    """The places, in order; exercises (`leg press`) and the adverb `back` are none."""
+    out: list[Spot] = []
+    for m in scene.place_marks:
+        if m.place is None or (out and m.first < out[-1].end) or _is_exercise(scene, m):
+            continue
+        if m.place.name == "back" and not _is_my_back(scene, m):
+            continue
+        if m.place.name == "side" and scene.word(m.end) == "of":
+            continue
+        out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
+    return tuple(out)
+
+
+def implied(mark: Mark) -> Spot | None:
+    """The place that a cue means by itself: a headache's head."""
+    if mark.place is None:
+        return None
+    return Spot(mark.first, mark.end, mark.place, None, None, mark.doubts, mark.solid, mark.typed)
+
+
+def _is_exercise(scene: Scene, m: Mark) -> bool:
+    if m.end >= len(scene.tokens):
+        return False
+    tail = scene.tokens[m.end]
+    return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS
+
+
+def _is_my_back(scene: Scene, m: Mark) -> bool:
+    before, after = scene.word(m.first - 1), scene.word(m.end)
+    mine = "my" in (before, scene.word(m.first - 2))
+    if m.end - m.first > 1 or mine or (before in BACK_BEFORE and after not in ("to", "at")):
+        return True
+    if before in _RETURNED:
+        return False
+    hurts = {x.first for x in scene.marks if x.cue in HURTING}
+    if m.end in hurts or (m.end + 1 in hurts and after in _COPULA):
+        return after not in ("to", "at", "again")
+    starts = before in ("", "and", "or", "on", "with", "but", "through") and m.end < len(scene.tokens)
+    return after in _TELLS_A_PLACE or (after not in NOT_MY_BACK and starts)
+
+
+def _mine(scene: Scene, first: int) -> bool | None:
+    for index in range(first - 1, max(first - 6, -1), -1):
+        if scene.tokens[index + 1].gap is Gap.HARD:
+            return None
+        word = scene.word(index)
+        if word in ("my", "me", "mine"):
+            return True
+        if word in ("his", "her", "their"):
+            return False
+        if word == "'s":
+            return False if any(x.cue is Cue.OTHER and x.end == index for x in scene.found) else None
+        if word not in _BETWEEN_SIDE and word not in SIDES:
+            return None
+    return None
+
+
+def _side(scene: Scene, m: Mark) -> Side | None:
+    seen: set[Side] = set()
+    for index in range(m.first - 1, max(m.first - 6, -1), -1):
+        word = scene.word(index)
+        if word in SIDES and not (word == "right" and scene.word(index - 1) in ("all", "not")):
+            seen.add(SIDES[word])
+        elif word not in _BETWEEN_SIDE and not (word == "and" and seen):
+            break
+        if scene.tokens[index].gap is Gap.HARD:
+            break
+    if not seen:
+        seen = _side_after(scene, m.end)
+    return seen.pop() if len(seen) == 1 else None
+
+
+def _side_after(scene: Scene, end: int) -> set[Side]:
+    index = end
+    while scene.word(index) in ("on", "the", "my", "side"):
+        index += 1
+    word = scene.word(index)
+    if word not in SIDES or not scene.same_sentence(end - 1, index):
+        return set()
+    if scene.word(index + 1) in _NOT_A_SIDE_AFTER and scene.tokens[index + 1].gap is Gap.NONE:
+        return set()
+    if index == end and scene.tokens[index].gap is Gap.NONE and len(word) == 1:
+        return set()
+    begins_another = any(m.first == index + 1 for m in scene.place_marks)
+    return set() if begins_another else {SIDES[word]}
