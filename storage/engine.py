@@ -50,7 +50,7 @@ class Store:
                 check(work)
         except sa.exc.DBAPIError as error:
             store.close()
-            raise StoreFault(f"The database can't be opened: {_plain(error)}.") from error
+            raise StoreFault(f"The database can't be opened: {_plain(error, store.engine)}.") from error
         except BaseException:
             store.close()
             raise
@@ -65,7 +65,7 @@ class Store:
             with self.begin() as work:
                 check(work)
         except sa.exc.DBAPIError as error:
-            raise StoreFault(f"The database can't be brought up to date: {_plain(error)}.") from error
+            raise StoreFault(f"The database can't be brought up to date: {_plain(error, self.engine)}.") from error
 
     @contextmanager
     def begin(self) -> Iterator[Work]:
@@ -89,9 +89,11 @@ def is_retryable(error: BaseException) -> bool:
     return state in RETRYABLE if state else "database is locked" in str(error.orig)
 
 
-def _plain(error: sa.exc.DBAPIError) -> str:
-    """What the driver says, in one line."""
-    return " ".join(str(error.orig).split()).rstrip(".")
+def _plain(error: sa.exc.DBAPIError, engine: sa.Engine) -> str:
+    """Which database, and what the driver says, in one line."""
+    url = engine.url
+    where = url.database if url.get_backend_name() == "sqlite" else url.render_as_string(hide_password=True)
+    return f"{where}: {' '.join(str(error.orig).split()).rstrip('.')}"
 
 
 def _engine(url: str) -> sa.Engine:
@@ -105,7 +107,10 @@ def _engine(url: str) -> sa.Engine:
         case "postgresql":
             options = {"options": f"-c lock_timeout={LOCK_WAIT_S}s"}
             return sa.create_engine(
-                address.set(drivername="postgresql+psycopg"), connect_args=options, execution_options=_COUNTED
+                address.set(drivername="postgresql+psycopg"),
+                connect_args=options,
+                execution_options=_COUNTED,
+                hide_parameters=True,
             )
         case other:
             raise StoreFault(f"No database of the kind {other!r}: write sqlite:///file or postgresql://....")
@@ -120,7 +125,10 @@ def _sqlite(address: sa.URL) -> sa.Engine:
     except OSError as error:
         raise StoreFault(f"The folder {file.parent} can't be made: {error.strerror}.") from error
     engine = sa.create_engine(
-        address, connect_args={"timeout": LOCK_WAIT_S, "cached_statements": 512}, execution_options=_COUNTED
+        address,
+        connect_args={"timeout": LOCK_WAIT_S, "cached_statements": 512},
+        execution_options=_COUNTED,
+        hide_parameters=True,
     )
     sa.event.listen(engine, "connect", _prepare_sqlite)
     sa.event.listen(engine, "begin", _begin_immediate)
