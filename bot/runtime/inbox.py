@@ -8,7 +8,6 @@ from datetime import datetime
 from typing import assert_never
 
 import structlog
-from sqlalchemy.exc import DisconnectionError, InterfaceError, OperationalError
 
 import storage.desk
 import storage.inbox
@@ -18,6 +17,7 @@ from bot.dialogue.turn import NOTHING, Turn
 from bot.runtime.ports import AnswerTap, Arrived, UpdateReader
 from bot.runtime.turns import Committed, commit
 from bot.saying import Leave, Say, Toast, line
+from storage.engine import is_retryable
 from storage.facts import Origin
 from storage.inbox import InboxRow, RawUpdate
 from storage.work import Overtaken, Work
@@ -30,9 +30,6 @@ TRIES = 3
 
 PASS = 32
 """At most so many turns share a transaction."""
-
-DATABASE_TROUBLE = (OperationalError, InterfaceError, DisconnectionError)
-"""Locks, lost connections, a full disk: the same turn may succeed later."""
 
 TOKENS = 4
 """Fresh random texts on a desk."""
@@ -84,9 +81,9 @@ def _work_row(work: Work, row: InboxRow, desks: Desks, *, now: datetime, worked:
     try:
         incoming = desks.reader.read(row.raw, received_at=row.received_at)
         turn, done = _answered(work, row, incoming, desks, now=now)
-    except DATABASE_TROUBLE:
-        raise  # not this turn's fault: nobody's try is counted
-    except Exception as error:  # this turn's own trouble
+    except Exception as error:
+        if is_retryable(error):
+            raise  # the database's trouble (a lock, a lost connection): nobody's try is counted
         _fail(work, row, incoming, error, now=now, worked=worked)
         return
     worked.parcels += done.parcels

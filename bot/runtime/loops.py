@@ -12,6 +12,7 @@ import storage.inbox
 import storage.outbox
 from bot.faults import ChatFault
 from bot.runtime.clock import Clock
+from bot.runtime.delivery import Claimed
 from bot.runtime.health import Pulse
 from bot.runtime.inbox import Desks, Worked, place_of, receive, work_some
 from bot.runtime.leases import Leases, Loop
@@ -74,9 +75,12 @@ class Service:
     # --- what came in
 
     async def receive(self, arrived: tuple[Arrived, ...]) -> None:
-        """Kept when this returns; only then may it be acknowledged. Raises what the database raises."""
-        now = self.clock.now()
-        await self.writer.run(lambda work: receive(work, arrived, bot=self.bot, now=now))
+        """Kept when this returns; only then may it be acknowledged. Raises what the database raises.
+
+        Where this process also works and sends, the turns and the first claims are in the same transaction: a turn
+        that fails is undone alone, what arrived is kept all the same.
+        """
+        await self._pass(arrived)
         self._work_wake.set()
 
     # --- loops
@@ -172,15 +176,29 @@ class Service:
 
     async def work_once(self) -> bool:
         """One pass over the waiting chats; whether there was something to do."""
+        worked = await self._pass(())
+        self._trouble = 0
+        return worked.more
+
+    async def _pass(self, arrived: tuple[Arrived, ...]) -> Worked:
+        """Keeps what arrived, works on what waits, claims what goes out: one transaction."""
         self._busy += 1
+        now = self.clock.now()
+
+        def job(work: Work) -> tuple[Worked, tuple[Claimed, ...]]:
+            if arrived:
+                receive(work, arrived, bot=self.bot, now=now)
+            worked = work_some(work, self.desks, now=now) if Role.WORK in self.roles else Worked()
+            return worked, self.outbox.claim(work, room, now) if worked.parcels else ()
+
         try:
-            now = self.clock.now()
-            worked = await self.writer.run(lambda work: work_some(work, self.desks, now=now))
+            with self.outbox.room(wanted=Role.SEND in self.roles) as room:
+                worked, claimed = await self.writer.run(job)
+                self.outbox.take_up(claimed)
             self._after(worked)
         finally:
             self._busy -= 1
-        self._trouble = 0
-        return worked.more
+        return worked
 
     def _after(self, worked: Worked) -> None:
         self.pulse.turns += worked.turns

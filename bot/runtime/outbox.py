@@ -6,7 +6,8 @@ call; what was in hand when a process died is known to be uncertain (`recover`).
 
 import asyncio
 import random
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -145,6 +146,8 @@ class Outbox:
         self._carried: list[Carried] = []
         self._waits: dict[int, float] = {}
         self._fault: ChatFault | None = None
+        self._reserved = 0
+        self._is_open = False
         self.wake = asyncio.Event()
         """Set by whoever puts parcels; also when a call comes back."""
         self.sent = 0
@@ -160,16 +163,35 @@ class Outbox:
         self.wake.clear()
         if self._fault is not None:
             raise self._fault
-        room = min(self._senders - len(self._in_flight), self._pacer.room()) if may_claim else 0
         carried = tuple(self._carried)
-        if room <= 0 and not carried:
-            return 0
-        now = self._clock.now()
-        claimed = await self._writer.run(lambda work: self._turn_over(work, carried, room, now))
-        del self._carried[: len(carried)]
+        with self.room(wanted=may_claim) as room:
+            if room <= 0 and not carried:
+                return 0
+            now = self._clock.now()
+            claimed = await self._writer.run(lambda work: self._turn_over(work, carried, room, now))
+            del self._carried[: len(carried)]
+            self.take_up(claimed)
+        return len(claimed)
+
+    @contextmanager
+    def room(self, *, wanted: bool = True) -> Iterator[int]:
+        """How many parcels may be claimed and taken up while the block runs; nobody else gets this room meanwhile."""
+        free = self._senders - len(self._in_flight) - self._reserved
+        room = max(0, min(free, self._pacer.room() - self._reserved)) if wanted and self._is_open else 0
+        self._reserved += room
+        try:
+            yield room
+        finally:
+            self._reserved -= room
+
+    def claim(self, work: Work, room: int, now: datetime) -> tuple[Claimed, ...]:
+        """Claims in the transaction that put the parcels; `take_up` what it gives once that is committed."""
+        return claim(work, worker=self._worker, now=now, limit=room)
+
+    def take_up(self, claimed: tuple[Claimed, ...]) -> None:
+        """Carries what was claimed."""
         for one in claimed:
             self._take_up(one)
-        return len(claimed)
 
     def _turn_over(self, work: Work, carried: tuple[Carried, ...], room: int, now: datetime) -> tuple[Claimed, ...]:
         for one in carried:
@@ -232,6 +254,7 @@ class Outbox:
 
     async def run(self, stop: asyncio.Event, *, poll_s: float, on_error: Callable[[Exception], float]) -> None:
         """Until `stop`: then what is in hand comes back and is settled."""
+        self._is_open = True
         while not stop.is_set():
             try:
                 await self.step()
@@ -242,6 +265,7 @@ class Outbox:
                 continue
             room_after_s = self._pacer.room_after_s()
             await wait_for(self.wake, min(poll_s, room_after_s) if room_after_s > 0 else poll_s)
+        self._is_open = False
         while self._in_flight:
             await asyncio.wait(self._in_flight)
         await self.step(may_claim=False)

@@ -7,8 +7,9 @@ import structlog
 
 import storage.schedule
 from bot.dialogue.incoming import Due
-from bot.runtime.inbox import DATABASE_TROUBLE, Desks, place_of, turn_for
+from bot.runtime.inbox import Desks, place_of, turn_for
 from bot.runtime.turns import commit
+from storage.engine import is_retryable
 from storage.facts import Origin
 from storage.schedule import DueRule
 from storage.work import Overtaken, Work
@@ -66,11 +67,11 @@ def _take_up(work: Work, rule: DueRule, desks: Desks, failures: Failures, *, now
             storage.schedule.advance(work, rule, now=now)
             origin = Origin(by="clock", at=now, source=f"r{stamp}")
             done = commit(work, turn, origin=origin, key=f"remind:{stamp}", now=now)
-    except DATABASE_TROUBLE:
-        raise  # tried again with the next tick
     except Overtaken:
         return None
-    except Exception as error:  # this rule's own trouble
+    except Exception as error:
+        if is_retryable(error):
+            raise  # the database's trouble: tried again with the next tick
         return _fail(work, rule, failures, error, now=now)
     failures.forget(rule)
     log.info(

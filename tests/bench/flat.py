@@ -1,0 +1,149 @@
+"""What a reply costs after a month and after five years, among ten clients and among ten thousand: the same.
+
+`python -m tests.bench flat [--replies 200] [--clients 10000] [--postgres URL]`
+
+A reply is everything from the raw update to the settled send, by the runtime's own functions and the talks, without
+HTTP: the client reports a set, takes it back, and so on. The houses take turns, so that a slow minute meets them all.
+Goal: at most 1.2 times the cost of the small young house.
+"""
+
+import argparse
+import itertools
+import json
+import sys
+import tempfile
+import time
+from collections.abc import Iterator, Sequence
+from contextlib import ExitStack
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from pathlib import Path
+from statistics import median
+
+from bot.dialogue.router import answer
+from bot.gateway.reader import RawReader
+from bot.runtime.bodies import read_send
+from bot.runtime.delivery import Delivered
+from bot.runtime.inbox import Desks, receive, work_some
+from bot.runtime.logs import set_up_logs
+from bot.runtime.outbox import Carried, claim, settle
+from bot.runtime.ports import Arrived
+from bot.training.people import Standing
+from storage.engine import Store
+from storage.keyring import Keyring
+from storage.outbox import ParcelKind
+from tests.postgres import server
+from tests.store import practice
+from tests.store.conftest import KEY
+from tests.store.test_growth import history
+
+GOAL = 1.2
+CHAT = 101
+"""The chat of the client who reports (`tests.store.practice.client`)."""
+TEXTS = ("100x5 @2", "/undo")
+
+
+@dataclass(slots=True)
+class House:
+    """A filled database, with what its replies took."""
+
+    name: str
+    store: Store
+    took_ms: list[float] = field(default_factory=list)
+    numbers: Iterator[int] = field(default_factory=lambda: itertools.count(1_000))
+    sent: int = 0
+
+    def reply(self, text: str, now: datetime) -> None:
+        """One message, from the raw update to its settled answers."""
+        number = next(self.numbers)
+        chat = {"id": CHAT, "type": "private"}
+        message = {"message_id": number, "date": int(now.timestamp()), "text": text, "chat": chat}
+        raw = json.dumps({"update_id": number, "message": message})
+        desks = Desks(RawReader(), answer, practice.HOUSE, "bench")
+        begun = time.perf_counter()
+        with self.store.begin() as work:
+            receive(work, (Arrived(number, CHAT, raw),), bot=1, now=now)
+        with self.store.begin() as work:
+            work_some(work, desks, now=now)
+        while self._send(now):
+            pass
+        self.took_ms.append((time.perf_counter() - begun) * 1000)
+
+    def _send(self, now: datetime) -> int:
+        with self.store.begin() as work:
+            claimed = claim(work, worker="bench", now=now, limit=8)
+        with self.store.begin() as work:
+            for one in claimed:
+                shown = "x" if one.parcel.kind is ParcelKind.SEND and read_send(one.parcel.body).html else ""
+                self.sent += 1
+                settle(work, Carried(one, Delivered(1_000_000 + self.sent, shown)), now=now)
+        return len(claimed)
+
+
+def fill(store: Store, *, weeks: int, others: int) -> None:
+    """A client with so many weeks of training and a session under way, among so many others with a month each."""
+    with store.begin() as work:
+        practice.practice(work)
+        history(work, weeks)
+        practice.session(work)
+    for start in range(0, others, 100):
+        with store.begin() as work:
+            for n in range(start, min(others, start + 100)):
+                practice.client(work, id=f"other-{n}", chat=10_000 + n, name=f"P{n}", standing=Standing.ACTIVE)
+                history(work, 1, of=f"other-{n}")
+
+
+def main(argv: Sequence[str]) -> int:
+    """Measures and prints; 1 where the goal is missed."""
+    parser = argparse.ArgumentParser(prog="flat")
+    parser.add_argument("--replies", type=int, default=200)
+    parser.add_argument("--clients", type=int, default=10_000)
+    parser.add_argument("--postgres", action="store_true", help="on an embedded PostgreSQL that waits for no disk")
+    asked = parser.parse_args(argv)
+    set_up_logs(as_json=False, level="error")
+    sizes = {
+        "a month, 10 clients": (4, 10),
+        "5 years, 10 clients": (260, 10),
+        f"a month, {asked.clients} clients": (4, asked.clients),
+    }
+    with ExitStack() as stack:
+        folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
+        postgres = stack.enter_context(server()) if asked.postgres else None
+        houses = []
+        for n, (name, (weeks, others)) in enumerate(sizes.items()):
+            url = postgres.url(postgres.new_database()) if postgres else f"sqlite:///{folder / f'{n}.db'}"
+            store = Store.open(url, Keyring.of(KEY))
+            stack.callback(store.close)
+            store.migrate()
+            begun = time.perf_counter()
+            fill(store, weeks=weeks, others=others)
+            sys.stdout.write(f"filled: {name} ({time.perf_counter() - begun:.0f} s)\n")
+            houses.append(House(name, store))
+        live(houses, asked.replies)
+        return show(houses)
+
+
+def live(houses: list[House], replies: int) -> None:
+    """The houses in turn."""
+    now = practice.NOW + timedelta(minutes=1)
+    for n in range(replies + 20):
+        for house in houses:
+            house.reply(TEXTS[n % len(TEXTS)], now + timedelta(seconds=20 * n))
+    for house in houses:
+        del house.took_ms[:20]  # the first ones prepare their statements
+
+
+def show(houses: list[House]) -> int:
+    """The table with its ratios."""
+    base = median(houses[0].took_ms)
+    worst = 0.0
+    for house in houses:
+        middle = median(house.took_ms)
+        worst = max(worst, middle / base)
+        late = sorted(house.took_ms)[len(house.took_ms) * 99 // 100]
+        sys.stdout.write(
+            f"{house.name:28} p50 {middle:6.2f} ms  p99 {late:6.2f} ms  ratio {middle / base:4.2f}"
+            f"  ({house.sent} messages sent)\n"
+        )
+    sys.stdout.write(f"goal: at most {GOAL}: {'reached' if worst <= GOAL else 'missed'} ({worst:.2f})\n")
+    return 0 if worst <= GOAL else 1
