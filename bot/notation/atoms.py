@@ -146,10 +146,14 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
         started = True
         if item.rule == "effort":
             atoms.append(_effort(item))
-        elif item.rule == "lead":
-            atoms.append(_lead(item, join))
         else:
-            atoms.extend(_entry(item, join))
+            entry = _entry(item, join)
+            alone = entry[0] if len(entry) == 1 else None
+            if alone is not None and alone.lead and alone.join is Join.AT and _is_scale(alone):
+                assert alone.value is not None
+                atoms.append(_scaled(alone.start, alone.end, 10 - alone.value))
+            else:
+                atoms.extend(entry)
     return tuple(atoms)
 
 
@@ -165,6 +169,8 @@ def _entry(entry: Node, join: Join) -> list[Amount]:
     for part in entry.parts:
         if isinstance(part, Mark):
             join = JOINS[part.kind]
+        elif part.rule == "lead":
+            amounts.append(_lead(part, join))
         else:
             amounts.append(replace(_amount(part.parts), join=join))
             join = Join.SPACE
@@ -244,6 +250,18 @@ def _said(amount: Amount, mark: Mark) -> Amount:
             return amount
 
 
+def _is_scale(amount: Amount) -> bool:
+    """Whether an `@` number alone is an effort: at most ten, and nothing said of what it counts."""
+    plain = amount.counts is Counts.UNSAID and not amount.sign and not amount.hand and not amount.each
+    return plain and amount.value is not None and amount.value <= 10
+
+
+def _scaled(start: int, end: int, rir: Decimal) -> Effort:
+    beyond = not 0 <= rir <= 10
+    half = (rir * 2).to_integral_value() / 2 if not beyond else Decimal(0)
+    return Effort(start, end, half, beyond=beyond or half != rir)
+
+
 def _unless(amount: Amount, counts: Counts) -> Counts:
     return counts if amount.counts is Counts.UNSAID else amount.counts
 
@@ -260,6 +278,4 @@ def _effort(effort: Node) -> Effort:
         whole = -1 if Kind.LASTREP in kinds or value != int(value) else int(value)
         return Effort(start, end, Decimal(0), failed=whole)
     rir = 10 - value if kinds & {Kind.RPE, Kind.RPEPOST, Kind.FEELS} else value
-    beyond = not 0 <= rir <= 10
-    half = (rir * 2).to_integral_value() / 2 if not beyond else Decimal(0)
-    return Effort(start, end, half, beyond=beyond or half != rir)
+    return _scaled(start, end, rir)

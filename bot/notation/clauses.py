@@ -7,6 +7,8 @@ from bot.notation.tokens import Mark
 
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.OPEN, Kind.CLOSE))
 _DOING = ("did", "got", "managed", "made", "ended", "but", "only", "just", "actual", "actually", "instead", "so", "today")
+_PAST = ("last", "used", "my", "pb", "pr", "best", "personal", "previous", "record", "since", "back in")
+_NOW = ("but", "today", "now", "tonight", "instead", "actual")
 _HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
 
 
@@ -32,7 +34,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     hoping = marks[place].text.split()[-1] in _HOPED
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
-        if marks[place].kind is Kind.OTHERTIME and mark.text in _DOING and not (hoping and mark.text in ("only", "just")):
+        doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
+        if marks[place].kind is Kind.OTHERTIME and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break

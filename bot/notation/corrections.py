@@ -22,7 +22,8 @@ from bot.training.report import Performed, SetKey, Side, Stage
 from bot.training.units import Load, Unit
 
 CUES = frozenset((Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT))
-STRONG = frozenset((Kind.MEANT,))
+_LATE = frozenset("forgot forget late delay missed delayed slow".split())
+"""Words of an apology for something else than a number."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,17 +85,23 @@ def is_correction(piece: Sequence[Mark], record: Record) -> bool:
     cue = next((i for i, k in enumerate(kinds) if k in CUES), None)
     if kinds and kinds[0] is Kind.X and len(kinds) > 1 and kinds[1] is Kind.NUM and piece[0].text == "*":
         return piece[0].end == marks[1].start
+    if kinds[:1] == [Kind.NO] and kinds[1:2] == [Kind.NUM] and len(kinds) <= 4:
+        return True
+    if _relabels(marks, record):
+        return True
     if cue is None:
         return False
     ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
     named = any(k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue])
-    if ahead and not named and Kind.NOT not in kinds:
+    if ahead and not named and Kind.NOT not in kinds and Kind.WROTE not in kinds:
         return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
     last = record.last()
     if wanted is not None and last is not None and kinds[cue] is Kind.WAS:
         if not any(p.stage is wanted for p in record.rows((last.exercise, last.set or 0))):
             return False
+    if kinds[cue] is Kind.SORRY and any(m.text in _LATE for m in piece):
+        return False
     near = [k for k in kinds[cue + 1 : cue + 4] if k not in (Kind.COMMA, *CUES, Kind.STOP, Kind.AT, Kind.FOR, Kind.TO)]
     following = marks[cue + 1 :]
     if not any(m.kind in (Kind.NUM, Kind.BODY, Kind.EMPTY, Kind.RPE, Kind.RIR, Kind.CLOCK) for m in following):
@@ -104,6 +111,19 @@ def is_correction(piece: Sequence[Mark], record: Record) -> bool:
     if kinds[cue] is Kind.WAS and near and near[0] is Kind.WORD:
         return False
     return True
+
+
+def _relabels(marks: Sequence[Mark], record: Record) -> bool:
+    """Whether a piece starts with the number of a set that is stored: `set 2: 9`, `second set 62.5`."""
+    last = record.last(record.last_exercise)
+    if last is None or any(m.kind is Kind.NAME for m in marks):
+        return False
+    shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    numbers = [m for m in shaped if m.kind is Kind.NUM]
+    return bool(shaped) and shaped[0].kind is Kind.LABEL and len(labels) == 1 and 0 < len(numbers) <= 2 and bool(
+        record.rows((last.exercise, labels[0]))
+    )
 
 
 def read_scrap(piece: Sequence[Mark]) -> bool:
@@ -120,12 +140,23 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             if pieces[-1]:
                 pieces.append([])
             continue
+        again = mark.kind is Kind.AND and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1]) and _labels_next(marks, place)
+        if again:
+            pieces.append([])
+            continue
         starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
         numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in pieces[-1])
-        if starts and numbers and _numbers_follow(marks, place) and not _has_label(pieces[-1]):
+        wrote = any(m.kind is Kind.WROTE for m in pieces[-1])
+        if starts and numbers and not wrote and _numbers_follow(marks, place) and not _has_label(pieces[-1]):
             pieces.append([])
         pieces[-1].append(mark)
     return [p for p in pieces if p]
+
+
+def _labels_next(marks: Sequence[Mark], place: int) -> bool:
+    """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
+    following = [m.kind for m in marks[place + 1 : place + 3]]
+    return following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET])
 
 
 def _is_no(mark: Mark) -> bool:

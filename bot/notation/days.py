@@ -29,6 +29,9 @@ _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move",
 _NOT_ITS_DAY = ("from", "since", "than", "like", "after", "as", "beat", "versus", "vs")
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
+_AWAY = frozenset("missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn".split())
+"""Words of a day without training."""
+_TELLING = frozenset("log logging logged send sending sent report reporting write post posting forgot message update".split())
 _SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
 
 
@@ -142,6 +145,10 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and "the" in _text(marks, place - 1).split():
         if "on" in (_text(marks, place - 2), *_text(marks, place - 1).split()) and _text(marks, place + 1) not in ("set", "rep"):
             return _past(int(mark.value), None, (place,), today)
+    if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
+        return _iso(marks, place, today)
+    if mark.kind is Kind.BAD and (place == 0 or marks[place - 1].kind is Kind.LINE):
+        return _dotted(mark, place, today)
     if mark.kind is Kind.NUM and following is not None and following.kind is Kind.SLASH and following.tight:
         return _slashed(marks, place, today)
     return None
@@ -149,6 +156,31 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 
 def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:
     return marks[place + 1].kind if place + 1 < len(marks) else None
+
+
+def _iso(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    """`2026-03-02`."""
+    parts = marks[place : place + 5]
+    kinds = [m.kind for m in parts]
+    if kinds != [Kind.NUM, Kind.DASH, Kind.NUM, Kind.DASH, Kind.NUM] or not all(m.tight for m in parts[1:]):
+        return None
+    year, month, day = (int(m.value or 0) for m in parts[::2])
+    try:
+        said = date(year, month, day)
+    except ValueError:
+        return None
+    return DaySaid(said, tuple(range(place, place + 5))) if said < today else None
+
+
+def _dotted(mark: Mark, place: int, today: date) -> DaySaid | None:
+    """`02.03.2026`: day before month, as where dates are written with points."""
+    parts = [p for p in mark.text.split(".") if p]
+    if len(parts) not in (2, 3) or not all(p.isdigit() for p in parts):
+        return None
+    day, month = int(parts[0]), int(parts[1])
+    if not (1 <= day <= 31 and 1 <= month <= 12):
+        return None
+    return _past(day, month, (place,), today)
 
 
 def _past(day: int, month: int | None, places: tuple[int, ...], today: date) -> DaySaid | None:
@@ -206,9 +238,14 @@ def _is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     while end < len(marks) and marks[end].kind not in (*edges, Kind.COLON):
         end += 1
     part = [m for i, m in enumerate(marks[start:end], start) if i not in places]
+    words = {w for m in part for w in m.text.split()}
     if end < len(marks) and marks[end].kind is Kind.COLON:
-        return False
+        return bool(words & _AWAY and not words & _TELLING)
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
+        return True
+    numbered = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in part)
+    words = {w for m in part for w in m.text.split()}
+    if words & _AWAY and not numbered and not words & _TELLING:
         return True
     if any(m.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
         return False

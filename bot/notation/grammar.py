@@ -17,9 +17,9 @@ from bot.notation.tokens import Mark
 GRAMMAR = r"""
 start: item*
 
-?item: entry | effort | lead | loose
+?item: entry | effort | loose
 
-entry: amount (link amount)*
+entry: (amount | lead) (link amount)*
 link: X | FOR | AT | WITH
 
 amount: operand tail*

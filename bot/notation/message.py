@@ -54,6 +54,8 @@ class Reader:
         self.skipped: list[str] = []
         self.alternatives = 0
         self.hurt_names: set[int] = set()
+        self.header: Mark | None = None
+        """A name that stood alone on its line: its sets follow."""
         self.early: list[Atom] = []
         """Efforts said before the sets that they are of."""
 
@@ -77,6 +79,7 @@ class Reader:
         skips = read_skips(marks)
         elsewhen = other_times(marks)
         finished = read_finish(_masked(marks, elsewhen))
+        elsewhen_marks = [marks[i] for i in sorted(elsewhen)]
         marks = _masked(marks, elsewhen - skips.places)
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
         marks = _masked(marks, (skips.places - kept) | hurt_names)
@@ -92,6 +95,8 @@ class Reader:
             finished = self._done(marks, finished)
         if self.ask is None:
             self._skips(skips)
+        if self.ask is None and not said and not question and _tells_of_before(marks, elsewhen_marks):
+            self._doubt(Doubt(AskKind.DAY, 0, len(self.folded.text)), 0)
         if self.ask is None and (self.record.said or self.record.replaces or self.skipped):
             self._day(day)
         reports = bool(self.record.said or self.record.replaces or self.skipped or self.ask is not None)
@@ -242,6 +247,12 @@ class Reader:
             self._doubt(Doubt(AskKind.NUMBER_FORMAT, bad.start, bad.end), 0)
             return
         name = segment.name
+        if name is not None:
+            self.header = name if not reports and not efforts and _is_header(piece) else None
+        elif self.header is not None and reports:
+            name = self.header
+            self.header = None
+            segment = Segment(name, segment.marks)
         if name is not None and (reports or efforts):
             self._note(name.start, name.end, Meaning.NAME, self._names_of(name))
         swapped = _is_substitute(piece)
@@ -255,7 +266,7 @@ class Reader:
             if efforts and name is None and not self.record.said and _is_led(piece, efforts[-1]):
                 self.early = [a for a in atoms if isinstance(a, Effort | Sign)]
             elif efforts:
-                self._rate(efforts[-1], name)
+                self._rate(efforts[-1], name, any(isinstance(a, Sign) and _is_all(a) for a in atoms))
             return
         atoms = (*self.early, *atoms)
         self.early = []
@@ -264,7 +275,7 @@ class Reader:
     def _names_of(self, name: Mark) -> str:
         return " / ".join(self.request.exercises[p].name for p in name.names) or name.text
 
-    def _rate(self, effort: Effort, name: Mark | None) -> None:
+    def _rate(self, effort: Effort, name: Mark | None, every: bool) -> None:
         """An effort with no set beside it: the last set's."""
         place = name.names[0] if name is not None and len(name.names) == 1 else None
         if place is None and self.record.said:
@@ -278,10 +289,14 @@ class Reader:
         if effort.beyond:
             self._doubt(Doubt(AskKind.EFFORT, effort.start, effort.end), 0)
             return
-        key = (last.exercise, last.set)
-        self.record.change(
-            key, lambda rows: [replace(r, rir=effort.rir) if r.stage is Stage.WORK else r for r in rows]
-        )
+        keys = [(last.exercise, last.set)]
+        if every:
+            worked = self.record.context(self.record.place_of(last.exercise) or 0).worked
+            keys = list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
+        for key in keys:
+            self.record.change(
+                key, lambda rows: [replace(r, rir=effort.rir) if r.stage is Stage.WORK else r for r in rows]
+            )
         self._note(effort.start, effort.end, Meaning.EFFORT, f"rir {effort.rir}")
 
     def _report(self, segment: Segment, atoms: Sequence[Atom]) -> None:
@@ -510,6 +525,14 @@ def _masked(marks: Sequence[Mark], places: Sequence[int] | set[int] | frozenset[
     ]
 
 
+def _tells_of_before(marks: Sequence[Mark], masked: Sequence[Mark]) -> bool:
+    """Whether all that the message tells is a set of `last week`, which may be a late report."""
+    kinds = [m.kind for m in masked]
+    pairs = any(kinds[i : i + 3] == [Kind.NUM, Kind.X, Kind.NUM] for i in range(len(kinds)))
+    past = any(m.text in ("last week", "last session", "last month", "last time") for m in masked)
+    return pairs and past and not any(m.kind in NUMBERS for m in marks)
+
+
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     """`again` alone in its part is `same`."""
     edges = EDGES
@@ -566,6 +589,10 @@ def _bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out
 
 
+def _is_all(sign: Sign) -> bool:
+    return sign.kind is Kind.ALL or (sign.kind is Kind.EACH and sign.text == "both")
+
+
 def _is_report(atom: Atom) -> bool:
     if not isinstance(atom, Sign):
         return isinstance(atom, Effort) and atom.failed is not None and atom.failed > 0
@@ -590,6 +617,13 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
             if following is not Kind.NUM:
                 return any(m.kind is Kind.NAME for m in piece)
     return False
+
+
+def _is_header(piece: Sequence[Mark]) -> bool:
+    """Whether a piece is a name and nothing else that says something."""
+    plain = (Kind.NAME, Kind.FILL, Kind.COLON, Kind.DASH, Kind.LINE, Kind.STOP, Kind.X, Kind.COMMA, Kind.OPEN, Kind.CLOSE,
+             Kind.LABEL, Kind.DONE, Kind.GAP, Kind.THEN, Kind.AND)  # fmt: skip
+    return all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
 
 
 def _is_led(piece: Sequence[Mark], effort: Effort) -> bool:

@@ -26,7 +26,7 @@ _ANYWHERE = (
 
 def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     """Whether something is asked, and the places of the marks that only ask."""
-    asked = any(m.kind is Kind.QUERY for m in marks)
+    asked = any(m.kind is Kind.QUERY and not _asks_to_change(marks, i) for i, m in enumerate(marks))
     only_asks: set[int] = set()
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ASKING or place in only_asks:
@@ -67,6 +67,14 @@ def _clause(marks: Sequence[Mark], query: int) -> set[int]:
     if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:
         return set()
     return set(range(start, query))
+
+
+def _asks_to_change(marks: Sequence[Mark], query: int) -> bool:
+    """Whether the clause before a question mark politely corrects: `can you make that 9?`."""
+    start = query
+    while start > 0 and marks[start - 1].kind not in _ENDS:
+        start -= 1
+    return any(m.kind is Kind.MEANT and m.text.split()[0] in ("can", "could") for m in marks[start:query])
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:

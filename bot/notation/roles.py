@@ -335,6 +335,8 @@ class Roles:
         extra = 0.0
         if chain in ("LR", "LRR", "LRRR") and join is Join.X:
             extra = 1.6
+        if amount.lead and state.sets and state.sets[-1].same:
+            return
         if amount.lead and state.sets:
             extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
         seconds_after = self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
@@ -783,6 +785,8 @@ class Roles:
                 made = self._planned(made, sign)
             case Kind.BAD:
                 made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
+            case Kind.MORE if made.sets and not made.fresh:
+                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.SLIP:
                 made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.EACH if sign.text == "both" and not self.two_sided:

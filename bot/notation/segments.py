@@ -38,6 +38,11 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
             if counted and name is None and not any(m.kind in NUMBERS for m in marks[:part_start]):
                 name, part_start, trailing = mark, 0, False
                 continue
+            if _is_inside(piece, place) and any(m.kind in NUMBERS for m in marks[part_start:]):
+                if part_start and any(m.kind in NUMBERS for m in marks[:part_start]):
+                    segments.append(Segment(name, tuple(marks[:part_start])))
+                marks, name, part_start, trailing = marks[part_start:], mark, 0, False
+                continue
             numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
             if numbers_here and not _numbers_in_part(piece, place + 1) and (name is None or part_start > 0):
                 if name is not None:
@@ -61,6 +66,12 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _is_inside(piece: Sequence[Mark], place: int) -> bool:
+    """Whether a name stands inside its set: `5 on bench at 60`."""
+    following = [m for m in piece[place + 1 : place + 4] if m.kind is not Kind.FILL]
+    return len(following) > 1 and following[0].kind in (Kind.AT, Kind.WITH) and following[1].kind in NUMBERS
 
 
 def shared_marks(segments: list[Segment]) -> list[Segment]:

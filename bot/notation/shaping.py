@@ -43,8 +43,8 @@ def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
 
 def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
-    shaped = [m for m in marks if m.kind is not Kind.FILL]
-    shaped = _letters(_counts_in_words(shaped), two_sided)
+    shaped = [m for m in _counts_in_words(list(marks)) if m.kind is not Kind.FILL]
+    shaped = _warmed(_letters(shaped, two_sided))
     shaped = _ranges(shaped)
     shaped = _labels(shaped)
     shaped = _efforts(shaped)
@@ -53,6 +53,22 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     shaped = _counted(shaped)
     shaped = _signs(shaped)
     return _links(shaped)
+
+
+def _warmed(marks: list[Mark]) -> list[Mark]:
+    """`warmed up, 60x5` and `10 min to warm up` tell of no warm-up sets."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        kind = mark.kind
+        if kind is Kind.WARMUP:
+            ends = _kind(marks, place + 1) in (Kind.COMMA, Kind.STOP, Kind.AND, Kind.THEN, Kind.LINE)
+            part = [m.kind for m in marks[place + 1 : place + 4]]
+            before = [m.kind for m in marks[max(0, place - 2) : place]]
+            timed = part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
+            if timed or (ends and mark.text.startswith("warmed")) or _kind(marks, place + 1) is Kind.DONE:
+                kind = Kind.GAP
+        out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
 
 
 _LOW = {"single": 1, "singles": 1, "double": 2, "doubles": 2, "triple": 3, "triples": 3}
@@ -65,6 +81,15 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
         count = _LOW.get(mark.text)
         if mark.kind is Kind.TIMES and mark.text == "twice":
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
+            out.append(replace(mark, kind=Kind.SETS, start=mark.end))
+        elif (
+            mark.kind is Kind.NUM
+            and mark.value is not None
+            and 2 <= mark.value <= 4
+            and marks[place - 1 if place else 0].text.split()[-1:] in (["last"], ["next"], ["other"], ["final"], ["remaining"])
+            and _kind(marks, place + 1) not in (Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.KG, Kind.LB)
+        ):
+            out.append(mark)
             out.append(replace(mark, kind=Kind.SETS, start=mark.end))
         elif count is not None and (
             (out and out[-1].kind in (Kind.FOR, Kind.X)) or _kind(marks, place + 1) in (Kind.AT, Kind.WITH)
@@ -257,6 +282,14 @@ def _efforts(marks: list[Mark]) -> list[Mark]:
         if kind is not Kind.FILL:
             out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
+
+
+def _guesses(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a guess stands before a number: `maybe 2 more`."""
+    return any(m.text in _GUESSING for m in marks[max(0, place - 1) : place])
+
+
+_GUESSING = ("maybe", "probably", "easily", "about", "possibly", "perhaps")
 
 
 def _small(mark: Mark | None) -> bool:

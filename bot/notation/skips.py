@@ -48,6 +48,8 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
         if mark.kind is Kind.FINISH and not _gives_up(marks, place):
             continue
         found, used, is_rest, is_current = _after(marks, place)
+        if mark.kind in (Kind.FAILED, Kind.EXCEPT) and not found:
+            continue
         if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
             found, used, is_rest = _before(marks, place)
             if not found and not is_rest and _pronoun(marks, place):
@@ -65,7 +67,7 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every))
 
 
-_CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH))
+_CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, Kind.EXCEPT))
 
 
 def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
@@ -140,6 +142,8 @@ def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
 def _is_entry(marks: Sequence[Mark], at: int) -> bool:
     """Whether a number starts a set rather than counting sets that are left out."""
     if marks[at].kind is not Kind.NUM:
+        return False
+    if at and marks[at - 1].kind is Kind.SET:
         return False
     return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
 

@@ -139,7 +139,7 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
     if phrase is not None:
         kinds, end = phrase
         text = " ".join(m.text for m in marks[at:end])
-        return replace(mark, kind=_choose(kinds, before), text=text, end=marks[end - 1].end), end
+        return replace(mark, kind=_choose(mark, kinds, before), text=text, end=marks[end - 1].end), end
     if mark.kind is Kind.WORD and mark.text in fillers():
         return replace(mark, kind=Kind.FILL), at + 1
     if mark.kind is Kind.WORD and _is_slip(marks, at):
@@ -212,10 +212,12 @@ _COUNTED_WORDS = frozenset("reps rep for x kg kilos lb lbs pounds sets set at by
 """Words beside which numbers stand."""
 
 
-def _choose(kinds: tuple[Kind, ...], before: list[Mark]) -> Kind:
+def _choose(mark: Mark, kinds: tuple[Kind, ...], before: list[Mark]) -> Kind:
     """The kind of a phrase that has several, by what stands before it."""
     if len(kinds) > 1 and before and before[-1].kind is Kind.FAILED and Kind.LASTREP in kinds:
         return Kind.LASTREP
+    if kinds[0] is Kind.KG and mark.text in ("k", "keys") and not (before and before[-1].kind is Kind.NUM):
+        return Kind.FILL
     if len(kinds) > 1 and before and before[-1].kind in (Kind.NAME, Kind.WEAK) and Kind.SKIPPED in kinds:
         return Kind.SKIPPED
     return kinds[0]

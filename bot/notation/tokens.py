@@ -73,9 +73,17 @@ def read_marks(text: str) -> tuple[Mark, ...]:
                 marks.append(Mark(Kind.LINE, piece, start, end, not space))
             case _:
                 kind = SYMBOLS.get(piece, Kind.WORD if piece in _MEANT else Kind.FILL)
+                starts = not marks or marks[-1].kind is Kind.LINE
+                if starts and piece in "*-+" and text[end : end + 1] == " ":
+                    kind = Kind.LINE if piece == "*" or _has_bullets(text, piece) else kind
                 marks.append(Mark(kind, piece, start, end, not space))
         space = False
     return tuple(marks)
+
+
+def _has_bullets(text: str, bullet: str) -> bool:
+    """Whether several lines start with this sign: a list, not a minus or a plus."""
+    return sum(line.lstrip().startswith(bullet + " ") for line in text.split("\n")) > 1
 
 
 def _words(word: str, start: int, tight: bool, marks: list[Mark], after: str) -> list[Mark]:
