@@ -35,7 +35,8 @@ def card_rows(at: UnderWay, live: PlannedExercise | None, load: Load | None) -> 
     """The keyboard for what comes next; `load` is the load chosen in place of the planned one."""
     token = at.session.token
     end = Button(line("button-end"), show_press("end", token))
-    undo = Button(line("button-undo"), show_press("undo", token))
+    last = at.session.reports[-1].key if at.session.reports else ""
+    undo = Button(line("button-undo"), show_press("undo", token, last))
     if live is None:
         return (*_continuations(at), *_effort_row(at), (undo, end))
     place = _Place(

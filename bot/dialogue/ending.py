@@ -9,7 +9,7 @@ from bot.dialogue.doubt import ask_again
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.phrases import done_line, names_line
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay
+from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.facts import EffortRated, Ending, SessionEnded
 from bot.training.session import Session
@@ -77,7 +77,7 @@ def felt_rows(session: Session) -> Rows:
 def felt(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """How hard the session felt, 0 to 10; asked once, may be changed while the buttons stand."""
     del desk
-    rating, session = press.number(0), client.session
+    rating, session = press.number(0), pressed_session(client, press)
     if session is None or rating is None or not 0 <= rating <= 10:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     at = UnderWay(client, session)

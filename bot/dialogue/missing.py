@@ -1,6 +1,7 @@
 """The end of the client's day: an unreported session is asked about once, and the coach is told."""
 
-from datetime import timedelta
+from dataclasses import replace
+from datetime import date, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card, card_slot
@@ -8,14 +9,16 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.ending import finish
 from bot.dialogue.incoming import Due, RuleKind, Tapped
 from bot.dialogue.turn import RuleSet, Turn
-from bot.dialogue.underway import UnderWay
+from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.calendar import instant, local_day
 from bot.training.facts import Ending, MissNoted, SessionEnded, SessionMoved
 from bot.training.people import Standing
 from bot.training.session import Session
 
-MOVE_DAYS = (1, 2, 3)
+MOVE_DAYS = 2
+"""So many days are offered to move a session to."""
+FARTHEST_MOVE = timedelta(days=7)
 
 
 def cutoff(desk: Desk, client: ClientDesk, due: Due) -> Turn:
@@ -32,26 +35,11 @@ def cutoff(desk: Desk, client: ClientDesk, due: Due) -> Turn:
         return finish(desk, UnderWay(client, session), urgency=Urgency.NOTICE)
     if session.miss_noted:
         return Turn(skipped="already asked")
-    return _missed(client, session)
+    return _missed(desk, client, session)
 
 
-def _missed(client: ClientDesk, session: Session) -> Turn:
+def _missed(desk: Desk, client: ClientDesk, session: Session) -> Turn:
     me, coach = client.profile, client.coach
-    rows: Rows = (
-        (Button(line("missed-did"), show_press("did", session.token)),),
-        tuple(
-            Button(line("missed-move", day=session.day + timedelta(days=n)), show_press("move", session.token, n))
-            for n in MOVE_DAYS[:2]
-        ),
-        (Button(line("missed-skip"), show_press("skipday", session.token)),),
-    )
-    ask = Say(
-        me.chat,
-        (line("missed-ask", title=session.plan.title),),
-        rows,
-        slot=f"missed:{session.id}",
-        urgency=Urgency.NOTICE,
-    )
     coach_rows: Rows = (
         (Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),
         (Button(line("open-client", name=me.name), show_press("c.open", me.id)),),
@@ -65,13 +53,30 @@ def _missed(client: ClientDesk, session: Session) -> Turn:
         about=me.id,
         urgency=Urgency.NOTICE,
     )
-    return Turn((MissNoted(session.id),), (ask, tell))
+    return Turn((MissNoted(session.id),), (_ask(desk, client, session), tell))
+
+
+def _ask(desk: Desk, client: ClientDesk, session: Session) -> Say:
+    """What happened? With the next days to move it to, as from now."""
+    me = client.profile
+    today = local_day(desk.now, me.zone)
+    first = max(session.day + timedelta(days=1), today)
+    days = [first + timedelta(days=n) for n in range(MOVE_DAYS)]
+    rows: Rows = (
+        (Button(line("missed-did"), show_press("did", session.token)),),
+        tuple(Button(line("missed-move", day=d), show_press("move", session.token, d.isoformat())) for d in days),
+        (Button(line("missed-skip"), show_press("skipday", session.token)),),
+    )
+    asked = line("missed-ask", title=session.plan.title)
+    if session.day != today:
+        asked = line("missed-ask-day", title=session.plan.title, day=session.day)
+    return Say(me.chat, (asked,), rows, slot=f"missed:{session.id}", urgency=Urgency.NOTICE)
 
 
 def did(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """They trained after all: the card again, reports may still come."""
-    del desk, press
-    session = client.session
+    del desk
+    session = pressed_session(client, press)
     if session is None:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     said = Say(tap.chat, (line("missed-tell-me"),), slot=f"missed:{session.id}")
@@ -81,13 +86,33 @@ def did(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 def move(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """To another day: the session comes again then, at the client's hour; the coach sees where it went."""
-    me, session, days = client.profile, client.session, press.number(0)
-    if session is None or session.ended or session.reports or days not in MOVE_DAYS:
+    me, session, to = client.profile, pressed_session(client, press), _day(press)
+    if session is None or to is None:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
-    to = max(session.day, local_day(desk.now, me.zone) - timedelta(days=1)) + timedelta(days=days)
-    comes = RuleSet(
-        me.id, RuleKind.SESSION, me.zone, once_at=instant(to, me.trains.at, me.zone), ref=f"moved:{session.id}"
-    )
+    if session.ended or session.reports:
+        return Turn(says=(Toast(tap.query, line("toast-reported")),))
+    today = local_day(desk.now, me.zone)
+    if to == session.day:
+        return Turn(says=(Toast(tap.query, line("toast-moved", day=to)),))
+    if not today <= to <= today + FARTHEST_MOVE:
+        return Turn(says=(Toast(tap.query, line("toast-read-anew")), _ask(desk, client, session)))
+    at = instant(to, me.trains.at, me.zone)
+    comes = RuleSet(me.id, RuleKind.SESSION, me.zone, once_at=at, ref=f"moved:{session.id}")
+    if at <= desk.now:
+        now = card(UnderWay(client, replace(session, day=to)), fresh=True, urgency=Urgency.REPLY)
+        return _moved(client, session, tap, to) + Turn(says=(now,))
+    return _moved(client, session, tap, to) + Turn(keeps=(comes,))
+
+
+def _day(press: Press) -> date | None:
+    try:
+        return date.fromisoformat(press.args[0]) if press.args else None
+    except ValueError:
+        return None
+
+
+def _moved(client: ClientDesk, session: Session, tap: Tapped, to: date) -> Turn:
+    me = client.profile
     return Turn(
         (SessionMoved(session.id, to),),
         (
@@ -103,16 +128,17 @@ def move(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
                 silent=True,
             ),
         ),
-        (comes,),
     )
 
 
 def skip_day(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
-    """Given up: the programme goes on with the next workout."""
-    del desk, press
-    session = client.session
-    if session is None or session.ended:
+    """Given up: the programme goes on with the next workout. What has reports by now is not given up."""
+    del desk
+    session = pressed_session(client, press)
+    if session is None:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
+    if session.ended or session.reports:
+        return Turn(says=(Toast(tap.query, line("toast-ended" if session.ended else "toast-reported")),))
     me = client.profile
     return Turn(
         (SessionEnded(session.id, Ending.SKIPPED),),

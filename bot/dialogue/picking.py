@@ -1,12 +1,12 @@
 """The answer to a question about a doubtful message: the message counts as if it had said so, or not at all."""
 
 from bot.dialogue.buttons import Press
-from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
 from bot.dialogue.doubt import check_of, doubt_slot, question_about, quoted, read_words
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import keep_report
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay
+from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Say, Toast, line
 from bot.training.facts import DoubtSettled, Reported
 
@@ -14,10 +14,10 @@ from bot.training.facts import DoubtSettled, Reported
 def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """A reading is chosen: the original message counts as if it had said so."""
     key, check = press.args[0] if press.args else "", press.args[-1] if press.args else ""
-    doubt = next((d for d in client.doubts if d.key == key), None)
-    if doubt is None or client.session is None or client.session.id != doubt.session:
+    doubt, session = _doubt(client, press), pressed_session(client, press)
+    if doubt is None or session is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
-    at = UnderWay(client, client.session)
+    at = UnderWay(client, session)
     ask = read_words(desk, at, doubt.words).ask
     number = press.number(1)
     if ask is None or number is None or not 0 <= number < len(ask.choices) or check_of(ask.choices[number]) != check:
@@ -37,9 +37,16 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """None of the readings: nothing of the message is kept."""
     del desk
-    key = press.args[0] if press.args else ""
-    doubt = next((d for d in client.doubts if d.key == key), None)
+    doubt = _doubt(client, press)
     if doubt is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
-    said = Say(client.profile.chat, (line("doubt-dropped", words=quoted(doubt.words)),), slot=doubt_slot(key))
-    return Turn((DoubtSettled(client.profile.id, doubt.session, key),), (Toast(tap.query), said))
+    said = Say(client.profile.chat, (line("doubt-dropped", words=quoted(doubt.words)),), slot=doubt_slot(doubt.key))
+    return Turn((DoubtSettled(client.profile.id, doubt.session, doubt.key),), (Toast(tap.query), said))
+
+
+def _doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:
+    """The open doubt that a button is about, in the session that the button names."""
+    session, key = pressed_session(client, press), press.args[0] if press.args else ""
+    if session is None:
+        return None
+    return next((d for d in client.doubts if d.key == key and d.session == session.id), None)

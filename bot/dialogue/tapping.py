@@ -11,7 +11,7 @@ from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import keep_report, keep_taken_back
 from bot.dialogue.phrases import done_line
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay
+from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Line, Say, Toast, Urgency, line
 from bot.training.facts import Reported, ReportTakenBack
 from bot.training.plan import LoadStyle, Mini, PlannedExercise
@@ -121,25 +121,29 @@ def choose_load(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Tu
 
 
 def undo(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
-    """Takes the last report back."""
-    del press
-    words, turn = taken_back(desk, client)
+    """Takes back the report that was the last one when the button was drawn; a second tap takes back no more."""
+    session, key = pressed_session(client, press), press.args[0] if press.args else ""
+    if session is None:
+        return _old(tap)
+    report = next((r for r in session.reports if r.key == key), None)
+    if report is None:
+        return Turn(says=(Toast(tap.query, line("toast-undone-already")), card(UnderWay(client, session))))
+    words, turn = _taken_back(desk, UnderWay(client, session), report)
     return Turn(says=(Toast(tap.query, words),)) + turn
 
 
 def undo_typed(desk: Desk, client: ClientDesk) -> Turn:
-    """`/undo`: the same, said in words."""
-    words, turn = taken_back(desk, client)
-    return Turn(says=(Say(client.profile.chat, (words,)),)) + turn
-
-
-def taken_back(desk: Desk, client: ClientDesk) -> tuple[Line, Turn]:
-    """The last report of the session taken back, and what it was, in words."""
-    session = client.session
+    """`/undo`: the last report taken back, said in words."""
+    session, chat = client.session, client.profile.chat
     if session is None or not session.reports:
-        return line("undo-nothing"), Turn()
-    at = UnderWay(client, session)
-    last = session.reports[-1]
+        return Turn(says=(Say(chat, (line("undo-nothing"),)),))
+    words, turn = _taken_back(desk, UnderWay(client, session), session.reports[-1])
+    return Turn(says=(Say(chat, (words,)),)) + turn
+
+
+def _taken_back(desk: Desk, at: UnderWay, last: Reported) -> tuple[Line, Turn]:
+    """A report of the session taken back, and what it was, in words."""
+    session = at.session
     words = line("undone-skip", name=last.skipped[-1]) if last.skipped else line("undone")
     if last.sets:
         shown = last.sets[-1]
@@ -150,9 +154,10 @@ def taken_back(desk: Desk, client: ClientDesk) -> tuple[Line, Turn]:
 
 def end(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """The end, whatever is left; a report may still come."""
-    del press
-    session = client.session
-    if session is None or session.ended is not None:
+    session = pressed_session(client, press)
+    if session is None:
+        return _old(tap)
+    if session.ended is not None:
         return Turn(says=(Toast(tap.query, line("toast-ended")),))
     return Turn(says=(Toast(tap.query, line("toast-ended")),)) + finish(desk, UnderWay(client, session))
 
@@ -165,9 +170,9 @@ def _saved(desk: Desk, aim: _Aim, tap: Tapped, done: tuple[Performed, ...]) -> T
 
 def _aim(client: ClientDesk, press: Press, *, numbered: bool = True) -> _Aim | None:
     """The exercise and set that a button means; `None` where the session is another, or the data make no sense."""
-    session = client.session
+    session = pressed_session(client, press)
     index, number = press.number(0), press.number(1) if numbered else 1
-    if session is None or session.token != press.ref or index is None or number is None:
+    if session is None or index is None or number is None:
         return None
     if not 0 <= index < len(session.plan.exercises) or not 1 <= number <= 99:
         return None

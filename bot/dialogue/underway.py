@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from bot.dialogue.buttons import Press
 from bot.dialogue.desk import ClientDesk
 from bot.dialogue.turn import Keeping, StrengthKept, StrengthStale
 from bot.training.assemble import fresh_state, next_for, strength_after, under_way
@@ -11,6 +12,12 @@ from bot.training.plan import PlannedExercise
 from bot.training.progress import NextLoads
 from bot.training.session import Session
 from bot.training.strength import State
+
+
+def pressed_session(client: ClientDesk, press: Press) -> Session | None:
+    """The session that a button is about; `None` where its token is none of this client's: forged, or another's."""
+    session = client.session
+    return session if session is not None and press.ref == session.token else None
 
 
 @dataclass(frozen=True, slots=True)
