@@ -48,8 +48,8 @@ class LevelFacts:
 
 LEVELS: dict[Level | None, LevelFacts] = {
     Level.NOVICE: LevelFacts(weeks_trained=1.0, wander=0.010, form=0.040, feel_short=0.08, feel_noise=1.3),
-    Level.INTERMEDIATE: LevelFacts(weeks_trained=52.0, wander=0.006, form=0.030, feel_short=0.0, feel_noise=1.0),
-    Level.TRAINED: LevelFacts(weeks_trained=156.0, wander=0.004, form=0.022, feel_short=0.0, feel_noise=1.0),
+    Level.INTERMEDIATE: LevelFacts(weeks_trained=52.0, wander=0.008, form=0.030, feel_short=0.0, feel_noise=1.0),
+    Level.TRAINED: LevelFacts(weeks_trained=156.0, wander=0.006, form=0.022, feel_short=0.0, feel_noise=1.0),
     None: LevelFacts(weeks_trained=20.0, wander=0.008, form=0.030, feel_short=0.03, feel_noise=1.1),
 }
 

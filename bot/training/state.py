@@ -61,8 +61,8 @@ class State:
     off_weeks: float = 0.0
     lost: float = 0.0
     exposures: int = 0
-    short: float = 1.0
-    pushed: float = 1.0
+    short: float = 0.5
+    pushed: float = 1.5
     last: tuple[Exposure, ...] = ()
     doubt: Doubt | None = None
 
