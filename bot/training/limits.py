@@ -30,7 +30,7 @@ class Limits:
         hurts = max(pain or 0, before or 0) > 0
         work = [s.load_kg for n, s in enumerate(now.done) if s.stage is Stage.WORK and n not in now.aside]
         today_kg = next((kg for kg in reversed(work) if kg is not None), None)
-        finding = now.state.exposures == 0
+        finding = now.state.exposures == 0 and _had_plenty_left(now)
         return cls(max(bound, 0.0), hold, hurts, finding, last, plans, today_kg, now.state.body_kg)
 
     @property
@@ -62,7 +62,14 @@ class Limits:
 
 FINDING_BOUND = 0.30
 """While a first load is found, a step may be larger: 10 to 20 % and more are usual in rising sets (NSCA 1RM protocol,
-from memory)."""
+from memory). Only where the set before was said to leave plenty: effort that was not said earns no such step."""
+PLENTY_LEFT = 3.0
+"""Repetitions in reserve that leave room for a large step. Ours."""
+
+
+def _had_plenty_left(now: Today) -> bool:
+    work = [s for n, s in enumerate(now.done) if s.stage is Stage.WORK and n not in now.aside]
+    return bool(work) and work[-1].rir is not None and work[-1].rir >= PLENTY_LEFT
 
 
 def _alike(one: PlannedSet, other: PlannedSet) -> bool:
