@@ -28,6 +28,117 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
     return out
 
 
+def talk_numbers(marks: Sequence[Mark]) -> set[int]:
+    """The places of bare numbers that talk tells of: `gym at 7`, `2 sets to go`, `4 people waiting`.
+
+    A number with a unit, a link, a side or another number beside it is a set's; a bare one only in a part that holds
+    nothing but words that go with sets.
+    """
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
+        if _is_to_come(marks, place) or _is_body(marks, place):
+            out |= {place, place + 1}
+        elif _is_compared(marks, place):
+            out |= {place, place + 1}
+        elif not _is_tied(marks, place) and _is_talk(marks, place):
+            out.add(place)
+    return out
+
+
+def _is_tied(marks: Sequence[Mark], place: int) -> bool:
+    """Whether what stands beside a number makes it a set's."""
+    before, after = _beside(marks, place, -1), _beside(marks, place, 1)
+    return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
+
+
+def _is_body(marks: Sequence[Mark], place: int) -> bool:
+    """`down 2kg this week`: the body's weight."""
+    start, end = _part(marks, place)
+    after = _beside(marks, place, 1)
+    words = {w for m in marks[start:end] for w in m.text.split()}
+    alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
+    return (
+        alone
+        and after is not None
+        and after.kind in (Kind.KG, Kind.LB)
+        and bool(words & {"down", "up", "lost", "gained", "heavier", "lighter"})
+        and bool(words & {"week", "weeks", "month", "months", "weight", "year", "scale", "scales", "holiday"})
+    )
+
+
+_TIED = frozenset(
+    (Kind.X, Kind.FOR, Kind.WITH, Kind.NUM, Kind.COLON, Kind.SLASH, Kind.PLUS, Kind.DASH, Kind.LABEL, Kind.SET, Kind.LEFT,
+     Kind.RIGHT, Kind.L, Kind.R, Kind.RPE, Kind.RIR, Kind.FAILED, Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.ARROW, Kind.COULD,
+     Kind.SAME, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, Kind.S, Kind.M, Kind.HAND, Kind.EACH, Kind.SECONDS, Kind.METRES,
+     Kind.MINUTES, Kind.HOURS, Kind.TANK, Kind.MORE, Kind.TIMES, Kind.BODY, Kind.ASSIST, Kind.TOTAL, Kind.NAME, Kind.WEAK,
+     Kind.SAMELOAD, Kind.SAMEREPS, Kind.OPEN, Kind.CLOCK, Kind.WARMUP, Kind.ADDED, Kind.MINUS, Kind.MEANT, Kind.SORRY,
+     Kind.NOT, Kind.FEELS, Kind.PAIR, Kind.WROTE, Kind.ORD)
+)  # fmt: skip
+"""Kinds which beside a number make it a set's."""
+_TALKY = frozenset(
+    """gym session sessions week weeks weekend day days exercise exercises home bed kids waiting rack station machine people
+    see up start starting begin end half way through train training trained workout workouts wk wks spot help coach one
+    things tired energy work works boss morning evening afternoon tonight rest water lunch dinner breakfast block
+    lifts movements you your they them there here where who""".split()
+)
+"""Words of talk that do not go with a bare number of repetitions."""
+
+
+def _beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
+    at = place + step
+    return marks[at] if 0 <= at < len(marks) else None
+
+
+def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
+    start = place
+    while start > 0 and marks[start - 1].kind not in EDGES:
+        start -= 1
+    end = place
+    while end + 1 < len(marks) and marks[end + 1].kind not in EDGES:
+        end += 1
+    return start, end + 1
+
+
+def _is_talk(marks: Sequence[Mark], place: int) -> bool:
+    start, end = _part(marks, place)
+    part = marks[start:end]
+    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part):
+        return False
+    if any(m.kind is Kind.NUM and _is_tied(marks, i) for i, m in enumerate(part, start)):
+        return False
+    before = _beside(marks, place, -1)
+    if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:
+        return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
+    after = _beside(marks, place, 1)
+    if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):
+        return True
+    if place == start:
+        return False
+    words = {w for m in part for w in m.text.split()}
+    return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
+
+
+def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
+    """`2 sets left`, `3 exercises to go`."""
+    counted = _beside(marks, place, 1)
+    if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD):
+        return False
+    following = [m.text for m in marks[place + 2 : place + 4]]
+    return following[:1] in (["left"], ["remaining"], ["more"], ["more to go"]) or following == ["to", "go"]
+
+
+def _is_compared(marks: Sequence[Mark], place: int) -> bool:
+    """`2 more reps than last week`, `2.5kg more than before`, `1 rep pb`."""
+    following = [m.text for m in marks[place + 1 : place + 4]]
+    if following[:1] == ["more reps"] and following[1:2] in (["than"], ["on"]):
+        return True
+    if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
+        return True
+    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"]) and following[1:2] in (["pb"], ["pr"], ["up"], ["heavier"])
+
+
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1

@@ -140,6 +140,11 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             if pieces[-1]:
                 pieces.append([])
             continue
+        if mark.text == "got" and any(m.text in ("tried", "attempted", "went") for m in pieces[-1]) and any(
+            m.kind is Kind.X for m in pieces[-1]
+        ):
+            pieces.append([replace(mark, kind=Kind.MEANT)])
+            continue
         again = mark.kind is Kind.AND and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1]) and _labels_next(marks, place)
         if again:
             pieces.append([])

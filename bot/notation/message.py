@@ -8,7 +8,7 @@ from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_wa
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign, read_atoms
 from bot.notation.binding import Bound
-from bot.notation.clauses import other_times
+from bot.notation.clauses import other_times, talk_numbers
 from bot.notation.context import Context
 from bot.notation.corrections import apply_values, correct, is_correction, read_scrap, split_pieces
 from bot.notation.days import DaySaid, read_day
@@ -84,6 +84,9 @@ class Reader:
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
         marks = _masked(marks, (skips.places - kept) | hurt_names)
         marks = number_lines(_ratings_masked(_repeats(marks)))
+        if not (self.record.stored or self.record.said):
+            marks = _masked(marks, _was_meant(marks))
+        marks = _masked(marks, talk_numbers(marks))
         if sum(m.kind is Kind.NUM for m in marks) > MOST_NUMBERS:
             self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
         for piece in split_pieces(marks):
@@ -533,6 +536,18 @@ def _tells_of_before(marks: Sequence[Mark], masked: Sequence[Mark]) -> bool:
     return pairs and past and not any(m.kind in NUMBERS for m in marks)
 
 
+def _was_meant(marks: Sequence[Mark]) -> set[int]:
+    """`supposed to be 60, did 57.5`: before anything is done, what should have been is the plan's."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.MEANT and mark.text.split()[0] in ("supposed", "should", "was", "meant", "were"):
+            at = place + 1
+            while at < len(marks) and marks[at].kind not in EDGES:
+                out.add(at)
+                at += 1
+    return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()
+
+
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     """`again` alone in its part is `same`."""
     edges = EDGES
@@ -623,7 +638,8 @@ def _is_header(piece: Sequence[Mark]) -> bool:
     """Whether a piece is a name and nothing else that says something."""
     plain = (Kind.NAME, Kind.FILL, Kind.COLON, Kind.DASH, Kind.LINE, Kind.STOP, Kind.X, Kind.COMMA, Kind.OPEN, Kind.CLOSE,
              Kind.LABEL, Kind.DONE, Kind.GAP, Kind.THEN, Kind.AND)  # fmt: skip
-    return all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
+    shouted = any(m.kind is Kind.STOP and m.text == "!" for m in piece)
+    return not shouted and all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
 
 
 def _is_led(piece: Sequence[Mark], effort: Effort) -> bool:

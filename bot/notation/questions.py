@@ -43,6 +43,13 @@ def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             continue
         asked = True
         only_asks.update(range(place, end))
+    for place in range(len(marks) - 1):
+        if marks[place].text == "is" and _opens(marks, place) and marks[place + 1].kind is Kind.NUM:
+            end = place
+            while end < len(marks) and marks[end].kind not in _ENDS:
+                end += 1
+            asked = True
+            only_asks.update(range(place, end))
     for place, mark in enumerate(marks):
         if mark.kind is Kind.QUERY:
             only_asks |= _clause(marks, place)
@@ -60,6 +67,8 @@ def _clause(marks: Sequence[Mark], query: int) -> set[int]:
         start -= 1
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
+    if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
+        return set(range(start, query))
     if len(words) < 2 or not set(words[:3]) & _VERBS:
         return set()
     if words[0] == "did" and Kind.X in kinds:

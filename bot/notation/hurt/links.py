@@ -3,7 +3,8 @@
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.matching import SPELLER, Mark
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.places import VAGUE
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.passage import Passage

@@ -1,21 +1,15 @@
-"""Finding the phrases of the cue tables in a message's tokens.
+"""Finding the phrases of the tables in a message's tokens.
 
-The tables' small language: `;` parts phrases, a blank parts words, `a/b` are alternatives for one word, `word?` may be
-left out, `word*` stands for none to three, `@name` is a class of words. Words that change nothing (`FILLERS`) are stepped
-over inside a phrase; a phrase never crosses a full stop.
+Words that change nothing (`FILLERS`) are stepped over inside a phrase; a phrase never crosses a full stop.
 """
 
-import re
 from dataclasses import dataclass
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.phrases_hurt import CONDITIONS, HURTS
-from bot.notation.hurt.phrases_scope import SCOPES
-from bot.notation.hurt.phrases_talk import NEUTRAL
-from bot.notation.hurt.phrases_urgent import SIGNS
-from bot.notation.hurt.places import PLACES, Place
+from bot.notation.hurt.patterns import PATTERNS, SPELLER, Pattern
+from bot.notation.hurt.places import Place
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spelling import SHORT, Readings, Speller
+from bot.notation.hurt.spelling import Readings
 from bot.notation.hurt.tokens import Gap, Kind, Token
 from bot.notation.hurt.variants import CANON
 
@@ -36,78 +30,6 @@ class Mark:
     typed: bool = True
     """Whether every word of it stands as typed."""
 
-    @property
-    def sure(self) -> bool:
-        """Whether no word of it is doubted."""
-        return self.doubts == 0
-
-
-PLACE_WORDS = frozenset(phrase for phrase in PLACES if " " not in phrase)
-CLASSES = {
-    "@bit": "a/bit/little/touch/slightly/kinda/kind/of/sort/somewhat/quite/very/really/so/super/pretty/rather/too/well/at/all/that/feeling/feel/exactly/entirely/totally/completely/overly/particularly",
-    "@any": "any/enough/the/my/a/some/full/proper/no",
-}
-
-
-@dataclass(frozen=True, slots=True)
-class _Element:
-    words: frozenset[str]
-    least: int
-    most: int
-
-
-@dataclass(frozen=True, slots=True)
-class _Pattern:
-    elements: tuple[_Element, ...]
-    cue: Cue | None
-    place: Place | None
-
-
-def _elements(phrase: str) -> tuple[_Element, ...]:
-    out: list[_Element] = []
-    for part in phrase.split():
-        body = part.rstrip("?*")
-        words: set[str] = set()
-        for word in body.split("/"):
-            words |= (
-                PLACE_WORDS if word == "@place" else set(CLASSES[word].split("/")) if word.startswith("@") else {word}
-            )
-        out.append(_Element(frozenset(words), 0 if part != body else 1, 3 if part.endswith("*") else 1))
-    return tuple(out)
-
-
-def _split(table: str) -> list[str]:
-    """The phrases of a row; a line may end after a stroke."""
-    return [p for p in re.sub(r"/\s+", "/", table).split(";") if p.strip()]
-
-
-def _patterns() -> list[_Pattern]:
-    out = [_Pattern(_elements(phrase), None, place) for phrase, place in PLACES.items()]
-    for table in (HURTS, SIGNS, SCOPES, {Cue.NEUTRAL: NEUTRAL}):
-        for cue, phrases in table.items():
-            place = PLACES["head"] if cue is Cue.HEADACHE else None
-            out += [_Pattern(_elements(p), cue, place) for p in _split(phrases)]
-    for row in CONDITIONS.strip().splitlines():
-        name, phrases = row.split(":", 1)
-        place = PLACES.get(name)
-        out += [_Pattern(_elements(p), Cue.CONDITION, place) for p in _split(phrases)]
-    return out
-
-
-def _starts(elements: tuple[_Element, ...]) -> set[str]:
-    words: set[str] = set()
-    for element in elements:
-        words |= element.words
-        if element.least:
-            break
-    return words
-
-
-_ALL = _patterns()
-_BY_FIRST: dict[str, list[_Pattern]] = {}
-for _pattern in _ALL:
-    for _word in _starts(_pattern.elements):
-        _BY_FIRST.setdefault(_word, []).append(_pattern)
 
 FILLERS = word_set(
     """
@@ -116,31 +38,51 @@ FILLERS = word_set(
     """
 )
 """Words that change nothing inside a phrase."""
-TELLING = frozenset({"pee", "wee", "arm", "leg", "pop", "hot"})
+_TELLING = frozenset({"pee", "wee", "arm", "leg", "pop", "hot"})
 """Short words that tell as much as a longer one."""
-SOLID = 4
+_SOLID = 4
 """Letters of a telling word."""
-VOCABULARY = frozenset(word for p in _ALL for e in p.elements for word in e.words)
-"""Every word of every table."""
-_FORGIVEN_CUES = (frozenset(HURTS) | frozenset(SIGNS) | {Cue.NOT, Cue.GONE, Cue.CONDITION, None}) - {
-    Cue.SETTLE,
-    Cue.LOOKS,
-    Cue.DARK,
-    Cue.SEVERE,
-    Cue.SWEAT,
-}
-TARGETS = frozenset(
-    w
-    for p in _ALL
-    if p.cue in _FORGIVEN_CUES
-    for e in p.elements
-    for w in e.words
-    if p.cue is not Cue.NOT or len(w) > SHORT
-)
-"""The words that a slip may stand for."""
-URGENT = frozenset(w for p in _ALL if p.cue in SIGNS or p.cue is None for e in p.elements for w in e.words)
-"""The words that a slip may stand for in doubt, beside the rest of an urgent sign."""
-SPELLER = Speller(VOCABULARY, TARGETS, URGENT | {"cant", "can't", "wont", "doesnt", "dont"})
+
+
+def _by_first() -> dict[str, list[tuple[Pattern, bool, frozenset[str] | None]]]:
+    """The patterns by the words that they may begin with, each with what lets it be passed over fast."""
+    out: dict[str, list[tuple[Pattern, bool, frozenset[str] | None]]] = {}
+    for pattern in PATTERNS:
+        starts: set[str] = set()
+        for element in pattern.elements:
+            starts |= element.words
+            if element.least:
+                break
+        for word in starts:
+            out.setdefault(word, []).append((pattern, pattern.is_word, pattern.second))
+    return out
+
+
+_BY_FIRST = _by_first()
+
+
+@dataclass(frozen=True, slots=True)
+class _Typed:
+    """A token as the finder sees it."""
+
+    word: str
+    sure: frozenset[str]
+    doubtful: frozenset[str]
+    filler: bool
+    stops: bool
+    """A full stop stands before it."""
+
+    def fits(self, words: frozenset[str]) -> bool:
+        """Whether any reading of it is among the words."""
+        return not words.isdisjoint(self.sure) or not words.isdisjoint(self.doubtful)
+
+
+@dataclass(frozen=True, slots=True)
+class _Match:
+    end: int
+    doubts: int
+    solid: bool
+    typed: bool
 
 
 def has_doubtful(tokens: tuple[Token, ...]) -> bool:
@@ -149,67 +91,71 @@ def has_doubtful(tokens: tuple[Token, ...]) -> bool:
 
 
 def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mark]:
-    """All phrases of the tables in the tokens; with `doubtful` also those that only a slip into another real word hides."""
-    readings = [SPELLER.read(t.word) if t.kind is Kind.WORD else Readings() for t in tokens]
-    marks: dict[tuple[int, Cue | None, Place | None], Mark] = {}
-    for first, reading in enumerate(readings):
-        firsts = reading.sure + (tuple(CANON.get(w, w) for w in reading.doubtful) if doubtful else ())
-        for word in firsts:
-            for pattern in _BY_FIRST.get(word, ()):
-                found = _longest(pattern.elements, tokens, readings, first, doubtful, pattern.cue is not Cue.NEUTRAL)
-                if found is None:
+    """All phrases of the tables in the tokens; with `doubtful` also those hidden by a slip into another real word."""
+    typed = [_typed(t, doubtful=doubtful) for t in tokens]
+    marks: dict[tuple[int, Cue | None, str], Mark] = {}
+    for first, here in enumerate(typed):
+        then = typed[first + 1] if first + 1 < len(typed) and not typed[first + 1].stops else None
+        for word in here.sure | here.doubtful:
+            for pattern, is_word, second in _BY_FIRST.get(word, ()):
+                if second is not None and (then is None or not (then.filler or then.fits(second))):
                     continue
-                mark = Mark(first, found.end, pattern.cue, pattern.place, found.doubts, found.solid, found.typed)
-                key = (first, pattern.cue, pattern.place)
-                old = marks.get(key)
-                if old is None or (-mark.doubts, mark.end) > (-old.doubts, old.end):
-                    marks[key] = mark
+                found = _word(here, word, first) if is_word else _longest(pattern, typed, first)
+                if found is not None:
+                    _keep(marks, first, pattern, found)
     return sorted(marks.values(), key=lambda m: (m.first, -m.end))
 
 
-@dataclass(frozen=True, slots=True)
-class _State:
-    """A match under way: the element, how often it was taken, the next token, the end so far."""
-
-    at: int
-    taken: int
-    index: int
-    end: int
-    doubts: int = 0
-    solid: bool = False
-    typed: bool = True
+def _keep(marks: dict[tuple[int, Cue | None, str], Mark], first: int, pattern: Pattern, found: _Match) -> None:
+    """The longest mark of a meaning at a token, the least doubted before that."""
+    key = (first, pattern.cue, pattern.place.name if pattern.place else "")
+    old = marks.get(key)
+    if old is None or (-found.doubts, found.end) > (-old.doubts, old.end):
+        marks[key] = Mark(
+            first, found.end, pattern.cue, pattern.place, found.doubts, solid=found.solid, typed=found.typed
+        )
 
 
-def _longest(
-    elements: tuple[_Element, ...],
-    tokens: tuple[Token, ...],
-    readings: list[Readings],
-    first: int,
-    doubtful: bool,
-    fillers: bool,
-) -> _State | None:
-    """The longest match from `first`, the least doubted first; fillers are stepped over."""
-    best: _State | None = None
-    stack = [_State(0, 0, first, first)]
+def _typed(token: Token, *, doubtful: bool) -> _Typed:
+    reading = SPELLER.read(token.word) if token.kind is Kind.WORD else Readings()
+    maybe = frozenset(CANON.get(w, w) for w in reading.doubtful) if doubtful else frozenset[str]()
+    sure = frozenset(reading.sure)
+    return _Typed(token.word, sure, maybe - sure, token.word in FILLERS, token.gap is Gap.HARD)
+
+
+def _tells(word: str) -> bool:
+    return len(word) >= _SOLID or word in _TELLING
+
+
+def _word(here: _Typed, word: str, first: int) -> _Match:
+    if word in here.sure:
+        return _Match(first + 1, 0, _tells(here.word), word == here.word)
+    return _Match(first + 1, 1, solid=False, typed=False)
+
+
+def _longest(pattern: Pattern, typed: list[_Typed], first: int) -> _Match | None:
+    """The longest match from `first`, the least doubted before that."""
+    best: _Match | None = None
+    elements, fillers = pattern.elements, pattern.cue is not Cue.NEUTRAL
+    stack = [(0, 0, first, _Match(first, 0, solid=False, typed=True))]
     while stack:
-        now = stack.pop()
-        if now.at == len(elements):
-            if now.end > first and (best is None or (-now.doubts, now.end) > (-best.doubts, best.end)):
-                best = now
+        at, taken, index, so_far = stack.pop()
+        if at == len(elements):
+            if so_far.end > first and (best is None or (-so_far.doubts, so_far.end) > (-best.doubts, best.end)):
+                best = so_far
             continue
-        element = elements[now.at]
-        if now.taken >= element.least:
-            stack.append(_State(now.at + 1, 0, now.index, now.end, now.doubts, now.solid, now.typed))
-        if now.index >= len(tokens) or (now.index > first and tokens[now.index].gap is Gap.HARD):
+        element = elements[at]
+        if taken >= element.least:
+            stack.append((at + 1, 0, index, so_far))
+        if index >= len(typed) or (index > first and typed[index].stops):
             continue
-        after, reading = now.index + 1, readings[now.index]
-        if now.taken < element.most:
-            word = tokens[now.index].word
-            if any(w in element.words for w in reading.sure):
-                solid, typed = now.solid or len(word) >= SOLID or word in TELLING, now.typed and word in element.words
-                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts, solid, typed))
-            elif doubtful and any(CANON.get(w, w) in element.words for w in reading.doubtful):
-                stack.append(_State(now.at, now.taken + 1, after, after, now.doubts + 1, now.solid, False))
-        if fillers and now.index > first and tokens[now.index].word in FILLERS:
-            stack.append(_State(now.at, now.taken, after, now.end, now.doubts, now.solid, now.typed))
+        here = typed[index]
+        if taken < element.most and here.fits(element.words):
+            sure = not element.words.isdisjoint(here.sure)
+            solid = so_far.solid or (sure and _tells(here.word))
+            as_typed = so_far.typed and here.word in element.words
+            match = _Match(index + 1, so_far.doubts + (not sure), solid, as_typed)
+            stack.append((at, taken + 1, index + 1, match))
+        if fillers and index > first and here.filler:
+            stack.append((at, taken, index + 1, so_far))
     return best

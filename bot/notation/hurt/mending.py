@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from rapidfuzz.distance import OSA
 
-from bot.notation.hurt.matching import SPELLER
+from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.tokens import Kind, Token
 

@@ -8,9 +8,9 @@ from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.spots import Spot, find_spots
 from bot.notation.hurt.tokens import Token
 
-CORE = 60
+CORE = 80
 """Tokens that one stretch is asked about."""
-MARGIN = 20
+MARGIN = 16
 """Tokens around them that are read along, so that nothing is cut from what it belongs to."""
 
 

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of, side_of
-from bot.notation.hurt.matching import SPELLER, Mark
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.passage import Passage

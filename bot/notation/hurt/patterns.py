@@ -1,0 +1,105 @@
+"""The phrase tables as patterns, and their vocabulary.
+
+The tables' small language: `;` parts phrases, a blank parts words, `a/b` are alternatives for one word, `word?` may be
+left out, `word*` stands for none to three, `@name` is a class of words.
+"""
+
+import re
+from dataclasses import dataclass
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.phrases_hurt import CONDITIONS, HURTS
+from bot.notation.hurt.phrases_scope import SCOPES
+from bot.notation.hurt.phrases_talk import NEUTRAL
+from bot.notation.hurt.phrases_urgent import SIGNS
+from bot.notation.hurt.places import PLACES, Place
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.spelling import SHORT, Speller
+
+_CLASSES = {
+    "@bit": word_set(
+        """
+        a bit little touch slightly kinda kind of sort somewhat quite very really so super pretty rather too well at all
+        that feeling feel exactly entirely totally completely overly particularly
+        """
+    ),
+    "@any": word_set("any enough the my a some full proper no"),
+    "@place": frozenset(phrase for phrase in PLACES if " " not in phrase),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Element:
+    """One place in a pattern: the words that fill it, and how often it is filled."""
+
+    words: frozenset[str]
+    least: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A phrase of the tables and what it means; a place where `cue` is nothing, or a cue that means one (headache)."""
+
+    elements: tuple[Element, ...]
+    cue: Cue | None
+    place: Place | None
+
+    @property
+    def is_word(self) -> bool:
+        """Whether it is a single word."""
+        return len(self.elements) == 1 and self.elements[0].most == 1
+
+    @property
+    def second(self) -> frozenset[str] | None:
+        """The words of which one must come second, if the second place is fixed."""
+        fixed = len(self.elements) > 1 and all(e.least == e.most == 1 for e in self.elements[:2])
+        return self.elements[1].words if fixed else None
+
+
+def _elements(phrase: str) -> tuple[Element, ...]:
+    out: list[Element] = []
+    for part in phrase.split():
+        body = part.rstrip("?*")
+        words = frozenset[str]().union(*(_CLASSES.get(w, frozenset({w})) for w in body.split("/")))
+        out.append(Element(words, 1 if part == body else 0, 3 if part.endswith("*") else 1))
+    return tuple(out)
+
+
+def _split(table: str) -> list[str]:
+    """The phrases of a row; a line may end after a stroke."""
+    return [p for p in re.sub(r"/\s+", "/", table).split(";") if p.strip()]
+
+
+def _patterns() -> list[Pattern]:
+    out = [Pattern(_elements(phrase), None, place) for phrase, place in PLACES.items()]
+    for table in (HURTS, SIGNS, SCOPES, {Cue.NEUTRAL: NEUTRAL}):
+        for cue, phrases in table.items():
+            place = PLACES["head"] if cue is Cue.HEADACHE else None
+            out += [Pattern(_elements(p), cue, place) for p in _split(phrases)]
+    for row in CONDITIONS.strip().splitlines():
+        name, phrases = row.split(":", 1)
+        out += [Pattern(_elements(p), Cue.CONDITION, PLACES.get(name)) for p in _split(phrases)]
+    return out
+
+
+PATTERNS = tuple(_patterns())
+"""Every phrase of every table."""
+VOCABULARY = frozenset(word for p in PATTERNS for e in p.elements for word in e.words)
+"""Every word of every table."""
+_FORGIVEN = (frozenset(HURTS) | frozenset(SIGNS) | {Cue.NOT, Cue.GONE, Cue.CONDITION, None}) - {
+    *(Cue.SETTLE, Cue.LOOKS, Cue.DARK, Cue.SEVERE, Cue.SWEAT)
+}
+TARGETS = frozenset(
+    w
+    for p in PATTERNS
+    if p.cue in _FORGIVEN
+    for e in p.elements
+    for w in e.words
+    if p.cue is not Cue.NOT or len(w) > SHORT
+)
+"""The words that a slip may stand for."""
+URGENT = frozenset(w for p in PATTERNS if p.cue in SIGNS or p.cue is None for e in p.elements for w in e.words)
+"""The words that a slip may stand for in doubt, beside the rest of an urgent sign."""
+SPELLER = Speller(VOCABULARY, TARGETS, URGENT | {"cant", "can't", "wont", "doesnt", "dont"})
+"""What a typed word may stand for."""
