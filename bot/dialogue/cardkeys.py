@@ -56,14 +56,15 @@ def card_rows(at: UnderWay, live: PlannedExercise | None, load: Load | None) -> 
     change = Button(line("button-load"), place.press("load", *_load_args(loaded)))
     rows.append((skip,) if choosing or live.load_style is LoadStyle.NONE else (change, skip))
     rest = Button(line("button-rest-planned", name=live.name), show_press("rest", token, place.index))
-    if place.number < len(live.sets) and all(_one_number(s, live) for s in live.sets[place.number - 1 :]):
+    if place.number < len(live.sets) and all(is_one_number(s, live) for s in live.sets[place.number - 1 :]):
         rows.append((rest,))
     pain = Button(line("button-pain"), show_press("hurt", token))
     rows.append((pain, undo, end) if at.session.reports else (pain,))
     return tuple(rows)
 
 
-def _one_number(planned: PlannedSet, exercise: PlannedExercise) -> bool:
+def is_one_number(planned: PlannedSet, exercise: PlannedExercise) -> bool:
+    """Whether the set as planned says it all: a fixed count, a load where one is needed, nothing after it."""
     has_load = planned.load is not None or exercise.load_style in (LoadStyle.NONE, LoadStyle.BODYWEIGHT)
     return planned.reps.is_fixed and has_load and planned.finish is None
 
@@ -171,7 +172,7 @@ def _continuations(at: UnderWay) -> list[_Row]:
                 tuple(
                     Button(
                         line(label, count=n, **extra),
-                        place.press("drop", n, *_load_args(load)),
+                        place.press("drop", n, nth, *_load_args(load)),
                     )
                     for n in counts
                 )

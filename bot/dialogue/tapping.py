@@ -2,9 +2,11 @@
 
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from typing import TypeGuard
 
 from bot.dialogue.buttons import Press
 from bot.dialogue.card import card
+from bot.dialogue.cardkeys import is_one_number, reported_sets
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.ending import finish
 from bot.dialogue.incoming import Tapped
@@ -14,12 +16,14 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Line, Say, Toast, Urgency, line
 from bot.training.facts import Reported, ReportTakenBack
-from bot.training.plan import LoadStyle, Mini, PlannedExercise
+from bot.training.plan import Drop, LoadStyle, Measure, Mini, PlannedExercise, PlannedSet
 from bot.training.report import Performed, Stage
 from bot.training.units import Load, Unit
 
-MOST_REPS = 3600
-"""Seconds of a held set at the most; more is a forged button."""
+MOST_REPS, MOST_COUNTED = 200, 3600
+"""Repetitions, and seconds or metres, of a set at the most; more is a forged button."""
+MOST_LOAD, MOST_HELP = 1_000_000, 300_000
+"""Thousandths: the heaviest load, and the most assistance to the body weight; more is a forged button."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,11 +34,35 @@ class _Aim:
     exercise: PlannedExercise
     number: int
 
+    @property
+    def planned(self) -> PlannedSet:
+        """The set as prescribed."""
+        return self.exercise.sets[self.number - 1]
+
+    def has(self, stage: Stage) -> bool:
+        """Whether something of this kind is reported for the set."""
+        return any(p.stage is stage for p in reported_sets(self.at, self.exercise, self.number))
+
+    def may_count(self, count: int | None) -> TypeGuard[int]:
+        """Whether that many can be done."""
+        most = MOST_REPS if self.exercise.measure is Measure.REPS else MOST_COUNTED
+        return count is not None and 0 <= count <= most
+
+    def may_load(self, load: Load | None) -> bool:
+        """Whether the exercise can be loaded so."""
+        match self.exercise.load_style:
+            case LoadStyle.NONE:
+                return True
+            case LoadStyle.BODYWEIGHT:
+                return load is None or -MOST_HELP <= load.thousandths <= MOST_LOAD
+            case LoadStyle.TOTAL | LoadStyle.PER_HAND:
+                return load is not None and 0 <= load.thousandths <= MOST_LOAD
+
 
 def a_set(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """A work set, as the button says."""
     aim, count = _aim(client, press), press.number(2)
-    if aim is None or count is None or not 0 <= count <= MOST_REPS:
+    if aim is None or not aim.may_count(count) or not aim.may_load(_load(press, 3)):
         return _old(tap)
     if any(p.set == aim.number for p in aim.at.session.work_done(aim.exercise.name)):
         return Turn(says=(Toast(tap.query, line("toast-already", number=aim.number)), card(aim.at)))
@@ -44,20 +72,27 @@ def a_set(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 
 def a_drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
-    """A drop after the set just done."""
-    aim, count = _aim(client, press), press.number(2)
-    if aim is None or count is None or not 0 <= count <= MOST_REPS:
+    """A drop after the set just done: the one that the button was for, once."""
+    aim, count, load = _aim(client, press), press.number(2), _load(press, 4)
+    if aim is None or not isinstance(aim.planned.finish, Drop) or not aim.has(Stage.WORK):
         return _old(tap)
-    done = Performed(aim.exercise.name, aim.number, Stage.DROP, _load(press, 3), count)
+    if not aim.may_count(count) or not (load is None or aim.may_load(load)):
+        return _old(tap)
+    made = sum(1 for p in reported_sets(aim.at, aim.exercise, aim.number) if p.stage is Stage.DROP)
+    if made != press.number(3) or made >= aim.planned.finish.times:
+        return Turn(says=(Toast(tap.query, line("toast-already", number=aim.number)), card(aim.at)))
+    done = Performed(aim.exercise.name, aim.number, Stage.DROP, load, count)
     return _saved(desk, aim, tap, (done,))
 
 
 def minis(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """So many mini sets after the set just done, at its load."""
     aim, times = _aim(client, press), press.number(2)
-    if aim is None or times is None or not 0 < times <= 10 or aim.number > len(aim.exercise.sets):
+    if aim is None or times is None or not 0 < times <= 10:
         return _old(tap)
-    finish_of = aim.exercise.sets[aim.number - 1].finish
+    if aim.has(Stage.MINI):
+        return Turn(says=(Toast(tap.query, line("toast-already", number=aim.number)), card(aim.at)))
+    finish_of = aim.planned.finish
     top = next((p for p in aim.at.session.work_done(aim.exercise.name) if p.set == aim.number), None)
     if not isinstance(finish_of, Mini) or top is None:
         return _old(tap)
@@ -89,7 +124,7 @@ def rest_as_planned(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -
     if first is None:
         return Turn(says=(Toast(tap.query, line("toast-already-all")), card(aim.at)))
     rest = live.sets[first - 1 :]
-    if not all(s.reps.is_fixed for s in rest):
+    if not all(is_one_number(s, live) for s in rest):
         return _old(tap)
     done = tuple(
         Performed(live.name, first + n, Stage.WORK, _fitting_load(live, s.load), s.reps.low) for n, s in enumerate(rest)
@@ -116,6 +151,8 @@ def choose_load(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Tu
     if aim is None or aim.at.session.next_set(aim.exercise) != aim.number:
         return _old(tap)
     load = _load(press, 2)
+    if load is not None and not aim.may_load(load):
+        return _old(tap)
     words = line("toast-load", load=load) if load else line("toast-load-choose")
     return Turn(says=(Toast(tap.query, words), card(aim.at, load=load, urgency=Urgency.REPLY)))
 
@@ -174,9 +211,12 @@ def _aim(client: ClientDesk, press: Press, *, numbered: bool = True) -> _Aim | N
     index, number = press.number(0), press.number(1) if numbered else 1
     if session is None or index is None or number is None:
         return None
-    if not 0 <= index < len(session.plan.exercises) or not 1 <= number <= 99:
+    if not 0 <= index < len(session.plan.exercises):
         return None
-    return _Aim(UnderWay(client, session), session.plan.exercises[index], number)
+    exercise = session.plan.exercises[index]
+    if not 1 <= number <= len(exercise.sets):
+        return None
+    return _Aim(UnderWay(client, session), exercise, number)
 
 
 def _load(press: Press, place: int) -> Load | None:
