@@ -75,6 +75,8 @@ class Amount:
     same_load: bool = False
     same_reps: bool = False
     side: Side | None = None
+    worded: bool = False
+    """Joined by the word `at`, not its sign."""
     lead: bool = False
     """Led by an `x` or `@` with nothing before it."""
 
@@ -166,13 +168,15 @@ def _strongest(joins: list[Join]) -> Join:
 
 def _entry(entry: Node, join: Join) -> list[Amount]:
     amounts: list[Amount] = []
+    worded = False
     for part in entry.parts:
         if isinstance(part, Mark):
             join = JOINS[part.kind]
+            worded = part.kind is Kind.AT and not part.text.startswith("@")
         elif part.rule == "lead":
             amounts.append(_lead(part, join))
         else:
-            amounts.append(replace(_amount(part.parts), join=join))
+            amounts.append(replace(_amount(part.parts), join=join, worded=worded))
             join = Join.SPACE
     return amounts
 

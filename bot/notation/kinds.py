@@ -69,6 +69,8 @@ class Kind(StrEnum):
     LEFT = "LEFT"
     RIGHT = "RIGHT"
     BODY = "BODY"
+    BAND = "BAND"
+    """A band, whose help is not known."""
     ASSIST = "ASSIST"
     ADDED = "ADDED"
     MINUS = "MINUS"

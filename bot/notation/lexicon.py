@@ -42,6 +42,7 @@ PHRASES: dict[Kind, str] = {
     Kind.LEFT: "left; left side; left leg; left arm; on the left; on left; on my left; left one; lefts; on the left side; on the left leg; on the left arm; l side; l leg; l arm; the left; my left; lhs; with the left; with my left; left hand; leftie; lefty; leg left; lef; for the left; left foot; on the left one",
     Kind.RIGHT: "right; right side; right leg; right arm; on the right; on right; on my right; right one; rights; on the right side; on the right leg; on the right arm; r side; r leg; r arm; the right; my right; rhs; with the right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one",
     Kind.BODY: "bw; bodyweight; body weight; b w; bodywt; just bodyweight; no weight; unweighted; no added weight; no extra weight; unassisted; bdyweight; own bodyweight; bodyweight only; bw only; no assist; no assistance; without assistance; without weight; boby weight; no load; own weight; without assist; just bw",
+    Kind.BAND: "band; banded; bands; with a band; with band; with the band; resistance band; green band; red band; blue band; black band; purple band; yellow band; orange band; grey band; thin band; thick band; light band; heavy band; the green band; the red band; the blue band; the black band; the purple band; band assisted; band assist; with band assist; with bands",
     Kind.ASSIST: "assist; assisted; assistance; of assistance; assistance of; of assist; help; of help; kg assist; counterweight; asist; assisst; asisted; with help; assited; of counterweight; assistence",
     Kind.ADDED: "added; weighted; added weight; on the belt; on belt; hanging; extra weight; additional; on a belt; with belt; on top; strapped on; in the vest; vest",
     Kind.MINUS: "minus; negative",
@@ -104,7 +105,7 @@ something anything nothing thing things stuff all round up down off out in into 
 before after during between form technique depth tempo pause paused pauses speed bar path grip belt belted sleeves straps wraps knee
 spotter spot help gym session workout training train trained day week weekend one ones got total final finish
 start started starting begin began beginning end ending go going went gone came come coming moved moving move moves
-set working weight load today's todays weights kept keep keeping stay stayed used using use took take taken taking with
+set working weight load today's todays weights kept keep keeping stay stayed used using use took take taken taking held hold holding with
 without per each any some many much few couple more most less least same other another else every both own such
 reps note notes log logged logging record recorded report reporting update forgot forget send sent sending here's heres
 hereis was is are been being be am has have had having will can could would should may might must not dont didnt doesnt

@@ -425,7 +425,7 @@ class Reader:
 
     def _done(self, marks: Sequence[Mark], finished: bool) -> bool:
         """A bare `done`: the current set as planned, the end, or a question. Gives whether the session is over."""
-        is_done, name = read_done(marks)
+        is_done, name, every = read_done(marks)
         if not is_done or finished or self.skipped:
             return finished
         if name is not None and len(name.names) != 1:
@@ -448,7 +448,8 @@ class Reader:
             if chosen is not None:
                 self._keep(bounds[chosen], place)
             return finished
-        ranked = plan_ways(context, 1, span.start, span.end, needs_load=True)
+        count = len(context.open_sets) if every else 1
+        ranked = plan_ways(context, count, span.start, span.end, needs_load=True)
         self._take(ranked, place)
         return finished
 

@@ -258,7 +258,7 @@ class Roles:
         if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 0.4
-        made.slashed = join is Join.SLASH and bool(made.sets) and self._drops_next(made)
+        made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
         made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)
         made.hand = False
@@ -267,6 +267,10 @@ class Roles:
         made.chain = chain + "L"
         made.start = amount.start
         yield made
+        if join in (Join.COMMA, Join.SPACE) and made.stage is Stage.WORK and self._may_drop(state, said):
+            drop = made.copy()
+            drop.stage = Stage.DROP
+            yield drop
         if (
             amount.join in (Join.SPACE, Join.COMMA)
             and made.sets
@@ -285,7 +289,7 @@ class Roles:
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
-        if last.stage is Stage.MINI and amount.join is Join.X:
+        if last.stage is Stage.MINI:
             return
         if amount.join is Join.WITH:
             group = [s for s in made.sets if s.load is None]
@@ -367,6 +371,11 @@ class Roles:
             again.repeats = False
             made.cost += 2.0
             yield again
+        if not self.seconds and amount.join is Join.PLUS and state.stage is Stage.WORK and self._drops_next(state):
+            drop = state.copy()
+            drop.stage = Stage.DROP
+            made.cost += 3.0
+            yield self._emit(drop, amount, reps)
         if not self.seconds and self._may_be_mini(state, amount, reps):
             mini = state.copy()
             mini.stage = Stage.MINI
@@ -416,7 +425,7 @@ class Roles:
         count = int(amount.value)
         said = amount.counts is Counts.SETS
         after = ("LR", "R", "RL", "HLR", "L") if not said else None
-        is_after = bool(state.sets) and not state.fresh and (chain in ("LR", "R", "RL", "HLR") if join in LINKED else True)
+        is_after = bool(state.sets) and state.sets[-1].stage is state.stage and not state.fresh and (chain in ("LR", "R", "RL", "HLR") if join in LINKED else True)
         if is_after and said and len([x for x in state.sets if x.stage is Stage.WORK]) > 1 and state.index == count:
             yield state
             return
@@ -481,10 +490,8 @@ class Roles:
         effort = Effort(amount.start, amount.end, half, beyond=half != rir)
         made = self._effort(state, effort)
         made.chain += "E"
-        if not state.fresh and state.sets and state.sets[-1].load is None and state.load is None:
-            planned = self.context.planned_load(self.number(state.index - 1))
-            near = planned is not None and planned.amount_in(self.unit) == amount.value
-            made.cost += 0.0 if near or self.context.takes_load else 0.0
+        if amount.worded and not state.fresh and state.sets and state.sets[-1].load is None and self.context.takes_load:
+            made.cost += 1.2
         yield made
 
     # --- emitting --------------------------------------------------------------------------------------------------
@@ -611,6 +618,8 @@ class Roles:
             planned = self.context.planned_load(number)
             return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
         planned = self.context.planned_load(number)
+        if planned is None and self.last_load is None and state.bare and not state.sets and said.load.thousandths <= 8000:
+            return 1.5 if self.context.takes_load and not self.context.is_bodyweight else 0.0
         if self.context.is_per_hand and planned is not None and not said.hand and said.load.kg == planned.kg * 2:
             return 0.0
         before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]
@@ -787,6 +796,8 @@ class Roles:
                 made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
             case Kind.MORE if made.sets and not made.fresh:
                 made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
+            case Kind.BAND if self.context.is_bodyweight:
+                made.doubts = (*made.doubts, Doubt(AskKind.LOAD, sign.start, sign.end))
             case Kind.SLIP:
                 made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.EACH if sign.text == "both" and not self.two_sided:
@@ -812,6 +823,14 @@ class Roles:
             return state
         state.stage = Stage.WARMUP
         return state
+
+    def _may_drop(self, state: State, said: SaidLoad) -> bool:
+        """Whether a lighter load after the last prescribed set may be its planned drop, though nothing says so."""
+        if not state.sets or state.fresh or state.index < len(self.opens) or not self._drops_next(state):
+            return False
+        before = state.sets[-1].load
+        heavier = before.load if before is not None else None
+        return heavier is not None and said.load is not None and said.load.kg < heavier.kg
 
     def _drops_next(self, state: State) -> bool:
         """Whether the set said last has a planned drop that is still to come."""

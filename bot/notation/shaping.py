@@ -82,6 +82,10 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
         if mark.kind is Kind.TIMES and mark.text == "twice":
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
             out.append(replace(mark, kind=Kind.SETS, start=mark.end))
+        elif mark.kind is Kind.MINUTES and not is_number(_at(marks, place - 1)) and mark.text in ("minute", "min"):
+            half = place > 1 and marks[place - 2].text == "half"
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal("0.5") if half else Decimal(1)))
+            out.append(replace(mark, start=mark.end))
         elif (
             mark.kind is Kind.NUM
             and mark.value is not None
@@ -329,6 +333,11 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         kind = mark.kind
+        counted = len(out) < 2 or out[-2].kind not in LINKS
+        if kind is Kind.MINI and mark.text.endswith(" of") and out and out[-1].kind is Kind.NUM and counted:
+            count = out.pop()
+            out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
+            continue
         trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1)
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
@@ -400,6 +409,9 @@ def _signs(marks: list[Mark]) -> list[Mark]:
         before = out[-1] if out else None
         if mark.kind is Kind.MINUS:
             out.append(replace(mark, kind=Kind.SIGN if is_number(after) else Kind.GAP, text="-"))
+            continue
+        if mark.kind is Kind.PLUS and not out and [_kind(marks, place + n) for n in (1, 2, 3)] == [Kind.NUM, Kind.PLUS, Kind.NUM]:
+            out.append(replace(mark, kind=Kind.MINI))
             continue
         if mark.kind in (Kind.PLUS, Kind.DASH) and after is not None and is_number(after):
             free = before is None or not (is_number(before) or before.kind in TAILS) or before.kind is Kind.BODY

@@ -202,8 +202,9 @@ def read_finish(marks: Sequence[Mark]) -> bool:
     return False
 
 
-def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None]:
-    """Whether a part of the message is a bare `done` or thumb; with the exercise that it names, if any."""
+def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
+    """Whether a part of the message is a bare `done` or thumb; with the exercise that it names, if any,
+    and whether it says `all`."""
     part: list[Mark] = []
     for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
         if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY):
@@ -217,6 +218,6 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None]:
                 part = []
                 continue
             if len(names) <= 1:
-                return True, names[0] if names else None
+                return True, names[0] if names else None, Kind.ALL in kinds
         part = []
-    return False, None
+    return False, None, False

@@ -161,7 +161,8 @@ def _is_slip(marks: Sequence[Mark], at: int) -> bool:
     if not any(m.kind is Kind.NUM for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])):
         return False
     tree = phrase_tree()
-    return any(set(tree.next[w].kind) & _MATTERS for w in near_words(marks[at].text) if w in tree.next)
+    near = [w for w in near_words(marks[at].text) if w in tree.next and max(len(w), len(marks[at].text)) >= 5]
+    return any(set(tree.next[w].kind) & _MATTERS for w in near)
 
 
 def _longest(marks: list[Mark], at: int) -> tuple[tuple[Kind, ...], int] | None:
