@@ -2,7 +2,12 @@
 
 from typing import Protocol
 
+from hypothesis import settings
+
 from tests.tryout.browser import show_browser
+
+settings.register_profile("here", deadline=None)
+settings.load_profile("here")
 
 
 class Terminal(Protocol):
