@@ -93,7 +93,7 @@ def open_store(settings: Settings) -> Store:
 
 def platform_of(settings: Settings) -> Platform:
     """Where the platform is; `SettingsFault` without a token."""
-    return Platform(settings.bot_token(), settings.api_url)
+    return Platform(settings.bot_token(), settings.api_url, settings.proxy.get_secret_value())
 
 
 @contextlib.contextmanager

@@ -33,6 +33,8 @@ class Settings(BaseSettings):
     """The key that seals people's words; made on the first run. Keep it apart from the database's backups."""
     api_url: str = "https://api.telegram.org"
     """The Bot API's base address: the platform, a local Bot API server, or the stand-in."""
+    proxy: SecretStr = SecretStr("")
+    """An HTTP proxy on the way to the platform: `http://host:port`."""
     bot_name: str = ""
     """The bot's public name; empty: asked of the platform."""
 

@@ -1,6 +1,6 @@
 """The client library's bot over our transport, and who it is."""
 
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 
@@ -14,10 +14,11 @@ from bot.gateway.transport import READ_S, AiohttpRequest
 
 @dataclass(frozen=True, slots=True)
 class Platform:
-    """Where the platform is: the Bot API's base address, and the bot's token."""
+    """Where the platform is: the Bot API's base address, the bot's token, an HTTP proxy where one is needed."""
 
     token: str
     api_url: str = "https://api.telegram.org"
+    proxy: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +33,11 @@ class RawBot(Bot):
     """The library's bot, which can also hand over updates as they come: unread, so that one malformed update
     can't hold up the others."""
 
+    async def call(self, method: str, fields: Mapping[str, object]) -> object:
+        """A call whose answer is taken as it comes: reading a message whole costs more than sending it. Fields that are
+        `None` are left out. Raises the library's errors."""
+        return await self._post(method, {name: value for name, value in fields.items() if value is not None})
+
     async def raw_updates(self, *, offset: int | None, timeout_s: int, allowed: tuple[str, ...]) -> list[object]:
         """A long poll. What lies before `offset` is acknowledged by it. Raises the library's errors."""
         asked: dict[str, object] = {"timeout": timeout_s, "limit": 100, "allowed_updates": list(allowed)}
@@ -45,7 +51,8 @@ class RawBot(Bot):
 async def library_bot(platform: Platform, *, connections: int = 64, read_s: float = READ_S) -> AsyncIterator[RawBot]:
     """The library's bot, its connections open; nothing is asked of the platform yet."""
     base = platform.api_url.rstrip("/")
-    calls, polls = AiohttpRequest(connections=connections, read_s=read_s), AiohttpRequest(connections=2)
+    calls = AiohttpRequest(connections=connections, read_s=read_s, proxy=platform.proxy)
+    polls = AiohttpRequest(connections=2, proxy=platform.proxy)
     try:
         bot = RawBot(
             platform.token,

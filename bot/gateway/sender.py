@@ -4,18 +4,17 @@ from collections.abc import Callable
 from typing import assert_never
 
 from telegram import (
-    Bot,
     BotCommand,
     BotCommandScopeChat,
     InlineKeyboardButton,
     InlineKeyboardMarkup,
     InputMediaPhoto,
-    LinkPreviewOptions,
     ReplyParameters,
 )
 from telegram.constants import ParseMode
 from telegram.error import TelegramError
 
+from bot.gateway.library import RawBot
 from bot.gateway.outcomes import read_error
 from bot.runtime.ports import (
     AnswerTap,
@@ -35,8 +34,6 @@ from bot.runtime.ports import (
     StripButtons,
 )
 
-NO_PREVIEW = LinkPreviewOptions(is_disabled=True)
-
 LONGEST_TOAST = 200
 """Characters (Bot API, answerCallbackQuery)."""
 
@@ -47,7 +44,7 @@ MenuOf = Callable[[str], tuple[tuple[str, str], ...]]
 class LibrarySender(Sender):
     """The runtime's `Sender` over the client library. The bot must be initialized."""
 
-    def __init__(self, bot: Bot, *, menu: MenuOf) -> None:
+    def __init__(self, bot: RawBot, *, menu: MenuOf) -> None:
         self._bot, self._menu = bot, menu
 
     async def send(self, call: Call) -> Outcome:
@@ -60,21 +57,14 @@ class LibrarySender(Sender):
     async def _carry(self, call: Call) -> int | None:
         match call:
             case SendWords():
-                return await self._send_words(call)
+                return _number(await self._bot.call("sendMessage", {**_text(call), **_new(call)}))
             case EditWords():
-                await self._bot.edit_message_text(
-                    call.words,
-                    chat_id=call.chat,
-                    message_id=call.message,
-                    parse_mode=_mode(is_html=call.is_html),
-                    reply_markup=_markup(call.keyboard),
-                    link_preview_options=NO_PREVIEW,
-                )
+                await self._bot.call("editMessageText", {**_text(call), "message_id": call.message})
             case SendPicture():
                 return await self._send_picture(call)
             case EditPicture():
                 await self._bot.edit_message_media(
-                    InputMediaPhoto(call.png, caption=call.words, parse_mode=_mode(is_html=call.is_html)),
+                    InputMediaPhoto(call.png, caption=call.words, parse_mode=_mode(call)),
                     chat_id=call.chat,
                     message_id=call.message,
                     reply_markup=_markup(call.keyboard),
@@ -88,7 +78,8 @@ class LibrarySender(Sender):
     async def _carry_small(self, call: StripButtons | SetReaction | ShowMenu | LeaveChat | AnswerTap) -> None:
         match call:
             case StripButtons():
-                await self._bot.edit_message_reply_markup(call.chat, call.message, reply_markup=None)
+                fields = {"chat_id": call.chat, "message_id": call.message}
+                await self._bot.call("editMessageReplyMarkup", fields)
             case SetReaction():
                 await self._bot.set_message_reaction(call.chat, call.message, call.emoji)
             case ShowMenu():
@@ -101,24 +92,12 @@ class LibrarySender(Sender):
             case _:
                 assert_never(call)
 
-    async def _send_words(self, call: SendWords) -> int:
-        message = await self._bot.send_message(
-            call.chat,
-            call.words,
-            parse_mode=_mode(is_html=call.is_html),
-            reply_markup=_markup(call.keyboard),
-            link_preview_options=NO_PREVIEW,
-            disable_notification=call.silent or None,
-            reply_parameters=_reply(call.reply_to),
-        )
-        return message.message_id
-
     async def _send_picture(self, call: SendPicture) -> int:
         message = await self._bot.send_photo(
             call.chat,
             call.png,
             caption=call.words,
-            parse_mode=_mode(is_html=call.is_html),
+            parse_mode=_mode(call),
             reply_markup=_markup(call.keyboard),
             disable_notification=call.silent or None,
             reply_parameters=_reply(call.reply_to),
@@ -132,8 +111,35 @@ class LibrarySender(Sender):
         return copied.message_id
 
 
-def _mode(*, is_html: bool) -> str | None:
-    return ParseMode.HTML if is_html else None
+def _text(call: SendWords | EditWords) -> dict[str, object]:
+    """The fields of a text message, new or edited. Its links are not shown as previews."""
+    return {
+        "chat_id": call.chat,
+        "text": call.words,
+        "parse_mode": _mode(call),
+        "reply_markup": {"inline_keyboard": call.keyboard} if call.keyboard else None,
+        "link_preview_options": {"is_disabled": True},
+    }
+
+
+def _new(call: SendWords) -> dict[str, object]:
+    """The fields of a new message only."""
+    return {
+        "disable_notification": call.silent or None,
+        "reply_parameters": None if call.reply_to is None else _reply(call.reply_to),
+    }
+
+
+def _number(message: object) -> int:
+    """The number of a message just sent. `TelegramError` where the platform's answer holds none."""
+    number = message.get("message_id") if isinstance(message, dict) else None
+    if not isinstance(number, int):
+        raise TelegramError("the platform's answer holds no message")
+    return number
+
+
+def _mode(call: SendWords | EditWords | SendPicture | EditPicture) -> str | None:
+    return ParseMode.HTML if call.is_html else None
 
 
 def _reply(message: int | None) -> ReplyParameters | None:

@@ -43,12 +43,13 @@ KEEP_ALIVE_S = 30.0
 
 
 class AiohttpRequest(BaseRequest):
-    """The client library's transport. `connections` at most are open at once; more requests wait for one."""
+    """The client library's transport. `connections` at most are open at once; more requests wait for one.
+    `proxy` is the address of an HTTP proxy, where one is needed."""
 
-    __slots__ = ("_connections", "_read_s", "_session")
+    __slots__ = ("_connections", "_proxy", "_read_s", "_session")
 
-    def __init__(self, *, connections: int = 64, read_s: float = READ_S) -> None:
-        self._connections, self._read_s = connections, read_s
+    def __init__(self, *, connections: int = 64, read_s: float = READ_S, proxy: str = "") -> None:
+        self._connections, self._read_s, self._proxy = connections, read_s, proxy
         self._session: aiohttp.ClientSession | None = None
 
     @property
@@ -64,7 +65,7 @@ class AiohttpRequest(BaseRequest):
                 connector=connector,
                 cookie_jar=aiohttp.DummyCookieJar(),
                 headers={"User-Agent": self.USER_AGENT},
-                trust_env=True,
+                proxy=self._proxy or None,
             )
 
     async def shutdown(self) -> None:

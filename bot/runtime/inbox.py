@@ -127,7 +127,8 @@ def _turn_of(work: Work, incoming: Incoming | Leave | None, desks: Desks, *, now
 
 def turn_for(work: Work, incoming: Incoming, desks: Desks, *, now: datetime) -> Turn:
     """The desk as of now, and what is answered from it."""
-    tokens = tuple(secrets.token_urlsafe(18) for _ in range(TOKENS))
+    chance = secrets.token_urlsafe(18 * TOKENS)
+    tokens = tuple(chance[24 * n : 24 * (n + 1)] for n in range(TOKENS))
     desk = storage.desk.build(work, incoming, now=now, house=desks.house, tokens=tokens)
     return desks.answer(desk, incoming)
 

@@ -23,7 +23,7 @@ from statistics import median
 from bot.dialogue.router import answer
 from bot.gateway.reader import RawReader
 from bot.runtime.bodies import read_send
-from bot.runtime.delivery import Delivered
+from bot.runtime.delivery import Claimed, Delivered
 from bot.runtime.inbox import Desks, receive, work_some
 from bot.runtime.logs import set_up_logs
 from bot.runtime.outbox import Carried, claim, settle
@@ -63,21 +63,20 @@ class House:
         begun = time.perf_counter()
         with self.store.begin() as work:
             receive(work, (Arrived(number, CHAT, raw),), bot=1, now=now)
-        with self.store.begin() as work:
             work_some(work, desks, now=now)
-        while self._send(now):
-            pass
+            claimed = claim(work, worker="bench", now=now, limit=8)
+        while claimed:
+            claimed = self._turn_over(claimed, now)
         self.took_ms.append((time.perf_counter() - begun) * 1000)
 
-    def _send(self, now: datetime) -> int:
-        with self.store.begin() as work:
-            claimed = claim(work, worker="bench", now=now, limit=8)
+    def _turn_over(self, claimed: tuple[Claimed, ...], now: datetime) -> tuple[Claimed, ...]:
+        """What was claimed is settled as sent, and what is next is claimed, in one transaction."""
         with self.store.begin() as work:
             for one in claimed:
                 shown = "x" if one.parcel.kind is ParcelKind.SEND and read_send(one.parcel.body).html else ""
                 self.sent += 1
                 settle(work, Carried(one, Delivered(1_000_000 + self.sent, shown)), now=now)
-        return len(claimed)
+            return claim(work, worker="bench", now=now, limit=8)
 
 
 def fill(store: Store, *, weeks: int, others: int) -> None:

@@ -4,6 +4,7 @@ import socket
 import zlib
 
 import pytest
+from aiohttp import web
 
 from bot.faults import ChatFault
 from bot.gateway.library import Platform, library_bot
@@ -223,6 +224,26 @@ async def test_a_void_token_ends_it(standin: StandIn) -> None:
     async with library_bot(Platform("43:OTHER", standin.url)) as bot:
         with pytest.raises(ChatFault, match="refuses the bot's token"):
             await LibrarySender(bot, menu=menu).send(HELLO)
+
+
+async def test_calls_go_through_the_proxy_where_one_is_set() -> None:
+    """The proxy is asked for the platform's whole address."""
+    asked: list[str] = []
+
+    async def proxy(request: web.BaseRequest) -> web.Response:
+        asked.append(request.message.path)
+        return web.json_response({"ok": True, "result": {"message_id": 5}})
+
+    runner = web.ServerRunner(web.Server(proxy))
+    await runner.setup()
+    site = web.TCPSite(runner, "127.0.0.1", 0)
+    await site.start()
+    port = runner.addresses[0][1]
+    platform = Platform("42:TEST", "http://platform.invalid", f"http://127.0.0.1:{port}")
+    async with library_bot(platform) as bot:
+        assert await LibrarySender(bot, menu=menu).send(HELLO) == Sent(5)
+    await runner.cleanup()
+    assert asked == ["http://platform.invalid/bot42:TEST/sendMessage"]
 
 
 class TestPace:
