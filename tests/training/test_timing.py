@@ -20,7 +20,7 @@ def test_sets_and_rests_worked_by_hand() -> None:
 
 def test_pairs_save_the_time_that_a_trial_found() -> None:
     """Six exercises, four sets of ten, two minutes' rest: antagonist pairs took 36 % less time (Burke et al. 2024,
-    preprint 10.51224/SRXIV.419). Plausible tempos and changes give 31 to 41 %: outside that the estimate would be wrong."""
+    preprint 10.51224/SRXIV.419). Plausible tempos and changes give 31 to 41 %; outside, the estimate is wrong."""
     alone = [exercise(f"E{n}", 4, 10, 120) for n in range(6)]
     paired = [replace(e, pair=f"P{n // 2}") for n, e in enumerate(alone)]
     warm_up_s = 180
