@@ -62,7 +62,7 @@ class Settings(BaseSettings):
     senders: int = Field(default=16, ge=1, le=256)
     """Calls to the platform at once."""
     pace_per_s: float = Field(default=25.0, gt=0)
-    """Messages a second in all; where several processes send, each takes its share."""
+    """Messages a second in all. Of several processes one sends at a time."""
     pace_per_chat_s: float = Field(default=1.0, gt=0)
     """Messages a second in one chat, after a burst."""
     pace_burst: int = Field(default=3, ge=1)

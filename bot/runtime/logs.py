@@ -55,6 +55,7 @@ def set_up_logs(*, as_json: bool, level: str = "info", stream: TextIO | None = N
     for name in _NOISY:
         logging.getLogger(name).setLevel(logging.WARNING)
     logging.getLogger("apscheduler").setLevel(logging.ERROR)  # a tick that waits for the last one is no trouble
+    logging.getLogger("telegram").setLevel(logging.CRITICAL)  # it would log answers whole, with people's words in them
 
 
 def redact(_logger: Any, _method: str, event: MutableMapping[str, Any]) -> MutableMapping[str, Any]:  # Any: structlog

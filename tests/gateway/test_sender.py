@@ -231,7 +231,7 @@ async def test_calls_go_through_the_proxy_where_one_is_set() -> None:
     asked: list[str] = []
 
     async def proxy(request: web.BaseRequest) -> web.Response:
-        asked.append(request.message.path)
+        asked.append(str(request.url))
         return web.json_response({"ok": True, "result": {"message_id": 5}})
 
     runner = web.ServerRunner(web.Server(proxy))
