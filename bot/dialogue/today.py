@@ -44,6 +44,8 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
 def on_request(desk: Desk, client: ClientDesk) -> Turn:
     """`/today`: the session of today, made if there is none; with nothing to train, the next day that has something."""
     me = client.profile
+    if me.standing is not Standing.ACTIVE:
+        return waits(client)
     if client.programme is None:
         return Turn(says=(Say(me.chat, (line("no-programme", coach=client.coach.name),)),))
     today = local_day(desk.now, me.zone)
@@ -64,12 +66,23 @@ def start(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """Train now, whatever the day: the next workout, or the card again where one is open."""
     del press
     toast = Turn(says=(Toast(tap.query),))
+    if client.profile.standing is not Standing.ACTIVE:
+        return toast + waits(client)
     session = client.session
     if session is not None and session.ended is None:
         return toast + Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
     if client.programme is None:
         return toast + Turn(says=(Say(tap.chat, (line("no-programme", coach=client.coach.name),)),))
     return toast + _planned(desk, client, client.programme, None, urgency=Urgency.REPLY)
+
+
+def waits(client: ClientDesk) -> Turn:
+    """Paused: nothing is planned until they go on, or, after a readiness answer, until the coach says so."""
+    me = client.profile
+    if me.readiness_flagged:
+        return Turn(says=(Say(me.chat, (line("go-on-waits", coach=client.coach.name),)),))
+    go_on = Button(line("settings-go-on"), show_press("go-on"))
+    return Turn(says=(Say(me.chat, (line("today-paused"),), ((go_on,),)),))
 
 
 def _planned(

@@ -118,6 +118,7 @@ no-session-now = There is no session open to put that in. Start one, then send i
 no-session-that-day = I know of no session of yours on { $day }, so nothing of that is kept. Which day was it? Send it again with the day, e.g. <code>yesterday: 60x8</code>.
 no-programme = { $coach } has not given you a programme yet. A message here reaches { $coach }.
 today-done = Today's session is done. The next one comes on { $day }.
+today-paused = Your sessions are paused.
 today-rest = Nothing is planned today; the next session comes on { $day }.
 
 doubt-choice = { $label }
