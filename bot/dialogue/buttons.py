@@ -10,6 +10,7 @@ Press(op='set', ref='k3v9', args=('2', '10'))
 """
 
 from dataclasses import dataclass
+from zlib import crc32
 
 VERSION = "1"
 LONGEST = 64
@@ -30,6 +31,11 @@ class Press:
             return None
         text = self.args[place]
         return int(text) if text.isascii() and text.removeprefix("-").isdigit() and len(text) <= 9 else None
+
+
+def check_of(words: str) -> str:
+    """Four digits that tell whether a button still means what it said."""
+    return f"{crc32(words.encode()) & 0xFFFF:04x}"
 
 
 def show_press(op: str, ref: str = "", *args: str | int) -> str:

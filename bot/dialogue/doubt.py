@@ -1,12 +1,10 @@
 """A message that could be read in two ways: one short question with the readings as buttons, kept until answered."""
 
-from zlib import crc32
-
-from bot.dialogue.buttons import show_press
+from bot.dialogue.buttons import check_of, show_press
 from bot.dialogue.desk import Desk, OpenDoubt
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
-from bot.notation.answer import Ask, Choice, Reading, Request
+from bot.notation.answer import Ask, Reading, Request
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, Rows, Say, Strip, line
 from bot.training.calendar import local_time
@@ -54,7 +52,7 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
     token = at.session.token
     choices = ask.choices if ask else ()
     buttons = [
-        Button(line("doubt-choice", label=choice.label), show_press("pick", token, key, n, check_of(choice)))
+        Button(line("doubt-choice", label=choice.label), show_press("pick", token, key, n, check_of(choice.label)))
         for n, choice in enumerate(choices)
     ]
     none = Button(line("doubt-none"), show_press("nopick", token, key))
@@ -76,8 +74,3 @@ def quoted(words: str) -> str:
     """Somebody's words on one line, not too long."""
     flat = " ".join(words.split())
     return flat if len(flat) <= LONGEST_QUOTE else flat[: LONGEST_QUOTE - 1] + "…"
-
-
-def check_of(choice: Choice) -> str:
-    """Four digits that tell whether a button still means what it said."""
-    return f"{crc32(choice.label.encode()) & 0xFFFF:04x}"

@@ -5,8 +5,9 @@ from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.turn import Turn
 from bot.saying import Button, Line, Rows, Say, Toast, line
+from bot.training.calendar import local_day
 from bot.training.facts import ProgrammeAssigned
-from bot.training.people import Programme, Standing
+from bot.training.people import Client, Programme, Standing
 from bot.training.samples import sample_programme
 from bot.training.timing import session_minutes
 
@@ -36,29 +37,35 @@ def programme_lines(given: Programme) -> tuple[Line, ...]:
 
 def give(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """The sample goes to the client as it stands now; sessions follow from their next training day."""
-    del desk, press
+    del press
     about = coach.about
     if about is None or about.profile.standing is Standing.WITHDRAWN:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     sample = sample_programme()
     to, me = about.profile, coach.profile
+    given = line("programme-given", title=sample.title, name=to.name)
     return Turn(
         (ProgrammeAssigned(to.id, sample),),
         (
             Toast(tap.query, line("toast-given", name=to.name)),
-            Say(me.chat, (line("programme-given", title=sample.title, name=to.name),), about=to.id),
-            *_told(about, me.id, sample),
+            Say(me.chat, (given,), slot=_slot(desk, to), about=to.id),
+            *_told(desk, about, me.id, sample),
         ),
     )
 
 
-def _told(about: ClientDesk, coach: str, given: Programme) -> tuple[Say, ...]:
+def _slot(desk: Desk, to: Client) -> str:
+    """Given twice on a day, it is said once."""
+    return f"given:{to.id}:{local_day(desk.now, to.zone)}"
+
+
+def _told(desk: Desk, about: ClientDesk, coach: str, given: Programme) -> tuple[Say, ...]:
     if about.profile.standing is Standing.JOINING:
         return ()
     start = Button(line("button-start-today"), show_press("start"))
     lines = (line("programme-yours", title=given.title, coach=about.coach.name), *_titles(given))
     rows: Rows = ((start,),) if about.profile.standing is Standing.ACTIVE else ()
-    return (Say(about.profile.chat, lines, rows, about=coach),)
+    return (Say(about.profile.chat, lines, rows, slot=_slot(desk, about.profile), about=coach),)
 
 
 def _titles(given: Programme) -> list[Line]:

@@ -1,6 +1,7 @@
 """Pain: kept whatever else is wrong, answered with care and never with a diagnosis, told to the coach at once."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
@@ -14,10 +15,12 @@ from bot.saying import Button, Line, Repeat, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_day
 from bot.training.facts import PainFollowedUp, PainReported, PainScored
 from bot.training.pain import PainSaid
-from bot.training.people import Client, Coach
+from bot.training.people import Coach
 from bot.training.session import Session
 
 ANSWERS = ("gone", "better", "same", "worse")
+ASKED_FOR = timedelta(hours=1)
+"""So long what is typed counts as the answer to the Pain button."""
 SEVERE_FROM = 6
 """A score from which the words are firmer: "severe" begins here or a little above on the 0 to 10 scale. Published cut
 points differ (Serlin et al. 1995, Pain 61:277-284: 7; ours is the cautious one)."""
@@ -108,19 +111,19 @@ def scored(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 def button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """The Pain button, or `/pain`: asks where and how bad; signs that can't wait are named."""
-    del desk, press
-    return Turn(says=(Toast(tap.query),)) + ask(client)
+    del press
+    return Turn(says=(Toast(tap.query),)) + ask(desk, client)
 
 
-def ask(client: ClientDesk) -> Turn:
-    """Asks for the words; whatever is typed next is taken as pain."""
+def ask(desk: Desk, client: ClientDesk) -> Turn:
+    """Asks for the words; whatever is typed next is taken as pain, unless it comes much later."""
     chat = client.profile.chat
     rows: Rows = (
         (Button(line("pain-urgent-button"), show_press("urgent")),),
         (Button(line("pain-nothing"), show_press("nopain")),),
     )
     say = Say(chat, (line("pain-ask"), line("pain-ask-urgent")), rows, slot="painask", fresh=True)
-    return Turn(says=(say,), keeps=(TalkSet(chat, Talk("pain", "words")),))
+    return Turn(says=(say,), keeps=(TalkSet(chat, Talk("pain", "words", expires_at=desk.now + ASKED_FOR)),))
 
 
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
@@ -179,7 +182,7 @@ def checked(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     turn = Turn((PainFollowedUp(pain.id, me.id, answer, settled),), (Toast(tap.query), mine))
     if not settled:
         turn += Turn(keeps=(pain_check_rule(me, pain.id, desk.now),))
-    return turn + Turn(says=(_coach_checked(me, coach, pain, answer),))
+    return turn + Turn(says=(_coach_checked(desk, client, pain, answer),))
 
 
 def _checked_lines(pain: OpenPain, answer: str, coach: Coach) -> tuple[Line, ...]:
@@ -190,12 +193,15 @@ def _checked_lines(pain: OpenPain, answer: str, coach: Coach) -> tuple[Line, ...
     return (line("checked-still", coach=coach.name),)
 
 
-def _coach_checked(me: Client, coach: Coach, pain: OpenPain, answer: str) -> Say:
+def _coach_checked(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) -> Say:
+    """What the coach hears of it: each answer once on a day, however often it is tapped."""
+    me, coach = client.profile, client.coach
     rows: Rows = ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),)
     return Say(
         coach.chat,
         (line(f"coach-checked-{answer}", name=me.name), place_line("alert-place", pain.said)),
         rows if answer != "gone" else (),
+        slot=f"checked:{pain.id}:{answer}:{local_day(desk.now, me.zone)}",
         about=me.id,
         urgency=Urgency.URGENT if answer == "worse" else Urgency.NOTICE,
         silent=answer != "worse",

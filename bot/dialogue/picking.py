@@ -1,8 +1,8 @@
 """The answer to a question about a doubtful message: the message counts as if it had said so, or not at all."""
 
-from bot.dialogue.buttons import Press
+from bot.dialogue.buttons import Press, check_of
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
-from bot.dialogue.doubt import check_of, doubt_slot, question_about, quoted, read_words
+from bot.dialogue.doubt import doubt_slot, question_about, quoted, read_words
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import keep_report
 from bot.dialogue.turn import Turn
@@ -20,12 +20,13 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     at = UnderWay(client, session)
     ask = read_words(desk, at, doubt.words).ask
     number = press.number(1)
-    if ask is None or number is None or not 0 <= number < len(ask.choices) or check_of(ask.choices[number]) != check:
+    choices = ask.choices if ask is not None else ()
+    if number is None or not 0 <= number < len(choices) or check_of(choices[number].label) != check:
         return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
-    reading = ask.choices[number].reading
+    reading = choices[number].reading
     report = Reported(at.session.id, key, reading.performed, reading.replaces, reading.skipped)
     settled = DoubtSettled(client.profile.id, at.session.id, key)
-    label = ask.choices[number].label
+    label = choices[number].label
     said = Say(
         client.profile.chat, (line("doubt-settled", words=quoted(doubt.words), label=label),), slot=doubt_slot(key)
     )

@@ -1,14 +1,21 @@
 """Words between a client and the coach: questions up, answers down, media and all."""
 
+from datetime import datetime, timedelta
+
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import MediaSent, Tapped, Typed
 from bot.dialogue.turn import Talk, TalkSet, Turn
-from bot.saying import Button, React, Relay, Rows, Say, Toast, line
+from bot.saying import Button, Line, React, Relay, Rows, Say, Toast, line
 from bot.training.facts import QuestionAnswered, QuestionAsked
-from bot.training.people import Client
+from bot.training.people import Client, Standing
 
 DELIVERED = "👍"
+REPLY_LASTS = timedelta(minutes=10)
+"""So long the coach's next message goes to the client chosen; later it is asked for whom it is."""
+WHOM_LASTS = timedelta(hours=24)
+ALBUM_LASTS = timedelta(seconds=10)
+"""The pictures of an album arrive one by one: so long the others follow the first."""
 
 
 def question(client: ClientDesk, message: int, text: str) -> Turn:
@@ -29,12 +36,14 @@ def question(client: ClientDesk, message: int, text: str) -> Turn:
 
 
 def send_to_coach(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
-    """The button under a message that was no report: it goes to the coach as it is."""
+    """The button under a message that was no report: it goes to the coach as it is, once."""
     del desk
     message = press.number(0)
-    if message is None:
+    if message is None or message <= 0:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     me, coach = client.profile, client.coach
+    if any(q.key == f"m{message}" for q in client.questions):
+        return Turn(says=(Toast(tap.query, line("toast-sent-to-coach", coach=coach.name)),))
     rows: Rows = ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),)
     return Turn(
         (QuestionAsked(me.id, f"m{message}", ""),),
@@ -55,35 +64,58 @@ def media_to_coach(client: ClientDesk, media: MediaSent) -> Turn:
     head = (
         line("coach-media-during", name=me.name, exercise=exercise) if exercise else line("coach-media", name=me.name)
     )
+    key, slot = f"a{media.album}" if media.album else f"m{media.message}", _slot(media)
+    is_new = not any(q.key == key for q in client.questions)
     return Turn(
-        (QuestionAsked(me.id, f"m{media.message}", media.caption),),
+        (QuestionAsked(me.id, key, media.caption),) if is_new else (),
         (
-            Say(coach.chat, (head,), rows, about=me.id, silent=True),
+            Say(coach.chat, (head,), rows, slot=slot, about=me.id, silent=True),
             Relay(coach.chat, me.chat, media.message, about=me.id),
-            Say(me.chat, (line("media-sent-to-coach", coach=coach.name),), reply_to=media.message),
+            Say(me.chat, (line("media-sent-to-coach", coach=coach.name),), slot=slot, reply_to=media.message),
         ),
     )
+
+
+def _slot(incoming: Typed | MediaSent) -> str:
+    """What stands above an album, or under it, stands there once."""
+    return f"album:{incoming.album}" if isinstance(incoming, MediaSent) and incoming.album else ""
 
 
 def answer(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
     """The coach's message goes to the client it is about: replied to, or in reply mode; else we ask for whom it is."""
     about = coach.about
     if about is None:
-        return _for_whom(coach, incoming)
-    me = coach.profile
-    to = about.profile
-    if not to.reachable:
-        return Turn(says=(Say(me.chat, (line("coach-unreachable", name=to.name),), reply_to=incoming.message),))
-    ends = (TalkSet(me.chat, None),) if desk.talk and desk.talk.name == "reply" else ()
+        return _for_whom(desk, coach, incoming)
+    me, to = coach.profile, about.profile
+    if (problem := _closed(to)) is not None:
+        return Turn(says=(Say(me.chat, (problem,), reply_to=incoming.message),))
+    slot = _slot(incoming)
     return Turn(
         (QuestionAnswered(to.id),),
         (
             *_down(coach, to, incoming, desk.reply_message),
             React(me.chat, incoming.message, DELIVERED),
-            Say(me.chat, (line("coach-delivered", name=to.name),), silent=True),
+            Say(me.chat, (line("coach-delivered", name=to.name),), slot=f"{slot}:sent" if slot else "", silent=True),
         ),
-        ends,
+        _after_reply(desk, coach, to, incoming),
     )
+
+
+def _closed(to: Client) -> Line | None:
+    """Why nothing can be sent to this client; `None` where it can."""
+    if to.standing is Standing.WITHDRAWN:
+        return line("coach-withdrawn", name=to.name)
+    return None if to.reachable else line("coach-unreachable", name=to.name)
+
+
+def _after_reply(desk: Desk, coach: CoachDesk, to: Client, incoming: Typed | MediaSent) -> tuple[TalkSet, ...]:
+    """Reply mode is over with the message; an album's other pictures still follow the first."""
+    if desk.talk is None or desk.talk.name != "reply":
+        return ()
+    chat = coach.profile.chat
+    if _slot(incoming):
+        return (TalkSet(chat, Talk("reply", to.id, expires_at=desk.now + ALBUM_LASTS)),)
+    return (TalkSet(chat, None),)
 
 
 def _down(coach: CoachDesk, to: Client, incoming: Typed | MediaSent, reply_to: int | None) -> tuple[Say | Relay, ...]:
@@ -93,30 +125,35 @@ def _down(coach: CoachDesk, to: Client, incoming: Typed | MediaSent, reply_to: i
     if isinstance(incoming, Typed) and incoming.text:
         return (Say(to.chat, (name, line("words", words=incoming.text)), about=me.id, reply_to=reply_to),)
     return (
-        Say(to.chat, (name,), about=me.id),
+        Say(to.chat, (name,), slot=_slot(incoming), about=me.id),
         Relay(to.chat, me.chat, incoming.message, about=me.id, reply_to=reply_to),
     )
 
 
 def reply_mode(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """`Reply to …`: the coach's next message goes to this client."""
+    """`Reply to …`: the coach's next message goes to this client, for some minutes."""
     del press
     if coach.about is None:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     me, to = coach.profile, coach.about.profile
-    talk = Talk("reply", to.id)
-    del desk
-    cancel = Button(line("cancel"), show_press("c.cancel"))
-    say = Say(me.chat, (line("coach-reply-mode", name=to.name),), ((cancel,),), slot="reply", fresh=True)
+    if (problem := _closed(to)) is not None:
+        return Turn(says=(Toast(tap.query), Say(me.chat, (problem,))))
+    talk = Talk("reply", to.id, expires_at=desk.now + REPLY_LASTS)
+    cancel = Button(line("cancel"), show_press("c.cancel", "", "reply"))
+    minutes = int(REPLY_LASTS.total_seconds()) // 60
+    words = line("coach-reply-mode", name=to.name, minutes=minutes)
+    say = Say(me.chat, (words,), ((cancel,),), slot="reply", fresh=True)
     return Turn(says=(Toast(tap.query), say), keeps=(TalkSet(me.chat, talk),))
 
 
 def cancel(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """Out of reply mode; nothing is sent."""
-    del desk, press
+    """Out of reply mode, or an unaddressed message is for nobody; nothing is sent."""
+    slot = "forwhom" if press.args == ("whom",) else "reply"
+    if desk.talk is None or desk.talk.name != ("whom" if slot == "forwhom" else "reply"):
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
     chat = coach.profile.chat
     return Turn(
-        says=(Toast(tap.query, line("toast-cancelled")), Say(chat, (line("cancelled"),), slot="reply")),
+        says=(Toast(tap.query, line("toast-cancelled")), Say(chat, (line("cancelled"),), slot=slot)),
         keeps=(TalkSet(chat, None),),
     )
 
@@ -131,22 +168,58 @@ def answered(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
 
 
 def pick(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """The coach says whom an unaddressed message was for."""
+    """The coach says whom an unaddressed message was for: it goes there, once, with those typed just before it."""
     message = press.number(0)
     if coach.about is None or message is None:
         return Turn(says=(Toast(tap.query, line("not-available")),))
-    sent = answer(desk, coach, Typed(tap.chat, message, tap.at, ""))
-    name = coach.about.profile.name
-    return Turn(says=(Toast(tap.query, line("toast-sent-to", name=name)),)) + sent
+    me, to = coach.profile, coach.about.profile
+    waiting = _unaddressed(desk.talk)
+    chosen = [number for number in waiting if number <= message]
+    if message not in waiting:
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    if (problem := _closed(to)) is not None:
+        return Turn(says=(Toast(tap.query), Say(me.chat, (problem,), reply_to=message)))
+    return Turn(
+        (QuestionAnswered(to.id),),
+        (
+            Toast(tap.query, line("toast-sent-to", name=to.name)),
+            Say(to.chat, (line("from-coach", coach=me.name),), about=me.id),
+            *(Relay(to.chat, me.chat, number, about=me.id) for number in chosen),
+            *(React(me.chat, number, DELIVERED) for number in chosen),
+            Say(me.chat, (line("coach-delivered", name=to.name),), slot="forwhom", silent=True),
+        ),
+        (_keep_unaddressed(me.chat, [n for n in waiting if n > message], desk.now),),
+    )
 
 
-def _for_whom(coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
+def _for_whom(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
     me = coach.profile
-    if not coach.roster:
+    clients = [entry for entry in coach.roster if entry.standing != Standing.WITHDRAWN]
+    if not clients:
         return Turn(says=(Say(me.chat, (line("coach-no-clients"),)),))
+    is_near = desk.talk is not None and desk.talk.name == "whom" and _asked_at(desk.talk) + REPLY_LASTS > desk.now
+    waiting = [*(_unaddressed(desk.talk) if is_near else ()), incoming.message]
     buttons = [
         Button(line("send-to", name=entry.name), show_press("c.pick", entry.client, incoming.message))
-        for entry in coach.roster[:12]
+        for entry in clients[:12]
     ]
-    rows: Rows = (*((b,) for b in buttons), (Button(line("send-to-nobody"), show_press("c.cancel")),))
-    return Turn(says=(Say(me.chat, (line("coach-for-whom"),), rows, slot="forwhom", fresh=True),))
+    rows: Rows = (*((b,) for b in buttons), (Button(line("send-to-nobody"), show_press("c.cancel", "", "whom")),))
+    words = line("coach-for-whom", count=len(waiting))
+    say = Say(me.chat, (words,), rows, slot="forwhom", fresh=True)
+    return Turn(says=(say,), keeps=(_keep_unaddressed(me.chat, waiting, desk.now),))
+
+
+def _unaddressed(talk: Talk | None) -> list[int]:
+    """The messages of which nobody knows yet for whom they are."""
+    return [int(number) for number, _ in talk.data] if talk is not None and talk.name == "whom" else []
+
+
+def _asked_at(talk: Talk) -> datetime:
+    return datetime.fromisoformat(talk.step)
+
+
+def _keep_unaddressed(chat: int, messages: list[int], now: datetime) -> TalkSet:
+    if not messages:
+        return TalkSet(chat, None)
+    kept = tuple((str(number), "") for number in messages[-20:])
+    return TalkSet(chat, Talk("whom", now.isoformat(), kept, now + WHOM_LASTS))

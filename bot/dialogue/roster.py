@@ -1,6 +1,6 @@
 """The coach's people: everyone in a line, one of them in full."""
 
-from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.buttons import Press, check_of, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk, RosterLine
 from bot.dialogue.enrol import days_line
 from bot.dialogue.hurting import place_line
@@ -86,7 +86,7 @@ def _page_rows(about: ClientDesk) -> Rows:
     if about.questions:
         rows.append((Button(line("handled-question", name=to.name), show_press("c.answered", to.id)),))
     rows += [
-        (Button(line("lift-hold", exercise=name), show_press("c.lift", to.id, n)),)
+        (Button(line("lift-hold", exercise=name), show_press("c.lift", to.id, n, check_of(name))),)
         for n, (name, _) in enumerate(about.held[:5])
     ]
     if about.session is not None and about.session.done:
@@ -118,12 +118,14 @@ def last_session(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Tur
 
 
 def lift(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """The coach lets an exercise progress again."""
+    """The coach lets an exercise progress again: the one on the button, whatever was lifted meanwhile."""
     del desk
-    about, place = coach.about, press.number(0)
-    if about is None or place is None or not 0 <= place < len(about.held):
+    about = coach.about
+    if about is None:
         return Turn(says=(Toast(tap.query, line("not-available")),))
-    name = about.held[place][0]
+    name = next((name for name, _ in about.held if press.args[1:] == (check_of(name),)), None)
+    if name is None:
+        return Turn(says=(Toast(tap.query, line("toast-not-held")),))
     return Turn((HoldLifted(about.profile.id, name),), (Toast(tap.query, line("toast-lifted", exercise=name)),))
 
 

@@ -201,7 +201,7 @@ def _client_command(desk: Desk, client: ClientDesk, command: str) -> Turn | None
         case "/undo":
             return tapping.undo_typed(desk, client)
         case "/pain":
-            return hurting.ask(client)
+            return hurting.ask(desk, client)
         case "/settings":
             return enrol.settings(client)
         case _:

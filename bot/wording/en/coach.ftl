@@ -42,9 +42,13 @@ coach-media = <b>{ $name } sends:</b>
 coach-media-during = <b>{ $name } sends</b> (during { $exercise }):
 from-coach = <b>{ $coach }:</b>
 coach-delivered = Sent to { $name }.
+coach-withdrawn = { $name } has taken the consent back. Nothing was sent.
 coach-unreachable = { $name } can't be reached: the bot is blocked or the chat is gone. Nothing was sent.
-coach-reply-mode = Your next message goes to { $name }.
-coach-for-whom = For whom is that? It has not been sent to anybody.
+coach-reply-mode = Your next message goes to { $name } (within { $minutes } minutes).
+coach-for-whom = { $count ->
+    [one] For whom is that? It has not been sent to anybody.
+   *[other] For whom are these { $count } messages? They have not been sent to anybody.
+    }
 send-to = Send to { $name }
 send-to-nobody = Nobody
 toast-sent-to = Sent to { $name }
@@ -80,6 +84,7 @@ client-held = On hold: { $names }
 client-question = Unread: { $words }
 client-doubt = Unclear report: { $words }
 lift-hold = Lift hold: { $exercise }
+toast-not-held = That exercise is not on hold any more
 toast-lifted = { $exercise } may progress again
 last-session = Last session of { $name }
 last-title = <b>{ $name }: { $title }</b>, { $day }
