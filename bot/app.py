@@ -144,8 +144,8 @@ async def running(
         finally:
             service.stop()
             await asyncio.wait({task, beat})
-            if not task.cancelled() and task.exception() is not None:
-                log.error("ended", error=type(task.exception()).__name__)
+            if not task.cancelled() and isinstance(task.exception(), Exception):
+                log.debug("ended", error=type(task.exception()).__name__)
         await task
 
 
