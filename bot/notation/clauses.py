@@ -36,15 +36,32 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     """
     out: set[int] = set()
     for place, mark in enumerate(marks):
+        if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
+            out.add(place)
         if mark.kind is not Kind.NUM:
             continue
-        if _is_to_come(marks, place) or _is_body(marks, place):
+        after = _beside(marks, place, 1)
+        if after is not None and after.kind is Kind.HOURS:
             out |= {place, place + 1}
+        elif _is_to_come(marks, place) or _is_body(marks, place):
+            out |= {place, place + 1}
+        elif _is_result(marks, place):
+            out.add(place)
         elif _is_compared(marks, place):
             out |= {place, place + 1}
         elif not _is_tied(marks, place) and _is_talk(marks, place):
             out.add(place)
     return out
+
+
+def _is_result(marks: Sequence[Mark], place: int) -> bool:
+    """`won 24-17`: two numbers of talk with a dash."""
+    start, end = _part(marks, place)
+    part = marks[start:end]
+    numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    if len(numbers) != 2 or [m.kind for m in part[numbers[0] : numbers[1] + 1]] != [Kind.NUM, Kind.DASH, Kind.NUM]:
+        return False
+    return part[numbers[1]].tight and any(m.kind is Kind.WORD for m in part[: numbers[0]])
 
 
 def _is_tied(marks: Sequence[Mark], place: int) -> bool:
@@ -59,6 +76,9 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
     after = _beside(marks, place, 1)
     words = {w for m in marks[start:end] for w in m.text.split()}
     alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
+    listed = place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
+    if alone and listed and after is not None and after.kind in (Kind.KG, Kind.LB) and place + 2 >= end:
+        return True
     return (
         alone
         and after is not None
@@ -165,8 +185,12 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
         at += 1
-        if marks[at].kind in (Kind.NUM, Kind.CLOCK):
+        if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
             following = marks[at + 1].kind if at + 1 < len(marks) else None
+            if following in (Kind.METRES, Kind.M):
+                return {place}
+            if following is Kind.SLASH and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
+                reached |= {at + 1, at + 2}
             if following in (Kind.X, Kind.FOR) and marks[place].text not in ("weighed", "weigh", "weighed in at"):
                 return {place}
             reached.add(at)

@@ -74,7 +74,7 @@ def _changed(row: Performed, values: Values) -> Performed:
     )
 
 
-def is_correction(piece: Sequence[Mark], record: Record) -> bool:
+def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> bool:
     """Whether a piece of the message corrects what is said already, rather than reporting a set."""
     if record.last() is None:
         return False
@@ -87,9 +87,15 @@ def is_correction(piece: Sequence[Mark], record: Record) -> bool:
         return piece[0].end == marks[1].start
     if kinds[:1] == [Kind.NO] and kinds[1:2] == [Kind.NUM] and len(kinds) <= 4:
         return True
-    if _relabels(marks, record):
+    names = [m for m in marks if m.kind is Kind.NAME and m.names]
+    if names and all(record.last(p) is None for m in names for p in m.names):
+        return False
+    if _relabels(marks, record, under):
         return True
     if cue is None:
+        return False
+    telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
+    if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and Kind.X in kinds:
         return False
     ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
     named = any(k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue])
@@ -113,10 +119,10 @@ def is_correction(piece: Sequence[Mark], record: Record) -> bool:
     return True
 
 
-def _relabels(marks: Sequence[Mark], record: Record) -> bool:
+def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
     """Whether a piece starts with the number of a set that is stored: `set 2: 9`, `second set 62.5`."""
     last = record.last(record.last_exercise)
-    if last is None or any(m.kind is Kind.NAME for m in marks):
+    if last is None or any(m.kind is Kind.NAME for m in marks) or under != last.exercise:
         return False
     shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
@@ -152,6 +158,11 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
         numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in pieces[-1])
         wrote = any(m.kind is Kind.WROTE for m in pieces[-1])
+        if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
+            pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
+            continue
+        no = mark.kind is Kind.NO and place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.SORRY)
+        starts = starts or no
         if starts and numbers and not wrote and _numbers_follow(marks, place) and not _has_label(pieces[-1]):
             pieces.append([])
         pieces[-1].append(mark)
@@ -162,6 +173,13 @@ def _labels_next(marks: Sequence[Mark], place: int) -> bool:
     """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
     following = [m.kind for m in marks[place + 1 : place + 3]]
     return following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET])
+
+
+def _waits(piece: Sequence[Mark]) -> bool:
+    """Whether a piece holds one number only, whose other half is still to come: `row 30, i mean 35 for 11`."""
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    halves = (Kind.NUM, Kind.NAME, Kind.DASH, Kind.COMMA, Kind.KG, Kind.LB, Kind.COLON)
+    return kinds.count(Kind.NUM) == 1 and all(k in halves for k in kinds)
 
 
 def _is_no(mark: Mark) -> bool:

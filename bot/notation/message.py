@@ -15,7 +15,7 @@ from bot.notation.days import DaySaid, read_day
 from bot.notation.grammar import read_items
 from bot.notation.kinds import Kind
 from bot.notation.minutes import read_minutes
-from bot.notation.names import session_index
+from bot.notation.names import looser_fits, session_index
 from bot.notation.pain import read_pain
 from bot.notation.printer import show_sets
 from bot.notation.questions import read_question
@@ -54,6 +54,8 @@ class Reader:
         self.skipped: list[str] = []
         self.alternatives = 0
         self.hurt_names: set[int] = set()
+        self.mentioned: set[int] = set()
+        """Exercises that the message names anywhere."""
         self.header: Mark | None = None
         """A name that stood alone on its line: its sets follow."""
         self.early: list[Atom] = []
@@ -83,7 +85,7 @@ class Reader:
         marks = _masked(marks, elsewhen - skips.places)
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
         marks = _masked(marks, (skips.places - kept) | hurt_names)
-        marks = number_lines(_ratings_masked(_repeats(marks)))
+        marks = number_lines(_ratings_masked(_repeats(marks), hurt.pain is not None))
         if not (self.record.stored or self.record.said):
             marks = _masked(marks, _was_meant(marks))
         marks = _masked(marks, talk_numbers(marks))
@@ -154,6 +156,7 @@ class Reader:
         hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
         hurt |= _bare_after(marks, hurt)
         self.hurt_names = {p for p in hurt if marks[p].kind is Kind.NAME}
+        self.mentioned = {m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1}
         return _masked(marks, hurt - self.hurt_names)
 
     def _counts(self, marks: Sequence[Mark], measure: Measure) -> bool:
@@ -185,18 +188,26 @@ class Reader:
     # --- pieces -----------------------------------------------------------------------------------------------------
 
     def _piece(self, piece: list[Mark]) -> None:
-        if read_scrap(piece):
+        if read_scrap(piece) and not any(m.kind is Kind.GAP for m in piece):
+            after = [m for m in piece if m.kind is not Kind.SCRAP]
+            if is_correction(after, self.record, self._under_name()):
+                self._correct(after, self._correction_place(after))
+                return
             rest = self._scrap(piece)
             if rest and any(m.kind in NUMBERS for m in rest):
                 self._piece(rest)
             return
         place = self._correction_place(piece)
-        if is_correction(piece, self.record):
+        if is_correction(piece, self.record, self._under_name()):
             self._correct(piece, place)
             return
         for segment in shared_marks(read_segments(piece)):
             if self.ask is None:
                 self._segment(segment, piece)
+
+    def _under_name(self) -> str | None:
+        place = self._under_way()
+        return None if place is None else self.request.exercises[place].name
 
     def _correction_place(self, piece: Sequence[Mark]) -> int | None:
         for mark in piece:
@@ -317,6 +328,7 @@ class Reader:
             return
         context = self.record.context(place)
         ranked = rank(atoms, context, self.unit)
+        place, context, ranked = self._better(segment, name, atoms, place, context, ranked)
         if ranked.sets_only is not None and not ranked.bound.performed:
             ranked = plan_ways(context, ranked.sets_only, atoms[0].start, atoms[-1].end)
         planned = next((a for a in atoms if isinstance(a, Sign) and a.kind is Kind.PLANNED), None)
@@ -334,6 +346,31 @@ class Reader:
                     self._keep(elsewhere[chosen][1], elsewhere[chosen][0])
                 return
         self._take(ranked, place)
+
+    def _better(
+        self, segment: Segment, name: Mark | None, atoms: Sequence[Atom], place: int, context: Context, ranked: Ranked
+    ) -> tuple[int, Context, Ranked]:
+        """Another exercise, where the first does not fit and one other that may be meant does."""
+        if ranked.doubt is None and not (name is None and self.mentioned - {place} and not self._named_before()):
+            return place, context, ranked
+        others: list[int] = []
+        if name is not None and ranked.doubt is not None and ranked.doubt.kind is AskKind.OUT_OF_REASON:
+            under = self._under_way()
+            if _stands_apart(segment) and under is not None:
+                others = [under]
+            else:
+                others = list(looser_fits(name.text.split(), session_index(self.request.exercises)))
+        elif name is None and len(self.mentioned) == 1 and not self._named_before():
+            others = list(self.mentioned)
+        found = []
+        for other in others:
+            beside = self.record.context(other)
+            theirs = rank(atoms, beside, self.unit)
+            if other != place and beside.open_sets and theirs.doubt is None and theirs.bound.performed:
+                met = any(_meets(p, beside) for p in theirs.bound.performed)
+                if met and (ranked.doubt is not None or not any(_exact(p, context) for p in ranked.bound.performed)):
+                    found.append((other, beside, theirs))
+        return found[0] if len(found) == 1 else (place, context, ranked)
 
     def _take(self, ranked: Ranked, place: int) -> None:
         """Keeps a clear reading, or asks with its alternatives."""
@@ -566,7 +603,7 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
 _RATED = frozenset("pain hurt hurts pains ache discomfort energy sleep mood stress motivation soreness sore tired".split())
 
 
-def _ratings_masked(marks: Sequence[Mark]) -> list[Mark]:
+def _ratings_masked(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
     """`pain 0/10`, `energy 7 out of 10`: a score of something else is no set."""
     gone: set[int] = set()
     for place, mark in enumerate(marks):
@@ -575,7 +612,8 @@ def _ratings_masked(marks: Sequence[Mark]) -> list[Mark]:
             marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"]
         ):
             near = [w for m in (*marks[max(0, place - 4) : place], *marks[ten + 1 : ten + 3]) for w in m.text.split()]
-            if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH:
+            told = hurts and any(m.kind in (Kind.WORD, Kind.GAP) for m in marks[max(0, place - 3) : place])
+            if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH or told:
                 gone.update(range(place, ten + 1))
     return _masked(marks, gone)
 
@@ -613,6 +651,16 @@ def _is_report(atom: Atom) -> bool:
     if not isinstance(atom, Sign):
         return isinstance(atom, Effort) and atom.failed is not None and atom.failed > 0
     return atom.kind in (Kind.SAME, Kind.PLANNED)
+
+
+def _stands_apart(segment: Segment) -> bool:
+    """Whether a comma or more stands between a name and its first number."""
+    for mark in segment.marks:
+        if mark.kind in NUMBERS:
+            return False
+        if mark.kind in EDGES:
+            return True
+    return False
 
 
 def _continues(atoms: Sequence[Atom]) -> bool:

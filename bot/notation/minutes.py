@@ -23,7 +23,7 @@ _NOT_HAVING = frozenset(
     running cardio warm warmed warming warmup took takes taking ago sleep slept plus extra longer over between queue queued
     waited waiting wait waits commute commuting arriving away traffic stretch stretched stretching foam mobility break
     rower rowing elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every
-    lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping skipped skip""".split()
+    total duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping skipped skip""".split()
 )
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
@@ -77,6 +77,8 @@ def _plain(marks: Sequence[Mark], place: int) -> list[tuple[str, int]]:
 def _duration(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
     """The duration that starts here: minutes, and the place after it."""
     mark = marks[place]
+    if mark.text == "three" and "quarters" in _spoken_after(marks, place + 1) and "hour" in [w for w, _ in _plain(marks, place)]:
+        return Decimal(45), _after_hour(marks, place + 1)
     if mark.kind is Kind.NUM and mark.value is not None:
         unit = _kind(marks, place + 1)
         if unit is Kind.DASH and _kind(marks, place + 2) is Kind.MINUTES:

@@ -21,7 +21,7 @@ LONGEST = 6
 """Words of the longest name looked for."""
 _JOINED = frozenset(
     "pullup pushup pressup chinup situp stepup pulldown pushdown pressdown deadlift kickback pullover facepull getup "
-    "skullcrusher woodchop rollout deadbug birddog wallball curlup muscleup crossover".split()
+    "woodchop rollout deadbug birddog wallball curlup muscleup crossover".split()
 )
 _EQUIPMENT = frozenset("barbell dumbbell kettlebell cable machine smith band landmine".split())
 _TELLING = QUALIFIERS - frozenset(
@@ -259,6 +259,19 @@ def _fits(window: Sequence[_Word], index: Index) -> tuple[int, ...]:
         return ()
     least = min(best.values())[:2]
     return tuple(sorted(e for e, quality in best.items() if quality[:2] == least))
+
+
+def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
+    """All exercises that a name may mean, those too that another fits better: `curls` where one is called so."""
+    window = [w for w in _read_words(words, index) if w is not None]
+    if not window:
+        return ()
+    found = {
+        variant.exercise
+        for variant in index.variants
+        if variant.rank == 0 and all(any(all(x in variant.words for x in way) for way in w.ways) for w in window)
+    }
+    return tuple(sorted(found))
 
 
 def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:

@@ -60,6 +60,9 @@ _VERBS = frozenset("is are was were should can could do does did will would am h
                    "where why who whats hows add go up drop raise more less increase reduce swap change keep stay".split())  # fmt: skip
 
 
+_CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", "up", "go", "drop")
+
+
 def _clause(marks: Sequence[Mark], query: int) -> set[int]:
     """The clause that a question mark ends, where it is worded as a question and reports no set itself."""
     start = query
@@ -70,7 +73,9 @@ def _clause(marks: Sequence[Mark], query: int) -> set[int]:
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
         return set(range(start, query))
     if len(words) < 2 or not set(words[:3]) & _VERBS:
-        return set()
+        last = max((i for i in range(start, query) if marks[i].kind is Kind.X), default=start)
+        later = [i for i in range(last + 2, query) if marks[i].text in _CHANGING]
+        return set(range(later[0], query)) if later else set()
     if words[0] == "did" and Kind.X in kinds:
         return set()
     if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:

@@ -118,6 +118,11 @@ class Roles:
             case Counts.LOAD | Counts.S:
                 yield from self._as_load(state, amount)
                 return
+        if amount.plates:
+            plated = state.copy()
+            plated.plates = (amount.start, amount.end)
+            yield plated
+            return
         if amount.same_reps:
             yield self._emit(state, amount, None)
             return
@@ -434,6 +439,9 @@ class Roles:
                 return
             made = state.copy()
             last = made.sets[-1]
+            before = made.sets[-2] if len(made.sets) > 1 else None
+            if last.side is Side.RIGHT and before is not None and before.side is Side.LEFT and before.count == 1:
+                made.sets = (*made.sets[:-2], replace(before, count=count), last)
             if last.count > 1 or last.stage is not Stage.WORK:
                 made.cost += 2
             base = 0.0
@@ -602,6 +610,9 @@ class Roles:
         asked = self.context.range_of(number)
         if reps in asked:
             return 0.0
+        planned = self.context.planned_load(number)
+        if planned is not None and planned.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
+            return 1.6
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)
         linked = "L" in state.chain
@@ -796,6 +807,8 @@ class Roles:
                 made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
             case Kind.MORE if made.sets and not made.fresh:
                 made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
+            case Kind.PLATES:
+                made.plates = (sign.start, sign.end)
             case Kind.BAND if self.context.is_bodyweight:
                 made.doubts = (*made.doubts, Doubt(AskKind.LOAD, sign.start, sign.end))
             case Kind.SLIP:
@@ -923,6 +936,8 @@ class Roles:
             made.cost += 1.0
         if made.planned is not None and not made.sets:
             made.put(SaidSet(Stage.WORK, *made.planned, count=made.mult or 0, planned=True))
+        if made.plates is not None and not any(s.load is not None for s in made.sets):
+            made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
 
 

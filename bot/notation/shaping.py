@@ -50,7 +50,7 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     shaped = _efforts(shaped)
     shaped = _sides(shaped, two_sided)
     shaped = _dropped(shaped)
-    shaped = _counted(shaped)
+    shaped = _counted(_either(shaped))
     shaped = _signs(shaped)
     return _links(shaped)
 
@@ -274,6 +274,8 @@ def _efforts(marks: list[Mark]) -> list[Mark]:
                 continue
         elif kind is Kind.LEFT and is_number(before) and not sided and not mark.tight:
             kind = Kind.TANK if mark.text == "left" and _small(before) else kind
+        elif kind is Kind.EMPTY and mark.text.endswith("failed") and after is not None and after.kind is Kind.ORD:
+            kind = Kind.FAILED
         elif kind is Kind.FEELS and not (is_number(after) and after is not None and _is_scale(after)):
             kind = Kind.GAP
         elif kind is Kind.COULD:
@@ -338,7 +340,8 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
             count = out.pop()
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
             continue
-        trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1)
+        leads = not any(is_number(m) for m in out) and _kind(marks, place + 1) is Kind.COMMA and is_number(_at(marks, place + 2))
+        trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1) and not leads
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
             continue
@@ -380,6 +383,17 @@ def _reaches(marks: Sequence[Mark], place: int) -> bool:
         ):
             return False
     return False
+
+
+def _either(marks: list[Mark]) -> list[Mark]:
+    """`twelve or thirteen`: not known which."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.OR and is_number(_at(marks, place - 1)) and is_number(_at(marks, place + 1)):
+            out.append(replace(mark, kind=Kind.SLIP))
+        else:
+            out.append(mark)
+    return out
 
 
 def _counted(marks: list[Mark]) -> list[Mark]:
@@ -433,7 +447,7 @@ def _links(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         kind = mark.kind
         if kind in LINKS:
-            ends = bool(out) and (out[-1].kind in OPERANDS or out[-1].kind in TAILS) and not _is_post_effort(out)
+            ends = _ends_amount(out) and not _is_post_effort(out)
             starts = _kind(marks, place + 1) in OPERANDS or (
                 _kind(marks, place + 1) in PREFIXES and is_number(_at(marks, place + 2))
             )
@@ -452,6 +466,14 @@ def _links(marks: list[Mark]) -> list[Mark]:
             kind = Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
+
+
+def _ends_amount(out: list[Mark]) -> bool:
+    """Whether an amount ends here: a number or body weight, with what may stand after it."""
+    place = len(out) - 1
+    while place >= 0 and out[place].kind in TAILS and out[place].kind not in OPERANDS:
+        place -= 1
+    return place >= 0 and out[place].kind in OPERANDS
 
 
 def _is_post_effort(out: list[Mark]) -> bool:

@@ -51,12 +51,12 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
         if mark.kind in (Kind.FAILED, Kind.EXCEPT) and not found:
             continue
         if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
-            found, used, is_rest = _before(marks, place)
+            found, used, is_rest = _before(marks, place, mark.kind is Kind.SKIPPED)
             if not found and not is_rest and _pronoun(marks, place):
                 named = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
                 found, is_current, used = named[-1:], not named, {place}
         if not found and mark.kind is Kind.NO and _after_name(marks, place):
-            found, used, is_rest = _before(marks, place)
+            found, used, is_rest = _before(marks, place, False)
         if found or is_rest or is_current:
             names += found
             denied += found if mark.kind is Kind.NO else []
@@ -153,7 +153,7 @@ def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
     return bool(following) and following[0].kind is Kind.NUM and len(following) > 1 and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
 
 
-def _before(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool]:
+def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:
     """Names straight before `skipped`: `calves and rows skipped`."""
     found: list[Mark] = []
     used = {place}
@@ -167,7 +167,7 @@ def _before(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bo
             found.append(mark)
         elif mark.kind is Kind.THEREST:
             rest = not found
-        elif mark.kind not in _PASSIVE:
+        elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
         used.add(at)
         at -= 1

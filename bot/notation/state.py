@@ -32,6 +32,7 @@ class State:
         "order",
         "pending",
         "planned",
+        "plates",
         "repeats",
         "sets",
         "side",
@@ -89,6 +90,8 @@ class State:
         self.minutes: int | None = None
         """Seconds of minutes just said, which seconds may follow."""
         self.planned: tuple[int, int] | None = None
+        self.plates: tuple[int, int] | None = None
+        """Plates or a bar, whose load is not said."""
 
     def copy(self) -> "State":
         """A state alike."""

@@ -50,7 +50,7 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
     """Whether a `one` counts nothing: `an easy one`, `one exercise to go`."""
-    if marks[place].kind is not Kind.NUM or marks[place].text != "one":
+    if marks[place].kind is not Kind.NUM or marks[place].text not in ("one", "zero", "nil", "nought"):
         return False
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     before = marks[place - 1].kind if place else None

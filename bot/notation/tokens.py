@@ -27,6 +27,8 @@ _MARK = re.compile(
     r"|(?P<symbol>.)",
     re.DOTALL,
 )
+_LETTER_O = re.compile(r"(?<=\d)o(?=o*(?:\d|x|kg|lb|\b))")
+"""A letter typed for a nought: `12ox5`."""
 _DECIMAL = re.compile(r"\d*\.\d{1,2}|\d+")
 _COMMA = re.compile(r"\d+(?:\.\d{1,2})?(?:,\d+(?:\.\d{1,2})?)+")
 _CLOCK = re.compile(r"\d{1,3}:\d\d")
@@ -56,6 +58,7 @@ class Mark:
 
 def read_marks(text: str) -> tuple[Mark, ...]:
     """The marks of folded text, in order, without spaces. Never raises."""
+    text = _LETTER_O.sub("0", text)
     marks: list[Mark] = []
     space = True
     for found in _MARK.finditer(text):
