@@ -1,5 +1,6 @@
 """A coach arrives by the operator's link, sets their clock and the hour of the digest, and invites clients."""
 
+from dataclasses import replace
 from datetime import time, timedelta
 from hashlib import sha256
 from urllib.parse import quote
@@ -7,6 +8,7 @@ from urllib.parse import quote
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import CoachDesk, Desk
 from bot.dialogue.incoming import Tapped, Typed
+from bot.dialogue.naming import LONGEST_NAME, read_name
 from bot.dialogue.rules import digest_rule
 from bot.dialogue.saytime import read_time
 from bot.dialogue.turn import Talk, TalkSet, Turn
@@ -19,6 +21,7 @@ DIGEST_HOURS = (time(6), time(7), time(8), time(9), time(18), time(20))
 USUAL_DIGEST = time(7)
 INVITE_LASTS = timedelta(days=7)
 SLOT = "question"
+ASKED_FOR = timedelta(minutes=30)
 
 
 def joined(desk: Desk, typed: Typed) -> Turn:
@@ -26,7 +29,7 @@ def joined(desk: Desk, typed: Typed) -> Turn:
     invite = desk.invite
     if invite is None or not invite.is_open or invite.coach:
         return Turn(says=(Say(typed.chat, (line("invite-spent"),)),))
-    name = " ".join(typed.first_name.split())[:40] or "Coach"
+    name = read_name(typed.first_name) or "Coach"
     fact = CoachJoined(desk.tokens[0][:16], typed.chat, name, "UTC", USUAL_DIGEST, invite.token_hash)
     coach = Coach(fact.coach, fact.chat, fact.name, fact.zone, fact.digest_at)
     return Turn(
@@ -59,16 +62,25 @@ def ask(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     toast = Turn(says=(Toast(tap.query),))
     match press.args:
         case ("clock",):
-            return toast + _ask_clock(desk, coach.profile, ())
+            return _for_a_while(desk, toast + _ask_clock(desk, coach.profile, ()))
         case ("hour",):
-            return toast + _ask_hour(coach.profile)
+            return _for_a_while(desk, toast + _ask_hour(coach.profile))
         case ("name",):
             chat = coach.profile.chat
-            return toast + Turn(
-                says=(Say(chat, (line("coach-ask-name"),)),), keeps=(TalkSet(chat, Talk("coach", "name")),)
-            )
+            talk = TalkSet(chat, Talk("coach", "name"))
+            return _for_a_while(desk, toast + Turn(says=(Say(chat, (line("coach-ask-name"),)),), keeps=(talk,)))
         case _:
             return Turn(says=(Toast(tap.query, line("toast-old")),))
+
+
+def _for_a_while(desk: Desk, turn: Turn) -> Turn:
+    """A question of the settings: what is typed much later is no answer to it, but a message again."""
+    ends = desk.now + ASKED_FOR
+    kept = tuple(
+        replace(k, talk=replace(k.talk, expires_at=ends)) if isinstance(k, TalkSet) and k.talk is not None else k
+        for k in turn.keeps
+    )
+    return replace(turn, keeps=kept)
 
 
 def typed(desk: Desk, coach: CoachDesk, incoming: Typed) -> Turn:
@@ -76,12 +88,12 @@ def typed(desk: Desk, coach: CoachDesk, incoming: Typed) -> Turn:
     me = coach.profile
     step = desk.talk.step if desk.talk else ""
     if step == "name":
-        name = " ".join(incoming.text.split())
-        if not 0 < len(name) <= 40:
-            return Turn(says=(Say(me.chat, (line("name-misread", longest=40),)),))
+        name = read_name(incoming.text)
+        if not any(c.isalpha() for c in name) or len(" ".join(incoming.text.split())) > LONGEST_NAME:
+            return Turn(says=(Say(me.chat, (line("name-misread", longest=LONGEST_NAME),)),))
         return Turn((CoachChanged(me.id, name=name),), _saved(me), (TalkSet(me.chat, None),))
     if is_zone(incoming.text.strip()):
-        return _zone_chosen(me, incoming.text.strip())
+        return _for_a_while(desk, _zone_chosen(me, incoming.text.strip()))
     wall = read_time(incoming.text)
     if wall is None:
         return Turn(says=(Say(me.chat, (line("clock-misread"),)),))
@@ -95,11 +107,10 @@ def typed(desk: Desk, coach: CoachDesk, incoming: Typed) -> Turn:
 
 def tapped(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """A button under the coach's own questions: a zone, or an hour."""
-    del desk
     toast = Turn(says=(Toast(tap.query),))
     match press.args:
         case ("zone", zone) if is_zone(zone):
-            return toast + _zone_chosen(coach.profile, zone)
+            return _for_a_while(desk, toast + _zone_chosen(coach.profile, zone))
         case ("hour", hour) if hour.isascii() and hour.isdigit() and int(hour) < 24:
             return toast + _hour_chosen(coach.profile, time(int(hour)))
         case _:

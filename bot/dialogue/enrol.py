@@ -2,11 +2,12 @@
 at a time as settings."""
 
 from dataclasses import replace
-from datetime import time
+from datetime import time, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due, Tapped, Typed
+from bot.dialogue.naming import read_name
 from bot.dialogue.rules import no_training_rules, nudge_rule, training_rules
 from bot.dialogue.steps import Answered, Chosen, Misread, Step, ask_step, day_words, read_step
 from bot.dialogue.turn import Talk, TalkSet, Turn
@@ -23,6 +24,10 @@ from bot.training.units import Unit
 
 STEPS = tuple(Step)
 SLOT = "question"
+ASKED = (Step.NAME, Step.UNIT, Step.CLOCK, Step.DAYS, Step.GYM)
+"""What `/settings` asks anew: consent and readiness have ways of their own."""
+ASKED_FOR = timedelta(minutes=30)
+"""So long what is typed counts as the answer to a question of `/settings`; later it is a report again."""
 
 
 def joined(desk: Desk, typed: Typed) -> Turn:
@@ -30,7 +35,7 @@ def joined(desk: Desk, typed: Typed) -> Turn:
     invite = desk.invite
     if invite is None or not invite.is_open or not invite.coach:
         return Turn(says=(Say(typed.chat, (line("invite-spent"),)),))
-    name = " ".join(typed.first_name.split())[:40]
+    name = read_name(typed.first_name)
     fact = ClientJoined(desk.tokens[0][:16], invite.coach, typed.chat, name, invite.token_hash)
     talk = Talk("enrol", Step.CONSENT)
     return Turn(
@@ -51,7 +56,7 @@ def resume(desk: Desk, client: ClientDesk) -> Turn:
 
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """A typed answer to the open question, of enrolment or of settings."""
-    talk = _talk(desk)
+    talk = _talk(desk, client)
     return _answer(desk, client, talk, incoming.text, tapped=False)
 
 
@@ -96,8 +101,7 @@ def settings(client: ClientDesk) -> Turn:
         line("settings-words", on="yes" if me.confirm_in_words else "no"),
         line("settings-standing", paused="yes" if me.standing is Standing.PAUSED else "no"),
     )
-    ask = (Step.NAME, Step.UNIT, Step.CLOCK, Step.DAYS, Step.GYM)
-    buttons = [Button(line(f"settings-change-{s}"), show_press("ask", s)) for s in ask]
+    buttons = [Button(line(f"settings-change-{s}"), show_press("ask", s)) for s in ASKED]
     buttons.append(Button(line("settings-change-words"), show_press("words")))
     pause = "go-on" if me.standing is Standing.PAUSED else "pause"
     buttons.append(Button(line(f"settings-{pause}"), show_press(pause)))
@@ -108,9 +112,10 @@ def settings(client: ClientDesk) -> Turn:
 
 def change(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """A button of `/settings`: asks that one question."""
-    if press.ref not in STEPS or client.profile.standing is Standing.JOINING:
+    if press.ref not in ASKED or client.profile.standing is Standing.JOINING:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
-    return Turn(says=(Toast(tap.query),)) + _ask(desk, client, Talk("settings", press.ref), fresh=True)
+    talk = Talk("settings", press.ref, expires_at=desk.now + ASKED_FOR)
+    return Turn(says=(Toast(tap.query),)) + _ask(desk, client, talk, fresh=True)
 
 
 def words(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -265,8 +270,11 @@ def _finished(client: ClientDesk, facts: tuple[object, ...]) -> Turn:
     )
 
 
-def _talk(desk: Desk) -> Talk:
-    return desk.talk or Talk("enrol", Step.CONSENT)
+def _talk(desk: Desk, client: ClientDesk) -> Talk:
+    """The talk about the open question; where another talk came in between (a coach's own), it is found again."""
+    if desk.talk is not None and desk.talk.name in ("enrol", "settings"):
+        return desk.talk
+    return Talk("enrol", _first_open(client))
 
 
 def _first_open(client: ClientDesk) -> Step:

@@ -132,9 +132,9 @@ def _acknowledged(tap: Tapped, turn: Turn) -> Turn:
 
 
 def _typed(desk: Desk, typed: Typed) -> Turn:
-    command, _, rest = typed.text.strip().partition(" ")
+    command, *rest = typed.text.split(maxsplit=1) or ("",)
     if command.startswith("/"):
-        return _command(desk, typed, command.lower().partition("@")[0], rest)
+        return _command(desk, typed, command.lower().partition("@")[0], rest[0] if rest else "")
     client, coach = _known(desk), desk.coach
     if client is None and coach is None:
         return papers.stranger(typed.chat)
@@ -228,7 +228,8 @@ def _start(desk: Desk, typed: Typed, payload: str) -> Turn:
 
 
 def _cancel(desk: Desk, chat: int) -> Turn:
-    if desk.client is not None and desk.client.profile.standing is Standing.JOINING:
+    is_joining = desk.client is not None and desk.client.profile.standing is Standing.JOINING
+    if is_joining and (desk.talk is None or desk.talk.name == "enrol"):
         return Turn(says=(Say(chat, (line("cancel-joining"),)),))
     key = "cancelled" if desk.talk else "cancel-nothing"
     return Turn(says=(Say(chat, (line(key),)),), keeps=(TalkSet(chat, None),))
@@ -246,13 +247,19 @@ def _media(desk: Desk, media: MediaSent) -> Turn:
         return enrol.resume(desk, joining) if joining is not None else papers.stranger(media.chat)
     match media.kind:
         case MediaKind.STICKER | MediaKind.OTHER:
-            return Turn(says=(Say(media.chat, (line("media-not-read"),), silent=True),))
+            return Turn(says=(_not_read(desk, media),))
         case MediaKind.PHOTO | MediaKind.VIDEO | MediaKind.VOICE | MediaKind.DOCUMENT:
             turn = relay.media_to_coach(client, media)
-            if media.caption:
+            if media.caption and not media.forwarded:
                 words = Typed(media.chat, media.message, media.at, media.caption)
                 turn += reporting.typed_beside_media(desk, client, words)
             return turn
+
+
+def _not_read(desk: Desk, media: MediaSent) -> Say:
+    """Said once in ten minutes, however many stickers come."""
+    slot = f"not-read:{int(desk.now.timestamp()) // 600}"
+    return Say(media.chat, (line("media-not-read"),), slot=slot, silent=True)
 
 
 def _reach(desk: Desk, incoming: BotBlocked) -> Turn:

@@ -10,6 +10,7 @@ from enum import StrEnum
 
 from bot.dialogue.buttons import show_press
 from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.naming import LONGEST_NAME, read_name
 from bot.dialogue.saytime import read_days, read_time
 from bot.dialogue.turn import Talk
 from bot.saying import Button, Line, Rows, line
@@ -18,7 +19,6 @@ from bot.training.facts import ConsentGiven, Fact, ProfileChanged, ReadinessAnsw
 from bot.training.people import Gym, TrainingTime
 from bot.training.units import Unit
 
-LONGEST_NAME = 40
 HOURS = (time(6), time(7), time(9), time(12), time(17), time(18), time(19), time(20))
 DUMBBELL_STEPS = {Unit.KG: ("1", "2", "2.5"), Unit.LB: ("2.5", "5", "10")}
 PLATES = {Unit.KG: ("0.5", "1.25", "2.5"), Unit.LB: ("1.25", "2.5", "5")}
@@ -115,8 +115,8 @@ def read_step(step: Step, text: str, *, tapped: bool, desk: Desk, client: Client
 
 
 def _read_name(text: str, *, tapped: bool, client: ClientDesk) -> StepResult:
-    name = client.profile.name if tapped else " ".join(text.split())
-    if not name or len(name) > LONGEST_NAME or not any(c.isalpha() for c in name):
+    name = client.profile.name if tapped else read_name(text)
+    if not name or len(" ".join(text.split())) > LONGEST_NAME or not any(c.isalpha() for c in name):
         return Misread(line("name-misread", longest=LONGEST_NAME))
     return Answered((ProfileChanged(client.profile.id, name=name),))
 
