@@ -211,7 +211,12 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
             doubts.insert(0, Doubt(AskKind.PER_HAND, said.load.start, said.load.end))
         elif not context.is_load_in_reason(row.load, row.set, earlier, said.load.signed):
             doubts.append(here)
-    if row.stage is Stage.WARMUP and planned is not None and row.load.kg == planned.kg and row.reps in context.range_of(row.set):
+    if (
+        row.stage is Stage.WARMUP
+        and planned is not None
+        and row.load.kg == planned.kg
+        and row.reps in context.range_of(row.set)
+    ):
         doubts.append(Doubt(AskKind.UNSURE, said.start, said.end))
     if row.stage is Stage.WARMUP and planned is not None and row.load.kg > planned.kg * 2 and planned.kg > 0:
         doubts.append(here)

@@ -4,9 +4,24 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.OPEN, Kind.CLOSE))
-_DOING = ("did", "got", "managed", "made", "ended", "but", "only", "just", "actual", "actually", "instead", "so", "today")
+_DOING = (
+    "did",
+    "got",
+    "managed",
+    "made",
+    "ended",
+    "but",
+    "only",
+    "just",
+    "actual",
+    "actually",
+    "instead",
+    "so",
+    "today",
+)
 _PAST = ("last", "used", "my", "pb", "pr", "best", "personal", "previous", "record", "since", "back in")
 _NOW = ("but", "today", "now", "tonight", "instead", "actual")
 _HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
@@ -21,9 +36,9 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
-        elif mark.kind is Kind.TALKNUM:
-            out |= _next_number(marks, place)
-        elif mark.kind is Kind.INSTEAD and place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM:
+        elif mark.kind is Kind.TALKNUM or (
+            mark.kind is Kind.INSTEAD and place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM
+        ):
             out |= _next_number(marks, place)
     return out
 
@@ -41,9 +56,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = _beside(marks, place, 1)
-        if after is not None and after.kind is Kind.HOURS:
-            out |= {place, place + 1}
-        elif _is_to_come(marks, place) or _is_body(marks, place):
+        if (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or _is_body(marks, place):
             out |= {place, place + 1}
         elif _is_result(marks, place):
             out.add(place)
@@ -76,7 +89,9 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
     after = _beside(marks, place, 1)
     words = {w for m in marks[start:end] for w in m.text.split()}
     alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
-    listed = place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
+    listed = (
+        place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
+    )
     if alone and listed and after is not None and after.kind in (Kind.KG, Kind.LB) and place + 2 >= end:
         return True
     return (
@@ -89,19 +104,74 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
 
 
 _TIED = frozenset(
-    (Kind.X, Kind.FOR, Kind.WITH, Kind.NUM, Kind.COLON, Kind.SLASH, Kind.PLUS, Kind.DASH, Kind.LABEL, Kind.SET, Kind.LEFT,
-     Kind.RIGHT, Kind.L, Kind.R, Kind.RPE, Kind.RIR, Kind.FAILED, Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.ARROW, Kind.COULD,
-     Kind.SAME, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, Kind.S, Kind.M, Kind.HAND, Kind.EACH, Kind.SECONDS, Kind.METRES,
-     Kind.MINUTES, Kind.HOURS, Kind.TANK, Kind.MORE, Kind.TIMES, Kind.BODY, Kind.ASSIST, Kind.TOTAL, Kind.NAME, Kind.WEAK,
-     Kind.SAMELOAD, Kind.SAMEREPS, Kind.OPEN, Kind.CLOCK, Kind.WARMUP, Kind.ADDED, Kind.MINUS, Kind.MEANT, Kind.SORRY,
-     Kind.NOT, Kind.FEELS, Kind.PAIR, Kind.WROTE, Kind.ORD)
-)  # fmt: skip
+    (
+        Kind.X,
+        Kind.FOR,
+        Kind.WITH,
+        Kind.NUM,
+        Kind.COLON,
+        Kind.SLASH,
+        Kind.PLUS,
+        Kind.DASH,
+        Kind.LABEL,
+        Kind.SET,
+        Kind.LEFT,
+        Kind.RIGHT,
+        Kind.L,
+        Kind.R,
+        Kind.RPE,
+        Kind.RIR,
+        Kind.FAILED,
+        Kind.DROP,
+        Kind.DROPPED,
+        Kind.MINI,
+        Kind.ARROW,
+        Kind.COULD,
+        Kind.SAME,
+        Kind.KG,
+        Kind.LB,
+        Kind.REPS,
+        Kind.SETS,
+        Kind.S,
+        Kind.M,
+        Kind.HAND,
+        Kind.EACH,
+        Kind.SECONDS,
+        Kind.METRES,
+        Kind.MINUTES,
+        Kind.HOURS,
+        Kind.TANK,
+        Kind.MORE,
+        Kind.TIMES,
+        Kind.BODY,
+        Kind.ASSIST,
+        Kind.TOTAL,
+        Kind.NAME,
+        Kind.WEAK,
+        Kind.SAMELOAD,
+        Kind.SAMEREPS,
+        Kind.OPEN,
+        Kind.CLOCK,
+        Kind.WARMUP,
+        Kind.ADDED,
+        Kind.MINUS,
+        Kind.MEANT,
+        Kind.SORRY,
+        Kind.NOT,
+        Kind.FEELS,
+        Kind.PAIR,
+        Kind.WROTE,
+        Kind.ORD,
+    )
+)
 """Kinds which beside a number make it a set's."""
 _TALKY = frozenset(
-    """gym session sessions week weeks weekend day days exercise exercises home bed kids waiting rack station machine people
-    see up start starting begin end half way through train training trained workout workouts wk wks spot help coach one
-    things tired energy work works boss morning evening afternoon tonight rest water lunch dinner breakfast block
-    lifts movements you your they them there here where who""".split()
+    words(
+        "gym session sessions week weeks weekend day days exercise exercises home bed kids waiting rack station",
+        "machine people see up start starting begin end half way through train training trained workout workouts",
+        "wk wks spot help coach one things tired energy work works boss morning evening afternoon tonight rest",
+        "water lunch dinner breakfast block lifts movements you your they them there here where who",
+    )
 )
 """Words of talk that do not go with a bare number of repetitions."""
 
@@ -156,7 +226,12 @@ def _is_compared(marks: Sequence[Mark], place: int) -> bool:
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True
-    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"]) and following[1:2] in (["pb"], ["pr"], ["up"], ["heavier"])
+    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"]) and following[1:2] in (
+        ["pb"],
+        ["pr"],
+        ["up"],
+        ["heavier"],
+    )
 
 
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:
@@ -166,7 +241,11 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
-        if marks[place].kind is Kind.OTHERTIME and mark.text in doing and not (hoping and mark.text in ("only", "just")):
+        if (
+            marks[place].kind is Kind.OTHERTIME
+            and mark.text in doing
+            and not (hoping and mark.text in ("only", "just"))
+        ):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break
@@ -174,7 +253,11 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         hoping = mark.text in _HOPED
         at += 1
     before = place - 1
-    if before >= 0 and marks[before].kind is Kind.NUM and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL)):
+    if (
+        before >= 0
+        and marks[before].kind is Kind.NUM
+        and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
+    ):
         if marks[place].text.startswith(("next", "tomorrow", "last")):
             reached.add(before)
     return reached

@@ -22,7 +22,7 @@ from bot.training.report import Performed, SetKey, Side, Stage
 from bot.training.units import Load, Unit
 
 CUES = frozenset((Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT))
-_LATE = frozenset("forgot forget late delay missed delayed slow".split())
+_LATE = frozenset(["forgot", "forget", "late", "delay", "missed", "delayed", "slow"])
 """Words of an apology for something else than a number."""
 
 
@@ -98,7 +98,9 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and Kind.X in kinds:
         return False
     ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
-    named = any(k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue])
+    named = any(
+        k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue]
+    )
     if ahead and not named and Kind.NOT not in kinds and Kind.WROTE not in kinds:
         return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
@@ -127,8 +129,12 @@ def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
     shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     numbers = [m for m in shaped if m.kind is Kind.NUM]
-    return bool(shaped) and shaped[0].kind is Kind.LABEL and len(labels) == 1 and 0 < len(numbers) <= 2 and bool(
-        record.rows((last.exercise, labels[0]))
+    return (
+        bool(shaped)
+        and shaped[0].kind is Kind.LABEL
+        and len(labels) == 1
+        and 0 < len(numbers) <= 2
+        and bool(record.rows((last.exercise, labels[0])))
     )
 
 
@@ -146,12 +152,18 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             if pieces[-1]:
                 pieces.append([])
             continue
-        if mark.text == "got" and any(m.text in ("tried", "attempted", "went") for m in pieces[-1]) and any(
-            m.kind is Kind.X for m in pieces[-1]
+        if (
+            mark.text == "got"
+            and any(m.text in ("tried", "attempted", "went") for m in pieces[-1])
+            and any(m.kind is Kind.X for m in pieces[-1])
         ):
             pieces.append([replace(mark, kind=Kind.MEANT)])
             continue
-        again = mark.kind is Kind.AND and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1]) and _labels_next(marks, place)
+        again = (
+            mark.kind is Kind.AND
+            and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
+            and _labels_next(marks, place)
+        )
         if again:
             pieces.append([])
             continue
@@ -238,7 +250,9 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         ways = _values(atoms, amounts, olds, efforts, staged, context, unit, key)
         ways = [replace(v, side=side if side else v.side, stage=stage if stage else v.stage) for v in ways]
         if len(ways) != 1:
-            return Corrected(Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end), tuple((key, v) for v in ways))
+            return Corrected(
+                Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end), tuple((key, v) for v in ways)
+            )
         doubt = _out_of_reason(ways[0], rows, context, start, end)
         if doubt is not None:
             return Corrected(doubt)
@@ -253,8 +267,28 @@ def _context_without(record: Record, where: int, key: SetKey) -> Context:
 
 
 def _without_cues(marks: Sequence[Mark]) -> list[Mark]:
-    gone = (*CUES, Kind.LASTSET, Kind.LABEL, Kind.WROTE, Kind.COMMA, Kind.STOP, Kind.GAP, Kind.LINE, Kind.QUERY, Kind.SET,
-            Kind.ORD, Kind.COLON, Kind.DROP, Kind.MINI, Kind.LEFT, Kind.RIGHT, Kind.LASTREP, Kind.ALL, Kind.TO, Kind.DASH)
+    gone = (
+        *CUES,
+        Kind.LASTSET,
+        Kind.LABEL,
+        Kind.WROTE,
+        Kind.COMMA,
+        Kind.STOP,
+        Kind.GAP,
+        Kind.LINE,
+        Kind.QUERY,
+        Kind.SET,
+        Kind.ORD,
+        Kind.COLON,
+        Kind.DROP,
+        Kind.MINI,
+        Kind.LEFT,
+        Kind.RIGHT,
+        Kind.LASTREP,
+        Kind.ALL,
+        Kind.TO,
+        Kind.DASH,
+    )
     return [m for m in marks if m.kind not in gone]
 
 

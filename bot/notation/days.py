@@ -11,6 +11,7 @@ from datetime import date, datetime, timedelta
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 WEEKDAYS = {
     "monday": 0, "mondays": 0, "mon": 0, "mons": 0, "tuesday": 1, "tuesdays": 1, "tue": 1, "tues": 1, "teusday": 1,
@@ -29,9 +30,17 @@ _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move",
 _NOT_ITS_DAY = ("from", "since", "than", "like", "after", "as", "beat", "versus", "vs")
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
-_AWAY = frozenset("missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn".split())
+_AWAY = frozenset(
+    words(
+        "missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn",
+    )
+)
 """Words of a day without training."""
-_TELLING = frozenset("log logging logged send sending sent report reporting write post posting forgot message update".split())
+_TELLING = frozenset(
+    words(
+        "log logging logged send sending sent report reporting write post posting forgot message update",
+    )
+)
 _SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
 
 
@@ -115,7 +124,11 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return None
     if word in _SHORT:
         at_start = place == 0 or marks[place - 1].kind in (Kind.LINE, Kind.STOP, Kind.OPEN)
-        if not (before in ("on", "last", "from", "for") or "on" in before.split() or (at_start and _starts_report(marks, place))):
+        if not (
+            before in ("on", "last", "from", "for")
+            or "on" in before.split()
+            or (at_start and _starts_report(marks, place))
+        ):
             return None
     back = (today.weekday() - WEEKDAYS[word]) % 7 or 7
     places = [place]
@@ -136,14 +149,32 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if mark.kind in (Kind.NUM, Kind.ORD) and mark.value is not None and following is not None:
         skip = 2 if following.text == "of" else 1
         month = MONTHS.get(_text(marks, place + skip))
-        if month is not None and _text(marks, place + skip) != "may" or (month == 5 and mark.kind is Kind.ORD):
+        if (month is not None and _text(marks, place + skip) != "may") or (month == 5 and mark.kind is Kind.ORD):
             return _past(int(mark.value), month, tuple(range(place, place + skip + 1)), today)
-    if mark.text in MONTHS and mark.text not in ("may", "mar", "march") and following is not None and following.value is not None:
+    if (
+        mark.text in MONTHS
+        and mark.text not in ("may", "mar", "march")
+        and following is not None
+        and following.value is not None
+    ):
         return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
-    if mark.text in ("march", "mar", "may") and following is not None and following.kind is Kind.ORD and following.value:
+    if (
+        mark.text in ("march", "mar", "may")
+        and following is not None
+        and following.kind is Kind.ORD
+        and following.value
+    ):
         return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
-    if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and "the" in _text(marks, place - 1).split():
-        if "on" in (_text(marks, place - 2), *_text(marks, place - 1).split()) and _text(marks, place + 1) not in ("set", "rep"):
+    if (
+        mark.kind is Kind.ORD
+        and mark.value is not None
+        and mark.text[0].isdigit()
+        and "the" in _text(marks, place - 1).split()
+    ):
+        if "on" in (_text(marks, place - 2), *_text(marks, place - 1).split()) and _text(marks, place + 1) not in (
+            "set",
+            "rep",
+        ):
             return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
         return _iso(marks, place, today)
@@ -205,8 +236,14 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         end += 2
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
     after = marks[end].kind if end < len(marks) else None
-    dated = starts and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH) and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
-    led = _text(marks, place - 1) in ("on", "from", "for", "date", "session from") or _text(marks, place - 1).endswith(" on")
+    dated = (
+        starts
+        and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH)
+        and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
+    )
+    led = _text(marks, place - 1) in ("on", "from", "for", "date", "session from") or _text(marks, place - 1).endswith(
+        " on"
+    )
     if not (dated or led) or not (1 <= one <= 31 and 1 <= two <= 31):
         return None
     if after is Kind.NAME and not led and two <= 12 and one <= 12 and not starts:

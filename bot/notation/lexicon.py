@@ -7,128 +7,489 @@ A phrase is written without apostrophes and hyphens (`couldve done`, `warm up`);
 from functools import cache
 
 from bot.notation.kinds import Kind
+from bot.notation.wordlist import words
 
 PHRASES: dict[Kind, str] = {
-    Kind.QUERY: "or nah; or not; or what; or no",
-    Kind.FILL: "not to failure; nowhere near failure; near failure; close to failure; far from failure; before failure; not near failure; not quite to failure; didnt fail; not failed; no failure; short of failing; shy of failing; didnt go to failure; without failing; near to failure; almost to failure; almost failed; nearly failed; just short of failure; at all; all good; all in all; all day; all over; of all; after all; not at all; all right; all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; on time; in total control; over all",
-    Kind.X: "x; by; ×",
-    Kind.FOR: "for; for a set of; for a; for an",
-    Kind.AT: "@; at; on; @ a; at a; at around; at about",
-    Kind.WITH: "with; w; w /; using; with the; on the; with a",
-    Kind.AND: "and; &; n; and another; and then another; nd; an then",
-    Kind.THEN: "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did",
-    Kind.OR: "or",
-    Kind.TO: "to; until; till; through",
-    Kind.KG: "kg; kgs; kilo; kilos; kilogram; kilograms; kilogramme; kilogrammes; k; kgg; kh; kq; kay gee; kay gees; keys; klg; klgs; kgms; kilios",
-    Kind.LB: "lb; lbs; pound; pounds; lbz; lb s; #; ibs; libs; pounders; ponds; pouns",
-    Kind.REPS: "pieces; piece; repeats; pcs; repetitons; rep; reps; repetition; repetitions; resp; rpes; reos; repss; rps; repts; repes; wraps; raps; times each; reps each time; reps a set; rep s; good reps; clean reps; full reps; solid reps; strict reps; more reps; reps per set; reps every set; total reps",
-    Kind.SECONDS: "sec; secs; second; seconds; secds; sek; scs; secons; seconda",
-    Kind.MINUTES: "min; mins; minute; minutes; minuts; mns; mintues; minuets",
-    Kind.HOURS: "h; hr; hrs; hour; hours",
-    Kind.METRES: "metre; metres; meter; meters; mtr; mtrs; mts",
-    Kind.S: "s",
-    Kind.M: "m",
-    Kind.L: "l; lt; lft",
-    Kind.R: "r; rt; rgt",
-    Kind.SETS: "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets like that; setz",
-    Kind.SET: "set; set number; set no; set #",
-    Kind.TIMES: "time; twice; times; times over",
-    Kind.LASTSET: "last set; last one; the last set; the last one; the last; previous set; previous one; that last set; that last one; prev set; that set; that one; my last set; final set; the final set; lst set; last st",
-    Kind.ANOTHER: "another; one more; one more set; another set; another one; 1 more set; one more rep; another rep",
-    Kind.HAND: "/ hand; per hand; each hand; a hand; in each hand; per dumbbell; each dumbbell; per db; each db; / db; per dumbell; each dumbell; / dumbbell; per bell; each bell; hand; ph; p / h; e / h; an hand; one in each hand; in either hand; either hand; ea hand; apiece; / bell; a dumbbell",
-    Kind.TOTAL: "total; in total; altogether; combined; both hands; both together; total weight; both dumbbells; both dbs; between both hands; between the two; total load; both hands together; together; for the pair; the pair",
-    Kind.PAIR: "pair of; a pair of; two of the",
-    Kind.EACH: "each; ea; / side; / leg; / arm; / foot; per side; per leg; per arm; each side; each leg; each arm; a side; a leg; an arm; both sides; both legs; both arms; each way; per foot; either side; on each side; on each leg; on each arm; on both sides; on both legs; on both arms; e / s; ea side; ea leg; ea arm; es; every side; / each; p / s; per limb; each foot; on either side; either leg; both; per sides; eahc; aside; for each leg; for each side; for each arm; for both sides; for both legs; for both arms; side; p side; p leg; p arm; a / side; eachside; eachleg",
-    Kind.LEFT: "left; left side; left leg; left arm; on the left; on left; on my left; left one; lefts; on the left side; on the left leg; on the left arm; l side; l leg; l arm; the left; my left; lhs; with the left; with my left; left hand; leftie; lefty; leg left; lef; for the left; left foot; on the left one",
-    Kind.RIGHT: "right; right side; right leg; right arm; on the right; on right; on my right; right one; rights; on the right side; on the right leg; on the right arm; r side; r leg; r arm; the right; my right; rhs; with the right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one",
-    Kind.BODY: "bw; bodyweight; body weight; b w; bodywt; just bodyweight; no weight; unweighted; no added weight; no extra weight; unassisted; bdyweight; own bodyweight; bodyweight only; bw only; no assist; no assistance; without assistance; without weight; boby weight; no load; own weight; without assist; just bw",
-    Kind.BAND: "band; banded; bands; with a band; with band; with the band; resistance band; green band; red band; blue band; black band; purple band; yellow band; orange band; grey band; thin band; thick band; light band; heavy band; the green band; the red band; the blue band; the black band; the purple band; band assisted; band assist; with band assist; with bands",
-    Kind.ASSIST: "assist; assisted; assistance; of assistance; assistance of; of assist; help; of help; kg assist; counterweight; asist; assisst; asisted; with help; assited; of counterweight; assistence",
-    Kind.ADDED: "added; weighted; added weight; on the belt; on belt; hanging; extra weight; additional; on a belt; with belt; on top; strapped on; in the vest; vest",
-    Kind.MINUS: "minus; negative",
-    Kind.PLUS: "plus; +",
-    Kind.PLATES: "plate; plates; blue plates; red plates; big plates; and the bar; plus bar; plus the bar; + bar; bar; empty bar; the bar; just the bar; bar only",
-    Kind.DROP: "drop; drops; dropset; dropsets; drop set; drop sets; dropped to; drop to; drop down to; dropped down to; dropping to; dropped; strip to; stripped to; stripped down to; then drop; then dropped; then dropped to; and dropped to; and drop; and drop to; drop it to; dropped it to; drop was; drop set was; drop set at; drop at; dropset at; dropping; straight into; the drop; the drop set; dropped it down to; then drop set; then dropset; then a drop; then a drop set; the drop was; with a drop to; and then dropped to; and a drop; and a drop set; drop set of; drop of; drpo",
-    Kind.DROPPED: "on the drop; on the drop set; on the dropset; for the drop; as a drop; in the drop; after the drop; on drop; as drop; as the drop; for the drop set; as a drop set; after dropping",
-    Kind.MINI: "minis; mini; mini sets; mini set; minisets; miniset; rest pause; rest pauses; restpause; then minis; with minis; minis of; rest pause reps; rest pause sets; the minis; then minis of; and minis; and minis of; mini reps",
-    Kind.WARMUP: "warm up; warmup; warm ups; warmups; warmed up; warming up; w u; wu; w / u; warmed up with; warm up with; warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to warm up; warm ups of; the warm up; warmupset; warm",
-    Kind.WORKSET: "work set; working set; work sets; working sets; worksets; workset; main set; main sets; proper set; proper sets; for real; real set; real sets; top set; first work set; first working set; work; heavy set; then working",
-    Kind.RPE: "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about rpe; around rpe; rpe roughly; at about rpe; maybe rpe; say rpe; probably rpe; like rpe; call it rpe; felt like rpe; felt rpe; was rpe; rpe on that; rpe for that; rpe =; are pe; r p",
-    Kind.RIR: "rir; rir of; rir was; r i r; at rir; @ rir; with rir; rir about; rir maybe; rir is; rir around; rirs; about rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was",
-    Kind.FEELS: "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably an",
-    Kind.TANK: "in the tank; left in the tank; reps in reserve; rep in reserve; in reserve; reps left; rep left; left in me; more in me; more in the tank; more left; left over; to spare; spare; more reps in me; in hand; reps in hand; rep in hand; from failure; off failure; shy of failure; away from failure; short of failure; reps from failure; rep from failure; reps shy of failure; rep shy of failure; reps short of failure; rep short of failure; left in it; in me; reps in me; rep in me; reps in the tank; rep in the tank; in tank; in thr tank; in teh tank; in the tnak; more rep in me; still in the tank; reps left in me; rep left in me; reps left in the tank; rep left in the tank; reps to spare; rep to spare; left in there; more in there; in the taank; i reserve; reps away from failure; rep away from failure; reps off failure; rep off failure; more left in me; more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag",
-    Kind.COULD: "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve managed; could have made; couldve made; had; i had; maybe had; probably had; still had; had maybe; had about; had at least; could have squeezed out; couldve squeezed out; could have hit; couldve hit; could have ground out; had probably; could have gotten; couldve gotten; coulda got; coulda gotten; could have maybe done; could maybe have done; could probably have done; couldve maybe done; couldve probably done; could have probably done; felt like i had; couldve pushed; could have pushed; could have pushed for; could have taken; room for; had in me; cud of done; cudve done; cud have done; coud have done; cld have done; couldhave done; could have don; could have squeezed; couldve squeezed; could have banged out; could of had; could have repped; thought i had; think i had; reckon i had; couldve had",
-    Kind.MORE: "more; more reps; extra; more rep; extra reps; more easily; more easy; mroe; more i think; more at least; more maybe; more probably; mor; moer",
-    Kind.EMPTY: "nothing left; nothing left in the tank; to failure; till failure; til failure; until failure; failure; at failure; hit failure; reached failure; all out; nothing in the tank; zero left; no reps left; none left; couldnt do another; couldnt have done another; could not have done another; couldnt do one more; nothing more in me; empty tank; emptied the tank; tank empty; tank was empty; maxed out; couldnt get another; no more left; no more in me; to fail; went to failure; taken to failure; took it to failure; absolutely nothing left; zero in the tank; none in the tank; nothing left in me; nothing in me; nothing to spare; nothing in reserve; zero in reserve; none in reserve; no reps in reserve; total failure; to total failure; to complete failure; complete failure; couldnt have done one more; couldnt squeeze another; couldnt have got another; couldnt have done any more; couldnt have done more; could not do another; could not do one more; couldnt do any more; couldnt do anymore; to muscular failure; no reps in the tank; nohting left; nothing lft; to falure; to failiure; to faliure; too failure; nothing left at all; couldnt have got one more; no chance of another; not one more in me; had nothing left; i had nothing left; failed; then failed; and failed; zero reps left; zero reps in reserve; failing",
-    Kind.FAILED: "failed the; failed on; failed at; failed on the; failed at the; failed rep; failed on rep; failed at rep; failed my; missed the; missed rep; missed my; missed on; couldnt get the; couldnt finish the; couldnt lock out the; got stuck on the; got stuck on; stuck on the; died on the; died on; failing on; failing the; failed on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed number; failed on number; couldnt make the",
-    Kind.LASTREP: "last rep; the last rep; final rep; the last; last; last one",
-    Kind.ALL: "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole thing; all the way through; all the way; every single set; for each; both sets; in each set; across all sets; across all; sets all; straight sets; straight across",
-    Kind.SAME: "same; same again; ditto; same as before; same as last set; same as above; likewise; repeat; repeated; same thing; same thing again; same as the last; same as the last one; same as that; same as last; identical; and again; once more; same same; exactly the same; saem; smae; same gain; same agian; sme again; the same; the same again; same as the first; same as previous; same as the one before; dito; dittto; idem; same numbers; same as set before; same as the set before; same result; same deal; same story; repeat that; repeat of that; did the same; did the same again; another the same; another of the same; one more the same; another one the same; as above; same as the previous; same as my last; same as my last set; same as the last set; same weight and reps; same weight same reps; same reps same weight; same weight and same reps; same load and reps; same load same reps; same reps and weight; did that again",
-    Kind.AGAIN: "again; agian; agan",
-    Kind.SAMELOAD: "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; same dbs; same bells; same poundage; same bar; same resistance; weight the same; kept the weight; kept the same weight; stayed at the same weight; same assist; same assistance",
-    Kind.SAMEREPS: "same reps; the same reps; same number of reps; for the same reps; for same reps; same rep count; for the same; reps the same",
-    Kind.PLANNED: "as you prescribed; as you asked; as you programmed; as you planned; as you set; as you set it; the way you wrote it; exactly as written; exactly as prescribed; exactly as you prescribed; exactly as you wrote; as planned; as prescribed; as written; as programmed; per plan; per the plan; as per plan; to plan; on plan; as per the plan; by the book; as scheduled; as you wrote; as you wrote it; like planned; as instructed; as the plan says; like the plan says; as it says; as laid out; as per program; as per programme; per program; per programme; as asked; as plan; as planed; a planned; according to plan; exactly as planned; just as planned; as planned again; as on the plan; went to plan; as set out; as in the plan; as in plan; as plannd; as plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; as directed; as told; as per the sheet; as per sheet",
-    Kind.DONE: "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; all good done; and done; did that; got it done; that set done; set complete; set completed; yep done; done that; done it; done that one",
-    Kind.FINISH: "finished; thats me done; thats me finished; all done; done for today; done for the day; thats it for today; thats it; thats all; im done; im finished; workout done; workout complete; session done; session over; session complete; session finished; workout finished; workout over; wrapped up; called it a day; calling it a day; calling it; calling it there; done and dusted; all finished; im all done; were done; thats a wrap; thats everything; everything done; thats the session; thats the session done; thats the workout; thats the workout done; thats the lot; thats all for today; thats all from me; thats all folks; done here; im done here; finito; fin; thats me for today; thats me for the day; thats me; finished for today; finished for the day; finished up; all wrapped up; completed the session; completed the workout; finished the session; finished the workout; session completed; workout completed; finished my session; finished my workout; thats us done; thats today done; today done; done with the session; done with the workout; done with today; end of session; end of workout; thats my session; thats my session done; thats my workout done; thats my lot; finshed; finishd; finised; finsihed; thats done for today; thats it done; thats it finished; thats it im done; im out; packing up; heading home; off home; going home; thats training done; training done; gym done; all complete; all completed; everything complete; everything completed; ended the session; ending it there; ending there; stopping there; stopped there; leaving it there; leaving it at that; leave it there; call it a day; lets call it; called it; calling it quits; called it quits; thats enough for today; thats enough; done for tonight; thats it for tonight; thats me done for today; thats me done for the day; done done; done training; finished training; thats that; and thats that; thats a day; all done and dusted; thats me all done; all done here; all done for today; all done for the day; thats all done; thats all she wrote; done 4 today; session is done; workout is done; session is over; workout is over; session all done; i am done; i am finished; we are done; that is me done; that is it; that is it for today; that is all; that is all for today; done for the night; finish; training over; training finished; training complete; training completed; finishing here; finish here; finishing there; stop here; stopping here; im stopping; im stopping here; i stop here; i finish here; i have finished; ive finished; have finished; end here; ending here; thats finished; that is finished; knocking it on the head; out of the gym; leaving the gym; leaving now; off now; heading off; signing off; wraps it up; that wraps it up; finished now; done now; thats us; calling time; called time; that is everything; that was the session; that was it; that was it for today; thats session done; thats the whole session; that was everything; that was all",
-    Kind.UNDONE: "not done; not done yet; not finished; not finished yet; almost done; nearly done; when im done; once im done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i done; one to go; ill be done; will be done; be done; before i finish; when i was done; then finished; thats it then; is that it; till im done; havent finished; half finished; to finish; never done; as soon as im done; when done; im done in; done in; half way done; halfway done; thats it or; almost there; until done; about done; isnt done; arent done; wasnt done; im done for; not quite done; not yet done; still not done; thats it for now; done soon; finished soon; finish soon; to be done; getting done; got done; get done; done by; finished by; finish by; finish at; finished at; to finish by; done at; finished in; well done; nicely done; easier said than done; finished work; done with work; finished late; finished early; finish late; finish early; finish work; what is done; no more done; should be done; done a; done some; done my",
-    Kind.SKIP: "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; stopping there on; stopping on; stopping; stopped; stop; stop the; stopping the; stopped the; leaving it there on; calling it on; called it on; cutting short; cut short; had to stop; no more; gave up; give up on; abandoned; abandoning; abandon; leaving; leave; saving; save; skipped; skip; skipping; no time for; didnt do; did not do; didnt get to; didnt get round to; didnt get around to; couldnt do; could not do; leaving out; left out; missed; missed out; missing; not doing; wont do; ran out of time for; run out of time for; out of time for; no time to do; passing on; passed on; ditching; ditched; binned; bailed on; bailing on; cutting; cut; had to skip; have to skip; gonna skip; going to skip; will skip; ill skip; need to skip; dont have time for; havent got time for; didnt have time for; havent time for; sacked off; sacking off; no chance for; leave out; omitted; omit; not going to do; not gonna do; no energy for; didnt manage; did no; didnt bother with; cant do; wont be doing; wont get to; skiped; skippd; skpped; skiping; sikpped; skippped; skip the; gave up on; giving up on; bagged off; blew off; blew through no; dropping the; dropped the; had no time for; theres no time for; not enough time for; had to miss; had to leave out; had to cut; not had time for; didnt got time for; no did; i not do; not did; i didnt do; no make; not made; left off; not got time for; no juice for; nothing left for; never got to; didnt touch; giving a miss; out of time before; ran out of time before; no time left for; couldnt face; didnt fancy; wasnt able to do; unable to do; bail on; bin off; binning; binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on",
-    Kind.ASKING: "should i; shall i; can i; could i; may i; do i; am i; is it ok; is it okay; is it fine; is it alright; is it better; is it too; is it worth; is that ok; is that okay; is that enough; is that good; is that too; is that right; is this ok; is this right; how long; how many; how much; how heavy; how often; how do; how should; how come; how far; how is; how are; how would; how will; how was; how did; hows; what weight; what should; what load; what next; whats next; whats the; what do; what is; what are; what about; what if; what would; what did; what does; what can; what reps; what exercise; what time; what kind; whats a; whats my; why is; why does; why do; why are; why am; why did; any chance; any idea; any tips; any advice; any alternative; any alternatives; any thoughts; any way; ok to; okay to; fine to; is there; are there; mind if i; mind if; do you; would you; would it; will it; will i; does it; does that; do we; are we; have i; did i; which one; which weight; which exercise; when should; when do; when is; when can; where do; where should; where is; who do; thoughts on; wondering if; wondering whether; wondering what; wondering how; not sure if; not sure whether; not sure what; not sure how; dont know if; dont know whether; dont know what; dont know how; should we; can we; could we; could you; can you; will you; let me know if; let me know what; let me know whether; isnt it; was that ok; was that too; was that enough; was that right; am i ok; do i need; do i have to; would be ok; whats better; whats best; is x; need advice; should it; should the; should this; should my; can it; is the; are you; u think; you think; tell me if; tell me what; tell me how; advise; please advise; shud i; shoud i; shold i; sould i; cn i; what you think; what u think; wot; hwo; how to; which is better; is ok to; is ok if; its ok to; its ok if; is possible; possible to",
-    Kind.SKIPPED: "skipped; not done; didnt happen; no time; a miss; missed; left out; skip; not today; skiped; were skipped; was skipped; got skipped; got cut; ran out of time; out of time; off today; didnt get done; didnt do them; didnt do it; will have to wait; had to wait; couldnt; had to skip; no go; not happening; isnt happening; arent happening; aint happening; arent going to happen; not gonna happen; not going to happen; i skipped; i didnt do; i skip; i had to skip; ill skip; skipping; binned; ditched; cut; have to wait; not possible; didn t happen; wont happen; left for another day; left for next time; leaving for next time; didnt get to; didnt get to them; didnt get to it; had to go; got binned; got dropped; got the chop; can wait; i missed; im skipping",
-    Kind.NO: "no",
-    Kind.THEREST: "the rest; everything else; rest of it; rest of the session; rest of the workout; the rest of it; the rest of the session; the rest of the workout; rest of them; whats left; the remaining; the others; the other exercises; the rest of the exercises; the remaining exercises; the rest of them; everything after; the other ones; the rest of today; the remaining ones; all the rest; rest; the other two; the other stuff; everthing else; remaining sets; the remaining sets; the rest of the sets; the rest of my sets; the last two exercises; other exercises; whats remaining; all else; the restof it; the rest of my session; the rest of my workout; last exercise; the last exercise; the final exercise; final exercise",
-    Kind.EXCEPT: "except; except for; apart from; other all but; bar for; excluding; but not; everything but; everything except; besides; minus the; aside from",
-    Kind.INSTEAD: "instead; instead of; in place of; swapped; swapped for; subbed; subbed in; substituted; replaced; replaced with; rather than; switched; switched to; swapped in; swap; in lieu of; subbed for; did instead; swaped; swapped out; subbed out; sub; replaced by; insted; instad; in stead; changed to; changed for; traded for; swithced; in place",
-    Kind.SORRY: "sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait sorry; sorry wait; argh; ooops; woops; misread; miscounted; miscount; i miscounted; lied; i lied; tell a lie; no actually; actually no; sorry actually; sorry it; ops; oups",
-    Kind.MEANT: "make the last one; make the last set; make last set; make my last set; change the last one to; change the last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; make it; should be; should say; should have been; shouldve been; shouldve said; should have said; was supposed to be; change it to; change that to; change to; edit; mistake; meant to say; meant to type; meant to put; meant to write; ment; i ment; should of been; should of said; supposed to be; wanted to write; edit to; corrected; correct that to; correct to; amend; amend that to; amend to; is wrong; was wrong; wrong; thats wrong; mistyped; fat fingered; fat fingers; autocorrect; it should be; it should say; should read; i should have said; i shouldve said; that should be; that should say; that should read; that should have been; set it to; should had been; correct it; please change; please fix; please correct; i meant to say; or rather; can you change; could you change; can you fix; can you make that; can you make it; can you correct; could you fix; must be; is actually; was actually; was really; were actually; it was actually; that was actually; were really; it was really; that was really; were meant to be; was meant to be; needs to be; need to be; needs changing to; swap it to; change it; change that; sorry meant; sorry i meant; sorry i mean; oops meant; oops i meant; not right; isnt right; wasnt right",
-    Kind.WAS: "was; were; that was; it was; they were; those were; is; are; was only; was just; were only; were all; was also; both were; thats; its; was at; were at; that were; it were; was more like; was with; were with",
-    Kind.NOT: "wasnt; was not; werent; isnt; not; and not; rather than; instead of",
-    Kind.SCRAP: "scrap that; scratch that; delete that; delete the last; ignore that; undo; undo that; remove that; cancel that; forget that; disregard; strike that; delete last; ignore last; delete; remove; disregard that; ignore the last; undo last; undo the last; scrap it; scratch it; delete it; ignore it; cancel it; remove it; forget it; remove the last; remove last; scrap the last; scrap last; never mind that; nevermind that; take that off; take that back; erase that; that didnt happen; that one didnt happen; that set didnt happen; that set didnt count; that one didnt count; that didnt count; dont count that; dont count that one; dont count it; wipe that; forget the last; cancel the last; cancel last; scratch the last; scratch last; strike the last; strike last; scrap; erase; ignore my last; delete my last; bin that; discard that; discard; ignore; scrap tht; scarp that; delet that; delte that; erase the last; discard the last; wipe the last; drop the last; void that; void the last; that was a mistake; that was an accident; sent by mistake; sent by accident; sent that by mistake; wrong chat; wrong person; wrong number; didnt mean to send that; didnt mean to send",
-    Kind.OTHERPERSON: "my mate; my friend; my brother; my gym partner; my partner; my training partner; this guy; some guy; a guy; the guy; guy next to me; the guy next to me; someone; somebody; he; she; they; my wife; my husband; my buddy; my dad; my son; my daughter; my girlfriend; my boyfriend; the dude; some dude; a bloke; some bloke; this bloke; some lad; a lad; this lad; some kid; a kid; this kid; my sister; my mum; my mom; my boss; some woman; a woman; this woman; some girl; a girl; my missus; people; everyone; everybody; my pal; the fella; that guy; that bloke; old guy; some old guy; my cousin; my neighbour; my neighbor; my colleague; my coworker; my flatmate; my roommate; my spotter; big lad; big guy; somebody else; someone else",
-    Kind.OTHERTIME: "expected; expecting; i expected; was expecting; pb was; pr was; max is; max was; 1rm; my 1rm; one rep max; my max; aimed; aimed for; aiming at; was after; next set; next time; next week; next session; tomorrow; tmrw; tomorow; will; ill; gonna; going to; going for; go for; want to; wanna; hope; hoping; hope to; aim; aiming; aim for; target; goal; try; trying; plan is; planning; might; maybe try; could try; last week; last time; used to; my pb; my pr; pb is; pr is; my best; best is; best was; best ever; personal best is; previous best; record is; my record; up from; down from; last session; last month; last year; since last; wish; want; would like; id like; wanted; wanted to; thinking; thinking of; thinking about; plan says; the plan says; sheet says; program says; programme says; says; supposed to do; meant to do; was meant to be doing; it says; was aiming for; was going for; target is; target was; goal is; goal was; planned; prescribed; than; almost; nearly; instead of the; not quite; back in; ages ago; months ago; years ago; weeks ago; week ago; a month ago; a year ago; next month; later; this weekend; next; about to; ready for; should; shall; would; wouldve; would have; if; unless; never; normally; usually; typically; always; when; wouldnt; wont; working towards; working up to; building to; building up to; soon; one day; eventually; by summer; by christmas; due; cant; couldnt; might do; the plan was; plan was; could go; can go; would love; fancy; in future; in the future; from now on; this time last year; back to; heading for; hopefully; attempt; attempting; off to; before i; before we",
-    Kind.TALKNUM: "tonnage; total tonnage; volume; total volume; tonnage of; volume of; bp; blood pressure; lost; gained; put on weight; compared to; compared with; versus; vs; better than; than; ran; run; jogged; cycled; walked; hiked; swam; rode; weight is; weight was; weight this morning; bodyweight this morning; weigh; weighed; weighing; weighed in; weighed in at; bodyweight is; bodyweight was; my weight; my bodyweight; scales; scale; scale said; waiting for; loading; about to do; getting ready; setting up; set up; resting; slept; sleep; ate; eat; eaten; drank; rested; protein; calories; kcal; heart rate; hr; bpm; steps; cost; paid; costs; price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta",
-    Kind.WROTE: "i put; i wrote; i typed; i said; i logged; you put; you have; it says; you wrote; you logged; it shows; you got; i had put; i had written; i entered; says; shows; instead of saying",
-}  # fmt: skip
-
-FILLERS = """
-a an the i me my mine we us our you your it its this that these those he she they them there here im ive id youre were
-did do does doing got get getting gets gotten hit hits hitting made make makes managed manage ended up felt feel feels
-feeling good great nice nicely ok okay okey fine well better best bad worst easy easier easiest hard harder hardest tough heavy
-heavier light lighter smooth smoothly solid strong stronger weak clean cleanly strict slow slower fast quick quickly crisp
-grindy grind grinder ground grim ugly messy shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired
-tiring knackered shattered fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup
-yea ya ye aye hey hi hello hiya morning afternoon evening coach boss mate bro man dude buddy pal lads guys sir maam thanks
-thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish really very
-pretty quite super so too just only about around roughly approx approximately like maybe probably perhaps possibly kinda
-sorta bit little lot lots kind sort of today tonight now currently right away already still yet finally first firstly second
-secondly third lastly once also as well though tho but because cause cos since while still even ever everything
-something anything nothing thing things stuff all round up down off out in into onto over under away back through along
-before after during between form technique depth tempo pause paused pauses speed bar path grip belt belted sleeves straps wraps knee
-spotter spot help gym session workout training train trained day week weekend one ones got total final finish
-start started starting begin began beginning end ending go going went gone came come coming moved moving move moves
-set working weight load today's todays weights kept keep keeping stay stayed used using use took take taken taking held hold holding with
-without per each any some many much few couple more most less least same other another else every both own such
-reps note notes log logged logging record recorded report reporting update forgot forget send sent sending here's heres
-hereis was is are been being be am has have had having will can could would should may might must not dont didnt doesnt
-isnt wasnt arent cant couldnt wont wouldnt havent hasnt no none never always again then than when where who what how
-why which whose whatever anyway anyways alright right rite guess think thought reckon say said saying know known see
-seen saw look looks looked looking pumped pump amped psyched fired focused last left mins later quite ease eased comfy
-comfortable comfortably comfortable controlled control full range rom lockout locked deep deeper high higher low lower
-fair fairly extremely insanely mega proper properly properly actual actually exactly exact straight flat number numbers
-top bottom barely nearly almost maximum minimum max min legit definitely certainly surely totally absolutely completely
-wasn't energy power powerful explosive snappy clunky wobbly stable unstable awkward weird odd strange funny different
-new old next previous prior late early fresh rested stiff tight loose sweaty sweating dripping breathing breathless
-count counted counting counts done complete completed achieved achieve success successful nailed smashed crushed
-banged bashed knocked blasted repped ripped cranked squeezed squeezed added add adding increased increase reduced reduce
-lowered raised upped dropped bumped bump jumped jump went ahead hello there coachy sir miss madam xx xxx xo day5 pb pr pbs prs
-personal record plus bonus extra free weights weight machine machines rack bench station dumbbells dumbbell dumbell dumbells
-barbell kettlebell kettlebells bells bell cable stack pin plate plates loaded side working warm cold hot
-ha hm hmm mm mmm uh um umm er erm ah aha oh ooh ugh argh eh hey welp woo woohoo yippee sweet cool awesome amazing
-fantastic excellent perfect perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long
-took roughly apparently basically literally honestly seriously obviously clearly simply overall total totally somehow
-today tday tdy 2day rn atm tho thru u ur r y n b c its' wk wks sesh seshs workouts sessions wasnt ain't aint whole half
-report results result score scores summary recap follows following below above list workout's hers his session's todays
-set sets exercise exercises movement movements lift lifts lifting lifted worked working work works hello: ps p.s pps
-""".split()
+    Kind.QUERY: ("or nah; or not; or what; or no"),
+    Kind.FILL: (
+        "not to failure; nowhere near failure; near failure; close to failure; far from failure; before failure; not "
+        "near failure; not quite to failure; didnt fail; not failed; no failure; short of failing; shy of failing; "
+        "didnt go to failure; without failing; near to failure; almost to failure; almost failed; nearly failed; just "
+        "short of failure; at all; all good; all in all; all day; all over; of all; after all; not at all; all right; "
+        "all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; "
+        "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
+        "on time; in total control; over all"
+    ),
+    Kind.X: ("x; by; ×"),
+    Kind.FOR: ("for; for a set of; for a; for an"),
+    Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
+    Kind.WITH: ("with; w; w /; using; with the; on the; with a"),
+    Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
+    Kind.THEN: ("then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"),
+    Kind.OR: ("or"),
+    Kind.TO: ("to; until; till; through"),
+    Kind.KG: (
+        "kg; kgs; kilo; kilos; kilogram; kilograms; kilogramme; kilogrammes; k; kgg; kh; kq; kay gee; kay gees; keys; "
+        "klg; klgs; kgms; kilios"
+    ),
+    Kind.LB: ("lb; lbs; pound; pounds; lbz; lb s; #; ibs; libs; pounders; ponds; pouns"),
+    Kind.REPS: (
+        "pieces; piece; repeats; pcs; repetitons; rep; reps; repetition; repetitions; resp; rpes; reos; repss; rps; "
+        "repts; repes; wraps; raps; times each; reps each time; reps a set; rep s; good reps; clean reps; full reps; "
+        "solid reps; strict reps; more reps; reps per set; reps every set; total reps"
+    ),
+    Kind.SECONDS: ("sec; secs; second; seconds; secds; sek; scs; secons; seconda"),
+    Kind.MINUTES: ("min; mins; minute; minutes; minuts; mns; mintues; minuets"),
+    Kind.HOURS: ("h; hr; hrs; hour; hours"),
+    Kind.METRES: ("metre; metres; meter; meters; mtr; mtrs; mts"),
+    Kind.S: ("s"),
+    Kind.M: ("m"),
+    Kind.L: ("l; lt; lft"),
+    Kind.R: ("r; rt; rgt"),
+    Kind.SETS: (
+        "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
+        "like that; setz"
+    ),
+    Kind.SET: ("set; set number; set no; set #"),
+    Kind.TIMES: ("time; twice; times; times over"),
+    Kind.LASTSET: (
+        "last set; last one; the last set; the last one; the last; previous set; previous one; that last set; that "
+        "last one; prev set; that set; that one; my last set; final set; the final set; lst set; last st"
+    ),
+    Kind.ANOTHER: ("another; one more; one more set; another set; another one; 1 more set; one more rep; another rep"),
+    Kind.HAND: (
+        "/ hand; per hand; each hand; a hand; in each hand; per dumbbell; each dumbbell; per db; each db; / db; per "
+        "dumbell; each dumbell; / dumbbell; per bell; each bell; hand; ph; p / h; e / h; an hand; one in each hand; "
+        "in either hand; either hand; ea hand; apiece; / bell; a dumbbell"
+    ),
+    Kind.TOTAL: (
+        "total; in total; altogether; combined; both hands; both together; total weight; both dumbbells; both dbs; "
+        "between both hands; between the two; total load; both hands together; together; for the pair; the pair"
+    ),
+    Kind.PAIR: ("pair of; a pair of; two of the"),
+    Kind.EACH: (
+        "each; ea; / side; / leg; / arm; / foot; per side; per leg; per arm; each side; each leg; each arm; a side; a "
+        "leg; an arm; both sides; both legs; both arms; each way; per foot; either side; on each side; on each leg; "
+        "on each arm; on both sides; on both legs; on both arms; e / s; ea side; ea leg; ea arm; es; every side; / "
+        "each; p / s; per limb; each foot; on either side; either leg; both; per sides; eahc; aside; for each leg; "
+        "for each side; for each arm; for both sides; for both legs; for both arms; side; p side; p leg; p arm; a / "
+        "side; eachside; eachleg"
+    ),
+    Kind.LEFT: (
+        "left; left side; left leg; left arm; on the left; on left; on my left; left one; lefts; on the left side; on "
+        "the left leg; on the left arm; l side; l leg; l arm; the left; my left; lhs; with the left; with my left; "
+        "left hand; leftie; lefty; leg left; lef; for the left; left foot; on the left one"
+    ),
+    Kind.RIGHT: (
+        "right; right side; right leg; right arm; on the right; on right; on my right; right one; rights; on the "
+        "right side; on the right leg; on the right arm; r side; r leg; r arm; the right; my right; rhs; with the "
+        "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
+    ),
+    Kind.BODY: (
+        "bw; bodyweight; body weight; b w; bodywt; just bodyweight; no weight; unweighted; no added weight; no extra "
+        "weight; unassisted; bdyweight; own bodyweight; bodyweight only; bw only; no assist; no assistance; without "
+        "assistance; without weight; boby weight; no load; own weight; without assist; just bw"
+    ),
+    Kind.BAND: (
+        "band; banded; bands; with a band; with band; with the band; resistance band; green band; red band; blue "
+        "band; black band; purple band; yellow band; orange band; grey band; thin band; thick band; light band; heavy "
+        "band; the green band; the red band; the blue band; the black band; the purple band; band assisted; band "
+        "assist; with band assist; with bands"
+    ),
+    Kind.ASSIST: (
+        "assist; assisted; assistance; of assistance; assistance of; of assist; help; of help; kg assist; "
+        "counterweight; asist; assisst; asisted; with help; assited; of counterweight; assistence"
+    ),
+    Kind.ADDED: (
+        "added; weighted; added weight; on the belt; on belt; hanging; extra weight; additional; on a belt; with "
+        "belt; on top; strapped on; in the vest; vest"
+    ),
+    Kind.MINUS: ("minus; negative"),
+    Kind.PLUS: ("plus; +"),
+    Kind.PLATES: (
+        "plate; plates; blue plates; red plates; big plates; and the bar; plus bar; plus the bar; + bar; bar; empty "
+        "bar; the bar; just the bar; bar only"
+    ),
+    Kind.DROP: (
+        "drop; drops; dropset; dropsets; drop set; drop sets; dropped to; drop to; drop down to; dropped down to; "
+        "dropping to; dropped; strip to; stripped to; stripped down to; then drop; then dropped; then dropped to; and "
+        "dropped to; and drop; and drop to; drop it to; dropped it to; drop was; drop set was; drop set at; drop at; "
+        "dropset at; dropping; straight into; the drop; the drop set; dropped it down to; then drop set; then "
+        "dropset; then a drop; then a drop set; the drop was; with a drop to; and then dropped to; and a drop; and a "
+        "drop set; drop set of; drop of; drpo"
+    ),
+    Kind.DROPPED: (
+        "on the drop; on the drop set; on the dropset; for the drop; as a drop; in the drop; after the drop; on drop; "
+        "as drop; as the drop; for the drop set; as a drop set; after dropping"
+    ),
+    Kind.MINI: (
+        "minis; mini; mini sets; mini set; minisets; miniset; rest pause; rest pauses; restpause; then minis; with "
+        "minis; minis of; rest pause reps; rest pause sets; the minis; then minis of; and minis; and minis of; mini "
+        "reps"
+    ),
+    Kind.WARMUP: (
+        "warm up; warmup; warm ups; warmups; warmed up; warming up; w u; wu; w / u; warmed up with; warm up with; "
+        "warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; "
+        "warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm "
+        "up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to "
+        "warm up; warm ups of; the warm up; warmupset; warm"
+    ),
+    Kind.WORKSET: (
+        "work set; working set; work sets; working sets; worksets; workset; main set; main sets; proper set; proper "
+        "sets; for real; real set; real sets; top set; first work set; first working set; work; heavy set; then "
+        "working"
+    ),
+    Kind.RPE: (
+        "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; "
+        "effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about "
+        "rpe; around rpe; rpe roughly; at about rpe; maybe rpe; say rpe; probably rpe; like rpe; call it rpe; felt "
+        "like rpe; felt rpe; was rpe; rpe on that; rpe for that; rpe =; are pe; r p"
+    ),
+    Kind.RIR: (
+        "rir; rir of; rir was; r i r; at rir; @ rir; with rir; rir about; rir maybe; rir is; rir around; rirs; about "
+        "rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was"
+    ),
+    Kind.FEELS: (
+        "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt "
+        "about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably "
+        "an"
+    ),
+    Kind.TANK: (
+        "in the tank; left in the tank; reps in reserve; rep in reserve; in reserve; reps left; rep left; left in me; "
+        "more in me; more in the tank; more left; left over; to spare; spare; more reps in me; in hand; reps in hand; "
+        "rep in hand; from failure; off failure; shy of failure; away from failure; short of failure; reps from "
+        "failure; rep from failure; reps shy of failure; rep shy of failure; reps short of failure; rep short of "
+        "failure; left in it; in me; reps in me; rep in me; reps in the tank; rep in the tank; in tank; in thr tank; "
+        "in teh tank; in the tnak; more rep in me; still in the tank; reps left in me; rep left in me; reps left in "
+        "the tank; rep left in the tank; reps to spare; rep to spare; left in there; more in there; in the taank; i "
+        "reserve; reps away from failure; rep away from failure; reps off failure; rep off failure; more left in me; "
+        "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
+    ),
+    Kind.COULD: (
+        "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
+        "have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve "
+        "managed; could have made; couldve made; had; i had; maybe had; probably had; still had; had maybe; had "
+        "about; had at least; could have squeezed out; couldve squeezed out; could have hit; couldve hit; could have "
+        "ground out; had probably; could have gotten; couldve gotten; coulda got; coulda gotten; could have maybe "
+        "done; could maybe have done; could probably have done; couldve maybe done; couldve probably done; could have "
+        "probably done; felt like i had; couldve pushed; could have pushed; could have pushed for; could have taken; "
+        "room for; had in me; cud of done; cudve done; cud have done; coud have done; cld have done; couldhave done; "
+        "could have don; could have squeezed; couldve squeezed; could have banged out; could of had; could have "
+        "repped; thought i had; think i had; reckon i had; couldve had"
+    ),
+    Kind.MORE: (
+        "more; more reps; extra; more rep; extra reps; more easily; more easy; mroe; more i think; more at least; "
+        "more maybe; more probably; mor; moer"
+    ),
+    Kind.EMPTY: (
+        "nothing left; nothing left in the tank; to failure; till failure; til failure; until failure; failure; at "
+        "failure; hit failure; reached failure; all out; nothing in the tank; zero left; no reps left; none left; "
+        "couldnt do another; couldnt have done another; could not have done another; couldnt do one more; nothing "
+        "more in me; empty tank; emptied the tank; tank empty; tank was empty; maxed out; couldnt get another; no "
+        "more left; no more in me; to fail; went to failure; taken to failure; took it to failure; absolutely nothing "
+        "left; zero in the tank; none in the tank; nothing left in me; nothing in me; nothing to spare; nothing in "
+        "reserve; zero in reserve; none in reserve; no reps in reserve; total failure; to total failure; to complete "
+        "failure; complete failure; couldnt have done one more; couldnt squeeze another; couldnt have got another; "
+        "couldnt have done any more; couldnt have done more; could not do another; could not do one more; couldnt do "
+        "any more; couldnt do anymore; to muscular failure; no reps in the tank; nohting left; nothing lft; to "
+        "falure; to failiure; to faliure; too failure; nothing left at all; couldnt have got one more; no chance of "
+        "another; not one more in me; had nothing left; i had nothing left; failed; then failed; and failed; zero "
+        "reps left; zero reps in reserve; failing"
+    ),
+    Kind.FAILED: (
+        "failed the; failed on; failed at; failed on the; failed at the; failed rep; failed on rep; failed at rep; "
+        "failed my; missed the; missed rep; missed my; missed on; couldnt get the; couldnt finish the; couldnt lock "
+        "out the; got stuck on the; got stuck on; stuck on the; died on the; died on; failing on; failing the; failed "
+        "on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; "
+        "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
+        "number; failed on number; couldnt make the"
+    ),
+    Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
+    Kind.ALL: (
+        "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
+        "all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all "
+        "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
+        "on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole "
+        "thing; all the way through; all the way; every single set; for each; both sets; in each set; across all "
+        "sets; across all; sets all; straight sets; straight across"
+    ),
+    Kind.SAME: (
+        "same; same again; ditto; same as before; same as last set; same as above; likewise; repeat; repeated; same "
+        "thing; same thing again; same as the last; same as the last one; same as that; same as last; identical; and "
+        "again; once more; same same; exactly the same; saem; smae; same gain; same agian; sme again; the same; the "
+        "same again; same as the first; same as previous; same as the one before; dito; dittto; idem; same numbers; "
+        "same as set before; same as the set before; same result; same deal; same story; repeat that; repeat of that; "
+        "did the same; did the same again; another the same; another of the same; one more the same; another one the "
+        "same; as above; same as the previous; same as my last; same as my last set; same as the last set; same "
+        "weight and reps; same weight same reps; same reps same weight; same weight and same reps; same load and "
+        "reps; same load same reps; same reps and weight; did that again"
+    ),
+    Kind.AGAIN: ("again; agian; agan"),
+    Kind.SAMELOAD: (
+        "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same "
+        "weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; "
+        "same dbs; same bells; same poundage; same bar; same resistance; weight the same; kept the weight; kept the "
+        "same weight; stayed at the same weight; same assist; same assistance"
+    ),
+    Kind.SAMEREPS: (
+        "same reps; the same reps; same number of reps; for the same reps; for same reps; same rep count; for the "
+        "same; reps the same"
+    ),
+    Kind.PLANNED: (
+        "as you prescribed; as you asked; as you programmed; as you planned; as you set; as you set it; the way you "
+        "wrote it; exactly as written; exactly as prescribed; exactly as you prescribed; exactly as you wrote; as "
+        "planned; as prescribed; as written; as programmed; per plan; per the plan; as per plan; to plan; on plan; as "
+        "per the plan; by the book; as scheduled; as you wrote; as you wrote it; like planned; as instructed; as the "
+        "plan says; like the plan says; as it says; as laid out; as per program; as per programme; per program; per "
+        "programme; as asked; as plan; as planed; a planned; according to plan; exactly as planned; just as planned; "
+        "as planned again; as on the plan; went to plan; as set out; as in the plan; as in plan; as plannd; as "
+        "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
+        "as directed; as told; as per the sheet; as per sheet"
+    ),
+    Kind.DONE: (
+        "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
+        "all good done; and done; did that; got it done; that set done; set complete; set completed; yep done; done "
+        "that; done it; done that one"
+    ),
+    Kind.FINISH: (
+        "finished; thats me done; thats me finished; all done; done for today; done for the day; thats it for today; "
+        "thats it; thats all; im done; im finished; workout done; workout complete; session done; session over; "
+        "session complete; session finished; workout finished; workout over; wrapped up; called it a day; calling it "
+        "a day; calling it; calling it there; done and dusted; all finished; im all done; were done; thats a wrap; "
+        "thats everything; everything done; thats the session; thats the session done; thats the workout; thats the "
+        "workout done; thats the lot; thats all for today; thats all from me; thats all folks; done here; im done "
+        "here; finito; fin; thats me for today; thats me for the day; thats me; finished for today; finished for the "
+        "day; finished up; all wrapped up; completed the session; completed the workout; finished the session; "
+        "finished the workout; session completed; workout completed; finished my session; finished my workout; thats "
+        "us done; thats today done; today done; done with the session; done with the workout; done with today; end of "
+        "session; end of workout; thats my session; thats my session done; thats my workout done; thats my lot; "
+        "finshed; finishd; finised; finsihed; thats done for today; thats it done; thats it finished; thats it im "
+        "done; im out; packing up; heading home; off home; going home; thats training done; training done; gym done; "
+        "all complete; all completed; everything complete; everything completed; ended the session; ending it there; "
+        "ending there; stopping there; stopped there; leaving it there; leaving it at that; leave it there; call it a "
+        "day; lets call it; called it; calling it quits; called it quits; thats enough for today; thats enough; done "
+        "for tonight; thats it for tonight; thats me done for today; thats me done for the day; done done; done "
+        "training; finished training; thats that; and thats that; thats a day; all done and dusted; thats me all "
+        "done; all done here; all done for today; all done for the day; thats all done; thats all she wrote; done 4 "
+        "today; session is done; workout is done; session is over; workout is over; session all done; i am done; i am "
+        "finished; we are done; that is me done; that is it; that is it for today; that is all; that is all for "
+        "today; done for the night; finish; training over; training finished; training complete; training completed; "
+        "finishing here; finish here; finishing there; stop here; stopping here; im stopping; im stopping here; i "
+        "stop here; i finish here; i have finished; ive finished; have finished; end here; ending here; thats "
+        "finished; that is finished; knocking it on the head; out of the gym; leaving the gym; leaving now; off now; "
+        "heading off; signing off; wraps it up; that wraps it up; finished now; done now; thats us; calling time; "
+        "called time; that is everything; that was the session; that was it; that was it for today; thats session "
+        "done; thats the whole session; that was everything; that was all"
+    ),
+    Kind.UNDONE: (
+        "not done; not done yet; not finished; not finished yet; almost done; nearly done; when im done; once im "
+        "done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im "
+        "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
+        "done; one to go; ill be done; will be done; be done; before i finish; when i was done; then finished; thats "
+        "it then; is that it; till im done; havent finished; half finished; to finish; never done; as soon as im "
+        "done; when done; im done in; done in; half way done; halfway done; thats it or; almost there; until done; "
+        "about done; isnt done; arent done; wasnt done; im done for; not quite done; not yet done; still not done; "
+        "thats it for now; done soon; finished soon; finish soon; to be done; getting done; got done; get done; done "
+        "by; finished by; finish by; finish at; finished at; to finish by; done at; finished in; well done; nicely "
+        "done; easier said than done; finished work; done with work; finished late; finished early; finish late; "
+        "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
+    ),
+    Kind.SKIP: (
+        "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
+        "stopping there on; stopping on; stopping; stopped; stop; stop the; stopping the; stopped the; leaving it "
+        "there on; calling it on; called it on; cutting short; cut short; had to stop; no more; gave up; give up on; "
+        "abandoned; abandoning; abandon; leaving; leave; saving; save; skipped; skip; skipping; no time for; didnt "
+        "do; did not do; didnt get to; didnt get round to; didnt get around to; couldnt do; could not do; leaving "
+        "out; left out; missed; missed out; missing; not doing; wont do; ran out of time for; run out of time for; "
+        "out of time for; no time to do; passed on; ditching; ditched; binned; bailed on; bailing on; cutting; cut; "
+        "had to skip; have to skip; gonna skip; going to skip; will skip; ill skip; need to skip; dont have time for; "
+        "havent got time for; didnt have time for; havent time for; sacked off; sacking off; no chance for; leave "
+        "out; omitted; omit; not going to do; not gonna do; no energy for; didnt manage; did no; didnt bother with; "
+        "cant do; wont be doing; wont get to; skiped; skippd; skpped; skiping; sikpped; skippped; skip the; gave up "
+        "on; giving up on; bagged off; blew off; blew through no; dropping the; dropped the; had no time for; theres "
+        "no time for; not enough time for; had to miss; had to leave out; had to cut; not had time for; didnt got "
+        "time for; no did; i not do; not did; i didnt do; no make; not made; left off; not got time for; no juice "
+        "for; nothing left for; never got to; didnt touch; giving a miss; out of time before; ran out of time before; "
+        "no time left for; couldnt face; didnt fancy; wasnt able to do; unable to do; bail on; bin off; binning; "
+        "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on"
+    ),
+    Kind.ASKING: (
+        "should i; shall i; can i; could i; may i; do i; am i; is it ok; is it okay; is it fine; is it alright; is it "
+        "better; is it too; is it worth; is that ok; is that okay; is that enough; is that good; is that too; is that "
+        "right; is this ok; is this right; how long; how many; how much; how heavy; how often; how do; how should; "
+        "how come; how far; how is; how are; how would; how will; how was; how did; hows; what weight; what should; "
+        "what load; what next; whats next; whats the; what do; what is; what are; what about; what if; what would; "
+        "what did; what does; what can; what reps; what exercise; what time; what kind; whats a; whats my; why is; "
+        "why does; why do; why are; why am; why did; any chance; any idea; any tips; any advice; any alternative; any "
+        "alternatives; any thoughts; any way; ok to; okay to; fine to; is there; are there; mind if i; mind if; do "
+        "you; would you; would it; will it; will i; does it; does that; do we; are we; have i; did i; which one; "
+        "which weight; which exercise; when should; when do; when is; when can; where do; where should; where is; who "
+        "do; thoughts on; wondering if; wondering whether; wondering what; wondering how; not sure if; not sure "
+        "whether; not sure what; not sure how; dont know if; dont know whether; dont know what; dont know how; should "
+        "we; can we; could we; could you; can you; will you; let me know if; let me know what; let me know whether; "
+        "isnt it; was that ok; was that too; was that enough; was that right; am i ok; do i need; do i have to; would "
+        "be ok; whats better; whats best; is x; need advice; should it; should the; should this; should my; can it; "
+        "is the; are you; u think; you think; tell me if; tell me what; tell me how; advise; please advise; shud i; "
+        "shoud i; shold i; sould i; cn i; what you think; what u think; wot; hwo; how to; which is better; is ok to; "
+        "is ok if; its ok to; its ok if; is possible; possible to"
+    ),
+    Kind.SKIPPED: (
+        "skipped; not done; didnt happen; no time; a miss; missed; left out; skip; not today; skiped; were skipped; "
+        "was skipped; got skipped; got cut; ran out of time; out of time; off today; didnt get done; didnt do them; "
+        "didnt do it; will have to wait; had to wait; couldnt; had to skip; no go; not happening; isnt happening; "
+        "arent happening; aint happening; arent going to happen; not gonna happen; not going to happen; i skipped; i "
+        "didnt do; i skip; i had to skip; ill skip; skipping; binned; ditched; cut; have to wait; not possible; didn "
+        "t happen; wont happen; left for another day; left for next time; leaving for next time; didnt get to; didnt "
+        "get to them; didnt get to it; had to go; got binned; got dropped; got the chop; can wait; i missed; im "
+        "skipping"
+    ),
+    Kind.NO: ("no"),
+    Kind.THEREST: (
+        "the rest; everything else; rest of it; rest of the session; rest of the workout; the rest of it; the rest of "
+        "the session; the rest of the workout; rest of them; whats left; the remaining; the others; the other "
+        "exercises; the rest of the exercises; the remaining exercises; the rest of them; everything after; the other "
+        "ones; the rest of today; the remaining ones; all the rest; rest; the other two; the other stuff; everthing "
+        "else; remaining sets; the remaining sets; the rest of the sets; the rest of my sets; the last two exercises; "
+        "other exercises; whats remaining; all else; the restof it; the rest of my session; the rest of my workout; "
+        "last exercise; the last exercise; the final exercise; final exercise"
+    ),
+    Kind.EXCEPT: (
+        "except; except for; apart from; other all but; bar for; excluding; but not; everything but; everything "
+        "except; besides; minus the; aside from"
+    ),
+    Kind.INSTEAD: (
+        "instead; instead of; in place of; swapped; swapped for; subbed; subbed in; substituted; replaced; replaced "
+        "with; rather than; switched; switched to; swapped in; swap; in lieu of; subbed for; did instead; swaped; "
+        "swapped out; subbed out; sub; replaced by; insted; instad; in stead; changed to; changed for; traded for; "
+        "swithced; in place"
+    ),
+    Kind.SORRY: (
+        "sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
+        "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
+        "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
+        "sorry; sorry wait; argh; ooops; woops; misread; miscounted; miscount; i miscounted; lied; i lied; tell a "
+        "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
+    ),
+    Kind.MEANT: (
+        "make the last one; make the last set; make last set; make my last set; change the last one to; change the "
+        "last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to "
+        "say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; "
+        "make it; should be; should say; should have been; shouldve been; shouldve said; should have said; was "
+        "supposed to be; change it to; change that to; change to; edit; mistake; meant to say; meant to type; meant "
+        "to put; meant to write; ment; i ment; should of been; should of said; supposed to be; wanted to write; edit "
+        "to; corrected; correct that to; correct to; amend; amend that to; amend to; is wrong; was wrong; wrong; "
+        "thats wrong; mistyped; fat fingered; fat fingers; autocorrect; it should be; it should say; i should have "
+        "said; i shouldve said; that should be; that should say; that should read; that should have been; set it to; "
+        "should had been; correct it; please change; please fix; please correct; i meant to say; or rather; can you "
+        "change; could you change; can you fix; can you make that; can you make it; can you correct; could you fix; "
+        "must be; is actually; was actually; was really; were actually; it was actually; that was actually; were "
+        "really; it was really; that was really; were meant to be; was meant to be; needs to be; need to be; needs "
+        "changing to; swap it to; change it; change that; sorry meant; sorry i meant; sorry i mean; oops meant; oops "
+        "i meant; not right; isnt right; wasnt right"
+    ),
+    Kind.WAS: (
+        "was; were; that was; it was; they were; those were; is; are; was only; was just; were only; were all; was "
+        "also; both were; thats; its; was at; were at; that were; it were; was more like; was with; were with"
+    ),
+    Kind.NOT: ("wasnt; was not; werent; isnt; not; and not; rather than; instead of"),
+    Kind.SCRAP: (
+        "scrap that; scratch that; delete that; delete the last; ignore that; undo; undo that; remove that; cancel "
+        "that; forget that; disregard; strike that; delete last; ignore last; delete; remove; disregard that; ignore "
+        "the last; undo last; undo the last; scrap it; scratch it; delete it; ignore it; cancel it; remove it; forget "
+        "it; remove the last; remove last; scrap the last; scrap last; never mind that; nevermind that; take that "
+        "off; take that back; erase that; that didnt happen; that one didnt happen; that set didnt happen; that set "
+        "didnt count; that one didnt count; that didnt count; dont count that; dont count that one; dont count it; "
+        "wipe that; forget the last; cancel the last; cancel last; scratch the last; scratch last; strike the last; "
+        "strike last; scrap; erase; ignore my last; delete my last; bin that; discard that; discard; ignore; scrap "
+        "tht; scarp that; delet that; delte that; erase the last; discard the last; wipe the last; drop the last; "
+        "void that; void the last; that was a mistake; that was an accident; sent by mistake; sent by accident; sent "
+        "that by mistake; wrong chat; wrong person; wrong number; didnt mean to send that; didnt mean to send"
+    ),
+    Kind.OTHERPERSON: (
+        "my mate; my friend; my brother; my gym partner; my partner; my training partner; this guy; some guy; a guy; "
+        "the guy; guy next to me; the guy next to me; someone; somebody; he; she; they; my wife; my husband; my "
+        "buddy; my dad; my son; my daughter; my girlfriend; my boyfriend; the dude; some dude; a bloke; some bloke; "
+        "this bloke; some lad; a lad; this lad; some kid; a kid; this kid; my sister; my mum; my mom; my boss; some "
+        "woman; a woman; this woman; some girl; a girl; my missus; people; everyone; everybody; my pal; the fella; "
+        "that guy; that bloke; old guy; some old guy; my cousin; my neighbour; my neighbor; my colleague; my "
+        "coworker; my flatmate; my roommate; my spotter; big lad; big guy; somebody else; someone else"
+    ),
+    Kind.OTHERTIME: (
+        "expected; expecting; i expected; was expecting; pb was; pr was; max is; max was; 1rm; my 1rm; one rep max; "
+        "my max; aimed; aimed for; aiming at; was after; next set; next time; next week; next session; tomorrow; "
+        "tmrw; tomorow; will; ill; gonna; going to; going for; go for; want to; wanna; hope; hoping; hope to; aim; "
+        "aiming; aim for; target; goal; try; trying; plan is; planning; might; maybe try; could try; last week; last "
+        "time; used to; my pb; my pr; pb is; pr is; my best; best is; best was; best ever; personal best is; previous "
+        "best; record is; my record; up from; down from; last session; last month; last year; since last; wish; want; "
+        "would like; id like; wanted; wanted to; thinking; thinking of; thinking about; plan says; the plan says; "
+        "sheet says; program says; programme says; says; supposed to do; meant to do; was meant to be doing; it says; "
+        "was aiming for; was going for; target is; target was; goal is; goal was; planned; prescribed; than; almost; "
+        "nearly; instead of the; not quite; back in; ages ago; months ago; years ago; weeks ago; week ago; a month "
+        "ago; a year ago; next month; later; this weekend; next; about to; ready for; should; shall; would; wouldve; "
+        "would have; if; unless; never; normally; usually; typically; always; when; wouldnt; wont; working towards; "
+        "working up to; building to; building up to; soon; one day; eventually; by summer; by christmas; due; cant; "
+        "couldnt; might do; the plan was; plan was; could go; can go; would love; fancy; in future; in the future; "
+        "from now on; this time last year; back to; heading for; hopefully; attempt; attempting; off to; before i; "
+        "before we"
+    ),
+    Kind.TALKNUM: (
+        "tonnage; total tonnage; volume; total volume; tonnage of; volume of; bp; blood pressure; lost; gained; put "
+        "on weight; compared to; compared with; versus; vs; better than; than; ran; run; jogged; cycled; walked; "
+        "hiked; swam; rode; weight is; weight was; weight this morning; bodyweight this morning; weigh; weighed; "
+        "weighing; weighed in; weighed in at; bodyweight is; bodyweight was; my weight; my bodyweight; scales; scale; "
+        "scale said; waiting for; loading; about to do; getting ready; setting up; set up; resting; slept; sleep; "
+        "ate; eat; eaten; drank; rested; protein; calories; kcal; heart rate; hr; bpm; steps; cost; paid; costs; "
+        "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta"
+    ),
+    Kind.WROTE: (
+        "i put; i wrote; i typed; i said; i logged; you put; you have; it says; you wrote; you logged; it shows; you "
+        "got; i had put; i had written; i entered; says; shows; instead of saying"
+    ),
+}
+FILLERS = words(
+    "a an the i me my mine we us our you your it its this that these those he she they them there here im ive id",
+    "youre were did do does doing got get getting gets gotten hit hits hitting made make makes managed manage",
+    "ended up felt feel feels feeling good great nice nicely ok okay okey fine well better best bad worst easy",
+    "easier easiest hard harder hardest tough heavy heavier light lighter smooth smoothly solid strong stronger",
+    "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
+    "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
+    "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",
+    "hey hi hello hiya morning afternoon evening coach boss mate bro man dude buddy pal lads guys sir maam thanks",
+    "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
+    "really very pretty quite super so too just only about around roughly approx approximately like maybe",
+    "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",
+    "away already still yet finally first firstly second secondly third lastly once also as though tho but",
+    "because cause cos since while even ever everything something anything nothing thing things stuff all round",
+    "down off out in into onto over under back through along before after during between form technique depth",
+    "tempo pause paused pauses speed bar path grip belt belted sleeves straps wraps knee spotter spot help gym",
+    "session workout training train trained day week weekend one ones total final finish start started starting",
+    "begin began beginning end ending go going went gone came come coming moved moving move moves set working",
+    "weight load today's todays weights kept keep keeping stay stayed used using use grabbed picked chose chosen",
+    "lifted loaded switched threw bumped repped powered fought struggled upped took take taken taking held hold",
+    "holding with without per each any some many much few couple more most less least same other another else",
+    "every both own such reps note notes log logged logging record recorded report reporting update forgot forget",
+    "send sent sending here's heres hereis was is are been being be am has have had having will can could would",
+    "should may might must not dont didnt doesnt isnt wasnt arent cant couldnt wont wouldnt havent hasnt no none",
+    "never always again then than when where who what how why which whose whatever anyway anyways alright rite",
+    "guess think thought reckon say said saying know known see seen saw look looks looked looking pumped pump",
+    "amped psyched fired focused last left mins later ease eased comfy comfortable comfortably controlled control",
+    "full range rom lockout locked deep deeper high higher low lower fair fairly extremely insanely mega proper",
+    "properly actual actually exactly exact straight flat number numbers top bottom barely nearly almost maximum",
+    "minimum max min legit definitely certainly surely totally absolutely completely wasn't energy power powerful",
+    "explosive snappy clunky wobbly stable unstable awkward weird odd strange funny different new old next",
+    "previous prior late early fresh rested stiff tight loose sweaty sweating dripping breathing breathless count",
+    "counted counting counts done complete completed achieved achieve success successful nailed smashed crushed",
+    "banged bashed knocked blasted ripped cranked squeezed added add adding increased increase reduced reduce",
+    "lowered raised dropped bump jumped jump ahead coachy miss madam xx xxx xo day5 pb pr pbs prs personal plus",
+    "bonus extra free machine machines rack bench station dumbbells dumbbell dumbell dumbells barbell kettlebell",
+    "kettlebells bells bell cable stack pin plate plates side warm cold hot ha hm hmm mm mmm uh um umm er erm ah",
+    "aha oh ooh ugh argh eh welp woo woohoo yippee sweet cool awesome amazing fantastic excellent perfect",
+    "perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long apparently",
+    "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day rn atm thru u",
+    "ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
+    "summary recap follows following below above list workout's hers his session's sets exercise exercises",
+    "movement movements lift lifts lifting worked work works hello: ps p.s pps",
+)
 """Words that change nothing between the numbers of a set."""
 
 

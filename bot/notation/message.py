@@ -28,6 +28,7 @@ from bot.notation.shaping import number_lines, shape_marks
 from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
 from bot.notation.tagging import read_kinds
 from bot.notation.tokens import Mark, read_marks
+from bot.notation.wordlist import words
 from bot.training.plan import Measure
 from bot.training.report import Performed, SetKey, Stage
 from bot.training.units import Unit
@@ -54,8 +55,8 @@ class Reader:
         self.skipped: list[str] = []
         self.alternatives = 0
         self.hurt_names: set[int] = set()
-        self.mentioned: set[int] = set()
-        """Exercises that the message names anywhere."""
+        self.mentions: list[tuple[int, int]] = []
+        """Where the message names which exercise, with sets or without."""
         self.header: Mark | None = None
         """A name that stood alone on its line: its sets follow."""
         self.early: list[Atom] = []
@@ -77,6 +78,7 @@ class Reader:
         marks = _masked(marks, minutes.places if minutes is not None else ())
         question, only_asks = read_question(marks)
         marks = _masked(marks, only_asks)
+        self.mentions = [(m.start, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
         marks = self._unit_for_all(marks)
         skips = read_skips(marks)
         elsewhen = other_times(marks)
@@ -156,7 +158,6 @@ class Reader:
         hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
         hurt |= _bare_after(marks, hurt)
         self.hurt_names = {p for p in hurt if marks[p].kind is Kind.NAME}
-        self.mentioned = {m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1}
         return _masked(marks, hurt - self.hurt_names)
 
     def _counts(self, marks: Sequence[Mark], measure: Measure) -> bool:
@@ -171,11 +172,13 @@ class Reader:
             if mark.kind not in (Kind.KG, Kind.LB) or mark.text in ("k", "#"):
                 continue
             before = marks[place - 1] if place else None
-            if before is not None and (before.kind in (Kind.NUM, Kind.CLOCK) or (before.kind is Kind.GAP and before.value)):
+            if before is not None and (
+                before.kind in (Kind.NUM, Kind.CLOCK) or (before.kind is Kind.GAP and before.value)
+            ):
                 continue
             words = " ".join(m.text for m in marks[max(0, place - 3) : place]).split()
-            if {"in", "all", "everything", "weights", "using", "units", "loads", "numbers"} & set(words) or len(marks) > 1 and (
-                place == 0 or place == len(marks) - 1
+            if {"in", "all", "everything", "weights", "using", "units", "loads", "numbers"} & set(words) or (
+                len(marks) > 1 and (place == 0 or place == len(marks) - 1)
             ):
                 self.unit = Unit.KG if mark.kind is Kind.KG else Unit.LB
                 self._note(mark.start, mark.end, Meaning.UNIT, self.unit.value)
@@ -351,7 +354,8 @@ class Reader:
         self, segment: Segment, name: Mark | None, atoms: Sequence[Atom], place: int, context: Context, ranked: Ranked
     ) -> tuple[int, Context, Ranked]:
         """Another exercise, where the first does not fit and one other that may be meant does."""
-        if ranked.doubt is None and not (name is None and self.mentioned - {place} and not self._named_before()):
+        mentioned = {p for start, p in self.mentions if start < atoms[0].start}
+        if ranked.doubt is None and not (name is None and mentioned - {place} and not self._named_before()):
             return place, context, ranked
         others: list[int] = []
         if name is not None and ranked.doubt is not None and ranked.doubt.kind is AskKind.OUT_OF_REASON:
@@ -360,8 +364,8 @@ class Reader:
                 others = [under]
             else:
                 others = list(looser_fits(name.text.split(), session_index(self.request.exercises)))
-        elif name is None and len(self.mentioned) == 1 and not self._named_before():
-            others = list(self.mentioned)
+        elif name is None and len(mentioned) == 1 and not self._named_before():
+            others = list(mentioned)
         found = []
         for other in others:
             beside = self.record.context(other)
@@ -600,7 +604,11 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
-_RATED = frozenset("pain hurt hurts pains ache discomfort energy sleep mood stress motivation soreness sore tired".split())
+_RATED = frozenset(
+    words(
+        "pain hurt hurts pains ache discomfort energy sleep mood stress motivation soreness sore tired",
+    )
+)
 
 
 def _ratings_masked(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
@@ -608,11 +616,13 @@ def _ratings_masked(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
     gone: set[int] = set()
     for place, mark in enumerate(marks):
         ten = next((i for i in range(place + 2, min(place + 4, len(marks))) if marks[i].value == 10), None)
-        if mark.kind is Kind.NUM and ten is not None and (
-            marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"]
+        if (
+            mark.kind is Kind.NUM
+            and ten is not None
+            and (marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"])
         ):
             near = [w for m in (*marks[max(0, place - 4) : place], *marks[ten + 1 : ten + 3]) for w in m.text.split()]
-            told = hurts and any(m.kind in (Kind.WORD, Kind.GAP) for m in marks[max(0, place - 3) : place])
+            told = hurts and mark.value is not None and mark.value < 10
             if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH or told:
                 gone.update(range(place, ten + 1))
     return _masked(marks, gone)
@@ -685,8 +695,23 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
 
 def _is_header(piece: Sequence[Mark]) -> bool:
     """Whether a piece is a name and nothing else that says something."""
-    plain = (Kind.NAME, Kind.FILL, Kind.COLON, Kind.DASH, Kind.LINE, Kind.STOP, Kind.X, Kind.COMMA, Kind.OPEN, Kind.CLOSE,
-             Kind.LABEL, Kind.DONE, Kind.GAP, Kind.THEN, Kind.AND)  # fmt: skip
+    plain = (
+        Kind.NAME,
+        Kind.FILL,
+        Kind.COLON,
+        Kind.DASH,
+        Kind.LINE,
+        Kind.STOP,
+        Kind.X,
+        Kind.COMMA,
+        Kind.OPEN,
+        Kind.CLOSE,
+        Kind.LABEL,
+        Kind.DONE,
+        Kind.GAP,
+        Kind.THEN,
+        Kind.AND,
+    )
     shouted = any(m.kind is Kind.STOP and m.text == "!" for m in piece)
     return not shouted and all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
 
@@ -717,5 +742,3 @@ def _exact(row: Performed, context: Context) -> bool:
         and row.load.kg == planned.kg
         and row.reps in context.range_of(row.set)
     )
-
-

@@ -11,25 +11,34 @@ from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _HAVING = frozenset(
-    """only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today tops available
-    left just shuts closes closing session workout train training budget allowed hard tonight quick mins window gap
-    weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight schedule most total
-    gots had availabl maybe about roughly""".split()
+    words(
+        "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
+        "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
+        "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
+        "schedule most total gots had availabl maybe about roughly",
+    )
 )
 _NOT_HAVING = frozenset(
-    """sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked walking bike biked cycle cycled cycling treadmill run ran
-    running cardio warm warmed warming warmup took takes taking ago sleep slept plus extra longer over between queue queued
-    waited waiting wait waits commute commuting arriving away traffic stretch stretched stretching foam mobility break
-    rower rowing elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every
-    total duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping skipped skip""".split()
+    words(
+        "sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked",
+        "walking bike biked cycle cycled cycling treadmill run ran running cardio warm warmed warming warmup took",
+        "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
+        "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
+        "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
+        "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
+        "skipped skip",
+    )
 )
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
-_LEAVING = frozenset("leave leaving go out shuts closes close shutting closing pick".split())
-_GOING = frozenset("leave leaving go out off finish finished done gone home shuts closes close pick head collect stop "
-                   "shutting closing".split())  # fmt: skip
+_LEAVING = frozenset(["leave", "leaving", "go", "out", "shuts", "closes", "close", "shutting", "closing", "pick"])
+_GOING = frozenset(words(
+    "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
+    "closing",
+))  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +86,11 @@ def _plain(marks: Sequence[Mark], place: int) -> list[tuple[str, int]]:
 def _duration(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
     """The duration that starts here: minutes, and the place after it."""
     mark = marks[place]
-    if mark.text == "three" and "quarters" in _spoken_after(marks, place + 1) and "hour" in [w for w, _ in _plain(marks, place)]:
+    if (
+        mark.text == "three"
+        and "quarters" in _spoken_after(marks, place + 1)
+        and "hour" in [w for w, _ in _plain(marks, place)]
+    ):
         return Decimal(45), _after_hour(marks, place + 1)
     if mark.kind is Kind.NUM and mark.value is not None:
         unit = _kind(marks, place + 1)
@@ -94,7 +107,7 @@ def _duration(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal,
     texts = [w for w, _ in words]
     for lead, minutes in _FIXED:
         size = len(lead)
-        if tuple(texts[:size]) == lead and words[0][1] == place and (place == 0 or True):
+        if tuple(texts[:size]) == lead and words[0][1] == place:
             end = words[size - 1][1] + 1
             return _with_rest(marks, end, Decimal(minutes)) if minutes == 60 else (Decimal(minutes), end)
     return None
@@ -232,7 +245,13 @@ def _time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] |
 
 def _hour(marks: Sequence[Mark], at: int, minutes: int) -> tuple[int, int, bool, int] | None:
     mark = marks[at] if at < len(marks) else None
-    if mark is None or mark.kind is not Kind.NUM or mark.value is None or mark.value != int(mark.value) or mark.value > 23:
+    if (
+        mark is None
+        or mark.kind is not Kind.NUM
+        or mark.value is None
+        or mark.value != int(mark.value)
+        or mark.value > 23
+    ):
         return None
     total = int(mark.value) * 60 + minutes
     return _half_of_day(marks, at + 1, total // 60 % 24, total % 60)

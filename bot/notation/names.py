@@ -15,21 +15,26 @@ from rapidfuzz.distance import OSA
 from bot.notation.abbreviations import ABBREVIATIONS, EVERYDAY, HEADS, QUALIFIERS, SYNONYMS, singular, vocabulary
 from bot.notation.lexicon import lexicon_words
 from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.wordlist import words
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 
 LONGEST = 6
 """Words of the longest name looked for."""
 _JOINED = frozenset(
-    "pullup pushup pressup chinup situp stepup pulldown pushdown pressdown deadlift kickback pullover facepull getup "
-    "woodchop rollout deadbug birddog wallball curlup muscleup crossover".split()
+    words(
+        "pullup pushup pressup chinup situp stepup pulldown pushdown pressdown deadlift kickback pullover",
+        "facepull getup woodchop rollout deadbug birddog wallball curlup muscleup crossover",
+    )
 )
-_EQUIPMENT = frozenset("barbell dumbbell kettlebell cable machine smith band landmine".split())
+_EQUIPMENT = frozenset(["barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
 _TELLING = QUALIFIERS - frozenset(
-    "good dead half high low power straight double wall box pause tempo block rack belt bar toe floor step walking "
-    "mountain assault cross country over weighted bodyweight push pull dip chin sit jump side v".split()
+    words(
+        "good dead half high low power straight double wall box pause tempo block rack belt bar toe floor step",
+        "walking mountain assault cross country over weighted bodyweight push pull dip chin sit jump side v",
+    )
 )
 """Words which before a name make it another exercise."""
-_POSTURE = frozenset("standing seated lying kneeling".split())
+_POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,6 +167,21 @@ class _Word:
 
 _NEVER_ALONE = NUMBER_WORDS | {"assisted", "weighted", "bodyweight", "banded", "band"}
 """Words of names that mean something else when they stand alone."""
+_REAL = frozenset(
+    words(
+        "invented process progress depress express impress compress stress dress fresh bunch beach reach teach",
+        "leach lunch punch inches patch hurl girl pearl early leap leg's grows throws shows crow brow grow know",
+        "slow now cow row's raid praise rinse rise rises raised braise ruse house horse hose close chose clause",
+        "glue blue clue flue plan plans plant plank's blank flank thank drank swung swinging sling bring wing",
+        "wings king strong string stretch squash squad squirt quart quarts tire tired thirst trust crust bust",
+        "burst bridges fridge ridge bride pride side hide tide quads curly carrying carried marry carriage cherry",
+        "berry jumping jumbled bump pump dump crouch couch cough hang hangs hanged hands handed land band sand",
+        "chess chase cheese guest crest best nest rest roast toast coast boast pushing pulling bulled fuller",
+        "pullover sitter clear cleaner learn lean cream steam team dead head deal death breath bread bench's",
+        "wrench trench french thrush crush brush shrub shrugged rope hope ropes ripe stop shop chop top drop crop",
+    )
+)
+"""Everyday words a slip away from an exercise's: they name none."""
 _SHORT = frozenset(("row", "dip", "fly"))
 
 
@@ -202,9 +222,7 @@ def _read_words(words: Sequence[str], index: Index) -> list[_Word | None]:
         ways = _expanded(single)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *_expanded(raw))))
-        if any(all(w in index.words for w in way) for way in ways):
-            out.append(_Word(single, place, place, ways, True, False))
-        elif _is_trade(single) or raw in ABBREVIATIONS:
+        if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
             out.append(_Word(single, place, place, ways, True, False))
         elif raw in lexicon_words():
             pairs = place + 1 < len(words) and single + singular(words[place + 1]) in _JOINED
@@ -215,6 +233,8 @@ def _read_words(words: Sequence[str], index: Index) -> list[_Word | None]:
 
 
 def _guess(raw: str, single: str, place: int, index: Index) -> _Word | None:
+    if raw in _REAL:
+        return None
     near = _near(single, index.spellings) or _near(raw, index.spellings)
     if near:
         return _Word(single, place, place, tuple((n,) for n in near), True, True)

@@ -6,7 +6,6 @@
 """
 
 from collections.abc import Sequence
-from decimal import Decimal
 
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from bot.training.report import Performed, Side, Stage
@@ -64,5 +63,3 @@ def show_sets(performed: Sequence[Performed], exercises: Sequence[PlannedExercis
             parts[-1] = f"{parts[-1]}, {shown}"
         before = row.exercise
     return "; ".join(parts)
-
-

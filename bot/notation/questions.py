@@ -8,19 +8,72 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _EDGES = (*_ENDS, Kind.COMMA, Kind.BREAK, Kind.COLON, Kind.OPEN, Kind.DASH)
 _NO_OPENING = ("what a", "how good was", "hows", "how is", "how are")
 _ANYWHERE = (
-    "should i", "shall i", "can i", "could i", "do i", "is it ok", "is it okay", "ok to", "okay to", "how long", "how many",
-    "how much", "how heavy", "what weight", "what should", "any idea", "any tips", "any advice", "any alternative",
-    "wondering if", "wondering whether", "not sure if", "not sure whether", "not sure what", "do i need", "am i ok",
-    "what if", "can we", "could we", "should we", "mind if i", "let me know if", "let me know what", "what next", "whats next",
-    "do you", "would you", "may i", "what do", "any thoughts", "is that ok", "is that okay", "is that enough", "how should",
-    "how do", "what load", "please advise", "thoughts on", "any chance", "shud i", "shoud i", "is there", "what about",
-    "is it better", "is it fine", "is it alright", "dont know if", "dont know what", "dont know whether",
-)  # fmt: skip
+    "should i",
+    "shall i",
+    "can i",
+    "could i",
+    "do i",
+    "is it ok",
+    "is it okay",
+    "ok to",
+    "okay to",
+    "how long",
+    "how many",
+    "how much",
+    "how heavy",
+    "what weight",
+    "what should",
+    "any idea",
+    "any tips",
+    "any advice",
+    "any alternative",
+    "wondering if",
+    "wondering whether",
+    "not sure if",
+    "not sure whether",
+    "not sure what",
+    "do i need",
+    "am i ok",
+    "what if",
+    "can we",
+    "could we",
+    "should we",
+    "mind if i",
+    "let me know if",
+    "let me know what",
+    "what next",
+    "whats next",
+    "do you",
+    "would you",
+    "may i",
+    "what do",
+    "any thoughts",
+    "is that ok",
+    "is that okay",
+    "is that enough",
+    "how should",
+    "how do",
+    "what load",
+    "please advise",
+    "thoughts on",
+    "any chance",
+    "shud i",
+    "shoud i",
+    "is there",
+    "what about",
+    "is it better",
+    "is it fine",
+    "is it alright",
+    "dont know if",
+    "dont know what",
+    "dont know whether",
+)
 """Openings that open a question in the middle of a clause too."""
 
 
@@ -56,8 +109,10 @@ def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     return asked, only_asks
 
 
-_VERBS = frozenset("is are was were should can could do does did will would am has have may shall what how which when "
-                   "where why who whats hows add go up drop raise more less increase reduce swap change keep stay".split())  # fmt: skip
+_VERBS = frozenset(words(
+    "is are was were should can could do does did will would am has have may shall what how which when where why",
+    "who whats hows add go up drop raise more less increase reduce swap change keep stay",
+))  # fmt: skip
 
 
 _CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", "up", "go", "drop")
@@ -102,7 +157,9 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
 def _is_request_to_change(marks: Sequence[Mark]) -> bool:
     """`can you change set 2 to 9`: asks for a correction, not for advice."""
     polite = marks[0].text in ("can you", "could you", "would you", "can we", "could we", "will you", "do you")
-    return polite and any(m.kind in (Kind.MEANT, Kind.SCRAP) or m.text in ("change", "fix", "correct") for m in marks[1:5])
+    return polite and any(
+        m.kind in (Kind.MEANT, Kind.SCRAP) or m.text in ("change", "fix", "correct") for m in marks[1:5]
+    )
 
 
 def _other_query(marks: Sequence[Mark], end: int) -> bool:

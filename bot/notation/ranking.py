@@ -7,7 +7,8 @@ from bot.notation.answer import AskKind
 from bot.notation.atoms import Atom
 from bot.notation.binding import Bound, bind
 from bot.notation.context import Context
-from bot.notation.roles import MARGIN, Roles
+from bot.notation.costs import MARGIN
+from bot.notation.roles import Roles
 from bot.notation.said import Doubt
 from bot.training.report import Performed
 from bot.training.units import Unit

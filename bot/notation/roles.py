@@ -10,47 +10,17 @@ from decimal import Decimal
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Atom, Counts, Effort, Join, Sign
-from bot.notation.context import Context
-from bot.notation.kinds import Kind
+from bot.notation.costs import LINKED, SLACK, WIDTH
 from bot.notation.said import Candidate, Doubt, SaidLoad, SaidSet
 from bot.notation.state import State
-from bot.training.plan import Drop, Measure, Mini
+from bot.notation.steering import Steering
+from bot.training.plan import Mini
 from bot.training.report import Side, Stage
-from bot.training.units import Load, Unit
-
-OUT = 6.0
-"""Against what is out of reason."""
-MARGIN = 0.9
-"""Readings closer than this are both honest."""
-WIDTH = 10
-"""States kept."""
-SLACK = 8.0
-"""States costlier than the best by more than this are dropped."""
-LINKED = (Join.X, Join.FOR, Join.AT, Join.WITH)
+from bot.training.units import Load
 
 
-class Roles:
+class Roles(Steering):
     """The readings of one stretch of atoms for one exercise."""
-
-    def __init__(self, context: Context, unit: Unit) -> None:
-        self.context = context
-        self.unit = unit
-        """Of numbers that name none."""
-        exercise = context.exercise
-        self.opens = context.open_sets
-        beyond = max([len(exercise.sets), *(n for n, _ in context.filled)], default=0) + 1
-        self.beyond = beyond
-        self.seconds = exercise.measure is Measure.SECONDS
-        self.metres = exercise.measure is Measure.METRES
-        self.two_sided = exercise.sides == 2
-        self.last_load = context.worked[-1].load if context.worked else None
-
-    def number(self, index: int) -> int:
-        """The number of the set that the `index`-th work set of the message answers, from 0."""
-        index = max(index, 0)
-        if index < len(self.opens):
-            return self.opens[index]
-        return self.beyond + index - len(self.opens)
 
     def read(self, atoms: Sequence[Atom]) -> list[Candidate]:
         """All readings worth weighing, best first."""
@@ -74,8 +44,6 @@ class Roles:
                 yield self._effort(state, atom)
             case Sign():
                 yield from self._sign(state, atom)
-
-    # --- what each kind of atom does -------------------------------------------------------------------------------
 
     def _amount(self, state: State, amount: Amount) -> Iterator[State]:
         if state.mult and not state.mult_said and amount.join not in (Join.X, Join.FOR):
@@ -219,19 +187,6 @@ class Roles:
                 each.cost += 0.3
             yield each
 
-    def _split_cost(self, amount: Amount, state: State) -> float:
-        """Against taking a comma between two numbers for a separator."""
-        number = self.number(state.index)
-        both = all(self.context.are_reps_in_reason(int(p), number) for p in amount.parts)
-        assert amount.value is not None
-        load = Load.of(amount.value, amount.unit or self.unit)
-        known = (self.context.planned_load(number), self.last_load)
-        if any(x is not None and x.kg == load.kg for x in known):
-            return 2.0
-        return 0.0 if both else 2.5
-
-    # --- roles -----------------------------------------------------------------------------------------------------
-
     def _as_load(self, state: State, amount: Amount) -> Iterator[State]:
         chain, join = state.chain, amount.join
         if not self.context.takes_load:
@@ -245,6 +200,10 @@ class Roles:
             return
         surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
         if join is Join.AT and chain == "" and amount.lead and state.sets and surprise is None:
+            if state.sets[-1].load is None and state.sets[-1].entry == state.entry - 1 and not state.fresh:
+                late = state.copy()
+                late.chain = "R"
+                yield from self._load_after(late, amount, said)
             return
         if join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS"):
             yield from self._load_after(state, amount, said)
@@ -317,9 +276,7 @@ class Roles:
         made.chain += "L"
         yield made
 
-    def _as_reps(
-        self, state: State, amount: Amount, value: Decimal | None, minutes: bool = False
-    ) -> Iterator[State]:
+    def _as_reps(self, state: State, amount: Amount, value: Decimal | None, minutes: bool = False) -> Iterator[State]:
         chain, join = state.chain, amount.join
         if value is None or value != int(value) or value < 0 or value > 100_000:
             return
@@ -348,7 +305,9 @@ class Roles:
             return
         if amount.lead and state.sets:
             extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
-        seconds_after = self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
+        seconds_after = (
+            self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
+        )
         if seconds_after and state.sets:
             merged = state.copy()
             last = merged.sets[-1]
@@ -429,12 +388,20 @@ class Roles:
             return
         count = int(amount.value)
         said = amount.counts is Counts.SETS
-        after = ("LR", "R", "RL", "HLR", "L") if not said else None
-        is_after = bool(state.sets) and state.sets[-1].stage is state.stage and not state.fresh and (chain in ("LR", "R", "RL", "HLR") if join in LINKED else True)
+        sided = ("LRR",) if state.sets and state.sets[-1].side is Side.RIGHT else ()
+        after = ("LR", "R", "RL", "HLR", "L", *sided) if not said else None
+        is_after = (
+            bool(state.sets)
+            and state.sets[-1].stage is state.stage
+            and not state.fresh
+            and (chain in ("LR", "R", "RL", "HLR", "LRR") if join in LINKED else True)
+        )
         if is_after and said and len([x for x in state.sets if x.stage is Stage.WORK]) > 1 and state.index == count:
             yield state
             return
-        if is_after and (said or (join is Join.X and after is not None and chain in after) or amount.lead or join is Join.FOR):
+        if is_after and (
+            said or (join is Join.X and after is not None and chain in after) or amount.lead or join is Join.FOR
+        ):
             if join in LINKED and chain == "R" and not said and join is not Join.X:
                 return
             made = state.copy()
@@ -456,7 +423,7 @@ class Roles:
             yield made
             if not said:
                 return
-            if not (join in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND)):
+            if join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
                 return
         if join in LINKED and chain not in ("", "L", "S"):
             return
@@ -501,423 +468,6 @@ class Roles:
         if amount.worded and not state.fresh and state.sets and state.sets[-1].load is None and self.context.takes_load:
             made.cost += 1.2
         yield made
-
-    # --- emitting --------------------------------------------------------------------------------------------------
-
-    def _emit(self, state: State, amount: Amount, reps: int | None) -> State:
-        """The state with one more set of these repetitions."""
-        made = state.copy()
-        chain = state.chain
-        stage = made.stage
-        explicit = made.load
-        if amount.join is Join.ARROW and made.sets:
-            stage = made.stage = Stage.DROP
-        if amount.join is Join.SLASH and made.sets and stage is Stage.WORK and self._drops_next(made):
-            stage = Stage.DROP
-        elif "L" in chain and made.slashed and stage is Stage.WORK:
-            stage = Stage.DROP
-        if stage is Stage.MINI and amount.join is Join.PLUS and not made.sets:
-            stage = Stage.WORK
-        if amount.join in (Join.THEN, Join.BREAK) and stage is Stage.WARMUP and made.sets:
-            stage = made.stage = Stage.WORK
-        linked = "L" in chain
-        if stage is Stage.DROP and not made.fresh and not linked:
-            explicit = None
-        side = amount.side or made.side
-        number = self.number(made.index)
-        label = made.label
-        count = made.mult or 1
-        if made.fresh and made.bare and not linked and explicit is not None and stage is Stage.WORK:
-            made.cost += self._header_cost(explicit, number, amount)
-        made.cost += self._reps_cost(reps, number, stage, made)
-        if explicit is not None and (made.fresh or linked):
-            made.cost += self._load_cost(explicit, number, stage, made)
-            if chain == "L" and amount.join is Join.X and stage is Stage.WORK:
-                made.cost += 1.2 if made.order == "RL" else 0.0
-                made.order = made.order or "LR"
-            if chain in ("L",) and amount.join is Join.X and made.bare and reps is not None and stage is Stage.WORK:
-                exact = explicit.load is not None and self.context.is_planned(explicit.load, number)
-                made.cost -= 3.0 if exact and reps in self.context.range_of(number) else 0.0
-                if explicit.load is not None and not exact and reps not in self.context.range_of(number):
-                    made.cost += 0.0
-        if made.mult:
-            made.cost += self._sets_cost(made.index, made.mult) + (0.0 if made.mult_said else self._prefix_cost(made, reps))
-        start = made.start if made.fresh or linked else amount.start
-        if made.mult:
-            start = min(start, made.mult_start)
-        said = SaidSet(
-            stage=stage,
-            start=min(start, amount.start),
-            end=amount.end,
-            load=explicit if stage is not Stage.MINI else None,
-            reps=reps,
-            count=count,
-            side=side,
-            rir=made.pending,
-            label=label,
-            entry=made.entry,
-        )
-        made.pending = made.pending if made.all_sets else None
-        made.label = None
-        made.mult = None
-        made.fresh = False
-        made.chain = chain + "R"
-        made.put(said)
-        if stage is Stage.WORK and side is not Side.RIGHT:
-            made.index += count
-        if stage is Stage.WORK and side is Side.RIGHT and not any(s.side is Side.LEFT for s in made.sets):
-            made.index += count
-        return made
-
-    def _prefix_cost(self, state: State, reps: int | None) -> float:
-        """Against a bare number that is the sets before an `x`: `3x10`."""
-        number = self.number(state.index)
-        cost = 1.0
-        load = self.context.planned_load(number) or self.last_load
-        if load is not None and reps is not None and state.chain == "S" and state.mult is not None:
-            turned = Load.of(reps, self.unit)
-            if turned.kg == load.kg and state.mult in self.context.range_of(number):
-                cost += 1.5
-        return cost
-
-    def _header_cost(self, load: SaidLoad, number: int, amount: Amount) -> float:
-        """Against a bare first number as the load of what follows: `10 10 10` on 10 kg for 10 to 12."""
-        assert load.load is not None or load.load is None
-        if load.load is None:
-            return 0.0
-        value = load.load.amount_in(self.unit)
-        cost = {Join.SPACE: 0.0, Join.COLON: -1.5, Join.COMMA: 0.2, Join.DASH: 0.0}.get(amount.join, 0.3)
-        if value == int(value) and int(value) in self.context.range_of(number):
-            exact = self.context.is_planned(load.load, number)
-            cost += 0.0 if exact or amount.join is Join.COLON else 1.0
-        return cost
-
-    def _reps_cost(self, reps: int | None, number: int, stage: Stage, state: State) -> float:
-        if reps is None:
-            return 0.0
-        if stage is Stage.MINI:
-            planned = self.context.planned(number if not state.index else self.number(state.index - 1))
-            usual = planned.finish.reps if planned is not None and isinstance(planned.finish, Mini) else 5
-            return 0.0 if reps <= usual * 2 else 3.0
-        if stage is not Stage.WORK:
-            most = self.context.range_of(number if stage is Stage.WARMUP else self.number(state.index - 1)).high
-            cost = 0.0 if reps <= max(most * 2, 15) or self.seconds or self.metres else 3.0
-            if stage is Stage.DROP and not state.fresh and "L" not in state.chain:
-                before = state.sets[-1] if state.sets else None
-                cost += 3.0 if state.wants_load else 0.0
-                cost += 1.5 if before is not None and before.stage is Stage.DROP and before.load is None else 0.0
-            return cost
-        asked = self.context.range_of(number)
-        if reps in asked:
-            return 0.0
-        planned = self.context.planned_load(number)
-        if planned is not None and planned.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
-            return 1.6
-        if not self.context.are_reps_in_reason(reps, number):
-            return OUT + min(reps / 1000, 2)
-        linked = "L" in state.chain
-        if linked:
-            return 0.0
-        return 0.4 if asked.low <= reps * 2 and reps * 2 <= asked.high * 3 else 1.2
-
-    def _load_cost(self, said: SaidLoad, number: int, stage: Stage, state: State) -> float:
-        if said.load is None:
-            return 0.0
-        if stage is Stage.DROP:
-            return 0.0 if said.load.kg > 0 else OUT
-        if stage is Stage.WARMUP:
-            planned = self.context.planned_load(number)
-            return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
-        planned = self.context.planned_load(number)
-        if planned is None and self.last_load is None and state.bare and not state.sets and said.load.thousandths <= 8000:
-            return 1.5 if self.context.takes_load and not self.context.is_bodyweight else 0.0
-        if self.context.is_per_hand and planned is not None and not said.hand and said.load.kg == planned.kg * 2:
-            return 0.0
-        before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]
-        if self.context.is_bodyweight and not said.signed and not said.unit_said and said.load.thousandths:
-            known = [x for x in (self.context.planned_load(number), *before) if x is not None]
-            if not any(x.thousandths for x in known):
-                return 1.6
-        if self.context.is_load_in_reason(said.load, number, before, said.signed):
-            return 0.0
-        return OUT
-
-    def _sets_cost(self, index: int, count: int) -> float:
-        """Against this many sets from the `index`-th on."""
-        left = len(self.opens) - index
-        whole = len(self.context.exercise.sets)
-        if count in (left, whole):
-            return -0.5
-        if count == 1:
-            return 0.3
-        if count < left:
-            return 0.0
-        beyond = count - max(left, whole)
-        if beyond > 3:
-            return OUT + 0.5
-        return {1: 0.5, 2: 1.0}.get(count - max(left, 0), 2.5 if beyond > 1 else 1.0)
-
-    # --- loads -----------------------------------------------------------------------------------------------------
-
-    def _load_of(self, amount: Amount) -> SaidLoad | None:
-        unit = amount.unit or self.unit
-        if amount.same_load:
-            return SaidLoad(None, amount.start, amount.end)
-        value = amount.value
-        if amount.body:
-            return SaidLoad(Load.of((value or Decimal(0)) * (amount.sign or 1), unit), amount.start, amount.end, signed=True)
-        if value is None or abs(value) > 5000:
-            return None
-        halved = amount.total and self.context.is_per_hand
-        if halved:
-            value = value / 2
-        if amount.sign:
-            value = value * amount.sign
-        elif self.context.is_bodyweight and value > 0:
-            planned = self.context.planned_load(None)
-            if planned is not None and planned.thousandths < 0:
-                value = -value
-        hand = amount.hand or amount.pair or amount.counts is Counts.S or (amount.each and self.context.is_per_hand)
-        return SaidLoad(
-            Load.of(value, unit),
-            amount.start,
-            amount.end,
-            signed=bool(amount.sign),
-            hand=hand or halved,
-            unit_said=amount.unit is not None,
-            halved=halved,
-        )
-
-    def _alone(self, state: State) -> State:
-        """A load that no repetitions follow: the plan's, where it fixes them; else a doubt."""
-        made = state.copy()
-        number = self.number(made.index)
-        asked = self.context.range_of(number)
-        load = made.load
-        assert load is not None
-        fixed = asked.is_fixed and made.stage is Stage.WORK
-        if fixed:
-            made.cost += 0.5 if not made.sets else 0.9
-        else:
-            made.cost += 2.5
-            made.doubts = (*made.doubts, Doubt(AskKind.RANGE, load.start, load.end))
-        made.cost += self._load_cost(load, number, made.stage, made)
-        made.put(
-            SaidSet(
-                stage=made.stage,
-                start=load.start,
-                end=load.end,
-                load=load,
-                reps=asked.high,
-                count=made.mult or 1,
-                side=made.side,
-                rir=made.pending,
-                label=made.label,
-                from_plan=True,
-                entry=made.entry,
-            )
-        )
-        made.index += made.mult or 1
-        made.mult = None
-        made.pending = None
-        made.label = None
-        made.fresh = False
-        return made
-
-    # --- efforts and signs -----------------------------------------------------------------------------------------
-
-    def _effort(self, state: State, effort: Effort) -> State:
-        made = state.copy()
-        if effort.beyond:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        last = made.sets[-1] if made.sets else None
-        if effort.failed is not None and effort.failed > 0:
-            stale = last is None or last.rir is not None or (last.reps is not None and last.reps > effort.failed)
-            if made.fresh or (last is None) or (stale and made.mult is None):
-                amount = Amount(effort.start, effort.end, Join.SPACE, Decimal(effort.failed - 1), counts=Counts.REPS)
-                if made.fresh:
-                    made.chain = "L"
-                    amount = replace(amount, join=Join.FOR)
-                made = self._emit(made, amount, effort.failed - 1)
-                made.rate_last(Decimal(0))
-                return made
-            if last is not None and last.reps not in (effort.failed - 1, None):
-                made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        elif effort.failed == -1:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        if made.fresh or not made.sets:
-            made.pending = effort.rir
-            return made
-        if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        made.rate_last(effort.rir, made.all_sets)
-        made.after_effort = True
-        return made
-
-    def _sign(self, state: State, sign: Sign) -> Iterator[State]:
-        made = state.copy()
-        match sign.kind:
-            case Kind.LEFT | Kind.RIGHT:
-                if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
-                    made.cost += 0.1
-                made.side = Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT
-            case Kind.LABEL:
-                made.label = None if sign.value is None else int(sign.value)
-                made.stage = Stage.WORK if made.stage is not Stage.WARMUP else made.stage
-            case Kind.DROP:
-                if made.fresh:
-                    made = self._alone(made)
-                made.stage = Stage.DROP
-                made.load = None
-                made.wants_load = sign.text.endswith("to")
-            case Kind.MINI:
-                made.stage = Stage.MINI
-            case Kind.WARMUP:
-                made = self._warmup(made, sign)
-            case Kind.WORKSET:
-                made.stage = Stage.WORK
-            case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART:
-                if made.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in made.sets):
-                    made.stage = Stage.WORK
-                made.since_edge = made.entry
-                if made.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
-                    made.stage = Stage.WORK
-                yield from self._then(made, sign)
-                return
-            case Kind.COMMA:
-                made.since_edge = made.entry
-                if made.stage is Stage.DROP and made.sets and made.sets[-1].stage is Stage.DROP:
-                    made.stage = Stage.WORK
-            case Kind.ARROW:
-                if made.fresh:
-                    made = self._alone(made)
-                made.stage = Stage.DROP
-            case Kind.SAME:
-                yield self._same(made, sign)
-                return
-            case Kind.ALL:
-                made = self._all(made, sign)
-            case Kind.TIMES if sign.text == "twice" and made.sets:
-                last = made.sets[-1]
-                made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end))
-                made.index += 1
-            case Kind.PLANNED | Kind.DONE:
-                made = self._planned(made, sign)
-            case Kind.BAD:
-                made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
-            case Kind.MORE if made.sets and not made.fresh:
-                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
-            case Kind.PLATES:
-                made.plates = (sign.start, sign.end)
-            case Kind.BAND if self.context.is_bodyweight:
-                made.doubts = (*made.doubts, Doubt(AskKind.LOAD, sign.start, sign.end))
-            case Kind.SLIP:
-                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
-            case Kind.EACH if sign.text == "both" and not self.two_sided:
-                made = self._all(made, sign)
-            case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
-                if sign.kind is not Kind.EACH:
-                    side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
-                    made.sets = (*made.sets[:-1], replace(made.sets[-1], side=side))
-            case _:
-                pass
-        yield made
-
-    def _warmup(self, state: State, sign: Sign) -> State:
-        """`warm up` before its sets, or after them (`40x5 warm up`)."""
-        if state.sets and state.stage is Stage.WORK and not state.fresh:
-            entry = state.since_edge
-            entry_sets = [s for s in state.sets if s.entry > entry or sign.text.split()[0] in ("to", "as", "for")]
-            state.sets = (
-                *state.sets[: len(state.sets) - len(entry_sets)],
-                *(replace(s, stage=Stage.WARMUP) for s in entry_sets),
-            )
-            state.index -= sum(s.count for s in entry_sets)
-            return state
-        state.stage = Stage.WARMUP
-        return state
-
-    def _may_drop(self, state: State, said: SaidLoad) -> bool:
-        """Whether a lighter load after the last prescribed set may be its planned drop, though nothing says so."""
-        if not state.sets or state.fresh or state.index < len(self.opens) or not self._drops_next(state):
-            return False
-        before = state.sets[-1].load
-        heavier = before.load if before is not None else None
-        return heavier is not None and said.load is not None and said.load.kg < heavier.kg
-
-    def _drops_next(self, state: State) -> bool:
-        """Whether the set said last has a planned drop that is still to come."""
-        planned = self.context.planned(self.number(state.index - 1))
-        finish = planned.finish if planned is not None else None
-        if not isinstance(finish, Drop) or not state.sets:
-            return False
-        drops = 0
-        for said in reversed(state.sets):
-            if said.stage is not Stage.DROP:
-                break
-            drops += 1
-        return drops < finish.times
-
-    def _then(self, state: State, sign: Sign) -> Iterator[State]:
-        """After `then`: the next set, or the drop of a set whose plan has one."""
-        if sign.kind is not Kind.THEN or not state.sets or state.fresh or state.stage is not Stage.WORK:
-            yield state
-            return
-        number = self.number(state.index - 1)
-        planned = self.context.planned(number)
-        finish = planned.finish if planned is not None else None
-        if state.sets[-1].stage is Stage.WORK and isinstance(finish, Drop):
-            drop = state.copy()
-            drop.stage = Stage.DROP
-            drop.load = None
-            yield drop
-            state.cost += 1.5
-        elif state.sets[-1].stage is Stage.WORK and isinstance(finish, Mini):
-            mini = state.copy()
-            mini.stage = Stage.MINI
-            yield mini
-            state.cost += 0.2
-        yield state
-
-    def _same(self, state: State, sign: Sign) -> State:
-        state.repeats = True
-        state.put(
-            SaidSet(
-                stage=Stage.WORK,
-                start=sign.start,
-                end=sign.end,
-                count=state.mult or 1,
-                same=True,
-                label=state.label,
-                entry=state.entry,
-                rir=state.pending,
-            )
-        )
-        state.index += state.mult or 1
-        state.mult = None
-        state.label = None
-        state.pending = None
-        return state
-
-    def _all(self, state: State, sign: Sign) -> State:
-        """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
-        state.all_sets = True
-        if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
-            state.rate_last(state.sets[-1].rir, True)
-        if sign.text == "all":
-            return state
-        if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
-            left = max(len(self.opens) - (state.index - 1), 1)
-            state.spread = left
-        elif not state.sets:
-            state.spread = -1
-        return state
-
-    def _planned(self, state: State, sign: Sign) -> State:
-        if state.sets or state.fresh:
-            return state
-        state.planned = (sign.start, sign.end)
-        return state
 
     def _finished(self, state: State) -> Candidate:
         """The reading, once nothing follows."""

@@ -8,7 +8,7 @@ from bot.notation.tokens import Mark
 
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
-_MENTION = frozenset("after before since than like from between until versus vs".split())
+_MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
 _NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
 
 

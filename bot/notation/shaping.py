@@ -64,7 +64,9 @@ def _warmed(marks: list[Mark]) -> list[Mark]:
             ends = _kind(marks, place + 1) in (Kind.COMMA, Kind.STOP, Kind.AND, Kind.THEN, Kind.LINE)
             part = [m.kind for m in marks[place + 1 : place + 4]]
             before = [m.kind for m in marks[max(0, place - 2) : place]]
-            timed = part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
+            timed = (
+                part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
+            )
             if timed or (ends and mark.text.startswith("warmed")) or _kind(marks, place + 1) is Kind.DONE:
                 kind = Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
@@ -79,6 +81,9 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         count = _LOW.get(mark.text)
+        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(_at(marks, place - 1)):
+            out.append(replace(mark, kind=Kind.FILL))
+            continue
         if mark.kind is Kind.TIMES and mark.text == "twice":
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
             out.append(replace(mark, kind=Kind.SETS, start=mark.end))
@@ -90,7 +95,8 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
             mark.kind is Kind.NUM
             and mark.value is not None
             and 2 <= mark.value <= 4
-            and marks[place - 1 if place else 0].text.split()[-1:] in (["last"], ["next"], ["other"], ["final"], ["remaining"])
+            and marks[place - 1 if place else 0].text.split()[-1:]
+            in (["last"], ["next"], ["other"], ["final"], ["remaining"])
             and _kind(marks, place + 1) not in (Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.KG, Kind.LB)
         ):
             out.append(mark)
@@ -130,8 +136,11 @@ def _letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
         elif kind in (Kind.S, Kind.M) and not is_number(before):
             labels = kind is Kind.S and is_number(after) and after is not None and after.tight
             kind = Kind.SET if labels else Kind.GAP
-        elif kind is Kind.WEAK and mark.text.startswith(("dumb", "db", "kettle")) and before is not None and (
-            is_number(before) or before.kind in (Kind.KG, Kind.LB)
+        elif (
+            kind is Kind.WEAK
+            and mark.text.startswith(("dumb", "db", "kettle"))
+            and before is not None
+            and (is_number(before) or before.kind in (Kind.KG, Kind.LB))
         ):
             kind = Kind.HAND
         elif kind is Kind.WORD and is_number(before):
@@ -151,8 +160,18 @@ def _short(word: str) -> Kind | None:
     if not 3 <= len(word) <= 6:
         return None
     near = [w for w in SHORT_WORDS if w[0] == word[0] and OSA.distance(word, w, score_cutoff=1) <= 1]
-    kinds = {"reps": Kind.REPS, "rep": Kind.REPS, "sets": Kind.SETS, "set": Kind.SETS, "kilo": Kind.KG, "kilos": Kind.KG,
-             "each": Kind.EACH, "side": Kind.EACH, "secs": Kind.SECONDS, "mins": Kind.MINUTES}  # fmt: skip
+    kinds = {
+        "reps": Kind.REPS,
+        "rep": Kind.REPS,
+        "sets": Kind.SETS,
+        "set": Kind.SETS,
+        "kilo": Kind.KG,
+        "kilos": Kind.KG,
+        "each": Kind.EACH,
+        "side": Kind.EACH,
+        "secs": Kind.SECONDS,
+        "mins": Kind.MINUTES,
+    }
     return kinds[near[0]] if near and len(word) >= 4 else None
 
 
@@ -340,7 +359,11 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
             count = out.pop()
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
             continue
-        leads = not any(is_number(m) for m in out) and _kind(marks, place + 1) is Kind.COMMA and is_number(_at(marks, place + 2))
+        leads = (
+            not any(is_number(m) for m in out)
+            and _kind(marks, place + 1) is Kind.COMMA
+            and is_number(_at(marks, place + 2))
+        )
         trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1) and not leads
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
@@ -424,7 +447,11 @@ def _signs(marks: list[Mark]) -> list[Mark]:
         if mark.kind is Kind.MINUS:
             out.append(replace(mark, kind=Kind.SIGN if is_number(after) else Kind.GAP, text="-"))
             continue
-        if mark.kind is Kind.PLUS and not out and [_kind(marks, place + n) for n in (1, 2, 3)] == [Kind.NUM, Kind.PLUS, Kind.NUM]:
+        if (
+            mark.kind is Kind.PLUS
+            and not out
+            and [_kind(marks, place + n) for n in (1, 2, 3)] == [Kind.NUM, Kind.PLUS, Kind.NUM]
+        ):
             out.append(replace(mark, kind=Kind.MINI))
             continue
         if mark.kind in (Kind.PLUS, Kind.DASH) and after is not None and is_number(after):
@@ -458,9 +485,9 @@ def _links(marks: list[Mark]) -> list[Mark]:
                 kind = Kind.LEADX if lead else Kind.LEADAT if at else Kind.GAP
                 if kind is Kind.GAP and mark.kind is not Kind.X:
                     continue
-        elif kind is Kind.PLUS and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1)):
-            continue
-        elif kind is Kind.SIGN and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1)):
+        elif (kind is Kind.PLUS and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1))) or (
+            kind is Kind.SIGN and out and out[-1].kind is Kind.BODY and not is_number(_at(marks, place + 1))
+        ):
             continue
         elif kind in _UNREAD:
             kind = Kind.GAP

@@ -15,8 +15,8 @@ _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.S
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
 _PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND))
-_PRONOUNS = frozenset("them it those these that".split())
-_DENYING = frozenset("dont didnt wont never not without wouldnt cant couldnt isnt no".split())
+_PRONOUNS = frozenset(["them", "it", "those", "these", "that"])
+_DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no"])
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,9 +92,20 @@ def _gives_up(marks: Sequence[Mark], place: int) -> bool:
     """`that's it for bench`: sets left are given up."""
     if place + 1 >= len(marks):
         return False
-    return marks[place].text in ("thats it", "thats enough", "thats all", "that is it", "stopping there", "stopped there",
-                                 "leaving it there", "call it a day", "ending it there", "calling it there",
-                                 "stopping here", "stop here") and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH)  # fmt: skip
+    return marks[place].text in (
+        "thats it",
+        "thats enough",
+        "thats all",
+        "that is it",
+        "stopping there",
+        "stopped there",
+        "leaving it there",
+        "call it a day",
+        "ending it there",
+        "calling it there",
+        "stopping here",
+        "stop here",
+    ) and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH)
 
 
 def _is_hindered(marks: Sequence[Mark], place: int) -> bool:
@@ -122,7 +133,11 @@ def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
             found.append(mark)
         elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
             sets_first = True
-        elif mark.kind is Kind.THEREST and at + 1 < len(marks) and marks[at + 1].kind in (Kind.NAME, Kind.WEAK, Kind.SETS):
+        elif (
+            mark.kind is Kind.THEREST
+            and at + 1 < len(marks)
+            and marks[at + 1].kind in (Kind.NAME, Kind.WEAK, Kind.SETS)
+        ):
             pass
         elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
             rest = True
@@ -150,7 +165,12 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
 
 def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
     following = marks[at + 1 : at + 3]
-    return bool(following) and following[0].kind is Kind.NUM and len(following) > 1 and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
+    return (
+        bool(following)
+        and following[0].kind is Kind.NUM
+        and len(following) > 1
+        and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
+    )
 
 
 def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:
@@ -162,7 +182,9 @@ def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], s
     while at >= 0:
         mark = marks[at]
         if mark.kind in (Kind.NAME, Kind.WEAK):
-            if found and not any(m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]):
+            if found and not any(
+                m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]
+            ):
                 break
             found.append(mark)
         elif mark.kind is Kind.THEREST:
@@ -176,7 +198,9 @@ def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], s
     return found, used, rest
 
 
-_WITH_IT = frozenset((Kind.NAME, Kind.WEAK, Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.LASTREP, Kind.WARMUP))
+_WITH_IT = frozenset(
+    (Kind.NAME, Kind.WEAK, Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.LASTREP, Kind.WARMUP)
+)
 
 
 def read_finish(marks: Sequence[Mark]) -> bool:
@@ -211,8 +235,19 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
             part.append(mark)
             continue
         kinds = {m.kind for m in part}
-        if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {Kind.DONE, Kind.FILL, Kind.NAME, Kind.SET, Kind.ALL, Kind.LASTSET,
-                                                          Kind.FINISH, Kind.WAS, Kind.AND, Kind.WITH, Kind.SETS}:  # fmt: skip
+        if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {
+            Kind.DONE,
+            Kind.FILL,
+            Kind.NAME,
+            Kind.SET,
+            Kind.ALL,
+            Kind.LASTSET,
+            Kind.FINISH,
+            Kind.WAS,
+            Kind.AND,
+            Kind.WITH,
+            Kind.SETS,
+        }:
             names = [m for m in part if m.kind is Kind.NAME]
             if Kind.FINISH in kinds and Kind.DONE not in kinds and not names:
                 part = []

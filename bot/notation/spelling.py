@@ -13,29 +13,35 @@ from bot.notation.abbreviations import singular, vocabulary
 from bot.notation.lexicon import fillers, lexicon_words
 from bot.notation.names import Index
 from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.wordlist import words
 
 _OTHER = frozenset(
-    """monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays
-    sundays mon tue tues wed weds thu thur thurs fri sat sun yesterday yesterdays ago night nights pm am forever inside
-    outside someone everyone anyone nobody everybody into onto upon cannot offset reset onset asset upset sunset beside
-    besides indoor outdoor outdoors indoors income become becomes forearm forearms together without within alone along
-    notice noticed nowhere somewhere anywhere everywhere herself himself myself itself yourself handle handles another
-    hurts hurt hurting knee knees back backs shoulder elbow wrist ankle hip neck chest pain pains painful sore soreness
-    sharp pinch pinches pinching tight stiff pulled strained strain tweak tweaked injury injured doctor physio numb
-    tingling dizzy faint fainted headache swollen cramp cramped cramping calf thigh groin hamstring quad glute bicep tricep
-    january february march april may june july august september october november december tonight upstairs downstairs
-    half quarter past slipped shipped shipping snipping planted filed failing falling sounds tipped tripped stripped
-    dripped gripped flipped swapped""".split()
+    words(
+        "monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays",
+        "saturdays sundays mon tue tues wed weds thu thur thurs fri sat sun yesterday yesterdays ago night nights",
+        "pm am forever inside outside someone everyone anyone nobody everybody into onto upon cannot offset reset",
+        "onset asset upset sunset beside besides indoor outdoor outdoors indoors income become becomes forearm",
+        "forearms together without within alone along notice noticed nowhere somewhere anywhere everywhere",
+        "herself himself myself itself yourself handle handles another hurts hurt hurting knee knees back backs",
+        "shoulder elbow wrist ankle hip neck chest pain pains painful sore soreness sharp pinch pinches pinching",
+        "tight stiff pulled strained strain tweak tweaked injury injured doctor physio numb tingling dizzy faint",
+        "fainted headache swollen cramp cramped cramping calf thigh groin hamstring quad glute bicep tricep",
+        "january february march april may june july august september october november december tonight upstairs",
+        "downstairs half quarter past slipped shipped shipping snipping planted filed failing falling sounds",
+        "tipped tripped stripped dripped gripped flipped swapped invented grabbed",
+    )
 )
 """Known words that no table of ours needs to hold."""
 
 
-_BESIDE_A = frozenset("and for half hundred quarter of with per in on at".split())
+_BESIDE_A = frozenset(["and", "for", "half", "hundred", "quarter", "of", "with", "per", "in", "on", "at"])
 """Words that an `a` is glued to: `ahalf`, `fora`."""
 ALWAYS = tuple(
-    "kilos kilograms pounds seconds minutes assisted assistance assist bodyweight failure yesterday weekend warmup session "
-    "finished skipped skipping planned sorry ditto scratch monday tuesday wednesday thursday friday saturday sunday instead "
-    "right minus could leave again failed scrap".split()
+    words(
+        "kilos kilograms pounds seconds minutes assisted assistance assist bodyweight failure yesterday weekend",
+        "warmup session finished skipped skipping planned sorry ditto scratch monday tuesday wednesday thursday",
+        "friday saturday sunday instead right minus could leave again failed scrap",
+    )
 )
 """Words that are worth a slip wherever they stand: common in reports, and near to few others."""
 
@@ -98,6 +104,8 @@ def near_words(word: str) -> tuple[str, ...]:
         return ()
     found = []
     for other in _mendable():
+        if max(len(word), len(other)) < 5 and sorted(word) != sorted(other):
+            continue
         if abs(len(other) - len(word)) <= 1 and OSA.distance(word, other, score_cutoff=1) <= 1:
             found.append(other)
     return tuple(found)

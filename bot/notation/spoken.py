@@ -5,17 +5,20 @@ from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 UNITS = {
     word: Decimal(value)
     for value, word in enumerate(
-        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-        "seventeen eighteen nineteen".split()
+        words(
+            "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen",
+            "sixteen seventeen eighteen nineteen",
+        )
     )
 }
 TENS = {
     word: Decimal(value * 10)
-    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)
+    for value, word in enumerate(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], 2)
 }
 MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth": "eight", "twelv": "twelve",
             "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "twenny": "twenty", "fity": "fifty",

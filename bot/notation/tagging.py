@@ -14,21 +14,50 @@ from bot.notation.names import Index, read_names
 from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
 from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS, read_spoken
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 ORDINALS = {
     word: place
     for place, word in enumerate(
-        "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth "
-        "fifteenth sixteenth seventeenth eighteenth nineteenth twentieth".split(),
+        words(
+            "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth",
+            "fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth",
+        ),
         1,
     )
 } | {"2nd": 2}
 SLIPS = {
-    "teh": "the", "fro": "for", "adn": "and", "nad": "and", "wiht": "with", "wth": "with", "taht": "that", "thsi": "this",
-    "jsut": "just", "tehn": "then", "thn": "then", "an": "an", "eacg": "each", "eahc": "each", "lfet": "left",
-    "frm": "from", "foor": "for", "forr": "for", "tank.": "tank", "fore": "for", "thats": "thats", "tht": "that",
-    "wqs": "was", "wsa": "was", "waz": "was", "cant": "cant", "nto": "not", "dont": "dont", "don": "done", "skp": "skip",
-}  # fmt: skip
+    "teh": "the",
+    "fro": "for",
+    "adn": "and",
+    "nad": "and",
+    "wiht": "with",
+    "wth": "with",
+    "taht": "that",
+    "thsi": "this",
+    "jsut": "just",
+    "tehn": "then",
+    "thn": "then",
+    "an": "an",
+    "eacg": "each",
+    "eahc": "each",
+    "lfet": "left",
+    "frm": "from",
+    "foor": "for",
+    "forr": "for",
+    "tank.": "tank",
+    "fore": "for",
+    "thats": "thats",
+    "tht": "that",
+    "wqs": "was",
+    "wsa": "was",
+    "waz": "was",
+    "cant": "cant",
+    "nto": "not",
+    "dont": "dont",
+    "don": "done",
+    "skp": "skip",
+}
 LONGEST = 9
 
 
@@ -79,7 +108,9 @@ def _mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
 
 def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
     """Whether a word stands where a number may: beside a number, or beside a word that stands beside numbers."""
-    said = [i for i, m in enumerate(marks[max(0, place - 2) : place + 3], max(0, place - 2)) if m.kind is not Kind.COMMA]
+    said = [
+        i for i, m in enumerate(marks[max(0, place - 2) : place + 3], max(0, place - 2)) if m.kind is not Kind.COMMA
+    ]
     here = said.index(place)
     beside = [marks[i] for i in (*said[max(0, here - 1) : here], *said[here + 1 : here + 2])]
     return any(m.kind is Kind.NUM or m.text in _COUNTED_WORDS or m.text in NUMBER_WORDS for m in beside)
@@ -187,7 +218,11 @@ def _longest(marks: list[Mark], at: int) -> tuple[tuple[Kind, ...], int] | None:
         node = following
         place += 1
         alone = place == at + 1
-        if node.kind and (not alone or mark.kind in (Kind.WORD, Kind.AT)) and not (alone and mended and not _stands_out(marks, at)):
+        if (
+            node.kind
+            and (not alone or mark.kind in (Kind.WORD, Kind.AT))
+            and not (alone and mended and not _stands_out(marks, at))
+        ):
             best = (node.kind, place)
     return best
 
@@ -204,12 +239,19 @@ def _mended_step(node: Node, marks: Sequence[Mark], at: int, place: int) -> Node
 
 def _stands_out(marks: Sequence[Mark], at: int) -> bool:
     """Whether a slip in a word alone is worth mending: beside a number, or in a message of a word or two."""
-    beside = [m for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])]
+    beside = (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])
     words = sum(m.kind is Kind.WORD for m in marks)
-    return words <= 2 or any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) or m.text in UNITS or m.text in TENS for m in beside)
+    return words <= 2 or any(
+        m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) or m.text in UNITS or m.text in TENS for m in beside
+    )
 
 
-_COUNTED_WORDS = frozenset("reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second seconds".split())
+_COUNTED_WORDS = frozenset(
+    words(
+        "reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second",
+        "seconds",
+    )
+)
 """Words beside which numbers stand."""
 
 

@@ -14,7 +14,7 @@ from bot.notation.kinds import Kind
 _MEANT = frozenset("✅👍#%£$€°")
 """Symbols that say something; others are decoration."""
 _GLUED_UNITS = ("kgs", "kg", "lbs", "lb", "kilos", "reps", "rep", "secs", "sec", "s", "m", "k", "r")
-_GLUED = frozenset("x for at each left right with and then per ea".split())
+_GLUED = frozenset(["x", "for", "at", "each", "left", "right", "with", "and", "then", "per", "ea"])
 """Words that get glued to a unit: `12sfor`, `60kgx`."""
 MAX_DIGITS = 9
 """More digits than any load or count has: such a number is asked about."""

@@ -33,9 +33,7 @@ PUSHDOWN = PlannedExercise("Triceps Pushdown", sets("25", 12, 15, 3, MINI))
 PLANK = PlannedExercise("Plank", sets(None, 40, 60, 2), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
 FLY = PlannedExercise("Chest Fly", sets("10", 10, 12), load_style=LoadStyle.PER_HAND)
 CHIN = PlannedExercise("Chin-Up", sets("0", 6, 10), load_style=LoadStyle.BODYWEIGHT)
-DEADLIFT = PlannedExercise(
-    "Deadlift", (*sets("140", 5, 5, 1), *sets("115", 8, 8, 2)), aliases=("deads",)
-)
+DEADLIFT = PlannedExercise("Deadlift", (*sets("140", 5, 5, 1), *sets("115", 8, 8, 2)), aliases=("deads",))
 CARRY = PlannedExercise("Farmer Carry", sets("32", 30, 40, 2), load_style=LoadStyle.PER_HAND, measure=Measure.METRES)
 SESSION = (BENCH, ROW, SPLIT, PULLDOWN, PUSHDOWN, PLANK, FLY, CHIN, DEADLIFT, CARRY)
 
