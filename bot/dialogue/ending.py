@@ -26,14 +26,16 @@ def end_slot(session: str) -> str:
 
 
 def finish(desk: Desk, at: UnderWay, *, urgency: Urgency = Urgency.REPLY) -> Turn:
-    """The session is over: the summary, the one question of effort, and readings still in doubt once more."""
+    """The session is over: the summary, the one question of effort unless it was answered before, and readings still
+    in doubt once more."""
     minutes = minutes_of(at.session)
     ended = _ended(at.session)
     lines = summary_lines(UnderWay(at.client, ended), minutes)
+    effort = at.session.effort
     ask = Say(
         at.client.profile.chat,
-        (*lines, line("felt-ask")),
-        felt_rows(at.session),
+        (*lines, line("felt-ask") if effort is None else line("felt-said", rating=effort)),
+        felt_rows(at.session) if effort is None else (),
         slot=end_slot(at.session.id),
         fresh=True,
         urgency=urgency,

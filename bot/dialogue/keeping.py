@@ -9,7 +9,7 @@ from bot.dialogue.phrases import load_line
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Line, Say, line
-from bot.training.facts import Fact, Reported, ReportTakenBack, SessionReopened
+from bot.training.facts import Ending, Fact, Reported, ReportTakenBack, SessionReopened
 from bot.training.plan import LoadStyle, PlannedExercise
 from bot.training.progress import NextLoads, NextSet
 from bot.training.report import Performed
@@ -28,7 +28,7 @@ def keep_taken_back(desk: Desk, at: UnderWay, taken: ReportTakenBack) -> Turn:
 
 def _kept(desk: Desk, at: UnderWay, session: Session, fact: Reported | ReportTakenBack) -> Turn:
     now = _during(desk, at, session)
-    reopened = at.session.ended is not None and not session.is_all_done
+    reopened = at.session.ended is not None and (not session.is_all_done or at.session.ended is not Ending.FINISHED)
     facts: tuple[Fact, ...] = (fact,)
     if reopened:
         facts += (SessionReopened(session.id),)
@@ -61,8 +61,11 @@ def _of(session: Session, exercise: str) -> tuple[Performed, ...]:
 
 
 def _next_times(before: UnderWay, after: UnderWay, touched: tuple[str, ...]) -> Turn:
-    """One message for the exercises that this report finished, or whose finished sets it changed."""
+    """One message for the exercises that this report finished, or whose finished sets it changed; nothing where a
+    later session has been reported, or is under way: its loads don't follow from this one any more."""
     told: list[Line] = []
+    if not after.client.session_is_latest:
+        return Turn()
     for exercise in after.session.plan.exercises:
         if exercise.name not in touched or not after.session.is_complete(exercise):
             continue

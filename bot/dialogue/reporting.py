@@ -46,9 +46,14 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
         other = _session_on(client, reading)
         if other is None:
             return turn + Turn(says=(Say(incoming.chat, (line("no-session-that-day", day=reading.day),)),))
-        at = UnderWay(replace(client, session=other), other)
-        reading = read_words(desk, at, incoming.text)
+        return turn + _report_of_day(desk, at.client, incoming, other)
     return turn + _report(desk, at, incoming, reading)
+
+
+def _report_of_day(desk: Desk, client: ClientDesk, incoming: Typed, session: Session) -> Turn:
+    """A report of a day that the words name: strengths on the desk are another session's, so they are built anew."""
+    at = UnderWay(replace(client, session=session, session_is_latest=False), session)
+    return _report(desk, at, incoming, read_words(desk, at, incoming.text))
 
 
 def typed_beside_media(desk: Desk, client: ClientDesk, words: Typed) -> Turn:
@@ -94,7 +99,7 @@ def _to_coach(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
 
 
 def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
-    """Nothing is asked of them today: pain and questions still count, a set has no place."""
+    """Nothing is asked of them today: pain and questions still count, a set only where its day is named."""
     me = client.profile
     reading = read_message(Request(incoming.text, me.unit, local_time(desk.now, me.zone), ()))
     turn = Turn()
@@ -103,6 +108,8 @@ def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     elif reading.question:
         turn += question(client, incoming.message, incoming.text)
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=client.coach.name),), silent=True),))
+    if reading.day is not None and (session := _session_on(client, reading)) is not None:
+        return turn + _report_of_day(desk, client, incoming, session)
     if turn != Turn():
         return turn
     if reading.performed or reading.ask or reading.finished:
