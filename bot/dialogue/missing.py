@@ -1,7 +1,7 @@
 """The end of the client's day: an unreported session is asked about once, and the coach is told."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, datetime, time, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card, card_slot
@@ -19,23 +19,45 @@ from bot.training.session import Session
 MOVE_DAYS = 2
 """So many days are offered to move a session to."""
 FARTHEST_MOVE = timedelta(days=7)
+STILL_AT_IT = timedelta(minutes=30)
+"""Who reported so recently at the cut-off is not done yet."""
+LOOK_AGAIN = timedelta(hours=1)
+MAY_TRAIN = timedelta(minutes=75)
+"""So long after the training hour nobody is asked where the session is; ours, for those who train near midnight."""
+MORNING = time(9, 0)
+"""When a session of late at night is asked about instead."""
 
 
 def cutoff(desk: Desk, client: ClientDesk, due: Due) -> Turn:
-    """The cut-off: a session with reports is closed, one without is asked about; both only once."""
+    """The cut-off: a session with reports is closed, one without is asked about; both only once.
+
+    Whoever still reports, or trains late, is left in peace: it is looked at again later. A session of the day before
+    that is still open (a late report took it up again, or we were down) is closed or asked about, too.
+    """
     me, session = client.profile, client.session
     day = local_day(due.due_at, me.zone)
     if me.standing is not Standing.ACTIVE:
         return Turn(skipped=f"client is {me.standing.value}")
-    if session is None or session.day != day:
+    if session is None or session.day > day:
         return Turn(skipped="no session today")
     if session.ended is not None:
         return Turn(skipped="already ended")
     if session.reports:
+        again = desk.now + LOOK_AGAIN
+        if session.last_at is not None and desk.now - session.last_at < STILL_AT_IT:
+            return Turn(keeps=(_look_again(client, session, again),), skipped="still reporting")
         return finish(desk, UnderWay(client, session), urgency=Urgency.NOTICE)
     if session.miss_noted:
         return Turn(skipped="already asked")
+    if desk.now - instant(session.day, me.trains.at, me.zone) < MAY_TRAIN:
+        morning = instant(session.day + timedelta(days=1), MORNING, me.zone)
+        return Turn(keeps=(_look_again(client, session, morning),), skipped="may still train")
     return _missed(desk, client, session)
+
+
+def _look_again(client: ClientDesk, session: Session, at: datetime) -> RuleSet:
+    me = client.profile
+    return RuleSet(me.id, RuleKind.CUTOFF, me.zone, once_at=at, ref=f"late:{session.id}")
 
 
 def _missed(desk: Desk, client: ClientDesk, session: Session) -> Turn:

@@ -1,6 +1,7 @@
 """The day's session: planned at the client's hour, or when they ask for it."""
 
-from datetime import timedelta
+from dataclasses import replace
+from datetime import date, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
@@ -18,6 +19,8 @@ from bot.training.strength import State
 
 LATEST_AFTER = timedelta(hours=5)
 """A session that could not be sent for so long (we were down) is not sent any more: the cut-off asks instead."""
+LATEST_ASKED = timedelta(hours=24)
+"""After so long nothing is said of it at all."""
 
 
 def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
@@ -31,14 +34,18 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
     existing = client.session if client.session and client.session.day == day else None
     if existing is not None and (existing.reports or existing.ended):
         return Turn(skipped="already reported")
-    if desk.now - incoming.due_at > LATEST_AFTER:
-        return Turn(skipped="too late")
     if incoming.ref and day.weekday() in me.trains.days:
         return Turn(skipped="comes with the day's own session")
     if incoming.ref and existing is None:
         return Turn(skipped="moved again")
+    late = desk.now - incoming.due_at
+    if late > LATEST_AFTER:
+        if late > LATEST_ASKED or existing is not None:
+            return Turn(skipped="too late")
+        return replace(_planned(desk, client, client.programme, None, day=day, is_shown=False), skipped="late")
     hello = Say(me.chat, (line("session-hello", name=me.name),), urgency=Urgency.NOTICE)
-    return Turn(says=(hello,)) + _planned(desk, client, client.programme, existing, urgency=Urgency.NOTICE)
+    urgency = Urgency.NOTICE
+    return Turn(says=(hello,)) + _planned(desk, client, client.programme, existing, day=day, urgency=urgency)
 
 
 def on_request(desk: Desk, client: ClientDesk) -> Turn:
@@ -59,7 +66,7 @@ def on_request(desk: Desk, client: ClientDesk) -> Turn:
         start = Button(line("button-start-today"), show_press("start"))
         day = following if following is not None else line("not-yet")
         return Turn(says=(Say(me.chat, (line(key, day=day),), ((start,),)),))
-    return _planned(desk, client, client.programme, None, urgency=Urgency.REPLY)
+    return _planned(desk, client, client.programme, None, day=today)
 
 
 def start(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -73,7 +80,7 @@ def start(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
         return toast + Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
     if client.programme is None:
         return toast + Turn(says=(Say(tap.chat, (line("no-programme", coach=client.coach.name),)),))
-    return toast + _planned(desk, client, client.programme, None, urgency=Urgency.REPLY)
+    return toast + _planned(desk, client, client.programme, None, day=local_day(desk.now, client.profile.zone))
 
 
 def waits(client: ClientDesk) -> Turn:
@@ -86,21 +93,28 @@ def waits(client: ClientDesk) -> Turn:
 
 
 def _planned(
-    desk: Desk, client: ClientDesk, programme: Programme, existing: Session | None, *, urgency: Urgency
+    desk: Desk,
+    client: ClientDesk,
+    programme: Programme,
+    existing: Session | None,
+    *,
+    day: date,
+    urgency: Urgency = Urgency.REPLY,
+    is_shown: bool = True,
 ) -> Turn:
+    """The session of the day with its card; a new one where there is none yet."""
     if existing is not None:
         return Turn(says=(card(UnderWay(client, existing), fresh=True, urgency=urgency),))
-    session = planned_session(desk, client, programme)
+    session = planned_session(desk, client, programme, day)
     fact = SessionPlanned(session.id, session.client, session.day, session.workout, session.plan, session.token)
     at = UnderWay(client, session)
-    return Turn((fact,), (card(at, fresh=True, urgency=urgency),))
+    return Turn((fact,), (card(at, fresh=True, urgency=urgency),) if is_shown else ())
 
 
-def planned_session(desk: Desk, client: ClientDesk, programme: Programme) -> Session:
-    """The next workout with today's loads: a snapshot that never changes."""
+def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:
+    """The next workout with the day's loads: a snapshot that never changes."""
     me = client.profile
     place = me.workout % len(programme.workouts)
-    day = local_day(desk.now, me.zone)
     strengths = {row.exercise: State.from_json(row.after) for row in client.strengths}
     plan = plan_session(programme.workouts[place], me.gym, strengths=strengths, held=dict(client.held), day=day)
     return Session(desk.tokens[0][:16], me.id, day, place, plan, desk.tokens[1][:12])

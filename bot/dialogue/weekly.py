@@ -1,5 +1,6 @@
 """The weekly summary: sessions, hard sets by muscle, tonnage, best sets, one thing to look at; picture and words."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 from decimal import Decimal
 
@@ -22,26 +23,29 @@ FEWEST_SETS = Decimal(4)
 
 
 def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
-    """The last training day's evening."""
-    if client.profile.standing is not Standing.ACTIVE:
-        return Turn(skipped=f"client is {client.profile.standing.value}")
-    if not client.week:
+    """The last training day's evening. Where it comes late (we were down), it is still of the week that it was for."""
+    me = client.profile
+    if me.standing is not Standing.ACTIVE:
+        return Turn(skipped=f"client is {me.standing.value}")
+    monday, this_monday = monday_of(local_day(incoming.due_at, me.zone)), monday_of(local_day(desk.now, me.zone))
+    if monday < this_monday - timedelta(days=7):
+        return Turn(skipped="too late")
+    seen = client if monday == this_monday else replace(client, week=client.last_week)
+    if not seen.week:
         return Turn(skipped="nothing was asked this week")
-    del incoming
-    return summary(desk, client, urgency=Urgency.NOTICE)
+    return summary(seen, monday, urgency=Urgency.NOTICE)
 
 
 def on_request(desk: Desk, client: ClientDesk) -> Turn:
     """`/week`: the week so far."""
     if not client.week:
         return Turn(says=(Say(client.profile.chat, (line("week-nothing"),)),))
-    return summary(desk, client, urgency=Urgency.REPLY)
+    return summary(client, monday_of(local_day(desk.now, client.profile.zone)), urgency=Urgency.REPLY)
 
 
-def summary(desk: Desk, client: ClientDesk, *, urgency: Urgency) -> Turn:
+def summary(client: ClientDesk, monday: date, *, urgency: Urgency) -> Turn:
     """The picture with its finding as caption, and the same in words."""
     me = client.profile
-    monday = monday_of(local_day(desk.now, me.zone))
     chart = week_chart(client, monday)
     picture = Say(
         me.chat,
