@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
-from bot.dialogue.incoming import MediaSent, Tapped, Typed
+from bot.dialogue.incoming import Edited, MediaSent, Tapped, Typed
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.saying import Button, Line, React, Relay, Rows, Say, Toast, line
 from bot.training.facts import QuestionAnswered, QuestionAsked
@@ -99,6 +99,14 @@ def answer(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
         ),
         _after_reply(desk, coach, to, incoming),
     )
+
+
+def edited(coach: CoachDesk, incoming: Edited) -> Turn:
+    """A message that the coach changes is not changed for the client who has it: said, so that nobody relies on it."""
+    if incoming.text.lstrip().startswith("/"):
+        return Turn()
+    said = Say(coach.profile.chat, (line("coach-edit"),), reply_to=incoming.message, silent=True)
+    return Turn(says=(said,))
 
 
 def _closed(to: Client) -> Line | None:

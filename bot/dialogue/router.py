@@ -98,7 +98,9 @@ def answer(desk: Desk, incoming: Incoming) -> Turn:
             return _typed(desk, incoming)
         case Edited():
             client = _active(desk)
-            return correcting.edited(desk, client, incoming) if client else Turn()
+            if client is not None:
+                return correcting.edited(desk, client, incoming)
+            return relay.edited(desk.coach, incoming) if desk.coach is not None else Turn()
         case MediaSent():
             return _media(desk, incoming)
 

@@ -42,6 +42,7 @@ coach-media = <b>{ $name } sends:</b>
 coach-media-during = <b>{ $name } sends</b> (during { $exercise }):
 from-coach = <b>{ $coach }:</b>
 coach-delivered = Sent to { $name }.
+coach-edit = What was sent stays as it was: a change here does not reach anybody. If it matters, reply once more.
 coach-withdrawn = { $name } has taken the consent back. Nothing was sent.
 coach-unreachable = { $name } can't be reached: the bot is blocked or the chat is gone. Nothing was sent.
 coach-reply-mode = Your next message goes to { $name } (within { $minutes } minutes).
