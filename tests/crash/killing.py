@@ -24,7 +24,7 @@ from storage.engine import Store
 from storage.record import facts_of
 from storage.schedule import keep_rule
 from tests.crash.nest import Nest, Victim, nest
-from tests.runtime.conftest import NOON, TOKEN
+from tests.runtime.known import NOON, TOKEN
 from tests.store import practice
 
 PEOPLE = 12

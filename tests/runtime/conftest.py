@@ -2,7 +2,7 @@
 
 import socket
 from collections.abc import AsyncIterator
-from datetime import UTC, datetime
+from pathlib import Path
 
 import pytest
 
@@ -10,13 +10,11 @@ from bot.gateway.library import Platform, library_bot
 from bot.gateway.sender import LibrarySender
 from bot.runtime.clock import SetClock
 from bot.tryout.standin import Limits, Seat, StandIn
+from tests.runtime.house import Here
+from tests.runtime.known import MINA, NOON, TOKEN
 from tests.store.conftest import keyring, open_store, postgres, store, template, template_file, url
 
 __all__ = ["keyring", "open_store", "postgres", "store", "template", "template_file", "url"]
-
-TOKEN = "42:TEST-TOKEN"
-MINA = 7
-NOON = datetime(2027, 3, 1, 12, 0, tzinfo=UTC)
 
 
 @pytest.fixture
@@ -46,6 +44,11 @@ def mina(standin: StandIn) -> Seat:
 async def sender(standin: StandIn) -> AsyncIterator[LibrarySender]:
     async with library_bot(Platform(TOKEN, standin.url)) as bot:
         yield LibrarySender(bot, menu=lambda _: (("help", "Help"),))
+
+
+@pytest.fixture
+def here(standin: StandIn, clock: SetClock, url: str, tmp_path: Path) -> Here:
+    return Here(standin, clock, url, tmp_path)
 
 
 @pytest.fixture

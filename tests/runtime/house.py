@@ -11,6 +11,7 @@ from pathlib import Path
 from pydantic import SecretStr
 
 from bot.app import Running, running
+from bot.dialogue import router
 from bot.dialogue.desk import Desk
 from bot.dialogue.incoming import BotBlocked, Due, Incoming, Tapped, Typed
 from bot.dialogue.turn import NOTHING, Turn
@@ -18,7 +19,7 @@ from bot.runtime.clock import SetClock
 from bot.saying import Button, Say, Toast, line
 from bot.settings import Settings
 from bot.tryout.standin import StandIn
-from tests.runtime.conftest import TOKEN
+from tests.runtime.known import TOKEN
 from tests.store.conftest import KEY
 
 
@@ -101,10 +102,11 @@ class Here:
     script: Script = field(default_factory=Script)
 
     @asynccontextmanager
-    async def bot(self, **more: object) -> AsyncIterator[Running]:
-        """A bot, while the block runs; `more` are settings."""
+    async def bot(self, *, real: bool = False, **more: object) -> AsyncIterator[Running]:
+        """A bot, while the block runs; `more` are settings; `real`: with the real talks."""
         settings = settings_for(self.standin, self.url, self.folder, **more)
-        async with asyncio.timeout(60), running(settings, clock=self.clock, answer=self.script.answer) as bot:
+        answer = router.answer if real else self.script.answer
+        async with asyncio.timeout(120), running(settings, clock=self.clock, answer=answer) as bot:
             yield bot
 
     async def settled(self, bot: Running, *, moving: bool = False) -> None:

@@ -13,7 +13,7 @@ from bot.saying import Repeat, WeekChart
 from bot.tryout.standin import CutAfter, CutBefore, Fault, Seat, ServerError, StandIn, TooMany
 from storage.outbox import Parcel, ParcelKind
 from storage.slots import SlotRow
-from tests.runtime.conftest import MINA
+from tests.runtime.known import MINA
 
 BUTTONS: Keyboard = (({"text": "Done", "callback_data": "1:set:abc"},),)
 BODY = SendBody("<b>One</b> two", "One two", BUTTONS)

@@ -2,7 +2,6 @@
 
 import asyncio
 from datetime import timedelta
-from pathlib import Path
 
 import aiohttp
 import pytest
@@ -16,21 +15,15 @@ from bot.dialogue.incoming import BotBlocked, RuleKind, Tapped, Typed
 from bot.dialogue.turn import RuleSet, Turn
 from bot.faults import ChatFault, SettingsFault
 from bot.runtime.bodies import SendBody, show_body
-from bot.runtime.clock import SetClock
 from bot.saying import Menu, React, Relay, Repeat, Strip
 from bot.tryout.standin import Delay, Fault, Seat, ServerError, StandIn, TooMany, Twice
 from storage.engine import Store
 from storage.outbox import NewParcel, ParcelKind
-from tests.runtime.conftest import MINA, NOON
 from tests.runtime.house import Here, buttons, echo
+from tests.runtime.known import MINA, NOON
 from tests.store import practice
 
 OLEK = 8
-
-
-@pytest.fixture
-def here(standin: StandIn, clock: SetClock, url: str, tmp_path: Path) -> Here:
-    return Here(standin, clock, url, tmp_path)
 
 
 @pytest.fixture
