@@ -2,30 +2,31 @@
 
 import asyncio
 import contextlib
-import fcntl
-import secrets
-from collections.abc import AsyncIterator, Iterator
+from collections.abc import AsyncIterator
 from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, replace
 from urllib.parse import urlsplit
 
 import structlog
-from aiohttp import web
 
+from bot.dialogue import router
 from bot.dialogue.desk import House
 from bot.faults import SettingsFault
-from bot.gateway.intake import Hook, hooked, polling, serving
+from bot.gateway.intake import Hook, hooked, polling
 from bot.gateway.library import Platform, RawBot, Self, library_bot, who_am_i
 from bot.gateway.reader import RawReader
 from bot.gateway.sender import LibrarySender
+from bot.gateway.serving import health_app, serving
 from bot.runtime.clock import Clock, FileClock, SystemClock
-from bot.runtime.health import Pulse, beat_of, keep_beat, show_beat
+from bot.runtime.health import Pulse, beat_of, keep_beat
+from bot.runtime.identity import identity
 from bot.runtime.inbox import Answer, Desks
 from bot.runtime.leases import Leases
 from bot.runtime.loops import Intake, Rhythm, Service
 from bot.runtime.outbox import Outbox
 from bot.runtime.pacing import Pacer
 from bot.runtime.ports import Draw
+from bot.runtime.taps import Taps
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
 from bot.saying import WeekChart
@@ -37,8 +38,6 @@ from storage.keyring import Keyring
 log = structlog.get_logger("app")
 
 BEAT_S = 5.0
-MOST_PROCESSES = 64
-"""That share one data folder."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +62,7 @@ class Running:
 
     async def tick(self) -> int:
         """Takes up what is due now, without waiting for the next tick."""
-        return await self.service.tick()
+        return await self.service.ticker.tick()
 
     def stop(self) -> None:
         """Ends the loops after what is in hand."""
@@ -96,30 +95,6 @@ def platform_of(settings: Settings) -> Platform:
     return Platform(settings.bot_token(), settings.api_url, settings.proxy.get_secret_value())
 
 
-@contextlib.contextmanager
-def identity(settings: Settings, *, several: bool) -> Iterator[str]:
-    """The name under which this process claims work: the same after a crash, so that it finds what it left. The lock
-    on its file is the proof that its earlier life is over.
-
-    With `several`, processes that share the data folder get names of their own; else `SettingsFault` where one runs.
-    """
-    for number in range(MOST_PROCESSES if several else 1):
-        with (settings.data_dir / f"worker-{number}.lock").open("a+") as file:
-            try:
-                fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
-            except OSError:
-                continue
-            file.seek(0)
-            name = file.read().strip()
-            if not name:
-                name = secrets.token_hex(8)
-                file.write(name)
-                file.flush()
-            yield name
-            return
-    raise SettingsFault(f"The bot already runs with the data folder {settings.data_dir}.")
-
-
 @asynccontextmanager
 async def running(
     settings: Settings, *, clock: Clock | None = None, answer: Answer | None = None, draw: Draw | None = None
@@ -129,14 +104,14 @@ async def running(
     async with AsyncExitStack() as stack:
         store = open_store(settings)
         stack.callback(store.close)
-        worker = stack.enter_context(identity(settings, several=store.is_postgres))
+        worker = stack.enter_context(identity(settings.data_dir, several=store.is_postgres))
         writer = Writer(store)
         stack.callback(writer.close)
         bot = await stack.enter_async_context(library_bot(platform, connections=settings.senders + 16))
         service = _service(
             settings, bot, store=store, worker=worker, writer=writer, clock=clock, answer=answer, draw=draw
         )
-        port = await _health(settings, service, stack)
+        port = await _watched(settings, service, stack)
         task = asyncio.create_task(_run(settings, bot, service), name="bot")
         beat = asyncio.create_task(_beat(settings, service), name="heartbeat")
         try:
@@ -178,10 +153,10 @@ def _service(
     )
     return Service(
         writer=writer,
-        sender=sender,
         clock=clock,
-        desks=Desks(RawReader(), answer or _answer(), house, worker),
+        desks=Desks(RawReader(), answer or router.answer, house, worker),
         outbox=outbox,
+        taps=Taps(sender),
         bot=settings.bot_id(),
         pulse=Pulse(clock.now()),
         roles=settings.roles,
@@ -225,22 +200,12 @@ def _intake(settings: Settings, bot: RawBot) -> Intake:
     return hooked(bot, Hook(settings.webhook_url, path, secret, host, port))
 
 
-async def _health(settings: Settings, service: Service, stack: AsyncExitStack) -> int | None:
-    """The health endpoint on loopback, where one is wanted: 200 while all is well, else 503."""
+async def _watched(settings: Settings, service: Service, stack: AsyncExitStack) -> int | None:
+    """The health endpoint's port, where one is wanted."""
     if not settings.health_listen:
         return None
     host, port = read_address(settings.health_listen, name="health_listen")
-
-    async def get(_: web.Request) -> web.Response:
-        now = service.clock.now()
-        beat = beat_of(service.pulse, sent=service.outbox.sent, now=now)
-        return web.Response(
-            text=show_beat(beat), content_type="application/json", status=200 if beat.is_well(now) else 503
-        )
-
-    app = web.Application()
-    app.router.add_get("/health", get)
-    return await stack.enter_async_context(serving(app, host=host, port=port))
+    return await stack.enter_async_context(serving(health_app(service), host=host, port=port))
 
 
 async def _beat(settings: Settings, service: Service) -> None:
@@ -252,12 +217,6 @@ async def _beat(settings: Settings, service: Service) -> None:
         if service.is_stopping:
             return
         await wait_for(service.stopping, BEAT_S)
-
-
-def _answer() -> Answer:
-    from bot.dialogue.router import answer  # noqa: PLC0415  the talks, where nobody brings their own
-
-    return answer
 
 
 def _draw(chart: WeekChart) -> bytes:

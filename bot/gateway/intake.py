@@ -1,19 +1,17 @@
 """The two ways in, as the runtime's `Intake`: long polling, or a webhook. What comes is kept, then confirmed."""
 
 import asyncio
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
 from dataclasses import dataclass
 
 import structlog
-from aiohttp import web
 from telegram.error import InvalidToken, TelegramError
 
-from bot.faults import ChatFault, SettingsFault
+from bot.faults import ChatFault
 from bot.gateway.library import RawBot
 from bot.gateway.outcomes import REFUSED_TOKEN
 from bot.gateway.poller import Poller
 from bot.gateway.reader import ASKED_FOR
+from bot.gateway.serving import serving
 from bot.gateway.webhook import webhook_app
 from bot.runtime.loops import Intake, Service
 from bot.runtime.waiting import wait_for
@@ -57,21 +55,6 @@ def hooked(bot: RawBot, hook: Hook) -> Intake:
             await stop.wait()
 
     return intake
-
-
-@asynccontextmanager
-async def serving(app: web.Application, *, host: str, port: int) -> AsyncIterator[int]:
-    """A web application while the block runs; gives its port (0 takes a free one). `SettingsFault`: it is taken."""
-    runner = web.AppRunner(app, access_log=None)
-    await runner.setup()
-    try:
-        try:
-            await web.TCPSite(runner, host, port).start()
-        except OSError as error:
-            raise SettingsFault(f"Port {port} on {host} can't be used: {error.strerror}.") from error
-        yield int(runner.addresses[0][1])
-    finally:
-        await runner.cleanup()
 
 
 async def _until_done(bot: RawBot, stop: asyncio.Event, *, hook: Hook | None) -> None:

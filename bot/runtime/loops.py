@@ -4,31 +4,22 @@ import asyncio
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, field
 
-import structlog
-from apscheduler.schedulers.asyncio import AsyncIOScheduler
-
 import storage.health
-import storage.inbox
-import storage.outbox
-from bot.faults import ChatFault
+from bot.faults import ChalkpostFault
 from bot.runtime.clock import Clock
 from bot.runtime.delivery import Claimed
 from bot.runtime.health import Pulse
-from bot.runtime.inbox import Desks, Worked, place_of, receive, work_some
+from bot.runtime.inbox import Desks, Worked, receive, work_some
 from bot.runtime.leases import Leases, Loop
 from bot.runtime.outbox import Outbox
-from bot.runtime.ports import AnswerTap, Arrived, Sender
+from bot.runtime.ports import Arrived
 from bot.runtime.roles import ALL_ROLES, Role
-from bot.runtime.schedule import Failures, Ticked, tick
-from bot.runtime.tidy import tidy
+from bot.runtime.taps import Taps
+from bot.runtime.ticking import Ticker
+from bot.runtime.trouble import Trouble
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
 from storage.work import Work
-
-log = structlog.get_logger("loops")
-
-TAPS_AT_ONCE = 16
-"""Acknowledgements of taps in flight; more wait for a place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,24 +39,25 @@ class Service:
     """One process's loops over one database."""
 
     writer: Writer
-    sender: Sender
     clock: Clock
     desks: Desks
     outbox: Outbox
+    taps: Taps
     bot: int
     pulse: Pulse
     roles: frozenset[Role] = ALL_ROLES
     rhythm: Rhythm = field(default_factory=Rhythm)
     leases: Leases | None = None
     """Set where several processes share the database."""
-    failures: Failures = field(default_factory=Failures)
-    _work_wake: asyncio.Event = field(default_factory=asyncio.Event)
     stopping: asyncio.Event = field(default_factory=asyncio.Event)
-    _taps: set[asyncio.Task[None]] = field(default_factory=set)
-    _tap_room: asyncio.Semaphore = field(default_factory=lambda: asyncio.Semaphore(TAPS_AT_ONCE))
-    _ticking: asyncio.Lock = field(default_factory=asyncio.Lock)
-    _trouble: int = 0
+    ticker: Ticker = field(init=False)
+    _work_wake: asyncio.Event = field(default_factory=asyncio.Event)
+    _trouble: Trouble = field(default_factory=Trouble)
     _busy: int = 0
+
+    def __post_init__(self) -> None:
+        """The clock's loop wakes the others."""
+        self.ticker = Ticker(self.writer, self.clock, lambda: self.desks, self._wake, self.pulse)
 
     @property
     def is_stopping(self) -> bool:
@@ -83,101 +75,10 @@ class Service:
         await self._pass(arrived)
         self._work_wake.set()
 
-    # --- loops
-
-    async def run(self, intake: Intake | None) -> None:
-        """Until `stop`, or until a loop meets a fault that the operator must hear: that is raised."""
-        await self._recover(own=self.desks.worker)
-        scheduler = self._scheduler()
-        try:
-            async with asyncio.TaskGroup() as group:
-                if intake is not None and Role.INTAKE in self.roles:
-                    taking = self._alone("poll", lambda stop: intake(self, stop))
-                    group.create_task(self._whole(taking), name="intake")
-                if Role.WORK in self.roles:
-                    group.create_task(self._whole(self._work()), name="work")
-                if Role.SEND in self.roles:
-                    sending = self._alone("send", self._send)
-                    group.create_task(self._whole(sending), name="send")
-                if scheduler is not None:
-                    scheduler.start()
-                group.create_task(self.stopping.wait(), name="stop")
-        except* ChatFault as faults:
-            raise _first(faults) from None
-        finally:
-            if scheduler is not None:
-                scheduler.pause()
-                async with self._ticking:  # the last tick ends first
-                    scheduler.shutdown(wait=False)
-            if self._taps:
-                await asyncio.wait(self._taps, timeout=5)
-
-    def stop(self) -> None:
-        """Ends the loops after what is in hand."""
-        self.stopping.set()
-        self._work_wake.set()
-        self.outbox.wake.set()
-
-    async def _alone(self, name: str, loop: Loop) -> None:
-        """The loop, under its lease where several processes share the database."""
-        if self.leases is None:
-            await loop(self.stopping)
-        else:
-            await self.leases.run_holding(f"{name}:{self.bot}", loop, self.stopping)
-
-    async def _send(self, stop: asyncio.Event) -> None:
-        await self.outbox.run(stop, poll_s=self.rhythm.poll_s, on_error=self.note_trouble)
-
-    async def _whole(self, loop: Awaitable[None]) -> None:
-        """A loop that ends, ends all of them."""
-        try:
-            await loop
-        finally:
-            self.stop()
-
-    async def _recover(self, *, own: str = "") -> None:
-        """At the start, and now and then where several processes share the database: what dead ones left."""
-        now = self.clock.now()
-        await self.writer.run(storage.inbox.recover)
-        uncertain = await self.writer.run(lambda work: storage.outbox.recover(work, now=now, own=own))
-        if uncertain:
-            log.warning("uncertain sends", parcels=uncertain)
-            self.outbox.wake.set()
-        self._work_wake.set()
-
-    def _scheduler(self) -> AsyncIOScheduler | None:
-        """Ticks only; what is due lives in our rows."""
-        if Role.CLOCK not in self.roles:
-            return None
-        scheduler = AsyncIOScheduler(timezone="UTC")
-        scheduler.add_job(
-            self._tick_safely,
-            "interval",
-            seconds=self.rhythm.tick_s,
-            max_instances=1,
-            coalesce=True,
-            misfire_grace_time=None,
-        )
-        scheduler.add_job(self._tidy_safely, "interval", hours=6, misfire_grace_time=None)
-        if self.leases is not None:
-            scheduler.add_job(self._recover_safely, "interval", seconds=30, misfire_grace_time=None)
-        return scheduler
-
-    async def _work(self) -> None:
-        while not self.stopping.is_set():
-            self._work_wake.clear()
-            try:
-                more = await self.work_once()
-            except Exception as error:  # the database's trouble: again after a while
-                await self._sleep(self.note_trouble(error))
-                continue
-            if not more:
-                await wait_for(self._work_wake, self.rhythm.poll_s)
-
     async def work_once(self) -> bool:
         """One pass over the waiting chats; whether there was something to do."""
         worked = await self._pass(())
-        self._trouble = 0
+        self._trouble.over()
         return worked.more
 
     async def _pass(self, arrived: tuple[Arrived, ...]) -> Worked:
@@ -203,62 +104,70 @@ class Service:
     def _after(self, worked: Worked) -> None:
         self.pulse.turns += worked.turns
         for tap in worked.taps:
-            self._acknowledge(tap)
+            self.taps.acknowledge(tap)
         if worked.parcels:
             self.outbox.wake.set()
 
-    def _acknowledge(self, tap: AnswerTap) -> None:
-        task = asyncio.create_task(self._carry_tap(tap), name="tap")
-        self._taps.add(task)
-        task.add_done_callback(self._taps.discard)
+    # --- loops
 
-    async def _carry_tap(self, tap: AnswerTap) -> None:
-        """Best effort: a tap that can't be acknowledged any more harms nobody."""
-        async with self._tap_room:
-            try:
-                await self.sender.send(tap)
-            except ChatFault:
-                self.outbox.wake.set()  # the outbox meets the same refusal and ends the process
-
-    async def _tick_safely(self) -> None:
+    async def run(self, intake: Intake | None) -> None:
+        """Until `stop`, or until a loop meets a fault that the operator must hear: that is raised."""
+        await self.ticker.recover(own=self.desks.worker)
         try:
-            await self.tick()
-        except Exception as error:  # the next tick tries again
-            self.note_trouble(error)
-
-    async def _tidy_safely(self) -> None:
-        try:
-            now = self.clock.now()
-            forgotten = await self.writer.run(lambda work: tidy(work, now=now))
-            log.info("tidied", rows=forgotten)
-        except Exception as error:  # another time
-            self.note_trouble(error)
-
-    async def _recover_safely(self) -> None:
-        try:
-            await self._recover()
-        except Exception as error:  # another time
-            self.note_trouble(error)
-
-    async def tick(self) -> int:
-        """Takes up all that is due now, one tick at a time; how many rules that were."""
-        taken, self._busy = 0, self._busy + 1
-        try:
-            async with self._ticking:
-                while not self.stopping.is_set():
-                    done = await self.writer.run(self._tick_job)
-                    taken += done.rules
-                    if done.parcels:
-                        self.outbox.wake.set()
-                    if not done.rules:
-                        break
+            async with asyncio.TaskGroup() as group:
+                if intake is not None and Role.INTAKE in self.roles:
+                    taking = self._alone("poll", lambda stop: intake(self, stop))
+                    group.create_task(self._whole(taking), name="intake")
+                if Role.WORK in self.roles:
+                    group.create_task(self._whole(self._work()), name="work")
+                if Role.SEND in self.roles:
+                    sending = self._alone("send", self._send)
+                    group.create_task(self._whole(sending), name="send")
+                if Role.CLOCK in self.roles:
+                    self.ticker.start(tick_s=self.rhythm.tick_s, recovers=self.leases is not None)
+                group.create_task(self.stopping.wait(), name="stop")
+        except* ChalkpostFault as faults:
+            raise _first(faults) from None
         finally:
-            self._busy -= 1
-        self.pulse.last_tick_at = self.clock.now()
-        return taken
+            await self.ticker.stop()
+            await self.taps.drain()
 
-    def _tick_job(self, work: Work) -> Ticked:
-        return tick(work, self.desks, self.failures, now=self.clock.now())
+    def stop(self) -> None:
+        """Ends the loops after what is in hand."""
+        self.stopping.set()
+        self._wake()
+
+    def _wake(self) -> None:
+        self._work_wake.set()
+        self.outbox.wake.set()
+
+    async def _alone(self, name: str, loop: Loop) -> None:
+        """The loop, under its lease where several processes share the database."""
+        if self.leases is None:
+            await loop(self.stopping)
+        else:
+            await self.leases.run_holding(f"{name}:{self.bot}", loop, self.stopping)
+
+    async def _send(self, stop: asyncio.Event) -> None:
+        await self.outbox.run(stop, poll_s=self.rhythm.poll_s)
+
+    async def _whole(self, loop: Awaitable[None]) -> None:
+        """A loop that ends, ends all of them."""
+        try:
+            await loop
+        finally:
+            self.stop()
+
+    async def _work(self) -> None:
+        while not self.stopping.is_set():
+            self._work_wake.clear()
+            try:
+                more = await self.work_once()
+            except Exception as error:  # the database's trouble: again after a while
+                await wait_for(self.stopping, self._trouble.note(error))
+                continue
+            if not more:
+                await wait_for(self._work_wake, self.rhythm.poll_s)
 
     # --- for tests, the demo and status
 
@@ -278,22 +187,12 @@ class Service:
 
     def _is_idle(self) -> bool:
         """Nothing under way in this process."""
-        return not self._busy and not self._taps and self.outbox.is_idle
-
-    def note_trouble(self, error: Exception) -> float:
-        """Logs the database's trouble; seconds to wait before the next try (1, 2, 4 ... 30)."""
-        self._trouble += 1
-        wait_s = min(30.0, 2.0 ** min(self._trouble - 1, 5))
-        log.error("trouble", error=place_of(error), wait_s=wait_s)
-        return wait_s
-
-    async def _sleep(self, seconds: float) -> None:
-        await wait_for(self.stopping, seconds)
+        return not self._busy and self.taps.is_idle and self.ticker.is_idle and self.outbox.is_idle
 
 
-def _first(group: BaseExceptionGroup[ChatFault]) -> ChatFault:
+def _first(group: BaseExceptionGroup[ChalkpostFault]) -> ChalkpostFault:
     fault: BaseException = group
     while isinstance(fault, BaseExceptionGroup):
         fault = fault.exceptions[0]
-    assert isinstance(fault, ChatFault)
+    assert isinstance(fault, ChalkpostFault)
     return fault

@@ -167,14 +167,17 @@ async def test_a_fault_is_one_sentence(
 
 
 async def test_a_taken_port_is_one_sentence(operator: Operator) -> None:
-    """The health endpoint's."""
+    """The health endpoint's, and the webhook's."""
     with socket.socket() as taken:
         taken.bind(("127.0.0.1", 0))
         taken.listen()
         port = taken.getsockname()[1]
         ended = await operator.do("run", LOG_LEVEL="error", HEALTH_LISTEN=f"127.0.0.1:{port}")
-    assert (ended.code, ended.err.count("\n")) == (2, 1)
-    assert str(port) in ended.err
+        hook = {"MODE": "webhook", "WEBHOOK_URL": "https://example.org/hook", "WEBHOOK_SECRET": "s" * 20}
+        hooked = await operator.do("run", LOG_LEVEL="error", WEBHOOK_LISTEN=f"127.0.0.1:{port}", **hook)
+    for one in (ended, hooked):
+        assert (one.code, one.err.count("\n")) == (2, 1)
+        assert str(port) in one.err
 
 
 async def test_help_names_every_command_without_loading_them(operator: Operator) -> None:

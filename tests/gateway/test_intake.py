@@ -8,9 +8,9 @@ import aiohttp
 import pytest
 
 from bot.faults import ChatFault, SettingsFault
-from bot.gateway.intake import serving
 from bot.gateway.library import Platform, RawBot, library_bot
 from bot.gateway.poller import LONGEST_RAW, Poller
+from bot.gateway.serving import serving
 from bot.gateway.webhook import SECRET_HEADER, webhook_app
 from bot.runtime.clock import SetClock
 from bot.runtime.health import Pulse
