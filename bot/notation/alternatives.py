@@ -1,7 +1,9 @@
 """The readings that a question offers where the one as typed cannot be stored: each in reason, the likeliest first."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from decimal import Decimal
+from functools import partial
 
 from bot.notation.answer import AskKind
 from bot.notation.binding import Bound, bind
@@ -61,13 +63,13 @@ def _is_double(row: Performed, context: Context) -> bool:
 
 def in_reason(bound: Bound, context: Context) -> list[Bound]:
     """A slip of the thumb put right (a point, a nought, the other unit), and the sets as typed."""
-    slips = [
-        lambda r: _scaled(r, Decimal("0.1"), Decimal(1)),
-        lambda r: _scaled(r, Decimal(1), Decimal("0.1")),
-        lambda r: _scaled(r, Decimal(10), Decimal(1)),
+    slips: tuple[Callable[[Performed], Performed | None], ...] = (
+        partial(_scaled, load=Decimal("0.1"), reps=Decimal(1)),
+        partial(_scaled, load=Decimal(1), reps=Decimal("0.1")),
+        partial(_scaled, load=Decimal(10), reps=Decimal(1)),
         _other_unit,
-        lambda r: _scaled(r, Decimal("0.01"), Decimal(1)),
-    ]
+        partial(_scaled, load=Decimal("0.01"), reps=Decimal(1)),
+    )
     found: list[Bound] = []
     for slip in slips:
         rows = []

@@ -92,7 +92,13 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
     listed = (
         place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
     )
-    if alone and listed and after is not None and after.kind in (Kind.KG, Kind.LB) and place + 2 >= end:
+    if (
+        alone
+        and listed
+        and after is not None
+        and after.kind in (Kind.KG, Kind.LB)
+        and all(m.kind is Kind.FILL for m in marks[place + 2 : end])
+    ):
         return True
     return (
         alone
@@ -253,13 +259,10 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         hoping = mark.text in _HOPED
         at += 1
     before = place - 1
-    if (
-        before >= 0
-        and marks[before].kind is Kind.NUM
-        and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
-    ):
-        if marks[place].text.startswith(("next", "tomorrow", "last")):
-            reached.add(before)
+    bare = before >= 0 and marks[before].kind is Kind.NUM
+    bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
+    if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
+        reached.add(before)
     return reached
 
 

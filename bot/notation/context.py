@@ -18,7 +18,7 @@ LEAST, MOST = Decimal("0.6"), Decimal("1.6")
 REPS_MOST = 2
 """Times the top of the range: more is out of reason."""
 ADDED_KG = Decimal(30)
-"""On body weight, a load added or taken off that is no further than this from the plan is in reason (common practice)."""
+"""On body weight, what is no further than this from the plan is in reason (common practice, no source)."""
 HEAVIEST_KG = Decimal(1000)
 """Without plan or history: more than any gym's bar or stack holds."""
 

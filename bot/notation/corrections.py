@@ -1,7 +1,7 @@
 """Corrections: `that was 62.5 not 60`, `sorry 8 reps`, `set 2 was 9`, an effort said afterwards, `scrap that`.
 
-A correction names a set (the last one by default) and what it really was. The replacement repeats what was stored and not
-corrected. Which number is meant is told by the old value where it is said, by its words, or by what is plausible.
+A correction names a set (the last one by default) and what it really was. The replacement repeats what was stored and
+not corrected. Which number is meant is told by the old value where it is said, by its words, or by what is plausible.
 """
 
 from collections.abc import Sequence
@@ -105,9 +105,9 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
     last = record.last()
-    if wanted is not None and last is not None and kinds[cue] is Kind.WAS:
-        if not any(p.stage is wanted for p in record.rows((last.exercise, last.set or 0))):
-            return False
+    stored = [] if last is None else record.rows((last.exercise, last.set or 0))
+    if wanted is not None and kinds[cue] is Kind.WAS and not any(p.stage is wanted for p in stored):
+        return False
     if kinds[cue] is Kind.SORRY and any(m.text in _LATE for m in piece):
         return False
     near = [k for k in kinds[cue + 1 : cue + 4] if k not in (Kind.COMMA, *CUES, Kind.STOP, Kind.AT, Kind.FOR, Kind.TO)]
@@ -116,9 +116,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     if kinds[cue] is Kind.SORRY and near and near[0] in (Kind.WORD, Kind.GAP):
         return False
-    if kinds[cue] is Kind.WAS and near and near[0] is Kind.WORD:
-        return False
-    return True
+    return not (kinds[cue] is Kind.WAS and bool(near) and near[0] is Kind.WORD)
 
 
 def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
@@ -247,7 +245,7 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
             return Corrected(Doubt(AskKind.WHICH_SET, start, end))
         context = _context_without(record, where, key)
         staged = [r for r in rows if r.stage is stage] or rows
-        ways = _values(atoms, amounts, olds, efforts, staged, context, unit, key)
+        ways = _values(atoms, amounts, olds=olds, efforts=efforts, rows=staged, context=context, unit=unit, key=key)
         ways = [replace(v, side=side if side else v.side, stage=stage if stage else v.stage) for v in ways]
         if len(ways) != 1:
             return Corrected(
@@ -326,6 +324,7 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
 def _values(
     atoms: Sequence[object],
     amounts: Sequence[Amount],
+    *,
     olds: Sequence[Amount],
     efforts: Sequence[Effort],
     rows: Sequence[Performed],
@@ -338,7 +337,7 @@ def _values(
     if not amounts:
         return [Values(rir=rir)] if efforts else []
     if len(amounts) == 1 and amounts[0].counts is not Counts.SETS:
-        ways = _single(amounts[0], olds, rows, context, unit, key)
+        ways = _single(amounts[0], olds, rows=rows, context=context, unit=unit, key=key)
         return [replace(v, rir=rir) for v in ways]
     ranked = rank([a for a in atoms if isinstance(a, Amount | Effort)], context, unit)
     bounds = ranked.honest if ranked.doubt is not None else (ranked.bound,)
@@ -351,7 +350,7 @@ def _values(
 
 
 def _single(
-    amount: Amount, olds: Sequence[Amount], rows: Sequence[Performed], context: Context, unit: Unit, key: SetKey
+    amount: Amount, olds: Sequence[Amount], *, rows: Sequence[Performed], context: Context, unit: Unit, key: SetKey
 ) -> list[Values]:
     """One number: the load or the repetitions."""
     work = next((r for r in rows if r.stage is Stage.WORK), rows[0])

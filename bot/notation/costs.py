@@ -85,13 +85,8 @@ class Costs:
         asked = self.context.range_of(number)
         if reps in asked:
             return 0.0
-        planned = self.context.planned_load(number)
-        if (
-            planned is not None
-            and planned.amount_in(self.unit) == reps
-            and "L" not in state.chain
-            and reps > asked.high
-        ):
+        load = self.context.planned_load(number)
+        if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
             return 1.6
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)

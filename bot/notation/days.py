@@ -46,7 +46,7 @@ _SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
 
 @dataclass(frozen=True, slots=True)
 class DaySaid:
-    """A day that a message may be about; `day` is `None` where it may be several. `places` are the marks that said it."""
+    """A day that a message may be about (`None`: it may be several of `candidates`), and the marks that said it."""
 
     day: date | None
     places: tuple[int, ...]
@@ -165,17 +165,11 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         and following.value
     ):
         return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
-    if (
-        mark.kind is Kind.ORD
-        and mark.value is not None
-        and mark.text[0].isdigit()
-        and "the" in _text(marks, place - 1).split()
-    ):
-        if "on" in (_text(marks, place - 2), *_text(marks, place - 1).split()) and _text(marks, place + 1) not in (
-            "set",
-            "rep",
-        ):
-            return _past(int(mark.value), None, (place,), today)
+    before = _text(marks, place - 1).split()
+    on_the = "the" in before and "on" in (_text(marks, place - 2), *before)
+    counted = _text(marks, place + 1) in ("set", "rep")
+    if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
+        return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
         return _iso(marks, place, today)
     if mark.kind is Kind.BAD and (place == 0 or marks[place - 1].kind is Kind.LINE):

@@ -5,10 +5,10 @@ entry is the load is not the grammar's to say; `ranking` decides beside the plan
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from lark import Lark, Token, Tree
+from lark import Lark, Token, Tree, UnexpectedInput
 from lark.lexer import Lexer, LexerState
 
 from bot.notation.kinds import Kind
@@ -47,11 +47,13 @@ effort: RPE NUM | NUM RPEPOST
     | FAILED ORD | FAILED ORD REPS | FAILED NUM | FAILED NUM REPS | FAILED LASTREP
     | FEELS NUM
 
-loose: COMMA | BREAK | LINE | STOP | QUERY | SLASH | PLUS | DASH | ARROW | COLON | OPEN | CLOSE | AND | THEN | OR | TO
-    | GAP | PART | NAME | LABEL | LEFT | RIGHT | DROP | MINI | WARMUP | WORKSET | ALL | SAME | LASTSET | ORD | BAD
-    | SORRY | MEANT | WAS | NOT | SCRAP | SET | MORE | ANOTHER | TANK | LASTREP | FAILED | COULD | RPE | RIR | FEELS
-    | RPEPOST | RIRPOST | SLIP | BAND | EFFORT | PLANNED | DONE | EACH | HAND | TOTAL | KG | LB | REPS | SECONDS | MINUTES | METRES | SETS
-    | S | M | ASSIST | ADDED | PAIR | SIGN | LEADX | TIMES | PLATES | LEFTPOST | RIGHTPOST | WROTE | DROPPED
+loose: COMMA | BREAK | LINE | STOP | QUERY | SLASH | PLUS | DASH | ARROW | COLON | OPEN | CLOSE | AND
+    | THEN | OR | TO | GAP | PART | NAME | LABEL | LEFT | RIGHT | DROP | MINI | WARMUP | WORKSET | ALL
+    | SAME | LASTSET | ORD | BAD | SORRY | MEANT | WAS | NOT | SCRAP | SET | MORE | ANOTHER | TANK
+    | LASTREP | FAILED | COULD | RPE | RIR | FEELS | RPEPOST | RIRPOST | SLIP | BAND | EFFORT
+    | PLANNED | DONE | EACH | HAND | TOTAL | KG | LB | REPS | SECONDS | MINUTES | METRES | SETS | S
+    | M | ASSIST | ADDED | PAIR | SIGN | LEADX | TIMES | PLATES | LEFTPOST | RIGHTPOST | WROTE
+    | DROPPED
 
 %declare NUM CLOCK X FOR AT WITH SIGN BODY PLUS ADDED ASSIST PAIR SAMELOAD SAMEREPS KG LB REPS SECONDS MINUTES METRES
 %declare SETS TIMES S M HAND TOTAL EACH PLATES LEFTPOST RIGHTPOST LEADX RPE RPEPOST RIR RIRPOST TANK ANOTHER COULD MORE
@@ -92,10 +94,16 @@ def parser() -> Lark:
 
 
 def read_items(marks: Sequence[Mark]) -> tuple[Node | Mark, ...]:
-    """The items of a message: entries, efforts and loose marks, in order."""
+    """The items of a message: entries, efforts and loose marks, in order.
+
+    Marks that are no sentence of the grammar become one mark that is asked about.
+    """
     if not marks:
         return ()
-    tree = parser().parse(" ".join(m.kind.value for m in marks))
+    try:
+        tree = parser().parse(" ".join(m.kind.value for m in marks))
+    except UnexpectedInput:
+        return (replace(marks[0], kind=Kind.SLIP, end=marks[-1].end),)
     return tuple(_shape(child, marks) for child in tree.children)
 
 

@@ -163,8 +163,9 @@ class Reader:
     def _counts(self, marks: Sequence[Mark], measure: Measure) -> bool:
         """Whether an exercise that the message names, or the one under way, counts seconds or metres."""
         named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
-        places = named or [self._under_way()]
-        return any(p is not None and self.request.exercises[p].measure is measure for p in places)
+        under = self._under_way()
+        places = named or ([] if under is None else [under])
+        return any(self.request.exercises[p].measure is measure for p in places)
 
     def _unit_for_all(self, marks: list[Mark]) -> list[Mark]:
         """`all in pounds`: the unit of every number that names none."""
@@ -331,7 +332,7 @@ class Reader:
             return
         context = self.record.context(place)
         ranked = rank(atoms, context, self.unit)
-        place, context, ranked = self._better(segment, name, atoms, place, context, ranked)
+        place, context, ranked = self._better(segment, name, atoms, place=place, ranked=ranked)
         if ranked.sets_only is not None and not ranked.bound.performed:
             ranked = plan_ways(context, ranked.sets_only, atoms[0].start, atoms[-1].end)
         planned = next((a for a in atoms if isinstance(a, Sign) and a.kind is Kind.PLANNED), None)
@@ -351,9 +352,10 @@ class Reader:
         self._take(ranked, place)
 
     def _better(
-        self, segment: Segment, name: Mark | None, atoms: Sequence[Atom], place: int, context: Context, ranked: Ranked
+        self, segment: Segment, name: Mark | None, atoms: Sequence[Atom], *, place: int, ranked: Ranked
     ) -> tuple[int, Context, Ranked]:
         """Another exercise, where the first does not fit and one other that may be meant does."""
+        context = self.record.context(place)
         mentioned = {p for start, p in self.mentions if start < atoms[0].start}
         if ranked.doubt is None and not (name is None and mentioned - {place} and not self._named_before()):
             return place, context, ranked

@@ -50,7 +50,9 @@ class MinutesSaid:
 
 
 def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool = False) -> MinutesSaid | None:
-    """The time that the client has. `timed`: the exercise under way counts seconds, so a bare duration is its set; `metres`: metres."""
+    """The time that the client has. `timed`, `metres`: the exercise under way counts those, so that
+    a bare duration, or a bare `m`, is its set's.
+    """
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
@@ -232,7 +234,7 @@ def _time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] |
         return _half_of_day(marks, at + 1, first, second)
     if mark.kind is Kind.NUM and mark.value is not None:
         if mark.value != int(mark.value):
-            hour, minute = int(mark.value), int(round((mark.value - int(mark.value)) * 100))
+            hour, minute = int(mark.value), round((mark.value - int(mark.value)) * 100)
             if "." not in mark.text or len(mark.text.split(".")[1]) != 2 or minute > 59 or hour > 23:
                 return None
             return _half_of_day(marks, at + 1, hour, minute)

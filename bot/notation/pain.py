@@ -5,11 +5,11 @@ PainSaid(where='knee', score=4, side=<Side.LEFT: 'left'>, urgent=False)
 
 How it reads, each step in `bot.notation.hurt`: tokens; the meaning of phrases (matching); places with owner and side
 (spots); what stands over a cue (negation, over, people); urgent signs (signs); a verdict on each cue with its reason
-(judge); scores; and of what is then claimed the one that is kept (claims). In doubt it is pain. Long messages are read in
-overlapping stretches, so that time grows with length and no faster.
+(judge); scores; and of what is then claimed the one that is kept (claims). In doubt it is pain. Long messages are read
+in overlapping stretches, so that time grows with length and no faster.
 
-Decided here, where the rules leave room: plain dizziness is urgent (a major sign in the ACSM's table); a range of scores
-(`3-4/10`) is its higher end; another person's hurt is nobody's pain here, an urgent sign of theirs neither.
+Decided here, where the rules leave room: plain dizziness is urgent (a major sign in the ACSM's table); of a range of
+scores (`3-4/10`) the higher end counts; what hurts another person is no pain of the client's, urgent signs included.
 """
 
 from dataclasses import dataclass
@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from bot.notation.hurt.claims import Claim, claims_of
 from bot.notation.hurt.judge import judge_hurts
 from bot.notation.hurt.matching import has_doubtful
+from bot.notation.hurt.mending import parted
 from bot.notation.hurt.passage import Passage, Stretch, stretches
 from bot.notation.hurt.scores import Score, find_scores
 from bot.notation.hurt.sign import Sign
@@ -65,7 +66,7 @@ class _Part:
 
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = read_tokens(text[:LONGEST])
+    tokens = parted(read_tokens(text[:LONGEST]))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     parts = [_read_stretch(s) for s in stretches(tokens)]

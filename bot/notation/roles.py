@@ -68,24 +68,23 @@ class Roles(Steering):
             if amount.value is None:
                 return
         match amount.counts:
+            case Counts.UNSAID:
+                yield from self._unsaid(state, amount)
             case Counts.SETS:
                 yield from self._as_sets(state, amount)
-                return
             case Counts.TIMES:
                 yield from self._as_times(state, amount)
-                return
             case Counts.REPS:
                 yield from self._as_reps(state, amount, amount.value)
-                return
             case Counts.SECONDS | Counts.MINUTES | Counts.METRES | Counts.M:
                 yield from self._as_measure(state, amount)
-                return
             case Counts.S if self.seconds:
                 yield from self._as_reps(state, amount, amount.value)
-                return
             case Counts.LOAD | Counts.S:
                 yield from self._as_load(state, amount)
-                return
+
+    def _unsaid(self, state: State, amount: Amount) -> Iterator[State]:
+        """Every role of a number that says nothing of what it counts."""
         if amount.plates:
             plated = state.copy()
             plated.plates = (amount.start, amount.end)
@@ -114,7 +113,7 @@ class Roles(Steering):
                 yield from self._as_sets(state, amount)
                 yield from self._as_scale(state, amount)
         splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
-        if amount.parts and not amount.clock and splits:
+        if amount.parts and splits:
             yield from self._as_parts(state, amount)
 
     def _as_times(self, state: State, amount: Amount) -> Iterator[State]:
@@ -281,28 +280,18 @@ class Roles(Steering):
         if value is None or value != int(value) or value < 0 or value > 100_000:
             return
         reps = int(value)
-        if minutes and state.minutes is not None:
-            return
-        if join is Join.AT and amount.counts is Counts.UNSAID:
+        if (minutes and state.minutes is not None) or (amount.lead and state.sets and state.sets[-1].same):
             return
         if amount.sign:
-            if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount, reps):
+            if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount):
                 mini = state.copy()
                 mini.stage = Stage.MINI
                 yield self._emit(mini, amount, reps)
             return
-        if join in LINKED and chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
-            return
-        if join is Join.WITH and amount.counts is Counts.UNSAID and (chain != "L" or state.bare):
-            return
-        if join in (Join.WITH, Join.FOR) and chain in ("LR", "LRR", "LRRR", "S") and amount.counts is Counts.UNSAID:
+        if join in LINKED and not _takes_reps(state, amount):
             return
         made = state
-        extra = 0.0
-        if chain in ("LR", "LRR", "LRRR") and join is Join.X:
-            extra = 1.6
-        if amount.lead and state.sets and state.sets[-1].same:
-            return
+        extra = 1.6 if chain in ("LR", "LRR", "LRRR") and join is Join.X else 0.0
         if amount.lead and state.sets:
             extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
         seconds_after = (
@@ -327,6 +316,10 @@ class Roles(Steering):
         made.cost += extra
         made.minutes = reps if minutes else None
         yield made
+        yield from self._other_reps(state, amount, reps, made)
+
+    def _other_reps(self, state: State, amount: Amount, reps: int, made: State) -> Iterator[State]:
+        """What repetitions may be instead of a set of their own; each makes that (`made`) less likely."""
         if state.repeats and amount.join in (Join.START, Join.SPACE, Join.WITH) and state.sets and state.sets[-1].same:
             again = state.copy()
             load = SaidLoad(None, amount.start, amount.end)
@@ -340,7 +333,7 @@ class Roles(Steering):
             drop.stage = Stage.DROP
             made.cost += 3.0
             yield self._emit(drop, amount, reps)
-        if not self.seconds and self._may_be_mini(state, amount, reps):
+        if not self.seconds and self._may_be_mini(state, amount):
             mini = state.copy()
             mini.stage = Stage.MINI
             mini = self._emit(mini, amount, reps)
@@ -373,7 +366,7 @@ class Roles(Steering):
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, last.start, amount.end))
         return made
 
-    def _may_be_mini(self, state: State, amount: Amount, reps: int) -> bool:
+    def _may_be_mini(self, state: State, amount: Amount) -> bool:
         """Whether bare numbers after a set may be its minis: `+4`, or beside a planned mini finish."""
         if not state.sets or state.stage is not Stage.WORK or amount.join in LINKED or state.fresh:
             return False
@@ -388,54 +381,55 @@ class Roles(Steering):
             return
         count = int(amount.value)
         said = amount.counts is Counts.SETS
-        sided = ("LRR",) if state.sets and state.sets[-1].side is Side.RIGHT else ()
-        after = ("LR", "R", "RL", "HLR", "L", *sided) if not said else None
-        is_after = (
-            bool(state.sets)
-            and state.sets[-1].stage is state.stage
-            and not state.fresh
-            and (chain in ("LR", "R", "RL", "HLR", "LRR") if join in LINKED else True)
-        )
-        if is_after and said and len([x for x in state.sets if x.stage is Stage.WORK]) > 1 and state.index == count:
-            yield state
-            return
-        if is_after and (
-            said or (join is Join.X and after is not None and chain in after) or amount.lead or join is Join.FOR
+        if self._follows_set(state, amount, said):
+            if said and sum(x.stage is Stage.WORK for x in state.sets) > 1 and state.index == count:
+                yield state
+                return
+            yield self._sets_after(state, amount, count, said)
+            if not said or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
+                return
+        barred = join in (Join.AT, Join.WITH) or state.mult or (amount.lead and not said and join not in LINKED)
+        if (
+            barred
+            or (join in LINKED and chain not in ("", "L", "S"))
+            or (chain == "L" and join is Join.FOR and not said)
         ):
-            if join in LINKED and chain == "R" and not said and join is not Join.X:
-                return
-            made = state.copy()
-            last = made.sets[-1]
-            before = made.sets[-2] if len(made.sets) > 1 else None
-            if last.side is Side.RIGHT and before is not None and before.side is Side.LEFT and before.count == 1:
-                made.sets = (*made.sets[:-2], replace(before, count=count), last)
-            if last.count > 1 or last.stage is not Stage.WORK:
-                made.cost += 2
-            base = 0.0
-            if not said and chain == "R":
-                base = 1.3
-            if join in LINKED and chain == "R" and made.load is not None and not said:
-                base = 0.9
-            made.cost += base + self._sets_cost(made.index - 1, count)
-            made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end)))
-            made.index += count - 1
-            made.chain = chain + "S"
-            yield made
-            if not said:
-                return
-            if join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
-                return
-        if join in LINKED and chain not in ("", "L", "S"):
             return
-        if join in (Join.AT, Join.WITH) or state.mult:
-            return
-        if not said and amount.join not in LINKED and amount.lead:
-            return
+        yield from self._sets_before(state, amount, count, said)
+
+    def _follows_set(self, state: State, amount: Amount, said: bool) -> bool:
+        """Whether a number of sets can be that of the set just said: `60x5x3`, `60x5, 3 sets`, `x3`."""
+        chain, join = state.chain, amount.join
+        if not state.sets or state.fresh or state.sets[-1].stage is not state.stage:
+            return False
+        sided = state.sets[-1].side is Side.RIGHT and chain == "LRR"
+        if join in LINKED and chain not in ("LR", "R", "RL", "HLR") and not sided:
+            return False
+        if join is Join.FOR and not said and chain == "R":
+            return False
+        return said or join in (Join.X, Join.FOR) or amount.lead
+
+    def _sets_after(self, state: State, amount: Amount, count: int, said: bool) -> State:
         made = state.copy()
-        if chain == "L":
-            if join is Join.FOR and not said:
-                return
-            made.cost += 0.8 if not said else 0.0
+        last = made.sets[-1]
+        before = made.sets[-2] if len(made.sets) > 1 else None
+        if last.side is Side.RIGHT and before is not None and before.side is Side.LEFT and before.count == 1:
+            made.sets = (*made.sets[:-2], replace(before, count=count), last)
+        if last.count > 1 or last.stage is not Stage.WORK:
+            made.cost += 2
+        base = 0.0
+        if not said and state.chain == "R":
+            base = 0.9 if amount.join in LINKED and made.load is not None else 1.3
+        made.cost += base + self._sets_cost(made.index - 1, count)
+        made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end)))
+        made.index += count - 1
+        made.chain = state.chain + "S"
+        return made
+
+    def _sets_before(self, state: State, amount: Amount, count: int, said: bool) -> Iterator[State]:
+        chain = state.chain
+        made = state.copy()
+        made.cost += 0.8 if chain == "L" and not said else 0.0
         made.mult = count
         made.mult_said = said
         made.chain = chain + "S"
@@ -489,6 +483,18 @@ class Roles(Steering):
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _takes_reps(state: State, amount: Amount) -> bool:
+    """Whether what stands before a link leaves it to repetitions."""
+    chain, join = state.chain, amount.join
+    if chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
+        return False
+    if amount.counts is not Counts.UNSAID:
+        return True
+    if join is Join.AT or (join is Join.WITH and (chain != "L" or state.bare)):
+        return False
+    return not (join is Join.FOR and chain in ("LR", "LRR", "LRRR", "S"))
 
 
 def _pruned(states: list[State]) -> list[State]:

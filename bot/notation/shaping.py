@@ -179,7 +179,7 @@ def _ranges(marks: list[Mark]) -> list[Mark]:
     """`rpe 8-9`, `2 to 3 left`: a range of effort is its middle, to the nearest half (halves between round up)."""
     out: list[Mark] = []
     at = 0
-    effort = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.FEELS, Kind.COULD, Kind.MORE)
+    effort: tuple[Kind, ...] = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.FEELS, Kind.COULD, Kind.MORE)
     if not any(m.kind is Kind.RIGHT for m in marks):
         effort = (*effort, Kind.LEFT)
     while at < len(marks):
@@ -282,10 +282,8 @@ def _efforts(marks: list[Mark]) -> list[Mark]:
             if reaches and is_number(_at(marks, place + 2)):
                 out.append(mark)
                 continue
-            if is_number(before):
-                kind = Kind.RPEPOST if kind is Kind.RPE else Kind.RIRPOST
-            else:
-                kind = Kind.GAP
+            post = Kind.RPEPOST if kind is Kind.RPE else Kind.RIRPOST
+            kind = post if is_number(before) else Kind.GAP
         elif kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH) and before is not None:
             if before.kind in (Kind.RPE, Kind.RIR) and is_number(after):
                 continue

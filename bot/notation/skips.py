@@ -151,7 +151,7 @@ def _after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
         sets_first = sets_first and any(m.kind in (Kind.ORD, Kind.LASTSET, Kind.LABEL) for m in marks[place + 1 : at])
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
-    return found, used, rest and not (rest and found and sets_first), sets_first and not found and not rest
+    return found, used, rest and not (found and sets_first), sets_first and not found and not rest
 
 
 def _is_entry(marks: Sequence[Mark], at: int) -> bool:

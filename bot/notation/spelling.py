@@ -1,8 +1,8 @@
 """Slips of the thumb in words: two words typed as one, and a letter too many, too few, wrong or swapped.
 
-Only words that nobody knows are mended: those of the lexicon, of talk, of the trade and of the session stay as they are.
-A word typed as one of two must be two known ones; a slip is mended where the mended word completes a phrase, or stands
-beside a number.
+Only words that nobody knows are mended: those of the lexicon, of talk, of the trade and of the session stay as they
+are. A word typed as one of two must be two known ones; a slip is mended where the mended word completes a phrase, or
+stands beside a number.
 """
 
 from functools import lru_cache

@@ -32,7 +32,7 @@ class Steering(Emitting):
                 made = self._emit(made, amount, effort.failed - 1)
                 made.rate_last(Decimal(0))
                 return made
-            if last is not None and last.reps not in (effort.failed - 1, None):
+            if last.reps not in (effort.failed - 1, None):
                 made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
         elif effort.failed == -1:
             made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
@@ -67,18 +67,9 @@ class Steering(Emitting):
                 made = self._warmup(made, sign)
             case Kind.WORKSET:
                 made.stage = Stage.WORK
-            case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART:
-                if made.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in made.sets):
-                    made.stage = Stage.WORK
-                made.since_edge = made.entry
-                if made.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
-                    made.stage = Stage.WORK
-                yield from self._then(made, sign)
+            case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART | Kind.COMMA:
+                yield from self._edge(made, sign)
                 return
-            case Kind.COMMA:
-                made.since_edge = made.entry
-                if made.stage is Stage.DROP and made.sets and made.sets[-1].stage is Stage.DROP:
-                    made.stage = Stage.WORK
             case Kind.ARROW:
                 if made.fresh:
                     made = self._alone(made)
@@ -94,16 +85,8 @@ class Steering(Emitting):
                 made.index += 1
             case Kind.PLANNED | Kind.DONE:
                 made = self._planned(made, sign)
-            case Kind.BAD:
-                made.doubts = (*made.doubts, Doubt(AskKind.NUMBER_FORMAT, sign.start, sign.end))
-            case Kind.MORE if made.sets and not made.fresh:
-                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.PLATES:
                 made.plates = (sign.start, sign.end)
-            case Kind.BAND if self.context.is_bodyweight:
-                made.doubts = (*made.doubts, Doubt(AskKind.LOAD, sign.start, sign.end))
-            case Kind.SLIP:
-                made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, sign.start, sign.end))
             case Kind.EACH if sign.text == "both" and not self.two_sided:
                 made = self._all(made, sign)
             case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
@@ -111,8 +94,38 @@ class Steering(Emitting):
                     side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
                     made.sets = (*made.sets[:-1], replace(made.sets[-1], side=side))
             case _:
-                pass
+                doubt = self._doubt_of(made, sign.kind)
+                if doubt is not None:
+                    made.doubts = (*made.doubts, Doubt(doubt, sign.start, sign.end))
         yield made
+
+    def _doubt_of(self, state: State, kind: Kind) -> AskKind | None:
+        """Why a mark makes the reading doubtful, if it does."""
+        match kind:
+            case Kind.BAD:
+                return AskKind.NUMBER_FORMAT
+            case Kind.SLIP:
+                return AskKind.UNSURE
+            case Kind.MORE if state.sets and not state.fresh:
+                return AskKind.UNSURE
+            case Kind.BAND if self.context.is_bodyweight:
+                return AskKind.LOAD
+            case _:
+                return None
+
+    def _edge(self, state: State, sign: Sign) -> Iterator[State]:
+        """What ends with a part: warm-ups, drops and minis."""
+        state.since_edge = state.entry
+        if sign.kind is Kind.COMMA:
+            if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:
+                state.stage = Stage.WORK
+            yield state
+            return
+        if state.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in state.sets):
+            state.stage = Stage.WORK
+        if state.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
+            state.stage = Stage.WORK
+        yield from self._then(state, sign)
 
     def _warmup(self, state: State, sign: Sign) -> State:
         """`warm up` before its sets, or after them (`40x5 warm up`)."""

@@ -10,7 +10,31 @@ B1, B2, B3 = "Bench Press#1 60x5", "Bench Press#2 60x5", "Bench Press#3 60x5"
 
 @pytest.mark.parametrize(
     "text",
-    ["60x5", "60 x 5", "60*5", "60×5", "60 5", "60 for 5", "60kg 5 reps", "5 reps at 60", "5@60", "5x60", "60kg x 5", "60 kilos, 5 reps", "sixty for five", "5 with 60", "60: 5", "bench 60x5", "60x5 bench", "5 on bench at 60", "did 60 for 5", "６０×５", "٦٠x٥", "60\xa0x\xa05", "60x\u200b5"],
+    [
+        "60x5",
+        "60 x 5",
+        "60*5",
+        "60×5",
+        "60 5",
+        "60 for 5",
+        "60kg 5 reps",
+        "5 reps at 60",
+        "5@60",
+        "5x60",
+        "60kg x 5",
+        "60 kilos, 5 reps",
+        "sixty for five",
+        "5 with 60",
+        "60: 5",
+        "bench 60x5",
+        "60x5 bench",
+        "5 on bench at 60",
+        "did 60 for 5",
+        "６０×５",
+        "٦٠x٥",
+        "60\xa0x\xa05",
+        "60x\u200b5",
+    ],
 )
 def test_load_and_repetitions(text: str) -> None:
     """Rule 1: load, then repetitions, in any of the usual ways; turned round where only that is plausible."""

@@ -1,1 +1,1 @@
-"""Reading pain: words, places, cues, scopes, signs, scores and the judgement over them. Enter by `bot.notation.pain`."""
+"""Reading pain: words, places, cues, scopes, signs, scores, and a judgement over them. Enter by `bot.notation.pain`."""

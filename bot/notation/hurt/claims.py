@@ -88,7 +88,8 @@ def _scored_place(scene: Passage, score: Score) -> Spot | None:
 
 def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     between = range(spot.end, score.first)
-    if any(spot.end <= m.first < score.end + 2 for m in scene.of(Cue.GOOD, Cue.FINE)):
+    good = [m for m in scene.of(Cue.GOOD, Cue.FINE) if spot.end <= m.first < score.end + 2]
+    if any(not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
         return False
     if anothers(scene, Mark(spot.first, spot.end, None), spot.mine):
         return False

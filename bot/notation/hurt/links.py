@@ -4,10 +4,10 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.places import VAGUE
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Gap, Kind
 from bot.training.report import Side
@@ -34,8 +34,9 @@ def places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
 
 
 def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
-    here = [s for s in scene.spots if scene.same_sentence(s.first, mark.first)]
-    priced = sorted((_price(scene, mark, s), s.first, s) for s in here) if here else []
+    close = [s for s in scene.spots if abs(s.first - mark.first) <= 2 * FAR]
+    here = [s for s in close if scene.same_sentence(s.first, mark.first)]
+    priced = sorted((_price(scene, mark, s), s.first, s) for s in here)
     if priced and priced[0][0] <= FAR:
         return _chain(here, scene, priced[0][2], mark)
     return _next_door(scene, mark)
@@ -78,7 +79,7 @@ def _price_after(scene: Passage, mark: Mark, spot: Spot, price: int) -> int:
 
 
 _JOINTS = word_set("but and then so because plus also while")
-_IN = frozenset({"in", "on", "at", "behind", "under", "around", "across", "inside", "down", "off", "from"})
+_IN = frozenset({"in", "on", "at", "behind", "under", "around", "across", "inside"})
 
 
 def _chain(here: list[Spot], scene: Passage, found: Spot, mark: Mark) -> tuple[Spot, ...]:
@@ -87,6 +88,8 @@ def _chain(here: list[Spot], scene: Passage, found: Spot, mark: Mark) -> tuple[S
     first, last = at, at
     if at > 0 and _led_from(scene, here[at - 1], found):
         return (here[at - 1], found)
+    here = [s for s in here if s == found or s.place.name not in VAGUE]
+    at = first = last = here.index(found)
     while first > 0 and _joined(scene, here[first - 1], here[first], mark):
         first -= 1
     while last + 1 < len(here) and _joined(scene, here[last], here[last + 1], mark):

@@ -1,12 +1,13 @@
 """Slips in the helping words that a reading leans on: `rigth knee`, `abuot a 4`."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 from rapidfuzz.distance import OSA
 
-from bot.notation.hurt.patterns import SPELLER
+from bot.notation.hurt.patterns import SPELLER, VOCABULARY
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.tokens import Kind, Token
+from bot.notation.hurt.tokens import Gap, Kind, Token
 
 _HELPING = word_set(
     """
@@ -20,6 +21,45 @@ _SORTED = sorted(_HELPING)
 def mended(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
     """The tokens with slips in helping words put right; a misspelt side goes before any other reading of it."""
     return tuple(_mended(t) for t in tokens)
+
+
+_LITTLE = frozenset({"my", "in", "is", "at", "no", "it"})
+"""Words of two letters that may be a part of a joined one."""
+
+
+def parted(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
+    """The tokens with words run together taken apart: `kneehurts`, `chestpain`."""
+    return tuple(part for token in tokens for part in _parted(token))
+
+
+def _parted(token: Token) -> tuple[Token, ...]:
+    word = token.word
+    whole = token.kind is not Kind.WORD or len(word) < 7 or token.end - token.start != len(word)
+    if whole or SPELLER.is_known(word) or SPELLER.slips(word):
+        return (token,)
+    pieces = _pieces(word)
+    if pieces is None:
+        return (token,)
+    out: list[Token] = []
+    at = token.start
+    for piece in pieces:
+        out.append(Token(piece, at, at + len(piece), Gap.NONE if out else token.gap, Kind.WORD))
+        at += len(piece)
+    return tuple(out)
+
+
+@lru_cache(maxsize=4096)
+def _pieces(word: str) -> tuple[str, ...] | None:
+    """The word as known words, the longest first; nothing where it is none."""
+    if not word:
+        return ()
+    for length in range(min(len(word), 12), 1, -1):
+        piece = word[:length]
+        if piece in VOCABULARY and (length > 2 or piece in _LITTLE):
+            rest = _pieces(word[length:])
+            if rest is not None:
+                return (piece, *rest)
+    return None
 
 
 def _mended(token: Token) -> Token:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bot.notation.hurt.mending import mended
 from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.spots import Spot, find_spots
-from bot.notation.hurt.tokens import Token
+from bot.notation.hurt.tokens import Kind, Token
 
 CORE = 80
 """Tokens that one stretch is asked about."""
@@ -21,6 +21,8 @@ class Passage(Scene):
         """Read the tokens; with `doubtful` also words that another real word may hide."""
         super().__init__(tokens if doubtful else mended(tokens), doubtful=doubtful)
         self.spots: tuple[Spot, ...] = find_spots(self)
+        self.lasts_weeks = any(t.kind is Kind.TIME and ("week" in t.word or "month" in t.word) for t in tokens)
+        """Whether a time of weeks or months is said: no soreness of training lasts so long."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,10 +21,10 @@ def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
 
 
 def _anothers(scene: Passage, mark: Mark) -> bool:
-    others = [m for m in scene.found if m.cue is Cue.OTHER]
+    others = scene.of(Cue.OTHER)
     if not others:
         return False
-    selves = {m.first for m in scene.found if m.cue is Cue.SELF and scene.word(m.first) not in ("me", "mine", "myself")}
+    selves = {m.first for m in scene.of(Cue.SELF) if scene.word(m.first) not in ("me", "mine", "myself")}
     for index in range(mark.first - 1, max(mark.first - 11, -1), -1):
         if not scene.same_sentence(index, mark.first):
             return False

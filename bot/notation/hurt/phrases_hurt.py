@@ -1,4 +1,4 @@
-"""The clients' words for being hurt, a kind a row. The syntax is in `bot.notation.hurt.matching`. Gathered by us; no source."""
+"""The clients' words for being hurt, a kind a row, in the language of `bot.notation.hurt.patterns`. Gathered by us."""
 
 from bot.notation.hurt.cues import Cue
 
@@ -20,11 +20,12 @@ HURTS: dict[Cue, str] = {
       twingy/twingey/twing; niggle/niggles/niggling/niggly/niggled/niggley; nip/nips/nipping/nipped; zing/zings/
       zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; jolt; jolt of pain; throb/throbs/
       throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/jabs; nerve pain; like a?
-      knife/needle/needles; like being stabbed; gnawing; spasm/spasms/spasming/spasmed; something in my? tear/
-      tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/snap/pop/popped; felt/feel/feeling
-      my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/snap/crack/twinge/strain/cramp; something
-      tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/pull/pulled/twang/twanged/ping/pinged/
-      snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/bit/thing/stab
+      hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/spasms/spasming/
+      spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/
+      snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/snap/
+      crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
+      pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp
+      one/bit/thing/stab
     """,
     Cue.QUALITY: """
       catching/catches/catchy; pulling/pulls; feel/feels/feeling a pull; grabbing/grabs/grabbed/grabby; jarred/
@@ -67,7 +68,9 @@ HURTS: dict[Cue, str] = {
       kettlebell/kb/disc/it/one on my/the; plate/db/dumbbell/bar/weight on my/the; fell/landed/dropped on my/
       the; chunk/skin/layer out/off of? my/the; skin came/ripped/tore/peeled off; no/not better; isn't/not/
       doesn't/hasn't get/getting/got/gotten any? better; no improvement; rubbing; rubs; worked up; overworked;
-      reacting/reacted/reacts; kicking my ass; giving out
+      reacting/reacted/reacts; @place is? no/not/isn't/hasn't get/getting/got/gotten/feeling? any? better/
+      improving/improved; like it/its/it's is/was? about/going/gonna to? go/pop/snap/tear/cramp/give; lit/
+      lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
@@ -90,8 +93,8 @@ HURTS: dict[Cue, str] = {
     Cue.MARK: """
       cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/
       tinglin; pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/
-      chafe; graze/grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some?
-      left/right? callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/
+      chafe; graze/grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/
+      of* left/right? callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/
       callus/calluses/callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/
       was/were/just* torn/ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/
       bleeds; cut open; swell/swelling/swells/swelled/swollen/swole up?; puffy; puffed up; lump; skinned; split
@@ -128,7 +131,8 @@ elbow: tennis/golfers/golf/golfer elbow; golfer 's elbow
 knee: jumpers/runners/jumper/runner knee; jumper/runner 's knee
 shin: shin splints/splint; shinsplints
 foot: plantar fasciitis/fascitis/fasciatis
--: tendonitis/tendinitis/tendinopathy/tendonopathy/bursitis/arthritis/impingement/hernia/whiplash/repetitive-strain; slipped/slip/herniated/bulging/bulged a? disc/disk; period pains/pain/cramps; heartburn
+-: tendonitis/tendinitis/tendinopathy/tendonopathy/bursitis/arthritis/impingement/hernia/whiplash; heartburn
+-: slipped/slip/herniated/bulging/bulged a? disc/disk; period pains/pain/cramps
 neck: crick in my/the neck
 head: migraine/migraines
 tooth: toothache; tooth ache

@@ -2,7 +2,10 @@
 
 from bot.notation.hurt.cues import Cue
 
-_DAY = "monday/tuesday/wednesday/thursday/friday/saturday/sunday/mon/tues/weds/thurs/fri/mondays/tuesdays/wednesdays/thursdays/fridays/saturdays/sundays"
+_DAY = (
+    "monday/tuesday/wednesday/thursday/friday/saturday/sunday/mon/tues/weds/t"
+    "hurs/fri/mondays/tuesdays/wednesdays/thursdays/fridays/saturdays/sundays"
+)
 
 SCOPES: dict[Cue, str] = {
     Cue.NOT: """

@@ -1,4 +1,4 @@
-"""The clients' words for urgent signs, a kind a row. Which of them together make a sign is in `bot.notation.hurt.signs`."""
+"""The clients' words for urgent signs, a kind a row. Which together make a sign stands in `bot.notation.hurt.signs`."""
 
 from bot.notation.hurt.cues import Cue
 
@@ -26,11 +26,13 @@ SIGNS: dict[Cue, str] = {
       head/room; dizzy/dizziness/dizzyness/dizzey/dissy/dizzie; light/lite headed/headedness/head/headness;
       lightheaded/lightheadedness/lighthead/lightheadness; woozy/woozey/giddy; swoon/swooned/swooning; keel/
       keeled/keeling over; head went light/fuzzy/funny/swimmy/woozy; head/i swimming; collapsed/collapse/
-      collapsing; conked out; came/woke/coming round/around/to? on the floor/ground; came to on; found myself on
-      the floor/ground; woke up on the floor/ground; knocked out; out cold; nearly/almost/about hit the deck/
-      floor/ground; nearly/almost/about to? go/went/going over/down; legs went/turned to? jelly and; syncope/
-      presyncope; spots/stars/dots/black before/in front? of? my? eyes/vision; browned/greyed/grayed/whited out;
-      brown out; almost/nearly out; about to drop; see/saw/seeing things
+      collapsing; conked out; lights out; lights went/going out; nearly/almost toppled/fell; hold/holding/held/
+      grab/grabbed on? to? the? wall/rack to? not? fall/falling/go; had to hold the wall/rack; came/woke/coming
+      round/around/to? on the floor/ground; came to on; found myself on the floor/ground; woke up on the floor/
+      ground; knocked out; out cold; nearly/almost/about hit the deck/floor/ground; nearly/almost/about to? go/
+      went/going over/down; legs went/turned to? jelly and; syncope/presyncope; spots/stars/dots/black before/in
+      front? of? my? eyes/vision; browned/greyed/grayed/whited out; brown out; almost/nearly out; about to drop;
+      see/saw/seeing things
     """,
     Cue.BREATHLESS: """
       no/not breathe; struggle/struggles/struggling/struggled/can't/hard/difficult/trouble for? me? to? breath/
@@ -88,7 +90,7 @@ SIGNS: dict[Cue, str] = {
       dead/deadened/lifeless/paralysed/paralyzed/deaded
     """,
     Cue.WEAK: """
-      weak/weakness/floppy/powerless
+      weak/weakness/floppy/powerless/lifeless
     """,
     Cue.NO_STRENGTH: """
       no strength/power/control/grip/force in/of/from; lost/losing/lose/loss/loosing of? all/the/my/some*
@@ -96,8 +98,9 @@ SIGNS: dict[Cue, str] = {
       strength/power is/has/was/went/left/'s/all* gone/left/lost/disappeared; grip/strength has? gone/failing
       in; can't move/lift/raise/use/grip/hold/squeeze/control/close/open/clench/bend; without strength; don't/
       doesn't/didn't/haven't have/got any/the? strength/power/force; doesn't/won't/isn't/not/don't/wouldn't
-      respond/responding/move/moving/work/working/grip/close/open/lift; stopped working/responding/moving; can't
-      make a? fist; has no strength/power; zero strength/power
+      respond/responding/move/moving/work/working/grip/close/open/lift; stopped working/responding/moving;
+      hangs/hanging there/down/limp; won't do anything/what/as; drags/dragging/slapping/slaps; won't hold me;
+      can't make a? fist; has no strength/power; zero strength/power
     """,
     Cue.DROOP: """
       droop/drooping/drooped/droopy/droops/sagging/drooling; slur/slurring/slurred/slurry/slurs; can't speak/

@@ -83,7 +83,7 @@ shoulder blade: shoulder blade, shoulder blades, shoulderblade, scapula, scap
 hip: hip, hips
 hip flexor: hip flexor, hip flexors
 back: my back, back, backs
-lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back, back lower
+lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back
 upper back: upper back, upperback, top of my back
 mid back: mid back, middle back, midback, middle of my back
 neck: neck, back of my neck
@@ -187,7 +187,7 @@ EXERCISE_TAILS = word_set(
 NOT_MY_BACK = word_set(
     """
     to at on off in up down again from into with for then today tomorrow squat squats day extension extensions ext
-    raise raises rack row rows set sets lever foam home work by here there soon later stronger next after under 
+    raise raises rack row rows set sets lever foam home work by here there soon later stronger next after under
     through out and-forth garden door seat pad hyper
     """
 )

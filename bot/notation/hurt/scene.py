@@ -34,12 +34,15 @@ class Scene:
         self._by_cue: dict[Cue | None, list[Mark]] = {}
         for mark in self.marks:
             self._by_cue.setdefault(mark.cue, []).append(mark)
+        self._of: dict[tuple[Cue, ...], list[Mark]] = {}
         self._sentence_words: dict[int, frozenset[str]] = {}
         self._remembered: dict[tuple[str, int], object] = {}
 
     def of(self, *cues: Cue) -> list[Mark]:
         """The marks of these cues, cue by cue."""
-        return [m for cue in cues for m in self._by_cue.get(cue, ())]
+        if cues not in self._of:
+            self._of[cues] = [m for cue in cues for m in self._by_cue.get(cue, ())]
+        return self._of[cues]
 
     @property
     def place_marks(self) -> list[Mark]:

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from math import ceil
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.tokens import Gap, Kind
 
 _WORDS = {
@@ -24,13 +24,13 @@ _GOVERNS = frozenset(
     w for p in re.sub(r"/\s+", "/", SCOPES[Cue.GOVERNS]).split(";") for w in p.strip().split("/") if " " not in w
 )
 _TEN = frozenset({"10", "ten"})
+_OUT_OF = (("out", "of"), ("out", "off"), ("outta", ""), ("of", ""), ("over", ""), ("on", ""))
 _NOT_SCORE_AFTER = word_set(
     """
     reps rep sets set times kg kilos lb lbs pounds x min mins minutes weeks days hours more left each per side
     plates of for steps exercises rounds at years months on off or and
     """
 )
-_FROM_TO = ("from", "to")
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,17 +71,9 @@ def _score_at(scene: Passage, index: int) -> Score | None:
     if scene.word(end) in ("and", "point") and scene.word(end + 1) in ("a", "half", "five"):
         value_here, end = value_here + 1, end + (3 if scene.word(end + 1) == "a" else 2)
     words = [scene.word(end + i) for i in range(3)]
-    for skip, lead in (
-        (2, ("out", "of")),
-        (2, ("outta", "")),
-        (1, ("of", "")),
-        (1, ("over", "")),
-        (2, ("out", "off")),
-        (1, ("outta", "")),
-        (1, ("on", "")),
-        (1, ("oot", "")),
-    ):
-        if words[0] == lead[0] and (lead[1] in ("", words[1])) and words[skip] in _TEN:
+    for lead, then in _OUT_OF:
+        skip = 2 if then else 1
+        if words[0] == lead and then in ("", words[1]) and words[skip] in _TEN:
             return _bounded(scene, index, end + skip + 1, value_here, plain=True)
     if (
         words[0] in _TEN
@@ -94,9 +86,7 @@ def _score_at(scene: Passage, index: int) -> Score | None:
 
 
 def _range_goes_on(scene: Passage, end: int) -> bool:
-    if scene.word(end) in ("or", "to") and _value(scene, end + 1) is not None:
-        return True
-    return False
+    return scene.word(end) in ("or", "to") and _value(scene, end + 1) is not None
 
 
 def _value(scene: Passage, index: int) -> int | None:

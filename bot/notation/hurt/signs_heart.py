@@ -5,22 +5,27 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.spots import Spot
-from bot.notation.hurt.people import laughed
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Kind
 
 _FEELS = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.BURN, Cue.TIGHT, Cue.PRESSURE, Cue.QUALITY),
     *(Cue.KILLING, Cue.WHISPER, Cue.MARK, Cue.NUMB, Cue.SORE),
 )
+_FAR = 20
+"""Tokens over which a feeling may still be the chest's."""
 _ACHES = word_set("ache aches aching ached achy achey achin")
 _INSIDE = word_set("in on across into up through inside around round over behind under")
 _PUMPED = word_set(
-    "fire nice nicely good lovely pump pumped flyes flys flies pushups dips benching bench set sets reps press lol great"
+    """
+    fire nice nicely good lovely pump pumped flyes flys flies pushups dips benching bench
+    set sets reps press lol great
+    """
 )
 _AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work working activated")
 
@@ -33,11 +38,13 @@ def chest(scene: Passage) -> Iterator[Sign]:
         for feel in scene.of(*_FEELS):
             if _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot):
                 yield sign_of("chest", (feel, spot), spot)
-        if _something_in(scene, spot):
+        if _something_in(scene, spot) or _feels_like(scene, spot):
             yield sign_of("chest", (spot,), spot)
 
 
 def _of_chest(scene: Passage, feel: Mark, spot: Spot) -> bool:
+    if abs(feel.first - spot.first) > _FAR:
+        return False
     if spot in places_of(scene, feel):
         return True
     return bool(scene.words(spot.first - 2, spot.first) & _INSIDE) and near(scene, feel, spot, 8)
@@ -54,6 +61,13 @@ def _something_in(scene: Passage, spot: Spot) -> bool:
         "pump stretch it that working muscle strength growth size no never"
     )
     return bool(feels and noun) and not talk
+
+
+def _feels_like(scene: Passage, spot: Spot) -> bool:
+    """`chest feels like someone is standing on it`."""
+    feels = scene.word(spot.end) in ("feels", "felt", "feeling", "feel") or scene.word(spot.end + 1) in ("feeling",)
+    like = "like" in scene.words(spot.end + 1, spot.end + 5)
+    return feels and like and not scene.sentence_words(spot.first) & _PUMPED
 
 
 def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
@@ -152,6 +166,8 @@ def heart(scene: Passage) -> Iterator[Sign]:
 
 def spread(scene: Passage) -> Iterator[Sign]:
     """Pain in jaw and arm, or in either with sweat or sickness: how a heart may hurt."""
+    if not any(s.place.name in ("jaw", "arm") for s in scene.spots):
+        return
     for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.MARK, Cue.SORE, Cue.WHISPER):
         spots = [s for s in scene.spots if near(scene, s, m, 8)]
         jaw = [s for s in spots if s.place.name == "jaw"]

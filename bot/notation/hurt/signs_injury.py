@@ -5,12 +5,12 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.negation import negated
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.spots import Spot
 
 _NAMES_A_POP = word_set("a big loud something heard felt it proper massive horrible nasty sickening audible huge")
 

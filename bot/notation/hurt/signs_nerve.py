@@ -5,13 +5,13 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of, side_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
+from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.spots import Spot, implied
-from bot.notation.hurt.people import laughed
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.spots import Spot, implied
 
 _BURSTING = word_set("splitting exploding exploded explode explodes thunderclap bursting burst")
 
@@ -57,12 +57,10 @@ def no_feeling(scene: Passage) -> Iterator[Sign]:
 
 def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
     limb = spot.place.name in ("leg", "arm")
-    if spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb:
-        if scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"}) or scene.words(spot.end, spot.end + 2) & {
-            "in",
-            "on",
-        }:
-            return True
+    muscle = spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb
+    working = scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"})
+    if muscle and (working or scene.words(spot.end, spot.end + 2) & {"in", "on"}):
+        return True
     plural = spot.place.plural and spot.side is None
     return plural and laughed(scene, m) and bool({t.word for t in scene.tokens} & _PRAISE)
 
@@ -91,7 +89,7 @@ def weakness(scene: Passage) -> Iterator[Sign]:
             beside = [x for x in scene.of(Cue.PAIN, Cue.SHARP, Cue.MARK, Cue.NUMB, Cue.HURT) if near(scene, x, m, 14)]
             one = (side_of(scene, m, spot) or sudden or went) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
-            grip = spot.place.name == "hand" and spot.mine is not None and beside
+            grip = spot.place.name == "hand" and (beside or sudden or went)
             if one or legs or grip:
                 yield sign_of("weakness", (m, spot), spot)
 
@@ -99,9 +97,12 @@ def weakness(scene: Passage) -> Iterator[Sign]:
 def no_strength(scene: Passage) -> Iterator[Sign]:
     """`no strength in my left hand`, `can't move my arm`; a leg that gives way."""
     for m in scene.of(Cue.NO_STRENGTH):
-        for spot in [s for s in places_of(scene, m) if near(scene, m, s, 4)][:1]:
+        reach = 16 if scene.word(m.end) in ("them", "it", "both") else 4
+        for spot in [s for s in places_of(scene, m) if near(scene, m, s, reach)][:1]:
             organ = spot.place.tissue in (Tissue.CHEST, Tissue.ORGAN)
-            if stands(scene, m, spot) and not spot.place.plural and not organ and not _only_limited(scene, spot):
+            hands = spot.place.name == "hand" and "strength" in scene.words(m.first, m.end)
+            one = not spot.place.plural or hands
+            if stands(scene, m, spot) and one and not organ and not _only_limited(scene, spot):
                 yield sign_of("no strength", (m, spot), spot)
     for m in scene.of(Cue.GAVE_WAY):
         for spot in [s for s in places_of(scene, m) if near(scene, m, s, 4)][:1]:

@@ -1,7 +1,7 @@
 """Soreness, burning and hyperbole: when a body that trained is no body that hurts.
 
-Diffuse, on both sides, after earlier training and eased within days is soreness; one side, a joint, pinpoint or for weeks
-is not (the course of soreness: Vickers 2001, BMC Musculoskelet Disord 2:5; the telling apart is common practice).
+Diffuse, on both sides, after earlier training and eased within days is soreness; one side, a joint, pinpoint or for
+weeks is not (the course of soreness: Vickers 2001, BMC Musculoskelet Disord 2:5; the telling apart: common practice).
 """
 
 from bot.notation.hurt.cues import Cue
@@ -11,7 +11,6 @@ from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import Spot
-from bot.notation.hurt.tokens import Kind
 
 _ACHES = word_set("ache aches aching")
 _NOT_TRAINING = word_set("doms muscular soreness muscle from")
@@ -56,9 +55,9 @@ def _is_more(scene: Passage, mark: Mark) -> bool:
     """Sore for weeks, at rest, to the touch; or said to be no soreness of training."""
     if scene.sentence_words(mark.first) & _LASTING:
         return True
-    if any(t.kind is Kind.TIME and ("week" in t.word or "month" in t.word) for t in scene.tokens):
+    if scene.lasts_weeks:
         return True
-    denials = [i for i in range(len(scene.tokens)) if scene.word(i) in ("not", "isn't", "don't")]
+    denials = [m.first for m in scene.of(Cue.NOT) if scene.word(m.first) in ("not", "isn't", "don't")]
     return any(scene.same_sentence(i, mark.first) and scene.words(i + 1, i + 3) & _NOT_TRAINING for i in denials)
 
 

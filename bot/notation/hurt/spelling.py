@@ -65,6 +65,10 @@ class Speller:
         sure = self.slips(word)
         return Readings(sure, tuple(n for n in self._urgent.near(word) if n not in sure))
 
+    def in_doubt(self, word: str) -> tuple[str, ...]:
+        """The words of urgent signs one slip away."""
+        return self._urgent.near(word)
+
     def slips(self, word: str) -> tuple[str, ...]:
         """The targets nearest to a word that a slip explains, the nearest only."""
         found = [(OSA.distance(word, t), t) for t in self._targets.near(word, two=len(word) >= LONG - 2)]

@@ -106,7 +106,7 @@ def _mine(scene: Scene, first: int) -> bool | None:
         if word in ("his", "her", "their"):
             return False
         if word == "'s":
-            return False if any(x.cue is Cue.OTHER and x.end == index for x in scene.found) else None
+            return False if any(x.end == index for x in scene.of(Cue.OTHER)) else None
         if word not in _BETWEEN_SIDE and word not in SIDES:
             return None
     return None

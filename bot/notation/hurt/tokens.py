@@ -14,6 +14,7 @@ from enum import Enum
 
 from rapidfuzz.distance import OSA
 
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.variants import CANON, UNABLE
 
 
@@ -60,13 +61,15 @@ _SCANNER = re.compile(
     | (?P<set>
           (?:rpe|rir|@){_S}[:=]?{_S}{_N}
         | (?:set|rep|reps|round|week|day|no\.){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
-        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+(?:{_S}[x*,/+>-]{_S}\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
+        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+
+          (?:{_S}[x*,/+>-]{_S}\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
         | [x*]{_S}\d+\b
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
         | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
       )
     | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))
-    | (?P<time>\d{{1,4}}{_S}(?:minutes?|mins?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|wks?|months?|years?|yrs?)(?![a-z]))
+    | (?P<time>\d{{1,4}}{_S}
+          (?:minutes?|mins?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|wks?|months?|years?|yrs?)(?![a-z]))
     | (?P<number>{_N})
     | (?P<word>[a-z]+(?:'[a-z]+)*)
     | (?P<hard>[.!?;\n\r]+)
@@ -108,45 +111,23 @@ def _timed(tokens: list[Token]) -> list[Token]:
     out: list[Token] = []
     for token in tokens:
         last = out[-1] if out else None
-        number = last is not None and last.kind is Kind.NUMBER and token.gap is Gap.NONE and token.kind is Kind.WORD
-        if last and number and token.word not in _NO_TIME:
-            if any(OSA.distance(token.word, unit) <= 1 for unit in _TIMES):
-                out[-1] = Token(f"{last.word} {token.word}", last.start, token.end, last.gap, Kind.TIME)
-                continue
-        out.append(token)
+        if last is not None and last.kind is Kind.NUMBER and token.gap is Gap.NONE and _is_time(token):
+            out[-1] = Token(f"{last.word} {token.word}", last.start, token.end, last.gap, Kind.TIME)
+        else:
+            out.append(token)
     return out
 
 
-_NO_TIME = frozenset(
-    {
-        "in",
-        "mine",
-        "mind",
-        "men",
-        "mint",
-        "man",
-        "mid",
-        "mix",
-        "kin",
-        "pin",
-        "bin",
-        "fin",
-        "win",
-        "mi",
-        "sin",
-        "tin",
-        "gin",
-        "mum",
-        "main",
-        "minis",
-        "mini",
-        "min",
-        "our",
-        "ours",
-        "four",
-        "pour",
-        "tour",
-    }
+def _is_time(token: Token) -> bool:
+    if token.kind is not Kind.WORD or token.word in _NO_TIME:
+        return False
+    return any(OSA.distance(token.word, unit, score_cutoff=1) <= 1 for unit in _TIMES)
+
+
+_NO_TIME = word_set(
+    """
+    in mine mind men mint man mid mix kin pin bin fin win mi sin tin gin mum main minis mini min our ours four pour tour
+    """
 )
 
 
