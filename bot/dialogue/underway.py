@@ -70,11 +70,12 @@ class UnderWay:
         )
 
     def strengths(self, exercises: Iterable[str]) -> tuple[Keeping, ...]:
-        """The states to keep for these exercises; where a later session was reported already, to be built anew."""
+        """The states to keep for these exercises; to be built anew where a later session was reported already, and
+        where nothing of the exercise is left in this one: it counts as never done."""
         me = self.client.profile.id
         kept: list[Keeping] = []
         for name in exercises:
-            if not self.client.session_is_latest:
+            if not self.client.session_is_latest or all(p.exercise != name for p in self.session.done):
                 kept.append(StrengthStale(me, name))
                 continue
             exercise = self.session.plan.exercise(name)
