@@ -31,5 +31,5 @@ async def test_twenty_five_kills_lose_nothing(
     audit = await Killing(Plan(kills, seed=7), url, tmp_path, environment).run(open_store())
     assert (audit.lost, audit.twice, audit.disorder) == ([], [], [])
     assert audit.repeated <= audit.kills
-    assert audit.messages > 50
-    assert audit.reminders >= 24
+    assert audit.messages >= 2 * kills
+    assert audit.reminders >= 12
