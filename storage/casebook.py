@@ -10,7 +10,6 @@ history is, and only what the matter at hand may need:
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from typing import Any
 
 import sqlalchemy as sa
 
@@ -21,6 +20,7 @@ from bot.training.session import Session
 from storage.matters import NOTHING_OPEN, open_of
 from storage.people import ClientRow
 from storage.plans import programme_of
+from storage.ready import Row, ready
 from storage.record import session_of_key
 from storage.sessions import LIGHT, by_token, rows_to_sessions
 from storage.strengths import strengths_of
@@ -31,19 +31,19 @@ _c = sessions.c
 UNFINISHED_FOR = timedelta(days=2)
 """So long after its day a session without an end may still be the one that is meant."""
 
-_WINDOW = (
+_WINDOW = ready(
     sa.select(*LIGHT)
     .where(_c.client == sa.bindparam("of"), _c.day >= sa.bindparam("since"), _c.day <= sa.bindparam("to"))
     .order_by(_c.day, _c.planned_at)
 )
-_BY_ID = sa.select(*LIGHT).where(_c.id == sa.bindparam("session"), _c.client == sa.bindparam("of"))
-_LAST_REPORTED = (
+_BY_ID = ready(sa.select(*LIGHT).where(_c.id == sa.bindparam("session"), _c.client == sa.bindparam("of")))
+_LAST_REPORTED = ready(
     sa.select(*LIGHT)
     .where(_c.client == sa.bindparam("of"), _c.day <= sa.bindparam("to"), _c.first_at.is_not(None))
     .order_by(_c.day.desc(), _c.planned_at.desc())
     .limit(1)
 )
-_OF_DAY = sa.select(*LIGHT).where(_c.client == sa.bindparam("of"), _c.day == sa.bindparam("on"))
+_OF_DAY = ready(sa.select(*LIGHT).where(_c.client == sa.bindparam("of"), _c.day == sa.bindparam("on")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,9 +98,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
     )
 
 
-def _chosen(
-    work: Work, row: ClientRow, wanted: Wanted, window: Sequence[sa.Row[Any]], today: date
-) -> sa.Row[Any] | None:
+def _chosen(work: Work, row: ClientRow, wanted: Wanted, window: Sequence[Row], today: date) -> Row | None:
     """The session that is meant: the button's or the edited message's; else today's, an open one first; else the
     latest unfinished one of the last two days."""
     me = row.profile.id
@@ -121,7 +119,7 @@ def _chosen(
     return next(unfinished, None)
 
 
-def _is_latest(work: Work, row: ClientRow, chosen: sa.Row[Any], window: Sequence[sa.Row[Any]]) -> bool:
+def _is_latest(work: Work, row: ClientRow, chosen: Row, window: Sequence[Row]) -> bool:
     """Whether no later session has reports."""
     if row.last_day is None or row.last_day != chosen.day:
         return row.last_day is None or row.last_day < chosen.day

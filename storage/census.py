@@ -6,10 +6,11 @@ from datetime import datetime
 import sqlalchemy as sa
 
 from bot.training.people import ClientId, Standing
+from storage.ready import ready
 from storage.tables import clients, coaches
 from storage.work import Work
 
-_EVERYONE = (
+_EVERYONE = ready(
     sa.select(clients.c.id, clients.c.name, clients.c.standing, clients.c.joined_at, coaches.c.name.label("coach"))
     .join_from(clients, coaches, coaches.c.id == clients.c.coach)
     .order_by(clients.c.joined_at, clients.c.id)

@@ -11,6 +11,7 @@ from dataclasses import MISSING, dataclass, fields, is_dataclass
 from datetime import date, datetime, time
 from decimal import Decimal
 from enum import Enum
+from functools import lru_cache
 from types import NoneType, UnionType
 from typing import Any, Generic, TypeVar, Union, get_args, get_origin, get_type_hints
 
@@ -60,6 +61,7 @@ def _show_load(load: Load) -> str:
     return f"{load.thousandths} {load.unit.value}"
 
 
+@lru_cache(4096)
 def _read_load(text: str) -> Load:
     thousandths, unit = text.split(" ")
     return Load(int(thousandths), Unit(unit))
@@ -106,13 +108,30 @@ def _tuple(args: tuple[Any, ...]) -> Codec[Any]:
         one = _of(args[0])
         if one.encode is _same:
             return Codec(list, tuple)
-        encode, decode = one.encode, one.decode
-        return Codec(lambda value: [encode(v) for v in value], lambda body: tuple([decode(v) for v in body]))
+        encode = one.encode
+        return Codec(lambda value: [encode(v) for v in value], _sharing(one.decode))
     each = tuple(_of(arg) for arg in args)
     return Codec(
         lambda value: [c.encode(v) for c, v in zip(each, value, strict=True)],
         lambda body: tuple([c.decode(v) for c, v in zip(each, body, strict=True)]),
     )
+
+
+def _sharing(decode: Callable[[Json], Any]) -> Callable[[Json], Any]:
+    """Reads a list in which neighbours are often the same, as sets are: equal ones are read once, and shared."""
+
+    def decode_all(body: Json) -> tuple[Any, ...]:
+        read: list[Any] = []
+        last = None
+        for v in body:
+            if read and v == last:
+                read.append(read[-1])
+            else:
+                read.append(decode(v))
+                last = v
+        return tuple(read)
+
+    return decode_all
 
 
 def _union(args: tuple[Any, ...]) -> Codec[Any]:

@@ -20,6 +20,7 @@ from bot.training.people import SessionId
 from bot.training.session import Session
 from storage import sessions
 from storage.plans import PLAN
+from storage.ready import ready
 from storage.record import About, Origin
 from storage.sessions import Kept, Made
 from storage.tables import clients, programmes
@@ -28,17 +29,21 @@ from storage.work import Overtaken, Work
 
 SessionFact = SessionEnded | SessionReopened | SessionMoved | MissNoted | EffortRated
 
-_LOCK = (
+_LOCK = ready(
     sa.select(clients.c.coach, clients.c.snapshot)
     .where(clients.c.id == sa.bindparam("client"))
     .with_for_update(key_share=True)
 )
-_HAS_OPEN = sa.select(table.c.id).where(
-    table.c.client == sa.bindparam("of"), table.c.day == sa.bindparam("on"), table.c.ended.is_(None)
+_HAS_OPEN = ready(
+    sa.select(table.c.id).where(
+        table.c.client == sa.bindparam("of"), table.c.day == sa.bindparam("on"), table.c.ended.is_(None)
+    )
 )
-_PLAN = sa.insert(table)
-_LAST_DAY = sa.update(clients).where(clients.c.id == sa.bindparam("client")).values(last_day=sa.bindparam("as_day"))
-_REPORTED_ON = (
+_PLAN = ready(sa.insert(table))
+_LAST_DAY = ready(
+    sa.update(clients).where(clients.c.id == sa.bindparam("client")).values(last_day=sa.bindparam("as_day"))
+)
+_REPORTED_ON = ready(
     sa.update(clients)
     .where(
         clients.c.id == sa.bindparam("client"),
@@ -46,14 +51,14 @@ _REPORTED_ON = (
     )
     .values(last_day=sa.bindparam("as_day"))
 )
-_LATEST_REPORTED = (
+_LATEST_REPORTED = ready(
     sa.select(table.c.day)
     .where(table.c.client == sa.bindparam("of"), table.c.first_at.is_not(None))
     .order_by(table.c.day.desc())
     .limit(1)
 )
-_WORKOUTS = sa.select(programmes.c.workouts).where(programmes.c.snapshot == sa.bindparam("of_snapshot"))
-_ADVANCE = (
+_WORKOUTS = ready(sa.select(programmes.c.workouts).where(programmes.c.snapshot == sa.bindparam("of_snapshot")))
+_ADVANCE = ready(
     sa.update(clients)
     .where(
         clients.c.id == sa.bindparam("client"),
@@ -62,7 +67,7 @@ _ADVANCE = (
     )
     .values(workout=sa.bindparam("next"), workout_since=sa.bindparam("since"))
 )
-_HANDLED = (
+_HANDLED = ready(
     sa.update(table)
     .where(table.c.coach == sa.bindparam("of_coach"), table.c.id.in_((sa.bindparam("named"), sa.bindparam("session"))))
     .values(handled_at=sa.bindparam("now"))

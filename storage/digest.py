@@ -2,7 +2,6 @@
 
 from collections import defaultdict
 from datetime import UTC, datetime, timedelta
-from typing import Any
 
 import sqlalchemy as sa
 
@@ -11,6 +10,7 @@ from bot.dialogue.incoming import RuleKind
 from bot.training.people import Coach
 from storage.columns import fixed
 from storage.matters import COLUMNS, read_open
+from storage.ready import Row, ready
 from storage.schedule import last_at
 from storage.sessions import LIGHT, Kept, rows_to_sessions
 from storage.tables import clients, matters, sessions
@@ -20,38 +20,42 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 """So far back goes a digest that has no other before it."""
 
 _c, _s, _m = clients.c, sessions.c, matters.c
-_CLIENTS = (
+_CLIENTS = ready(
     sa.select(_c.id, _c.name, _c.zone, _c.readiness_flagged, _c.readiness_at, _c.unreachable_at)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
-_TOUCHED = sa.select(*LIGHT).where(_s.coach == sa.bindparam("of"), _s.touched_at > sa.bindparam("since"))
-_MISSING = sa.select(*LIGHT).where(
-    _s.coach == sa.bindparam("of"),
-    _s.miss_at.is_not(None),
-    _s.miss_at > sa.bindparam("ever"),
-    _s.handled_at.is_(None),
-    _s.ended.is_(None),
-    _s.first_at.is_(None),
+_TOUCHED = ready(sa.select(*LIGHT).where(_s.coach == sa.bindparam("of"), _s.touched_at > sa.bindparam("since")))
+_MISSING = ready(
+    sa.select(*LIGHT).where(
+        _s.coach == sa.bindparam("of"),
+        _s.miss_at.is_not(None),
+        _s.miss_at > sa.bindparam("ever"),
+        _s.handled_at.is_(None),
+        _s.ended.is_(None),
+        _s.first_at.is_(None),
+    )
 )
-_OPEN = sa.select(*COLUMNS, _m.handled_at).where(_m.coach == sa.bindparam("of"), _m.closed_at.is_(None)).order_by(_m.id)
+_OPEN = ready(
+    sa.select(*COLUMNS, _m.handled_at).where(_m.coach == sa.bindparam("of"), _m.closed_at.is_(None)).order_by(_m.id)
+)
 
 
 def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...]:
     """An entry for each client with anything to tell, the longest known first. Pain and missed sessions that the coach
     has marked as handled are only told where they happened since the last digest."""
     since = last_at(work, coach.id, RuleKind.DIGEST) or now - FIRST_LOOKS_BACK
-    seen: dict[str, sa.Row[Any]] = {r.id: r for r in work.all(_TOUCHED, {"of": coach.id, "since": since})}
+    seen: dict[str, Row] = {r.id: r for r in work.all(_TOUCHED, {"of": coach.id, "since": since})}
     seen |= {r.id: r for r in work.all(_MISSING, {"of": coach.id, "ever": datetime.min.replace(tzinfo=UTC)})}
     told: dict[str, list[Kept]] = defaultdict(list)
-    missed: dict[str, list[sa.Row[Any]]] = defaultdict(list)
+    missed: dict[str, list[Row]] = defaultdict(list)
     reported = [r for r in seen.values() if r.last_at is not None and r.touched_at > since]
     for kept in rows_to_sessions(work, sorted(reported, key=lambda r: (r.day, r.planned_at))):
         told[kept.session.client].append(kept)
     for row in sorted(seen.values(), key=lambda r: (r.day, r.planned_at)):
         if row.miss_at is not None and row.first_at is None and (row.miss_at > since or row.handled_at is None):
             missed[row.client].append(row)
-    waiting: dict[str, list[sa.Row[Any]]] = defaultdict(list)
+    waiting: dict[str, list[Row]] = defaultdict(list)
     for row in work.all(_OPEN, {"of": coach.id}):
         if row.handled_at is None or row.at > since:
             waiting[row.client].append(row)
@@ -65,12 +69,12 @@ def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...
 
 def _entry(
     work: Work,
-    row: sa.Row[Any],
+    row: Row,
     since: datetime,
     *,
     told: list[Kept],
-    missed: list[sa.Row[Any]],
-    waiting: list[sa.Row[Any]],
+    missed: list[Row],
+    waiting: list[Row],
 ) -> DigestEntry:
     matters_open = read_open(work, waiting, row.zone)
     return DigestEntry(

@@ -20,6 +20,7 @@ from bot.training.people import ClientId, Gym, Standing
 from bot.training.units import Unit
 from storage import plans, schedule
 from storage.plans import GYM
+from storage.ready import ready
 from storage.record import About, Origin
 from storage.tables import clients, coaches, invites
 from storage.work import Overtaken, Work, insert_new
@@ -38,8 +39,8 @@ ClientFact = (
     | ProgrammeAssigned
 )
 
-_INVITE = sa.insert(invites)
-_USE = (
+_INVITE = ready(sa.insert(invites))
+_USE = ready(
     sa.update(invites)
     .where(
         invites.c.token_hash == sa.bindparam("hash"),
@@ -50,12 +51,14 @@ _USE = (
     .values(used_at=sa.bindparam("now"))
 )
 _NEW_COACH = insert_new(coaches, "chat")
-_ZONE_OF = sa.select(coaches.c.zone).where(coaches.c.id == sa.bindparam("coach"))
-_NEW_CLIENT = sa.insert(clients)
-_HAS_CLIENT = sa.select(clients.c.id).where(
-    clients.c.chat == sa.bindparam("in_chat"), clients.c.standing != Standing.WITHDRAWN.value
+_ZONE_OF = ready(sa.select(coaches.c.zone).where(coaches.c.id == sa.bindparam("coach")))
+_NEW_CLIENT = ready(sa.insert(clients))
+_HAS_CLIENT = ready(
+    sa.select(clients.c.id).where(
+        clients.c.chat == sa.bindparam("in_chat"), clients.c.standing != Standing.WITHDRAWN.value
+    )
 )
-_COACH_OF = sa.select(clients.c.coach).where(clients.c.id == sa.bindparam("client"))
+_COACH_OF = ready(sa.select(clients.c.coach).where(clients.c.id == sa.bindparam("client")))
 
 
 def follow_coach(work: Work, fact: CoachFact, origin: Origin) -> About:

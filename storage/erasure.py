@@ -3,6 +3,7 @@
 import sqlalchemy as sa
 
 from bot.training.people import ClientId
+from storage.ready import ready
 from storage.tables import (
     clients,
     coaches,
@@ -21,14 +22,14 @@ from storage.tables import (
 )
 from storage.work import Work
 
-_CHAT = sa.select(clients.c.chat).where(clients.c.id == sa.bindparam("gone")).with_for_update()
-_OTHERS = (
+_CHAT = ready(sa.select(clients.c.chat).where(clients.c.id == sa.bindparam("gone")).with_for_update())
+_OTHERS = ready(
     sa.select(clients.c.id)
     .where(clients.c.chat == sa.bindparam("in_chat"), clients.c.id != sa.bindparam("gone"))
     .union_all(sa.select(coaches.c.id).where(coaches.c.chat == sa.bindparam("in_chat")))
 )
-_OPENS = sa.insert(forgetting)
-_SHUTS = sa.delete(forgetting).where(forgetting.c.client == sa.bindparam("gone"))
+_OPENS = ready(sa.insert(forgetting))
+_SHUTS = ready(sa.delete(forgetting).where(forgetting.c.client == sa.bindparam("gone")))
 _OF_CLIENT = tuple(
     sa.delete(table).where(column == sa.bindparam("gone"))
     for table, column in (

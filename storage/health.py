@@ -9,14 +9,15 @@ import sqlalchemy as sa
 from storage import outbox as out
 from storage.columns import fixed
 from storage.inbox import set_aside_count
+from storage.ready import Ready, ready
 from storage.tables import inbox, outbox, schedule
 from storage.work import Work
 
-_INBOX = sa.select(sa.func.count()).select_from(inbox).where(inbox.c.state == fixed("waiting"))
-_RECEIVED = sa.select(sa.func.min(inbox.c.received_at)).where(inbox.c.state == fixed("waiting"))
-_OUTBOX = sa.select(sa.func.min(outbox.c.made_at)).where(outbox.c.state == fixed("waiting"))
-_SENDING = sa.select(sa.func.count()).select_from(outbox).where(outbox.c.state == fixed("sending"))
-_DUE = sa.select(sa.func.count()).select_from(schedule).where(schedule.c.next_due_at <= sa.bindparam("now"))
+_INBOX = ready(sa.select(sa.func.count()).select_from(inbox).where(inbox.c.state == fixed("waiting")))
+_RECEIVED = ready(sa.select(sa.func.min(inbox.c.received_at)).where(inbox.c.state == fixed("waiting")))
+_OUTBOX = ready(sa.select(sa.func.min(outbox.c.made_at)).where(outbox.c.state == fixed("waiting")))
+_SENDING = ready(sa.select(sa.func.count()).select_from(outbox).where(outbox.c.state == fixed("sending")))
+_DUE = ready(sa.select(sa.func.count()).select_from(schedule).where(schedule.c.next_due_at <= sa.bindparam("now")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +45,6 @@ def health(work: Work, now: datetime) -> Health:
     )
 
 
-def _scalar(work: Work, statement: sa.Select[Any], **params: object) -> Any:
+def _scalar(work: Work, statement: Ready, **params: object) -> Any:
     row = work.first(statement, params)
     return None if row is None else row[0]

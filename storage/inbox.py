@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 import sqlalchemy as sa
 
 from storage.columns import fixed
+from storage.ready import ready
 from storage.tables import inbox
 from storage.work import Work, insert_new
 
@@ -43,7 +44,7 @@ class InboxRow:
 _row = inbox.c
 _WAITING = _row.state == fixed("waiting")
 _RECEIVE = insert_new(inbox, "bot", "update_id")
-_CHATS = (
+_CHATS = ready(
     sa.select(_row.chat).where(_WAITING).group_by(_row.chat).order_by(sa.func.min(_row.id)).limit(sa.bindparam("limit"))
 )
 _HEAD = (
@@ -57,18 +58,18 @@ _FREE = sa.or_(_row.lease_until.is_(None), _row.lease_until <= sa.bindparam("now
 _LOCKED_HEAD = (
     sa.select(_row.id).where(_row.id == _HEAD, _WAITING, _FREE).with_for_update(skip_locked=True).scalar_subquery()
 )
-_CLAIM = (
+_CLAIM = ready(
     sa.update(inbox)
     .where(_row.id == _LOCKED_HEAD, _WAITING)
     .values(worker=sa.bindparam("by"), lease_until=sa.bindparam("until"))
     .returning(_row.id, _row.update_id, _row.chat, _row.raw, _row.received_at, _row.attempts)
 )
-_DONE = (
+_DONE = ready(
     sa.update(inbox)
     .where(_row.id == sa.bindparam("row"), _WAITING)
     .values(state="done", raw=b"", lease_until=None, done_at=sa.bindparam("now"))
 )
-_FAILED = (
+_FAILED = ready(
     sa.update(inbox)
     .where(_row.id == sa.bindparam("row"), _WAITING)
     .values(
@@ -80,14 +81,14 @@ _FAILED = (
     )
     .returning(_row.state)
 )
-_ASIDE = sa.select(sa.func.count()).select_from(inbox).where(_row.state == fixed("aside"))
-_AGAIN = (
+_ASIDE = ready(sa.select(sa.func.count()).select_from(inbox).where(_row.state == fixed("aside")))
+_AGAIN = ready(
     sa.update(inbox)
     .where(_row.state == fixed("aside"))
     .values(state="waiting", attempts=0, lease_until=None, done_at=None)
 )
-_RELEASE = sa.update(inbox).where(_WAITING, _row.lease_until.is_not(None)).values(lease_until=None)
-_PURGE = sa.delete(inbox).where(_row.done_at < sa.bindparam("before"), _row.state == fixed("done"))
+_RELEASE = ready(sa.update(inbox).where(_WAITING, _row.lease_until.is_not(None)).values(lease_until=None))
+_PURGE = ready(sa.delete(inbox).where(_row.done_at < sa.bindparam("before"), _row.state == fixed("done")))
 
 
 def receive(work: Work, updates: Sequence[RawUpdate], *, now: datetime) -> tuple[int, ...]:

@@ -5,18 +5,19 @@ from datetime import datetime, timedelta
 import sqlalchemy as sa
 from sqlalchemy.dialects import postgresql, sqlite
 
+from storage.ready import ready
 from storage.tables import leases
-from storage.work import PerEngine, Work
+from storage.work import Work
 
 _HELD = sa.or_(leases.c.holder == sa.bindparam("by"), leases.c.until <= sa.bindparam("now"))
 _NEW: dict[str, sa.ColumnElement[str]] = {"holder": sa.bindparam("by"), "until": sa.bindparam("ends")}
 _lite = sqlite.insert(leases).values(name=sa.bindparam("lease"), **_NEW)
 _post = postgresql.insert(leases).values(name=sa.bindparam("lease"), **_NEW)
-_TAKE = PerEngine(
+_TAKE = ready(
     _lite.on_conflict_do_update(index_elements=["name"], set_=_NEW, where=_HELD),
     _post.on_conflict_do_update(index_elements=["name"], set_=_NEW, where=_HELD),
 )
-_GIVE = sa.delete(leases).where(leases.c.name == sa.bindparam("lease"), leases.c.holder == sa.bindparam("by"))
+_GIVE = ready(sa.delete(leases).where(leases.c.name == sa.bindparam("lease"), leases.c.holder == sa.bindparam("by")))
 
 
 def take(work: Work, name: str, holder: str, now: datetime, seconds: int) -> bool:

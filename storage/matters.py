@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 from enum import StrEnum
-from typing import Any
 from zoneinfo import ZoneInfo
 
 import sqlalchemy as sa
@@ -16,6 +15,7 @@ from bot.dialogue.desk import OpenDoubt, OpenPain, OpenQuestion
 from bot.training.pain import PainSaid
 from bot.training.people import ClientId, CoachId
 from storage.codec import codec
+from storage.ready import Row, ready
 from storage.tables import clients, matters
 from storage.work import Work, insert_or_replace
 
@@ -64,7 +64,7 @@ class Open:
 NOTHING_OPEN = Open()
 
 COLUMNS = (_c.id, _c.client, _c.kind, _c.key, _c.session, _c.body, _c.holds, _c.at)
-_OF_CLIENT = sa.select(*COLUMNS).where(_c.client == sa.bindparam("of"), _OPEN).order_by(_c.id)
+_OF_CLIENT = ready(sa.select(*COLUMNS).where(_c.client == sa.bindparam("of"), _OPEN).order_by(_c.id))
 
 
 def open_of(work: Work, client: ClientId, zone: str) -> Open:
@@ -72,7 +72,7 @@ def open_of(work: Work, client: ClientId, zone: str) -> Open:
     return read_open(work, work.all(_OF_CLIENT, {"of": client}), zone)
 
 
-def read_open(work: Work, rows: Sequence[sa.Row[Any]], zone: str) -> Open:
+def read_open(work: Work, rows: Sequence[Row], zone: str) -> Open:
     """The same from its rows."""
     pains: list[OpenPain] = []
     held: dict[str, date] = {}
@@ -88,7 +88,7 @@ def read_open(work: Work, rows: Sequence[sa.Row[Any]], zone: str) -> Open:
     return Open(tuple(pains), tuple(doubts), tuple(questions), tuple(held.items()))
 
 
-def _words(work: Work, row: sa.Row[Any]) -> str:
+def _words(work: Work, row: Row) -> str:
     return WORDS.read_kept(work.unseal(row.body)).words
 
 
@@ -97,17 +97,17 @@ def _words(work: Work, row: sa.Row[Any]) -> str:
 _OPENED = insert_or_replace(
     matters, "client", "kind", "key", columns=("session", "body", "holds", "at", "closed_at", "handled_at")
 )
-_CLOSE = (
+_CLOSE = ready(
     sa.update(matters)
     .where(_c.client == sa.bindparam("of"), _c.kind == sa.bindparam("what"), _c.key == sa.bindparam("with_key"), _OPEN)
     .values(closed_at=sa.bindparam("now"), holds=False)
 )
-_CLOSE_ALL = (
+_CLOSE_ALL = ready(
     sa.update(matters)
     .where(_c.client == sa.bindparam("of"), _c.kind == sa.bindparam("what"), _OPEN)
     .values(closed_at=sa.bindparam("now"), holds=False)
 )
-_COUNT = (
+_COUNT = ready(
     sa.update(clients)
     .where(clients.c.id == sa.bindparam("of"))
     .values(
@@ -117,13 +117,13 @@ _COUNT = (
         .scalar_subquery()
     )
 )
-_PAIN = sa.select(*COLUMNS).where(
-    _c.client == sa.bindparam("of"), _c.kind == "pain", _c.key == sa.bindparam("with_key")
+_PAIN = ready(
+    sa.select(*COLUMNS).where(_c.client == sa.bindparam("of"), _c.kind == "pain", _c.key == sa.bindparam("with_key"))
 )
-_ALL_PAIN = sa.select(*COLUMNS).where(_c.client == sa.bindparam("of"), _c.kind == "pain")
-_REWRITE = sa.update(matters).where(_c.id == sa.bindparam("row")).values(body=sa.bindparam("as_body"))
-_LIFT = sa.update(matters).where(_c.id == sa.bindparam("row")).values(holds=False)
-_HANDLED = (
+_ALL_PAIN = ready(sa.select(*COLUMNS).where(_c.client == sa.bindparam("of"), _c.kind == "pain"))
+_REWRITE = ready(sa.update(matters).where(_c.id == sa.bindparam("row")).values(body=sa.bindparam("as_body")))
+_LIFT = ready(sa.update(matters).where(_c.id == sa.bindparam("row")).values(holds=False))
+_HANDLED = ready(
     sa.update(matters)
     .where(_c.coach == sa.bindparam("of_coach"), _c.key == sa.bindparam("with_key"), _c.kind == "pain")
     .values(handled_at=sa.bindparam("now"))

@@ -9,12 +9,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
-from typing import Any
 
 import sqlalchemy as sa
 
 from bot.saying import Repeat
 from storage.columns import fixed
+from storage.ready import Row, ready
 from storage.tables import outbox
 from storage.work import Work, insert_new
 
@@ -87,7 +87,7 @@ _IN_FLIGHT = sa.exists().where(_busy.c.chat == _c.chat, _busy.c.state == fixed("
 _PUT = insert_new(outbox, "key")
 _newer = outbox.alias("newer")
 _NEWER = sa.select(_newer.c.id).where(_newer.c.key == sa.bindparam("with_key")).scalar_subquery()
-_SUPERSEDE = (
+_SUPERSEDE = ready(
     sa.update(outbox)
     .where(
         _WAITING,
@@ -99,7 +99,7 @@ _SUPERSEDE = (
     )
     .values(state="superseded", closed_at=sa.bindparam("now"), body=b"")
 )
-_ONE_CLAIM_AT_A_TIME = sa.select(sa.func.pg_advisory_xact_lock(0x63686F78))
+_ONE_CLAIM_AT_A_TIME = ready(sa.select(sa.func.pg_advisory_xact_lock(0x63686F78)))
 _CHOSEN = (
     sa.select(_c.id)
     .where(_DUE, _IS_HEAD, ~_IN_FLIGHT)
@@ -110,7 +110,7 @@ _CHOSEN = (
     .prefix_with("MATERIALIZED", dialect="postgresql")
 )
 """Once and for all: as a plain subquery PostgreSQL may run it again for each row, and so claim more than the limit."""
-_CLAIM = (
+_CLAIM = ready(
     sa.update(outbox)
     .where(_c.id.in_(sa.select(_CHOSEN.c.id)), _WAITING)
     .values(state="sending", tries=_c.tries + 1, worker=sa.bindparam("by"), lease_until=sa.bindparam("until"))
@@ -120,7 +120,7 @@ _CLAIM = (
     )
 )
 _MINE = sa.and_(_c.id == sa.bindparam("parcel"), _SENDING)
-_SENT = (
+_SENT = ready(
     sa.update(outbox)
     .where(_MINE)
     .values(
@@ -132,7 +132,7 @@ _SENT = (
         closed_at=sa.bindparam("now"),
     )
 )
-_BACK = (
+_BACK = ready(
     sa.update(outbox)
     .where(_MINE)
     .values(
@@ -144,7 +144,7 @@ _BACK = (
         maybe_sent=sa.case((sa.bindparam("maybe", type_=_c.maybe_sent.type) == 1, 1), else_=_c.maybe_sent),
     )
 )
-_CLOSE = (
+_CLOSE = ready(
     sa.update(outbox)
     .where(_MINE)
     .values(
@@ -155,7 +155,7 @@ _CLOSE = (
         closed_at=sa.bindparam("now"),
     )
 )
-_DROP_CHAT = (
+_DROP_CHAT = ready(
     sa.update(outbox)
     .where(_WAITING, _c.chat == sa.bindparam("in_chat"))
     .values(state="dead", body=b"", error=sa.bindparam("why"), closed_at=sa.bindparam("now"))
@@ -168,19 +168,19 @@ _LOST = sa.and_(
         _c.worker == sa.bindparam("own"),
     ),
 )
-_RECOVER_DROPPED = (
+_RECOVER_DROPPED = ready(
     sa.update(outbox)
     .where(_LOST, _c.repeat == fixed("drop"))
     .values(state="unknown", body=b"", lease_until=None, closed_at=sa.bindparam("now"))
 )
-_RECOVER = (
+_RECOVER = ready(
     sa.update(outbox)
     .where(_LOST, _c.repeat != fixed("drop"))
     .values(state="waiting", maybe_sent=True, lease_until=None, next_at=sa.bindparam("now"))
 )
-_NEXT = sa.select(sa.func.min(_c.next_at)).where(_WAITING, _IS_HEAD, ~_IN_FLIGHT)
-_COUNT = sa.select(sa.func.count()).select_from(outbox).where(_WAITING)
-_PURGE = sa.delete(outbox).where(_c.closed_at < sa.bindparam("before"))
+_NEXT = ready(sa.select(sa.func.min(_c.next_at)).where(_WAITING, _IS_HEAD, ~_IN_FLIGHT))
+_COUNT = ready(sa.select(sa.func.count()).select_from(outbox).where(_WAITING))
+_PURGE = ready(sa.delete(outbox).where(_c.closed_at < sa.bindparam("before")))
 
 
 def put(work: Work, parcels: Sequence[NewParcel], *, now: datetime) -> None:
@@ -224,7 +224,7 @@ def claim_due(work: Work, *, worker: str, now: datetime, limit: int, lease_s: in
     return tuple(sorted(claimed, key=lambda parcel: (parcel.urgency, parcel.id)))
 
 
-def _parcel(work: Work, row: sa.Row[Any]) -> Parcel:
+def _parcel(work: Work, row: Row) -> Parcel:
     return Parcel(
         id=row.id,
         key=row.key,

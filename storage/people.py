@@ -13,6 +13,7 @@ from bot.training.units import Unit
 from storage.columns import fixed
 from storage.erasure import forget
 from storage.plans import GYM
+from storage.ready import Row, ready
 from storage.tables import clients, coaches, invites, talks
 from storage.work import Work, insert_new
 
@@ -57,22 +58,24 @@ def _locked(statement: sa.Select[Any]) -> sa.Select[Any]:
     return statement.with_for_update(key_share=True, of=clients)
 
 
-_BY_ID_LOCKED = _locked(_BY_ID)
-_OF_COACH_LOCKED = _locked(_BY_ID.where(_c.coach == sa.bindparam("of_coach")))
+_BY_ID_LOCKED = ready(_locked(_BY_ID))
+_OF_COACH_LOCKED = ready(_locked(_BY_ID.where(_c.coach == sa.bindparam("of_coach"))))
 _own = coaches.alias("own")
-_BY_CHAT = _locked(
-    _OF_CLIENT.add_columns(
-        _own.c.id.label("own_coach"), talks.c.data.label("talk_data"), talks.c.expires_at.label("talk_expires_at")
+_BY_CHAT = ready(
+    _locked(
+        _OF_CLIENT.add_columns(
+            _own.c.id.label("own_coach"), talks.c.data.label("talk_data"), talks.c.expires_at.label("talk_expires_at")
+        )
+        .outerjoin(_own, _own.c.chat == _c.chat)
+        .outerjoin(talks, talks.c.chat == _c.chat)
+        .where(_c.chat == sa.bindparam("in_chat"))
+        .order_by(_c.standing == fixed("withdrawn"), _c.joined_at.desc())
+        .limit(1)
     )
-    .outerjoin(_own, _own.c.chat == _c.chat)
-    .outerjoin(talks, talks.c.chat == _c.chat)
-    .where(_c.chat == sa.bindparam("in_chat"))
-    .order_by(_c.standing == fixed("withdrawn"), _c.joined_at.desc())
-    .limit(1)
 )
-_COACH_BY_ID = sa.select(coaches).where(coaches.c.id == sa.bindparam("coach"))
-_COACH_BY_CHAT = sa.select(coaches).where(coaches.c.chat == sa.bindparam("in_chat"))
-_INVITE = (
+_COACH_BY_ID = ready(sa.select(coaches).where(coaches.c.id == sa.bindparam("coach")))
+_COACH_BY_CHAT = ready(sa.select(coaches).where(coaches.c.chat == sa.bindparam("in_chat")))
+_INVITE = ready(
     sa.select(invites.c.coach, invites.c.expires_at, invites.c.used_at, coaches.c.name)
     .join_from(invites, coaches, coaches.c.id == invites.c.coach, isouter=True)
     .where(invites.c.token_hash == sa.bindparam("hash"))
@@ -106,7 +109,7 @@ def client_at(work: Work, chat: int) -> Client | None:
     return read_client(work, row).profile
 
 
-def at_chat(work: Work, chat: int) -> sa.Row[Any] | None:
+def at_chat(work: Work, chat: int) -> Row | None:
     """The row of this chat's client (a withdrawn one where there is no other), with `own_coach`, the id under which
     the same chat is a coach's, and the talk."""
     return work.first(_BY_CHAT, {"in_chat": chat})
@@ -139,7 +142,7 @@ def new_coach_invite(work: Work, token_hash: str, expires_at: datetime, now: dat
     work.run(_NEW_INVITE, row)
 
 
-def read_client(work: Work, row: sa.Row[Any]) -> ClientRow:
+def read_client(work: Work, row: Row) -> ClientRow:
     """A client from a row with the coach's columns beside it."""
     profile = Client(
         id=row.id,
@@ -162,7 +165,7 @@ def read_client(work: Work, row: sa.Row[Any]) -> ClientRow:
     return ClientRow(profile, coach, row.snapshot, row.matters_open, row.last_day)
 
 
-def _read_coach(work: Work, row: sa.Row[Any]) -> Coach:
+def _read_coach(work: Work, row: Row) -> Coach:
     return Coach(row.id, row.chat, work.unseal(row.name), row.zone, row.digest_at)
 
 

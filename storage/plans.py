@@ -8,6 +8,7 @@ import sqlalchemy as sa
 from bot.training.people import Gym, Programme
 from bot.training.plan import PlannedSession
 from storage.codec import codec
+from storage.ready import ready
 from storage.tables import programmes, shelves
 from storage.work import Work, insert_new, insert_or_replace
 
@@ -17,8 +18,8 @@ GYM = codec(Gym)
 
 _KEEP = insert_new(programmes, "snapshot")
 _SHELVE = insert_or_replace(shelves, "coach", "programme", columns=("snapshot", "at"))
-_ONE = sa.select(programmes.c.body).where(programmes.c.snapshot == sa.bindparam("snapshot"))
-_SHELF = (
+_ONE = ready(sa.select(programmes.c.body).where(programmes.c.snapshot == sa.bindparam("snapshot")))
+_SHELF = ready(
     sa.select(shelves.c.snapshot)
     .where(shelves.c.coach == sa.bindparam("coach"))
     .order_by(shelves.c.at.desc())

@@ -11,6 +11,7 @@ from bot.faults import StoreFault
 from bot.training.facts import Fact
 from bot.training.people import ClientId, SessionId
 from storage.codec import VERSION, Codec, codec
+from storage.ready import ready
 from storage.tables import facts
 from storage.work import Work
 
@@ -47,14 +48,14 @@ CODECS: dict[str, Codec[Fact]] = {kind.__name__: codec(kind) for kind in get_arg
 """By the name under which each kind of fact is kept: a class that gets another name must keep its old one here."""
 
 _c = facts.c
-_APPEND = sa.insert(facts).inline()
-_OF_CLIENT = (
+_APPEND = ready(sa.insert(facts).inline())
+_OF_CLIENT = ready(
     sa.select(facts)
     .where(_c.client == sa.bindparam("of"), _c.id > sa.bindparam("after"))
     .order_by(_c.id)
     .limit(sa.bindparam("limit"))
 )
-_SESSION_OF_KEY = (
+_SESSION_OF_KEY = ready(
     sa.select(_c.session)
     .where(_c.client == sa.bindparam("of"), _c.key == sa.bindparam("with_key"))
     .order_by(_c.id.desc())

@@ -4,14 +4,17 @@ from datetime import datetime
 
 import sqlalchemy as sa
 
+from storage.ready import ready
 from storage.tables import relays
 from storage.work import Work, insert_or_replace
 
 _KEEP = insert_or_replace(relays, "chat", "message", columns=("about", "other_message", "at"))
-_ONE = sa.select(relays.c.about, relays.c.other_message).where(
-    relays.c.chat == sa.bindparam("in_chat"), relays.c.message == sa.bindparam("at_message")
+_ONE = ready(
+    sa.select(relays.c.about, relays.c.other_message).where(
+        relays.c.chat == sa.bindparam("in_chat"), relays.c.message == sa.bindparam("at_message")
+    )
 )
-_PURGE = sa.delete(relays).where(relays.c.at < sa.bindparam("before"))
+_PURGE = ready(sa.delete(relays).where(relays.c.at < sa.bindparam("before")))
 
 
 def keep_about(work: Work, *, chat: int, message: int, about: str, other_message: int | None, now: datetime) -> None:

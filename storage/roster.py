@@ -1,7 +1,6 @@
 """The coach's people in a line each: from kept columns and the last four weeks of sessions, by index."""
 
 from datetime import date, datetime, timedelta
-from typing import Any
 
 import sqlalchemy as sa
 
@@ -9,32 +8,35 @@ from bot.dialogue.desk import RosterLine
 from bot.training.calendar import local_day
 from bot.training.people import Coach, Standing
 from storage.columns import fixed
+from storage.ready import Row, ready
 from storage.tables import clients, sessions
 from storage.work import Work
 
 WEEKS = timedelta(weeks=4)
 
 _c, _s = clients.c, sessions.c
-_CLIENTS = (
+_CLIENTS = ready(
     sa.select(_c.id, _c.name, _c.zone, _c.days, _c.standing, _c.unreachable_at, _c.last_day)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
-_SESSIONS = sa.select(_s.client, _s.day, _s.ended, _s.first_at).where(
-    _s.coach == sa.bindparam("of"), _s.day >= sa.bindparam("since")
+_SESSIONS = ready(
+    sa.select(_s.client, _s.day, _s.ended, _s.first_at).where(
+        _s.coach == sa.bindparam("of"), _s.day >= sa.bindparam("since")
+    )
 )
 
 
 def roster(work: Work, coach: Coach, now: datetime) -> tuple[RosterLine, ...]:
     """Everyone who has not withdrawn, the longest known first."""
-    recent: dict[str, list[sa.Row[Any]]] = {}
+    recent: dict[str, list[Row]] = {}
     for session in work.all(_SESSIONS, {"of": coach.id, "since": local_day(now, coach.zone) - WEEKS}):
         recent.setdefault(session.client, []).append(session)
     rows = work.all(_CLIENTS, {"of": coach.id})
     return tuple(_line(work, row, recent.get(row.id, []), local_day(now, row.zone)) for row in rows)
 
 
-def _line(work: Work, row: sa.Row[Any], recent: list[sa.Row[Any]], today: date) -> RosterLine:
+def _line(work: Work, row: Row, recent: list[Row], today: date) -> RosterLine:
     due = [s for s in recent if s.day < today or s.ended is not None or s.first_at is not None]
     is_over = any(s.day == today and (s.ended is not None or s.first_at is not None) for s in recent)
     return RosterLine(
@@ -49,7 +51,7 @@ def _line(work: Work, row: sa.Row[Any], recent: list[sa.Row[Any]], today: date) 
     )
 
 
-def _next_day(row: sa.Row[Any], recent: list[sa.Row[Any]], today: date, *, is_over: bool) -> date | None:
+def _next_day(row: Row, recent: list[Row], today: date, *, is_over: bool) -> date | None:
     """The next training day, or an earlier one to which an open session was moved."""
     start = today + timedelta(days=1) if is_over else today
     days = [start + timedelta(days=n) for n in range(7)]

@@ -14,6 +14,7 @@ import sqlalchemy as sa
 from bot.dialogue.incoming import RuleKind
 from bot.dialogue.turn import RuleSet
 from bot.training.calendar import instant, local_day
+from storage.ready import ready
 from storage.tables import schedule
 from storage.work import Overtaken, Work, insert_or_replace
 
@@ -68,25 +69,25 @@ class Times:
 
 
 _THIS = sa.and_(_c.whose == sa.bindparam("of"), _c.kind == sa.bindparam("what"), _c.ref == sa.bindparam("about_ref"))
-_ONE = sa.select(_c.zone, _c.hour, _c.days, _c.once_at, _c.last_day).where(_THIS)
-_REMOVE = sa.delete(schedule).where(_THIS)
-_DROP = sa.delete(schedule).where(_c.whose == sa.bindparam("of"))
+_ONE = ready(sa.select(_c.zone, _c.hour, _c.days, _c.once_at, _c.last_day).where(_THIS))
+_REMOVE = ready(sa.delete(schedule).where(_THIS))
+_DROP = ready(sa.delete(schedule).where(_c.whose == sa.bindparam("of")))
 _KEEP = insert_or_replace(schedule, "whose", "kind", "ref", columns=("zone", "hour", "days", "once_at", "next_due_at"))
-_DUE = (
+_DUE = ready(
     sa.select(_c.id, _c.kind, _c.whose, _c.ref, _c.zone, _c.hour, _c.days, _c.once_at, _c.next_due_at)
     .where(_c.next_due_at <= sa.bindparam("now"))
     .order_by(_c.next_due_at, _c.id)
     .limit(sa.bindparam("limit"))
     .with_for_update(skip_locked=True)
 )
-_ADVANCE = (
+_ADVANCE = ready(
     sa.update(schedule)
     .where(_c.id == sa.bindparam("rule"), _c.next_due_at <= sa.bindparam("due"))
     .values(next_due_at=sa.bindparam("following"), last_day=sa.bindparam("on"), last_at=sa.bindparam("now"))
 )
-_NEXT = sa.select(sa.func.min(_c.next_due_at)).where(_c.next_due_at.is_not(None))
-_LAST = sa.select(_c.last_at).where(_THIS)
-_PURGE = sa.delete(schedule).where(_c.next_due_at.is_(None), _c.once_at < sa.bindparam("before"))
+_NEXT = ready(sa.select(sa.func.min(_c.next_due_at)).where(_c.next_due_at.is_not(None)))
+_LAST = ready(sa.select(_c.last_at).where(_THIS))
+_PURGE = ready(sa.delete(schedule).where(_c.next_due_at.is_(None), _c.once_at < sa.bindparam("before")))
 
 
 def keep_rule(work: Work, rule: RuleSet, *, now: datetime) -> None:

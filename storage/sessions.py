@@ -9,7 +9,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 from functools import lru_cache
-from typing import Any
 
 import sqlalchemy as sa
 
@@ -19,6 +18,7 @@ from bot.training.report import Performed
 from bot.training.session import Session
 from storage.codec import codec
 from storage.plans import PLAN
+from storage.ready import Ready, Row, ready
 from storage.tables import sessions, sets
 from storage.work import Work
 
@@ -83,15 +83,15 @@ def revision() -> int:
 
 
 @lru_cache(64)
-def _heavy_of(count: int) -> sa.Select[Any]:
-    return sa.select(*_HEAVY).where(_c.id.in_([sa.bindparam(f"id{n}") for n in range(count)]))
+def _heavy_of(count: int) -> Ready:
+    return ready(sa.select(*_HEAVY).where(_c.id.in_([sa.bindparam(f"id{n}") for n in range(count)])))
 
 
-_ONE = sa.select(*LIGHT).where(_c.id == sa.bindparam("session"))
-_BY_TOKEN = sa.select(*LIGHT).where(_c.token == sa.bindparam("by_token"), _c.client == sa.bindparam("of"))
+_ONE = ready(sa.select(*LIGHT).where(_c.id == sa.bindparam("session")))
+_BY_TOKEN = ready(sa.select(*LIGHT).where(_c.token == sa.bindparam("by_token"), _c.client == sa.bindparam("of")))
 
 
-def rows_to_sessions(work: Work, rows: Sequence[sa.Row[Any]]) -> tuple[Kept, ...]:
+def rows_to_sessions(work: Work, rows: Sequence[Row]) -> tuple[Kept, ...]:
     """The whole sessions of these light rows; those that this process has seen in this revision are not read again."""
     known: dict[SessionId, Kept] = {}
     for row in rows:
@@ -113,12 +113,12 @@ def session_of(work: Work, session: SessionId) -> Kept | None:
     return None if row is None else rows_to_sessions(work, (row,))[0]
 
 
-def by_token(work: Work, client: ClientId, token: str) -> sa.Row[Any] | None:
+def by_token(work: Work, client: ClientId, token: str) -> Row | None:
     """The light row of the client's session with this token; `None` for anybody else's."""
     return work.first(_BY_TOKEN, {"by_token": token, "of": client})
 
 
-def _whole(work: Work, row: sa.Row[Any], heavy: sa.Row[Any]) -> Kept:
+def _whole(work: Work, row: Row, heavy: Row) -> Kept:
     reports = read_reports(work.unseal(heavy.reports))
     session = Session(
         id=row.id,
@@ -146,9 +146,9 @@ _CHANGE = {
 
 
 @lru_cache(32)
-def _change_of(names: tuple[str, ...]) -> sa.Update:
+def _change_of(names: tuple[str, ...]) -> Ready:
     values = {name: sa.bindparam(f"as_{name}", type_=_c[name].type) for name in names}
-    return sa.update(sessions).where(_c.id == sa.bindparam("session")).values({**_CHANGE, **values})
+    return ready(sa.update(sessions).where(_c.id == sa.bindparam("session")).values({**_CHANGE, **values}))
 
 
 def change(work: Work, kept: Kept, session: Session, *, at: datetime, **columns: object) -> Kept:
@@ -185,9 +185,9 @@ def change_reports(work: Work, kept: Kept, reports: tuple[Made, ...], *, at: dat
     return changed
 
 
-_UNSET = sa.delete(sets).where(sets.c.session == sa.bindparam("in_session"))
-_SET = sa.insert(sets)
-_MOVE = sa.update(sets).where(sets.c.session == sa.bindparam("in_session")).values(day=sa.bindparam("to_day"))
+_UNSET = ready(sa.delete(sets).where(sets.c.session == sa.bindparam("in_session")))
+_SET = ready(sa.insert(sets))
+_MOVE = ready(sa.update(sets).where(sets.c.session == sa.bindparam("in_session")).values(day=sa.bindparam("to_day")))
 _APART = 1000
 """The place of a set is that of its report times this, and its own within the report."""
 

@@ -5,6 +5,7 @@ from datetime import datetime
 
 import sqlalchemy as sa
 
+from storage.ready import ready
 from storage.tables import slots
 from storage.work import Work, insert_or_replace
 
@@ -18,10 +19,10 @@ class SlotRow:
 
 
 _HERE = sa.and_(slots.c.chat == sa.bindparam("in_chat"), slots.c.slot == sa.bindparam("in_slot"))
-_ONE = sa.select(slots.c.message, slots.c.body_hash).where(_HERE)
+_ONE = ready(sa.select(slots.c.message, slots.c.body_hash).where(_HERE))
 _KEEP = insert_or_replace(slots, "chat", "slot", columns=("message", "body_hash", "at"))
-_DROP = sa.delete(slots).where(_HERE)
-_PURGE = sa.delete(slots).where(slots.c.at < sa.bindparam("before"))
+_DROP = ready(sa.delete(slots).where(_HERE))
+_PURGE = ready(sa.delete(slots).where(slots.c.at < sa.bindparam("before")))
 
 
 def slot_of(work: Work, chat: int, slot: str) -> SlotRow | None:

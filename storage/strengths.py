@@ -3,7 +3,6 @@ when somebody waits for an answer."""
 
 from collections.abc import Iterable
 from functools import lru_cache
-from typing import Any
 
 import sqlalchemy as sa
 
@@ -14,14 +13,15 @@ from bot.training.people import ClientId
 from bot.training.plan import PlannedExercise
 from bot.training.session import Session
 from storage.matters import pain_scores
+from storage.ready import Ready, ready
 from storage.sessions import LIGHT, rows_to_sessions
 from storage.tables import sessions, sets, strengths
 from storage.work import Work, insert_or_replace
 
 _c = strengths.c
 _KEEP = insert_or_replace(strengths, "client", "exercise", columns=("session", "day", "before", "after"))
-_DROP = sa.delete(strengths).where(_c.client == sa.bindparam("of"), _c.exercise == sa.bindparam("lift"))
-_WITH = (
+_DROP = ready(sa.delete(strengths).where(_c.client == sa.bindparam("of"), _c.exercise == sa.bindparam("lift")))
+_WITH = ready(
     sa.select(*LIGHT)
     .where(
         sessions.c.id.in_(
@@ -35,10 +35,12 @@ _WITH = (
 
 
 @lru_cache(64)
-def _of(count: int) -> sa.Select[Any]:
+def _of(count: int) -> Ready:
     names: list[sa.BindParameter[str]] = [sa.bindparam(f"lift{n}") for n in range(count)]
-    return sa.select(_c.exercise, _c.session, _c.day, _c.before, _c.after).where(
-        _c.client == sa.bindparam("of"), _c.exercise.in_(names)
+    return ready(
+        sa.select(_c.exercise, _c.session, _c.day, _c.before, _c.after).where(
+            _c.client == sa.bindparam("of"), _c.exercise.in_(names)
+        )
     )
 
 

@@ -6,13 +6,14 @@ import sqlalchemy as sa
 
 from bot.dialogue.turn import Talk, TalkSet
 from storage.codec import codec
+from storage.ready import ready
 from storage.tables import talks
 from storage.work import Work, insert_or_replace
 
 TALK = codec(Talk)
-_ONE = sa.select(talks.c.data, talks.c.expires_at).where(talks.c.chat == sa.bindparam("in_chat"))
+_ONE = ready(sa.select(talks.c.data, talks.c.expires_at).where(talks.c.chat == sa.bindparam("in_chat")))
 _KEEP = insert_or_replace(talks, "chat", columns=("name", "step", "data", "expires_at"))
-_END = sa.delete(talks).where(talks.c.chat == sa.bindparam("in_chat"))
+_END = ready(sa.delete(talks).where(talks.c.chat == sa.bindparam("in_chat")))
 
 
 def talk_of(work: Work, chat: int, *, now: datetime) -> Talk | None:

@@ -7,11 +7,13 @@ from typing import Any
 
 import sqlalchemy as sa
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.engine.interfaces import DBAPICursor
 
 from storage.keyring import Keyring
 from storage.memory import Memory
+from storage.ready import Params, Ready, Row, ready
 
-Params = Mapping[str, object]
+_NOTHING: Params = {}
 
 
 class Overtaken(Exception):
@@ -19,15 +21,8 @@ class Overtaken(Exception):
     anew and answer again."""
 
 
-@dataclass(frozen=True)
-class PerEngine:
-    """A statement that is written differently on the two engines."""
-
-    sqlite: sa.Executable
-    postgres: sa.Executable
-
-
-Statement = sa.Executable | PerEngine
+Statement = Ready | sa.Executable
+"""A module's own statement is made `ready` once; any other works as well, only slower."""
 
 
 @dataclass(slots=True)
@@ -40,17 +35,56 @@ class Work:
     is_postgres: bool
     _depth: int = 0
 
-    def all(self, statement: Statement, params: Params | None = None) -> Sequence[sa.Row[Any]]:
+    def all(self, statement: Statement, params: Params = _NOTHING) -> Sequence[Row]:
         """All rows that the statement gives."""
-        return self.connection.execute(self._mine(statement), params).fetchall()
+        if not isinstance(statement, Ready):
+            return self.connection.execute(statement, params).fetchall()
+        sql = statement.sql(self.connection.dialect, params)
+        cursor = self.send(sql.text, sql.values(params))
+        found = cursor.fetchall()
+        cursor.close()
+        return sql.rows(found)
 
-    def first(self, statement: Statement, params: Params | None = None) -> sa.Row[Any] | None:
+    def first(self, statement: Statement, params: Params = _NOTHING) -> Row | None:
         """The first row that the statement gives, or `None`."""
-        return self.connection.execute(self._mine(statement), params).first()
+        rows = self.all(statement, params)
+        return rows[0] if rows else None
 
-    def run(self, statement: Statement, params: Params | Sequence[Params] | None = None) -> int:
+    def run(self, statement: Statement, params: Params | Sequence[Params] = _NOTHING) -> int:
         """Runs the statement (once for each of several parameters) and tells how many rows it wrote."""
-        return self.connection.execute(self._mine(statement), params).rowcount
+        if not isinstance(statement, Ready):
+            return self.connection.execute(statement, params).rowcount
+        if isinstance(params, Mapping):
+            sql = statement.sql(self.connection.dialect, params)
+            cursor = self.send(sql.text, sql.values(params))
+        else:
+            sql = statement.sql(self.connection.dialect, params[0])
+            cursor = self.send(sql.text, [sql.values(one) for one in params], several=True)
+        count: int = cursor.rowcount
+        cursor.close()
+        return count
+
+    def send(self, sql: str, values: Any, *, several: bool = False) -> DBAPICursor:
+        """Hands SQL to the driver; its errors come as the library's own, without people's words in them."""
+        cursor = self.connection.connection.cursor()
+        try:
+            if several:
+                cursor.executemany(sql, values)
+            else:
+                cursor.execute(sql, values)
+        except self.connection.dialect.loaded_dbapi.Error as error:
+            raise self._wrapped(sql, error, cursor) from error
+        return cursor
+
+    def _wrapped(self, sql: str, error: Exception, cursor: DBAPICursor) -> BaseException:
+        dialect = self.connection.dialect
+        dbapi = dialect.loaded_dbapi
+        is_lost = isinstance(error, dbapi.Error) and dialect.is_disconnect(error, self.connection.connection, cursor)
+        if is_lost:
+            self.connection.invalidate(error)
+        return sa.exc.DBAPIError.instance(
+            sql, None, error, dbapi.Error, hide_parameters=True, connection_invalidated=is_lost, dialect=dialect
+        )
 
     def seal(self, text: str) -> bytes:
         """The text, sealed."""
@@ -65,35 +99,30 @@ class Work:
         """What happens within is undone by an exception, without the rest of the transaction."""
         name = f"job{self._depth}"
         self._depth += 1
-        self.connection.exec_driver_sql(f"SAVEPOINT {name}")
+        self.send(f"SAVEPOINT {name}", ())
         try:
             yield
         except BaseException:
-            self.connection.exec_driver_sql(f"ROLLBACK TO SAVEPOINT {name}")
-            self.connection.exec_driver_sql(f"RELEASE SAVEPOINT {name}")
+            self.send(f"ROLLBACK TO SAVEPOINT {name}", ())
+            self.send(f"RELEASE SAVEPOINT {name}", ())
             raise
         else:
-            self.connection.exec_driver_sql(f"RELEASE SAVEPOINT {name}")
+            self.send(f"RELEASE SAVEPOINT {name}", ())
         finally:
             self._depth -= 1
 
-    def _mine(self, statement: Statement) -> sa.Executable:
-        if isinstance(statement, PerEngine):
-            return statement.postgres if self.is_postgres else statement.sqlite
-        return statement
 
-
-def insert_new(table: sa.Table, *key: str) -> PerEngine:
+def insert_new(table: sa.Table, *key: str) -> Ready:
     """An insert that leaves a row of the same key as it is (and then counts no row)."""
     lite = sqlite.insert(table).on_conflict_do_nothing(index_elements=key)
     post = postgresql.insert(table).on_conflict_do_nothing(index_elements=key)
-    return PerEngine(lite.inline(), post.inline())
+    return ready(lite.inline(), post.inline())
 
 
-def insert_or_replace(table: sa.Table, *key: str, columns: Sequence[str]) -> PerEngine:
+def insert_or_replace(table: sa.Table, *key: str, columns: Sequence[str]) -> Ready:
     """An insert that gives a row of the same key the new values of these columns."""
     lite, post = sqlite.insert(table), postgresql.insert(table)
-    return PerEngine(
+    return ready(
         lite.on_conflict_do_update(index_elements=key, set_={name: lite.excluded[name] for name in columns}).inline(),
         post.on_conflict_do_update(index_elements=key, set_={name: post.excluded[name] for name in columns}).inline(),
     )

@@ -3,12 +3,14 @@
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import Any
 
-import sqlalchemy as sa
+from sqlalchemy.engine.interfaces import DBAPICursor
 
 from storage.engine import Store
-from storage.work import Params, Statement, Work
+from storage.ready import Params, Row
+from storage.work import Statement, Work
 
 EVERY = 10
 """Steps of SQLite's virtual machine between two looks: the unit of `Cost.steps`."""
@@ -24,29 +26,25 @@ class Cost:
 
 
 class Counting(Work):
-    """A transaction that counts the rows it reads."""
+    """A transaction that notes what it sends and how many rows it reads."""
 
     __slots__ = ("cost",)
     cost: Cost
 
-    def all(self, statement: Statement, params: Params | None = None) -> Sequence[sa.Row[Any]]:
+    def all(self, statement: Statement, params: Params = MappingProxyType({})) -> Sequence[Row]:
         rows = super().all(statement, params)
         self.cost.rows += len(rows)
         return rows
 
-    def first(self, statement: Statement, params: Params | None = None) -> sa.Row[Any] | None:
-        row = super().first(statement, params)
-        self.cost.rows += row is not None
-        return row
+    def send(self, sql: str, values: Any, *, several: bool = False) -> DBAPICursor:
+        self.cost.statements.append((sql, values))
+        return super().send(sql, values, several=several)
 
 
 @contextmanager
 def counted(store: Store) -> Iterator[tuple[Counting, Cost]]:
     """A transaction, and what it costs once it is over."""
     cost = Cost()
-
-    def note(_connection: Any, _cursor: Any, sql: str, params: Any, _context: Any, _many: bool) -> None:
-        cost.statements.append((sql, params))
 
     def step() -> int:
         cost.steps += 1
@@ -56,13 +54,11 @@ def counted(store: Store) -> Iterator[tuple[Counting, Cost]]:
         raw = connection.connection.driver_connection
         work = Counting(connection, store.keyring, store.memory, store.is_postgres)
         work.cost = cost
-        sa.event.listen(store.engine, "before_cursor_execute", note)
         if not store.is_postgres and raw is not None:
             raw.set_progress_handler(step, EVERY)
         try:
             yield work, cost
         finally:
-            sa.event.remove(store.engine, "before_cursor_execute", note)
             if not store.is_postgres and raw is not None:
                 raw.set_progress_handler(None, 0)
 
