@@ -30,7 +30,7 @@ TRAITS = 5
 
 PULL = 0.3
 """How much of the way back to the usual slope such a loosening goes, where all of the doubt comes back."""
-KEPT_DOUBT = 0.85
+KEPT_DOUBT = 0.8
 """Share of the first doubt about the slope (as a standard deviation) that no amount of sets takes away."""
 
 
@@ -48,22 +48,17 @@ class Belief:
         spread = (strength_sd, GROWTH_SD, region.slope_sd, TIRING_SD, level.form)
         return cls(mean, np.diag(np.square(np.array(spread))))
 
-    def learned(self, way: Floats, *, shift: float, lasting: float, var: float) -> "Belief":
-        """The belief when the linear combination `way` of the traits moves by `shift` and has the variance `var`.
-
-        The lasting traits are moved as by `lasting`, which may be nearer to nothing: one day says less of them.
-        """
+    def learned(self, way: Floats, *, shift: float, var: float) -> "Belief":
+        """The belief when the linear combination `way` of the traits moves by `shift` and then has the variance `var`."""
         cross = self.cov @ way
         before = float(way @ cross)
         gain = cross / before
         cov = self.cov - np.outer(gain, gain) * max(before - var, 0.0)
-        moved = gain * lasting
-        moved[FORM] = gain[FORM] * shift
-        return Belief(self.mean + moved, (cov + cov.T) / 2)
+        return Belief(self.mean + gain * shift, (cov + cov.T) / 2)
 
     def doubting_slope(self, region: RegionFacts, share: float) -> "Belief":
-        """The belief with the slope held doubtful: sets at much the same repetitions can't tell a stronger lifter from one
-        whose repetitions fall more slowly, and what they seem to say of it comes from the model's own shape.
+        """The belief with the slope held doubtful: sets at much the same repetitions can't tell a stronger lifter
+        from one whose repetitions fall more slowly; what they seem to say of it comes from the model's own shape.
 
         Slope and strength are loosened along the line on which the load that fits those repetitions stays the same;
         `share` is how much that load moves with ln slope.

@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from bot.training.belief import Belief, Floats
 from bot.training.lifter import FEEL_SD
-from bot.training.sets import ASSUMED_TARGET, Feel
+from bot.training.sets import ASSUMED_TARGET, USUAL_SHARE, Feel
 from bot.training.watch import Ridge, direction
 
 POINTS = np.linspace(-2.6, 2.6, 27)
@@ -59,7 +59,7 @@ def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Cha
     could = ridge.half[None, :] * np.expm1(ridge.strength[None, :] - np.log(loads_kg)[:, None])
     could = could[:, :, None, None]
     share = feel.share(could, FEEL_POINTS[None, None, :, None])
-    noise = feel.spread(np.array(target / 0.85), aim.order) * NOISE
+    noise = feel.spread(np.array(target / USUAL_SHARE), aim.order) * NOISE
     stops_left = np.maximum((target - noise) / share, 0.0)
     most = np.maximum(np.floor(could), 0)
     wanted = np.ceil(could - 0.25 - stops_left - 0.25)

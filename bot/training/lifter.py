@@ -78,7 +78,7 @@ REGIONS: dict[Region | None, RegionFacts] = {
     None: RegionFacts(slope=log(1.1), slope_sd=0.25, feel_fall=0.035),
 }
 
-TIRING_SD = 0.45
+TIRING_SD = 0.30
 """Spread of ln(how much faster than usual a lifter tires from set to set); a suggestion of ours, no published value."""
 FEEL_SD = 0.08
 """Spread of a lifter's lasting bias of feel; fitted to the spreads of Zourdos 2021 and Hackett 2017, not published."""

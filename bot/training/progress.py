@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
+from bot.training.equations import EPLEY
 from bot.training.exposure import LiftedSet
 from bot.training.limits import Limits
 from bot.training.loads import Loadable, drop_loads
@@ -16,7 +17,7 @@ from bot.training.reason import Reason, Why
 from bot.training.rules import Asked, Chosen, double, fixed, held, percent
 from bot.training.strength import Estimate, State, Today, estimate_of, today
 from bot.training.tracked import tracked
-from bot.training.units import Load
+from bot.training.units import Load, Unit
 from bot.training.warmup import warmup_steps
 
 USUAL_BOUND = Decimal("0.10")
@@ -129,7 +130,20 @@ def _first(asked: Asked) -> Chosen:
         if first is not None:
             return Chosen(sets, Reason(Why.PLANNED, next=first), find=False)
     reps = asked.remaining[0][1].reps
-    return asked.same_for_all(None, Reason(Why.FIND, low=reps.low, high=reps.high), find=True)
+    near = _near(asked)
+    why = Why.FIND if near is None else Why.FIND_NEAR
+    return asked.same_for_all(None, Reason(why, next=near, low=reps.low, high=reps.high), find=True)
+
+
+def _near(asked: Asked) -> Load | None:
+    """Where to begin to look, from a similar lift: a standard deviation below what it suggests, and never above it."""
+    guess = asked.now.state.guess
+    if guess is None or guess.mean_kg <= guess.sd_kg:
+        return None
+    plan = asked.remaining[0][1]
+    in_all = plan.reps.high + (2.0 if plan.rir is None else float(plan.rir))
+    cautious = EPLEY.load(guess.mean_kg - guess.sd_kg, in_all)
+    return asked.loadable.at_most(Load.of(repr(cautious), Unit.KG))
 
 
 def _finish(asked: Asked, chosen: Chosen) -> tuple[FinishLoads, ...]:

@@ -12,6 +12,8 @@ class Why(StrEnum):
 
     FIND = "loads-find"
     """Nothing known: find a load."""
+    FIND_NEAR = "loads-find-near"
+    """Nothing known here, but a similar lift says where to begin."""
     FIND_NEXT = "loads-find-next"
     """Finding, one set further."""
     PLANNED = "loads-planned"

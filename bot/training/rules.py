@@ -119,7 +119,7 @@ def held(asked: Asked) -> Chosen:
     for place, plan in asked.remaining:
         wanted = asked.coach_load or plan.load or _last_load(asked, place)
         load = None if wanted is None else asked.loadable.nearest(wanted)
-        if load is not None and asked.limits.hurts:
+        if load is not None and asked.limits.never_up:
             load = asked.capped(load, place)
         sets.append((load, plan.reps))
     first = next((load for load, _ in sets if load is not None), None)
@@ -190,7 +190,8 @@ def percent(asked: Asked, top: Chosen) -> Chosen:
     for place, plan in asked.remaining:
         share = 1.0 if place == 0 else _share(plans[0], plan)
         wanted = Load.of(repr(float(top_load.kg) * share), Unit.KG)
-        sets.append((asked.loadable.nearest(wanted) if place else top_load, plan.reps))
+        load = asked.loadable.nearest(wanted) if place else top_load
+        sets.append((None if load is None else asked.capped(load, place), plan.reps))
     first = sets[0][0]
     if len(sets) == 1 and asked.remaining[0][0] == 0:
         return top
@@ -236,8 +237,14 @@ def _short_twice(asked: Asked, low: int) -> bool:
 
 
 def _up(asked: Asked, above: Load, last: Exposure, load: Load) -> Chosen:
+    """One load up, unless something forbids it, or it is beyond the bound and the repetitions don't bridge it yet."""
     if asked.stopped is not None:
         return asked.same_for_all(load, _reason(asked.stopped, asked, last, load, load))
+    place, plan = asked.remaining[0]
+    if float(above.kg) > asked.limits.cap_kg(place) + 1e-6:
+        needed = _bridge_to(asked, load, above, plan.reps.low)
+        if any(s.reps < needed for s in last.sets):
+            return _reps_first(asked, load, needed, last.sets)
     return asked.same_for_all(above, _reason(Why.UP, asked, last, load, above))
 
 

@@ -60,33 +60,37 @@ ROUNDING = 0.25
 """Reserve is reported in halves near failure."""
 MOST_TOLD = 8.0
 """From here on a reserve only says "many"."""
-FLOOR = 1e-9
+FLOOR = 1e-60
 ASSUMED_TARGET = 2.0
 """Reserve that is taken as meant where none is asked for: 1 to 3 is common practice, no source."""
+
+
+USUAL_SHARE = 0.85
+"""The share of what is left that is usually felt: how far from failure a report is taken to be for its noise."""
 
 
 def likelihood(ending: Ending, could: Floats, bias: Floats, feel: Feel) -> Floats:
     """How likely the set ends so, given the repetitions `could` that could be made in all and the bias of feel."""
     left = could - 0.25 - ending.reps
-    real_left = np.maximum(left, 0)
-    felt = feel.share(np.maximum(could, ending.reps), bias) * real_left
-    spread = np.hypot(feel.spread(real_left, ending.order), 0.2)
+    felt = feel.share(np.maximum(could, ending.reps), bias) * left
+    about = ending.rir if ending.rir is not None else ASSUMED_TARGET if ending.target is None else ending.target
+    spread = float(np.hypot(feel.spread(np.array(about / USUAL_SHARE), ending.order), 0.2))
     possible = normal_share((left + 0.35) / 0.5)
     told = _silent(ending, left, felt, spread) if ending.rir is None else _reported(ending.rir, felt, spread)
     return (possible if ending.reps > 0 else 1.0) * told + FLOOR
 
 
-def _reported(rir: float, felt: Floats, spread: Floats) -> Floats:
+def _reported(rir: float, felt: Floats, spread: float) -> Floats:
     if rir <= 0:
         return normal_share((ROUNDING - felt) / spread)
     if rir >= MOST_TOLD:
         return normal_share((felt - rir + 0.5) / np.hypot(spread, 1.0))
     wide = np.hypot(spread, 0.15 if rir <= 3 else 0.3 + 0.1 * (rir - 3))
-    told: Floats = np.exp(-0.5 * np.square((felt - rir) / wide)) / wide
+    told: Floats = np.exp(-0.5 * np.square((felt - rir) / wide))
     return told
 
 
-def _silent(ending: Ending, left: Floats, felt: Floats, spread: Floats) -> Floats:
+def _silent(ending: Ending, left: Floats, felt: Floats, spread: float) -> Floats:
     """Nothing was said of effort: why the set ended must tell."""
     target = ASSUMED_TARGET if ending.target is None else ending.target
     if ending.reps < ending.low:

@@ -47,8 +47,9 @@ class State:
     """All that is kept of a client's history on one exercise. `belief` is `None` before the first set.
 
     `since` is the first day, `day` the last; `lost` the ln share of strength that time off took and training has not
-    brought back; `short` and `pushed` count how
-    often a set that felt hard enough was stopped below its range, and how often it was pushed on into it; `last` the last two sessions; `doubt` the last set that was set aside.
+    brought back; `short` and `pushed` count how often a set that felt hard enough was stopped below its range, and how
+    often it was pushed on into it (the first values: most push on); `last` the last two sessions; `doubt` the last set
+    that was set aside.
     """
 
     level: Level | None

@@ -22,7 +22,7 @@ from bot.training.report import Stage
 from bot.training.sets import Ending
 from bot.training.state import LIGHTEST_KG, Doubt, Estimate, State
 from bot.training.tiring import tired_by
-from bot.training.watch import direction, see
+from bot.training.watch import direction, meant, see
 
 __all__ = ["Estimate", "LiftedSet", "State", "after_session", "begin", "estimate", "today"]
 
@@ -80,7 +80,7 @@ def after_session(
     exposure = Exposure(max(day, state.day or day), work[: Exposure.MOST_SETS], pain)
     return replace(
         now.state,
-        belief=None if now.belief is None else _loosened(now.belief, now.state, work),
+        belief=None if now.belief is None else _loosened(now.belief, now.state, work, prescribed),
         exposures=state.exposures + bool(work),
         last=(*state.last, exposure)[-2:] if sets or pain is not None else state.last,
         doubt=now.doubt,
@@ -106,11 +106,12 @@ def _ends(work: Sequence[LiftedSet], prescribed: Sequence[PlannedSet]) -> tuple[
     return short, pushed
 
 
-def _loosened(belief: Belief, state: State, work: Sequence[LiftedSet]) -> Belief:
+def _loosened(belief: Belief, state: State, work: Sequence[LiftedSet], prescribed: Sequence[PlannedSet]) -> Belief:
+    """The belief with the slope held doubtful along what the session's sets were meant for."""
     if not work:
         return belief
-    reps = sum(s.reps + (2.0 if s.rir is None else s.rir) for s in work) / len(work)
-    share = float(direction(belief, reps=max(1.0, reps), tired=0.0)[SLOPE])
+    reps = [meant(_ending(s, _plan_for(s, n, prescribed), n)) for n, s in enumerate(work)]
+    share = float(direction(belief, reps=sum(reps) / len(reps), tired=0.0)[SLOPE])
     return belief.doubting_slope(state.facts[1], share)
 
 
@@ -124,7 +125,7 @@ def estimate_of(now: Today) -> Estimate | None:
     if now.belief is None:
         return None
     ln, var = float(now.belief.mean[STRENGTH]), float(now.belief.cov[STRENGTH, STRENGTH])
-    mean = exp(min(ln + var / 2, 20.0))
+    mean = exp(min(ln, 20.0))
     return Estimate(mean - now.state.body_kg, mean * sqrt(max(np.expm1(min(var, 4.0)), 0.0)))
 
 
@@ -190,11 +191,16 @@ def left_after(belief: Belief, whole_kg: float, ending: Ending, tired: float) ->
     return max(0.0, could - ending.reps)
 
 
+MOST_REPS = 60
+"""Sets beyond this say no more than this: no equation reaches so far."""
+
+
 def _ending(lifted: LiftedSet, plan: PlannedSet | None, order: int) -> Ending:
+    reps = min(lifted.reps, MOST_REPS)
     if plan is None:
-        return Ending(lifted.reps, lifted.rir, lifted.reps, lifted.reps, None, order)
+        return Ending(reps, lifted.rir, reps, reps, None, order)
     target = None if plan.rir is None else float(plan.rir)
-    return Ending(lifted.reps, lifted.rir, plan.reps.low, plan.reps.high, target, order)
+    return Ending(reps, lifted.rir, plan.reps.low, plan.reps.high, target, order)
 
 
 def _first_belief(state: State, whole_kg: float, ending: Ending) -> Belief:
@@ -215,8 +221,10 @@ DOUBT_AGREES = 0.10
 
 
 def _second_time(doubt: Doubt, says: float, jump: float, day: date | None) -> bool:
-    """Whether an unbelievable set is the second of its kind. A rise beyond any training must come again on another day:
-    one mistake (a unit, a lost point) goes through a whole session, and too heavy a load hurts more than too light a one.
+    """Whether an unbelievable set is the second of its kind.
+
+    A rise beyond any training must come again on another day: one mistake (a unit, a lost point) goes through a whole
+    session, and too heavy a load hurts more than too light a one.
     """
     same_way = doubt.open and (doubt.strength - says + jump) * jump > 0
     near = abs(says - doubt.strength) < DOUBT_AGREES

@@ -7,15 +7,15 @@ it feels like the target always reports the target, so what sets seem to say of 
 """
 
 from dataclasses import dataclass
-from math import exp, hypot, log, log1p
+from math import copysign, exp, log, log1p
 
 import numpy as np
 
 from bot.training.belief import FORM, SLOPE, STRENGTH, TIRING, Belief, Floats
 from bot.training.lifter import EPLEY_REPS, FEEL_SD
-from bot.training.sets import Ending, Feel, likelihood
+from bot.training.sets import ASSUMED_TARGET, Ending, Feel, likelihood
 
-GRID = np.linspace(-5.0, 5.0, 121)
+GRID = np.linspace(-8.0, 8.0, 161)
 GRID_SHARE = np.exp(-0.5 * np.square(GRID))
 GRID_SHARE = GRID_SHARE / GRID_SHARE.sum()
 FEEL_GRID = FEEL_SD * np.linspace(-2.0, 2.0, 7)
@@ -24,11 +24,8 @@ FEEL_SHARE = FEEL_SHARE / FEEL_SHARE.sum()
 
 IMPOSSIBLE = 4.0
 """Standard deviations beyond which a set is set aside: a typing error, a wrong unit."""
-LASTING_MOST = 1.8
-"""Standard deviations of surprise up to which a single set moves the lasting traits; what is beyond moves no more (Huber
-1964, Ann Math Stat 35:73-101)."""
-USUAL_NOISE = 0.03
-"""What a set's ending leaves open of ln load, as a standard deviation: about a repetition."""
+ODD = 0.30
+"""Unless it is within this ln share of what was expected: then it changes little and may well be true."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,25 +48,27 @@ def endurance(belief_slope: Floats | float, tiring: Floats | float, tired: float
 
 
 def direction(belief: Belief, *, reps: float, tired: float) -> Floats:
-    """The direction of what a load that fits `reps` to failure depends on."""
-    half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
-    share = (reps / half) / (1 + reps / half)
+    """The direction of what a load that fits `reps` to failure depends on.
+
+    The slope's part is that of a fresh set, so that tired sets teach tiring and strength but nothing of the slope.
+    """
+    half = EPLEY_REPS * exp(belief.mean[SLOPE])
+    slowed = exp(belief.mean[TIRING]) * tired
     way = np.zeros_like(belief.mean)
     way[STRENGTH] = way[FORM] = 1.0
-    way[SLOPE] = share
-    way[TIRING] = -share * exp(belief.mean[TIRING]) * tired
+    way[SLOPE] = reps / (half + reps)
+    way[TIRING] = -slowed * reps / (half * exp(-slowed) + reps)
     return way
 
 
-def expected(belief: Belief, load_kg: float, *, tired: float) -> float:
-    """Repetitions to failure that are expected at a load, from 1 to 40.
+def meant(ending: Ending) -> float:
+    """The repetitions to failure that the set was meant for.
 
-    A set is read around what was expected, not around what it turned out to be: else good days would always teach more of
-    the slope than bad ones, and it would drift.
+    A set is read along what was meant, not what came of it: else good days would always teach more of the slope than
+    bad ones, and it would drift; nor by its load, or a heavier set could speak for a flatter slope instead of strength.
     """
-    half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
-    strength = float(belief.mean[STRENGTH] + belief.mean[FORM])
-    return float(np.clip(half * np.expm1(min(strength - log(load_kg), 3.0)), 1.0, 40.0))
+    target = ASSUMED_TARGET if ending.target is None else ending.target
+    return max(1.0, (ending.low + ending.high) / 2 + target)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,20 +94,18 @@ class Ridge:
 
 def see(belief: Belief, load_kg: float, ending: Ending, feel: Feel, *, tired: float) -> Seen:
     """What is believed after a set of `load_kg` (above 0) that ended so, `tired` by the day's sets before it."""
-    way = direction(belief, reps=expected(belief, load_kg, tired=tired), tired=tired)
+    way = direction(belief, reps=meant(ending), tired=tired)
     sd = float(np.sqrt(way @ belief.cov @ way))
     log_load = log(load_kg)
     could = Ridge.along(belief, way, GRID, tired).could(log_load)
     chance = GRID_SHARE * (likelihood(ending, could[:, None], FEEL_GRID[None, :], feel) @ FEEL_SHARE)
     total = float(chance.sum())
     surprise = _surprise(belief, ending, feel, log_load, total, sd=sd, tired=tired)
-    most = LASTING_MOST * sd * sd / hypot(sd, USUAL_NOISE)
     if abs(surprise) > IMPOSSIBLE:
         return Seen(belief, surprise)
     along = float(chance @ GRID) / total
     spread = float(chance @ np.square(GRID - along)) / total
-    lasting = max(-most, min(most, sd * along))
-    return Seen(belief.learned(way, shift=sd * along, lasting=lasting, var=sd**2 * spread), surprise)
+    return Seen(belief.learned(way, shift=sd * along, var=sd**2 * spread), surprise)
 
 
 def _surprise(
@@ -121,5 +118,6 @@ def _surprise(
     half = EPLEY_REPS * exp(belief.mean[SLOPE] - exp(belief.mean[TIRING]) * tired)
     fits = log_load + log1p(float(most[best.argmax()]) / half)
     usual = 0.5 * log1p((sd / 0.03) ** 2)
+    off = fits - float(belief.mean[STRENGTH] + belief.mean[FORM])
     size = float(np.sqrt(2 * max(short - usual, 0.0)))
-    return size if fits > belief.mean[STRENGTH] + belief.mean[FORM] else -size
+    return copysign(min(size, IMPOSSIBLE) if abs(off) < ODD else size, off)

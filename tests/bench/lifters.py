@@ -9,12 +9,12 @@ choosing loads is not fitted to one simulator:
   Open 6:31), 0.3 of it carried to the next session (ours);
 - repetitions 30·(1/p - 1)·m·u with m 1 upper body, 1.3 to 1.5 lower (Hoeger et al. 1990; Shimano et al. 2006; Richens &
   Cleather 2014), u lognormal 0.15 to 0.25;
-- effort felt: shares and spreads fitted to Zourdos et al. 2021, Hackett et al. 2017, Refalo et al. 2023, Halperin et al.
-  2022 (the fit is ours);
+- effort felt: shares and spreads fitted to Zourdos et al. 2021, Hackett et al. 2017, Refalo et al. 2023, Halperin et
+  al. 2022 (the fit is ours);
 - fatigue from set to set 5 to 25 % of repetitions by rest (ours, after trials that keep repetitions by cutting load).
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import exp, floor, log
 
 import numpy as np
@@ -161,9 +161,7 @@ class Outcome:
     felt: Floats
 
 
-def perform(
-    world: World, lifter: Lifter, could: Floats, plan: Plan, order: int, noise: Floats
-) -> Outcome:
+def perform(world: World, lifter: Lifter, plan: Plan, *, could: Floats, order: int, noise: Floats) -> Outcome:
     """How sets end. `noise` has a row for each set and a column for each repetition (one column is used throughout
     where feel is one error a set)."""
     most = np.floor(could)
@@ -182,7 +180,9 @@ def perform(
     failed = reps < 0
     reps = np.where(failed, np.minimum(most, plan.high), reps)
     left = np.maximum((most if world.whole else could) - reps, 0.0)
-    return Outcome(reps, np.where(failed, np.minimum(left, 0.99), left), np.where(failed, 0.0, np.maximum(felt_end, 0.0)))
+    return Outcome(
+        reps, np.where(failed, np.minimum(left, 0.99), left), np.where(failed, 0.0, np.maximum(felt_end, 0.0))
+    )
 
 
 def said(felt: float) -> float:
@@ -201,8 +201,3 @@ def judged(plan: Plan, reps: Floats, left: Floats) -> tuple[Floats, Floats, Floa
     easy = ~over & (left > plan.target + 1 + 1e-9)
     landed = ~over & ~easy
     return landed.astype(float), over.astype(float), easy.astype(float)
-
-
-def other_bias(lifter: Lifter, bias: float) -> Lifter:
-    """The same lifter with another feel."""
-    return replace(lifter, feel_bias=bias)

@@ -9,11 +9,14 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
+from itertools import pairwise
 from math import exp, log
 from zlib import crc32
 
 import numpy as np
 
+from bot.training.progress import next_loads
+from bot.training.state import State
 from tests.bench.lifters import (
     PLANS,
     WORLDS,
@@ -28,7 +31,7 @@ from tests.bench.lifters import (
     some_lifter,
     strength_at,
 )
-from tests.bench.ways import Bound, Chart, Done, Double, Fixed, LastSession, Ours, Scalar, Setting, Way
+from tests.bench.ways import Banded, Bound, Chart, Done, Double, Fixed, LastSession, Moment, Ours, Scalar, Setting, Way
 
 WEEKS, A_WEEK = 16, 2
 CASES = ("plain", "typing", "silent", "away", "coarse")
@@ -103,7 +106,7 @@ def live(life: Life, make: Callable[[Setting], Way], tally: Tally) -> None:
     for week, load in firsts:
         weekly.setdefault(week, load)
     values = list(weekly.values())[1:]
-    tally.swings += [abs(log(b / a)) for a, b in zip(values, values[1:], strict=False)]
+    tally.swings += [abs(log(b / a)) for a, b in pairwise(values)]
 
 
 def _session(
@@ -118,23 +121,26 @@ def _session(
     errors: np.random.Generator,
     counts: bool,
 ) -> float:
-    plan, done, tired, first = life.plan, list[Done](), 0.0, 0.0
-    if counts and (band := way.band(day)) is not None:
+    plan, tired, first = life.plan, 0.0, 0.0
+    done: tuple[Done, ...] = ()
+    if counts and isinstance(way, Banded) and (band := way.band(day)) is not None:
         tally.held.append(float(abs(band[0] - strength) <= 1.96 * band[1]))
         tally.width.append(band[1] / band[0])
     for place in range(plan.sets):
         if isinstance(way, Bound):
             way.strength_kg, way.tired = strength, tired
         begun = time.perf_counter()
-        load = way.choose(day, place, done)
+        load = way.choose(Moment(day, place, done))
         tally.seconds += time.perf_counter() - begun
         tally.asked += 1
         if load is None:
             guess = strength / (1 + (plan.high + plan.target) / 28) * exp(-0.08 + 0.12 * luck[6, place])
-            load = way.given.nearest(guess) if hasattr(way, "given") else guess
+            load = way.given.nearest(guess)
         could = could_lift(life.world, life.lifter, strength * exp(form), load, tired)
         could = could * exp(life.world.set_luck * luck[7, place])
-        ended = perform(life.world, life.lifter, could.reshape(1), plan, place, luck[place : place + 1, :])
+        ended = perform(
+            life.world, life.lifter, plan, could=could.reshape(1), order=place, noise=luck[place : place + 1, :]
+        )
         reps, left, felt = int(ended.reps[0]), float(ended.left[0]), float(ended.felt[0])
         if counts:
             landed, over, easy = judged(plan, ended.reps, ended.left)
@@ -142,10 +148,10 @@ def _session(
             tally.over.append(float(over[0]))
             tally.easy.append(float(easy[0]))
             tally.effort.append(abs(left - plan.target))
-        done.append(_reported(life, load, reps, said(felt), errors))
+        done = (*done, _reported(life, load, reps, said(felt), errors))
         tired += rest_cost(plan.rest_s) * max(0.0, 1 - left / 4)
         first = first or load
-    way.end(day, done)
+    way.end(Moment(day, plan.sets, done))
     return first
 
 
@@ -196,19 +202,35 @@ def run(worlds: Sequence[World], case: str, seeds: range, only: Sequence[str] = 
 
 def show(tallies: dict[str, Tally]) -> str:
     """The table."""
-    head = f"{'way':20}{'landed':>8}{'share':>8}{'over':>8}{'x':>7}{'easy':>8}{'|effort|':>9}{'swing':>8}{'band':>7}{'width':>7}{'/s':>9}"
+    names = ("landed", "share", "over", "x", "easy", "effort", "swing", "band", "width", "/s")
+    head = f"{'way':20}" + "".join(f"{name:>8}" for name in names)
     lines = [head]
-    best = tallies.get("bound")
+    best = tallies.get("bound, adapting")
     for name, t in tallies.items():
         landed, over = float(np.mean(t.landed)), float(np.mean(t.over))
         share = landed / float(np.mean(best.landed)) if best else float("nan")
         times = over / max(float(np.mean(best.over)), 1e-9) if best else float("nan")
-        held = f"{np.mean(t.held):7.3f}{np.mean(t.width):7.3f}" if t.held else f"{'':14}"
-        lines.append(
-            f"{name:20}{landed:8.3f}{share:8.3f}{over:8.3f}{times:7.2f}{np.mean(t.easy):8.3f}"
-            f"{np.mean(t.effort):9.2f}{np.mean(t.swings):8.4f}{held}{t.asked / max(t.seconds, 1e-9):9.0f}"
-        )
+        held = (float(np.mean(t.held)), float(np.mean(t.width))) if t.held else (float("nan"), float("nan"))
+        row = (landed, share, over, times, float(np.mean(t.easy)), float(np.mean(t.effort)), float(np.mean(t.swings)))
+        numbers = "".join(f"{value:8.3f}" for value in (*row, *held))
+        lines.append(f"{name:20}{numbers}{t.asked / max(t.seconds, 1e-9):8.0f}")
     return "\n".join(lines)
+
+
+def speed(sessions: int, asked: int = 200) -> float:
+    """The median of a decision from kept text (read, carried to the day, chosen), in ms, after so many sessions."""
+    life = a_life(WORLDS[0], "plain", 1)
+    way = Ours(Setting(life.loads, life.plan, life.lifter.level, life.lifter.region))
+    day = date(2016, 1, 4)
+    for n in range(sessions):
+        day += timedelta(days=3 + n % 2)
+        way.end(Moment(day, 0, (Done(60.0, life.plan.high, life.plan.target),) * life.plan.sets))
+    text, took = way.state.to_json(), list[float]()
+    for _ in range(asked):
+        begun = time.perf_counter()
+        next_loads(State.from_json(text), way.exercise, way.ladder, today=day + timedelta(days=3))
+        took.append(1000 * (time.perf_counter() - begun))
+    return float(np.median(took))
 
 
 def main(argv: Sequence[str]) -> int:
@@ -230,4 +252,6 @@ def main(argv: Sequence[str]) -> int:
             sys.stdout.write(f"\ncase {case}; worlds {names}; seeds {seeds.start} to {seeds.stop - 1}; {WEEKS} weeks\n")
             sys.stdout.write(show(run(some, case, seeds, only)) + "\n")
             sys.stdout.flush()
+    short, long = speed(2), speed(1000)
+    sys.stdout.write(f"\nmedian decision from kept text: {short:.2f} ms after a week, {long:.2f} ms after ten years\n")
     return 0

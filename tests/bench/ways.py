@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
 from math import exp, log
-from typing import Protocol
+from typing import Protocol, runtime_checkable
 
 import numpy as np
 
@@ -28,17 +28,33 @@ class Done:
     rir: float | None
 
 
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """A day, the place (from 0) of the set to come, and today's sets so far."""
+
+    day: date
+    place: int
+    done: tuple[Done, ...]
+
+
 class Way(Protocol):
-    """A way of choosing: asked before each set, told after each set and session."""
+    """A way of choosing: asked before each set, told after each session."""
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
-        """The load (kg) of set `place` (from 0) after today's `done`; `None` where the lifter must find one."""
+    given: "Setting"
 
-    def end(self, day: date, done: list[Done]) -> None:
+    def choose(self, now: Moment) -> float | None:
+        """The load (kg) of the set to come; `None` where the lifter must find one."""
+
+    def end(self, now: Moment) -> None:
         """A session is over."""
 
+
+@runtime_checkable
+class Banded(Protocol):
+    """A way that says how strong it takes the lifter to be."""
+
     def band(self, day: date) -> tuple[float, float] | None:
-        """The 1RM's mean and standard deviation (kg), where the way has one."""
+        """The 1RM's mean and standard deviation (kg)."""
 
 
 @dataclass
@@ -49,7 +65,6 @@ class Setting:
     plan: Plan
     level: str
     region: str
-    style: str = "total"
 
     def nearest(self, kg: float) -> float:
         return float(self.loads[np.argmin(np.abs(self.loads - kg))])
@@ -72,22 +87,19 @@ class Fixed:
     over: int = 0
     short: int = 0
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
-        return self.load if self.load is not None else (done[-1].load if done else None)
+    def choose(self, now: Moment) -> float | None:
+        return self.load if self.load is not None else (now.done[-1].load if now.done else None)
 
-    def end(self, day: date, done: list[Done]) -> None:
-        last = done[-1]
+    def end(self, now: Moment) -> None:
+        last = now.done[-1]
         self.load = self.load if self.load is not None else last.load
         spare = last.reps + max(0.0, (last.rir or 0.0) - self.given.plan.target)
         self.over = self.over + 1 if spare >= self.given.plan.high + 2 else 0
-        self.short = self.short + 1 if any(d.reps < self.given.plan.low for d in done) else 0
+        self.short = self.short + 1 if any(d.reps < self.given.plan.low for d in now.done) else 0
         if self.over >= 2:
             self.load, self.over = self.given.above(self.load), 0
         if self.short >= 2:
             self.load, self.short = self.given.below(self.load), 0
-
-    def band(self, day: date) -> tuple[float, float] | None:
-        return None
 
 
 @dataclass
@@ -98,19 +110,16 @@ class Double:
     load: float | None = None
     short: int = 0
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
-        return self.load if self.load is not None else (done[-1].load if done else None)
+    def choose(self, now: Moment) -> float | None:
+        return self.load if self.load is not None else (now.done[-1].load if now.done else None)
 
-    def end(self, day: date, done: list[Done]) -> None:
-        self.load = self.load if self.load is not None else done[-1].load
-        self.short = self.short + 1 if any(d.reps < self.given.plan.low for d in done) else 0
-        if all(d.reps >= self.given.plan.high for d in done):
+    def end(self, now: Moment) -> None:
+        self.load = self.load if self.load is not None else now.done[-1].load
+        self.short = self.short + 1 if any(d.reps < self.given.plan.low for d in now.done) else 0
+        if all(d.reps >= self.given.plan.high for d in now.done):
             self.load = self.given.above(self.load)
         elif self.short >= 2:
             self.load, self.short = self.given.below(self.load), 0
-
-    def band(self, day: date) -> tuple[float, float] | None:
-        return None
 
 
 @dataclass
@@ -119,22 +128,17 @@ class Chart:
 
     given: Setting
     top: float = 0.0
-    asked: int = 0
-    block: float = 0.0
     weeks: date | None = None
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
+    def choose(self, now: Moment) -> float | None:
         if self.top <= 0:
-            return None if not done else self.given.nearest(_epley(done[-1], self.given) * _share(self.given))
+            return None if not now.done else self.given.nearest(_epley(now.done[-1], self.given) * _share(self.given))
         return self.given.nearest(self.top * _share(self.given))
 
-    def end(self, day: date, done: list[Done]) -> None:
-        best = max(_epley(d, self.given) for d in done)
-        if self.weeks is None or (day - self.weeks).days >= 28:
-            self.top, self.weeks = best, day
-
-    def band(self, day: date) -> tuple[float, float] | None:
-        return None
+    def end(self, now: Moment) -> None:
+        best = max(_epley(d, self.given) for d in now.done)
+        if self.weeks is None or (now.day - self.weeks).days >= 28:
+            self.top, self.weeks = best, now.day
 
 
 @dataclass
@@ -144,16 +148,13 @@ class LastSession:
     given: Setting
     top: float = 0.0
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
+    def choose(self, now: Moment) -> float | None:
         if self.top <= 0:
-            return None if not done else self.given.nearest(_epley(done[-1], self.given) * _share(self.given))
+            return None if not now.done else self.given.nearest(_epley(now.done[-1], self.given) * _share(self.given))
         return self.given.nearest(self.top * _share(self.given))
 
-    def end(self, day: date, done: list[Done]) -> None:
-        self.top = float(np.mean([_epley(d, self.given) for d in done]))
-
-    def band(self, day: date) -> tuple[float, float] | None:
-        return None
+    def end(self, now: Moment) -> None:
+        self.top = float(np.mean([_epley(d, self.given) for d in now.done]))
 
 
 @dataclass
@@ -163,18 +164,20 @@ class Scalar:
     given: Setting
     mean: float = 0.0
     var: float = 0.0
+    last: date | None = None
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
+    def choose(self, now: Moment) -> float | None:
         mean = self.mean
         if self.var == 0.0:
-            if not done:
+            if not now.done:
                 return None
-            mean = log(_epley(done[-1], self.given))
+            mean = log(_epley(now.done[-1], self.given))
         return self.given.nearest(exp(mean) * _share(self.given))
 
-    def end(self, day: date, done: list[Done]) -> None:
-        for one in done:
+    def end(self, now: Moment) -> None:
+        for one in now.done:
             self._take(log(_epley(one, self.given)))
+        self.last = now.day
 
     def _take(self, seen: float) -> None:
         if self.var == 0.0:
@@ -185,7 +188,10 @@ class Scalar:
         self.mean, self.var = self.mean + gain * (seen - self.mean), (1 - gain) * before
 
     def band(self, day: date) -> tuple[float, float] | None:
-        return None if self.var == 0.0 else (exp(self.mean), exp(self.mean) * self.var**0.5)
+        if self.last is None:
+            return None
+        var = self.var + 0.01**2 * (day - self.last).days / 3.5
+        return exp(self.mean), exp(self.mean) * var**0.5
 
 
 def _epley(done: Done, given: Setting) -> float:
@@ -205,7 +211,6 @@ class Ours:
     state: State = field(init=False)
     exercise: PlannedExercise = field(init=False)
     ladder: Loadable = field(init=False)
-    keeps_text: bool = False
 
     def __post_init__(self) -> None:
         plan = self.given.plan
@@ -215,26 +220,29 @@ class Ours:
         self.ladder = Loadable.of([Decimal(repr(float(kg))) for kg in self.given.loads], Unit.KG)
         self.state = begin(level=Level(self.given.level), region=region)
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
-        found = next_loads(self.state, self.exercise, self.ladder, today=day, done=_lifted(done))
+    def choose(self, now: Moment) -> float | None:
+        found = next_loads(self.state, self.exercise, self.ladder, today=now.day, done=_lifted(now.done))
         load: Load | None = found.sets[0].load
         return None if load is None else float(load.kg)
 
-    def end(self, day: date, done: list[Done]) -> None:
-        self.state = after_session(self.state, day=day, sets=_lifted(done), prescribed=self.exercise.sets)
+    def end(self, now: Moment) -> None:
+        self.state = after_session(self.state, day=now.day, sets=_lifted(now.done), prescribed=self.exercise.sets)
 
     def band(self, day: date) -> tuple[float, float] | None:
         found = estimate(self.state, day)
         return None if found is None else (found.mean_kg, found.sd_kg)
 
 
-def _lifted(done: list[Done]) -> tuple[LiftedSet, ...]:
+def _lifted(done: tuple[Done, ...]) -> tuple[LiftedSet, ...]:
     return tuple(LiftedSet(d.load, d.reps, d.rir) for d in done)
 
 
 @dataclass
 class Bound:
-    """Knows the lifter, the mean strength of the day and the day's tiredness; not the day's form nor the feel's errors."""
+    """Knows the lifter, the day's mean strength and tiredness; not the day's form nor the feel's errors.
+
+    `adapts`: it also reads the day's form from today's sets, knowing the lifter's feel.
+    """
 
     given: Setting
     world: World
@@ -246,19 +254,19 @@ class Bound:
     draws: int = 300
     tiredness: list[float] = field(default_factory=list)
 
-    def choose(self, day: date, place: int, done: list[Done]) -> float | None:
+    def choose(self, now: Moment) -> float | None:
         plan = self.given.plan
-        if not done:
+        if not now.done:
             self.tiredness = []
         self.tiredness.append(self.tired)
-        form = np.exp(self.chance.normal(0, self.lifter.form_sd, self.draws * (10 if self.adapts and done else 1)))
-        if self.adapts and done:
-            weights = self._likely(form, done)
+        form = np.exp(self.chance.normal(0, self.lifter.form_sd, self.draws * (10 if self.adapts and now.done else 1)))
+        if self.adapts and now.done:
+            weights = self._likely(form, now.done)
             form = self.chance.choice(form, self.draws, p=weights / weights.sum())
         noise = self.chance.normal(0, 1, (self.draws, plan.high + 2))
-        return self.best(form, noise, place)
+        return self.best(form, noise, now.place)
 
-    def _likely(self, form: Floats, done: list[Done]) -> Floats:
+    def _likely(self, form: Floats, done: tuple[Done, ...]) -> Floats:
         """How well each form explains today's sets."""
         weights = np.full(form.shape, 1e-12)
         told = np.ones_like(form)
@@ -267,7 +275,9 @@ class Bound:
             left = np.maximum(could - one.reps, 0.0)
             felt = felt_share(self.world, self.lifter, could) * left
             spread = (0.5 + 0.06 * left) * self.lifter.feel_noise * (1.0, 0.9, 0.8)[min(order, 2)] + 0.15
-            told = told * np.exp(-0.5 * ((felt - (one.rir or 0.0)) / spread) ** 2) / spread * (could >= one.reps - 0.01)
+            told = told * (could >= one.reps - 0.01)
+            if one.rir is not None:
+                told = told * np.exp(-0.5 * ((felt - one.rir) / spread) ** 2) / spread
         return weights + told
 
     def best(self, form: Floats, noise: Floats, place: int) -> float:
@@ -278,13 +288,10 @@ class Bound:
         found: list[tuple[float, float]] = []
         for load in np.sort(near):
             could = could_lift(self.world, self.lifter, self.strength_kg * form, float(load), self.tired)
-            ended: Outcome = perform(self.world, self.lifter, could, plan, place, noise)
-            landed, over, _ = judged(plan, ended.reps, ended.left)
-            found.append((float(landed.mean()) - 0.0 * float(over.mean()), float(load)))
+            ended: Outcome = perform(self.world, self.lifter, plan, could=could, order=place, noise=noise)
+            landed, _, _ = judged(plan, ended.reps, ended.left)
+            found.append((float(landed.mean()), float(load)))
         return max(found)[1]
 
-    def end(self, day: date, done: list[Done]) -> None:
+    def end(self, now: Moment) -> None:
         pass
-
-    def band(self, day: date) -> tuple[float, float] | None:
-        return None

@@ -2,6 +2,7 @@
 # that decided, `range` the repetitions now.
 
 loads-find = Find your load: start with one you could surely lift { $range } times with several left, do { $range }, tell me how many were left. I set the next.
+loads-find-near = Find your load: start near { $next } (from a lift like it), do { $range }, tell me how many were left. I set the next.
 loads-find-next = Next try.
 loads-find-next-after = { $reps } at { $load }: next try { $next }. Tell me how many were left.
 loads-find-next-left = { $reps } at { $load } with { $left } left: next try { $next }.
@@ -19,8 +20,8 @@ loads-reps-first = The next load is a big step: repetitions first, up to { $high
 loads-reps-first-after = { $reps } at { $load }: the next load is a big step, so stay at { $next } and work up to { $high } repetitions first.
 loads-reps-first-left = { $reps } at { $load } with { $left } left: the next load is a big step, so stay at { $next } and work up to { $high } repetitions first.
 loads-held = The load stays as your coach set it.
-loads-held-after = Your coach holds this one: { $next }.
-loads-held-left = Your coach holds this one: { $next }.
+loads-held-after = On hold: { $next }, no heavier until the hold is lifted.
+loads-held-left = On hold: { $next }, no heavier until the hold is lifted.
 loads-pain = No heavier while it hurts.
 loads-pain-after = It hurt: no heavier than before, { $next }. Stop if it gets worse.
 loads-pain-left = It hurt: no heavier than before, { $next }. Stop if it gets worse.
