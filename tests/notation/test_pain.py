@@ -15,7 +15,7 @@ HERE = Path(__file__).parent
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """A labelled message. `score_only_kind`: only whether it is pain and urgent is held, the place is a matter of taste."""
+    """A labelled message. `kind_only`: whether it is pain and urgent is held, the place is a matter of taste."""
 
     text: str
     pain: PainSaid | None

@@ -76,14 +76,12 @@ def _settled(claims: list[Claim]) -> list[Claim]:
 
 def _scored_place(scene: Passage, score: Score) -> Spot | None:
     """The place that a score is of where no cue is said: `knee's at 5 out of 10`, `3/10 knee`."""
-    for spot in reversed(scene.spots):
-        if not scene.same_sentence(spot.first, score.first):
-            continue
+    here = [s for s in scene.spots if scene.same_sentence(s.first, score.first)]
+    for spot in reversed(here):
         if 0 <= score.first - spot.end <= (6 if score.plain else 5):
             return spot if _is_scored(scene, spot, score) else None
-        if score.plain and 0 <= spot.first - score.end <= 3:
-            return spot
-    return None
+    ahead = [s for s in here if 0 <= s.first - score.end <= 3]
+    return ahead[0] if ahead and score.plain else None
 
 
 def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:

@@ -78,7 +78,7 @@ def _by_cue(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
 def _anywhere(scene: Passage, mark: Mark) -> Judged:
     """Sharp hurts, injuries and complaints are pain anywhere, but for other uses of the word."""
     word, before, after = scene.word(mark.first), scene.word(mark.first - 1), scene.word(mark.end)
-    if word == "sharp" and (before.isdigit() or before in ("am", "pm", "clock", "half")):
+    if word == "sharp" and not scene.ends(mark.first) and (before.isdigit() or before in ("am", "pm", "clock", "half")):
         return Verdict.TALK, "a time of day"
     if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):
         return Verdict.TALK, "something was taken"

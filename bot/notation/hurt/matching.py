@@ -38,7 +38,7 @@ FILLERS = word_set(
     """
 )
 """Words that change nothing inside a phrase."""
-_TELLING = frozenset({"pee", "wee", "arm", "leg", "pop", "hot"})
+_TELLING = frozenset({"pee", "wee", "arm", "leg", "pop", "hot", "air", "red"})
 """Short words that tell as much as a longer one."""
 _SOLID = 4
 """Letters of a telling word."""

@@ -6,13 +6,14 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.patterns import SPELLER, VOCABULARY
+from bot.notation.hurt.places import PLACES
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.tokens import Gap, Kind, Token
 
 _HELPING = word_set(
     """
     left right lower upper about around maybe like again still felt but and because until without when weeks that this
-    with today level score after
+    with today level score after been free for the was and bit not off
     """
 )
 _SORTED = sorted(_HELPING)
@@ -20,7 +21,7 @@ _SORTED = sorted(_HELPING)
 
 def mended(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
     """The tokens with slips in helping words put right; a misspelt side goes before any other reading of it."""
-    return tuple(_mended(t) for t in tokens)
+    return tuple(_mended(t, after) for t, after in zip(tokens, (*tokens[1:], None), strict=True))
 
 
 _LITTLE = frozenset({"my", "in", "is", "at", "no", "it"})
@@ -62,14 +63,15 @@ def _pieces(word: str) -> tuple[str, ...] | None:
     return None
 
 
-def _mended(token: Token) -> Token:
+def _mended(token: Token, after: Token | None) -> Token:
     if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
         return token
     slips = SPELLER.slips(token.word)
-    for word in ("left", "right", *slips):
-        if word in slips and word in _HELPING:
-            return replace(token, word=word)
+    for side in ("left", "right"):
+        if side in slips and after is not None and (after.word in PLACES or not SPELLER.is_known(after.word)):
+            return replace(token, word=side)
     if slips:
-        return token
+        helps = all(word in _HELPING for word in slips)
+        return replace(token, word=slips[0]) if helps else token
     near = [w for w in _SORTED if abs(len(w) - len(token.word)) <= 1 and OSA.distance(w, token.word) == 1]
     return replace(token, word=near[0]) if near else token

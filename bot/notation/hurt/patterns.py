@@ -87,9 +87,11 @@ PATTERNS = tuple(_patterns())
 """Every phrase of every table."""
 VOCABULARY = frozenset(word for p in PATTERNS for e in p.elements for word in e.words)
 """Every word of every table."""
-_FORGIVEN = (frozenset(HURTS) | frozenset(SIGNS) | {Cue.NOT, Cue.GONE, Cue.CONDITION, None}) - {
-    *(Cue.SETTLE, Cue.LOOKS, Cue.DARK, Cue.SEVERE, Cue.SWEAT)
-}
+_FORGIVEN = (
+    frozenset(HURTS)
+    | frozenset(SIGNS)
+    | {*(Cue.NOT, Cue.GONE, Cue.CONDITION, Cue.PAST, Cue.FINE, Cue.TRAINED, Cue.OTHER, None)}
+) - {*(Cue.SETTLE, Cue.LOOKS, Cue.DARK, Cue.SEVERE, Cue.SWEAT)}
 TARGETS = frozenset(
     w
     for p in PATTERNS

@@ -68,7 +68,9 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
         return False
     first = scene.sentence.index(scene.sentence[mark.first])
     for index in range(first, mark.first):
-        if scene.word(index) in _QUESTION and (index == first or scene.word(index - 1) in _OPENERS):
+        if scene.word(index) in _QUESTION and (
+            index == first or scene.ends(index) or scene.word(index - 1) in _OPENERS
+        ):
             return not scene.words(index, mark.end + 3) & _OF_ME
     return False
 

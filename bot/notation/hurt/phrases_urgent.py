@@ -99,7 +99,7 @@ SIGNS: dict[Cue, str] = {
       in; can't move/lift/raise/use/grip/hold/squeeze/control/close/open/clench/bend; without strength; don't/
       doesn't/didn't/haven't have/got any/the? strength/power/force; doesn't/won't/isn't/not/don't/wouldn't
       respond/responding/move/moving/work/working/grip/close/open/lift; stopped working/responding/moving;
-      hangs/hanging there/down/limp; won't do anything/what/as; drags/dragging/slapping/slaps; won't hold me;
+      hangs/hanging there/down/limp; won't do anything/what/as; drags/dragging; won't hold me;
       can't make a? fist; has no strength/power; zero strength/power
     """,
     Cue.DROOP: """

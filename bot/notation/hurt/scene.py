@@ -57,6 +57,13 @@ class Scene:
         """The words of the tokens from `first` up to, not with, `end`, as far as there are any."""
         return frozenset(self._words[max(0, first) : max(0, end)])
 
+    def clause_before(self, index: int, most: int) -> frozenset[str]:
+        """The words before a token back to a pause, so many at most."""
+        first = index
+        while first > max(0, index - most) and self.tokens[first].gap is Gap.NONE:
+            first -= 1
+        return self.words(first, index)
+
     def sentence_words(self, index: int) -> frozenset[str]:
         """The words of the sentence that a token stands in."""
         number = self.sentence[index]

@@ -148,7 +148,7 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     if after in ("today", "now") and scene.tokens[first].gap is Gap.SOFT and first > 1:
         return True
     if scene.tokens[first].gap is Gap.SOFT and any(s.end == first and not s.place.plural for s in scene.spots):
-        return end >= len(scene.tokens) or scene.tokens[end].gap is Gap.HARD
+        return scene.ends(end) and (end >= len(scene.tokens) or scene.tokens[end].kind is not Kind.NUMBER)
     lone = first > 0 and scene.tokens[first].gap is not Gap.HARD
     hurt_before = any(m.end == first and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP, Cue.HEADACHE) for m in scene.marks)
     place_before = any(s.end == first for s in scene.spots) and any(

@@ -103,7 +103,7 @@ def fainting(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.FAINT):
         word = scene.word(m.first)
         slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
-        form = word.startswith("collaps") and scene.words(m.first - 4, m.first) & _GAVE
+        form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
         slept = word.startswith("pass") and scene.words(m.first, m.end + 8) & _SLEEP
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
         if stands(scene, m) and not slight and not form and not slept and not knocked:

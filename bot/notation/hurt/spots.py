@@ -92,7 +92,8 @@ def _is_my_back(scene: Scene, m: Mark) -> bool:
     hurts = {x.first for x in scene.marks if x.cue in HURTING}
     if m.end in hurts or (m.end + 1 in hurts and after in _COPULA):
         return after not in ("to", "at", "again")
-    starts = before in ("", "and", "or", "on", "with", "but", "through") and m.end < len(scene.tokens)
+    opens = scene.ends(m.first) or before in ("and", "or", "on", "with", "but", "through")
+    starts = opens and m.end < len(scene.tokens)
     return after in _TELLS_A_PLACE or (after not in NOT_MY_BACK and starts)
 
 

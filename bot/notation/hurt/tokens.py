@@ -54,15 +54,15 @@ class Token:
 
 
 _N = r"\d{1,9}(?:[.,]\d{1,3})?"
-_S = r"\s{0,4}"
+_S = r"[^\S\n\r]{0,4}"
 _SCANNER = re.compile(
     rf"""
       (?P<whole>100\s?%)
     | (?P<set>
           (?:rpe|rir|@){_S}[:=]?{_S}{_N}
-        | (?:set|rep|reps|round|week|day|no\.){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
+        | (?:set|rep|reps|round|week|day){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+
-          (?:{_S}[x*,/+>-]{_S}\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
+          (?:(?:,|{_S}[x*/+>-]{_S})\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
         | [x*]{_S}\d+\b
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
         | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
