@@ -6,12 +6,14 @@ from datetime import time, timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, Desk
+from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Due, Tapped, Typed
 from bot.dialogue.naming import read_name
 from bot.dialogue.rules import no_training_rules, nudge_rule, training_rules
 from bot.dialogue.steps import Answered, Chosen, Misread, Step, ask_step, day_words, read_step
 from bot.dialogue.turn import Talk, TalkSet, Turn
-from bot.saying import Button, Line, Menu, Rows, Say, Strip, Toast, Urgency, line
+from bot.notation.pain import read_pain
+from bot.saying import Button, Line, Menu, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.facts import (
     ClientJoined,
     ConsentGiven,
@@ -55,9 +57,18 @@ def resume(desk: Desk, client: ClientDesk) -> Turn:
 
 
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
-    """A typed answer to the open question, of enrolment or of settings."""
-    talk = _talk(desk, client)
-    return _answer(desk, client, talk, incoming.text, tapped=False)
+    """A typed answer to the open question, of enrolment or of settings; but pain is never taken for one, and an urgent
+    sign is answered first, also before there is a consent to keep it."""
+    talk, said = _talk(desk, client), read_pain(incoming.text).pain
+    if said is not None and talk.name == "settings":
+        return told_of_pain(desk, client, said, words=incoming.text)
+    if said is None or not said.urgent:
+        return _answer(desk, client, talk, incoming.text, tapped=False)
+    stop = (line("urgent-stop", number=desk.house.emergency_number), line("urgent-who"))
+    first = Turn(says=(Say(incoming.chat, stop, urgency=Urgency.URGENT, repeat=Repeat.AGAIN),))
+    if talk.step != Step.READY:
+        return first
+    return first + _answer(desk, client, talk, incoming.text, tapped=False)
 
 
 def tapped(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
