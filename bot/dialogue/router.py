@@ -87,6 +87,13 @@ JOINING_TAPS = frozenset({"step", "withdraw", "keep"})
 
 def answer(desk: Desk, incoming: Incoming) -> Turn:
     """What follows from one incoming thing."""
+    if isinstance(incoming, Due | BotBlocked) or (client := _known(desk)) is None or client.profile.reachable:
+        return _answer(desk, incoming)
+    # Who writes can be reached again, whatever we had been told.
+    return Turn((ReachChanged(client.profile.id, reachable=True),)) + _answer(desk, incoming)
+
+
+def _answer(desk: Desk, incoming: Incoming) -> Turn:
     match incoming:
         case Due():
             return reminding.due(desk, incoming)
