@@ -67,6 +67,13 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     return out
 
 
+def _is_nth(marks: Sequence[Mark], place: int) -> bool:
+    """`on rep 3`: which repetition, not how many."""
+    before = _beside(marks, place, -1)
+    earlier = marks[place - 2].kind if place > 1 else None
+    return before is not None and before.text == "rep" and earlier is not Kind.NUM
+
+
 def _is_result(marks: Sequence[Mark], place: int) -> bool:
     """`won 24-17`: two numbers of talk with a dash."""
     start, end = _part(marks, place)

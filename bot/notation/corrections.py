@@ -166,17 +166,21 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             pieces.append([])
             continue
         starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
-        numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in pieces[-1])
-        wrote = any(m.kind is Kind.WROTE for m in pieces[-1])
         if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
             pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
             continue
         no = mark.kind is Kind.NO and place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.SORRY)
-        starts = starts or no
-        if starts and numbers and not wrote and _numbers_follow(marks, place) and not _has_label(pieces[-1]):
+        if (starts or no) and _breaks(pieces[-1], marks, place):
             pieces.append([])
         pieces[-1].append(mark)
     return [p for p in pieces if p]
+
+
+def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """Whether a correcting word starts a new piece: after numbers, before others, and not about a stored set."""
+    numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in piece)
+    wrote = any(m.kind is Kind.WROTE for m in piece)
+    return numbers and not wrote and _numbers_follow(marks, place) and not _has_label(piece)
 
 
 def _labels_next(marks: Sequence[Mark], place: int) -> bool:

@@ -93,7 +93,9 @@ class Costs:
         linked = "L" in state.chain
         if linked:
             return 0.0
-        return 0.4 if asked.low <= reps * 2 and reps * 2 <= asked.high * 3 else 1.2
+        if reps * 2 > asked.high * 3:
+            return 1.7
+        return 0.4 if asked.low <= reps * 2 else 1.2
 
     def _load_cost(self, said: SaidLoad, number: int, stage: Stage, state: State) -> float:
         if said.load is None:

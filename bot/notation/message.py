@@ -59,6 +59,8 @@ class Reader:
         """Where the message names which exercise, with sets or without."""
         self.header: Mark | None = None
         """A name that stood alone on its line: its sets follow."""
+        self.swapped = False
+        """Whether the piece under way tells of one exercise in place of another."""
         self.early: list[Atom] = []
         """Efforts said before the sets that they are of."""
 
@@ -69,6 +71,9 @@ class Reader:
         request = self.request
         hurt = read_pain(request.text)
         marks = self._kinds(hurt.spans)
+        if sum(m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD) for m in marks) > MOST_NUMBERS:
+            self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
+            marks = []
         hurt_names = self.hurt_names
         timed = self._counts(marks, Measure.SECONDS)
         metres = self._counts(marks, Measure.METRES)
@@ -91,8 +96,6 @@ class Reader:
         if not (self.record.stored or self.record.said):
             marks = _masked(marks, _was_meant(marks))
         marks = _masked(marks, talk_numbers(marks))
-        if sum(m.kind is Kind.NUM for m in marks) > MOST_NUMBERS:
-            self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
         for piece in split_pieces(marks):
             if self.ask is not None:
                 break
@@ -202,9 +205,13 @@ class Reader:
                 self._piece(rest)
             return
         place = self._correction_place(piece)
+        if self.record.replaces and _takes_back(piece):
+            self._doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end), 0)
+            return
         if is_correction(piece, self.record, self._under_name()):
             self._correct(piece, place)
             return
+        self.swapped = _is_substitute(piece)
         for segment in shared_marks(read_segments(piece)):
             if self.ask is None:
                 self._segment(segment, piece)
@@ -273,7 +280,7 @@ class Reader:
             segment = Segment(name, segment.marks)
         if name is not None and (reports or efforts):
             self._note(name.start, name.end, Meaning.NAME, self._names_of(name))
-        swapped = _is_substitute(piece)
+        swapped = self.swapped
         if name is not None and not name.names and (reports or swapped):
             self._doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end), 0)
             return
@@ -693,6 +700,17 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
             if following is not Kind.NUM:
                 return any(m.kind is Kind.NAME for m in piece)
     return False
+
+
+def _takes_back(piece: Sequence[Mark]) -> bool:
+    """`no, set 2 was`: another set is meant by what was just corrected."""
+    kinds = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP)]
+    return (
+        kinds[:1] in ([Kind.NO], [Kind.SORRY])
+        and Kind.SET in kinds
+        and kinds.count(Kind.NUM) == 1
+        and kinds[-1] is Kind.WAS
+    )
 
 
 def _is_header(piece: Sequence[Mark]) -> bool:

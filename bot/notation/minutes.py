@@ -177,13 +177,14 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
 def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
     """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
     words = _words(marks[place])
-    part = _part_words(marks, place)
-    is_until = bool(words) and words[-1] in _UNTIL
+    if not words or words[-1] not in (*_UNTIL, "at"):
+        return None
+    is_until = words[-1] in _UNTIL
     before = [w for m in marks[max(0, place - 3) : place] for w in _words(m)][-4:]
-    is_at = bool(words) and words[-1] == "at" and bool(set(before) & _LEAVING)
+    is_at = words[-1] == "at" and bool(set(before) & _LEAVING)
     if not (is_until or is_at):
         return None
-    if words[-1] in ("by", "before") and not set(part) & (_GOING | _HAVING):
+    if words[-1] in ("by", "before") and not set(_part_words(marks, place)) & (_GOING | _HAVING):
         return None
     if any(m.kind is Kind.NAME for m in marks[max(0, place - 1) : place]):
         return None

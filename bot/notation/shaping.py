@@ -472,7 +472,7 @@ def _links(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         kind = mark.kind
         if kind in LINKS:
-            ends = _ends_amount(out) and not _is_post_effort(out)
+            ends = _ends_amount(out)
             starts = _kind(marks, place + 1) in OPERANDS or (
                 _kind(marks, place + 1) in PREFIXES and is_number(_at(marks, place + 2))
             )
@@ -498,11 +498,8 @@ def _ends_amount(out: list[Mark]) -> bool:
     place = len(out) - 1
     while place >= 0 and out[place].kind in TAILS and out[place].kind not in OPERANDS:
         place -= 1
-    return place >= 0 and out[place].kind in OPERANDS
-
-
-def _is_post_effort(out: list[Mark]) -> bool:
-    return len(out) >= 2 and out[-2].kind in (Kind.RPE, Kind.RIR, Kind.FEELS)
+    rated = place > 0 and out[place - 1].kind in (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.FAILED)
+    return place >= 0 and out[place].kind in OPERANDS and not rated
 
 
 _UNREAD = frozenset(

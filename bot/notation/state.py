@@ -105,8 +105,8 @@ class State:
         self.sets = (*self.sets, said)
         self.after_effort = False
 
-    def rate_last(self, rir: Decimal, all_sets: bool = False) -> None:
-        """Gives the last set said (and its other side), or all of them, this effort. Drops and minis are not rated."""
+    def rate_last(self, rir: Decimal, all_sets: bool = False, end: int = 0) -> None:
+        """Gives the last set said (and its other side), or all of them, this effort; its words end at `end`."""
         place = len(self.sets) - 1
         while place > 0 and self.sets[place].stage in (Stage.DROP, Stage.MINI):
             place -= 1
@@ -118,7 +118,7 @@ class State:
             out[place : place + 1] = [replace(counted, count=counted.count - 1), replace(counted, count=1)]
             place += 1
         for index in range(len(out)) if all_sets else (place,):
-            out[index] = replace(out[index], rir=rir)
+            out[index] = replace(out[index], rir=rir, end=max(out[index].end, end))
         last = out[place]
         if last.side is Side.RIGHT and place > 0 and out[place - 1].side is Side.LEFT and not all_sets:
             out[place - 1] = replace(out[place - 1], rir=rir) if out[place - 1].rir is None else out[place - 1]

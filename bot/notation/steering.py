@@ -41,7 +41,7 @@ class Steering(Emitting):
             return made
         if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
             made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        made.rate_last(effort.rir, made.all_sets)
+        made.rate_last(effort.rir, made.all_sets, effort.end)
         made.after_effort = True
         return made
 

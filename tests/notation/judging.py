@@ -1,7 +1,7 @@
 """Labelled messages, and whether an answer says what its label says.
 
-A row is `{"request": …, "answer": …}` in the shape of the line filter. Equal numbers for left and right say the same as one
-entry for each side; the unit of a set without a load says nothing.
+A row is `{"request": …, "answer": …}` in the shape of the line filter. Equal numbers for left and right say the same as
+one entry for each side; the unit of a set without a load says nothing.
 """
 
 import json

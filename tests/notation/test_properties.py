@@ -1,6 +1,7 @@
-"""What must hold of every message: what the printer prints is read back, how it is typed changes nothing, none raises."""
+"""What holds of every message: what the printer prints is read back, how it is typed changes nothing, none raises."""
 
 import re
+from collections.abc import Callable
 from dataclasses import replace
 from decimal import Decimal
 
@@ -17,6 +18,7 @@ from bot.notation.script import read_script
 from bot.notation.shaping import shape_marks
 from bot.notation.tagging import read_kinds
 from bot.notation.tokens import read_marks
+from bot.notation.wordlist import words
 from bot.training.report import Performed, Side, Stage
 from bot.training.units import Load, Unit
 from tests.notation.judging import rows_of
@@ -97,7 +99,7 @@ def test_every_exercise_of_the_tables_prints() -> None:
         assert show_sets((row,), SESSION).startswith(exercise.name)
 
 
-WAYS = {
+WAYS: dict[str, Callable[[str], str]] = {
     "capitals": str.upper,
     "times sign": lambda t: re.sub(r"(?<=\d)(\s*)x(\s*)(?=\d)", r"\1×\2", t),
     "star": lambda t: re.sub(r"(?<=\d)(\s*)x(\s*)(?=\d)", r"\1*\2", t),
@@ -137,7 +139,16 @@ def _said(reading: Reading) -> Reading:
 
 
 PIECES = st.sampled_from(
-    ["60", "5", "x", "@", "+", "-", ">", "/", ",", ".", ":", "(", ")", "9", "10", "8.5", "22,5", "kg", "lb", "reps", "sets", "each", "left", "right", "bench", "row", "squat", "then", "drop", "mini", "same", "rpe", "rir", "warm", "up", "done", "skipped", "not", "sorry", "was", "set", "first", "2nd", "could", "have", "more", "in", "the", "tank", "failed", "the", "all", "bw", "assist", "per", "hand", "total", "minutes", "until", "yesterday", "?", "!", "\n", "1:05", "1.000", "1e9", "100²", "½", "👍", "s", "m", "l", "r", "for", "at", "with", "and", "or", "to", "no", "scrap", "that", "monday", "knee", "hurts", "a", "half", "hundred", "sixty", "twelve", "point", "x5", "*62.5", "pair", "of", "twice", "as", "planned", "instead", "of", "plates", "band", "finished", "cancel", "@8"]
+    (
+        *words(
+            "60 5 x @ + - > / , . : ( ) 9 10 8.5 22,5 kg lb reps sets each left right bench row squat then drop mini",
+            "same rpe rir warm up done skipped not sorry was set first 2nd could have more in the tank failed the all",
+            "bw assist per hand total minutes until yesterday ? ! 1:05 1.000 1e9 100² ½ 👍 s m l r for at with and or",
+            "to no scrap that monday knee hurts a half hundred sixty twelve point x5 *62.5 pair of twice as planned",
+            "instead of plates band finished cancel @8",
+        ),
+        "\n",
+    )
 )
 
 
@@ -163,9 +174,9 @@ def test_no_text_raises(text: str) -> None:
 
 @given(st.lists(st.sampled_from(sorted(k.value for k in Kind)), max_size=12))
 @settings(max_examples=300)
-def test_no_session_is_too_odd(words: list[str]) -> None:
+def test_no_session_is_too_odd(kinds: list[str]) -> None:
     """A session without exercises, or with nothing to name, is read too."""
-    read_message(Request(" ".join(words), Unit.KG, NOW, ()))
+    read_message(Request(" ".join(kinds), Unit.KG, NOW, ()))
 
 
 @given(st.lists(PIECES, max_size=20).map(" ".join))

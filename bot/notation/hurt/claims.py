@@ -94,7 +94,8 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     if score.plain:
         return True
     bare = all(scene.word(i) in _TO_SCORE or scene.tokens[i].kind is Kind.NUMBER for i in between)
-    return bare and spot.place.tissue is not Tissue.MUSCLE and not spot.place.plural
+    weighed = not spot.place.plural or scene.word(score.first - 1) == "a"
+    return bare and weighed and spot.place.tissue is not Tissue.MUSCLE
 
 
 def _owners(scene: Passage, claims: list[Claim], scores: list[Score]) -> dict[int, Score]:

@@ -82,6 +82,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.TALK, "a time of day"
     if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):
         return Verdict.TALK, "something was taken"
+    if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
+        return Verdict.EFFORT, "a pump"
     if word == "headache" and before == "a" and scene.word(mark.first - 2) in _NUISANCE:
         return Verdict.TALK, "a nuisance"
     return Verdict.PAIN, "a hurt by itself"

@@ -54,7 +54,7 @@ HURTS: dict[Cue, str] = {
       can feel it in my/the; not at? 100%; isn't/wasn't/not/aren't/weren't at? 100%; play/plays/playing/played/
       plaing up; act/acts/acting/acted up; kick/kicks/kicking/kicked off; acting funny/weird/out/strange; not/
       isn't/wasn't/aren't/never/weren't/ain't @bit* happy/right/good/great/ideal/pleased/impressed/well/
-      brilliant/loving/liking/normal/keen/itself/themselves/cooperating/playing/comfortable/enjoying; doesn't/
+      brilliant/loving/liking/normal/keen/itself/themselves/cooperating/playing/comfortable/enjoying/thrilled/chuffed/delighted/convinced/fond/amused; doesn't/
       don't/didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/
       didn't/not @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan;
       isn't a fan; had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't
@@ -78,13 +78,11 @@ HURTS: dict[Cue, str] = {
       hyperextended/overextended; put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place
       out/in; my/the/me/left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/
       right/lower left/right/lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went
-      on me; put/throw/threw my/the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into
-      spasm; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; slipped; over
-      stretched; stiffened up; blew/blown out?; jarred; hurt; over did; overdid/overdone
+      on me; put/throw/threw my/the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; jacked/tweaked/messed/wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; over stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/overdone
     """,
     Cue.INJURED: """
       injury/injured/injure/injuries/injuring/injurd; broke/broken/fractured my/the/a left/right/big/little/
-      middle? toe/finger/thumb/nose/nail; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought
+      middle? toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought
       i/i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something;
       something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/
       something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/
@@ -97,7 +95,7 @@ HURTS: dict[Cue, str] = {
       of* left/right? callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/
       callus/calluses/callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/
       was/were/just* torn/ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/
-      bleeds; cut open; swell/swelling/swells/swelled/swollen/swole up?; puffy; puffed up; lump; skinned; split
+      bleeds; cut open; swell/swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split
       my? skin/lip/nail; cut my; peeled
     """,
     Cue.JOINT_NOISE: """

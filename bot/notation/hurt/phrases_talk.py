@@ -74,7 +74,7 @@ worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; i
 my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing it;
 smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
 absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead legs;
-heartache/headbanger; shot of; gave/give it a shot; one more shot; worth a shot; screaming at me; shouting from;
+heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot; worth a shot; screaming at me; shouting from;
 talking about/of; loose skin/change/plates/collar/clothes; unstable surface; wobble board; wobbly board;
 sensitive topic; stabbed in the back; breath of fresh air; hold/holding/held/brace/bracing my/the? breath;
 breathing/breath work/technique/cue/pattern/exercise/drills; deep breath/breaths; take/took/taking a? breath/

@@ -12,7 +12,7 @@ from bot.notation.hurt.verdict import Judged, Verdict
 _WENT_WELL = word_set(
     "well fine ok okay great good numb dead over up down past through to smoothly better straight smooth forward back"
 )
-_WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE)
+_WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE, Cue.SWOLLEN)
 _CLOSE = (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE)
 
 
@@ -22,7 +22,7 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "no place is said"
     if _moved(scene, mark, spot):
         return Verdict.TALK, "it went or was rolled somewhere"
-    if mark.cue is Cue.JOINT_NOISE and _said_not_to_hurt(scene, mark):
+    if mark.cue in (Cue.JOINT_NOISE, Cue.POP) and _said_not_to_hurt(scene, mark):
         return Verdict.DENIED, "a noise, and said not to hurt"
     low, high = (mark.end, spot.first) if spot.first >= mark.end else (spot.end, mark.first)
     if high - low > (3 if mark.cue in _CLOSE else 5) or not scene.same_sentence(mark.first, spot.first):
@@ -45,6 +45,8 @@ def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
 
 def _said_not_to_hurt(scene: Passage, mark: Mark) -> bool:
     hurts = scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL)
+    if mark.cue is Cue.POP and scene.words(mark.end, mark.end + 4) & {"nice", "good", "great", "lovely", "satisfying"}:
+        return True
     return any(scene.same_sentence(m.first, mark.first) and negated(scene, m) for m in hurts)
 
 

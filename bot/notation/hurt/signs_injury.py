@@ -75,7 +75,8 @@ def calf(scene: Passage) -> Iterator[Sign]:
 def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:
     if spot.place.name == "calf":
         hot = scene.word(m.first) in ("hot", "red", "hotter") and not spot.place.plural
-        return m.cue is Cue.SWOLLEN or hot or (bool(others) and not spot.place.plural)
+        big = not spot.place.plural or scene.words(m.first, m.end).isdisjoint({"huge", "massive", "enormous", "bigger"})
+        return (m.cue is Cue.SWOLLEN and big) or hot or (bool(others) and not spot.place.plural)
     limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "forearm")
     return limb and any({x.cue, m.cue} == {Cue.HOT, Cue.SWOLLEN} for x in others)
 

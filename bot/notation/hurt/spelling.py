@@ -32,7 +32,7 @@ class Readings:
 
 NEVER_DOUBTED = word_set(
     """
-    gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump
+    gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump pumping pumped
     """
 )
 """Gym words that are never read as a slip for a sign's word."""

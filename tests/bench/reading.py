@@ -1,0 +1,88 @@
+"""Time and memory of reading a message, beside one regular expression that only knows `LOADxREPS`."""
+
+import gc
+import json
+import re
+import statistics
+import sys
+import time
+import tracemalloc
+from collections.abc import Callable, Sequence
+
+from bot.cli.read import ReadRequest
+from bot.notation.reading import Request, read_message
+from tests.notation.judging import rows_of
+
+PLAIN = re.compile(r"(\d+(?:[.,]\d+)?)\s*[x×*]\s*(\d+)")
+"""The baseline: it names no exercise, knows no plan, and asks nothing."""
+ROUNDS = 5
+
+
+def _times(call: Callable[[Request], object], requests: Sequence[Request]) -> list[float]:
+    """Milliseconds of each message, the best of some rounds."""
+    best = [float("inf")] * len(requests)
+    for _ in range(ROUNDS):
+        for place, request in enumerate(requests):
+            start = time.perf_counter()
+            call(request)
+            best[place] = min(best[place], (time.perf_counter() - start) * 1000)
+    return best
+
+
+def _p99(times: Sequence[float]) -> float:
+    return statistics.quantiles(times, n=100)[98]
+
+
+def _longest(request: Request) -> dict[str, Request]:
+    """Messages of 4,096 characters: sets, words, one word, numbers."""
+    texts = {
+        "sets": "60x5, " * 683,
+        "words": "the gym was full of people today and bench felt heavy ".ljust(60) * 69,
+        "unknown words": "qwertyuiop asdfghjkl zxcvbnm " * 142,
+        "one word": "a" * 4096,
+        "digits": "9" * 4096,
+        "list": "60 5 " * 820,
+        "lines": "bench 60x5\n" * 373,
+    }
+    return {
+        name: Request(text[:4096], request.unit, request.now, request.exercises, request.done, request.current)
+        for name, text in texts.items()
+    }
+
+
+def main(argv: Sequence[str]) -> int:
+    """Prints the table; 1 where a goal is missed (median under 5 ms, 4,096 characters under 100 ms, memory flat)."""
+    rows = [row for name in ("shared", "hand_a", "hand_b", "hand_c") for row in rows_of(name)]
+    requests = [ReadRequest.model_validate(json.loads(json.dumps(row["request"]))).request() for row in rows]
+    for request in requests:
+        read_message(request)
+    ours = _times(read_message, requests)
+    plain = _times(lambda r: PLAIN.findall(r.text), requests)
+    out = [f"messages {len(requests)}"]
+    for name, pick in (("median", statistics.median), ("p99", _p99)):
+        mine, base = pick(ours), pick(plain)
+        out.append(f"{name:8} {mine:9.3f} ms   baseline {base:7.4f} ms   ratio {mine / base:8.0f}")
+    worst = {name: min(_times(read_message, [request])) for name, request in _longest(requests[0]).items()}
+    out += [f"4,096 characters, {name:14} {ms:8.1f} ms" for name, ms in worst.items()]
+    growth = _growth(requests)
+    out.append(f"memory after ten more rounds {growth / 1024:+.0f} KiB")
+    sys.stdout.write("\n".join(out) + "\n")
+    met = statistics.median(ours) < 5 and max(worst.values()) < 100 and growth < 512 * 1024
+    return 0 if met or "--no-goals" in argv else 1
+
+
+def _growth(requests: Sequence[Request]) -> int:
+    """Bytes that ten more rounds of the same messages leave behind."""
+    few = requests[:200]
+    tracemalloc.start()
+    for request in few:
+        read_message(request)
+    gc.collect()
+    before = tracemalloc.get_traced_memory()[0]
+    for _ in range(10):
+        for request in few:
+            read_message(request)
+    gc.collect()
+    after = tracemalloc.get_traced_memory()[0]
+    tracemalloc.stop()
+    return after - before
