@@ -4,6 +4,7 @@ from bot.dialogue.cardkeys import card_rows, drops_from, effort_open, reported_s
 from bot.dialogue.phrases import count_line, done_line, joined, load_line, planned_line
 from bot.dialogue.underway import UnderWay
 from bot.saying import BLANK, Line, Rows, Say, Urgency, line
+from bot.training.people import Standing
 from bot.training.plan import Drop, LoadStyle, Mini, PlannedExercise, PlannedSet
 from bot.training.report import Stage
 from bot.training.units import Load
@@ -17,10 +18,12 @@ def card_slot(session: str) -> str:
 def card(at: UnderWay, *, fresh: bool = False, load: Load | None = None, urgency: Urgency = Urgency.REFRESH) -> Say:
     """The card as it stands; `load` opens the choice of another load for the set that comes."""
     session = at.session
-    exercise = session.current
+    exercise = None if session.ended else session.current
     live = at.live(exercise) if exercise else None
-    lines = (*_head(at), *_body(at, live))
-    rows: Rows = () if session.ended else card_rows(at, live, load)
+    chosen = () if live is None or load is None else (BLANK, line("card-load", load=load_line(live, load)))
+    lines = (*_head(at), *_body(at, live), *chosen)
+    stopped = session.ended is not None or at.client.profile.standing is Standing.PAUSED
+    rows: Rows = () if stopped else card_rows(at, live, load)
     return Say(at.client.profile.chat, lines, rows, slot=card_slot(session.id), fresh=fresh, urgency=urgency)
 
 
@@ -29,16 +32,11 @@ def card(at: UnderWay, *, fresh: bool = False, load: Load | None = None, urgency
 
 def _head(at: UnderWay) -> tuple[Line, ...]:
     session = at.session
-    done = sum(_sets_reported(at, e) for e in session.plan.exercises)
+    done = sum(session.sets_reported(e) for e in session.plan.exercises)
     title = line("card-title", title=session.plan.title, day=session.day, minutes=session.plan.minutes)
     if session.ended:
         return title, line(f"card-{session.ended.value}", done=done, sets=session.plan.set_count)
     return title, line("card-progress", done=done, sets=session.plan.set_count)
-
-
-def _sets_reported(at: UnderWay, exercise: PlannedExercise) -> int:
-    numbers = {p.set for p in at.session.work_done(exercise.name)}
-    return len(numbers & set(range(1, len(exercise.sets) + 1)))
 
 
 def _body(at: UnderWay, live: PlannedExercise | None) -> list[Line]:
@@ -96,6 +94,12 @@ def _finished_line(at: UnderWay, exercise: PlannedExercise) -> Line:
 
 
 def _coming_line(at: UnderWay, exercise: PlannedExercise) -> Line:
+    done = [p for p in at.session.done if p.exercise == exercise.name and p.stage is not Stage.WARMUP]
+    number = at.session.next_set(exercise)
+    if done and number is not None:
+        shown = joined([done_line(exercise, p) for p in done], "sets-then")
+        left = planned_line(exercise, at.live(exercise).sets[number - 1])
+        return line("card-begun", name=exercise.name, done=shown, number=number, set=left)
     planned = exercise.sets[0]
     sets = [planned_line(exercise, planned)]
     different = [s for s in exercise.sets[1:] if (s.reps, s.load, s.rir) != (planned.reps, planned.load, planned.rir)]

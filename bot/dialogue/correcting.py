@@ -12,7 +12,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import React, Say, line
 from bot.training.facts import Reported, ReportTakenBack
-from bot.training.session import without_report
+from bot.training.session import Session
 
 
 def edited(desk: Desk, client: ClientDesk, incoming: Edited) -> Turn:
@@ -26,7 +26,7 @@ def edited(desk: Desk, client: ClientDesk, incoming: Edited) -> Turn:
     waiting = any(d.key == key for d in client.doubts)
     if earlier is None and not waiting:
         return _news(desk, at, incoming)
-    blank = UnderWay(client, replace(without_report(session, ReportTakenBack(session.id, key)), ended=None))
+    blank = UnderWay(client, replace(before_report(session, key), ended=None))
     reading = read_words(desk, blank, incoming.text)
     turn = Turn()
     if reading.pain is not None and not any(p.words == incoming.text for p in client.pains):
@@ -42,7 +42,29 @@ def edited(desk: Desk, client: ClientDesk, incoming: Edited) -> Turn:
         return turn
     said = Say(incoming.chat, (line("corrected"), *read_back(at, reading)), reply_to=incoming.message, silent=True)
     says = (React(incoming.chat, incoming.message, CHANGED), said)
-    return turn + settle(at, key) + keep_report(desk, at, report) + Turn(says=says)
+    overtaken = _overtaken(session, report)
+    at = UnderWay(client, without_reports(session, overtaken))
+    taken = Turn(tuple(ReportTakenBack(session.id, k) for k in overtaken))
+    return turn + settle(at, key) + taken + keep_report(desk, at, report) + Turn(says=says)
+
+
+def before_report(session: Session, key: str) -> Session:
+    """The session as it was when this message was first reported; as it is where it never was."""
+    keys = [r.key for r in session.reports]
+    return replace(session, reports=session.reports[: keys.index(key)]) if key in keys else session
+
+
+def _overtaken(session: Session, report: Reported) -> tuple[str, ...]:
+    """Later corrections of just the sets that the edited message reports: its own last word counts instead."""
+    keys = [r.key for r in session.reports]
+    later = session.reports[keys.index(report.key) + 1 :] if report.key in keys else ()
+    mine = {(p.exercise, p.set) for p in report.sets}
+    return tuple(r.key for r in later if r.replaces and set(r.replaces) <= mine and not r.skipped)
+
+
+def without_reports(session: Session, keys: tuple[str, ...]) -> Session:
+    """The session without these reports."""
+    return replace(session, reports=tuple(r for r in session.reports if r.key not in keys))
 
 
 def _news(desk: Desk, at: UnderWay, incoming: Edited) -> Turn:

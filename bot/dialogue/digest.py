@@ -1,7 +1,7 @@
 """The coach's daily digest: pain, then missed, unread, off plan, done; buttons for those who need something."""
 
 from bot.dialogue.buttons import show_press
-from bot.dialogue.desk import CoachDesk, Desk, DigestEntry
+from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
 from bot.dialogue.hurting import place_line
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Urgency, line
@@ -43,18 +43,32 @@ def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency) -> Say:
 
 def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:
     return [
-        ("digest-pain", [line_ for e in entries for line_ in _pain_lines(e)]),
+        ("digest-pain", [line_ for e in sorted(entries, key=_gravest) for line_ in _pain_lines(e)]),
         ("digest-missed", [line("digest-missed-entry", name=e.name, day=day) for e in entries for day in e.missed]),
         ("digest-unread", [line_ for e in entries for line_ in _unread_lines(e)]),
         ("digest-off-plan", [line_ for e in entries for s in e.sessions for line_ in _off_plan(e, s)]),
-        ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done]),
+        ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done and s.ended]),
         ("digest-unreachable", [line("digest-entry", name=e.name) for e in entries if e.unreachable]),
     ]
 
 
+def _gravity(pain: OpenPain) -> tuple[bool, int]:
+    """Urgent first, then the higher score; a score not said counts as the highest."""
+    return not pain.said.urgent, -(10 if pain.said.score is None else pain.said.score)
+
+
+def _gravest(entry: DigestEntry) -> tuple[bool, int]:
+    return min((_gravity(p) for p in entry.pains), default=(True, 1))
+
+
 def _pain_lines(entry: DigestEntry) -> list[Line]:
     lines = [
-        line("digest-pain-entry", name=entry.name, pain=place_line("digest-pain-place", p.said)) for p in entry.pains
+        line(
+            "digest-urgent-entry" if p.said.urgent else "digest-pain-entry",
+            name=entry.name,
+            pain=place_line("digest-pain-place", p.said),
+        )
+        for p in sorted(entry.pains, key=_gravity)
     ]
     if entry.readiness_flagged:
         lines.append(line("digest-readiness-entry", name=entry.name))
@@ -87,7 +101,9 @@ def _is_below(session: Session, performed: Performed) -> bool:
     if performed.stage is not Stage.WORK or performed.set is None:
         return False
     planned = session.plan.exercise(performed.exercise).sets
-    return performed.set <= len(planned) and performed.reps < planned[performed.set - 1].reps.low
+    if performed.set > len(planned) or planned[performed.set - 1].load is None:
+        return False  # beyond the plan, or a load was still to be found
+    return performed.reps < planned[performed.set - 1].reps.low
 
 
 def _done_line(entry: DigestEntry, session: Session) -> Line:

@@ -1,6 +1,7 @@
 """The end of a session: minutes, best sets, what was left out, and how hard it felt."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
@@ -8,13 +9,16 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_again
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.phrases import done_line, names_line
-from bot.dialogue.turn import Turn
+from bot.dialogue.sayrating import read_rating
+from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.facts import EffortRated, Ending, SessionEnded
 from bot.training.session import Session
 from bot.training.volume import Done, best_of, tonnage
 
+FELT_ASKED_FOR = timedelta(hours=3)
+"""So long a typed number alone is the answer to how hard the session felt."""
 LONGEST_MINUTES = 240
 """A session that seems to have taken longer was reported after the fact: no minutes are said."""
 SHORTEST_MINUTES = 5
@@ -41,7 +45,9 @@ def finish(desk: Desk, at: UnderWay, *, urgency: Urgency = Urgency.REPLY) -> Tur
         urgency=urgency,
     )
     fact = SessionEnded(at.session.id, Ending.FINISHED, minutes)
-    return Turn((fact,), (card(UnderWay(at.client, ended)), ask, *_doubts(desk, at)))
+    talk = Talk("felt", at.session.id, expires_at=desk.now + FELT_ASKED_FOR)
+    keeps = (TalkSet(at.client.profile.chat, talk),) if effort is None else ()
+    return Turn((fact,), (card(UnderWay(at.client, ended)), ask, *_doubts(desk, at)), keeps)
 
 
 def summary_lines(at: UnderWay, minutes: int | None) -> tuple[Line, ...]:
@@ -50,7 +56,7 @@ def summary_lines(at: UnderWay, minutes: int | None) -> tuple[Line, ...]:
     unit = at.client.profile.unit
     done = tuple(Done(session.plan.exercise(p.exercise), p) for p in session.done)
     lines: list[Line] = [line("end-title", title=session.plan.title)]
-    sets = sum(1 for d in done if d.performed.set is not None and d.performed.stage.value == "work")
+    sets = sum(session.sets_reported(e) for e in session.plan.exercises)
     if minutes is not None:
         lines.append(line("end-minutes", minutes=minutes, planned=session.plan.minutes))
     lines.append(
@@ -82,15 +88,22 @@ def felt(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     rating, session = press.number(0), pressed_session(client, press)
     if session is None or rating is None or not 0 <= rating <= 10:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
-    at = UnderWay(client, session)
-    lines = (*summary_lines(at, minutes_of(session)), line("felt-said", rating=rating))
-    return Turn(
-        (EffortRated(session.id, rating),),
-        (
-            Toast(tap.query, line("toast-felt", rating=rating)),
-            Say(client.profile.chat, lines, slot=end_slot(session.id)),
-        ),
-    )
+    return Turn(says=(Toast(tap.query, line("toast-felt", rating=rating)),)) + _rated(client, session, rating)
+
+
+def felt_typed(desk: Desk, client: ClientDesk, text: str) -> Turn | None:
+    """The same, typed; `None` where the words are something else, or nothing waits for them."""
+    rating, session = read_rating(text), client.session
+    if rating is None or session is None or desk.talk is None or session.id != desk.talk.step or session.ended is None:
+        return None
+    return _rated(client, session, rating)
+
+
+def _rated(client: ClientDesk, session: Session, rating: int) -> Turn:
+    chat = client.profile.chat
+    lines = (*summary_lines(UnderWay(client, session), minutes_of(session)), line("felt-said", rating=rating))
+    said = Say(chat, lines, slot=end_slot(session.id))
+    return Turn((EffortRated(session.id, rating),), (said,), (TalkSet(chat, None),))
 
 
 def minutes_of(session: Session) -> int | None:

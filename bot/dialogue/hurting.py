@@ -4,26 +4,26 @@ from dataclasses import replace
 from datetime import timedelta
 
 from bot.dialogue.buttons import Press, show_press
-from bot.dialogue.card import card
+from bot.dialogue.card import card, card_slot
 from bot.dialogue.desk import ClientDesk, Desk, OpenPain
 from bot.dialogue.incoming import Due, Tapped, Typed
-from bot.dialogue.rules import pain_check_rule
+from bot.dialogue.rules import no_training_rules, pain_check_rule
+from bot.dialogue.sayrating import read_morning, read_rating
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.pain import read_pain
-from bot.saying import Button, Line, Repeat, Rows, Say, Toast, Urgency, line
+from bot.saying import Button, Line, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.calendar import local_day
-from bot.training.facts import PainFollowedUp, PainReported, PainScored
-from bot.training.pain import PainSaid
-from bot.training.people import Coach
+from bot.training.facts import PainFollowedUp, PainReported, PainScored, ProfileChanged, ReadinessAnswered
+from bot.training.pain import AskScore, GetHelp, KeepLoad, PainSaid, StopExercise, respond
+from bot.training.people import Coach, Standing
 from bot.training.session import Session
 
 ANSWERS = ("gone", "better", "same", "worse")
 ASKED_FOR = timedelta(hours=1)
 """So long what is typed counts as the answer to the Pain button."""
-SEVERE_FROM = 6
-"""A score from which the words are firmer: "severe" begins here or a little above on the 0 to 10 scale. Published cut
-points differ (Serlin et al. 1995, Pain 61:277-284: 7; ours is the cautious one)."""
+SCORE_ASKED_FOR, CHECK_ASKED_FOR = timedelta(minutes=10), timedelta(hours=8)
+"""So long a typed number counts as the score that was asked, and typed words as the answer of the morning after."""
 
 
 def told_of_pain(desk: Desk, client: ClientDesk, said: PainSaid, *, words: str, exercise: str | None = None) -> Turn:
@@ -32,27 +32,61 @@ def told_of_pain(desk: Desk, client: ClientDesk, said: PainSaid, *, words: str, 
     `exercise` is the one that the message names; else it is laid to the one reported last.
     """
     me, coach = client.profile, client.coach
-    held = exercise or exercise_of(client.session)
+    held = None if said.urgent else exercise or exercise_of(client.session)
     pain = OpenPain(desk.tokens[1][:12], held, said, words, desk.now)
     fact = PainReported(pain.id, me.id, client.session.id if client.session else None, held, said, words)
-    lines: list[Line] = []
+    turn = _said_before(client, said) + Turn((fact,), (), (pain_check_rule(me, pain.id, desk.now),))
     if said.urgent:
-        lines += [line("urgent-stop", number=desk.house.emergency_number), line("urgent-who")]
-    lines.append(place_line("pain-heard", said))
+        return turn + _stop(desk, client, pain)
+    lines = [place_line("pain-heard", said)]
     if held:
         lines.append(line("pain-held", name=held))
-    lines.append(line("pain-told", coach=coach.name))
-    if not said.urgent:
-        lines.append(line("pain-care"))
+    lines += [line("pain-told", coach=coach.name), _care(said)]
     rows: Rows = ()
+    keeps: tuple[TalkSet, ...] = ()
     if said.score is None:
         lines.append(line("pain-score-ask"))
         rows = score_rows(pain.id)
+        keeps = (TalkSet(me.chat, Talk("score", pain.id, expires_at=desk.now + SCORE_ASKED_FOR)),)
     mine = Say(me.chat, tuple(lines), rows, slot=f"pain:{pain.id}", urgency=Urgency.URGENT, repeat=Repeat.AGAIN)
-    turn = Turn((fact,), (mine, alert(client, pain)), (pain_check_rule(me, pain.id, desk.now),))
+    turn += Turn(says=(mine, alert(client, pain)), keeps=keeps)
     if held and client.session is not None and client.session.ended is None:
         turn += Turn(says=(card(UnderWay(with_hold(desk, client, held), client.session)),))
     return turn
+
+
+def _stop(desk: Desk, client: ClientDesk, pain: OpenPain) -> Turn:
+    """An urgent sign: help first and nothing beside it. Sessions wait until the coach says that they may go on."""
+    me, coach = client.profile, client.coach
+    lines = (
+        line("urgent-stop", number=desk.house.emergency_number),
+        line("urgent-who"),
+        line("urgent-waits", coach=coach.name),
+    )
+    mine = Say(me.chat, lines, slot=f"pain:{pain.id}", urgency=Urgency.URGENT, repeat=Repeat.AGAIN)
+    strips = (Strip(me.chat, slot=card_slot(client.session.id)),) if client.session is not None else ()
+    return Turn(
+        (ReadinessAnswered(me.id, flagged=True, words=pain.words), ProfileChanged(me.id, standing=Standing.PAUSED)),
+        (mine, alert(client, pain), *strips),
+        (*no_training_rules(me), TalkSet(me.chat, None)),
+    )
+
+
+def _said_before(client: ClientDesk, said: PainSaid) -> Turn:
+    """The same place again: what was open there gives way to what is said now; one place is asked about once."""
+    same = [
+        p for p in client.pains if (p.said.where, p.said.side, p.said.urgent) == (said.where, said.side, said.urgent)
+    ]
+    return Turn(tuple(PainFollowedUp(p.id, client.profile.id, "said again", settled=True) for p in same))
+
+
+def _care(said: PainSaid) -> Line:
+    """What to do now, by the policy of `training.pain`: firmer the higher the score."""
+    match respond(said):
+        case StopExercise(severe=True):
+            return line("pain-high")
+        case GetHelp() | AskScore() | StopExercise() | KeepLoad():
+            return line("pain-care")
 
 
 def with_hold(desk: Desk, client: ClientDesk, exercise: str | None) -> ClientDesk:
@@ -73,10 +107,12 @@ def alert(client: ClientDesk, pain: OpenPain) -> Say:
         lines.append(line("quote", words=pain.words[:500]))
     if pain.said.urgent:
         lines.append(line("alert-urgent-told", name=me.name))
+    start = ((Button(line("start-client", name=me.name), show_press("c.start", me.id)),),) if pain.said.urgent else ()
     rows: Rows = (
         (Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),
         (Button(line("open-client", name=me.name), show_press("c.open", me.id)),),
         (Button(line("handled-pain", name=me.name), show_press("c.handled", me.id, pain.id)),),
+        *start,
     )
     return Say(
         client.coach.chat,
@@ -94,19 +130,28 @@ def scored(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     del desk
     score = press.number(0)
     pain = next((p for p in client.pains if p.id == press.ref), None)
-    if pain is None or score is None or not 0 <= score <= 10:
+    if pain is None or pain.said.urgent or score is None or not 0 <= score <= 10:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
+    return Turn(says=(Toast(tap.query, line("toast-score", score=score)),)) + _with_score(client, pain, score)
+
+
+def score_typed(desk: Desk, client: ClientDesk, text: str) -> Turn | None:
+    """The score, typed as the very next message; `None` where it is something else, or nothing waits for it."""
+    score = read_rating(text)
+    pain = next((p for p in client.pains if desk.talk and p.id == desk.talk.step), None)
+    return None if pain is None or score is None else _with_score(client, pain, score)
+
+
+def _with_score(client: ClientDesk, pain: OpenPain, score: int) -> Turn:
     me = client.profile
     said = PainSaid(pain.said.where, score, pain.said.side, pain.said.urgent)
     mine = [place_line("pain-heard", said)]
     if pain.exercise:
         mine.append(line("pain-held", name=pain.exercise))
-    mine.append(line("pain-high" if score >= SEVERE_FROM else "pain-care"))
+    mine.append(_care(said))
     again = alert(client, replace(pain, said=said))
-    return Turn(
-        (PainScored(pain.id, me.id, score),),
-        (Toast(tap.query, line("toast-score", score=score)), Say(me.chat, tuple(mine), slot=f"pain:{pain.id}"), again),
-    )
+    says = (Say(me.chat, tuple(mine), slot=f"pain:{pain.id}"), again)
+    return Turn((PainScored(pain.id, me.id, score),), says, (TalkSet(me.chat, None),))
 
 
 def button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -155,7 +200,6 @@ def nothing(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 def check(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     """The morning after: how is it?"""
-    del desk
     pain = next((p for p in client.pains if p.id == due.ref), None)
     if pain is None:
         return Turn(skipped="settled")
@@ -165,9 +209,11 @@ def check(desk: Desk, client: ClientDesk, due: Due) -> Turn:
         (place_line("pain-check", pain.said),),
         (tuple(buttons[:2]), tuple(buttons[2:])),
         slot=f"check:{pain.id}",
+        fresh=True,
         urgency=Urgency.NOTICE,
     )
-    return Turn(says=(say,))
+    talk = Talk("check", pain.id, expires_at=desk.now + CHECK_ASKED_FOR)
+    return Turn(says=(say,), keeps=(TalkSet(client.profile.chat, talk),) if desk.talk is None else ())
 
 
 def checked(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -176,10 +222,26 @@ def checked(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     pain = next((p for p in client.pains if p.id == press.ref), None)
     if pain is None or answer not in ANSWERS:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
+    return Turn(says=(Toast(tap.query),)) + _followed_up(desk, client, pain, answer)
+
+
+def check_typed(desk: Desk, client: ClientDesk, text: str) -> Turn | None:
+    """The morning's answer, typed; `None` where the words say something else, or nothing waits for them."""
+    answer = read_morning(text)
+    pain = next((p for p in client.pains if desk.talk and p.id == desk.talk.step), None)
+    if pain is None or answer is None:
+        return None
+    return _followed_up(desk, client, pain, answer) + Turn(keeps=(TalkSet(client.profile.chat, None),))
+
+
+def _followed_up(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) -> Turn:
     me, coach = client.profile, client.coach
     settled = answer == "gone"
-    mine = Say(me.chat, _checked_lines(pain, answer, coach), slot=f"check:{pain.id}")
-    turn = Turn((PainFollowedUp(pain.id, me.id, answer, settled),), (Toast(tap.query), mine))
+    lines = _checked_lines(pain, answer, coach)
+    if pain.said.urgent and answer == "worse":
+        lines = (line("urgent-stop", number=desk.house.emergency_number), *lines)
+    mine = Say(me.chat, lines, slot=f"check:{pain.id}")
+    turn = Turn((PainFollowedUp(pain.id, me.id, answer, settled),), (mine,))
     if not settled:
         turn += Turn(keeps=(pain_check_rule(me, pain.id, desk.now),))
     return turn + Turn(says=(_coach_checked(desk, client, pain, answer),))

@@ -92,7 +92,12 @@ def _ask(desk: Desk, client: ClientDesk, session: Session) -> Say:
     asked = line("missed-ask", title=session.plan.title)
     if session.day != today:
         asked = line("missed-ask-day", title=session.plan.title, day=session.day)
-    return Say(me.chat, (asked,), rows, slot=f"missed:{session.id}", urgency=Urgency.NOTICE)
+    return Say(me.chat, (asked,), rows, slot=f"missed:{session.id}", fresh=True, urgency=Urgency.NOTICE)
+
+
+def ask_where_to(desk: Desk, client: ClientDesk, session: Session) -> Say:
+    """They give the day up in words: the same choice as at the cut-off, without waiting for it."""
+    return replace(_ask(desk, client, session), fresh=True, urgency=Urgency.REPLY)
 
 
 def did(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:

@@ -41,7 +41,7 @@ def planned_line(exercise: PlannedExercise, planned: PlannedSet) -> Line:
         args["load"] = load_line(exercise, planned.load)
         key += "-load"
     if planned.rir is not None:
-        args["left"] = left_line(planned.rir)
+        args["left"] = line("reserve-none") if planned.rir == 0 else line("reserve", left=planned.rir)
         key += "-left"
     return line(key, **args)
 

@@ -7,7 +7,7 @@ from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Edited, MediaSent, Tapped, Typed
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.saying import Button, Line, React, Relay, Rows, Say, Toast, line
-from bot.training.facts import QuestionAnswered, QuestionAsked
+from bot.training.facts import DoubtSettled, QuestionAnswered, QuestionAsked
 from bot.training.people import Client, Standing
 
 DELIVERED = "👍"
@@ -171,8 +171,9 @@ def answered(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     del desk, press
     if coach.about is None:
         return Turn(says=(Toast(tap.query, line("not-available")),))
-    fact = QuestionAnswered(coach.about.profile.id)
-    return Turn((fact,), (Toast(tap.query, line("toast-handled")),))
+    to = coach.about.profile
+    doubts = tuple(DoubtSettled(to.id, d.session, d.key) for d in coach.about.doubts)
+    return Turn((QuestionAnswered(to.id), *doubts), (Toast(tap.query, line("toast-handled")),))
 
 
 def pick(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:

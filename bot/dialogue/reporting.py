@@ -1,8 +1,10 @@
 """Typed reports: read as a coach who knows the plan would, kept, and answered as quietly as will do."""
 
+import re
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.dialogue import missing
 from bot.dialogue.buttons import show_press
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_which, read_words
@@ -16,16 +18,28 @@ from bot.dialogue.shorter import fit_into
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Reading, Request
+from bot.notation.names import read_names, session_index
 from bot.notation.pain import read_pain
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, React, Say, line
 from bot.training.calendar import local_time
 from bot.training.facts import Reported, SessionEnded
-from bot.training.report import Performed
+from bot.training.report import Performed, Stage
 from bot.training.session import Session, with_report
 
-KEPT, CHANGED = "👍", "✍"
+KEPT, CHANGED, HEARD = "👍", "✍", "👌"
 """Reactions of the platform's fixed list."""
+_GREETINGS = (
+    "hi hello hey hiya morning good evening afternoon night thanks thank you ty thx cheers ta ok okay k cool great",
+    "nice perfect lovely super sure yes yep yeah yay will do got it bye see ya coach there all day have a",
+)
+_PLEASANT = frozenset(word for words in _GREETINGS for word in words.split())
+_GIVES_UP = re.compile(
+    r"\b(?:can'?t|cannot|won'?t|not going to|unable to)\b.{0,24}\b(?:train|make it|today|session|gym)\b"
+    r"|\b(?:skip|skipping|move|moving|reschedule|postpone|swap)\b.{0,24}\b(?:it|today|session|tomorrow|workout|\w+day)\b"
+)
+"""Words that give today's session up, or want it on another day: answered with the days as buttons."""
+_WORDS = re.compile(r"[a-z]+")
 FAR_OFF = Decimal("0.2")
 """A load further than this from the plan is read back in words. Ours."""
 
@@ -39,8 +53,8 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     at = UnderWay(client, client.session)
     reading = read_words(desk, at, incoming.text)
     turn = _beside(desk, at, incoming, reading)
-    if reading.pain is not None:
-        held = _named(reading) or exercise_of(at.session)
+    if reading.pain is not None and not reading.pain.urgent:
+        held = named_exercise(at.session, incoming.text, reading) or exercise_of(at.session)
         at = UnderWay(with_hold(desk, client, held), at.session)
     if reading.day is not None and reading.day != at.session.day:
         other = _session_on(client, reading)
@@ -67,13 +81,15 @@ def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     if reading.ask is not None:
         return ask_which(at, key, incoming.text, reading.ask)
     turn = Turn()
+    if reading.performed and (said := _not_again(at, incoming, reading)) is not None:
+        return Turn(says=(said,))
     if reading.performed or reading.replaces or reading.skipped:
         report = Reported(at.session.id, key, reading.performed, reading.replaces, reading.skipped)
         turn = keep_report(desk, at, report) + _acknowledged(at, incoming, reading)
     if reading.finished and not _ends(turn, at):
         return turn + finish(desk, _after(at, turn))
     if turn == Turn() and not _says_anything(reading):
-        return _talk(at.client, incoming)
+        return _talk(desk, at.client, incoming)
     return turn
 
 
@@ -81,7 +97,8 @@ def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     """What a message may say beside its sets, kept whatever else is wrong with it: pain, minutes, a question."""
     turn = Turn()
     if reading.pain is not None:
-        turn += told_of_pain(desk, at.client, reading.pain, words=incoming.text, exercise=_named(reading))
+        named = named_exercise(at.session, incoming.text, reading)
+        turn += told_of_pain(desk, at.client, reading.pain, words=incoming.text, exercise=named)
     elif reading.question:
         turn += question(at.client, incoming.message, incoming.text)
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=at.client.coach.name),), silent=True),))
@@ -115,11 +132,22 @@ def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     if reading.performed or reading.ask or reading.finished:
         start = Button(line("button-start-today"), show_press("start"))
         return Turn(says=(Say(me.chat, (line("no-session-now"),), ((start,),)),))
-    return _talk(client, incoming)
+    return _talk(desk, client, incoming)
 
 
-def _talk(client: ClientDesk, incoming: Typed) -> Turn:
+def is_small_talk(text: str) -> bool:
+    """A greeting, thanks, a thumb: heard, and nothing more."""
+    words = _WORDS.findall(text.lower())
+    return len(words) <= 4 and all(w in _PLEASANT for w in words) and not any(c.isdigit() for c in text)
+
+
+def _talk(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """No report, no pain, no question: nothing is kept, and the way to the coach is one tap."""
+    if is_small_talk(incoming.text):
+        return Turn(says=(React(incoming.chat, incoming.message, HEARD),))
+    session = client.session
+    if session is not None and not session.ended and not session.reports and _GIVES_UP.search(incoming.text.lower()):
+        return Turn(says=(missing.ask_where_to(desk, client, session),))
     to_coach = Button(line("send-to-coach", coach=client.coach.name), show_press("tocoach", "", incoming.message))
     slot = f"tocoach:{incoming.message}"
     return Turn(says=(Say(incoming.chat, (line("not-a-report"),), ((to_coach,),), slot=slot, silent=True),))
@@ -169,9 +197,33 @@ def _is_surprising(at: UnderWay, reading: Reading) -> bool:
     return False
 
 
-def _named(reading: Reading) -> str | None:
-    """The exercise that a message with pain speaks of, where it reports one."""
+def named_exercise(session: Session, text: str, reading: Reading) -> str | None:
+    """The exercise that a message with pain speaks of: named in it, or reported by it."""
+    names = read_names(_WORDS.findall(text.lower()), session_index(session.plan.exercises))
+    single = [hit.exercises[0] for hit in names if len(hit.exercises) == 1]
+    if single:
+        return session.plan.exercises[single[0]].name
     return reading.performed[-1].exercise if reading.performed else None
+
+
+def _not_again(at: UnderWay, incoming: Typed, reading: Reading) -> Say | None:
+    """Sets beyond the plan are asked for by name once the session is over, and the same sets twice are kept once."""
+    session = at.session
+    beyond = [p for p in reading.performed if _is_beyond(session, p)]
+    if not beyond or len(beyond) < len(reading.performed) or reading.replaces:
+        return None
+    kept = [(p.exercise, p.load, p.reps) for p in session.done if p.stage is Stage.WORK]
+    if all((p.exercise, p.load, p.reps) in kept for p in beyond if p.stage is Stage.WORK) and len(beyond) > 1:
+        return Say(incoming.chat, (line("kept-already", name=beyond[0].exercise),), reply_to=incoming.message)
+    names = read_names(_WORDS.findall(incoming.text.lower()), session_index(session.plan.exercises))
+    if session.is_all_done and not names:
+        return Say(incoming.chat, (line("session-over", name=beyond[0].exercise),), reply_to=incoming.message)
+    return None
+
+
+def _is_beyond(session: Session, performed: Performed) -> bool:
+    planned = len(session.plan.exercise(performed.exercise).sets)
+    return performed.set is not None and performed.set > planned and performed.stage is Stage.WORK
 
 
 def _session_on(client: ClientDesk, reading: Reading) -> Session | None:

@@ -70,7 +70,10 @@ def client_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
     lines += [BLANK, line("client-week")]
     lines += [_session_line(s) for s in about.week] or [line("client-week-nothing")]
     if about.pains:
-        lines += [BLANK, *(place_line("client-pain", p.said) for p in about.pains)]
+        lines += [
+            BLANK,
+            *(place_line("client-pain-urgent" if p.said.urgent else "client-pain", p.said) for p in about.pains),
+        ]
     if about.held:
         lines.append(line("client-held", names=names_line([name for name, _ in about.held])))
     if about.questions:

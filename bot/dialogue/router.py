@@ -158,7 +158,25 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
         return enrol.typed(desk, client, typed)
     if name == "pain":
         return hurting.typed(desk, client, typed)
+    answered = _asked_for(desk, client, typed.text, name)
+    if answered is not None:
+        return answered
+    if name == "score":
+        return Turn(keeps=(TalkSet(typed.chat, None),)) + reporting.typed(desk, client, typed)
     return reporting.typed(desk, client, typed)
+
+
+def _asked_for(desk: Desk, client: ClientDesk, text: str, talk: str) -> Turn | None:
+    """A typed answer to a number or a word that we asked for; `None` where it is something else."""
+    match talk:
+        case "score":
+            return hurting.score_typed(desk, client, text)
+        case "felt":
+            return ending.felt_typed(desk, client, text)
+        case "check":
+            return hurting.check_typed(desk, client, text)
+        case _:
+            return None
 
 
 def _command(desk: Desk, typed: Typed, command: str, rest: str) -> Turn:

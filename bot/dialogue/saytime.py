@@ -22,12 +22,20 @@ def read_time(text: str) -> time | None:
     """
     for found in _CLOCK.finditer(text):
         hour, minute = int(found[1]), int(found[2] or 0)
-        half = (found[3] or "").lower()
+        half = (found[3] or _part_of_day(text)).lower()
         if half and 1 <= hour <= 12:
             hour = hour % 12 + (12 if half == "p" else 0)
         if hour < 24 and minute < 60:
             return time(hour, minute)
     return None
+
+
+def _part_of_day(text: str) -> str:
+    """`p` where the words say afternoon, evening or night, `a` for the morning."""
+    low = text.lower()
+    if any(word in low for word in ("evening", "afternoon", "tonight", "at night")):
+        return "p"
+    return "a" if "morning" in low else ""
 
 
 def read_days(text: str) -> tuple[int, ...] | None:

@@ -3,6 +3,7 @@
 Enrolment asks them in turn, `/settings` one at a time. A step is answered by a button or by typing.
 """
 
+import re
 from dataclasses import dataclass, replace
 from datetime import time
 from decimal import Decimal, InvalidOperation
@@ -14,7 +15,7 @@ from bot.dialogue.naming import LONGEST_NAME, read_name
 from bot.dialogue.saytime import read_days, read_time
 from bot.dialogue.turn import Talk
 from bot.saying import Button, Line, Rows, line
-from bot.training.calendar import DAY_NAMES, is_zone, local_time, places_at
+from bot.training.calendar import DAY_NAMES, Place, is_zone, local_time, places_at
 from bot.training.facts import ConsentGiven, Fact, ProfileChanged, ReadinessAnswered
 from bot.training.people import Gym, TrainingTime
 from bot.training.units import Unit
@@ -115,10 +116,20 @@ def read_step(step: Step, text: str, *, tapped: bool, desk: Desk, client: Client
 
 
 def _read_name(text: str, *, tapped: bool, client: ClientDesk) -> StepResult:
-    name = client.profile.name if tapped else read_name(text)
+    name = client.profile.name if tapped else read_name(_name_in(text))
     if not name or len(" ".join(text.split())) > LONGEST_NAME or not any(c.isalpha() for c in name):
         return Misread(line("name-misread", longest=LONGEST_NAME))
     return Answered((ProfileChanged(client.profile.id, name=name),))
+
+
+_NAMING = re.compile(r"^(?:(?:please )?(?:call me|i am|i'm|im|my name is|my name's|it's|its|just)\s+)+", re.IGNORECASE)
+
+
+def _name_in(text: str) -> str:
+    """The name itself, without the words people put around it."""
+    return re.sub(r"[,.!]?\s*please[.!]?$", "", _NAMING.sub("", " ".join(text.split())), flags=re.IGNORECASE).strip(
+        " .!"
+    )
 
 
 def _read_unit(text: str, client: ClientDesk) -> StepResult:
@@ -145,7 +156,10 @@ def _ask_clock(desk: Desk, client: ClientDesk, talk: Talk) -> tuple[tuple[Line, 
             tuple(buttons[n : n + 2]) for n in range(0, len(buttons), 2)
         )
     here = local_time(desk.now, client.coach.zone)
-    button = Button(line("clock-here", time=here), show_press("step", Step.CLOCK, client.coach.zone))
+    button = Button(
+        line("clock-here", time=here, city=Place(client.coach.zone).city),
+        show_press("step", Step.CLOCK, client.coach.zone),
+    )
     return (line("enrol-clock"), line("enrol-clock-why")), ((button,),)
 
 
@@ -158,7 +172,7 @@ def _read_clock(text: str, desk: Desk, client: ClientDesk) -> StepResult:
     places = places_at(desk.now, wall, first=(client.coach.zone,))
     if not places:
         return Misread(line("clock-nowhere", time=wall))
-    if places[0].zone == client.coach.zone or len(places) == 1:
+    if len(places) == 1:
         return Answered((ProfileChanged(client.profile.id, zone=places[0].zone),))
     return Chosen((("clock", wall.isoformat("minutes")),))
 
@@ -292,7 +306,7 @@ def _stepped(old: tuple[Decimal, Decimal, Decimal], amounts: list[Decimal]) -> t
 
 def _amount(word: str) -> Decimal | None:
     try:
-        value = Decimal(word.removesuffix("kg").removesuffix("lb"))
+        value = Decimal(word.removesuffix("s").removesuffix("kg").removesuffix("lb"))
     except InvalidOperation:
         return None
     return value if value.is_finite() and Decimal("0.1") <= value <= 700 else None

@@ -18,8 +18,8 @@ from bot.training.volume import Done, best_of, hard_sets, planned_sets, tonnage
 
 LOW_SHARE = Decimal("0.6")
 """A muscle with less than this share of its planned sets is the thing to look at. Ours."""
-FEWEST_SETS = Decimal(4)
-"""Sets a week for a muscle below which gains fall off (Iversen et al. 2021, Sports Med 51:2079-2095: at least four)."""
+MOST_UNSURE = 0.1
+"""An estimate with a wider standard deviation, as a share of it, is not told: it says too little. Ours."""
 
 
 def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
@@ -97,6 +97,9 @@ def all_done(sessions: tuple[Session, ...]) -> tuple[Done, ...]:
 
 def one_thing(client: ClientDesk, chart: WeekChart) -> Line:
     """The one thing to look at: pain first, then what was left out, then a muscle that fell short; else well done."""
+    urgent = next((p for p in client.pains if p.said.urgent), None)
+    if urgent is not None:
+        return line("week-look-urgent", day=local_day(urgent.at, client.profile.zone))
     if client.pains:
         pain = client.pains[0]
         return line("week-look-pain", where=pain.said.where or pain.exercise or line("pain-place-none"))
@@ -113,7 +116,7 @@ def _best_line(client: ClientDesk, item: Done, unit: Unit) -> Line:
     shown = done_line(item.exercise, item.performed)
     row = client.strength(item.exercise.name)
     known = estimate(State.from_json(row.after), row.day) if row else None
-    if known is None or known.mean_kg <= 0:
+    if known is None or known.mean_kg <= 0 or known.sd_kg > MOST_UNSURE * known.mean_kg:
         return line("week-best", name=item.exercise.name, set=shown)
     kg = Decimal(repr(round(known.mean_kg, 3)))
     amount = kg if unit is Unit.KG else kg / KG_PER_LB

@@ -57,18 +57,15 @@ def under_way(
 ) -> PlannedExercise:
     """The exercise with the loads of its remaining sets as today's sets suggest; as planned where none is done."""
     done = tuple(p for p in session.done if p.exercise == exercise.name)
-    first_open = session.next_set(exercise)
-    if not done or first_open is None or first_open == 1:
+    reported = {p.set for p in session.work_done(exercise.name)}
+    still_open = [n for n in range(len(exercise.sets)) if n + 1 not in reported]
+    if not reported or not still_open:
         return exercise
     coming = next_for(exercise, gym, before, held=held, day=session.day, done=done)
-    rest = exercise.sets[first_open - 1 :]
-    if len(coming.sets) != len(rest):
-        return exercise
-    renewed = tuple(
-        replace(planned, load=after.load if after.load is not None else planned.load)
-        for planned, after in zip(rest, coming.sets, strict=True)
-    )
-    return replace(exercise, sets=exercise.sets[: first_open - 1] + renewed)
+    sets = list(exercise.sets)
+    for place, after in zip(reversed(still_open), reversed(coming.sets), strict=False):
+        sets[place] = replace(sets[place], load=after.load or sets[place].load)
+    return replace(exercise, sets=tuple(sets))
 
 
 def strength_after(session: Session, exercise: PlannedExercise, before: State | None, pain: int | None) -> State:

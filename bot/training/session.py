@@ -44,6 +44,10 @@ class Session:
         """The work sets done of an exercise (both sides of one set are two entries)."""
         return tuple(p for p in self.done if p.exercise == exercise and p.stage is Stage.WORK)
 
+    def sets_reported(self, exercise: PlannedExercise) -> int:
+        """How many of its prescribed sets have a work set; sets beyond the plan are not counted."""
+        return len({p.set for p in self.work_done(exercise.name)} & set(range(1, len(exercise.sets) + 1)))
+
     def next_set(self, exercise: PlannedExercise) -> int | None:
         """The first prescribed set, from 1, without a work set; `None` where all are done or it was given up."""
         if exercise.name in self.skipped:

@@ -81,7 +81,7 @@ async def test_clients_shows_everyone(practice: Practice) -> None:
     await stage.say(COACH, "/clients")
     words = practice.text(COACH)
     assert "One client" in words
-    assert "last Mon 11 Jan" in words
+    assert "last: Mon 11 Jan" in words
     assert "next Thu 14 Jan" in words
 
 

@@ -107,7 +107,7 @@ async def test_consent_taken_back_stops_everything(practice: Practice) -> None:
     await stage.tap(ADA, "Take my consent back")
     await stage.tap(ADA, "Yes, stop everything")
     stage.expect(ADA, "nothing more is sent")
-    stage.expect(COACH, "taken the consent back")
+    stage.expect(COACH, "withdrawn consent")
     count = len(stage.seat(ADA).messages())
     await stage.until(ADA, "2027-01-15 22:00")
     assert len(stage.seat(ADA).messages()) == count

@@ -37,7 +37,7 @@ async def test_urgent_signs_are_answered_first_with_the_number(practice: Practic
     await practice.monday()
     await stage.say(ADA, "60x5 then pressure on my chest and I can't catch my breath", after_min=5)
     words = stage.expect(ADA, "Stop training now").words.text
-    assert words.startswith("Stop training now and get help")
+    assert words.startswith("Stop training now. This can be serious: call 112")
     assert "112" in words
     stage.expect(COACH, "URGENT: Ada", within=1)
 
@@ -46,7 +46,7 @@ async def test_urgent_by_the_button(practice: Practice) -> None:
     """Two taps, no typing."""
     stage = practice.stage
     await practice.monday()
-    await stage.tap(ADA, "Something hurts")
+    await stage.tap(ADA, "It hurts")
     await stage.tap(ADA, "One of these")
     stage.expect(ADA, "Stop training now")
     stage.expect(COACH, "URGENT: Ada")
@@ -56,10 +56,10 @@ async def test_after_the_button_whatever_is_typed_counts_as_pain(practice: Pract
     """Even words that no reader of pain would know; and a slip of the thumb keeps nothing."""
     stage = practice.stage
     await practice.monday()
-    await stage.tap(ADA, "Something hurts")
+    await stage.tap(ADA, "It hurts")
     await stage.tap(ADA, "Nothing hurts")
     assert not any("PAIN" in m.words.text for m in stage.seat(COACH).messages())
-    await stage.tap(ADA, "Something hurts")
+    await stage.tap(ADA, "It hurts")
     await stage.say(ADA, "the thingy above my hip, meh")
     assert "thingy above my hip" in stage.expect(COACH, "PAIN: Ada").words.text
 
@@ -123,3 +123,51 @@ async def test_hyperbole_is_not_pain(practice: Practice) -> None:
     await practice.monday()
     await stage.say(ADA, "that killed me lol, brutal session")
     assert not any("PAIN" in m.words.text for m in stage.seat(COACH).messages())
+
+
+async def test_after_an_urgent_sign_sessions_wait_for_the_coach(practice: Practice) -> None:
+    """The card loses its buttons, no score is asked, no session comes, and only the coach can let it go on."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5", after_min=5)
+    await stage.say(ADA, "my chest feels tight and I nearly passed out")
+    words = stage.expect(ADA, "Stop training now").words.text
+    assert "How bad is it" not in words
+    assert not practice.labels(practice.card())
+    await stage.until(ADA, "2027-01-15 08:00")
+    assert sum("· about" in m.words.text for m in stage.seat(ADA).messages()) == 1
+    await stage.say(COACH, "/digest")
+    assert "URGENT" in practice.text(COACH)
+    await stage.tap(COACH, "Start sessions of Ada")
+    await stage.until(ADA, "2027-01-18 18:00")
+    assert "Mon 18 Jan" in stage.expect(ADA, "Set 0 of 11").words.text
+
+
+async def test_the_exercise_that_is_named_is_the_one_that_is_held(practice: Practice) -> None:
+    """Not the one that was reported last."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5, 50x9, 50x8", after_min=8)
+    await stage.say(ADA, "bench hurts my wrist when I press, 6/10")
+    assert "During: Dumbbell bench press" in stage.expect(COACH, "PAIN: Ada").words.text
+
+
+async def test_the_score_may_be_typed(practice: Practice) -> None:
+    """As the very next message; a set after that is a set."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5 my left knee hurts", after_min=5)
+    await stage.say(ADA, "about a 3")
+    assert "left knee, 3 of 10" in stage.expect(COACH, "PAIN: Ada").words.text
+    await stage.say(ADA, "9")
+    assert "2. done" in practice.card().words.text
+
+
+async def test_the_morning_may_be_answered_in_words(practice: Practice) -> None:
+    """Gone is gone, whoever types it."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5 left knee hurts 4/10", after_min=5)
+    await stage.until(ADA, "2027-01-12 09:00")
+    await stage.say(ADA, "no more pain, all gone")
+    stage.expect(COACH, "the hold is lifted")

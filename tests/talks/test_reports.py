@@ -148,3 +148,78 @@ async def _found(practice: Practice) -> None:
     await stage.tap(ADA, "End session")
     await stage.until(ADA, "2027-01-14 21:00")
     await stage.tap(ADA, "Skip it")
+
+
+async def test_a_typed_number_answers_how_hard_it_was(practice: Practice) -> None:
+    """And is no set of anything."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5", after_min=5)
+    await stage.say(ADA, "that's me done", after_min=6)
+    await stage.say(ADA, "felt about 7/10")
+    assert "felt 7 of 10" in stage.expect(ADA, "Squat and press: done").words.text
+    assert "1 of 11" in practice.card().words.text
+
+
+async def test_editing_a_message_that_was_corrected_meanwhile(practice: Practice) -> None:
+    """The edit is the last word: one set, as edited."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5", after_min=5)
+    sent = await stage.say(ADA, "55x5", after_min=4)
+    await stage.say(ADA, "sorry 4 reps")
+    await stage.edit(ADA, sent, "55x4 2 left")
+    words = practice.card().words.text
+    assert "2. done: 55 kg × 4, 2 left" in words
+    assert "3. done" not in words
+
+
+async def test_the_same_sets_twice_are_kept_once(practice: Practice) -> None:
+    """Sent again from a phone without signal, or told again in the evening."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "squat 60x5, 50x9, 50x8", after_min=8)
+    await stage.say(ADA, "squat 60x5, 50x9, 50x8", after_min=8)
+    assert "kept already" in practice.text()
+    assert practice.card().words.text.count("60 kg × 5") == 1
+
+
+async def test_a_bare_set_after_the_end_is_not_laid_to_anything(practice: Practice) -> None:
+    """It is asked for by name."""
+    stage = practice.stage
+    await practice.monday()
+    for text in (
+        "60x5",
+        "50x9",
+        "50x9",
+        "bench 18x10",
+        "row 40x10",
+        "bench 18x9",
+        "row 40x9",
+        "leg curl 35x12 drop 25x8",
+    ):
+        await stage.say(ADA, text, after_min=3)
+    for text in ("plank 45 s", "pushdown 25x12", "25x11"):
+        await stage.say(ADA, text, after_min=3)
+    before = practice.card().words.text
+    await stage.say(ADA, "25x10")
+    assert practice.card().words.text == before
+    assert "name the exercise" in practice.text()
+
+
+async def test_a_day_given_up_in_words_offers_the_days(practice: Practice) -> None:
+    """Nobody has to wait for the evening to say that today won't do."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "can't train today, sorry")
+    await stage.tap(ADA, "Move to Tue 12 Jan")
+    stage.expect(COACH, "moves Squat and press")
+
+
+async def test_thanks_get_a_nod(practice: Practice) -> None:
+    """No lecture about sets."""
+    await practice.monday()
+    before = len(practice.stage.seat(ADA).messages())
+    sent = await practice.stage.say(ADA, "thanks!")
+    assert practice.reactions(sent) == ("👌",)
+    assert len(practice.stage.seat(ADA).messages()) == before + 1

@@ -19,7 +19,7 @@ invite-share = Share the link
 invite-copy = Copy the link
 
 coach-joined = <b>{ $name } has joined.</b> Trains on { $days } at { $time }.
-coach-readiness = <b>Readiness: { $name } answered that something speaks for caution</b> and was told to ask a doctor first. No sessions go out until you say so.
+coach-readiness = <b>Readiness: { $name } answered that there is something to be careful about</b> and was told to ask a doctor first. No sessions go out until you say so.
 coach-readiness-words = <blockquote>{ $words }</blockquote>
 start-client = Start sessions of { $name }
 give-sample = Sample programme for { $name }
@@ -31,7 +31,7 @@ handled-question = Answered: { $name }
 toast-handled = Marked as handled
 alert-handled = Handled: { $name }, { $time }.
 coach-client-paused = { $name } has paused: no sessions go out until they go on.
-coach-client-withdrew = { $name } has taken the consent back: nothing more is sent or kept.
+coach-client-withdrew = { $name } has withdrawn consent: nothing more is sent or kept.
 
 alert-missed = <b>MISSED: { $name }</b>, { $title }, { $day }. Nothing was reported; { $name } has been asked.
 coach-moved = { $name } moves { $title } to { $day }.
@@ -60,11 +60,11 @@ clients-title = { $count ->
     [one] <b>One client</b>
    *[other] <b>{ $count } clients</b>
     }
-client-entry = <b>{ $name }</b>: last { $last }, { $done } of { $due } sessions in four weeks, next { $next }
+client-entry = <b>{ $name }</b>: last: { $last }, { $done } of { $due } sessions in four weeks, next { $next }
 client-entry-unreachable = <b>{ $name }</b>: can't be reached (blocked or gone)
 client-entry-joining = <b>{ $name }</b>: joining, questions not finished
 client-entry-paused = <b>{ $name }</b>: paused
-client-entry-withdrawn = <b>{ $name }</b>: consent taken back
+client-entry-withdrawn = <b>{ $name }</b>: consent withdrawn
 
 client-title = <b>{ $name }</b>
 client-trains = { $days } at { $time }, { $city }
@@ -72,15 +72,16 @@ client-clock = It is { $time } there
 client-programme = Programme: { $title }
 client-standing-joining = Joining: questions not finished
 client-standing-paused = Paused: no sessions go out
-client-standing-withdrawn = Consent taken back
-client-readiness = Readiness: something speaks for caution
+client-standing-withdrawn = Consent withdrawn
+client-readiness = Readiness: there is something to be careful about
 client-week = <b>This week</b>
 client-week-nothing = No session yet
 client-session-open = { $day } { $title }: open, { $done } of { $sets } sets
 client-session-finished = { $day } { $title }: done, { $done } of { $sets } sets
 client-session-skipped = { $day } { $title }: skipped
 client-session-missed = { $day } { $title }: missed
-client-pain = PAIN { $place }
+client-pain = <b>PAIN</b> { $place }
+client-pain-urgent = <b>URGENT</b> { $place }
 client-held = On hold: { $names }
 client-question = Unread: { $words }
 client-doubt = Unclear report: { $words }
@@ -119,6 +120,7 @@ digest-off-plan = <b>OFF PLAN</b>
 digest-done = <b>DONE</b>
 digest-unreachable = <b>CAN'T BE REACHED</b>
 digest-entry = { $name }
+digest-urgent-entry = <b>URGENT</b> { $name }: { $pain }
 digest-pain-entry = { $name }: { $pain }
 digest-pain-place = { $place }
 digest-readiness-entry = { $name }: readiness answer, waits for your word

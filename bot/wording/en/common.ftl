@@ -3,7 +3,7 @@
 name = { $name }
 words = { $words }
 quote = <blockquote>{ $words }</blockquote>
-never = never
+never = no session yet
 not-yet = not set
 a-message = (a message)
 cancel = Cancel
@@ -39,11 +39,13 @@ count-each-side = { $count } each side
 
 left = { $left } left
 left-none = none left
+reserve = { $left }
+reserve-none = none
 
 planned = { $count }
 planned-load = { $load } × { $count }
-planned-left = { $count }, { $left }
-planned-load-left = { $load } × { $count }, { $left }
+planned-left = { $count }, { $left } in reserve
+planned-load-left = { $load } × { $count }, { $left } in reserve
 
 done = { $count }
 done-load = { $load } × { $count }

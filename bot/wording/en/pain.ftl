@@ -1,7 +1,8 @@
 # Pain. Never a diagnosis.
 
-urgent-stop = <b>Stop training now and get help. If it is not quickly better, or you are in any doubt, call { $number } or your local emergency number. Don't wait for an answer here, and don't drive yourself.</b>
+urgent-stop = <b>Stop training now. This can be serious: call { $number } or your local emergency number, or have somebody take you to a doctor at once. Don't wait for an answer here, and don't drive yourself.</b>
 urgent-who = I am a training log, not a doctor, and nobody may be reading this right now. Tell somebody near you.
+urgent-waits = { $coach } has been told. Your sessions wait until { $coach } says that they may go on.
 pain-heard = I have noted { $place }.
 pain-held = { $name } goes no heavier until this is settled. Leave it out today if it hurts.
 pain-told = { $coach } has been told.

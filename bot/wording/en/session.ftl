@@ -14,7 +14,7 @@ card-warmup-step = { $load } × { $reps }
 card-set-done = { $number }. done: { $set }
 card-set-next = <b>{ $number }. { $set }</b>
 card-set-later = { $number }. { $set }
-card-find = Find your load: start with one you could surely lift more often than { $reps }, and tell me what you did, e.g. <code>40x8 3 left</code>.
+card-find = Find your load: start with one that you are sure to lift more than { $reps } times. Tap it below, or type what you did, e.g. <code>40x8 3 left</code>.
 card-rest = Rest { $minutes ->
     [0] { $seconds } s
    *[other] { $seconds ->
@@ -22,9 +22,11 @@ card-rest = Rest { $minutes ->
        *[other] { $minutes } min { $seconds } s
     }
     }
-card-effort = { $name }, set { $number }: how many more could you have done? (If you like: below.)
+card-effort = { $name }, set { $number }: how many more could you have done? Tap it below if you like.
 card-cue = <i>{ $cue }</i>
 card-done = { $name }: { $sets }
+card-begun = { $name }: { $done }; next { $number }. { $set }
+card-load = With <b>{ $load }</b>: now tap how many you did.
 card-left-out = { $name }: left out
 card-coming = { $name }, { $count } × { $set }
 card-coming-pair = { $name }, { $count } × { $set }, in turn with { $partner }
@@ -52,7 +54,7 @@ chip-left = { $left ->
 button-load = Other load…
 button-skip = Skip { $name }
 button-undo = Undo
-button-pain = Something hurts
+button-pain = It hurts
 button-end = End session
 button-rest-planned = All sets left of { $name } as planned
 button-start-today = Start a session now
@@ -77,13 +79,15 @@ toast-kept-as = Kept: { $label }
 kept-set = { $name }, set { $number }: { $set }
 kept-warmup = { $name }: { $set }
 kept-skipped = { $name }: skipped
+kept-already = { $name }: these sets are kept already, so I added nothing. If you did more, name the exercise once more with only those sets.
+session-over = This session is finished, so I kept nothing of that. If it was an extra set, name the exercise, e.g. <code>{ $name } 60x8</code>.
 kept-removed = { $name }, set { $number }: taken back
 corrected = Corrected:
 edit-unclear = I can't read that edit, so the record stays as it was. Edit it once more, e.g. <code>62.5x8</code>, or /undo.
 undone = The last report is taken back.
 undone-set = Taken back: { $name }, { $set }{ $count ->
     [one] {""}
-   *[other] {" "}and what came with it
+   *[other] {" "}and the other sets of that message
     }.
 undone-skip = { $name } is not skipped any more.
 undo-nothing = There is nothing to take back.
@@ -109,7 +113,7 @@ felt-chip = { $rating ->
     }
 felt-said = The session felt { $rating } of 10. Thank you!
 
-not-a-report = I found no set in that, so nothing is kept. A set is e.g. <code>60x8</code>.
+not-a-report = There is no set in that, so I kept nothing. A set is e.g. <code>60x8</code>. If it is for your coach, tap below.
 send-to-coach = Send it to { $coach }
 sent-to-coach = Sent to { $coach }.
 toast-sent-to-coach = Sent to { $coach }

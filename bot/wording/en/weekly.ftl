@@ -10,6 +10,7 @@ week-best-title = <b>Best sets</b>
 week-best = { $name }: { $set }
 week-best-max = { $name }: { $set }; estimated one-repetition maximum { $max } { $unit }
 week-look-pain = <b>Look at:</b> { $where }. Say how it is before you load it again.
+week-look-urgent = <b>Look at:</b> what you reported on { $day } can be serious. See a doctor before you train on, if you have not yet.
 week-look-missed = <b>Look at:</b> { $missed ->
     [one] one session was left out. It happens; the next one counts.
    *[other] { $missed } sessions were left out. If the days don't suit you, change them in /settings or tell your coach.
