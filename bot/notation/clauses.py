@@ -56,7 +56,9 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = _beside(marks, place, 1)
-        if (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or _is_body(marks, place):
+        if _is_nth(marks, place):
+            out.add(place)
+        elif (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or _is_body(marks, place):
             out |= {place, place + 1}
         elif _is_result(marks, place):
             out.add(place)

@@ -116,7 +116,12 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     if kinds[cue] is Kind.SORRY and near and near[0] in (Kind.WORD, Kind.GAP):
         return False
-    return not (kinds[cue] is Kind.WAS and bool(near) and near[0] is Kind.WORD)
+    if kinds[cue] is Kind.WAS:
+        at = next(i for i, m in enumerate(piece) if m is marks[cue])
+        direct = [m.kind for m in piece[at + 1 : at + 4] if m.kind is not Kind.FILL]
+        told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
+        return not direct or direct[0] not in told or Kind.NOT in kinds
+    return True
 
 
 def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:

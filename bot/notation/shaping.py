@@ -55,6 +55,14 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     return _links(shaped)
 
 
+def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:
+    """The `3` of `set 2 of 3` and `set 2/3`."""
+    if marks[place].kind is not Kind.NUM or place < 3 or marks[place - 3].kind is not Kind.SET:
+        return False
+    between = marks[place - 1]
+    return marks[place - 2].kind is Kind.NUM and (between.text == "of" or between.kind is Kind.SLASH)
+
+
 def _warmed(marks: list[Mark]) -> list[Mark]:
     """`warmed up, 60x5` and `10 min to warm up` tell of no warm-up sets."""
     out: list[Mark] = []
@@ -80,6 +88,8 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
     """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        if _is_of_how_many(marks, place):
+            continue
         count = _LOW.get(mark.text)
         if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(_at(marks, place - 1)):
             out.append(replace(mark, kind=Kind.FILL))
@@ -184,8 +194,14 @@ def _ranges(marks: list[Mark]) -> list[Mark]:
         effort = (*effort, Kind.LEFT)
     while at < len(marks):
         mark = marks[at]
-        joined = _kind(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.SLASH, Kind.AND)
+        joined = _kind(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.AND)
         second = _at(marks, at + 2)
+        if mark.kind is Kind.NUM and _kind(marks, at + 1) is Kind.SLASH and second is not None and second.value == 10:
+            rated = [m.kind for m in (*out[-1:], *marks[at + 3 : at + 4])]
+            if Kind.RPE in rated and mark.value is not None and mark.value <= 10:
+                out.append(replace(mark, end=second.end))
+                at += 3
+                continue
         if mark.kind is Kind.NUM and joined and second is not None and second.kind is Kind.NUM:
             low, high = mark.value, second.value
             before = _at(out, len(out) - 1)

@@ -187,6 +187,9 @@ _MATTERS = frozenset(
 
 def _is_slip(marks: Sequence[Mark], at: int) -> bool:
     """Whether an unknown word beside a number may be one that changes it, and it is not clear which."""
+    following = marks[at + 1] if at + 1 < len(marks) else None
+    if len(marks[at].text) <= 2 and following is not None and following.kind is Kind.NUM and following.tight:
+        return True
     if near_numbers(marks[at].text) and _beside_numbers(marks, at):
         return True
     if not any(m.kind is Kind.NUM for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])):

@@ -33,7 +33,7 @@ def test_asking_stores_nothing() -> None:
 
 
 def test_what_is_unlike_its_label_stores_nothing_else() -> None:
-    """The known differences are there still (the list does not rot), and none of them stores what the label does not."""
+    """The known differences are there still, and none of them stores a set that the label does not."""
     for row in (r for r in ROWS if r["request"]["id"] in UNLIKE):
         got = answer(json.dumps(row["request"]))
         assert differences(row["answer"], got)

@@ -54,23 +54,23 @@ HURTS: dict[Cue, str] = {
       can feel it in my/the; not at? 100%; isn't/wasn't/not/aren't/weren't at? 100%; play/plays/playing/played/
       plaing up; act/acts/acting/acted up; kick/kicks/kicking/kicked off; acting funny/weird/out/strange; not/
       isn't/wasn't/aren't/never/weren't/ain't @bit* happy/right/good/great/ideal/pleased/impressed/well/
-      brilliant/loving/liking/normal/keen/itself/themselves/cooperating/playing/comfortable/enjoying/thrilled/chuffed/delighted/convinced/fond/amused; doesn't/
-      don't/didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/
-      didn't/not @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan;
-      isn't a fan; had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't
-      right; something off/wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done/doing something;
-      something going/goes on; something in/with/to my/the; feels/felt/feel/feeling @bit* wrong/bad/rough/
-      terrible/awful/horrible/nasty/unstable/loose/jarred; in bits; on edge; talking to me; had a go at me; set/
-      sets off; gives/giving/gave/given/give me; not/wasn't/isn't having it; in a bad way; bashed/bumped/banged/
-      knocked/whacked/stubbed/jammed/trapped/smashed; hit my; i feel/felt it in my/the; felt/feel it in my/the;
-      feel/felt that in my/the; not 100; not at 100; back to haunt; nagging me; niggled; unhappy with; grinding;
-      crackly/crackling; tight and sore; dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/
-      kettlebell/kb/disc/it/one on my/the; plate/db/dumbbell/bar/weight on my/the; fell/landed/dropped on my/
-      the; chunk/skin/layer out/off of? my/the; skin came/ripped/tore/peeled off; no/not better; isn't/not/
-      doesn't/hasn't get/getting/got/gotten any? better; no improvement; rubbing; rubs; worked up; overworked;
-      reacting/reacted/reacts; @place is? no/not/isn't/hasn't get/getting/got/gotten/feeling? any? better/
-      improving/improved; like it/its/it's is/was? about/going/gonna to? go/pop/snap/tear/cramp/give; lit/
-      lights/lighting/lighted up; kicking my ass; giving out
+      brilliant/loving/liking/normal/keen/itself/themselves/cooperating/playing/comfortable/enjoying/thrilled/
+      chuffed/delighted/convinced/fond/amused; doesn't/don't/didn't feel/seem/look/felt @bit* right/good/great/
+      normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not @bit* like/liked/likes/love/loved/enjoy/agree/
+      appreciate/want/liking; not a fan; wasn't a fan; isn't a fan; had enough; felt/feel/feeling something/
+      somethin/smth/summat; something not/isn't/wasn't right; something off/wrong/funny/weird/odd; wrong with/
+      in; matter with; up with; did/done/doing something; something going/goes on; something in/with/to my/the;
+      feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/nasty/unstable/loose/jarred; in
+      bits; on edge; talking to me; had a go at me; set/sets off; gives/giving/gave/given/give me; not/wasn't/
+      isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/trapped/smashed; hit
+      my; i feel/felt it in my/the; felt/feel it in my/the; feel/felt that in my/the; not 100; not at 100; back
+      to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore; dropped on;
+      dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/db/
+      dumbbell/bar/weight on my/the; fell/landed/dropped on my/the; chunk/skin/layer out/off of? my/the; skin
+      came/ripped/tore/peeled off; no/not better; isn't/not/doesn't/hasn't get/getting/got/gotten any? better;
+      no improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is? no/not/isn't/
+      hasn't get/getting/got/gotten/feeling? any? better/improving/improved; like it/its/it's is/was? about/
+      going/gonna to? go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
@@ -78,12 +78,15 @@ HURTS: dict[Cue, str] = {
       hyperextended/overextended; put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place
       out/in; my/the/me/left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/
       right/lower left/right/lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went
-      on me; put/throw/threw my/the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; jacked/tweaked/messed/wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; over stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/overdone
+      on me; put/throw/threw my/the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into
+      spasm; jacked/tweaked/messed/wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/
+      kneecap is/was/'s/went out; over stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/
+      overdone
     """,
     Cue.INJURED: """
       injury/injured/injure/injuries/injuring/injurd; broke/broken/fractured my/the/a left/right/big/little/
-      middle? toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought
-      i/i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something;
+      middle? toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/
+      i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something;
       something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/
       something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/
       pull; trapped/pinched nerve; pulled/torn/strained muscle; put my back out; threw my back out
@@ -95,8 +98,8 @@ HURTS: dict[Cue, str] = {
       of* left/right? callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/
       callus/calluses/callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/
       was/were/just* torn/ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/
-      bleeds; cut open; swell/swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split
-      my? skin/lip/nail; cut my; peeled
+      bleeds; cut open; swell/swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split my?
+      skin/lip/nail; cut my; peeled
     """,
     Cue.JOINT_NOISE: """
       click/clicks/clicking/clicked/clicky/clickey; grind/grinding/grinds/grindy; clunk/clunks/clunking/clunky;

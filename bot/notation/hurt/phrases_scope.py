@@ -38,7 +38,8 @@ SCOPES: dict[Cue, str] = {
     """,
     Cue.LONG_AGO: """
       years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back in school/college/uni;
-      ages ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/child/teenager/teen; when i was at school/college/uni
+      ages ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/
+      child/teenager/teen; when i was at school/college/uni
     """,
     Cue.NOW: """
       today/now/currently/tonight/during/mid/while/halfway/just; this morning/evening/time; right now; on the

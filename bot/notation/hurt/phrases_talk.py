@@ -74,15 +74,15 @@ worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; i
 my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing it;
 smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
 absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead legs;
-heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot; worth a shot; screaming at me; shouting from;
-talking about/of; loose skin/change/plates/collar/clothes; unstable surface; wobble board; wobbly board;
-sensitive topic; stabbed in the back; breath of fresh air; hold/holding/held/brace/bracing my/the? breath;
-breathing/breath work/technique/cue/pattern/exercise/drills; deep breath/breaths; take/took/taking a? breath/
-breather; breather; every/each breath; between breaths; cough it up; feint praise; see you; see things; spots
-at/in the/this gym; spot me; fell asleep early/late/on/in/at; fell asleep; went to sleep early/late/at; going to
-sleep; go to sleep; went straight? to? bed; sleep/slept; collapse in/on the? sofa/couch/bed; fit in; had a fit
-tested; round/around the block; faint hope/idea/line; skip/skipped/skipping/skips the/my/a/on/it/this/that/
-today/leg/arm; missed/missing/miss a/my/the/last? session/sessions/day/workout/week/set/sets/rep/reps; confused
-about/by/with/which/what/how/over/why/if/whether; contraction phase; eccentric contraction; muscle contraction;
-see how; see what; see if
+heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot; worth a
+shot; screaming at me; shouting from; talking about/of; loose skin/change/plates/collar/clothes; unstable
+surface; wobble board; wobbly board; sensitive topic; stabbed in the back; breath of fresh air; hold/holding/
+held/brace/bracing my/the? breath; breathing/breath work/technique/cue/pattern/exercise/drills; deep breath/
+breaths; take/took/taking a? breath/breather; breather; every/each breath; between breaths; cough it up; feint
+praise; see you; see things; spots at/in the/this gym; spot me; fell asleep early/late/on/in/at; fell asleep;
+went to sleep early/late/at; going to sleep; go to sleep; went straight? to? bed; sleep/slept; collapse in/on
+the? sofa/couch/bed; fit in; had a fit tested; round/around the block; faint hope/idea/line; skip/skipped/
+skipping/skips the/my/a/on/it/this/that/today/leg/arm; missed/missing/miss a/my/the/last? session/sessions/day/
+workout/week/set/sets/rep/reps; confused about/by/with/which/what/how/over/why/if/whether; contraction phase;
+eccentric contraction; muscle contraction; see how; see what; see if
 """

@@ -18,36 +18,42 @@ SIGNS: dict[Cue, str] = {
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/
       passedout; faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
       consciousness/conscious; unconscious; saw/seeing/see/seen/had black/stars/spots/dots/double/white/
-      floaters; vision/everything/sight/eyes/it/things/world/screen/lights is/was/were/started/starts/kept/all/just/to* went/goes/going/turned/turning/gone/go/was/getting/got all? black/dark/grey/gray/white/blurry/fuzzy/blank/dim/hazy; tunnel vision; vision/sight started/
-      starts/starting/began/was/is? to? going/go/fading/fade/blurring; vision/sight/eyes faded/fading/darkening/
-      darkened; nothing but black; went black/dark/grey; vision tunnelled/tunneled/narrowed/tunneling; vision
-      blacked; room/gym/head/world/everything/place was/is/'s/started/went/starts spinning/spin/spins; spinning
-      head/room; dizzy/dizziness/dizzyness/dizzey/dissy/dizzie; light/lite headed/headedness/head/headness;
-      lightheaded/lightheadedness/lighthead/lightheadness; woozy/woozey/giddy; swoon/swooned/swooning; keel/
-      keeled/keeling over; head went light/fuzzy/funny/swimmy/woozy; head/i swimming; collapsed/collapse/
-      collapsing; conked out; lights out; lights went/going out; nearly/almost toppled/fell; hold/holding/held/
-      grab/grabbed on? to? the? wall/rack to? not? fall/falling/go; had to hold the wall/rack; came/woke/coming
-      round/around/to? on the floor/ground; came to on; found myself on the floor/ground; woke up on the floor/
-      ground; knocked out; out cold; felt/feel myself go/going; going round and round; room/head/world was/is/kept/keeps* going round; went/was/were/been out for a/some/few/couple/of* second/seconds/sec/secs/moment; woke/came/coming/come up/to/round/around/back* on the/a/gym/changing/bathroom/my/room* floor/ground; passed/blacked right/clean out; nearly/almost/about hit the deck/floor/ground; nearly/almost/about to? go/
-      went/going over/down; legs went/turned to? jelly and; syncope/presyncope; spots/stars/dots/black before/in
-      front? of? my? eyes/vision; browned/greyed/grayed/whited out; brown out; almost/nearly out; about to drop;
-      see/saw/seeing things
+      floaters; vision/everything/sight/eyes/it/things/world/screen/lights is/was/were/started/starts/kept/all/
+      just/to* went/goes/going/turned/turning/gone/go/was/getting/got all? black/dark/grey/gray/white/blurry/
+      fuzzy/blank/dim/hazy; tunnel vision; vision/sight started/starts/starting/began/was/is? to? going/go/
+      fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; went black/
+      dark/grey; vision tunnelled/tunneled/narrowed/tunneling; vision blacked; room/gym/head/world/everything/
+      place was/is/'s/started/went/starts spinning/spin/spins; spinning head/room; dizzy/dizziness/dizzyness/
+      dizzey/dissy/dizzie; light/lite headed/headedness/head/headness; lightheaded/lightheadedness/lighthead/
+      lightheadness; woozy/woozey/giddy; swoon/swooned/swooning; keel/keeled/keeling over; head went light/
+      fuzzy/funny/swimmy/woozy; head/i swimming; collapsed/collapse/collapsing; conked out; lights out; lights
+      went/going out; nearly/almost toppled/fell; hold/holding/held/grab/grabbed on? to? the? wall/rack to? not?
+      fall/falling/go; had to hold the wall/rack; came/woke/coming round/around/to? on the floor/ground; came to
+      on; found myself on the floor/ground; woke up on the floor/ground; knocked out; out cold; felt/feel myself
+      go/going; going round and round; room/head/world was/is/kept/keeps* going round; went/was/were/been out
+      for a/some/few/couple/of* second/seconds/sec/secs/moment; woke/came/coming/come up/to/round/around/back*
+      on the/a/gym/changing/bathroom/my/room* floor/ground; passed/blacked right/clean out; nearly/almost/about
+      hit the deck/floor/ground; nearly/almost/about to? go/went/going over/down; legs went/turned to? jelly
+      and; syncope/presyncope; spots/stars/dots/black before/in front? of? my? eyes/vision; browned/greyed/
+      grayed/whited out; brown out; almost/nearly out; about to drop; see/saw/seeing things
     """,
     Cue.BREATHLESS: """
       no/not breathe; struggle/struggles/struggling/struggled/can't/hard/difficult/trouble for? me? to? breath/
       breathing/breathe/air; fighting for breath; can't breathe/breath/breathing/brethe/breeth/breate; can't
-      catch/get/find/draw my/a/the/any/enough/full/deep/proper* breath/breathing/breaths back?; can't get/take @any* air/oxygen in?; can't take/do/finish @any/full/deep/proper* breath/breaths; can't take @any* breath/breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths;
-      breath/breathe/breathing/breaths is? won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/
-      coming/came/settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/
-      slowing/go/going/get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/
-      struggled/problem/problems/laboured/labored/tough/harder to/in/with* breathe/breath/breathing; gasping
-      for? air/breath/oxygen; gasping; fighting/fight for breath/air; no/without breath/air; wheezing/wheezy/
-      wheeze; breath not coming back; never got my breath back; hurts/hurt/pain/painful/sharp/stabbing/sore to/
-      when/if/as i? breathe/breath/breathing; when i breathe/breath in; breathing in hurts/hurt;
-      hyperventilating; suffocating; choking; not/isn't/ain't breathing @bit* properly/right/well/good/ok/
-      normally; can't stop panting; lungs won't/don't fill/open/work; don't/didn't have enough? air; breath/
-      breathing is/was/'s/feels gone/short/shallow/difficult/hard/wrong; still no breath; haven't/hasn't got my
-      breath back; breath hasn't; breath still not
+      catch/get/find/draw my/a/the/any/enough/full/deep/proper* breath/breathing/breaths back?; can't get/take
+      @any* air/oxygen in?; can't take/do/finish @any/full/deep/proper* breath/breaths; can't take @any* breath/
+      breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths; breath/
+      breathe/breathing/breaths is? won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/coming/came/
+      settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/slowing/go/going/
+      get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/struggled/problem/
+      problems/laboured/labored/tough/harder to/in/with* breathe/breath/breathing; gasping for? air/breath/
+      oxygen; gasping; fighting/fight for breath/air; no/without breath/air; wheezing/wheezy/wheeze; breath not
+      coming back; never got my breath back; hurts/hurt/pain/painful/sharp/stabbing/sore to/when/if/as i?
+      breathe/breath/breathing; when i breathe/breath in; breathing in hurts/hurt; hyperventilating;
+      suffocating; choking; not/isn't/ain't breathing @bit* properly/right/well/good/ok/normally; can't stop
+      panting; lungs won't/don't fill/open/work; don't/didn't have enough? air; breath/breathing is/was/'s/feels
+      gone/short/shallow/difficult/hard/wrong; still no breath; haven't/hasn't got my breath back; breath
+      hasn't; breath still not
     """,
     Cue.WINDED: """
       out of breath/puff; breathless/breathlessness/winded/puffed/panting/puffing/gasping; puffing and panting;
@@ -80,9 +86,9 @@ SIGNS: dict[Cue, str] = {
       can't feel/feeling/feal; can't feel anything/nothing in; no feeling/sensation/feelings/sense; lost/losing/
       lose/loss/loosing of? all/the/any/some* feeling/sensation/feelings/sense; without feeling/sensation;
       don't/doesn't/didn't/not have/has/having @any* feeling/sensation; feeling is/has/was/'s/all* gone/lost;
-      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was sleeping/asleep; fell/fallen/falling/went/gone/go/going/goes to? asleep/
-      sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't not? there/mine/have/attached;
-      can't sense; lost/lose/losing/loss the? use of; dead to? touch; asleep
+      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was sleeping/asleep; fell/fallen/falling/went/
+      gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't
+      not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? touch; asleep
     """,
     Cue.DEAD: """
       dead/deadened/lifeless/paralysed/paralyzed/deaded
@@ -97,8 +103,8 @@ SIGNS: dict[Cue, str] = {
       in; can't move/lift/raise/use/grip/hold/squeeze/control/close/open/clench/bend; without strength; don't/
       doesn't/didn't/haven't have/got any/the? strength/power/force; doesn't/won't/isn't/not/don't/wouldn't
       respond/responding/move/moving/work/working/grip/close/open/lift; stopped working/responding/moving;
-      hangs/hanging there/down/limp; won't do anything/what/as; drags/dragging; won't hold me;
-      can't make a? fist; has no strength/power; zero strength/power
+      hangs/hanging there/down/limp; won't do anything/what/as; drags/dragging; won't hold me; can't make a?
+      fist; has no strength/power; zero strength/power
     """,
     Cue.DROOP: """
       droop/drooping/drooped/droopy/droops/sagging/drooling; slur/slurring/slurred/slurry/slurs; can't speak/
@@ -113,16 +119,18 @@ SIGNS: dict[Cue, str] = {
       wet/wetting/peed/peeing/pissed/pissing/soiled/shat/shit/pooed/pooped/crapped/messed/weed/urinated/
       defecated on? my/me? myself/meself/self/pants/shorts/leggings/trousers/bed; lost/lose/losing/loss/no/
       without/loosing/can't of? control of/over/my/the/hold* bladder/bowel/bowels/bladders/pee/wee/urine/toilet/
-      poo; lost/lose/losing my? bladder/bowel/bowels control; bladder/bowel/bowels/pee/toilet control; no/little/poor/losing/lost/without/zero bladder/bowel/bowels/pee/toilet control; bladder/
-      bowel/bowels accident/leak/leaking/leakage/leaked/problem/problems/weakness/issue/issues; bladder/bowel/
-      bowels just/has/is/has* went/gone/let/gave/emptied; can't hold/control/stop/feel my/the/in? pee/wee/
-      peeing/bladder/bowel/bowels/urine/poo/water/toilet; can't hold it in; can't pee/wee/urinate/piss/poo;
-      can't go for a pee/wee/poo; can't go to the toilet; can't tell when/if i need/have/am to? pee/wee/go/
-      peeing; can't feel when/if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; pee/urine/wee/
-      poo/water/bladder/bowels just/is/all/a/bit* came/come/coming/leaked/leaking/leaks/leak/dribbled/dribbling/
-      ran out/down?; leaked/leaking/leak a/bit/some/little/of* pee/urine/wee/water; accident in my pants/shorts/
-      leggings; had a? little? accident; peed/weed/wee'd/leaked a bit/little; peed during/when/while; pee/wee/peeing/weeing on its own; peed and; not in control of my bladder/bowels; loss of? bladder/bowel/bowels;
-      weeing/peeing without knowing/meaning/realising/realizing/control
+      poo; lost/lose/losing my? bladder/bowel/bowels control; bladder/bowel/bowels/pee/toilet control; no/
+      little/poor/losing/lost/without/zero bladder/bowel/bowels/pee/toilet control; bladder/bowel/bowels
+      accident/leak/leaking/leakage/leaked/problem/problems/weakness/issue/issues; bladder/bowel/bowels just/
+      has/is/has* went/gone/let/gave/emptied; can't hold/control/stop/feel my/the/in? pee/wee/peeing/bladder/
+      bowel/bowels/urine/poo/water/toilet; can't hold it in; can't pee/wee/urinate/piss/poo; can't go for a pee/
+      wee/poo; can't go to the toilet; can't tell when/if i need/have/am to? pee/wee/go/peeing; can't feel when/
+      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; pee/urine/wee/poo/water/bladder/bowels
+      just/is/all/a/bit* came/come/coming/leaked/leaking/leaks/leak/dribbled/dribbling/ran out/down?; leaked/
+      leaking/leak a/bit/some/little/of* pee/urine/wee/water; accident in my pants/shorts/leggings; had a?
+      little? accident; peed/weed/wee'd/leaked a bit/little; peed during/when/while; pee/wee/peeing/weeing on
+      its own; peed and; not in control of my bladder/bowels; loss of? bladder/bowel/bowels; weeing/peeing
+      without knowing/meaning/realising/realizing/control
     """,
     Cue.SADDLE: """
       saddle area/region?; between my/the? legs/thighs; inner thighs; genital/genitals/privates/crotch/
@@ -149,8 +157,9 @@ SIGNS: dict[Cue, str] = {
     """,
     Cue.SWOLLEN: """
       swollen/swelling/swell/swelled/swells/swolen/swolle/swoollen/swolln/puffy/balloon/ballooned/swellen;
-      puffed/swole/blown/swelled/blew up; bigger than; size of a; is/are/gone/looks/look huge/massive/enormous; like a balloon/football/melon/grapefruit;
-      twice the size; up like a balloon; got/gone/getting bigger/huge/fat
+      puffed/swole/blown/swelled/blew up; bigger than; size of a; is/are/gone/looks/look huge/massive/enormous;
+      like a balloon/football/melon/grapefruit; twice the size; up like a balloon; got/gone/getting bigger/huge/
+      fat
     """,
     Cue.HOT: """
       hot/warm/red/heat/warmth/redness/hotter/warmer/burning/purple/discoloured/discolored/shiny/throbbing/
@@ -181,7 +190,8 @@ SIGNS: dict[Cue, str] = {
       skipping/skipped/skips/fluttering/flutter/flutters/fluttered/irregular/irregularly/uneven/missing/missed/
       misses/stopped/stopping/jumping/funny/weird/flipping/erratic/skippy; skipping/skipped/skips/skip/missed/
       missing/misses a? beat/beats/heartbeat/heartbeats; irregular heartbeat/heart/beat/pulse/beats/rhythm;
-      fluttering/flutters/flutter heart; extra beats; heart/pulse/heartbeat is/was/beating/going/just* all over; beating all over/weird/funny/wrong/irregularly/unevenly; arrhythmia/afib/arythmia; a fib
+      fluttering/flutters/flutter heart; extra beats; heart/pulse/heartbeat is/was/beating/going/just* all over;
+      beating all over/weird/funny/wrong/irregularly/unevenly; arrhythmia/afib/arythmia; a fib
     """,
     Cue.SETTLE: """
       won't/doesn't/isn't/hasn't/not/don't/didn't/never/wouldn't/can't slow/slowing/settle/settling/settled/
