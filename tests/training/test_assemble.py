@@ -47,7 +47,8 @@ def test_a_gap_in_the_middle_gets_its_load_too() -> None:
 
 
 def test_effort_that_was_not_said_earns_no_large_step() -> None:
-    """Never more than 10 % over what was lifted today while it is not known how hard it was (the upper end of 2 to 10 % of the
+    """Never more than 10 % over what was lifted today while it is not known how hard it was (upper end of the
+    2 to 10 % of the
     ACSM position stand, Ratamess et al. 2009, Med Sci Sports Exerc 41:687-708)."""
     session = session_with(squat(1, "40", 10))
     live = under_way(session, session.plan.exercises[0], GYM, None, held=False)
