@@ -20,6 +20,8 @@ NOISE_SHARE = np.exp(-0.5 * np.square(NOISE)) / np.exp(-0.5 * np.square(NOISE)).
 
 SHARES = POINT_SHARE[:, None, None] * FEEL_POINT_SHARE[None, :, None] * NOISE_SHARE[None, None, :]
 
+MOST_OFF = 30.0
+"""Beyond this a miss is no worse."""
 TOLERANCE = 1.0
 """Repetitions in reserve that a set may miss its target by and still count as landed."""
 
@@ -41,7 +43,7 @@ class Aim:
 class Chances:
     """For a load: the chances to land (in range, within one of the target), to be too heavy, to be too easy.
 
-    `off` is the mean distance from the target effort in repetitions (at most ten).
+    `off` is the mean distance from the target effort in repetitions (at most thirty).
     """
 
     load_kg: float
@@ -69,7 +71,7 @@ def chances(belief: Belief, loads_kg: Floats, aim: Aim, feel: Feel) -> tuple[Cha
     hard = (reps < aim.low) | (miss < -tolerance)
     easy = ~hard & (miss > tolerance)
     over = np.where(hard, 1.0, np.where(wanted < aim.low, aim.stops_short, 0.0))
-    off = np.minimum(np.abs(miss), 10.0)
+    off = np.minimum(np.abs(miss), MOST_OFF)
     rows = zip(loads_kg, _mean(over), _mean(easy), _mean(off), strict=True)
     return tuple(Chances(float(kg), 1.0 - o - e, o, e, far) for kg, o, e, far in rows)
 

@@ -1,6 +1,7 @@
 """What equipment can make, and drops on it."""
 
 from decimal import Decimal
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -63,7 +64,7 @@ def test_steps_and_lists() -> None:
 @pytest.mark.parametrize(("first", "last", "step"), [(10, 5, 1), (0, 10, 0), (0, 10, -1), (0, 1000, "0.01")])
 def test_a_ladder_that_goes_nowhere_is_refused(first: int, last: int, step: object) -> None:
     """Upside down, standing still, or endless."""
-    with pytest.raises(ValueError, match="loads|steps"):
+    with pytest.raises(ValueError, match=r"loads|steps"):
         Loadable.steps(first, last, Decimal(str(step)), Unit.KG)
 
 
@@ -108,5 +109,5 @@ def test_each_drop_is_lighter(place: int, low: int, more: int, times: int) -> No
     """Whatever the percent, each drop is loadable and lighter than the one before."""
     stack = Loadable.steps(5, 200, 5, Unit.KG)
     loads = [kg(5 * place), *drop_loads(kg(5 * place), Drop(times, (low, low + more)), stack)]
-    assert all(b.thousandths < a.thousandths for a, b in zip(loads, loads[1:], strict=False))
+    assert all(b.thousandths < a.thousandths for a, b in pairwise(loads))
     assert all(load in stack for load in loads)

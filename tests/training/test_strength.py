@@ -91,7 +91,7 @@ def test_sets_teach_what_an_unscented_filter_learns() -> None:
     feel = Feel.of(TRAINED, UPPER)
     belief = Belief.first(TRAINED, UPPER, log(85), 0.06)
     points = MerweScaledSigmaPoints(TRAITS, alpha=0.5, beta=2.0, kappa=0.0)
-    unscented = UnscentedKalmanFilter(TRAITS, 1, dt=1.0, hx=lambda x: x, fx=lambda x, dt: x, points=points)
+    unscented = UnscentedKalmanFilter(TRAITS, 1, dt=1.0, hx=lambda x: x, fx=lambda x, dt: x * dt, points=points)
     unscented.x, unscented.P = belief.mean.copy(), belief.cov.copy()
     unscented.Q = np.zeros((TRAITS, TRAITS))
     tired = 0.0
@@ -127,7 +127,7 @@ def test_nothing_is_known_before_the_first_set() -> None:
 
 
 def test_one_exposure_comes_close() -> None:
-    """60 kg x 9 with 2 left is near 60·(1 + 11/30) = 82 kg by Epley; the state is within a band of it, and says how wide."""
+    """60 kg x 9 with 2 left is near 60·(1 + 11/30) = 82 kg by Epley; the state is near it, and says how near."""
     state = known(sessions=1)
     found = estimate(state, DAY)
     assert found is not None
@@ -357,7 +357,7 @@ def _told(rows: Sequence[tuple[float, int, float]], level: Level | None, region:
 @settings(deadline=None, max_examples=40)
 @given(st.permutations(range(4)), st.lists(st.floats(50, 70), min_size=4, max_size=4))
 def test_the_order_of_corrections_does_not_matter(order: list[int], loads: list[float]) -> None:
-    """A correction rebuilds the state from the facts: whatever order the sets were corrected in, the state is the same."""
+    """A correction rebuilds the state from the facts: in whatever order sets were corrected, it is the same."""
     facts = [LiftedSet(60.0, 9, 2.0)] * 4
     for place in order:
         facts[place] = replace(facts[place], load_kg=loads[place])
