@@ -1,18 +1,18 @@
 """`chalkpost next`: a line in, a line out, by the very function that the chat calls."""
 
-import json
 import sys
 from collections import OrderedDict
 from dataclasses import dataclass, field, replace
 from datetime import date
 from decimal import Decimal
-from typing import Annotated, TextIO
+from typing import Annotated
 
 import click
-from pydantic import Field, JsonValue, ValidationError, model_validator
+from pydantic import Field, JsonValue, model_validator
 
 from bot.cli.explained import show_explained
-from bot.cli.shapes import Count, Effort, ExerciseShape, LoadNumber, Shape, show_number, show_problem
+from bot.cli.lines import answer_line, answer_lines
+from bot.cli.shapes import Count, Effort, ExerciseShape, LoadNumber, Shape, show_number
 from bot.saying import Line
 from bot.training.explain import explain
 from bot.training.exposure import LiftedSet
@@ -36,9 +36,9 @@ class StepsShape(Shape):
 
 
 class LiftedShape(Shape):
-    """A set of the history."""
+    """A set of the history. A load may be a typing error of any size: the engine sets it aside."""
 
-    load: LoadNumber | None = None
+    load: Annotated[Decimal, Field(ge=-1_000_000, le=1_000_000, allow_inf_nan=False)] | None = None
     reps: Count
     rir: Effort | None = None
     stage: Stage | None = None
@@ -71,10 +71,11 @@ class NextRequest(Shape):
     level: Level | None = None
 
     @model_validator(mode="after")
-    def _no_future(self) -> "NextRequest":
+    def _check(self) -> "NextRequest":
         for place, day in enumerate(self.history):
             if day.date > self.today:
                 raise ValueError(f"history.{place}.date: {day.date} is after today, {self.today}")
+        self.loadable()
         return self
 
     def loadable(self) -> Loadable:
@@ -118,25 +119,16 @@ class Memory:
 
 def answer(text: str, memory: Memory, *, explained: bool = False) -> dict[str, object]:
     """The answer to a line: what is wrong with it comes back under `error`."""
-    request_id: JsonValue = None
-    try:
-        raw = json.loads(text, parse_float=Decimal)
-        if isinstance(raw, dict):
-            request_id = _plain(raw.get("id"))
-        return _answer(NextRequest.model_validate(raw), request_id, memory, explained=explained)
-    except ValidationError as error:
-        return {"id": request_id, "error": show_problem(error)}
-    except (ValueError, RecursionError) as error:
-        return {"id": request_id, "error": f"expected a JSON object on one line: {error}"}
+    return answer_line(text, NextRequest, lambda request: _answer(request, memory, explained=explained))
 
 
-def _answer(request: NextRequest, request_id: JsonValue, memory: Memory, *, explained: bool) -> dict[str, object]:
+def _answer(request: NextRequest, memory: Memory, *, explained: bool) -> dict[str, object]:
     exercise, loadable = request.planned(), request.loadable()
     past, done, pain = _split(request)
     empty = begin(level=request.level, region=exercise.region, load_style=exercise.load_style)
     state = memory.state(empty, exercise, past)
     found = next_loads(state, exercise, loadable, today=request.today, done=done, hold=bool(request.hold), pain=pain)
-    shown = {"id": request_id, **show_next(found, request.unit)}
+    shown = show_next(found, request.unit)
     if explained:
         whole = explain(state, exercise, loadable, found, today=request.today, done=done)
         shown["explain"] = show_explained(whole, found, request.unit)
@@ -182,34 +174,11 @@ def _load(load: Load | None) -> int | float | None:
     return None if load is None else show_number(load.amount)
 
 
-def _plain(value: object) -> JsonValue:
-    """An id as it came, its decimals as numbers again."""
-    match value:
-        case Decimal():
-            return float(value)
-        case list():
-            return [_plain(one) for one in value]
-        case dict():
-            return {str(name): _plain(one) for name, one in value.items()}
-        case str() | int() | float() | None:
-            return value
-        case _:
-            return str(value)
-
-
-def run(lines: TextIO, out: TextIO, *, explained: bool) -> None:
-    """Answers every line that isn't blank, in order, flushing each."""
-    memory = Memory()
-    for text in lines:
-        if text.strip():
-            out.write(json.dumps(answer(text, memory, explained=explained), ensure_ascii=False) + "\n")
-            out.flush()
-
-
 @click.command("next")
 @click.option(
     "--explain", "explained", is_flag=True, help="Add the whole for the coach: band, chances, what was set aside."
 )
 def next_(explained: bool) -> None:
     """The loads of the next session: one JSON request a line in, one answer a line out."""
-    run(sys.stdin, sys.stdout, explained=explained)
+    memory = Memory()
+    answer_lines(sys.stdin, sys.stdout, lambda text: answer(text, memory, explained=explained))

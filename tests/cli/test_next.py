@@ -127,8 +127,8 @@ def test_what_is_wrong_is_said_and_the_next_line_goes_on(more: Json, said: str) 
 
 def test_lines_that_are_no_request() -> None:
     """Not JSON, not an object, nothing in it: an error each; a blank line is none."""
-    found = told("{", "[]", "null", "", "{}", '{"id": 7, "loads": NaN}', "[" * 100_000)
-    assert [one["id"] for one in found] == [None, None, None, None, 7, None]
+    found = told("{", "[]", "null", "", "{}", '{"id": 7, "loads": "x"}', '{"id": 8, "loads": NaN}', "[" * 100_000)
+    assert [one["id"] for one in found] == [None, None, None, None, 7, None, None]
     assert all("error" in one for one in found)
 
 
