@@ -106,8 +106,8 @@ def fainting(scene: Passage) -> Iterator[Sign]:
         form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
         slept = word.startswith("pass") and scene.words(m.first, m.end + 8) & _SLEEP
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
-        slept = slept or (word in ("nearly", "almost") and "laughing" in scene.words(m.end, m.end + 6))
-        if stands(scene, m) and not slight and not form and not slept and not knocked:
+        joking = word in ("nearly", "almost") and "laughing" in scene.words(m.end, m.end + 6)
+        if stands(scene, m) and not slight and not form and not slept and not knocked and not joking:
             yield sign_of("fainting", (m,), None)
 
 
