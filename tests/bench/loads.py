@@ -176,7 +176,7 @@ def ways(life: Life) -> dict[str, Callable[[Setting], Way]]:
     """Every way, made for a life; the bound is first."""
     return {
         "bound": lambda given: Bound(given, life.world, life.lifter, np.random.default_rng([life.seed, 9])),
-        "bound, adapting": lambda given: Bound(
+        "adapting bound": lambda given: Bound(
             given, life.world, life.lifter, np.random.default_rng([life.seed, 9]), adapts=True
         ),
         "fixed step": Fixed,
@@ -205,7 +205,7 @@ def show(tallies: dict[str, Tally]) -> str:
     names = ("landed", "share", "over", "x", "easy", "effort", "swing", "band", "width", "/s")
     head = f"{'way':20}" + "".join(f"{name:>8}" for name in names)
     lines = [head]
-    best = tallies.get("bound, adapting")
+    best = tallies.get("adapting bound")
     for name, t in tallies.items():
         landed, over = float(np.mean(t.landed)), float(np.mean(t.over))
         share = landed / float(np.mean(best.landed)) if best else float("nan")
