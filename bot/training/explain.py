@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from bot.training.asked import Asked
 from bot.training.exposure import LiftedSet
 from bot.training.limits import Limits
 from bot.training.loads import Loadable
 from bot.training.plan import PlannedExercise, PlannedSet
 from bot.training.progress import NextLoads
-from bot.training.rules import Asked
 from bot.training.state import Doubt, Estimate, State
 from bot.training.strength import estimate_of
 from bot.training.strength import today as begin_today

@@ -8,13 +8,14 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
+from bot.training.asked import Asked, Chosen
 from bot.training.equations import EPLEY
 from bot.training.exposure import LiftedSet
 from bot.training.limits import Limits
 from bot.training.loads import Loadable, drop_loads
 from bot.training.plan import Drop, LoadRule, LoadStyle, Measure, Mini, PlannedExercise, RepRange, WarmupStep
 from bot.training.reason import Reason, Why
-from bot.training.rules import Asked, Chosen, double, fixed, held, percent
+from bot.training.rules import double, fixed, held, percent
 from bot.training.strength import Estimate, State, Today, estimate_of, today
 from bot.training.tracked import tracked
 from bot.training.units import Load, Unit

@@ -16,6 +16,9 @@ from bot.training.sets import Feel
 
 VERSION = 1
 """Of the kept text; another one is refused."""
+SHORT, PUSHED = 0.5, 1.5
+"""How sets that feel hard enough are taken to end before anything was seen: three in four are pushed on into the range;
+ours, no source."""
 LIGHTEST_KG = 0.5
 """Below this the whole load is treated as this: the model thinks in shares, and nothing has a share of nothing."""
 
@@ -62,8 +65,8 @@ class State:
     off_weeks: float = 0.0
     lost: float = 0.0
     exposures: int = 0
-    short: float = 0.5
-    pushed: float = 1.5
+    short: float = SHORT
+    pushed: float = PUSHED
     last: tuple[Exposure, ...] = ()
     doubt: Doubt | None = None
 

@@ -6,12 +6,13 @@ from math import log
 
 import numpy as np
 
+from bot.training.asked import Asked, Chosen, SetChosen
 from bot.training.choice import Aim, Chances, chances, fits_about
 from bot.training.exposure import LiftedSet
 from bot.training.plan import PlannedSet, RepRange
 from bot.training.reason import Reason, Why
 from bot.training.report import Stage
-from bot.training.rules import Asked, Chosen, SetChosen, bridge
+from bot.training.rules import bridge
 from bot.training.tiring import tired_by
 from bot.training.units import Load, Unit
 
