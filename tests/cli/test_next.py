@@ -217,7 +217,7 @@ def test_the_line_of_an_example() -> None:
 NUMBER = st.one_of(st.none(), st.integers(-10, 100_000), st.floats(allow_nan=False), st.text(max_size=3), st.booleans())
 
 
-@settings(deadline=None, max_examples=150)
+@settings(deadline=None, max_examples=80)
 @given(
     st.recursive(
         st.one_of(NUMBER, st.text(max_size=5)),

@@ -387,7 +387,7 @@ SETS = st.lists(
 )
 
 
-@settings(deadline=None, max_examples=200)
+@settings(deadline=None, max_examples=120)
 @given(
     sessions=st.lists(SETS, max_size=4),
     done=SETS,

@@ -278,7 +278,7 @@ REPORTS = st.builds(
 )
 
 
-@settings(deadline=None, max_examples=150)
+@settings(deadline=None, max_examples=80)
 @given(
     st.lists(
         st.tuples(st.integers(-30, 900), st.lists(REPORTS, max_size=5), st.one_of(st.none(), st.integers(0, 10))),
@@ -313,7 +313,7 @@ that they say little, not which way.)"""
 LEVEL, REGION = st.sampled_from([None, *Level]), st.sampled_from([None, *Region])
 
 
-@settings(deadline=None, max_examples=150)
+@settings(deadline=None, max_examples=80)
 @given(ROWS, st.floats(1.001, 1.10), LEVEL, REGION)
 def test_heavier_never_lowers_the_estimate(
     rows: list[tuple[float, int, float]], more: float, level: Level | None, region: Region | None
@@ -322,7 +322,7 @@ def test_heavier_never_lowers_the_estimate(
     assert _told(rows, level, region) <= _told(_raised(rows, len(rows) - 1, more), level, region) + 1e-9
 
 
-@settings(deadline=None, max_examples=100)
+@settings(deadline=None, max_examples=60)
 @given(ROWS, st.floats(1.001, 3.0), LEVEL, REGION)
 def test_all_heavier_is_stronger_by_as_much(
     rows: list[tuple[float, int, float]], more: float, level: Level | None, region: Region | None
@@ -332,7 +332,7 @@ def test_all_heavier_is_stronger_by_as_much(
     assert _told(heavier, level, region) == pytest.approx(more * _told(rows, level, region), rel=1e-6)
 
 
-@settings(deadline=None, max_examples=100)
+@settings(deadline=None, max_examples=60)
 @given(ROWS, st.integers(0, 8), st.floats(1.001, 1.08), LEVEL, REGION)
 def test_an_old_set_heavier_never_lowers_the_estimate_by_more_than_a_hair(
     rows: list[tuple[float, int, float]], which: int, more: float, level: Level | None, region: Region | None
