@@ -2,7 +2,6 @@
 
 import json
 import sys
-
 from decimal import Decimal
 from pathlib import Path
 from typing import Annotated, TextIO
@@ -108,7 +107,9 @@ def run(lines: TextIO, out: TextIO) -> None:
 
 
 @click.command()
-@click.option("--explain", "text", metavar="TEXT", help="Read one message aloud: the reading in words, with its evidence.")
+@click.option(
+    "--explain", "text", metavar="TEXT", help="Read one message aloud: the reading in words, with its evidence."
+)
 @click.option(
     "--request",
     "request_file",
@@ -135,5 +136,3 @@ def _request_of(path: Path) -> Request:
         raise click.UsageError(f"{path}: {show_problem(error)}") from None
     except ValueError as error:
         raise click.UsageError(f"{path}: expected one JSON object: {error}") from None
-
-

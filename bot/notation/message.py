@@ -704,7 +704,7 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
 
 def _takes_back(piece: Sequence[Mark]) -> bool:
     """`no, set 2 was`: another set is meant by what was just corrected."""
-    kinds = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP)]
+    kinds = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE)]
     return (
         kinds[:1] in ([Kind.NO], [Kind.SORRY])
         and Kind.SET in kinds
