@@ -9,6 +9,11 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from bot.dialogue.router import CLIENT_TAPS, COACH_TAPS
+from bot.tryout.practice.people import ADA as ADA_PLAYER
+from bot.tryout.practice.people import COACH as COACH_PLAYER
+from bot.tryout.standin.values import JsonObject
+from storage.health import health
+from tests.talks.practice import Practice
 from tests.talks.wireless import ADA, BO, COACH, DANA, EVE, OTHER_COACH, STRANGER, Raw, Wired, Wireless
 
 KINDLY = settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.too_slow])
@@ -196,3 +201,43 @@ def test_any_forged_button_is_survived_and_breaks_nothing(wired: Wired, data: st
             assert row.thousandths is None or -300_000 <= row.thousandths <= 1_000_000
             assert 0 <= row.reps <= 3600
             assert row.set_number is None or row.set_number <= 20
+
+
+# --- the same over the wire
+
+
+async def test_the_platform_refuses_nothing_that_hostile_words_made_us_say(practice: Practice) -> None:
+    """Through the poller and the Bot API: odd updates in one batch, odd words in every place where words are shown; the
+    bot goes on, nothing is set aside, and no message of ours is refused for its markup, length or buttons."""
+    stage = practice.stage
+    await practice.monday()
+    updates = stage.seat(ADA_PLAYER).bot.updates
+    odd: tuple[JsonObject, ...] = (
+        {},
+        {"message": None},
+        {"callback_query": []},
+        {"message": {"chat": {"id": "x"}}},
+        {"x": 1},
+    )
+    for body in odd:
+        updates.push_raw(body)
+    await stage.settle()
+    odd_words = (
+        "<b>60x8",
+        "</code>&amp;<a href='x'>",
+        "left knee <i>hurts</i> 4/10",
+        "what does <u>RPE</u> mean?",
+        LONG,
+    )
+    for text in odd_words:
+        await stage.say(ADA_PLAYER, text)
+    await stage.say(COACH_PLAYER, "<script>&", reply_to=stage.seat(COACH_PLAYER).last().id)
+    for command in ("/digest", "/clients"):
+        await stage.say(COACH_PLAYER, command)
+    await stage.say(ADA_PLAYER, "60x5")
+    assert "1. done: 60 kg × 5" in practice.card().words.text
+    calls = [(c.method, c.refusal) for c in practice.held.standin.record.calls if c.refusal is not None]
+    assert [c for c in calls if "not modified" not in str(c[1])] == []  # buttons taken away that had gone already
+    now = practice.held.clock.now()
+    how = await practice.held.bot.service.writer.run(lambda work: health(work, now))
+    assert (how.set_aside, how.inbox_waiting, how.outbox_waiting) == (0, 0, 0)
