@@ -82,6 +82,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
     weeks = [whole[r.id] for r in window] if wanted.weeks else []
     waiting = open_of(work, me.id, me.zone) if row.matters_open else NOTHING_OPEN
     names = _exercises(session, programme, me.workout) if wanted.strengths else ()
+    names = tuple(dict.fromkeys((*names, *(e.name for s in weeks for e in s.plan.exercises)))) if names else names
     return ClientDesk(
         profile=me,
         coach=row.coach,

@@ -70,7 +70,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
         return bare
     wanted = Wanted(
         day=local_day(incoming.due_at, row.profile.zone),
-        strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF),
+        strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK),
         weeks=incoming.kind is RuleKind.WEEK,
     )
     talk = talk_of(work, row.profile.chat, now=bare.now)

@@ -21,7 +21,7 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.readiness_flagged, _c.readiness_at, _c.unreachable_at)
+    sa.select(_c.id, _c.name, _c.zone, _c.readiness_flagged, _c.standing, _c.unreachable_at)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -85,6 +85,6 @@ def _entry(
         questions=matters_open.questions,
         doubts=matters_open.doubts,
         sessions=tuple(kept.session for kept in told),
-        readiness_flagged=row.readiness_flagged and row.readiness_at is not None and row.readiness_at > since,
+        readiness_flagged=row.readiness_flagged and row.standing == "paused",
         unreachable=row.unreachable_at is not None and row.unreachable_at > since,
     )

@@ -15,7 +15,17 @@ from bot.notation.pain import read_pain
 from bot.saying import Button, Line, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.calendar import local_day
 from bot.training.facts import PainFollowedUp, PainReported, PainScored, ProfileChanged, ReadinessAnswered
-from bot.training.pain import AskScore, GetHelp, KeepLoad, PainSaid, StopExercise, respond
+from bot.training.pain import (
+    AskScore,
+    GetHelp,
+    KeepLoad,
+    Morning,
+    PainSaid,
+    Release,
+    StopExercise,
+    after_morning,
+    respond,
+)
 from bot.training.people import Coach, Standing
 from bot.training.session import Session
 
@@ -236,7 +246,7 @@ def check_typed(desk: Desk, client: ClientDesk, text: str) -> Turn | None:
 
 def _followed_up(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) -> Turn:
     me, coach = client.profile, client.coach
-    settled = answer == "gone"
+    settled = isinstance(after_morning(pain.said, Morning(answer)), Release)
     lines = _checked_lines(pain, answer, coach)
     if pain.said.urgent and answer == "worse":
         lines = (line("urgent-stop", number=desk.house.emergency_number), *lines)
@@ -248,11 +258,20 @@ def _followed_up(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) ->
 
 
 def _checked_lines(pain: OpenPain, answer: str, coach: Coach) -> tuple[Line, ...]:
+    if answer == "gone" and pain.said.urgent:
+        return (line("checked-gone-urgent", coach=coach.name),)
     if answer == "gone":
         return (line("checked-gone", name=pain.exercise or ""),) if pain.exercise else (line("checked-gone-plain"),)
     if answer == "worse":
         return line("checked-worse", coach=coach.name), line("pain-high")
     return (line("checked-still", coach=coach.name),)
+
+
+def _checked_line(name: str, pain: OpenPain, answer: str) -> Line:
+    """The coach's line: gone lifts a hold, but never what an urgent sign stopped."""
+    if answer == "gone" and pain.said.urgent:
+        return line("coach-checked-urgent-gone", name=name)
+    return line(f"coach-checked-{answer}", name=name)
 
 
 def _coach_checked(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) -> Say:
@@ -261,7 +280,7 @@ def _coach_checked(desk: Desk, client: ClientDesk, pain: OpenPain, answer: str) 
     rows: Rows = ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),)
     return Say(
         coach.chat,
-        (line(f"coach-checked-{answer}", name=me.name), place_line("alert-place", pain.said)),
+        (_checked_line(me.name, pain, answer), place_line("alert-place", pain.said)),
         rows if answer != "gone" else (),
         slot=f"checked:{pain.id}:{answer}:{local_day(desk.now, me.zone)}",
         about=me.id,

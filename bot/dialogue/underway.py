@@ -70,16 +70,29 @@ class UnderWay:
         )
 
     def strengths(self, exercises: Iterable[str]) -> tuple[Keeping, ...]:
-        """The states to keep for these exercises; to be built anew where a later session was reported already, and
-        where nothing of the exercise is left in this one: it counts as never done."""
+        """The states to keep for these exercises; to be built anew where a later session was reported already.
+
+        Where nothing of the exercise is left in this one, the state before it counts again; where there was none
+        before, building it anew finds nothing, and is as cheap."""
         me = self.client.profile.id
         kept: list[Keeping] = []
         for name in exercises:
-            if not self.client.session_is_latest or all(p.exercise != name for p in self.session.done):
+            row = self.client.strength(name)
+            is_left = any(p.exercise == name for p in self.session.done)
+            was_before = row is not None and row.session == self.session.id and _knows_something(row.before)
+            if not self.client.session_is_latest or not (is_left or was_before):
                 kept.append(StrengthStale(me, name))
+                continue
+            if not is_left and row is not None:
+                kept.append(StrengthKept(me, name, self.session.id, self.session.day, row.before, row.before))
                 continue
             exercise = self.session.plan.exercise(name)
             before = self.before(name) or fresh_state(exercise)
             after = self.after(exercise)
             kept.append(StrengthKept(me, name, self.session.id, self.session.day, before.to_json(), after.to_json()))
         return tuple(kept)
+
+
+def _knows_something(state: str) -> bool:
+    """Whether a kept state is of somebody who has done the exercise before."""
+    return State.from_json(state).exposures > 0

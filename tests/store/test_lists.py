@@ -180,10 +180,14 @@ def test_flags_and_silence_are_told_once(store: Store) -> None:
     with store.begin() as work:
         practice.practice(work)
         digest_rule(work)
-        keep(work, ReadinessAnswered(SAME, True, "my heart"), ReachChanged(SAME, False))
+        paused = ProfileChanged(SAME, standing=Standing.PAUSED)
+        keep(work, ReadinessAnswered(SAME, True, "my heart"), paused, ReachChanged(SAME, False))
         (entry,) = written(work, THURSDAY)
         assert (entry.readiness_flagged, entry.unreachable) == (True, True)
-        assert written(work, FRIDAY) == ()
+        (entry,) = written(work, FRIDAY)
+        assert (entry.readiness_flagged, entry.unreachable) == (True, False), "it waits for the coach's word"
+        keep(work, ProfileChanged(SAME, standing=Standing.ACTIVE))
+        assert written(work, FRIDAY + timedelta(days=1)) == ()
 
 
 def test_each_coach_reads_of_their_own(store: Store) -> None:
