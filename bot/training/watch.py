@@ -24,8 +24,9 @@ FEEL_SHARE = FEEL_SHARE / FEEL_SHARE.sum()
 
 IMPOSSIBLE = 4.0
 """Standard deviations beyond which a set is set aside: a typing error, a wrong unit."""
-ODD = 0.30
-"""Unless it is within this ln share of what was expected: then it changes little and may well be true."""
+ODD_BELOW, ODD_ABOVE = 0.18, 0.30
+"""Unless it is within this ln share of what was expected: then it may well be true. Above it is wider, since what comes
+as a wrong number there is far above (a lost point, pounds), and so a set done heavier still raises the estimate."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,4 +121,4 @@ def _surprise(
     usual = 0.5 * log1p((sd / 0.03) ** 2)
     off = fits - float(belief.mean[STRENGTH] + belief.mean[FORM])
     size = float(np.sqrt(2 * max(short - usual, 0.0)))
-    return copysign(min(size, IMPOSSIBLE) if abs(off) < ODD else size, off)
+    return copysign(min(size, IMPOSSIBLE) if -ODD_BELOW < off < ODD_ABOVE else size, off)
