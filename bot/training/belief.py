@@ -49,7 +49,7 @@ class Belief:
         return cls(mean, np.diag(np.square(np.array(spread))))
 
     def learned(self, way: Floats, *, shift: float, var: float) -> "Belief":
-        """The belief when the linear combination `way` of the traits moves by `shift` and then has the variance `var`."""
+        """The belief when the combination `way` of the traits moves by `shift` and then has the variance `var`."""
         cross = self.cov @ way
         before = float(way @ cross)
         gain = cross / before
