@@ -99,4 +99,10 @@ def estimate_of(now: Today) -> Estimate | None:
         return None
     ln, var = float(now.belief.mean[STRENGTH]), float(now.belief.cov[STRENGTH, STRENGTH])
     mean = exp(min(ln, 20.0))
-    return Estimate(mean - now.state.body_kg, mean * sqrt(max(np.expm1(min(var, 4.0)), 0.0)))
+    spread = STATED * sqrt(max(np.expm1(min(var, 4.0)), 0.0))
+    return Estimate(mean - now.state.body_kg, mean * spread)
+
+
+STATED = 1.1
+"""The stated standard deviation is so much wider than the filter's own: what the model leaves out (traits that are
+averaged over, sets that end for other reasons) made bands of 95 % hold 89 to 93 in simulated lives; this mends it."""
