@@ -65,6 +65,8 @@ class Amount:
     spoken: bool = False
     unit: Unit | None = None
     each: bool = False
+    limb: bool = False
+    """Whether it is said to be of each leg, arm or side."""
     hand: bool = False
     total: bool = False
     pair: bool = False
@@ -229,7 +231,8 @@ def _said(amount: Amount, mark: Mark) -> Amount:
         case Kind.TOTAL:
             return replace(amount, total=True)
         case Kind.EACH:
-            return replace(amount, each=True)
+            limbs = ("leg", "legs", "arm", "arms", "side", "sides", "foot", "limb")
+            return replace(amount, each=True, limb=mark.text.split()[-1].removeprefix("each") in limbs)
         case Kind.PAIR:
             return replace(amount, pair=True, counts=Counts.LOAD)
         case Kind.ASSIST:

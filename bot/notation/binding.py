@@ -78,6 +78,7 @@ def bind(candidate: Candidate, context: Context) -> Bound:
             _bind_one(desk, said, label)
     whole = max(3, len(context.exercise.sets))
     desk.doubts.extend(Doubt(AskKind.OUT_OF_REASON, s.start, s.end) for s in candidate.sets if s.count > whole + 3)
+    desk.doubts.extend(_check_beyond(desk.rows, desk.said, context))
     for row, said in zip(desk.rows, desk.said, strict=True):
         desk.doubts.extend(check_row(row, said, context, desk.rows))
     return Bound(tuple(desk.rows), tuple(desk.said), tuple(dict.fromkeys(desk.replaces)), tuple(desk.doubts))
@@ -189,6 +190,24 @@ def _bind_planned(desk: _Desk, said: SaidSet) -> None:
 def _is_single(planned: PlannedSet) -> bool:
     """Whether the plan leaves nothing to ask: one number of repetitions, and no finish."""
     return planned.reps.is_fixed and planned.finish is None
+
+
+def _check_beyond(rows: Sequence[Performed], said: Sequence[SaidSet], context: Context) -> list[Doubt]:
+    """A bare number after the sets of the plan, outside their range, may be no set at all: `5 5 5, last set a 9`."""
+    planned = len(context.exercise.sets)
+    return [
+        Doubt(AskKind.UNSURE, words.start, words.end)
+        for row, words in zip(rows, said, strict=True)
+        if row.stage is Stage.WORK
+        and row.set is not None
+        and row.set > planned > 0
+        and (words.load is None or words.load.end <= said[0].end)
+        and words.start > said[0].start
+        and words.label is None
+        and not (words.same or words.planned)
+        and any(r.set == planned for r in rows)
+        and row.reps > context.range_of(row.set).high
+    ]
 
 
 def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Performed]) -> list[Doubt]:

@@ -89,6 +89,8 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
 def _is_tied(marks: Sequence[Mark], place: int) -> bool:
     """Whether what stands beside a number makes it a set's."""
     before, after = _beside(marks, place, -1), _beside(marks, place, 1)
+    if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
+        return True
     return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
 
 
@@ -193,6 +195,8 @@ _TALKY = frozenset(
 
 def _beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
     at = place + step
+    while 0 <= at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in ("one", "ones"):
+        at += step
     return marks[at] if 0 <= at < len(marks) else None
 
 
@@ -215,13 +219,15 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     before = _beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:
+        if marks[place - 2].kind in (Kind.LASTSET, Kind.SET, Kind.ORD) and place - 2 >= start:
+            return False
         return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
     after = _beside(marks, place, 1)
     if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):
         return True
     if place == start:
         return False
-    words = {w for m in part for w in m.text.split()}
+    words = {w for m in part if m.kind is not Kind.GAP for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
 
 

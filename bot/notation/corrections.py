@@ -103,6 +103,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     )
     if ahead and not named and Kind.NOT not in kinds and Kind.WROTE not in kinds:
         return False
+    if Kind.WARMUP in kinds and kinds[cue] is Kind.WAS:
+        return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
     last = record.last()
     stored = [] if last is None else record.rows((last.exercise, last.set or 0))

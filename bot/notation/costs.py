@@ -48,6 +48,8 @@ class Costs:
         """Against a bare number that is the sets before an `x`: `3x10`."""
         number = self.number(state.index)
         cost = 1.0
+        asked = self.context.range_of(number)
+        cost -= 0.3 if asked.is_fixed and reps == asked.high and state.load is not None else 0.0
         load = self.context.planned_load(number) or self.last_load
         if load is not None and reps is not None and state.chain == "S" and state.mult is not None:
             turned = Load.of(reps, self.unit)

@@ -259,8 +259,9 @@ def _is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     while _text(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
     before = _text(marks, at)
-    if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY and not _heads(marks, last):
-        return True
+    heads = _heads(marks, at, last)
+    if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
+        return not heads
     edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
     start = first
     while start > 0 and marks[start - 1].kind not in edges:
@@ -283,6 +284,17 @@ def _is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     return any(m.kind is Kind.WORD for m in part)
 
 
-def _heads(marks: Sequence[Mark], last: int) -> bool:
+def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     """Whether the report follows straight after, as in `from yesterday: 60x5`."""
-    return last + 1 < len(marks) and marks[last + 1].kind in (Kind.COLON, Kind.DASH, Kind.LINE)
+    ends = (Kind.COLON, Kind.DASH, Kind.LINE)
+    if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
+        last += 1
+    opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= {"this", "is", "these", "are", "its"}
+    if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        return True
+    if first > 0 and last + 1 == len(marks) and marks[first - 1].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):
+        return True
+    if last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}
+        return bool(told & _TELLING) and any(m.kind is Kind.COLON for m in marks[last + 2 : last + 9])
+    return last + 1 < len(marks) and marks[last + 1].kind in ends

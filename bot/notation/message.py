@@ -7,13 +7,17 @@ from datetime import date
 from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_ways
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign, read_atoms
+from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.binding import Bound
 from bot.notation.clauses import other_times, talk_numbers
 from bot.notation.context import Context
 from bot.notation.corrections import apply_values, correct, is_correction, read_scrap, split_pieces
 from bot.notation.days import DaySaid, read_day
+from bot.notation.denials import without_denied_warmups
 from bot.notation.grammar import read_items
 from bot.notation.kinds import Kind
+from bot.notation.leftovers import unread_number
+from bot.notation.mentions import only_mentioned
 from bot.notation.minutes import read_minutes
 from bot.notation.names import looser_fits, session_index
 from bot.notation.pain import read_pain
@@ -27,7 +31,9 @@ from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments, shared
 from bot.notation.shaping import number_lines, shape_marks
 from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
 from bot.notation.tagging import read_kinds
+from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
+from bot.notation.trade import with_lone_names
 from bot.notation.wordlist import words
 from bot.training.plan import Measure
 from bot.training.report import Performed, SetKey, Stage
@@ -37,6 +43,8 @@ LONGEST = 4096
 """Characters that are read: the chat's longest message."""
 MOST_NUMBERS = 160
 """A message with more numbers is no report of a session: it is asked about."""
+MOST_AMOUNTS = 48
+"""More numbers for one exercise are no report of it: they are asked about."""
 
 
 class Reader:
@@ -71,7 +79,7 @@ class Reader:
         request = self.request
         hurt = read_pain(request.text)
         marks = self._kinds(hurt.spans)
-        if sum(m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD) for m in marks) > MOST_NUMBERS:
+        if sum(max(1, len(m.parts)) for m in marks if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD)) > MOST_NUMBERS:
             self._doubt(Doubt(AskKind.UNSURE, 0, len(self.folded.text)), 0)
             marks = []
         hurt_names = self.hurt_names
@@ -92,15 +100,14 @@ class Reader:
         marks = _masked(marks, elsewhen - skips.places)
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
         marks = _masked(marks, (skips.places - kept) | hurt_names)
-        marks = number_lines(_ratings_masked(_repeats(marks), hurt.pain is not None))
-        if not (self.record.stored or self.record.said):
-            marks = _masked(marks, _was_meant(marks))
-        marks = _masked(marks, talk_numbers(marks))
+        marks, unread = self._of_sets(marks, hurt.pain is not None)
         for piece in split_pieces(marks):
             if self.ask is not None:
                 break
             self._piece(piece)
         said = bool(self.record.said or self.record.replaces)
+        if said and unread is not None and self.ask is None:
+            self._doubt(Doubt(AskKind.UNSURE, unread.start, unread.end), 0)
         if self.ask is None and not said:
             finished = self._done(marks, finished)
         if self.ask is None:
@@ -127,6 +134,18 @@ class Reader:
         )
         return self._with_choices(reading, asks)
 
+    def _of_sets(self, marks: list[Mark], hurts: bool) -> tuple[list[Mark], Mark | None]:
+        """The marks with all that is no set's without bearing; and a number of talk that may be a set's after all."""
+        mentioned = only_mentioned(marks)
+        self.mentions = [m for m in self.mentions if m[0] not in {marks[i].start for i in mentioned}]
+        marks = with_lone_names(without_denied_warmups(_masked(marks, mentioned)))
+        marks = number_lines(_ratings_masked(_repeats(marks), hurts))
+        if not (self.record.stored or self.record.said):
+            marks = _masked(marks, _was_meant(marks))
+        talk = talk_numbers(marks)
+        unread = unread_number(marks, talk)
+        return _masked(marks, talk), unread
+
     day_chosen: date | None = None
 
     def _with_choices(self, reading: Reading, ask: Ask | None) -> Reading:
@@ -151,7 +170,9 @@ class Reader:
     # --- marks ------------------------------------------------------------------------------------------------------
 
     def _kinds(self, hurts: Sequence[tuple[int, int]]) -> list[Mark]:
-        marks = read_kinds(read_marks(self.folded.text), session_index(self.request.exercises))
+        typed = read_marks(self.folded.text)
+        few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
+        marks = read_kinds(few, session_index(self.request.exercises))
         at = self.folded.at
         hurt = {
             place
@@ -159,7 +180,8 @@ class Reader:
             if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
         }
         hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
-        hurt |= _bare_after(marks, hurt)
+        hurt |= counted_hurts(marks, hurt)
+        hurt |= bare_after(marks, hurt)
         self.hurt_names = {p for p in hurt if marks[p].kind is Kind.NAME}
         return _masked(marks, hurt - self.hurt_names)
 
@@ -270,6 +292,9 @@ class Reader:
         bad = next((a for a in atoms if isinstance(a, Sign) and a.kind is Kind.BAD), None)
         if bad is not None:
             self._doubt(Doubt(AskKind.NUMBER_FORMAT, bad.start, bad.end), 0)
+            return
+        if sum(max(1, len(a.parts)) for a in atoms if isinstance(a, Amount)) > MOST_AMOUNTS:
+            self._doubt(Doubt(AskKind.UNSURE, atoms[0].start, atoms[-1].end), 0)
             return
         name = segment.name
         if name is not None:
@@ -645,21 +670,6 @@ def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
         if mark.kind in EDGES:
             return False
     return False
-
-
-def _bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three."""
-    out: set[int] = set()
-    for place in sorted(hurt):
-        at = place + 1
-        while at < len(marks) and marks[at].kind not in EDGES and at not in hurt:
-            after = marks[at + 1].kind if at + 1 < len(marks) else None
-            before = marks[at - 1].kind
-            linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S)
-            if marks[at].kind is Kind.NUM and after not in linked and before not in linked:
-                out.add(at)
-            at += 1
-    return out
 
 
 def _is_all(sign: Sign) -> bool:

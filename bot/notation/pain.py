@@ -25,6 +25,7 @@ from bot.notation.hurt.signs import find_signs
 from bot.notation.hurt.spans import Span, join_spans, spans_of
 from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
+from bot.notation.thinning import thinned
 from bot.training.pain import PainSaid
 
 LONGEST = 4096
@@ -69,6 +70,7 @@ def read_pain(text: str) -> PainReading:
     tokens = parted(read_tokens(text[:LONGEST]))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
+    tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))
     parts = [_read_stretch(s) for s in stretches(tokens)]
     chosen = _chosen([c for p in parts for c in p.claims])
     return PainReading(

@@ -84,7 +84,7 @@ def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ASKING or place in only_asks:
             continue
-        if not (_opens(marks, place) or mark.text in _ANYWHERE):
+        if not (_opens(marks, place) or mark.text in _ANYWHERE) or _states(marks, place):
             continue
         end = place
         while end < len(marks) and marks[end].kind not in _ENDS:
@@ -107,6 +107,16 @@ def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         if mark.kind is Kind.QUERY:
             only_asks |= _clause(marks, place)
     return asked, only_asks
+
+
+_STATING = frozenset(words("but im i am feel feels felt was is still its thats all seems seem were feeling"))
+
+
+def _states(marks: Sequence[Mark], place: int) -> bool:
+    """`but ok to go on`: says that it is, and asks nothing."""
+    if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
+        return False
+    return set(marks[place - 1].text.split()) <= _STATING
 
 
 _VERBS = frozenset(words(

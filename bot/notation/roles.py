@@ -103,7 +103,7 @@ class Roles(Steering):
             reps_on_body = amount.body and not amount.sign
             if reps_on_body:
                 pass
-            elif not amount.each or self.context.is_per_hand or not self.two_sided:
+            elif not amount.each or not self.two_sided or (self.context.is_per_hand and not amount.limb):
                 yield from self._as_load(state, amount)
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
@@ -221,6 +221,8 @@ class Roles(Steering):
         if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 0.4
+        if made.stage is Stage.MINI and surprise is None:
+            return
         made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
         made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)
@@ -419,7 +421,7 @@ class Roles(Steering):
             made.cost += 2
         base = 0.0
         if not said and state.chain == "R":
-            base = 0.9 if amount.join in LINKED and made.load is not None else 1.3
+            base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
         made.cost += base + self._sets_cost(made.index - 1, count)
         made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end)))
         made.index += count - 1
@@ -476,6 +478,8 @@ class Roles(Steering):
         if made.spread and len(made.sets) == 1 and made.sets[0].count == 1:
             count = len(self.opens) if made.spread == -1 else made.spread
             made.sets = (replace(made.sets[0], count=max(count, 1)),)
+        if made.side_named and made.after_effort:
+            made.sets = _rated_on(made.sets, made.side)
         if made.mult and not made.sets and made.planned is None:
             made.cost += 1.0
         if made.planned is not None and not made.sets:
@@ -483,6 +487,14 @@ class Roles(Steering):
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _rated_on(sets: tuple[SaidSet, ...], side: Side | None) -> tuple[SaidSet, ...]:
+    """`L12 R10, rpe 9 on the right`: the effort that was given to both sides is of the one named after it."""
+    pair = sets[-2:]
+    if len(pair) < 2 or {s.side for s in pair} != set(Side) or pair[0].rir != pair[1].rir:
+        return sets
+    return (*sets[:-2], *(s if s.side is side else replace(s, rir=None) for s in pair))
 
 
 def _takes_reps(state: State, amount: Amount) -> bool:

@@ -300,6 +300,8 @@ def _efforts(marks: list[Mark]) -> list[Mark]:
                 continue
             post = Kind.RPEPOST if kind is Kind.RPE else Kind.RIRPOST
             kind = post if is_number(before) else Kind.GAP
+        elif kind is Kind.AT and before is not None and before.kind is Kind.LASTSET and _rates_last(marks, place, out):
+            kind = Kind.RPE
         elif kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH) and before is not None:
             if before.kind in (Kind.RPE, Kind.RIR) and is_number(after):
                 continue
@@ -321,6 +323,14 @@ def _efforts(marks: list[Mark]) -> list[Mark]:
         if kind is not Kind.FILL:
             out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
+
+
+def _rates_last(marks: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:
+    """`70: 6 6 5, last one at 9`: the effort of the last set, where its repetitions were said before."""
+    after = _at(marks, place + 1)
+    ends = _at(marks, place + 2) is None or _kind(marks, place + 2) in SEPARATORS
+    said = sum(is_number(m) for m in before) >= 2
+    return ends and said and after is not None and after.kind is Kind.NUM and _is_scale(after)
 
 
 def _guesses(marks: Sequence[Mark], place: int) -> bool:
@@ -374,7 +384,8 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
             continue
         leads = (
-            not any(is_number(m) for m in out)
+            kind in (Kind.DROP, Kind.MINI)
+            and not any(is_number(m) for m in out)
             and _kind(marks, place + 1) is Kind.COMMA
             and is_number(_at(marks, place + 2))
         )

@@ -52,6 +52,7 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             continue
         if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
             found, used, is_rest = _before(marks, place, mark.kind is Kind.SKIPPED)
+            used |= _counted_before(marks, min(used, default=0)) if found else set()
             if not found and not is_rest and _pronoun(marks, place):
                 named = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
                 found, is_current, used = named[-1:], not named, {place}
@@ -189,6 +190,8 @@ def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], s
             found.append(mark)
         elif mark.kind is Kind.THEREST:
             rest = not found
+        elif not found and (mark.kind is Kind.SETS or (mark.kind is Kind.NUM and marks[at + 1].kind is Kind.SETS)):
+            pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
         used.add(at)
@@ -196,6 +199,15 @@ def _before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], s
     if not found and not rest:
         return [], set(), False
     return found, used, rest
+
+
+def _counted_before(marks: Sequence[Mark], place: int) -> set[int]:
+    """How many sets of a name are left out: `3 sets of calf raises binned`."""
+    at = place - 1
+    while at >= 0 and (marks[at].kind in (Kind.SETS, Kind.SET, Kind.FILL, Kind.THEREST) or marks[at].text == "of"):
+        at -= 1
+    counts = at >= 0 and at < place - 1 and marks[at].kind is Kind.NUM
+    return set(range(at, place)) if counts else set()
 
 
 _WITH_IT = frozenset(
@@ -213,6 +225,8 @@ def read_finish(marks: Sequence[Mark]) -> bool:
             at += 1
         if at < len(marks) and marks[at].kind in _WITH_IT:
             continue
+        if _is_of_warmup(marks, place):
+            continue
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in _DENYING):
             continue
@@ -224,6 +238,14 @@ def read_finish(marks: Sequence[Mark]) -> bool:
             continue
         return True
     return False
+
+
+def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:
+    """`warm ups all done`: the warm-up is over, not the session."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.ALL, Kind.SETS, Kind.SET):
+        at -= 1
+    return at >= 0 and marks[at].kind is Kind.WARMUP
 
 
 def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:

@@ -36,6 +36,7 @@ class State:
         "repeats",
         "sets",
         "side",
+        "side_named",
         "since_edge",
         "slashed",
         "spread",
@@ -80,6 +81,8 @@ class State:
         self.expect_from = 0
         self.stage = Stage.WORK
         self.side: Side | None = None
+        self.side_named = False
+        """Whether a side was said after the last set: what follows is of it."""
         self.label: int | None = None
         self.pending: Decimal | None = None
         """An effort said before its set."""
@@ -104,6 +107,12 @@ class State:
         """Adds a set."""
         self.sets = (*self.sets, said)
         self.after_effort = False
+        self.side_named = False
+
+    def turn_to(self, side: Side) -> None:
+        """What follows is of this side."""
+        self.side = side
+        self.side_named = bool(self.sets)
 
     def rate_last(self, rir: Decimal, all_sets: bool = False, end: int = 0) -> None:
         """Gives the last set said (and its other side), or all of them, this effort; its words end at `end`."""

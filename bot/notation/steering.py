@@ -39,11 +39,30 @@ class Steering(Emitting):
         if made.fresh or not made.sets:
             made.pending = effort.rir
             return made
+        if made.side_named and made.side is not None and self.two_sided and not made.all_sets:
+            return self._side_effort(made, effort, made.side)
         if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
             made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
         made.rate_last(effort.rir, made.all_sets, effort.end)
         made.after_effort = True
         return made
+
+    def _side_effort(self, state: State, effort: Effort, side: Side) -> State:
+        """The effort of one side, named after its sets (`L12 R10, right was to failure`) or before the next one."""
+        here = [i for i, s in enumerate(state.sets) if s.side is side and s.stage is Stage.WORK]
+        last = state.sets[-1]
+        if last.side is not None and last.side is not side and not (here and here[-1] == len(state.sets) - 2):
+            state.pending = effort.rir
+        elif here:
+            rated = replace(state.sets[here[-1]], rir=effort.rir, end=max(state.sets[here[-1]].end, effort.end))
+            state.sets = (*state.sets[: here[-1]], rated, *state.sets[here[-1] + 1 :])
+        elif last.count == 1 and last.stage is Stage.WORK and not last.same:
+            other = Side.RIGHT if side is Side.LEFT else Side.LEFT
+            both = {side: replace(last, side=side, rir=effort.rir, end=effort.end), other: replace(last, side=other)}
+            state.sets = (*state.sets[:-1], both[Side.LEFT], both[Side.RIGHT])
+        else:
+            state.doubts = (*state.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        return state
 
     def _sign(self, state: State, sign: Sign) -> Iterator[State]:
         made = state.copy()
@@ -51,7 +70,7 @@ class Steering(Emitting):
             case Kind.LEFT | Kind.RIGHT:
                 if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
                     made.cost += 0.1
-                made.side = Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT
+                made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT)
             case Kind.LABEL:
                 made.label = None if sign.value is None else int(sign.value)
                 made.stage = Stage.WORK if made.stage is not Stage.WARMUP else made.stage

@@ -13,7 +13,7 @@ UNLIKE = {
     "c-130": "a side said behind the place (`the knee right`): the pain is kept, without its side",
 }
 """Where a reading is not as labelled, and why that is let stand: none of them stores a set that the label does not."""
-ROWS = [row for name in ("shared", "hand_a", "hand_b", "hand_c") for row in rows_of(name)]
+ROWS = [row for name in ("shared", "hand_a", "hand_b", "hand_c", "hand_d") for row in rows_of(name)]
 
 
 @pytest.mark.parametrize(

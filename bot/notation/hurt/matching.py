@@ -138,8 +138,12 @@ def _longest(pattern: Pattern, typed: list[_Typed], first: int) -> _Match | None
     best: _Match | None = None
     elements, fillers = pattern.elements, pattern.cue is not Cue.NEUTRAL
     stack = [(0, 0, first, _Match(first, 0, solid=False, typed=True))]
+    seen: set[tuple[int, int, int, _Match]] = set()
     while stack:
-        at, taken, index, so_far = stack.pop()
+        at, taken, index, so_far = here_now = stack.pop()
+        if here_now in seen:
+            continue
+        seen.add(here_now)
         if at == len(elements):
             if so_far.end > first and (best is None or (-so_far.doubts, so_far.end) > (-best.doubts, best.end)):
                 best = so_far

@@ -117,6 +117,8 @@ def _side(scene: Scene, m: Mark) -> Side | None:
     seen: set[Side] = set()
     for index in range(m.first - 1, max(m.first - 6, -1), -1):
         word = scene.word(index)
+        if word in SIDES and _is_effort(scene, index):
+            break
         if word in SIDES and not (word == "right" and scene.word(index - 1) in ("all", "not")):
             seen.add(SIDES[word])
         elif word not in _BETWEEN_SIDE and not (word == "and" and seen):
@@ -126,6 +128,23 @@ def _side(scene: Scene, m: Mark) -> Side | None:
     if not seen:
         seen = _side_after(scene, m.end)
     return seen.pop() if len(seen) == 1 else None
+
+
+_IN_RESERVE = word_set(
+    """
+    rep reps one two three four five six none nothing anything much more zero couple few lots loads plenty bit
+    """
+)
+
+
+def _is_effort(scene: Scene, index: int) -> bool:
+    """Whether `left` counts repetitions to spare, which no side does: `nothing left, knee hurts`, `2 left, elbow`."""
+    if scene.word(index) != "left" or index == 0 or scene.tokens[index].gap is not Gap.NONE:
+        return False
+    before = scene.tokens[index - 1]
+    ends = index + 1 < len(scene.tokens) and scene.tokens[index + 1].gap is not Gap.NONE
+    counted = before.kind is not Kind.WORD or before.word in _IN_RESERVE
+    return counted and (ends or before.word in ("rep", "reps", "nothing", "none") or before.word.endswith("reps"))
 
 
 def _side_after(scene: Scene, end: int) -> set[Side]:

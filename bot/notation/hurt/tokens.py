@@ -157,7 +157,7 @@ def _plain(word: str) -> str:
 def _fold(text: str) -> tuple[str, range | list[int]]:
     """The text with one shape for each letter and digit, and the raw index of each of its characters."""
     if text.isascii():
-        return text.lower(), range(len(text))
+        return text.translate(_APOSTROPHES).lower(), range(len(text))
     letters: list[str] = []
     places: list[int] = []
     for index, raw in enumerate(text):
@@ -169,7 +169,7 @@ def _fold(text: str) -> tuple[str, range | list[int]]:
 
 def _letters(raw: str) -> str:
     if raw.isascii():
-        return raw.lower()
+        return raw.translate(_APOSTROPHES).lower()
     plain = unicodedata.normalize("NFKD", raw.translate(_APOSTROPHES)).casefold()
     kept: list[str] = []
     for char in plain:

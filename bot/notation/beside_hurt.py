@@ -1,0 +1,34 @@
+"""Marks that belong to a hurt, and so to no set: what counts its places, and bare numbers after it."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.segments import EDGES
+from bot.notation.tokens import Mark
+
+
+def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """`both` and `all` before a hurt, which count its places and no sets: `145x8, both my wrists hurt`."""
+    out: set[int] = set()
+    for place in hurt:
+        at = place - 1
+        while at >= 0 and marks[at].kind is Kind.FILL:
+            at -= 1
+        if at >= 0 and marks[at].kind in (Kind.EACH, Kind.ALL) and marks[at].text.split()[0] in ("both", "all"):
+            out.add(at)
+    return out
+
+
+def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three."""
+    out: set[int] = set()
+    for place in sorted(hurt):
+        at = place + 1
+        while at < len(marks) and marks[at].kind not in EDGES and at not in hurt:
+            after = marks[at + 1].kind if at + 1 < len(marks) else None
+            before = marks[at - 1].kind
+            linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S)
+            if marks[at].kind is Kind.NUM and after not in linked and before not in linked:
+                out.add(at)
+            at += 1
+    return out

@@ -1,0 +1,34 @@
+"""Warm-ups that were not done: `no warm up today`, `didn't warm up`; the sets beside them are work sets."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_DENYING = frozenset(words("without didnt forgot never havent hadnt zero dont didn no not skipped skip skipping"))
+_BETWEEN = frozenset(words("a the my any to do did doing much real proper need needed time for"))
+
+
+def without_denied_warmups(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with warm-ups that the client did without as words of no bearing."""
+    return [
+        replace(mark, kind=Kind.GAP) if mark.kind is Kind.WARMUP and _is_denied(marks, place) else mark
+        for place, mark in enumerate(marks)
+    ]
+
+
+def _is_denied(marks: Sequence[Mark], place: int) -> bool:
+    said = marks[place].text.split()
+    at = place - 1
+    while at >= max(0, place - 4) and marks[at].kind is not Kind.NUM and set(marks[at].text.split()) <= _BETWEEN:
+        at -= 1
+    before = marks[at] if at >= 0 else None
+    return bool(_DENYING & set(said)) or (
+        before is not None
+        and (
+            before.kind in (Kind.NO, Kind.NOT, Kind.SKIP)
+            or bool(before.text.split() and before.text.split()[-1] in _DENYING)
+        )
+    )
