@@ -99,19 +99,22 @@ def _step_too_far(asked: Asked, place: int, plan: PlannedSet, best: Weighed, wei
     if asked.loadable.at_most(Load.of(repr(before + 1e-6), Unit.KG)) != best.load:
         return best.load, plan.reps
     next_one = next((w for w in weighed if w.load == above), None)
-    if next_one is not None and next_one.worth > best.worth and _earned(asked, before, plan):
+    jump = asked.now.state.whole_kg(float(above.kg)) / asked.now.state.whole_kg(float(best.load.kg)) - 1
+    if next_one is not None and next_one.worth > best.worth and _earned(asked, before, plan, jump):
         return above, plan.reps
     if best.chances.easy < 0.5:
         return best.load, plan.reps
-    jump = asked.now.state.whole_kg(float(above.kg)) / asked.now.state.whole_kg(float(best.load.kg)) - 1
     return best.load, RepRange(plan.reps.low, max(plan.reps.high, bridge(plan.reps.low, jump)))
 
 
-def _earned(asked: Asked, before_kg: float, plan: PlannedSet) -> bool:
-    """Whether the top of the range was reached at the load before the step, last time or today."""
+def _earned(asked: Asked, before_kg: float, plan: PlannedSet, jump: float) -> bool:
+    """Whether a step beyond the bound was earned at the load before it, last time or today: the top of the range was
+    reached, and with the reserve that was said so many repetitions that the range's bottom can still be made after it
+    (`bridge`). Effort that was not said earns nothing beyond the repetitions themselves."""
     sets = asked.work_done or (asked.last.sets if asked.last is not None else ())
     at = [s for s in sets if s.load_kg is not None and abs(s.load_kg - before_kg) < 1e-6]
-    return bool(at) and all(s.reps >= plan.reps.high for s in at)
+    enough = bridge(plan.reps.low, jump)
+    return bool(at) and all(s.reps >= plan.reps.high and s.reps + (s.rir or 0) >= enough for s in at)
 
 
 def _candidates(asked: Asked, place: int, fits_kg: float) -> list[Load]:
