@@ -11,6 +11,8 @@ from bot.training.calendar import local_time
 from bot.training.facts import DoubtKept, DoubtSettled
 
 LONGEST_QUOTE = 200
+LONGEST_LABEL = 38
+"""Characters of a reading that a button can show whole; longer ones stand in the message, numbered by the buttons."""
 
 
 def doubt_slot(key: str) -> str:
@@ -51,13 +53,18 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
     """The question with its readings as buttons."""
     token = at.session.token
     choices = ask.choices if ask else ()
+    told = any(len(choice.label) > LONGEST_LABEL for choice in choices)
     buttons = [
-        Button(line("doubt-choice", label=choice.label), show_press("pick", token, key, n, check_of(choice.label)))
-        for n, choice in enumerate(choices)
+        Button(
+            line("doubt-number", number=n) if told else line("doubt-choice", label=choice.label),
+            show_press("pick", token, key, n - 1, check_of(choice.label)),
+        )
+        for n, choice in enumerate(choices, 1)
     ]
     none = Button(line("doubt-none"), show_press("nopick", token, key))
     rows: Rows = (*((b,) for b in buttons), (none,))
-    lines = (question_line(text, ask), line("doubt-or-type" if choices else "doubt-type"))
+    readings = [line("doubt-reading", number=n, label=c.label) for n, c in enumerate(choices, 1)] if told else []
+    lines = (question_line(text, ask), *readings, line("doubt-or-type" if choices else "doubt-type"))
     return Say(at.client.profile.chat, lines, rows, slot=doubt_slot(key), fresh=True)
 
 

@@ -10,7 +10,7 @@ from bot.dialogue.rules import training_rules
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Strip, Toast, line
 from bot.training.calendar import local_time
-from bot.training.facts import AlertHandled, HoldLifted, ProfileChanged
+from bot.training.facts import AlertHandled, HoldLifted, ProfileChanged, ReadinessAnswered
 from bot.training.people import Standing
 from bot.training.report import Stage
 from bot.training.session import Session
@@ -139,8 +139,9 @@ def start(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     if about is None or about.profile.standing is not Standing.PAUSED:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     to = about.profile
+    cleared = (ReadinessAnswered(to.id, flagged=False),) if to.readiness_flagged else ()
     return Turn(
-        (ProfileChanged(to.id, standing=Standing.ACTIVE),),
+        (ProfileChanged(to.id, standing=Standing.ACTIVE), *cleared),
         (
             Toast(tap.query, line("toast-started", name=to.name)),
             Say(to.chat, (line("started-by-coach", coach=coach.profile.name),), about=coach.profile.id),
