@@ -11,7 +11,7 @@ from bot.dialogue.incoming import Due, RuleKind, Tapped
 from bot.dialogue.turn import RuleSet, Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Rows, Say, Strip, Toast, Urgency, line
-from bot.training.calendar import instant, local_day
+from bot.training.calendar import instant, is_night, local_day, local_time
 from bot.training.facts import Ending, MissNoted, SessionEnded, SessionMoved
 from bot.training.people import Standing
 from bot.training.session import Session
@@ -74,6 +74,7 @@ def _missed(desk: Desk, client: ClientDesk, session: Session) -> Turn:
         slot=f"alert:s{session.id}",
         about=me.id,
         urgency=Urgency.NOTICE,
+        silent=is_night(local_time(desk.now, coach.zone)),
     )
     return Turn((MissNoted(session.id),), (_ask(desk, client, session), tell))
 

@@ -20,6 +20,9 @@ WEEK_AFTER_CUTOFF = timedelta(minutes=15)
 follows a quarter of an hour later. Ours, so that nobody is asked while they may still train, nor woken up."""
 
 
+NIGHT_BEGINS, NIGHT_ENDS = time(22, 30), time(6, 30)
+
+
 def local_day(now: datetime, zone: str) -> date:
     """The day that it is for somebody in this zone."""
     return now.astimezone(ZoneInfo(zone)).date()
@@ -28,6 +31,11 @@ def local_day(now: datetime, zone: str) -> date:
 def local_time(now: datetime, zone: str) -> datetime:
     """The instant as their wall clock shows it."""
     return now.astimezone(ZoneInfo(zone))
+
+
+def is_night(local: datetime) -> bool:
+    """Whether most people sleep: what can wait until the morning then comes without a sound. Ours."""
+    return local.time() < NIGHT_ENDS or local.time() >= NIGHT_BEGINS
 
 
 def instant(day: date, at: time, zone: str) -> datetime:

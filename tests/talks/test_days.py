@@ -1,6 +1,6 @@
 """Missed sessions, moved ones, late ones, the week's sum."""
 
-from bot.tryout.practice.people import ADA, COACH
+from bot.tryout.practice.people import ADA, BO, COACH
 from tests.talks.practice import Practice
 
 
@@ -92,3 +92,12 @@ async def test_today_asks_for_nothing_on_a_rest_day_but_starts_on_request(practi
     stage.expect(ADA, "Thu 14 Jan", within=1)
     await stage.tap(ADA, "Start a session now")
     assert "Hinge and pull" in practice.card().words.text
+
+
+async def test_a_miss_far_away_does_not_wake_the_coach(practice: Practice) -> None:
+    """Nine in the evening in New York is two in the morning in Dublin: the coach is told, without a sound."""
+    stage = practice.stage
+    await practice.joins(BO, "Bo", "lb", "America/New_York", "tue fri 06:30")
+    await practice.given("Bo")
+    await stage.until(BO, "2027-01-12 21:00")
+    assert stage.expect(COACH, "MISSED: Bo", within=1).silent
