@@ -182,6 +182,8 @@ _TIED = frozenset(
     )
 )
 """Kinds which beside a number make it a set's."""
+_LAST_HOUR = 24
+"""`gym at 7` is a time of day; a greater number after `at` is none."""
 _TALKY = frozenset(
     words(
         "gym session sessions week weeks weekend day days exercise exercises home bed kids waiting rack station",
@@ -219,7 +221,9 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     before = _beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:
-        if marks[place - 2].kind in (Kind.LASTSET, Kind.SET, Kind.ORD) and place - 2 >= start:
+        sets = (Kind.LASTSET, Kind.SET, Kind.SETS, Kind.ORD, Kind.ALL, Kind.NUM)
+        value = marks[place].value
+        if (place - 2 >= start and marks[place - 2].kind in sets) or (value is not None and value > _LAST_HOUR):
             return False
         return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
     after = _beside(marks, place, 1)
@@ -244,6 +248,9 @@ def _is_compared(marks: Sequence[Mark], place: int) -> bool:
     """`2 more reps than last week`, `2.5kg more than before`, `1 rep pb`."""
     following = [m.text for m in marks[place + 1 : place + 4]]
     if following[:1] == ["more reps"] and following[1:2] in (["than"], ["on"]):
+        return True
+    beside = [w for text in following for w in text.split()]
+    if any(w in ("fewer", "less", "lighter", "heavier") and "than" in beside[i:] for i, w in enumerate(beside[:3])):
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True

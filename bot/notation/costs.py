@@ -115,7 +115,7 @@ class Costs:
             and not state.sets
             and said.load.thousandths <= 8000
         ):
-            return 1.5 if self.context.takes_load and not self.context.is_bodyweight else 0.0
+            return 1.2 if self.context.takes_load and not self.context.is_bodyweight else 0.0
         if self.context.is_per_hand and planned is not None and not said.hand and said.load.kg == planned.kg * 2:
             return 0.0
         before = [self.last_load, *(s.load.load for s in state.sets if s.load is not None and s.stage is Stage.WORK)]

@@ -47,6 +47,7 @@ PHRASES: dict[Kind, str] = {
     Kind.L: ("l; lt; lft"),
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
+        "series; series of; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
@@ -150,6 +151,7 @@ PHRASES: dict[Kind, str] = {
         "rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was"
     ),
     Kind.FEELS: (
+        "felt like; feels like; "
         "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt "
         "about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably "
         "an"
@@ -211,7 +213,7 @@ PHRASES: dict[Kind, str] = {
         "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
         "on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole "
         "thing; all the way through; all the way; every single set; for each; both sets; in each set; across all "
-        "sets; across all; sets all; straight sets; straight across"
+        "sets; across all; sets all; straight sets; straight across; across"
     ),
     Kind.SAME: (
         "same; same again; ditto; same as before; same as last set; same as above; likewise; repeat; repeated; same "
@@ -364,7 +366,7 @@ PHRASES: dict[Kind, str] = {
         "swithced; in place"
     ),
     Kind.SORRY: (
-        "sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
+        "nah; sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
         "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
         "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
         "sorry; sorry wait; argh; ooops; woops; misread; miscounted; miscount; i miscounted; lied; i lied; tell a "
@@ -447,7 +449,7 @@ PHRASES: dict[Kind, str] = {
     ),
 }
 FILLERS = words(
-    "a an the i me my mine we us our you your it its this that these those he she they them there here im ive id",
+    "fewer a an the i me my mine we us our you your it its this that these those he she they them there here im ive id",
     "youre were did do does doing got get getting gets gotten hit hits hitting made make makes managed manage",
     "ended up felt feel feels feeling good great nice nicely ok okay okey fine well better best bad worst easy",
     "easier easiest hard harder hardest tough heavy heavier light lighter smooth smoothly solid strong stronger",

@@ -6,6 +6,7 @@ from datetime import date
 
 from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_ways
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
+from bot.notation.asides import with_asides
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign, read_atoms
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.binding import Bound
@@ -25,15 +26,17 @@ from bot.notation.printer import show_sets
 from bot.notation.questions import read_question
 from bot.notation.ranking import Ranked, rank
 from bot.notation.record import Record
+from bot.notation.relative import with_differences
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
-from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments, shared_marks
+from bot.notation.segments import EDGES, NUMBERS, Segment, read_segments, shared_marks, unshared
 from bot.notation.shaping import number_lines, shape_marks
 from bot.notation.skips import SkipsSaid, read_done, read_finish, read_skips
 from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
 from bot.notation.trade import with_lone_names
+from bot.notation.twice_told import told_twice
 from bot.notation.wordlist import words
 from bot.training.plan import Measure
 from bot.training.report import Performed, SetKey, Stage
@@ -92,7 +95,10 @@ class Reader:
         question, only_asks = read_question(marks)
         marks = _masked(marks, only_asks)
         self.mentions = [(m.start, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
-        marks = self._unit_for_all(marks)
+        told = told_twice(self._unit_for_all(marks))
+        marks = list(told.marks)
+        if told.differs is not None:
+            self._doubt(Doubt(AskKind.UNIT, told.differs[0].start, told.differs[1].end), 0)
         skips = read_skips(marks)
         elsewhen = other_times(marks)
         finished = read_finish(_masked(marks, elsewhen))
@@ -139,7 +145,7 @@ class Reader:
         mentioned = only_mentioned(marks)
         self.mentions = [m for m in self.mentions if m[0] not in {marks[i].start for i in mentioned}]
         marks = with_lone_names(without_denied_warmups(_masked(marks, mentioned)))
-        marks = number_lines(_ratings_masked(_repeats(marks), hurts))
+        marks = number_lines(_ratings_masked(_repeats(with_differences(with_asides(marks))), hurts))
         if not (self.record.stored or self.record.said):
             marks = _masked(marks, _was_meant(marks))
         talk = talk_numbers(marks)
@@ -234,7 +240,11 @@ class Reader:
             self._correct(piece, place)
             return
         self.swapped = _is_substitute(piece)
-        for segment in shared_marks(read_segments(piece)):
+        segments = shared_marks(read_segments(piece))
+        loose = unshared(segments)
+        if loose is not None:
+            self._doubt(Doubt(AskKind.WHICH_EXERCISE, loose.start, piece[-1].end), 0)
+        for segment in segments:
             if self.ask is None:
                 self._segment(segment, piece)
 

@@ -74,6 +74,8 @@ class Roles(Steering):
                 yield from self._as_sets(state, amount)
             case Counts.TIMES:
                 yield from self._as_times(state, amount)
+            case Counts.REPS if amount.body and not amount.sign:
+                yield from self._body_reps(state, amount)
             case Counts.REPS:
                 yield from self._as_reps(state, amount, amount.value)
             case Counts.SECONDS | Counts.MINUTES | Counts.METRES | Counts.M:
@@ -254,6 +256,9 @@ class Roles(Steering):
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
+        if len(group) == 1 and _inherits(last) and amount.join in (Join.WITH, Join.AT):
+            made.sets = (*made.sets[:-1], replace(last, load=None))
+            group = [made.sets[-1]]
         if last.stage is Stage.MINI:
             return
         if amount.join is Join.WITH:
@@ -322,13 +327,14 @@ class Roles(Steering):
 
     def _other_reps(self, state: State, amount: Amount, reps: int, made: State) -> Iterator[State]:
         """What repetitions may be instead of a set of their own; each makes that (`made`) less likely."""
-        if state.repeats and amount.join in (Join.START, Join.SPACE, Join.WITH) and state.sets and state.sets[-1].same:
+        near = (Join.START, Join.SPACE, Join.WITH, Join.COMMA)
+        if state.repeats and amount.join in near and not amount.spoken and state.sets and state.sets[-1].same:
             again = state.copy()
             load = SaidLoad(None, amount.start, amount.end)
             last = replace(again.sets[-1], same=False, load=load, reps=reps, end=amount.end)
             again.sets = (*again.sets[:-1], last)
             again.repeats = False
-            made.cost += 2.0
+            made.cost += 2.0 if amount.join is not Join.COMMA else 0.0
             yield again
         if not self.seconds and amount.join is Join.PLUS and state.stage is Stage.WORK and self._drops_next(state):
             drop = state.copy()
@@ -475,6 +481,8 @@ class Roles(Steering):
         if made.expect is not None:
             met = made.index - made.expect_from == made.expect
             made.cost += 3.0 if not met else -1.0 if made.expect > 1 else 0.0
+        if made.all_sets and not made.spread and len(made.sets) == 1 and made.sets[0].from_plan:
+            made.spread = -1
         if made.spread and len(made.sets) == 1 and made.sets[0].count == 1:
             count = len(self.opens) if made.spread == -1 else made.spread
             made.sets = (replace(made.sets[0], count=max(count, 1)),)
@@ -487,6 +495,11 @@ class Roles(Steering):
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _inherits(said: SaidSet) -> bool:
+    """Whether the load of a set was said with one before it: `60x7, 6 at 55`."""
+    return said.load is not None and said.load.end < said.start
 
 
 def _rated_on(sets: tuple[SaidSet, ...], side: Side | None) -> tuple[SaidSet, ...]:

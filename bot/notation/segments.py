@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -84,6 +85,16 @@ def shared_marks(segments: list[Segment]) -> list[Segment]:
         if one.name is not None and two.name is not None and joined and planned:
             out[place] = Segment(one.name, two.marks)
     return out
+
+
+def unshared(segments: Sequence[Segment]) -> Mark | None:
+    """A name whose sets are not told apart from the next one's: `leg curl and extension 40x12 and 50x12`."""
+    for one, two in pairwise(segments):
+        joined = [m.kind for m in one.marks if m.kind is not Kind.FILL] == [Kind.AND]
+        names = one.name is not None and two.name is not None
+        if joined and names and any(m.kind is Kind.NUM for m in two.marks):
+            return one.name
+    return None
 
 
 def _only_counts_sets(marks: Sequence[Mark]) -> bool:

@@ -90,6 +90,11 @@ def _counts_in_words(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if _is_of_how_many(marks, place):
             continue
+        if mark.kind is Kind.MINUTES and [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]:
+            whole = out.pop().value if out and out[-1].kind is Kind.NUM else None
+            out.append(replace(mark, kind=Kind.NUM, value=(whole or Decimal(1)) + Decimal("0.5")))
+            out.append(replace(mark, start=mark.end))
+            continue
         count = _LOW.get(mark.text)
         if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(_at(marks, place - 1)):
             out.append(replace(mark, kind=Kind.FILL))
@@ -396,6 +401,10 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
             start = len(out)
             while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
+                if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
+                    break
+                if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
+                    break
                 if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
                     break
                 start -= 1
@@ -405,7 +414,8 @@ def _dropped(marks: list[Mark]) -> list[Mark]:
                 start,
                 replace(mark, kind=kind, start=out[start].start, end=out[start].start) if start < len(out) else mark,
             )
-            if kind is Kind.DROP and start > 0 and out[start - 1].kind in (Kind.AND, Kind.THEN, Kind.COMMA):
+            joins = (Kind.AND, Kind.THEN, Kind.COMMA, Kind.PLUS, Kind.SLASH)
+            if kind is Kind.DROP and start > 0 and out[start - 1].kind in joins:
                 out.pop(start - 1)
             continue
         out.append(mark)
@@ -459,7 +469,7 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
             continue
         if after is Kind.WORD or (after is Kind.SETS and _kind(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)):
-            out[place] = replace(mark, kind=Kind.COUNTED)
+            out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)
     return out
 
 

@@ -277,7 +277,9 @@ def _ordinal(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]
         if suffix.tight and suffix.text in ("st", "nd", "rd", "th") and mark.value == int(mark.value):
             return replace(mark, kind=Kind.ORD, text=mark.text + suffix.text, end=suffix.end, parts=()), at + 2
     if mark.kind is Kind.WORD and mark.text in ORDINALS:
-        follows = at + 1 < len(marks) and marks[at + 1].kind in (Kind.NUM, Kind.COLON)
+        follows = at + 1 < len(marks) and (
+            marks[at + 1].kind in (Kind.NUM, Kind.COLON) or marks[at + 1].text in ("set", "one", "round")
+        )
         if mark.text == "second" and before and before[-1].kind is Kind.NUM and not follows:
             return None
         return replace(mark, kind=Kind.ORD, value=_decimal(ORDINALS[mark.text])), at + 1

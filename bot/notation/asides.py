@@ -1,0 +1,109 @@
+"""Numbers said beside a set that are no set: a target, a tempo, a rest, a clock, repetitions that were not whole.
+
+`6 out of 8`, `tempo 3-1-1`, `rest was 90s`, `7pm`, `2 half reps`. Plates counted beside the bar are asked about.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_NOT_WHOLE = frozenset(words("half partial partials forced cheat cheated cheating assisted negative negatives ugly"))
+_OF_DAY = frozenset(words("am pm oclock"))
+_TIMES = (Kind.S, Kind.SECONDS, Kind.MINUTES, Kind.M)
+_BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
+
+
+def with_asides(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
+    gone = {*_targets(marks), *_tempos(marks), *_rests(marks), *_clocks(marks), *_part_reps(marks)}
+    return [
+        replace(mark, kind=Kind.GAP, value=None, parts=())
+        if place in gone
+        else replace(mark, kind=Kind.SLIP)
+        if _is_with_bar(marks, place)
+        else mark
+        for place, mark in enumerate(marks)
+    ]
+
+
+def _is_number(marks: Sequence[Mark], place: int) -> bool:
+    return 0 <= place < len(marks) and marks[place].kind is Kind.NUM
+
+
+def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
+    return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def _targets(marks: Sequence[Mark]) -> Iterator[int]:
+    for place in range(len(marks) - 3):
+        said = [m.text for m in marks[place + 1 : place + 3]]
+        if _is_number(marks, place) and said == ["out", "of"] and _is_number(marks, place + 3):
+            yield from range(place + 1, place + 4)
+        whole, of = marks[place + 2].value, marks[place].value
+        both = _is_number(marks, place) and said[0] == "of" and _is_number(marks, place + 2)
+        if both and whole is not None and of is not None and 6 <= of < whole:
+            yield from (place + 1, place + 2)
+
+
+def _tempos(marks: Sequence[Mark]) -> Iterator[int]:
+    for place, mark in enumerate(marks):
+        if mark.text != "tempo":
+            continue
+        after = place + 1
+        while _kind(marks, after) in (Kind.NUM, Kind.DASH, Kind.SLASH, Kind.BAD) and (
+            not _is_number(marks, after) or _kind(marks, after + 1) is not Kind.X
+        ):
+            after += 1
+        if after > place + 2:
+            yield from range(place + 1, after)
+        before = place - 1
+        while before >= 0 and _kind(marks, before) in (Kind.NUM, Kind.DASH, Kind.SLASH) and marks[before + 1].tight:
+            before -= 1
+        if before < place - 3:
+            yield from range(before + 1, place)
+
+
+def _rests(marks: Sequence[Mark]) -> Iterator[int]:
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while _kind(marks, at) in _BETWEEN:
+            at += 1
+        if (
+            mark.text in ("rest", "rests", "pause", "paused")
+            and _is_number(marks, at)
+            and _kind(marks, at + 1) in _TIMES
+        ):
+            yield from (at, at + 1)
+        pauses = [m.text for m in marks[place + 2 : place + 4]]
+        if (
+            mark.kind is Kind.NUM
+            and _kind(marks, place + 1) in _TIMES
+            and {"pause", "pauses", "tempo"} & set(pauses[:1])
+        ):
+            yield from (place, place + 1)
+
+
+def _clocks(marks: Sequence[Mark]) -> Iterator[int]:
+    for place in range(len(marks) - 1):
+        if _is_number(marks, place) and marks[place + 1].text in _OF_DAY:
+            yield from (place, place + 1)
+
+
+def _part_reps(marks: Sequence[Mark]) -> Iterator[int]:
+    for place in range(len(marks) - 2):
+        if _is_number(marks, place) and marks[place + 1].text in _NOT_WHOLE and marks[place + 2].kind is Kind.REPS:
+            yield from range(place, place + 3)
+
+
+def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:
+    """`bar + 40`, `40 plus the bar`: what was lifted is not the number."""
+    mark = marks[place]
+    said = mark.text.split()
+    if mark.kind is not Kind.PLATES or "bar" not in said:
+        return False
+    adds = _kind(marks, place + 1) in (Kind.PLUS, Kind.AND, Kind.WITH) and _is_number(marks, place + 2)
+    added = said[0] in ("plus", "+", "and") or _kind(marks, place - 1) in (Kind.PLUS, Kind.AND)
+    return adds or (added and any(_is_number(marks, at) for at in range(max(0, place - 4), place)))

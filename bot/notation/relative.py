@@ -1,0 +1,76 @@
+"""Numbers that are told beside another, or judged: what they count is asked about, or is an effort.
+
+`same minus 1` and `one rep less` say a difference; `60x7 (8)` may be an effort or a set; `that was a 9` is an effort.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_LESS = frozenset(words("less fewer lighter heavier"))
+_COUNTED = (Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.SECONDS)
+_OF_A_SET = (Kind.REPS, Kind.X, Kind.KG, Kind.LB, Kind.SETS, Kind.FOR, Kind.AT, Kind.NOT, Kind.SECONDS, Kind.SLASH)
+
+
+def with_differences(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with differences as slips, which are asked about, and `was a 9` as an effort."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if _is_difference(marks, place) or _is_bracketed(marks, place):
+            out[place] = replace(mark, kind=Kind.SLIP)
+        elif mark.kind is Kind.FEELS and _is_likened(marks, place):
+            out[place + 1] = replace(marks[place + 1], kind=Kind.TALKNUM)
+        elif mark.kind is Kind.WAS and _is_judged(marks, place):
+            out[place] = replace(mark, kind=Kind.FEELS)
+    return out
+
+
+def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
+    return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def _is_difference(marks: Sequence[Mark], place: int) -> bool:
+    """The word of a difference: `less` of `one rep less`, the sign of `same minus 1`."""
+    mark = marks[place]
+    if mark.text in _LESS and _kind(marks, place - 1) is not Kind.SLIP:
+        at = place - 1
+        while _kind(marks, at) in _COUNTED and place - at < 4:
+            at -= 1
+        counted = _kind(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
+        than = place + 1 < len(marks) and marks[place + 1].text.split()[:1] == ["than"]
+        return counted and not than
+    signed = mark.kind in (Kind.MINUS, Kind.PLUS, Kind.DASH) and _kind(marks, place - 1) is Kind.SAME
+    return signed and _kind(marks, place + 1) is Kind.NUM
+
+
+def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:
+    """The bracket of one bare number after a whole set: `60x7 (8)`."""
+    after = [_kind(marks, place + n) for n in (0, 1, 2)]
+    before = [_kind(marks, place - n) for n in (2, 1)]
+    return after == [Kind.OPEN, Kind.NUM, Kind.CLOSE] and before == [Kind.X, Kind.NUM]
+
+
+def _is_likened(marks: Sequence[Mark], place: int) -> bool:
+    """`felt like 12 reps`, `felt like 100kg`: what it was not."""
+    if not _likens(marks[place]) or _kind(marks, place + 1) is not Kind.NUM:
+        return False
+    value = marks[place + 1].value
+    return _kind(marks, place + 2) in (Kind.REPS, Kind.KG, Kind.LB) or (value is not None and value > 10)
+
+
+def _likens(mark: Mark) -> bool:
+    """Whether the phrase of a mark likens: `felt like`, `feels like a`."""
+    return "like" in mark.text.split()
+
+
+def _is_judged(marks: Sequence[Mark], place: int) -> bool:
+    """`was a 9`: a number of the effort scale with nothing that makes it repetitions."""
+    if place + 2 >= len(marks) or marks[place + 1].text not in ("a", "an"):
+        return False
+    number = marks[place + 2]
+    scale = number.kind is Kind.NUM and number.value is not None and Decimal(6) <= number.value <= Decimal(10)
+    return scale and _kind(marks, place + 3) not in _OF_A_SET
