@@ -193,21 +193,28 @@ def _is_single(planned: PlannedSet) -> bool:
 
 
 def _check_beyond(rows: Sequence[Performed], said: Sequence[SaidSet], context: Context) -> list[Doubt]:
-    """A bare number after the sets of the plan, outside their range, may be no set at all: `5 5 5, last set a 9`."""
+    """Sets after those of the plan that may be none: `5 5 5, last set a 9`, `all as planned except the last 80x4`."""
     planned = len(context.exercise.sets)
+    beyond = [(r, w) for r, w in zip(rows, said, strict=True) if r.stage is Stage.WORK and (r.set or 0) > planned > 0]
+    if not beyond or all(r.set != planned for r in rows):
+        return []
+    whole = any(w.planned for w in said)
     return [
         Doubt(AskKind.UNSURE, words.start, words.end)
-        for row, words in zip(rows, said, strict=True)
-        if row.stage is Stage.WORK
-        and row.set is not None
-        and row.set > planned > 0
-        and (words.load is None or words.load.end <= said[0].end)
-        and words.start > said[0].start
-        and words.label is None
-        and not (words.same or words.planned)
-        and any(r.set == planned for r in rows)
-        and row.reps > context.range_of(row.set).high
+        for row, words in beyond
+        if words.label is None and not words.planned and (whole or _is_unlikely(row, words, said[0], context))
     ]
+
+
+def _is_unlikely(row: Performed, words: SaidSet, first: SaidSet, context: Context) -> bool:
+    """Whether a set beyond the plan is a bare number over its range, or one of many of too few repetitions."""
+    asked = context.range_of(row.set)
+    if words.same:
+        return False
+    if words.count > 1 and row.reps < asked.low:
+        return True
+    bare = (words.load is None or words.load.end <= first.end) and words.start > first.start
+    return bare and row.reps > asked.high
 
 
 def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Performed]) -> list[Doubt]:

@@ -46,8 +46,10 @@ LONGEST = 4096
 """Characters that are read: the chat's longest message."""
 MOST_NUMBERS = 160
 """A message with more numbers is no report of a session: it is asked about."""
-MOST_AMOUNTS = 48
+MOST_AMOUNTS = 36
 """More numbers for one exercise are no report of it: they are asked about."""
+MOST_ELSEWHERE = 12
+"""A report of more numbers is not tried on exercises that it does not name."""
 
 
 class Reader:
@@ -468,6 +470,8 @@ class Reader:
     def _elsewhere(self, atoms: Sequence[Atom], place: int, ranked: Ranked) -> list[tuple[int, Bound]]:
         """Other open exercises whose plan a set without a name meets exactly, where the one under way is not met."""
         context = self.record.context(place)
+        if sum(isinstance(a, Amount) for a in atoms) > MOST_ELSEWHERE:
+            return []
         if ranked.doubt is None and any(_meets(p, context) for p in ranked.bound.performed):
             return []
         found: list[tuple[int, Bound]] = []

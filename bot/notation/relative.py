@@ -43,6 +43,9 @@ def _is_difference(marks: Sequence[Mark], place: int) -> bool:
         counted = _kind(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
         than = place + 1 < len(marks) and marks[place + 1].text.split()[:1] == ["than"]
         return counted and not than
+    if mark.kind is Kind.EXCEPT or (mark.kind is Kind.GAP and mark.text.startswith(("except", "apart from"))):
+        planned = any(m.kind is Kind.PLANNED for m in marks[:place])
+        return planned and any(m.kind is Kind.NUM for m in marks[place:])
     signed = mark.kind in (Kind.MINUS, Kind.PLUS, Kind.DASH) and _kind(marks, place - 1) is Kind.SAME
     return signed and _kind(marks, place + 1) is Kind.NUM
 
