@@ -134,12 +134,13 @@ def _coach_desk(
         case = client_desk(work, row, Wanted(last_done=True, weeks=True), now=desk.now)
         mine = replace(mine, about=case)
     command = _command(incoming)
-    if command == "/digest":
+    shown = press.op if press is not None else ""
+    if command == "/digest" or shown == "c.digest":
         mine = replace(mine, digest=digest(work, coach, now=desk.now))
     if command in ("/programme", "/plan") or (press is not None and press.op == "c.give"):
         mine = replace(mine, programmes=shelf_of(work, coach.id))
     asks_for_whom = isinstance(incoming, Typed | MediaSent) and not command and row is None
-    if command in ("/clients", "/programme", "/plan", "/digest") or asks_for_whom:
+    if command in ("/clients", "/programme", "/plan", "/digest") or asks_for_whom or shown in ("c.clients", "c.digest"):
         mine = replace(mine, roster=roster(work, coach, desk.now))
     return mine
 

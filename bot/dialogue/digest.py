@@ -1,16 +1,19 @@
 """The coach's daily digest: pain, then missed, unread, off plan, done; buttons for those who need something."""
 
-from bot.dialogue.buttons import show_press
+from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
 from bot.dialogue.hurting import place_line
+from bot.dialogue.incoming import Tapped
 from bot.dialogue.turn import Turn
-from bot.saying import BLANK, Button, Line, Rows, Say, Urgency, line
+from bot.saying import BLANK, Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_time
 from bot.training.facts import Ending
 from bot.training.report import Performed, Stage
 from bot.training.session import Session
 
 MOST_BUTTONS = 8
+DESK = "desk"
+"""The slot of the coach's digest and list: a client is opened in its place."""
 
 
 def due(desk: Desk, coach: CoachDesk) -> Turn:
@@ -23,22 +26,29 @@ def on_request(desk: Desk, coach: CoachDesk) -> Turn:
     return Turn(says=(message(desk, coach, urgency=Urgency.REPLY),))
 
 
-def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency) -> Say:
-    """The digest as one message."""
+def again(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """Back to the digest, in place, as it stands now."""
+    del press
+    return Turn(says=(Toast(tap.query), message(desk, coach, urgency=Urgency.REPLY, fresh=False)))
+
+
+def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency, fresh: bool = True) -> Say:
+    """The digest as one message; a client opened from it takes its place, and gives it back."""
     me = coach.profile
     title = line("digest-title", day=local_time(desk.now, me.zone).date(), name=me.name)
     sections = _sections(coach.digest)
     if not any(lines for _, lines in sections):
-        return Say(me.chat, (title, line("digest-quiet")), urgency=urgency, silent=True)
+        return Say(me.chat, (title, line("digest-quiet")), slot=DESK, fresh=fresh, urgency=urgency, silent=True)
     lines: list[Line] = [title]
     for key, entries in sections:
         if entries:
             lines += [BLANK, line(key, count=len(entries)), *entries]
     needing = [e for e in coach.digest if e.pains or e.missed or e.questions or e.doubts or e.readiness_flagged]
     rows: Rows = tuple(
-        (Button(line("open-client", name=e.name), show_press("c.open", e.client)),) for e in needing[:MOST_BUTTONS]
+        (Button(line("open-client", name=e.name), show_press("c.view", e.client, "digest")),)
+        for e in needing[:MOST_BUTTONS]
     )
-    return Say(me.chat, tuple(lines), rows, urgency=urgency)
+    return Say(me.chat, tuple(lines), rows, slot=DESK, fresh=fresh, urgency=urgency)
 
 
 def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:

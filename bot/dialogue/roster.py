@@ -1,7 +1,10 @@
 """The coach's people: everyone in a line, one of them in full."""
 
+from dataclasses import replace
+
 from bot.dialogue.buttons import Press, check_of, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk, RosterLine
+from bot.dialogue.digest import DESK
 from bot.dialogue.enrol import days_line
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
@@ -18,17 +21,33 @@ from bot.training.session import Session
 MOST_BUTTONS = 30
 
 
-def clients(coach: CoachDesk) -> Turn:
+def clients(coach: CoachDesk, *, fresh: bool = True) -> Turn:
     """`/clients`: last session, adherence of four weeks, next training day; a button for each."""
     me = coach.profile
     if not coach.roster:
         return Turn(says=(Say(me.chat, (line("coach-no-clients"),)),))
     lines = [line("clients-title", count=len(coach.roster)), *(_entry(entry) for entry in coach.roster)]
     rows: Rows = tuple(
-        (Button(line("open-client", name=entry.name), show_press("c.open", entry.client)),)
+        (Button(line("open-client", name=entry.name), show_press("c.view", entry.client, "clients")),)
         for entry in coach.roster[:MOST_BUTTONS]
     )
-    return Turn(says=(Say(me.chat, tuple(lines), rows),))
+    return Turn(says=(Say(me.chat, tuple(lines), rows, slot=DESK, fresh=fresh),))
+
+
+def clients_again(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """Back to the list, in place, as it stands now."""
+    del desk, press
+    return Turn(says=(Toast(tap.query),)) + clients(coach, fresh=False)
+
+
+def view_client(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """One client in full, in the place of the digest or the list, with the way back."""
+    if coach.about is None:
+        return Turn(says=(Toast(tap.query, line("not-available")),))
+    page = client_page(desk, coach, coach.about)
+    whence = press.args[0] if press.args and press.args[0] in ("digest", "clients") else "clients"
+    back = Button(line(f"back-{whence}"), show_press(f"c.{whence}"))
+    return Turn(says=(Toast(tap.query), replace(page, buttons=(*page.buttons, (back,)), slot=DESK)))
 
 
 def _entry(entry: RosterLine) -> Line:

@@ -108,3 +108,22 @@ async def test_a_blocked_client_is_told_to_the_coach_and_comes_back(practice: Pr
     await stage.settle()
     await stage.say(ADA, "/today")
     stage.expect(ADA, "Squat and press")
+
+
+async def test_a_client_opens_in_the_place_of_the_digest_and_gives_it_back(practice: Practice) -> None:
+    """No message more; back shows the digest as it stands now."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5 left knee hurts 3/10", after_min=5)
+    await stage.say(COACH, "/digest")
+    count = len(stage.seat(COACH).messages())
+    place = stage.seat(COACH).last().id
+    await stage.tap(COACH, "Open Ada")
+    assert "It is" in stage.seat(COACH).message(place).words.text
+    await stage.tap(COACH, "Back to the digest")
+    assert "Digest" in stage.seat(COACH).message(place).words.text
+    await stage.say(COACH, "/clients")
+    await stage.tap(COACH, "Open Ada")
+    await stage.tap(COACH, "Back to everyone")
+    assert "One client" in practice.text(COACH)
+    assert len(stage.seat(COACH).messages()) == count + 2
