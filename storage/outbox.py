@@ -278,7 +278,10 @@ def drop_chat(work: Work, chat: int, *, error: str, now: datetime) -> int:
 def recover(work: Work, *, now: datetime, own: str = "") -> int:
     """What dead workers were sending may have arrived: treated as by `keep_unknown`. Call it at a process's start, with
     the name under which its earlier life worked (on SQLite, where one process sends, all of it is then a dead
-    worker's), and on PostgreSQL now and then (by lease)."""
+    worker's), and on PostgreSQL now and then (by lease). There it first waits for claims that are being committed: the
+    last one of a killed process may reach the database after its next life has begun."""
+    if work.is_postgres:
+        work.run(_ONE_CLAIM_AT_A_TIME)
     params = {"alone": not work.is_postgres, "now": now, "own": own}
     return work.run(_RECOVER_DROPPED, params) + work.run(_RECOVER, params)
 

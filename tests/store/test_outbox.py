@@ -1,6 +1,7 @@
 """The outbox: nothing put twice, one on its way a chat, in order, urgent first; and what may have arrived is known."""
 
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -175,6 +176,31 @@ def test_a_living_workers_sends_are_left_alone_where_there_may_be_several(store:
     claim(store)
     with store.begin() as work:
         assert outbox.recover(work, now=NOW + timedelta(seconds=1)) == (0 if store.is_postgres else 1)
+
+
+def test_a_claim_still_being_committed_as_its_process_died_is_found_by_the_next_life(
+    open_store: Callable[[], Store],
+) -> None:
+    """PostgreSQL goes on with a commit whose client is gone; SQLite's writers never overlap anyway."""
+    dying, next_life, onlooker = open_store(), open_store(), open_store()
+    put(dying, parcel("a"))
+    with ThreadPoolExecutor(1) as pool:
+        with dying.begin() as work:
+            outbox.claim_due(work, worker="me", now=NOW, limit=10)
+            found = pool.submit(_recovered, next_life)
+            while onlooker.is_postgres and not found.done() and not _somebody_waits(onlooker):
+                pass
+        assert found.result() == 1
+
+
+def _recovered(store: Store) -> int:
+    with store.begin() as work:
+        return outbox.recover(work, now=NOW + timedelta(seconds=1), own="me")
+
+
+def _somebody_waits(store: Store) -> bool:
+    with store.begin() as work:
+        return bool(work.connection.execute(sa.text("SELECT count(*) FROM pg_locks WHERE NOT granted")).scalar())
 
 
 def test_the_dead_stay_dead_and_their_chat_goes_on(store: Store) -> None:
