@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 
 from bot.training.exposure import lifted_sets
 from bot.training.gym import loadable
@@ -13,6 +14,7 @@ from bot.training.report import Performed
 from bot.training.session import Session
 from bot.training.strength import State, after_session, begin
 from bot.training.timing import session_minutes
+from bot.training.units import Load
 
 
 def fresh_state(exercise: PlannedExercise) -> State:
@@ -25,7 +27,8 @@ def plan_session(
 ) -> PlannedSession:
     """The session that somebody is asked to do on this day: loads from what is known, on their own equipment."""
     exercises = tuple(
-        _planned(e, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day)) for e in workout.exercises
+        _planned(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day))
+        for e in workout.exercises
     )
     return PlannedSession(workout.title, exercises, session_minutes(exercises))
 
@@ -64,20 +67,40 @@ def under_way(
     coming = next_for(exercise, gym, before, held=held, day=session.day, done=done)
     sets = list(exercise.sets)
     for place, after in zip(reversed(still_open), reversed(coming.sets), strict=False):
-        sets[place] = replace(sets[place], load=after.load or sets[place].load)
+        sets[place] = replace(sets[place], load=_this_week(exercise, gym, after.load) or sets[place].load)
     return replace(exercise, sets=tuple(sets))
 
 
 def strength_after(session: Session, exercise: PlannedExercise, before: State | None, pain: int | None) -> State:
-    """The state after this session's sets of the exercise, from the state before it."""
+    """The state after this session's sets of the exercise, from the state before it.
+
+    A week of other loads leaves it as it was, unless it hurt: such sets end far from failure and tell little, and the
+    next ordinary session goes on from the last ordinary one.
+    """
+    if exercise.load_percent is not None and not pain:
+        return before or fresh_state(exercise)
     done = tuple(p for p in session.done if p.exercise == exercise.name)
     start = before or fresh_state(exercise)
     return after_session(start, day=session.day, sets=lifted_sets(done), prescribed=exercise.sets, pain=pain)
 
 
-def _planned(exercise: PlannedExercise, coming: NextLoads) -> PlannedExercise:
+def _planned(exercise: PlannedExercise, gym: Gym, coming: NextLoads) -> PlannedExercise:
     sets = tuple(
-        replace(planned, load=after.load or planned.load, reps=after.reps)
+        replace(planned, load=_this_week(exercise, gym, after.load or planned.load), reps=after.reps)
         for planned, after in zip(exercise.sets, coming.sets, strict=True)
     )
-    return replace(exercise, sets=sets, warmup=coming.warmup)
+    first = next((s.load for s in sets if s.load is not None), None)
+    warmup = tuple(w for w in coming.warmup if first is None or w.load.kg < first.kg)
+    return replace(exercise, sets=sets, warmup=warmup)
+
+
+def _this_week(exercise: PlannedExercise, gym: Gym, load: Load | None) -> Load | None:
+    """The load as a lighter week makes it: the heaviest that the equipment has within the share.
+
+    Assistance (below zero) stays: a share of it would be harder.
+    """
+    if load is None or exercise.load_percent is None or load.thousandths <= 0:
+        return load
+    wanted = Load.of(load.amount * min(exercise.load_percent, Decimal(100)) / 100, load.unit)
+    there = loadable(gym, exercise.equipment)
+    return there.at_most(wanted) or (there.all()[0] if there else wanted)

@@ -97,20 +97,55 @@ class Coach:
 
 @dataclass(frozen=True, slots=True)
 class Workout:
-    """One workout of a programme; its exercises carry no loads until a session is planned from it."""
+    """One workout of a programme; its exercises carry no loads until a session is planned from it, but for those that
+    the coach fixed. `minutes` is how long the coach means it to take at most."""
 
     title: str
     exercises: tuple[PlannedExercise, ...]
+    minutes: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WeekChange:
+    """What is otherwise in some weeks, as in a lighter one. Empty `workout` or `exercise`: in all of them.
+
+    `fewer_sets` are taken from the end of each exercise, then `sets_percent` of them stay, halves up; one set always
+    stays. `load_percent` (up to 100) is of the load that it would be; `rir` takes the place of every set's target.
+    """
+
+    weeks: tuple[int, ...]
+    workout: str = ""
+    exercise: str = ""
+    fewer_sets: int = 0
+    sets_percent: int | None = None
+    load_percent: Decimal | None = None
+    rir: Decimal | None = None
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MuscleTarget:
+    """Hard sets a week that the coach wants for a muscle, from `low` to `high` (direct sets 1, indirect a half)."""
+
+    muscle: str
+    low: int
+    high: int
 
 
 @dataclass(frozen=True, slots=True)
 class Programme:
-    """A body of work that rotates: on each training day the next workout is done."""
+    """A body of work that rotates: on each training day the next workout is done.
+
+    `changes` are of named weeks, counted from 1; after `block_weeks` they begin again (`None`: they never do).
+    """
 
     id: str
     title: str
     workouts: tuple[Workout, ...]
     note: str = ""
+    changes: tuple[WeekChange, ...] = ()
+    block_weeks: int | None = None
+    targets: tuple[MuscleTarget, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

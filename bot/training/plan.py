@@ -90,14 +90,39 @@ Finish = Drop | Mini
 
 
 @dataclass(frozen=True, slots=True)
+class Tempo:
+    """Seconds of a repetition's four parts; `lift_s` is `None` where the load is to be lifted as fast as possible.
+
+    Written with hyphens in this order, an X for as fast as possible (`3-1-X-0`): common practice, no source.
+    """
+
+    lower_s: int
+    stretched_s: int
+    lift_s: int | None
+    top_s: int
+
+    @property
+    def seconds(self) -> int:
+        """A repetition in seconds; as fast as possible counts one."""
+        return self.lower_s + self.stretched_s + (1 if self.lift_s is None else self.lift_s) + self.top_s
+
+
+@dataclass(frozen=True, slots=True)
 class PlannedSet:
-    """One prescribed work set. `rir` is the target in repetitions in reserve, 0 to 10, halves allowed."""
+    """One prescribed work set. `rir` is the target in repetitions in reserve, 0 to 10, halves allowed.
+
+    `percent` is its load in percent of the top set's (the exercise's first set), for the rule of that name; `cue` is
+    the grip or cue of this set, beside that of the exercise.
+    """
 
     reps: RepRange
     rir: Decimal | None = None
     load: Load | None = None
     rest_s: int | None = None
     finish: Finish | None = None
+    percent: Decimal | None = None
+    tempo: Tempo | None = None
+    cue: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,6 +141,9 @@ class PlannedExercise:
     `muscles` count a hard set as 1 (direct), `muscles_indirect` as a half.
     `priority` 1 is kept at all cost, 3 goes first when time is short.
     `reason` says in a line why the loads are what they are (empty where there is nothing to say).
+    `step` is how far the load goes up at once under the rule of the fixed step (the next that there is, where unset).
+    `note` and `link` are the coach's, for the client to read. `load_percent` makes a lighter week: its loads are this
+    percent (up to 100) of what they would be.
     """
 
     name: str
@@ -136,6 +164,10 @@ class PlannedExercise:
     setup_s: int = 60
     warmup: tuple[WarmupStep, ...] = ()
     reason: str = ""
+    step: Load | None = None
+    note: str = ""
+    link: str = ""
+    load_percent: Decimal | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -76,15 +76,15 @@ def fixed(asked: Asked) -> Chosen:
         return _stay(asked)
     two = asked.now.state.last[-2:]
     over = len(two) == 2 and all(_over(e, plan) for e in two) and two[0].heaviest_kg == two[1].heaviest_kg
-    above = asked.loadable.above(load)
+    above = _a_step_up(asked, load)
     if over and above is not None:
         return _up(asked, above, last, load)
     return asked.same_for_all(load, _reason(asked.stopped or Why.SAME, asked, last, load, load))
 
 
 def percent(asked: Asked, top: Chosen) -> Chosen:
-    """The first set as tracked, the others a share of it: the planned loads' own shares, else Epley's for their
-    repetitions with the reserve asked for."""
+    """The first set as tracked, the others a share of it: the coach's percent, else the planned loads' own shares, else
+    Epley's for their repetitions with the reserve asked for."""
     plans = asked.exercise.sets
     if not plans or not asked.remaining:
         return top
@@ -104,6 +104,17 @@ def percent(asked: Asked, top: Chosen) -> Chosen:
     return Chosen(tuple(sets), Reason(Why.TOP_SHARE, next=first, load=top_load, share=round(100 * share)))
 
 
+def _a_step_up(asked: Asked, load: Load) -> Load | None:
+    """The load after this one: the coach's step further, as near as the equipment comes without going beyond it, at
+    least the next."""
+    above, step = asked.loadable.above(load), asked.exercise.step
+    if above is None or step is None:
+        return above
+    wanted = Load.of(load.amount_in(above.unit) + step.amount_in(above.unit), above.unit)
+    reached = asked.loadable.at_most(wanted)
+    return above if reached is None or reached.kg < above.kg else reached
+
+
 def _top_load(asked: Asked, top: Chosen) -> Load | None:
     if asked.work_done:
         return asked.load_of(asked.work_done[0].load_kg)
@@ -111,6 +122,8 @@ def _top_load(asked: Asked, top: Chosen) -> Load | None:
 
 
 def _share(top: PlannedSet, plan: PlannedSet) -> float:
+    if plan.percent is not None:
+        return float(plan.percent) / 100
     if top.load is not None and plan.load is not None and top.load.thousandths > 0:
         return min(1.0, max(0.0, float(plan.load.kg / top.load.kg)))
     return min(1.0, EPLEY.ratio(_reps_in_all(top)) / EPLEY.ratio(_reps_in_all(plan)))

@@ -37,7 +37,7 @@ def exercise_seconds(exercise: PlannedExercise) -> int:
 def set_seconds(exercise: PlannedExercise, planned: PlannedSet) -> int:
     """A work set with its continuations, both sides, without the rest after it, at the middle of its range."""
     middle = (planned.reps.low + planned.reps.high) / 2
-    return round(_bout_seconds(exercise, middle) * exercise.sides) + _finish_seconds(exercise, planned, middle)
+    return round(_bout_seconds(exercise, planned, middle) * exercise.sides) + _finish_seconds(exercise, planned, middle)
 
 
 def _group_seconds(group: tuple[PlannedExercise, ...]) -> int:
@@ -51,10 +51,10 @@ def _group_seconds(group: tuple[PlannedExercise, ...]) -> int:
     return total
 
 
-def _bout_seconds(exercise: PlannedExercise, count: float) -> float:
+def _bout_seconds(exercise: PlannedExercise, planned: PlannedSet, count: float) -> float:
     match exercise.measure:
         case Measure.REPS:
-            return count * SECONDS_A_REP
+            return count * (SECONDS_A_REP if planned.tempo is None else planned.tempo.seconds)
         case Measure.SECONDS:
             return count
         case Measure.METRES:
@@ -64,8 +64,8 @@ def _bout_seconds(exercise: PlannedExercise, count: float) -> float:
 def _finish_seconds(exercise: PlannedExercise, planned: PlannedSet, middle: float) -> int:
     match planned.finish:
         case Drop(times=times):
-            return round(times * (DROP_CHANGE_S + _bout_seconds(exercise, middle * 0.8)))
+            return round(times * (DROP_CHANGE_S + _bout_seconds(exercise, planned, middle * 0.8)))
         case Mini(reps=reps, rest_s=(_, longest)):
-            return round(3 * (longest + _bout_seconds(exercise, reps)))
+            return round(3 * (longest + _bout_seconds(exercise, planned, reps)))
         case None:
             return 0
