@@ -96,17 +96,15 @@ def _follow_words(
     client, coach = fact.client, enrolment.coach_of(work, fact.client)
     match fact:
         case QuestionAsked(_, key, words):
-            matters.open_words(
-                work, client, coach, kind=Kind.QUESTION, key=key, session=None, words=words, at=origin.at
-            )
+            body = matters.Words(words)
+            matters.open_words(work, client, coach, kind=Kind.QUESTION, key=key, session=None, body=body, at=origin.at)
             return About(client, coach)
         case QuestionAnswered():
             matters.close_all(work, client, kind=Kind.QUESTION, at=origin.at)
             return About(client, coach)
-        case DoubtKept(_, session, key, words):
-            matters.open_words(
-                work, client, coach, kind=Kind.DOUBT, key=key, session=session, words=words, at=origin.at
-            )
+        case DoubtKept(_, session, key, words, stood):
+            body = matters.Words(words, stood)
+            matters.open_words(work, client, coach, kind=Kind.DOUBT, key=key, session=session, body=body, at=origin.at)
             return About(client, coach, session, key)
         case DoubtSettled(_, session, key):
             matters.close(work, client, kind=Kind.DOUBT, key=key, at=origin.at)

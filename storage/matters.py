@@ -42,9 +42,10 @@ class Hurt:
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """What is sealed of a question or a doubt."""
+    """What is sealed of a question or a doubt; `stood` as in `DoubtKept`."""
 
     words: str
+    stood: tuple[str, ...] | None = None
 
 
 HURT = codec(Hurt)
@@ -83,13 +84,18 @@ def read_open(work: Work, rows: Sequence[Row], zone: str) -> Open:
         pains.append(OpenPain(row.key, hurt.exercise, hurt.said, hurt.words, row.at))
         if row.holds and hurt.exercise is not None:
             held.setdefault(hurt.exercise, row.at.astimezone(ZoneInfo(zone)).date())
-    doubts = [OpenDoubt(r.session, r.key, _words(work, r)) for r in rows if r.kind == Kind.DOUBT]
-    questions = [OpenQuestion(r.key, _words(work, r), r.at) for r in rows if r.kind == Kind.QUESTION]
+    doubts = [_doubt(work, row) for row in rows if row.kind == Kind.DOUBT]
+    questions = [OpenQuestion(r.key, _words(work, r).words, r.at) for r in rows if r.kind == Kind.QUESTION]
     return Open(tuple(pains), tuple(doubts), tuple(questions), tuple(held.items()))
 
 
-def _words(work: Work, row: Row) -> str:
-    return WORDS.read_kept(work.unseal(row.body)).words
+def _doubt(work: Work, row: Row) -> OpenDoubt:
+    kept = _words(work, row)
+    return OpenDoubt(row.session, row.key, kept.words, kept.stood)
+
+
+def _words(work: Work, row: Row) -> Words:
+    return WORDS.read_kept(work.unseal(row.body))
 
 
 # --- changes
@@ -142,11 +148,19 @@ def open_pain(
 
 
 def open_words(
-    work: Work, client: ClientId, coach: CoachId, *, kind: Kind, key: str, session: str | None, words: str, at: datetime
+    work: Work,
+    client: ClientId,
+    coach: CoachId,
+    *,
+    kind: Kind,
+    key: str,
+    session: str | None,
+    body: Words,
+    at: datetime,
 ) -> None:
     """A question, or a doubt, waits."""
-    body = work.seal(WORDS.show_kept(Words(words)))
-    _open(work, client, coach, kind=kind, key=key, session=session, body=body, at=at)
+    sealed = work.seal(WORDS.show_kept(body))
+    _open(work, client, coach, kind=kind, key=key, session=session, body=sealed, at=at)
 
 
 def _open(

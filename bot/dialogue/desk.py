@@ -55,11 +55,12 @@ class OpenPain:
 
 @dataclass(frozen=True, slots=True)
 class OpenDoubt:
-    """A report that waits for the answer which reading was meant."""
+    """A report that waits for the answer which reading was meant; `stood` as in `DoubtKept`."""
 
     session: str
     key: str
     words: str
+    stood: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,7 @@
 """A message that could be read in two ways: one short question with the readings as buttons, kept until answered."""
 
+from dataclasses import replace
+
 from bot.dialogue.buttons import check_of, show_press
 from bot.dialogue.desk import Desk, OpenDoubt
 from bot.dialogue.turn import Turn
@@ -30,14 +32,22 @@ def read_words(desk: Desk, at: UnderWay, text: str) -> Reading:
 
 def ask_which(at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
     """Keeps the doubt and asks."""
-    fact = DoubtKept(at.client.profile.id, at.session.id, key, text)
+    stood = tuple(report.key for report in at.session.reports)
+    fact = DoubtKept(at.client.profile.id, at.session.id, key, text, stood)
     return Turn((fact,), (question_about(at, key, text, ask),))
 
 
 def ask_again(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Say:
     """The same question once more, at the session's end."""
-    ask = read_words(desk, at, doubt.words).ask
-    return question_about(at, doubt.key, doubt.words, ask)
+    return question_about(at, doubt.key, doubt.words, read_then(desk, at, doubt).ask)
+
+
+def read_then(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Reading:
+    """The reading beside the session as it stood when the message came: what was reported since changes no meaning."""
+    if doubt.stood is None:
+        return read_words(desk, at, doubt.words)
+    then = tuple(report for report in at.session.reports if report.key in doubt.stood)
+    return read_words(desk, UnderWay(at.client, replace(at.session, reports=then, ended=None)), doubt.words)
 
 
 def settle(at: UnderWay, key: str) -> Turn:

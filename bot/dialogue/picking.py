@@ -1,14 +1,20 @@
 """The answer to a question about a doubtful message: the message counts as if it had said so, or not at all."""
 
+from dataclasses import replace
+from itertools import count
+
 from bot.dialogue.buttons import Press, check_of
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
-from bot.dialogue.doubt import doubt_slot, question_about, quoted, read_words
+from bot.dialogue.doubt import doubt_slot, question_about, quoted, read_then
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import keep_report
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
+from bot.notation.answer import Reading
 from bot.saying import Say, Toast, line
 from bot.training.facts import DoubtSettled, Reported
+from bot.training.report import Performed
+from bot.training.session import Session
 
 
 def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -18,13 +24,14 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     if doubt is None or session is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
     at = UnderWay(client, session)
-    ask = read_words(desk, at, doubt.words).ask
+    ask = read_then(desk, at, doubt).ask
     number = press.number(1)
     choices = ask.choices if ask is not None else ()
     if number is None or not 0 <= number < len(choices) or check_of(choices[number].label) != check:
         return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
     reading = choices[number].reading
-    report = Reported(at.session.id, key, reading.performed, reading.replaces, reading.skipped)
+    performed = _after_the_rest(session, doubt, reading)
+    report = Reported(at.session.id, key, performed, reading.replaces, reading.skipped)
     settled = DoubtSettled(client.profile.id, at.session.id, key)
     label = choices[number].label
     said = Say(
@@ -51,3 +58,18 @@ def _doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:
     if session is None:
         return None
     return next((d for d in client.doubts if d.key == key and d.session == session.id), None)
+
+
+def _after_the_rest(session: Session, doubt: OpenDoubt, reading: Reading) -> tuple[Performed, ...]:
+    """The sets of a message that is answered only now: where sets reported since have taken their numbers, they come
+    after those, each with its continuations."""
+    if doubt.stood is None:
+        return reading.performed
+    taken = {(p.exercise, p.set) for p in session.done}
+    since = {(p.exercise, p.set) for r in session.reports if r.key not in doubt.stood for p in r.sets}
+    moved: dict[tuple[str, int | None], int] = {}
+    for key in dict.fromkeys((p.exercise, p.set) for p in reading.performed if p.set is not None):
+        if key in since and key not in reading.replaces:
+            moved[key] = next(n for n in count(1) if (key[0], n) not in taken)
+            taken.add((key[0], moved[key]))
+    return tuple(replace(p, set=moved.get((p.exercise, p.set), p.set)) for p in reading.performed)

@@ -76,6 +76,18 @@ def typed_beside_media(desk: Desk, client: ClientDesk, words: Typed) -> Turn:
     return turn if turn.facts else Turn()
 
 
+def sets_beside_pain(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
+    """The sets in the answer to the Pain button, of which `hurting` has kept the pain: nothing else is made of it."""
+    session = client.session
+    if session is None or session.ended is not None:
+        return Turn()
+    reading = read_words(desk, UnderWay(client, session), incoming.text)
+    if not reading.performed or reading.replaces or reading.day is not None:
+        return Turn()
+    held = named_exercise(session, incoming.text, reading) or exercise_of(session)
+    return _report(desk, UnderWay(with_hold(desk, client, held), session), incoming, reading)
+
+
 def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
     key = f"m{incoming.message}"
     if reading.ask is not None:

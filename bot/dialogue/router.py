@@ -160,7 +160,7 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
     if client.profile.standing is Standing.JOINING or name == "settings":
         return enrol.typed(desk, client, typed)
     if name == "pain":
-        return hurting.typed(desk, client, typed)
+        return hurting.typed(desk, client, typed) + reporting.sets_beside_pain(desk, client, typed)
     answered = _asked_for(desk, client, typed.text, name)
     if answered is not None:
         return answered

@@ -137,7 +137,8 @@ def _read_media(message: Shape, *, chat_id: int, number: int, at: datetime, repl
 
 def _read_edit(message: Shape, received_at: datetime) -> Edited | None:
     chat = _shape(message.get("chat"))
-    chat_id, number, text = _id(chat.get("id")), _id(message.get("message_id")), message.get("text")
+    chat_id, number = _id(chat.get("id")), _id(message.get("message_id"))
+    text = message.get("text", message.get("caption"))
     if chat_id is None or number is None or not isinstance(text, str):
         return None
     if chat.get("type") != "private" or _is_machine(message) or _is_forwarded(message):

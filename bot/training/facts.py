@@ -266,12 +266,14 @@ class QuestionAnswered:
 
 @dataclass(frozen=True, slots=True)
 class DoubtKept:
-    """A report that could be read in two ways waits for its answer. `words` are the message as typed."""
+    """A report that could be read in two ways waits for its answer. `words` are the message as typed; `stood` the keys
+    of the reports that counted then, beside which it is read, however much is reported since (`None`: not known)."""
 
     client: ClientId
     session: SessionId
     key: str
     words: str
+    stood: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -94,7 +94,13 @@ ROWS: tuple[tuple[str, str, Json, Incoming | Leave | None], ...] = (
         Typed(7, 5, NOON, "a", "Mina", "de"),
     ),
     ("an edit", "edited_message", message(text="105x5", edit_date=STAMP), Edited(7, 5, AT, "105x5")),
-    ("an edited caption", "edited_message", message(caption="b", photo=[]), None),
+    (
+        "an edited caption",
+        "edited_message",
+        message(caption="60x5", photo=[], edit_date=STAMP),
+        Edited(7, 5, AT, "60x5"),
+    ),
+    ("an edited picture without words", "edited_message", message(photo=[]), None),
     ("an edit in a group", "edited_message", {**message(text="a"), "chat": GROUP}, None),
     (
         "a tap",
