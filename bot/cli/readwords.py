@@ -1,9 +1,9 @@
 """A reading in words: the question that it asks, and how each value came about."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from datetime import UTC, datetime
 
-from bot.notation.answer import Ask, Reading, Request
+from bot.notation.answer import Ask, Evidence, Meaning, Reading, Request, Source
 from bot.notation.printer import show_set
 from bot.training.plan import Drop, LoadStyle, Measure, PlannedExercise, PlannedSet, RepRange
 from bot.training.report import Performed, Stage
@@ -30,23 +30,18 @@ def explain_lines(reading: Reading, request: Request) -> Iterator[str]:
     yield show("explain-text", text=" ".join(request.text.split()))
     said = list(_said(reading, request))
     yield from said or [show("explain-nothing")]
-    for item in reading.evidence:
-        start, end = item.span
-        words = " ".join(request.text[start:end].split())
-        yield "  " + show(
-            "explain-evidence",
-            words=words,
-            meaning=show(f"meaning-{item.meaning.value.replace('_', '-')}"),
-            value=item.value,
-        )
+    rest = [e for e in reading.evidence if e.row is None]
+    yield from ("  " + _told(item, request.text) for item in rest)
 
 
 def _said(reading: Reading, request: Request) -> Iterator[str]:
     by_name = {e.name: e for e in request.exercises}
     for exercise, number in reading.replaces:
         yield show("explain-replaces", exercise=exercise, set=number)
-    for row in reading.performed:
+    for place, row in enumerate(reading.performed):
         yield _row(row, by_name[row.exercise])
+        of_row = {e.meaning: e for e in reading.evidence if e.row == place}
+        yield from ("  " + line for line in _why(of_row, request.text, by_name[row.exercise].measure))
     for name in reading.skipped:
         yield show("explain-skipped", exercise=name)
     if reading.finished:
@@ -74,6 +69,62 @@ def _row(row: Performed, exercise: PlannedExercise) -> str:
     if row.stage is Stage.WARMUP or row.set is None:
         return show("explain-warmup", exercise=row.exercise, done=done)
     return show("explain-set", exercise=row.exercise, set=row.set, done=done)
+
+
+def _why(of_row: Mapping[Meaning, Evidence], text: str, measure: Measure) -> Iterator[str]:
+    """Each value of a set with its words, and what was not said with where it is from."""
+    unsaid = []
+    for meaning, item in of_row.items():
+        if meaning is Meaning.UNIT:
+            continue
+        if meaning is Meaning.STAGE and item.source is not Source.SAID and item.value == Stage.WORK.value:
+            continue
+        if meaning is Meaning.LOAD and item.source is Source.SAID:
+            yield _load(item, of_row[Meaning.UNIT], text)
+        elif item.source is Source.SAID:
+            yield _told(item, text, measure)
+        else:
+            value = show("explain-set-number", set=item.value) if meaning is Meaning.SET_NUMBER else _value(item)
+            unsaid.append(show("explain-value-from", value=value, **{"from": _source(item)}))
+    if unsaid:
+        yield show("explain-unsaid", values=", ".join(unsaid))
+
+
+def _load(load: Evidence, unit: Evidence, text: str) -> str:
+    """A load with its words, and where its unit is from where those do not say it."""
+    if unit.source is Source.SAID and load.span[0] <= unit.span[0] and unit.span[1] <= load.span[1]:
+        return _told(load, text)
+    if unit.source is Source.SAID:
+        why = show("explain-unit-said", unit=unit.value, words=_words(unit, text))
+    elif unit.source is Source.OWN:
+        why = show("explain-unit-own", unit=unit.value)
+    else:
+        why = show("explain-value-from", value=unit.value, **{"from": _source(unit)})
+    meaning = show("meaning-load")
+    return show("explain-evidence-from", words=_words(load, text), meaning=meaning, value=load.value, **{"from": why})
+
+
+def _told(item: Evidence, text: str, measure: Measure = Measure.REPS) -> str:
+    """One value with the words that gave it."""
+    named = measure if item.meaning is Meaning.REPS else item.meaning
+    words, meaning = _words(item, text), show(f"meaning-{named.value.replace('_', '-')}")
+    if not item.value:
+        return show("explain-evidence-alone", words=words, meaning=meaning)
+    return show("explain-evidence", words=words, meaning=meaning, value=_value(item))
+
+
+def _value(item: Evidence) -> str:
+    """The value in notation; repetitions beside other values say what they are."""
+    unsaid = item.meaning is Meaning.REPS and item.source is not Source.SAID
+    return f"{item.value} reps" if unsaid and item.value.isdigit() else item.value
+
+
+def _source(item: Evidence) -> str:
+    return show(f"source-{item.source.value.replace('_', '-')}")
+
+
+def _words(item: Evidence, text: str) -> str:
+    return " ".join(text[slice(*item.span)].split())
 
 
 def _planned(load: int | str | None, low: int, high: int, finish: Drop | None = None) -> PlannedSet:

@@ -5,9 +5,10 @@ from dataclasses import replace
 from decimal import Decimal
 from functools import partial
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Source
 from bot.notation.binding import Bound, bind
 from bot.notation.context import Context
+from bot.notation.grounds import Told, answered, grounds_of
 from bot.notation.ranking import Ranked
 from bot.notation.said import Candidate, Doubt, SaidSet
 from bot.training.report import Performed, Stage
@@ -30,7 +31,9 @@ def plan_ways(context: Context, count: int, start: int, end: int, needs_load: bo
             planned = context.planned(number)
             assert planned is not None
             rows.append(Performed(context.exercise.name, number, Stage.WORK, planned.load, planned.reps.high))
-        return Ranked(Bound(tuple(rows), tuple(said for _ in rows)), bound.doubts[0])
+        planned_too = grounds_of(said, Source.PLAN, Source.PLAN)
+        told = tuple(Told(row, planned_too) for row in rows)
+        return Ranked(Bound(told, tuple(said for _ in rows)), bound.doubts[0])
     return Ranked(bound)
 
 
@@ -109,4 +112,5 @@ def _other_unit(row: Performed) -> Performed | None:
 
 
 def _with_rows(bound: Bound, rows: tuple[Performed, ...]) -> Bound:
-    return Bound(rows, bound.said, bound.replaces)
+    told = tuple(answered(one, row) for one, row in zip(bound.told, rows, strict=True))
+    return Bound(told, bound.said, bound.replaces)

@@ -68,37 +68,64 @@ class AskKind(StrEnum):
 
 
 class Meaning(StrEnum):
-    """What a stretch of a message gave."""
+    """Which value of a reading is explained."""
 
+    NAME = "name"
+    """Of a set: its exercise."""
+    SET_NUMBER = "set_number"
+    STAGE = "stage"
     LOAD = "load"
+    UNIT = "unit"
     REPS = "reps"
-    SETS = "sets"
     EFFORT = "effort"
     SIDE = "side"
-    NAME = "name"
-    UNIT = "unit"
-    STAGE = "stage"
-    REPEAT = "repeat"
-    PLANNED = "planned"
+    SETS = "sets"
+    """Of a set: how many alike were said at once."""
     CORRECTION = "correction"
-    SET_NUMBER = "set_number"
+    """A stored set that is replaced."""
     SKIP = "skip"
     FINISH = "finish"
+    PAIN = "pain"
+    SCORE = "score"
     MINUTES = "minutes"
     DAY = "day"
-    PAIN = "pain"
     QUESTION = "question"
-    IMPLIED = "implied"
-    """Not said: from the plan or the set before. The span is that of the set which it completes."""
+
+
+class Source(StrEnum):
+    """Where a value came from."""
+
+    SAID = "said"
+    """The words of the span gave it."""
+    PLAN = "plan"
+    """The plan: its load, its repetitions where they are one number, its finish."""
+    BEFORE = "before"
+    """The set before, which the words repeat or leave as it was."""
+    KEPT = "kept"
+    """As it was stored, where a correction is of something else."""
+    OWN = "own"
+    """The client's own unit."""
+    UNDER_WAY = "under_way"
+    """The exercise that the chat, or the message, is on."""
+    NEXT = "next"
+    """The next set that is open."""
+    ANSWERED = "answered"
+    """The answer to a question: a reading that the message alone does not tell from others."""
 
 
 @dataclass(frozen=True, slots=True)
 class Evidence:
-    """Which words gave which value; `value` is the value in notation (`60 kg`, `5`, `Bench Press`)."""
+    """Why one value of a reading is what it is; `value` is the value in notation (`60 kg`, `5`, `Bench Press`).
 
-    span: Span
+    `row` is the place of its set in `performed`, `None` for what is of no set. Where `source` is not `SAID` the span is
+    that of the words which it completes (`same`, `as planned`, the rest of its set).
+    """
+
     meaning: Meaning
     value: str
+    span: Span
+    source: Source = Source.SAID
+    row: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

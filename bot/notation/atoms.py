@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from enum import Enum, auto
 
+from bot.notation.answer import Span
 from bot.notation.grammar import Node
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -81,6 +82,23 @@ class Amount:
     """Joined by the word `at`, not its sign."""
     lead: bool = False
     """Led by an `x` or `@` with nothing before it."""
+    join_at: Span | None = None
+    """Where the join stands that a word or sign makes."""
+    unit_at: Span | None = None
+    side_at: Span | None = None
+    body_at: Span | None = None
+    parts_at: tuple[Span, ...] = ()
+    """Where each of `parts` stands, where each is in digits."""
+
+    @property
+    def at(self) -> Span:
+        """Where it stands, with all that was said of it."""
+        return self.start, self.end
+
+    @property
+    def number_at(self) -> Span:
+        """Where it stands; of one number of a list, where that does."""
+        return self.parts_at[0] if not self.parts and self.parts_at else self.at
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,25 +151,26 @@ _STRONG = (
 def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
     """The atoms of the grammar's items. Separators become the join of what follows them (and stay as marks)."""
     atoms: list[Atom] = []
-    joins: list[Join] = []
+    joins: list[tuple[Join, Span]] = []
     started = False
     for item in items:
         if isinstance(item, Mark):
             started = started or item.kind is Kind.SAME
             if item.kind in JOINS:
-                joins.append(JOINS[item.kind])
+                joins.append((JOINS[item.kind], (item.start, item.end)))
             if item.kind not in (Kind.COMMA, Kind.SLASH, Kind.DASH, Kind.GAP, Kind.OPEN, Kind.CLOSE):
                 atoms.append(Sign(item.start, item.end, item.kind, item.text, item.value, item.names))
             elif item.kind is Kind.COMMA:
                 atoms.append(Sign(item.start, item.end, item.kind))
             continue
-        join = Join.START if not started else _strongest(joins)
+        join, join_at = _strongest(joins) if started else (Join.START, None)
         joins = []
         started = True
         if item.rule == "effort":
             atoms.append(_effort(item))
         else:
             entry = _entry(item, join)
+            entry[0] = replace(entry[0], join_at=join_at)
             alone = entry[0] if len(entry) == 1 else None
             if alone is not None and alone.lead and alone.join is Join.AT and _is_scale(alone):
                 assert alone.value is not None
@@ -161,24 +180,27 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
     return tuple(atoms)
 
 
-def _strongest(joins: list[Join]) -> Join:
+def _strongest(joins: list[tuple[Join, Span]]) -> tuple[Join, Span | None]:
+    """The join that counts of several, and where it stands."""
     for join in _STRONG:
-        if join in joins:
-            return join
-    return Join.SPACE
+        for found, at in joins:
+            if found is join:
+                return join, at
+    return Join.SPACE, None
 
 
 def _entry(entry: Node, join: Join) -> list[Amount]:
     amounts: list[Amount] = []
     worded = False
+    join_at: Span | None = None
     for part in entry.parts:
         if isinstance(part, Mark):
-            join = JOINS[part.kind]
+            join, join_at = JOINS[part.kind], (part.start, part.end)
             worded = part.kind is Kind.AT and not part.text.startswith("@")
         elif part.rule == "lead":
             amounts.append(_lead(part, join))
         else:
-            amounts.append(replace(_amount(part.parts), join=join, worded=worded))
+            amounts.append(replace(_amount(part.parts), join=join, worded=worded, join_at=join_at))
             join = Join.SPACE
     return amounts
 
@@ -203,13 +225,15 @@ def _said(amount: Amount, mark: Mark) -> Amount:
     """The amount with one more mark's meaning."""
     match mark.kind:
         case Kind.NUM:
-            return replace(amount, value=mark.value, parts=mark.parts, spoken=mark.text[:1].isalpha())
+            spoken = mark.text[:1].isalpha()
+            return replace(amount, value=mark.value, parts=mark.parts, spoken=spoken, parts_at=_parts_at(mark))
         case Kind.CLOCK:
             return replace(amount, value=mark.value, parts=mark.parts, clock=True)
         case Kind.SIGN:
             return replace(amount, sign=-1 if mark.text == "-" else 1, counts=_unless(amount, Counts.UNSAID))
         case Kind.KG | Kind.LB:
-            return replace(amount, unit=Unit.KG if mark.kind is Kind.KG else Unit.LB, counts=Counts.LOAD)
+            unit = Unit.KG if mark.kind is Kind.KG else Unit.LB
+            return replace(amount, unit=unit, counts=Counts.LOAD, unit_at=(mark.start, mark.end))
         case Kind.REPS:
             return replace(amount, counts=Counts.REPS)
         case Kind.SECONDS:
@@ -242,7 +266,7 @@ def _said(amount: Amount, mark: Mark) -> Amount:
         case Kind.PLUS:
             return replace(amount, sign=1)
         case Kind.BODY:
-            return replace(amount, body=True)
+            return replace(amount, body=True, body_at=(mark.start, mark.end))
         case Kind.PLATES:
             return replace(amount, plates=True)
         case Kind.SAMELOAD:
@@ -250,11 +274,20 @@ def _said(amount: Amount, mark: Mark) -> Amount:
         case Kind.SAMEREPS:
             return replace(amount, same_reps=True)
         case Kind.LEFTPOST:
-            return replace(amount, side=Side.LEFT)
+            return replace(amount, side=Side.LEFT, side_at=(mark.start, mark.end))
         case Kind.RIGHTPOST:
-            return replace(amount, side=Side.RIGHT)
+            return replace(amount, side=Side.RIGHT, side_at=(mark.start, mark.end))
         case _:
             return amount
+
+
+def _parts_at(mark: Mark) -> tuple[Span, ...]:
+    """Where the numbers of a list typed as one stand: `10,9,8`."""
+    pieces = mark.text.split(",")
+    if len(pieces) != len(mark.parts) or len(mark.text) != mark.end - mark.start:
+        return ()
+    starts = [mark.start + sum(len(p) + 1 for p in pieces[:i]) for i in range(len(pieces))]
+    return tuple((start, start + len(piece)) for start, piece in zip(starts, pieces, strict=True))
 
 
 def _is_scale(amount: Amount) -> bool:

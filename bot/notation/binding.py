@@ -7,8 +7,9 @@ load; `same` repeats the set before with its sides and continuations; effort is 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Source
 from bot.notation.context import Context
+from bot.notation.grounds import Grounds, Told, grounds_of, repeated
 from bot.notation.said import Candidate, Doubt, SaidSet
 from bot.training.plan import PlannedSet
 from bot.training.report import Performed, SetKey, Side, Stage
@@ -19,11 +20,16 @@ from bot.training.units import Load
 class Bound:
     """Sets bound to the plan, with where each was said, what they replace, and what speaks against storing them."""
 
-    performed: tuple[Performed, ...]
+    told: tuple[Told, ...]
     said: tuple[SaidSet, ...]
-    """For each performed set the words that gave it."""
+    """For each of them the words that gave it."""
     replaces: tuple[SetKey, ...] = ()
     doubts: tuple[Doubt, ...] = ()
+
+    @property
+    def performed(self) -> tuple[Performed, ...]:
+        """The sets as they would be stored."""
+        return tuple(told.row for told in self.told)
 
 
 @dataclass
@@ -34,14 +40,16 @@ class _Desk:
     filled: set[tuple[int, Side]]
     rows: list[Performed] = field(default_factory=list)
     said: list[SaidSet] = field(default_factory=list)
+    grounds: list[Grounds] = field(default_factory=list)
     replaces: list[SetKey] = field(default_factory=list)
     doubts: list[Doubt] = field(default_factory=list)
     number: int | None = None
     """The work set said last."""
 
-    def put(self, row: Performed, said: SaidSet) -> None:
+    def put(self, row: Performed, said: SaidSet, grounds: Grounds) -> None:
         self.rows.append(row)
         self.said.append(said)
+        self.grounds.append(grounds)
         if row.stage is Stage.WORK and row.set is not None:
             self.number = row.set
             self.filled.update((row.set, side) for side in (Side if row.side is None else (row.side,)))
@@ -81,7 +89,8 @@ def bind(candidate: Candidate, context: Context) -> Bound:
     desk.doubts.extend(_check_beyond(desk.rows, desk.said, context))
     for row, said in zip(desk.rows, desk.said, strict=True):
         desk.doubts.extend(check_row(row, said, context, desk.rows))
-    return Bound(tuple(desk.rows), tuple(desk.said), tuple(dict.fromkeys(desk.replaces)), tuple(desk.doubts))
+    told = tuple(Told(row, why) for row, why in zip(desk.rows, desk.grounds, strict=True))
+    return Bound(told, tuple(desk.said), tuple(dict.fromkeys(desk.replaces)), tuple(desk.doubts))
 
 
 def _bind_one(desk: _Desk, said: SaidSet, label: int | None) -> None:
@@ -92,50 +101,58 @@ def _bind_one(desk: _Desk, said: SaidSet, label: int | None) -> None:
     match said.stage:
         case Stage.WARMUP:
             load = said.load.load if said.load is not None else None
+            source = Source.SAID
             if not desk.context.takes_load:
                 load = None
             elif load is None and desk.context.is_bodyweight:
-                load = Load.of(0, desk.context.unit)
-            desk.put(Performed(name, None, Stage.WARMUP, load, said.reps or 0, said.rir, said.side), said)
+                load, source = Load.of(0, desk.context.unit), Source.PLAN
+            row = Performed(name, None, Stage.WARMUP, load, said.reps or 0, said.rir, said.side)
+            desk.put(row, said, grounds_of(said, source, _counted(said)))
         case Stage.DROP | Stage.MINI:
             _bind_continuation(desk, said)
         case Stage.WORK:
             number = label if label is not None else desk.next_number(said.side)
             if label is not None and (number, said.side or Side.LEFT) in desk.filled:
                 desk.replaces.append((name, number))
-            load = _load_for(desk, said, number)
-            reps = said.reps
+            load, source = _load_for(desk, said, number)
+            reps, counted = said.reps, _counted(said)
             if reps is None:
                 earlier = desk.before()
                 if earlier is None:
                     desk.doubt(AskKind.SAME, said)
-                reps = earlier.reps if earlier is not None else 0
-            desk.put(Performed(name, number, Stage.WORK, load, reps, said.rir, said.side), said)
+                reps, counted = earlier.reps if earlier is not None else 0, Source.BEFORE
+            row = Performed(name, number, Stage.WORK, load, reps, said.rir, said.side)
+            desk.put(row, said, grounds_of(said, source, counted))
 
 
-def _load_for(desk: _Desk, said: SaidSet, number: int) -> Load | None:
-    """The load of a work set: as said, else the set before's or the plan's."""
+def _counted(said: SaidSet) -> Source:
+    """Where the repetitions of a set are from."""
+    return Source.PLAN if said.from_plan else Source.SAID
+
+
+def _load_for(desk: _Desk, said: SaidSet, number: int) -> tuple[Load | None, Source]:
+    """The load of a work set, and where it is from: as said, else the set before's or the plan's."""
     context = desk.context
     if not context.takes_load:
-        return None
+        return None, Source.PLAN
     before = desk.before()
     if said.load is not None:
         if said.load.load is not None:
-            return said.load.load
+            return said.load.load, Source.SAID
         if before is None:
             planned = context.planned_load(number)
             if planned is None:
                 desk.doubt(AskKind.SAME, said)
-            return planned
-        return before.load
+            return planned, Source.PLAN
+        return before.load, Source.BEFORE
     planned = context.planned_load(number)
     if before is not None and before.set is not None and before.load is not None:
         earlier = context.planned_load(before.set)
         if earlier == planned:
-            return before.load
+            return before.load, Source.BEFORE
     if planned is None and context.is_bodyweight:
-        return Load.of(0, context.unit)
-    return planned
+        return Load.of(0, context.unit), Source.PLAN
+    return planned, Source.PLAN
 
 
 def _bind_continuation(desk: _Desk, said: SaidSet) -> None:
@@ -145,16 +162,17 @@ def _bind_continuation(desk: _Desk, said: SaidSet) -> None:
     if number is None:
         desk.doubt(AskKind.WHICH_SET, said)
         number = context.open_sets[0] if context.open_sets else 1
-    load = None
+    load, source = None, Source.SAID
     if said.stage is Stage.MINI and before is not None:
-        load = before.load
+        load, source = before.load, Source.BEFORE
     elif said.load is not None:
         load = said.load.load
     if not context.takes_load:
         load = None
     elif load is None and said.stage is Stage.DROP and context.is_bodyweight and said.load is not None:
         load = Load.of(0, context.unit)
-    desk.put(Performed(context.exercise.name, number, said.stage, load, said.reps or 0, said.rir, said.side), said)
+    row = Performed(context.exercise.name, number, said.stage, load, said.reps or 0, said.rir, said.side)
+    desk.put(row, said, grounds_of(said, source, _counted(said), Source.BEFORE))
 
 
 def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
@@ -168,7 +186,7 @@ def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
     number = label if label is not None else desk.next_number(None)
     for row in group:
         last = row.stage is Stage.WORK
-        desk.put(replace(row, set=number, rir=said.rir if last else None), said)
+        desk.put(replace(row, set=number, rir=said.rir if last else None), said, repeated(row, said))
 
 
 def _bind_planned(desk: _Desk, said: SaidSet) -> None:
@@ -184,7 +202,8 @@ def _bind_planned(desk: _Desk, said: SaidSet) -> None:
         load = planned.load if context.takes_load else None
         if load is None and context.is_bodyweight:
             load = Load.of(0, context.unit)
-        desk.put(Performed(context.exercise.name, number, Stage.WORK, load, planned.reps.high, said.rir), said)
+        row = Performed(context.exercise.name, number, Stage.WORK, load, planned.reps.high, said.rir)
+        desk.put(row, said, grounds_of(said, Source.PLAN, Source.PLAN))
 
 
 def _is_single(planned: PlannedSet) -> bool:

@@ -23,10 +23,15 @@ def show_load(load: Load, style: LoadStyle = LoadStyle.TOTAL) -> str:
     return f"{load.amount:f} {load.unit.value}"
 
 
+def show_count(count: int, measure: Measure = Measure.REPS) -> str:
+    """Repetitions, seconds or metres: `5`, `65 sec`, `30 metres`."""
+    return f"{count}{_COUNTED[measure]}"
+
+
 def show_set(performed: Performed, measure: Measure = Measure.REPS, style: LoadStyle = LoadStyle.TOTAL) -> str:
     """One set: stage, side, load, count and effort; without its exercise and number."""
     counted = _COUNTED[measure]
-    reps = f"{performed.reps}{counted}"
+    reps = show_count(performed.reps, measure)
     if performed.load is None:
         body = reps if counted else f"{performed.reps} reps"
     else:

@@ -5,7 +5,9 @@ Numbers and names after the opening of a question (`should i go to 65`) report n
 """
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
+from bot.notation.answer import Span
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -77,8 +79,27 @@ _ANYWHERE = (
 """Openings that open a question in the middle of a clause too."""
 
 
-def read_question(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
-    """Whether something is asked, and the places of the marks that only ask."""
+@dataclass(frozen=True, slots=True)
+class QuestionSaid:
+    """What a message asks: where the words of the question stand (`None`: nothing is asked), and what only asks."""
+
+    at: Span | None
+    places: frozenset[int]
+
+
+def read_question(marks: Sequence[Mark]) -> QuestionSaid:
+    """Whether something is asked, and which marks only ask."""
+    asked, only_asks = _asked(marks)
+    places = sorted(only_asks) or [i for i, m in enumerate(marks) if m.kind is Kind.QUERY]
+    if not asked:
+        return QuestionSaid(None, frozenset(only_asks))
+    first = last = places[0]
+    while last + 1 in only_asks:
+        last += 1
+    return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks))
+
+
+def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     asked = any(m.kind is Kind.QUERY and not _asks_to_change(marks, i) for i, m in enumerate(marks))
     only_asks: set[int] = set()
     for place, mark in enumerate(marks):

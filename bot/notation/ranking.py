@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Span
 from bot.notation.atoms import Atom
 from bot.notation.binding import Bound, bind
 from bot.notation.context import Context
-from bot.notation.costs import MARGIN
 from bot.notation.roles import Roles
+from bot.notation.roles.costs import MARGIN
 from bot.notation.said import Doubt
 from bot.training.report import Performed
 from bot.training.units import Unit
@@ -28,9 +28,9 @@ class Ranked:
     sets_only: int | None = None
 
 
-def rank(atoms: Sequence[Atom], context: Context, unit: Unit) -> Ranked:
+def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | None = None) -> Ranked:
     """The likeliest reading of atoms for one exercise; a doubt where two are too close or the best is out of reason."""
-    candidates = Roles(context, unit).read(atoms)
+    candidates = Roles(context, unit, unit_at).read(atoms)
     if not candidates:
         return Ranked(Bound((), ()))
     best = candidates[0]

@@ -6,10 +6,10 @@ into pieces (`corrections`) and by exercise (`segments`), shaped (`shaping`), pa
 reading is ranked beside the plan (`roles`, `costs`, `binding`, `ranking`). `message` goes this way.
 """
 
-from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request
+from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request, Source
 from bot.notation.message import Reader
 
-__all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Request", "read_message"]
+__all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Request", "Source", "read_message"]
 
 
 def read_message(request: Request) -> Reading:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from bot.notation.binding import Bound
 from bot.notation.context import Context
+from bot.notation.grounds import Told, kept
 from bot.training.plan import PlannedExercise
 from bot.training.report import Performed, SetKey, Stage
 from bot.training.units import Unit
@@ -20,10 +21,16 @@ class Record:
     exercises: tuple[PlannedExercise, ...]
     unit: Unit
     stored: list[Performed]
-    said: list[Performed] = field(default_factory=list)
+    told: list[Told] = field(default_factory=list)
+    """The sets that this message gives, with their grounds."""
     replaces: list[SetKey] = field(default_factory=list)
     last_exercise: int | None = None
     """The exercise that the message spoke of last."""
+
+    @property
+    def said(self) -> list[Performed]:
+        """The sets that this message gives."""
+        return [t.row for t in self.told]
 
     def context(self, place: int) -> Context:
         """An exercise with all its sets, stored and said."""
@@ -42,22 +49,23 @@ class Record:
         """Adds sets as said; those of a set that is stored replace it."""
         for key in bound.replaces:
             self.drop(key)
-        self.said.extend(bound.performed)
+        self.told.extend(bound.told)
 
-    def drop(self, key: SetKey) -> list[Performed]:
+    def drop(self, key: SetKey) -> list[Told]:
         """Takes a set out, whole; returns what it was. A stored one is noted as replaced."""
-        gone = [p for p in (*self.stored, *self.said) if (p.exercise, p.set) == key]
+        whole = (*(kept(p) for p in self.stored), *self.told)
+        gone = [t for t in whole if (t.row.exercise, t.row.set) == key]
         if any((p.exercise, p.set) == key for p in self.stored) and key not in self.replaces:
             self.replaces.append(key)
         self.stored = [p for p in self.stored if (p.exercise, p.set) != key]
-        self.said = [p for p in self.said if (p.exercise, p.set) != key]
+        self.told = [t for t in self.told if (t.row.exercise, t.row.set) != key]
         return gone
 
-    def change(self, key: SetKey, how: Callable[[Sequence[Performed]], Sequence[Performed]]) -> None:
+    def change(self, key: SetKey, how: Callable[[Sequence[Told]], Sequence[Told]]) -> None:
         """Replaces a set by what `how` makes of it, keeping its place among what was said."""
         place = next((i for i, p in enumerate(self.said) if (p.exercise, p.set) == key), len(self.said))
         gone = self.drop(key)
-        self.said[place:place] = list(how(gone))
+        self.told[place:place] = list(how(gone))
 
     def last(self, place: int | None = None) -> Performed | None:
         """The set said last: work or continuation, not a warm-up; of one exercise where it is given."""

@@ -1,9 +1,9 @@
 """Sets as they were said, before the plan completes them."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from decimal import Decimal
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Span
 from bot.training.report import Side, Stage
 from bot.training.units import Load
 
@@ -17,8 +17,26 @@ class SaidLoad:
     end: int
     signed: bool = False
     hand: bool = False
+    number_at: Span | None = field(default=None, compare=False)
+    """Where its number stands in a list typed as one."""
+    unit_at: Span | None = field(default=None, compare=False)
+    """Where its unit was said, with it or once for the message."""
     unit_said: bool = False
     halved: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Where the words of a set's values stand (folded text); `None` where no words say them."""
+
+    reps: Span | None = None
+    sets: Span | None = None
+    effort: Span | None = None
+    side: Span | None = None
+    number: Span | None = None
+    stage: Span | None = None
+    count: int = 1
+    """How many sets alike the words of `sets` said."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +60,7 @@ class SaidSet:
     """Repetitions that the plan fixes."""
     entry: int = 0
     """Which entry of the message it came from."""
+    words: Words = field(default=Words(), compare=False)
 
 
 @dataclass(frozen=True, slots=True)

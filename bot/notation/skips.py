@@ -7,6 +7,7 @@ denied (`can i skip`, `not skipping`) skips nothing.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.notation.answer import Span
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -24,8 +25,10 @@ class SkipsSaid:
     """Names that are skipped, as marks; whether the rest or a set of the exercise under way is; the places used."""
 
     names: tuple[Mark, ...]
-    rest: bool
-    current: bool
+    rest: Span | None
+    """The words that give up the rest."""
+    current: Span | None
+    """The words that give up what is left of the exercise under way."""
     places: frozenset[int]
     denied: tuple[Mark, ...] = ()
     """Names after a plain `no`: `no pullup bar here` skips nothing that the session lacks."""
@@ -37,7 +40,8 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
     names: list[Mark] = []
     places: set[int] = set()
-    rest = current = False
+    rest: Span | None = None
+    current: Span | None = None
     denied: list[Mark] = []
     every: list[Mark] = []
     for place, mark in enumerate(marks):
@@ -63,8 +67,9 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             denied += found if mark.kind is Kind.NO else []
             every += [m for m in found if _is_every(marks, m)]
             places |= used
-            rest |= is_rest
-            current |= is_current
+            at = (marks[min(used)].start, marks[max(used)].end) if used else (mark.start, mark.end)
+            rest = rest or (at if is_rest else None)
+            current = current or (at if is_current else None)
     return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every))
 
 
@@ -215,8 +220,8 @@ _WITH_IT = frozenset(
 )
 
 
-def read_finish(marks: Sequence[Mark]) -> bool:
-    """Whether the message says that the session is over: not where an exercise or a set is finished."""
+def read_finish(marks: Sequence[Mark]) -> Mark | None:
+    """The words that say that the session is over, if any: not where an exercise or a set is finished."""
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.FINISH:
             continue
@@ -236,8 +241,8 @@ def read_finish(marks: Sequence[Mark]) -> bool:
             m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
         ):
             continue
-        return True
-    return False
+        return mark
+    return None
 
 
 def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:

@@ -55,7 +55,19 @@ def test_explain_says_what_gave_what() -> None:
     lines = _run(args=("--explain", "60x5@9, knee 3/10"))
     assert "Bench Press, set 1: 60 kg x 5 rir 1" in lines
     assert any("knee" in line for line in lines)
-    assert any("60x5@9" in line and "Bench Press" in line for line in lines[2:])
+    assert "  “60” the load: 60 kg (kg: your unit)" in lines
+    assert "  “@9” the effort: rir 1" in lines
+    assert "  “knee 3/10” pain: knee" in lines
+    assert any(line.startswith("  not said: Bench Press") for line in lines)
+
+
+def test_explain_says_where_the_unsaid_came_from() -> None:
+    """A unit said once for the message, time by its name, a set's number as the set before."""
+    lines = _run(args=("--explain", "all in pounds: bench 135x5, plank 1 min 5 sec"))
+    assert "  “135” the load: 135 lb (lb: “pounds”)" in lines
+    assert "  “1 min 5 sec” the time: 65 sec" in lines
+    lines = _run(args=("--explain", "pulldown 50x12 > 35x8"))
+    assert "  not said: set 1 (as the set before)" in lines
 
 
 def test_explain_shows_the_readings_of_a_question() -> None:

@@ -2,10 +2,11 @@
 
 from decimal import Decimal
 
+from bot.notation.answer import Span
 from bot.notation.atoms import Amount, Join
 from bot.notation.context import Context
+from bot.notation.roles.state import State
 from bot.notation.said import SaidLoad
-from bot.notation.state import State
 from bot.training.plan import Drop, Measure, Mini
 from bot.training.report import Stage
 from bot.training.units import Load, Unit
@@ -24,10 +25,12 @@ LINKED = (Join.X, Join.FOR, Join.AT, Join.WITH)
 class Costs:
     """The plan of one exercise, weighing readings."""
 
-    def __init__(self, context: Context, unit: Unit) -> None:
+    def __init__(self, context: Context, unit: Unit, unit_at: Span | None = None) -> None:
         self.context = context
         self.unit = unit
         """Of numbers that name none."""
+        self.unit_at = unit_at
+        """Where that was said for the whole message."""
         exercise = context.exercise
         self.opens = context.open_sets
         beyond = max([len(exercise.sets), *(n for n, _ in context.filled)], default=0) + 1

@@ -1,122 +1,83 @@
-"""What marks and efforts do to a reading: stages, sides, repeats, `all`, corrections of what was just said."""
+"""What marks do to a reading: stages, sides, repeats, `all`, and what a part's end ends."""
 
 from collections.abc import Iterator
 from dataclasses import replace
-from decimal import Decimal
 
 from bot.notation.answer import AskKind
-from bot.notation.atoms import Amount, Counts, Effort, Join, Sign
-from bot.notation.emitting import Emitting
+from bot.notation.atoms import Sign
 from bot.notation.kinds import Kind
+from bot.notation.roles.rating import Rating
+from bot.notation.roles.state import State
 from bot.notation.said import Doubt, SaidSet
-from bot.notation.state import State
 from bot.training.plan import Drop, Mini
 from bot.training.report import Side, Stage
 
 
-class Steering(Emitting):
+class Steering(Rating):
     """Follows the marks between the amounts."""
 
-    def _effort(self, state: State, effort: Effort) -> State:
-        made = state.copy()
-        if effort.beyond:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        last = made.sets[-1] if made.sets else None
-        if effort.failed is not None and effort.failed > 0:
-            stale = last is None or last.rir is not None or (last.reps is not None and last.reps > effort.failed)
-            if made.fresh or (last is None) or (stale and made.mult is None):
-                amount = Amount(effort.start, effort.end, Join.SPACE, Decimal(effort.failed - 1), counts=Counts.REPS)
-                if made.fresh:
-                    made.chain = "L"
-                    amount = replace(amount, join=Join.FOR)
-                made = self._emit(made, amount, effort.failed - 1)
-                made.rate_last(Decimal(0))
-                return made
-            if last.reps not in (effort.failed - 1, None):
-                made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        elif effort.failed == -1:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        if made.fresh or not made.sets:
-            made.pending = effort.rir
-            return made
-        if made.side_named and made.side is not None and self.two_sided and not made.all_sets:
-            return self._side_effort(made, effort, made.side)
-        if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
-            made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        made.rate_last(effort.rir, made.all_sets, effort.end)
-        made.after_effort = True
-        return made
-
-    def _side_effort(self, state: State, effort: Effort, side: Side) -> State:
-        """The effort of one side, named after its sets (`L12 R10, right was to failure`) or before the next one."""
-        here = [i for i, s in enumerate(state.sets) if s.side is side and s.stage is Stage.WORK]
-        last = state.sets[-1]
-        if last.side is not None and last.side is not side and not (here and here[-1] == len(state.sets) - 2):
-            state.pending = effort.rir
-        elif here:
-            rated = replace(state.sets[here[-1]], rir=effort.rir, end=max(state.sets[here[-1]].end, effort.end))
-            state.sets = (*state.sets[: here[-1]], rated, *state.sets[here[-1] + 1 :])
-        elif last.count == 1 and last.stage is Stage.WORK and not last.same:
-            other = Side.RIGHT if side is Side.LEFT else Side.LEFT
-            both = {side: replace(last, side=side, rir=effort.rir, end=effort.end), other: replace(last, side=other)}
-            state.sets = (*state.sets[:-1], both[Side.LEFT], both[Side.RIGHT])
-        else:
-            state.doubts = (*state.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
-        return state
-
     def _sign(self, state: State, sign: Sign) -> Iterator[State]:
+        """What a mark makes of a reading; where it may mean two things, both."""
         made = state.copy()
+        at = (sign.start, sign.end)
         match sign.kind:
             case Kind.LEFT | Kind.RIGHT:
                 if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
                     made.cost += 0.1
-                made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT)
+                made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
             case Kind.LABEL:
-                made.label = None if sign.value is None else int(sign.value)
-                made.stage = Stage.WORK if made.stage is not Stage.WARMUP else made.stage
-            case Kind.DROP:
-                if made.fresh:
-                    made = self._alone(made)
-                made.stage = Stage.DROP
-                made.load = None
-                made.wants_load = sign.text.endswith("to")
-            case Kind.MINI:
-                made.stage = Stage.MINI
-            case Kind.WARMUP:
-                made = self._warmup(made, sign)
-            case Kind.WORKSET:
-                made.stage = Stage.WORK
+                made.label, made.label_at = None if sign.value is None else int(sign.value), at
+                if made.stage is not Stage.WARMUP:
+                    made.enter(Stage.WORK)
+            case Kind.DROP | Kind.MINI | Kind.WARMUP | Kind.WORKSET | Kind.ARROW:
+                made = self._stage(made, sign)
             case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART | Kind.COMMA:
                 yield from self._edge(made, sign)
                 return
-            case Kind.ARROW:
-                if made.fresh:
-                    made = self._alone(made)
-                made.stage = Stage.DROP
             case Kind.SAME:
-                yield self._same(made, sign)
-                return
+                made = self._same(made, sign)
             case Kind.ALL:
                 made = self._all(made, sign)
             case Kind.TIMES if sign.text == "twice" and made.sets:
                 last = made.sets[-1]
-                made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end))
+                words = replace(last.words, sets=at, count=2)
+                made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end, words=words))
                 made.index += 1
             case Kind.PLANNED | Kind.DONE:
                 made = self._planned(made, sign)
             case Kind.PLATES:
-                made.plates = (sign.start, sign.end)
+                made.plates = at
             case Kind.EACH if sign.text == "both" and not self.two_sided:
                 made = self._all(made, sign)
-            case Kind.EACH | Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
-                if sign.kind is not Kind.EACH:
-                    side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
-                    made.sets = (*made.sets[:-1], replace(made.sets[-1], side=side))
+            case Kind.LEFTPOST | Kind.RIGHTPOST if made.sets:
+                words = replace(made.sets[-1].words, side=at)
+                side = Side.LEFT if sign.kind is Kind.LEFTPOST else Side.RIGHT
+                made.sets = (*made.sets[:-1], replace(made.sets[-1], side=side, words=words))
             case _:
                 doubt = self._doubt_of(made, sign.kind)
                 if doubt is not None:
-                    made.doubts = (*made.doubts, Doubt(doubt, sign.start, sign.end))
+                    made.doubts = (*made.doubts, Doubt(doubt, *at))
         yield made
+
+    def _stage(self, state: State, sign: Sign) -> State:
+        """`drop`, `minis`, `warm up`, `working sets`, `>`: the stage of what follows, or of what was just said."""
+        at = (sign.start, sign.end)
+        match sign.kind:
+            case Kind.DROP:
+                state = self._alone(state) if state.fresh else state
+                state.enter(Stage.DROP, at)
+                state.load = None
+                state.wants_load = sign.text.endswith("to")
+            case Kind.ARROW:
+                state = self._alone(state) if state.fresh else state
+                state.enter(Stage.DROP, at)
+            case Kind.MINI:
+                state.enter(Stage.MINI, at)
+            case Kind.WORKSET:
+                state.enter(Stage.WORK)
+            case _:
+                state = self._warmup(state, sign)
+        return state
 
     def _doubt_of(self, state: State, kind: Kind) -> AskKind | None:
         """Why a mark makes the reading doubtful, if it does."""
@@ -137,27 +98,28 @@ class Steering(Emitting):
         state.since_edge = state.entry
         if sign.kind is Kind.COMMA:
             if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:
-                state.stage = Stage.WORK
+                state.enter(Stage.WORK)
             yield state
             return
         if state.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in state.sets):
-            state.stage = Stage.WORK
+            state.enter(Stage.WORK)
         if state.stage in (Stage.MINI, Stage.DROP) and sign.kind is not Kind.THEN:
-            state.stage = Stage.WORK
+            state.enter(Stage.WORK)
         yield from self._then(state, sign)
 
     def _warmup(self, state: State, sign: Sign) -> State:
         """`warm up` before its sets, or after them (`40x5 warm up`)."""
+        at = (sign.start, sign.end)
         if state.sets and state.stage is Stage.WORK and not state.fresh:
             entry = state.since_edge
             entry_sets = [s for s in state.sets if s.entry > entry or sign.text.split()[0] in ("to", "as", "for")]
             state.sets = (
                 *state.sets[: len(state.sets) - len(entry_sets)],
-                *(replace(s, stage=Stage.WARMUP) for s in entry_sets),
+                *(replace(s, stage=Stage.WARMUP, words=replace(s.words, stage=at)) for s in entry_sets),
             )
             state.index -= sum(s.count for s in entry_sets)
             return state
-        state.stage = Stage.WARMUP
+        state.enter(Stage.WARMUP, at)
         return state
 
     def _then(self, state: State, sign: Sign) -> Iterator[State]:
@@ -170,13 +132,13 @@ class Steering(Emitting):
         finish = planned.finish if planned is not None else None
         if state.sets[-1].stage is Stage.WORK and isinstance(finish, Drop):
             drop = state.copy()
-            drop.stage = Stage.DROP
+            drop.enter(Stage.DROP, (sign.start, sign.end))
             drop.load = None
             yield drop
             state.cost += 1.5
         elif state.sets[-1].stage is Stage.WORK and isinstance(finish, Mini):
             mini = state.copy()
-            mini.stage = Stage.MINI
+            mini.enter(Stage.MINI, (sign.start, sign.end))
             yield mini
             state.cost += 0.2
         yield state
@@ -193,6 +155,7 @@ class Steering(Emitting):
                 label=state.label,
                 entry=state.entry,
                 rir=state.pending,
+                words=state.words_before(),
             )
         )
         state.index += state.mult or 1
@@ -203,9 +166,9 @@ class Steering(Emitting):
 
     def _all(self, state: State, sign: Sign) -> State:
         """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
-        state.all_sets = True
+        state.all_sets, state.all_at = True, (sign.start, sign.end)
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
-            state.rate_last(state.sets[-1].rir, True)
+            state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)
         if sign.text == "all":
             return state
         if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:

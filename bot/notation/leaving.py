@@ -1,0 +1,74 @@
+"""What a message leaves out or ends: skips, a bare `done`, the end of the session."""
+
+from collections.abc import Sequence
+
+from bot.notation.alternatives import plan_ways
+from bot.notation.answer import AskKind, Meaning, Span
+from bot.notation.draft import Draft
+from bot.notation.kinds import Kind
+from bot.notation.reports import take
+from bot.notation.said import Doubt
+from bot.notation.skips import SkipsSaid, read_done
+from bot.notation.tokens import Mark
+
+
+def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
+    """A bare `done`: the current set as planned, or a question. Gives the words that end the session, where they do."""
+    is_done, name, every = read_done(marks)
+    if not is_done or draft.skipped or (name is not None and len(name.names) != 1):
+        return None
+    mark = next((m for m in marks if m.kind in (Kind.DONE, Kind.FINISH)), marks[0])
+    at = (mark.start, mark.end)
+    place = name.names[0] if name is not None else draft.under_way()
+    if place is None:
+        return at
+    context = draft.record.context(place)
+    if name is None and not any(draft.record.context(p).open_sets for p in range(len(draft.request.exercises))):
+        return at
+    if not context.open_sets:
+        if name is None:
+            draft.doubt(Doubt(AskKind.DONE, *at))
+        return None
+    if name is not None and len(context.open_sets) > 1:
+        ways = [plan_ways(context, n, *at) for n in (len(context.open_sets), 1)]
+        bounds = [w.bound for w in ways if w.doubt is None]
+        chosen = draft.doubt(Doubt(AskKind.DONE, *at), len(bounds), context.exercise.name)
+        if chosen is not None:
+            draft.keep(bounds[chosen], place, name)
+        return None
+    count = len(context.open_sets) if every else 1
+    take(draft, plan_ways(context, count, *at, needs_load=True), place, name)
+    return None
+
+
+def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
+    """Keeps the exercises with sets left that are given up; asks where a name fits several, or none."""
+    for mark in skips.names:
+        opens = [p for p in mark.names if draft.record.context(p).open_sets]
+        at = (mark.start, mark.end)
+        if not mark.names:
+            if mark.kind is Kind.NAME and mark not in skips.denied:
+                draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, *at))
+            continue
+        if len(mark.names) > 1 and len(opens) != 1 and mark not in skips.every:
+            if opens:
+                chosen = draft.doubt(Doubt(AskKind.WHICH_SKIP, *at), len(opens) + 1)
+                if chosen is not None:
+                    _skip(draft, opens if chosen == len(opens) else [opens[chosen]], at)
+            continue
+        _skip(draft, opens, at)
+    if skips.current is not None:
+        place = draft.under_way()
+        if place is not None and draft.record.context(place).open_sets:
+            _skip(draft, [place], skips.current)
+    if skips.rest is not None:
+        places = range(len(draft.request.exercises))
+        _skip(draft, [p for p in places if draft.record.context(p).open_sets], skips.rest)
+
+
+def _skip(draft: Draft, places: Sequence[int], at: Span) -> None:
+    for place in places:
+        name = draft.request.exercises[place].name
+        if name not in draft.skipped:
+            draft.skipped.append(name)
+            draft.note(at, Meaning.SKIP, name)

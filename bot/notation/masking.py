@@ -1,0 +1,16 @@
+"""Marks that have no bearing on the sets: they keep their place in the message, and nothing is made of them."""
+
+from collections.abc import Collection, Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+
+def masked(marks: Sequence[Mark], places: Collection[int]) -> list[Mark]:
+    """The marks with those at these places without bearing on the sets. Lines stay: they part what they part."""
+    gone = frozenset(places)
+    return [
+        replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone and m.kind is not Kind.LINE else m
+        for i, m in enumerate(marks)
+    ]

@@ -1,0 +1,87 @@
+"""A message in pieces: sentences, and what follows a correcting word inside one."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+
+def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
+    """The message in pieces: sentences, and what follows a correcting word inside one."""
+    pieces: list[list[Mark]] = [[]]
+    for place, mark in enumerate(marks):
+        if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
+            pieces[-1].append(mark)
+            if pieces[-1]:
+                pieces.append([])
+            continue
+        if (
+            mark.text == "got"
+            and any(m.text in ("tried", "attempted", "went") for m in pieces[-1])
+            and any(m.kind is Kind.X for m in pieces[-1])
+        ):
+            pieces.append([replace(mark, kind=Kind.MEANT)])
+            continue
+        again = (
+            mark.kind is Kind.AND
+            and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
+            and _labels_next(marks, place)
+        )
+        if again:
+            pieces.append([])
+            continue
+        starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
+        if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
+            pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
+            continue
+        no = mark.kind is Kind.NO and place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.SORRY)
+        if (starts or no) and _breaks(pieces[-1], marks, place):
+            pieces.append([])
+        pieces[-1].append(mark)
+    return [p for p in pieces if p]
+
+
+def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """Whether a correcting word starts a new piece: after numbers, before others, and not about a stored set."""
+    numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in piece)
+    wrote = any(m.kind is Kind.WROTE for m in piece)
+    return numbers and not wrote and _numbers_follow(marks, place) and not _has_label(piece)
+
+
+def _labels_next(marks: Sequence[Mark], place: int) -> bool:
+    """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
+    following = [m.kind for m in marks[place + 1 : place + 3]]
+    return following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET])
+
+
+def _waits(piece: Sequence[Mark]) -> bool:
+    """Whether a piece holds one number only, whose other half is still to come: `row 30, i mean 35 for 11`."""
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    halves = (Kind.NUM, Kind.NAME, Kind.DASH, Kind.COMMA, Kind.KG, Kind.LB, Kind.COLON)
+    return kinds.count(Kind.NUM) == 1 and all(k in halves for k in kinds)
+
+
+def _is_no(mark: Mark) -> bool:
+    return mark.text == "no"
+
+
+def _has_label(piece: Sequence[Mark]) -> bool:
+    """Whether the piece is about a stored set up to here: `set 1 should be 100`."""
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    if not kinds:
+        return False
+    entries = [i for i, k in enumerate(kinds) if k in (Kind.X, Kind.FOR, Kind.AT, Kind.COMMA)]
+    return (Kind.SET in kinds or Kind.ORD in kinds) and not entries
+
+
+def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
+    if marks[place].kind is Kind.SCRAP:
+        return True
+    for mark in marks[place + 1 : place + 6]:
+        if mark.kind in (Kind.NUM, Kind.BODY, Kind.RPE, Kind.RIR):
+            return True
+        if mark.kind not in (Kind.FILL, Kind.COMMA, Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.SET, Kind.LASTSET, Kind.NAME,
+                             Kind.COLON, Kind.STOP, Kind.DASH, Kind.ORD, Kind.NO):  # fmt: skip
+            return False
+    return False

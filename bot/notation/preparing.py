@@ -1,0 +1,79 @@
+"""From the folded text to the marks of sets: kinds given, hurts set aside, and all that is no set's without bearing."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.notation.answer import Request, Span
+from bot.notation.asides import with_asides
+from bot.notation.beside_hurt import bare_after, counted_hurts
+from bot.notation.denials import without_denied_warmups
+from bot.notation.kinds import Kind
+from bot.notation.masking import masked
+from bot.notation.names import session_index
+from bot.notation.ratings import without_ratings
+from bot.notation.relative import with_differences
+from bot.notation.script import Folded
+from bot.notation.segments import EDGES, NUMBERS
+from bot.notation.shaping import number_lines
+from bot.notation.tagging import read_kinds
+from bot.notation.thinning import thinned
+from bot.notation.tokens import Mark, read_marks
+from bot.notation.trade import with_lone_names
+
+
+@dataclass(frozen=True, slots=True)
+class Kinds:
+    """A message's marks with hurts without bearing; `hurt_names` are the places of names inside hurts."""
+
+    marks: list[Mark]
+    hurt_names: frozenset[int]
+
+
+def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
+    """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
+    typed = read_marks(folded.text)
+    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
+    marks = read_kinds(few, session_index(request.exercises))
+    at = folded.at
+    hurt = {
+        place
+        for place, mark in enumerate(marks)
+        if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
+    }
+    hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
+    hurt |= counted_hurts(marks, hurt)
+    hurt |= bare_after(marks, hurt)
+    names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
+    return Kinds(masked(marks, hurt - names), names)
+
+
+def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
+    """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
+    named = with_lone_names(without_denied_warmups(marks))
+    told = number_lines(without_ratings(_repeats(with_differences(with_asides(named))), hurts))
+    return masked(told, _was_meant(told)) if is_first else told
+
+
+def _was_meant(marks: Sequence[Mark]) -> set[int]:
+    """`supposed to be 60, did 57.5`: before anything is done, what should have been is the plan's."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.MEANT and mark.text.split()[0] in ("supposed", "should", "was", "meant", "were"):
+            at = place + 1
+            while at < len(marks) and marks[at].kind not in EDGES:
+                out.add(at)
+                at += 1
+    return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()
+
+
+def _repeats(marks: Sequence[Mark]) -> list[Mark]:
+    """`again` alone in its part is `same`."""
+    kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
+    out = list(marks)
+    for at, place in enumerate(kept):
+        if marks[place].kind is Kind.AGAIN:
+            starts = at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
+            ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
+            if starts and ends:
+                out[place] = replace(marks[place], kind=Kind.SAME)
+    return out

@@ -1,0 +1,138 @@
+"""The repetitions among the numbers: a set of their own, a drop's, a mini's, the other side's."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.answer import AskKind
+from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.roles.costs import LINKED
+from bot.notation.roles.loads import Loads
+from bot.notation.roles.state import State
+from bot.notation.said import Doubt, SaidLoad
+from bot.training.plan import Mini
+from bot.training.report import Side, Stage
+
+
+class RepCounts(Loads):
+    """What a number is as repetitions, seconds or metres."""
+
+    def _as_reps(self, state: State, amount: Amount, value: Decimal | None, minutes: bool = False) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if value is None or value != int(value) or value < 0 or value > 100_000:
+            return
+        reps = int(value)
+        if (minutes and state.minutes is not None) or (amount.lead and state.sets and state.sets[-1].same):
+            return
+        if amount.sign:
+            if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount):
+                mini = state.copy()
+                mini.enter(Stage.MINI)
+                yield self._emit(mini, amount, reps)
+            return
+        if join in LINKED and not _takes_reps(state, amount):
+            return
+        made = state
+        extra = 1.6 if chain in ("LR", "LRR", "LRRR") and join is Join.X else 0.0
+        if amount.lead and state.sets:
+            extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
+        seconds_after = (
+            self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
+        )
+        if seconds_after and state.sets:
+            merged = state.copy()
+            last = merged.sets[-1]
+            words = replace(last.words, reps=(last.words.reps[0] if last.words.reps else last.start, amount.end))
+            merged.sets = (*merged.sets[:-1], replace(last, reps=(last.reps or 0) + reps, end=amount.end, words=words))
+            merged.minutes = None
+            yield merged
+            return
+        pair = self._other_side(state, amount, reps)
+        if pair is not None:
+            yield pair
+            made = made.copy()
+            made.cost += 1.5
+        score = self._is_score(state, amount, reps)
+        made = self._emit(made, amount, reps)
+        if score:
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
+        made.cost += extra
+        made.minutes = reps if minutes else None
+        yield made
+        yield from self._other_reps(state, amount, reps, made)
+
+    def _other_reps(self, state: State, amount: Amount, reps: int, made: State) -> Iterator[State]:
+        """What repetitions may be instead of a set of their own; each makes that (`made`) less likely."""
+        near = (Join.START, Join.SPACE, Join.WITH, Join.COMMA)
+        if state.repeats and amount.join in near and not amount.spoken and state.sets and state.sets[-1].same:
+            again = state.copy()
+            load = SaidLoad(None, amount.start, amount.end)
+            last = again.sets[-1]
+            words = replace(last.words, reps=amount.number_at)
+            last = replace(last, same=False, load=load, reps=reps, end=amount.end, words=words)
+            again.sets = (*again.sets[:-1], last)
+            again.repeats = False
+            made.cost += 2.0 if amount.join is not Join.COMMA else 0.0
+            yield again
+        if not self.seconds and amount.join is Join.PLUS and state.stage is Stage.WORK and self._drops_next(state):
+            drop = state.copy()
+            drop.enter(Stage.DROP)
+            made.cost += 3.0
+            yield self._emit(drop, amount, reps)
+        if not self.seconds and self._may_be_mini(state, amount):
+            mini = state.copy()
+            mini.enter(Stage.MINI)
+            mini = self._emit(mini, amount, reps)
+            if amount.join is not Join.PLUS:
+                mini.enter(state.stage, state.stage_at)
+            made.cost += 3.0 if amount.join is Join.PLUS else 1.2
+            yield mini
+
+    def _is_score(self, state: State, amount: Amount, reps: int) -> bool:
+        """Whether two bare numbers with a slash may be a score out of ten: `4/10`."""
+        if amount.join is not Join.SLASH or reps != 10 or not state.sets or state.fresh:
+            return False
+        last = state.sets[-1]
+        low = last.reps is not None and last.reps < self.context.range_of(self.number(state.index - 1)).low
+        return last.entry == state.entry - 1 and low and state.chain == ""
+
+    def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
+        """`10/9` on an exercise of two sides: left, then right."""
+        last = state.sets[-1] if state.sets else None
+        if not self.two_sided or amount.join is not Join.SLASH or last is None or state.fresh:
+            return None
+        if last.side is not None or last.entry != state.entry - 1 or last.stage is not Stage.WORK or last.reps is None:
+            return None
+        made = state.copy()
+        words = replace(last.words, side=((last.words.reps or amount.at)[0], amount.end))
+        left = replace(last, side=Side.LEFT, end=amount.end, words=words)
+        right = replace(
+            left, side=Side.RIGHT, reps=reps, entry=state.entry, words=replace(words, reps=amount.number_at)
+        )
+        made.sets = (*made.sets[:-1], left, right)
+        made.chain = "LRR"
+        made.cost += self._reps_cost(reps, self.number(state.index - 1), Stage.WORK, made)
+        if max(reps, last.reps) > 2 * min(reps, last.reps):
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, last.start, amount.end))
+        return made
+
+    def _may_be_mini(self, state: State, amount: Amount) -> bool:
+        """Whether bare numbers after a set may be its minis: `+4`, or beside a planned mini finish."""
+        if not state.sets or state.stage is not Stage.WORK or amount.join in LINKED or state.fresh:
+            return False
+        if amount.join is Join.PLUS or amount.sign == 1:
+            return True
+        planned = self.context.planned(self.number(state.index - 1))
+        return planned is not None and isinstance(planned.finish, Mini) and amount.counts is Counts.UNSAID
+
+
+def _takes_reps(state: State, amount: Amount) -> bool:
+    """Whether what stands before a link leaves it to repetitions."""
+    chain, join = state.chain, amount.join
+    if chain not in ("", "L", "S", "HL", "SL", "LS", "LR", "LRR", "LRRR"):
+        return False
+    if amount.counts is not Counts.UNSAID:
+        return True
+    if join is Join.AT or (join is Join.WITH and (chain != "L" or state.bare)):
+        return False
+    return not (join is Join.FOR and chain in ("LR", "LRR", "LRRR", "S"))

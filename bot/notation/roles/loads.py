@@ -1,0 +1,114 @@
+"""The load among the numbers: before its repetitions, after them, or for the sets that follow."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.roles.costs import LINKED
+from bot.notation.roles.state import State
+from bot.notation.roles.steering import Steering
+from bot.notation.said import SaidLoad, SaidSet
+from bot.training.report import Stage
+
+
+class Loads(Steering):
+    """What a number is as a load."""
+
+    def _as_load(self, state: State, amount: Amount) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if not self.context.takes_load:
+            if amount.counts in (Counts.LOAD, Counts.S) or amount.body:
+                made = state.copy()
+                made.chain = chain + "L"
+                yield made
+            return
+        said = self._load_of(amount)
+        if said is None:
+            return
+        surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
+        if join is Join.AT and chain == "" and amount.lead and state.sets and surprise is None:
+            if state.sets[-1].load is None and state.sets[-1].entry == state.entry - 1 and not state.fresh:
+                late = state.copy()
+                late.chain = "R"
+                yield from self._load_after(late, amount, said)
+            return
+        if join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS"):
+            yield from self._load_after(state, amount, said)
+            return
+        if join in LINKED and chain not in ("", "S", "H"):
+            return
+        if join is Join.FOR and chain:
+            return
+        made = state.copy()
+        if chain == "S" and join is Join.X:
+            made.cost += 0.5 if surprise is not None else 1.5
+        if chain == "H":
+            made.hand = True
+        if made.fresh:
+            made = self._alone(made)
+        if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
+            same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
+            made.cost += 0.0 if same else 0.4
+        if made.stage is Stage.MINI and surprise is None:
+            return
+        made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
+        made.wants_load = False
+        made.load = replace(said, hand=said.hand or made.hand)
+        made.hand = False
+        made.fresh = True
+        made.bare = surprise is None
+        made.chain = chain + "L"
+        made.start = amount.start
+        yield made
+        if join in (Join.COMMA, Join.SPACE) and made.stage is Stage.WORK and self._may_drop(state, said):
+            drop = made.copy()
+            drop.enter(Stage.DROP)
+            yield drop
+        if (
+            amount.join in (Join.SPACE, Join.COMMA)
+            and made.sets
+            and made.sets[-1].load is None
+            and made.sets[-1].entry == state.entry - 1
+            and not state.fresh
+        ):
+            late = state.copy()
+            late.chain = "R"
+            late.cost += 0.2 if surprise is not None else 1.0
+            yield from self._load_after(late, amount, said)
+
+    def _load_after(self, state: State, amount: Amount, said: SaidLoad) -> Iterator[State]:
+        """A load said after its repetitions: `5 reps at 60`, `5x60`."""
+        made = state.copy()
+        number = self.number(made.index - 1)
+        last = made.sets[-1]
+        group = [s for s in made.sets if s.entry == last.entry]
+        if len(group) == 1 and _inherits(last) and amount.join in (Join.WITH, Join.AT):
+            made.sets = (*made.sets[:-1], replace(last, load=None))
+            group = [made.sets[-1]]
+        if last.stage is Stage.MINI:
+            return
+        if amount.join is Join.WITH:
+            group = [s for s in made.sets if s.load is None]
+            made.sets = (*(s for s in made.sets if s.load is not None), *group)
+        if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
+            assert said.load is not None
+            reps = last.reps or 0
+            made.cost += 1.2 if reps * 2 < self.context.range_of(number).low else 0.0
+            made.cost += 1.2 if made.order == "LR" else 0.0
+            made.order = made.order or "RL"
+            if self.last_load is None and self.context.planned_load(number) is None:
+                made.cost += 0.5
+        made.cost += self._load_cost(said, number, last.stage, made)
+        if last.stage is not Stage.WORK and amount.join is Join.X:
+            made.cost += 1.5
+        changed = [replace(s, load=said, end=max(s.end, amount.end)) if s.load is None else s for s in group]
+        made.sets = (*made.sets[: len(made.sets) - len(group)], *changed)
+        made.load = said
+        made.fresh = False
+        made.chain += "L"
+        yield made
+
+
+def _inherits(said: SaidSet) -> bool:
+    """Whether the load of a set was said with one before it: `60x7, 6 at 55`."""
+    return said.load is not None and said.load.end < said.start

@@ -1,0 +1,161 @@
+"""Every role that a number's words allow it."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bot.notation.answer import AskKind
+from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.roles.costs import LINKED
+from bot.notation.roles.sets import SetCounts
+from bot.notation.roles.state import State
+from bot.notation.said import Doubt, SaidLoad
+from bot.training.units import Load
+
+
+class Numbers(SetCounts):
+    """What a number may be, by what is said of it."""
+
+    def _amount(self, state: State, amount: Amount) -> Iterator[State]:
+        if state.mult and not state.mult_said and amount.join not in (Join.X, Join.FOR):
+            return
+        if amount.join not in LINKED or amount.lead:
+            state = state.copy()
+            state.chain = ""
+            state.entry += 1
+        yielded = False
+        for made in self._roles(state, amount):
+            yielded = True
+            yield made
+        if not yielded:
+            made = state.copy()
+            made.cost += 7
+            made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
+            yield made
+
+    def _roles(self, state: State, amount: Amount) -> Iterator[State]:
+        if amount.parts and not amount.clock and (amount.value is None or amount.counts is Counts.REPS):
+            yield from self._as_parts(state, amount)
+            if amount.value is None:
+                return
+        match amount.counts:
+            case Counts.UNSAID:
+                yield from self._unsaid(state, amount)
+            case Counts.SETS:
+                yield from self._as_sets(state, amount)
+            case Counts.TIMES:
+                yield from self._as_times(state, amount)
+            case Counts.REPS if amount.body and not amount.sign:
+                yield from self._body_reps(state, amount)
+            case Counts.REPS:
+                yield from self._as_reps(state, amount, amount.value)
+            case Counts.SECONDS | Counts.MINUTES | Counts.METRES | Counts.M:
+                yield from self._as_measure(state, amount)
+            case Counts.S if self.seconds:
+                yield from self._as_reps(state, amount, amount.value)
+            case Counts.LOAD | Counts.S:
+                yield from self._as_load(state, amount)
+
+    def _unsaid(self, state: State, amount: Amount) -> Iterator[State]:
+        """Every role of a number that says nothing of what it counts."""
+        if amount.plates:
+            plated = state.copy()
+            plated.plates = (amount.start, amount.end)
+            yield plated
+            return
+        if amount.same_reps:
+            yield self._emit(state, amount, None)
+            return
+        if amount.same_load or (amount.body and amount.value is None):
+            yield from self._as_load(state, amount)
+            return
+        if amount.clock:
+            yield from self._as_clock(state, amount)
+            return
+        if amount.value is not None:
+            reps_on_body = amount.body and not amount.sign
+            if reps_on_body:
+                pass
+            elif not amount.each or not self.two_sided or (self.context.is_per_hand and not amount.limb):
+                yield from self._as_load(state, amount)
+            if not amount.hand and not amount.total and not amount.body:
+                yield from self._as_reps(state, amount, amount.value)
+            elif amount.body and amount.sign == 0:
+                yield from self._body_reps(state, amount)
+            if not amount.sign and not amount.each:
+                yield from self._as_sets(state, amount)
+                yield from self._as_scale(state, amount)
+        splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
+        if amount.parts and splits:
+            yield from self._as_parts(state, amount)
+
+    def _as_times(self, state: State, amount: Amount) -> Iterator[State]:
+        """`5 times`: the repetitions of a load that waits for them or is to come, else the sets."""
+        if state.fresh or not state.sets:
+            yield from self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value)
+        if not state.fresh:
+            for made in self._as_sets(state, replace(amount, counts=Counts.SETS)):
+                made.cost += 0.0 if state.sets else 0.6
+                yield made
+
+    def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
+        """`12 bw`: repetitions on body weight."""
+        loaded = state.copy()
+        loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
+        loaded.fresh = False
+        yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
+
+    def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
+        if amount.value is None:
+            yield state
+            return
+        is_minutes = amount.counts is Counts.MINUTES or (amount.counts is Counts.M and self.seconds)
+        if self.seconds and (is_minutes or amount.counts is Counts.SECONDS):
+            yield from self._as_reps(state, amount, amount.value * 60 if is_minutes else amount.value, is_minutes)
+        elif self.metres and amount.counts in (Counts.METRES, Counts.M):
+            yield from self._as_reps(state, amount, amount.value)
+        else:
+            yield state
+
+    def _as_clock(self, state: State, amount: Amount) -> Iterator[State]:
+        first, second = amount.parts
+        if self.seconds:
+            yield from self._as_reps(state, amount, first * 60 + second)
+            return
+        loaded = replace(amount, clock=False, value=first, parts=())
+        reps = replace(amount, clock=False, value=second, parts=(), join=Join.COLON)
+        for made in self._as_load(state, loaded):
+            yield from self._as_reps(made, reps, second)
+
+    def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
+        """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
+        states = [state]
+        counts = Counts.REPS if amount.counts is Counts.REPS else Counts.UNSAID
+        if amount.value is not None and not amount.spoken:
+            state = state.copy()
+            state.cost += self._split_cost(amount, state)
+            states = [state]
+        for index, part in enumerate(amount.parts):
+            single = replace(
+                amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=counts
+            )
+            if amount.parts_at:
+                single = replace(single, parts_at=(amount.parts_at[index],))
+            following: list[State] = []
+            for each in states:
+                base = each
+                if index:
+                    base = each.copy()
+                    base.chain = ""
+                if base.chain == "" and amount.spoken and index == 0:
+                    following.extend(self._as_load(base, single))
+                elif counts is Counts.REPS:
+                    following.extend(self._as_reps(base, single, part))
+                else:
+                    if base.chain == "" or index == 0:
+                        following.extend(self._as_load(base, single))
+                    following.extend(self._as_reps(base, single, part))
+            states = following
+        for each in states:
+            if amount.spoken:
+                each.cost += 0.3
+            yield each

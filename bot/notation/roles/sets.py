@@ -1,0 +1,105 @@
+"""The number of sets among the numbers, before what they count or after it; and an effort after `@`."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bot.notation.atoms import Amount, Counts, Effort, Join
+from bot.notation.roles.costs import LINKED
+from bot.notation.roles.counts import RepCounts
+from bot.notation.roles.state import State
+from bot.training.report import Side, Stage
+
+
+class SetCounts(RepCounts):
+    """What a number is as sets alike, or as an effort."""
+
+    def _as_sets(self, state: State, amount: Amount) -> Iterator[State]:
+        chain, join = state.chain, amount.join
+        if amount.value is None or amount.value != int(amount.value) or not 1 <= amount.value <= 20:
+            return
+        count = int(amount.value)
+        said = amount.counts is Counts.SETS
+        if self._follows_set(state, amount, said):
+            if said and sum(x.stage is Stage.WORK for x in state.sets) > 1 and state.index == count:
+                yield state
+                return
+            yield self._sets_after(state, amount, count, said)
+            if not said or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
+                return
+        barred = join in (Join.AT, Join.WITH) or state.mult or (amount.lead and not said and join not in LINKED)
+        if (
+            barred
+            or (join in LINKED and chain not in ("", "L", "S"))
+            or (chain == "L" and join is Join.FOR and not said)
+        ):
+            return
+        yield from self._sets_before(state, amount, count, said)
+
+    def _follows_set(self, state: State, amount: Amount, said: bool) -> bool:
+        """Whether a number of sets can be that of the set just said: `60x5x3`, `60x5, 3 sets`, `x3`."""
+        chain, join = state.chain, amount.join
+        if not state.sets or state.fresh or state.sets[-1].stage is not state.stage:
+            return False
+        sided = state.sets[-1].side is Side.RIGHT and chain == "LRR"
+        if join in LINKED and chain not in ("LR", "R", "RL", "HLR") and not sided:
+            return False
+        if join is Join.FOR and not said and chain == "R":
+            return False
+        return said or join in (Join.X, Join.FOR) or amount.lead
+
+    def _sets_after(self, state: State, amount: Amount, count: int, said: bool) -> State:
+        made = state.copy()
+        last = made.sets[-1]
+        before = made.sets[-2] if len(made.sets) > 1 else None
+        if last.side is Side.RIGHT and before is not None and before.side is Side.LEFT and before.count == 1:
+            counted = replace(before, count=count, words=replace(before.words, sets=amount.at, count=count))
+            made.sets = (*made.sets[:-2], counted, last)
+        if last.count > 1 or last.stage is not Stage.WORK:
+            made.cost += 2
+        base = 0.0
+        if not said and state.chain == "R":
+            base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
+        made.cost += base + self._sets_cost(made.index - 1, count)
+        words = replace(last.words, sets=amount.at, count=count)
+        made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end), words=words))
+        made.index += count - 1
+        made.chain = state.chain + "S"
+        return made
+
+    def _sets_before(self, state: State, amount: Amount, count: int, said: bool) -> Iterator[State]:
+        chain = state.chain
+        made = state.copy()
+        made.cost += 0.8 if chain == "L" and not said else 0.0
+        made.mult = count
+        made.mult_said = said
+        made.chain = chain + "S"
+        made.mult_at = amount.at
+        yield made
+        if said and chain in ("", "L"):
+            header = state.copy()
+            header.chain = chain
+            header.expect = count
+            header.expect_from = header.index
+            header.cost += 0.1
+            yield header
+        if self.context.is_per_hand and count == 2 and not said and chain == "":
+            hand = state.copy()
+            hand.chain = "H"
+            hand.hand = True
+            yield hand
+
+    def _as_scale(self, state: State, amount: Amount) -> Iterator[State]:
+        """`@9`: an effort, where the number is at most ten."""
+        if amount.join is not Join.AT or amount.value is None or amount.value > 10:
+            return
+        if state.chain == "S" or (state.chain == "" and not amount.lead):
+            return
+        rir = 10 - amount.value
+        half = (rir * 2).to_integral_value() / 2
+        start = amount.start if amount.join_at is None else amount.join_at[0]
+        effort = Effort(start, amount.end, half, beyond=half != rir)
+        made = self._effort(state, effort)
+        made.chain += "E"
+        if amount.worded and not state.fresh and state.sets and state.sets[-1].load is None and self.context.takes_load:
+            made.cost += 1.2
+        yield made

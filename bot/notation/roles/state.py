@@ -1,0 +1,140 @@
+"""Where the beam of `roles` stands: what was read so far, and what waits for its other half."""
+
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.notation.answer import Span
+from bot.notation.said import Doubt, SaidLoad, SaidSet, Words
+from bot.training.report import Side, Stage
+
+
+@dataclass(slots=True, eq=False)
+class State:
+    """One reading in the making. Copied before it is changed."""
+
+    cost: float = 0.0
+    sets: tuple[SaidSet, ...] = ()
+    doubts: tuple[Doubt, ...] = ()
+    chain: str = ""
+    """The roles of the entry under way: `LR` after `60x5`."""
+    entry: int = 0
+    index: int = 0
+    """Work sets said so far."""
+    load: SaidLoad | None = None
+    """The load that holds for what follows."""
+    fresh: bool = False
+    """Whether that load waits for its first repetitions."""
+    bare: bool = False
+    """Whether nothing but its place says that it is a load."""
+    start: int = 0
+    order: str = ""
+    """Whether pairs so far were load first (`LR`) or repetitions first (`RL`)."""
+    repeats: bool = False
+    """Whether `same` was just said, which a number may change (`same but 4`)."""
+    wants_load: bool = False
+    """Whether a load must follow: `dropped to`."""
+    since_edge: int = 0
+    """The entry before the last comma or sentence."""
+    hand: bool = False
+    slashed: bool = False
+    """Whether that load came after a slash, where a drop was planned."""
+    mult: int | None = None
+    """Sets said before what they count."""
+    mult_said: bool = False
+    mult_at: Span | None = None
+    expect: int | None = None
+    """How many sets a list was announced to have."""
+    expect_from: int = 0
+    stage: Stage = Stage.WORK
+    stage_at: Span | None = None
+    """The words of that stage; `None` where the plan has it."""
+    side: Side | None = None
+    side_at: Span | None = None
+    side_named: bool = False
+    """Whether a side was said after the last set: what follows is of it."""
+    label: int | None = None
+    label_at: Span | None = None
+    pending: Decimal | None = None
+    """An effort said before its set."""
+    pending_at: Span | None = None
+    after_effort: bool = False
+    all_sets: bool = False
+    all_at: Span | None = None
+    spread: int | None = None
+    """To how many sets one set is spread; -1 for all that are open."""
+    minutes: int | None = None
+    """Seconds of minutes just said, which seconds may follow."""
+    planned: tuple[int, int] | None = None
+    plates: tuple[int, int] | None = None
+    """Plates or a bar, whose load is not said."""
+
+    def copy(self) -> "State":
+        """A state alike."""
+        made = object.__new__(State)
+        for slot in State.__slots__:
+            setattr(made, slot, getattr(self, slot))
+        return made
+
+    def put(self, said: SaidSet) -> None:
+        """Adds a set."""
+        self.sets = (*self.sets, said)
+        self.after_effort = False
+        self.side_named = False
+
+    def words_before(self) -> Words:
+        """Where the words stand that were said before a set and are of it: its number, its effort, how many alike."""
+        return Words(
+            sets=self.mult_at if self.mult else None,
+            count=self.mult or 1,
+            effort=self.pending_at,
+            number=self.label_at if self.label is not None else None,
+        )
+
+    def turn_to(self, side: Side, at: Span) -> None:
+        """What follows is of this side, as the words at `at` say."""
+        self.side = side
+        self.side_at = at
+        self.side_named = bool(self.sets)
+
+    def enter(self, stage: Stage, at: Span | None = None) -> None:
+        """What follows is of this stage: by the words at `at`, or as the plan has it."""
+        self.stage = stage
+        self.stage_at = at
+
+    def rate_last(self, rir: Decimal, at: Span | None, *, all_sets: bool = False) -> None:
+        """Gives the last set said (and its other side), or all of them, the effort that the words at `at` say."""
+        end = 0 if at is None else at[1]
+        place = len(self.sets) - 1
+        while place > 0 and self.sets[place].stage in (Stage.DROP, Stage.MINI):
+            place -= 1
+        if self.sets[place].stage in (Stage.DROP, Stage.MINI) or self.sets[-1].stage is Stage.DROP:
+            place = len(self.sets) - 1
+        out = list(self.sets)
+        if not all_sets and out[place].count > 1:
+            counted = out[place]
+            out[place : place + 1] = [replace(counted, count=counted.count - 1), replace(counted, count=1)]
+            place += 1
+        for index in range(len(out)) if all_sets else (place,):
+            words = replace(out[index].words, effort=at)
+            out[index] = replace(out[index], rir=rir, end=max(out[index].end, end), words=words)
+        last = out[place]
+        if last.side is Side.RIGHT and place > 0 and out[place - 1].side is Side.LEFT and not all_sets:
+            left = out[place - 1]
+            if left.rir is None:
+                out[place - 1] = replace(left, rir=rir, words=replace(left.words, effort=at))
+        self.sets = tuple(out)
+
+    def key(self) -> tuple[object, ...]:
+        """What tells this state from one that will go on alike."""
+        return (
+            self.sets,
+            self.chain,
+            self.load,
+            self.fresh,
+            self.mult,
+            self.stage,
+            self.side,
+            self.hand,
+            self.expect,
+            len(self.doubts),
+        )
