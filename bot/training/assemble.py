@@ -1,12 +1,14 @@
 """From a workout to the session of a day: loads put in, warm-ups, minutes; and the same again while it is under way."""
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
+from bot.training.catalogue_session import with_known_aliases
 from bot.training.exposure import lifted_sets
 from bot.training.gym import loadable
+from bot.training.orders import NO_ORDERS, Orders, ordered
 from bot.training.people import Gym, Workout
 from bot.training.plan import PlannedExercise, PlannedSession
 from bot.training.progress import NextLoads, next_loads
@@ -23,12 +25,22 @@ def fresh_state(exercise: PlannedExercise) -> State:
 
 
 def plan_session(
-    workout: Workout, gym: Gym, *, strengths: Mapping[str, State], held: Mapping[str, date], day: date
+    workout: Workout,
+    gym: Gym,
+    *,
+    strengths: Mapping[str, State],
+    held: Container[str],
+    day: date,
+    orders: Orders = NO_ORDERS,
 ) -> PlannedSession:
-    """The session that somebody is asked to do on this day: loads from what is known, on their own equipment."""
+    """The session that somebody is asked to do on this day: loads from what is known, on their own equipment, as far
+    as the coach's orders let them go. `held` are the exercises whose loads must not go up.
+
+    Each exercise goes by the catalogue's names for it too, where they are clear within the session.
+    """
     exercises = tuple(
-        _planned(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day))
-        for e in workout.exercises
+        with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders))
+        for e in with_known_aliases(ordered(workout, orders, day=day).exercises)
     )
     return PlannedSession(workout.title, exercises, session_minutes(exercises))
 
@@ -42,6 +54,7 @@ def next_for(
     day: date,
     done: tuple[Performed, ...] = (),
     pain: int | None = None,
+    orders: Orders = NO_ORDERS,
 ) -> NextLoads:
     """The loads of the sets that remain after `done`; of all sets where nothing is done yet."""
     return next_loads(
@@ -52,11 +65,19 @@ def next_for(
         done=lifted_sets(done),
         hold=held,
         pain=pain,
+        bound=orders.bound,
+        coach_load=orders.load_for(exercise.name, last_done=None if state is None else state.day),
     )
 
 
 def under_way(
-    session: Session, exercise: PlannedExercise, gym: Gym, before: State | None, *, held: bool
+    session: Session,
+    exercise: PlannedExercise,
+    gym: Gym,
+    before: State | None,
+    *,
+    held: bool,
+    orders: Orders = NO_ORDERS,
 ) -> PlannedExercise:
     """The exercise with the loads of its remaining sets as today's sets suggest; as planned where none is done."""
     done = tuple(p for p in session.done if p.exercise == exercise.name)
@@ -64,7 +85,7 @@ def under_way(
     still_open = [n for n in range(len(exercise.sets)) if n + 1 not in reported]
     if not reported or not still_open:
         return exercise
-    coming = next_for(exercise, gym, before, held=held, day=session.day, done=done)
+    coming = next_for(exercise, gym, before, held=held, day=session.day, done=done, orders=orders)
     sets = list(exercise.sets)
     for place, after in zip(reversed(still_open), reversed(coming.sets), strict=False):
         sets[place] = replace(sets[place], load=_this_week(exercise, gym, after.load) or sets[place].load)
@@ -84,7 +105,8 @@ def strength_after(session: Session, exercise: PlannedExercise, before: State | 
     return after_session(start, day=session.day, sets=lifted_sets(done), prescribed=exercise.sets, pain=pain)
 
 
-def _planned(exercise: PlannedExercise, gym: Gym, coming: NextLoads) -> PlannedExercise:
+def with_loads(exercise: PlannedExercise, gym: Gym, coming: NextLoads) -> PlannedExercise:
+    """The exercise with the loads, repetitions and warm-up that come next."""
     sets = tuple(
         replace(planned, load=_this_week(exercise, gym, after.load or planned.load), reps=after.reps)
         for planned, after in zip(exercise.sets, coming.sets, strict=True)
