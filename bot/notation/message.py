@@ -6,7 +6,6 @@ from datetime import date
 
 from bot.notation.amends import amend
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
-from bot.notation.clauses import other_times, talk_numbers
 from bot.notation.days import DaySaid, read_day
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
@@ -16,6 +15,7 @@ from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
 from bot.notation.minutes import MinutesSaid, read_minutes
+from bot.notation.other_times import other_times
 from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
@@ -26,6 +26,7 @@ from bot.notation.said import Doubt
 from bot.notation.script import read_script
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.skips import read_finish, read_skips
+from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
 from bot.notation.twice_told import told_twice
 from bot.notation.units_said import unit_for_all

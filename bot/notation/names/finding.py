@@ -1,0 +1,95 @@
+"""The names in a stretch of words: the longest first, left to right."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from bot.notation.abbreviations import EVERYDAY, HEADS
+from bot.notation.names.fitting import fits_of, is_whole
+from bot.notation.names.index import Index
+from bot.notation.names.said import TELLING, Word, read_words
+from bot.notation.spoken import NUMBER_WORDS
+
+LONGEST = 6
+"""Words of the longest name looked for."""
+_NEVER_ALONE = NUMBER_WORDS | {"assisted", "weighted", "bodyweight", "banded", "band"}
+"""Words of names that mean something else when they stand alone."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """A name at words `start` to `end`: the exercises it fits by place (none: the session lacks it).
+
+    `weak` marks words of everyday talk: a name only where numbers or a skip stand beside it.
+    """
+
+    start: int
+    end: int
+    exercises: tuple[int, ...]
+    weak: bool = False
+
+
+def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
+    """The names in a stretch of words that stand side by side."""
+    read = read_words(words, index)
+    hits: list[Hit] = []
+    run: list[Word] = []
+    joined_until = -1
+    for place, word in enumerate([*read, None]):
+        if word is not None:
+            run.append(word)
+            joined_until = word.last
+        elif place > joined_until:
+            if run:
+                hits.extend(_read_run(run, index))
+            run = []
+    return tuple(hits)
+
+
+def _read_run(run: list[Word], index: Index) -> list[Hit]:
+    """The names in a run of words of the trade: the longest first, left to right."""
+    hits: list[Hit] = []
+    at = 0
+    loose: list[Word] = []
+    while at < len(run):
+        for size in range(min(LONGEST, len(run) - at), 0, -1):
+            window = run[at : at + size]
+            fits = () if all(w.text in _NEVER_ALONE for w in window) else fits_of(window, index)
+            if fits:
+                weak = all(w.text in EVERYDAY for w in window) and not is_whole(window, fits, index)
+                hits.append(Hit(window[0].first, window[-1].last + 1, fits, weak))
+                at += size
+                break
+        else:
+            loose.append(run[at])
+            at += 1
+    if _clash(hits, loose, run):
+        return [Hit(run[0].first, run[-1].last + 1, ())]
+    telling = [w for w in loose if w.text not in EVERYDAY and (not w.guess or w.ways[0][0] in HEADS)]
+    if telling and (hits or any(w.text in HEADS or any(x in HEADS for way in w.ways for x in way) for w in run)):
+        strong = not hits or any(_touches(w, hits) for w in telling)
+        if strong:
+            return [Hit(run[0].first, run[-1].last + 1, ())]
+    if not hits and len(run) >= 2 and any(w.text in HEADS for w in run):
+        return [Hit(run[0].first, run[-1].last + 1, (), weak=True)]
+    return hits
+
+
+def _clash(hits: list[Hit], loose: list[Word], run: list[Word]) -> bool:
+    """Whether a word that tells exercises apart stands before a name that lacks it: `hack squat`, `incline row`."""
+    starts = {hit.start for hit in hits}
+    before = False
+    for word in run:
+        if before and word.first in starts:
+            return True
+        before = word in loose and (before or any(way[0] in TELLING for way in word.ways))
+    for one, two in pairwise(hits):
+        words = [w for w in run if one.start <= w.first < one.end]
+        heads = any(x in HEADS for w in words for way in w.ways for x in way)
+        if one.end == two.start and not heads and not set(one.exercises) & set(two.exercises):
+            return True
+    return False
+
+
+def _touches(word: Word, hits: list[Hit]) -> bool:
+    return any(word.last + 1 == hit.start or word.first == hit.end for hit in hits)

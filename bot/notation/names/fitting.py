@@ -1,0 +1,53 @@
+"""Which exercises of the session explain the words of a name."""
+
+from collections.abc import Sequence
+
+from bot.notation.names.index import Index
+from bot.notation.names.said import Word, read_words
+
+
+def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
+    """The exercises that explain every word of the window, the best fits only."""
+    best: dict[int, tuple[int, int, int]] = {}
+    for variant in index.variants:
+        extras = index.extras[variant.exercise]
+        used: set[str] = set()
+        spare = 0
+        for word in window:
+            for way in word.ways:
+                if all(w in variant.words for w in way):
+                    used.update(way)
+                    break
+            else:
+                if not all(w in extras for way in word.ways[:1] for w in way):
+                    break
+                spare += 1
+        else:
+            if used:
+                missing = len(variant.words - used)
+                quality = (0 if missing == 0 else 1, variant.rank, spare)
+                if variant.exercise not in best or quality < best[variant.exercise]:
+                    best[variant.exercise] = quality
+    if not best:
+        return ()
+    least = min(best.values())[:2]
+    return tuple(sorted(e for e, quality in best.items() if quality[:2] == least))
+
+
+def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
+    """All exercises that a name may mean, those too that another fits better: `curls` where one is called so."""
+    window = [w for w in read_words(words, index) if w is not None]
+    if not window:
+        return ()
+    found = {
+        variant.exercise
+        for variant in index.variants
+        if variant.rank == 0 and all(any(all(x in variant.words for x in way) for way in w.ways) for w in window)
+    }
+    return tuple(sorted(found))
+
+
+def is_whole(window: Sequence[Word], fits: tuple[int, ...], index: Index) -> bool:
+    """Whether the words are all of a name or alias of one of the exercises."""
+    said = {w for word in window for w in word.ways[0]}
+    return any(v.exercise in fits and v.rank == 0 and v.words == said for v in index.variants)

@@ -1,0 +1,120 @@
+"""The names of a session, each in all the ways that it may be called, ready for matching."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from bot.notation.abbreviations import ABBREVIATIONS, SYNONYMS, singular
+from bot.notation.wordlist import words
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+
+JOINED = frozenset(
+    words(
+        "pullup pushup pressup chinup situp stepup pulldown pushdown pressdown deadlift kickback pullover",
+        "facepull getup woodchop rollout deadbug birddog wallball curlup muscleup crossover",
+    )
+)
+_EQUIPMENT = frozenset(["barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
+_POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
+
+
+@dataclass(frozen=True, slots=True)
+class Variant:
+    """One way to call an exercise, as plain words; `rank` 0 is its name or an alias, 1 a synonym of one."""
+
+    exercise: int
+    words: frozenset[str]
+    rank: int
+
+
+@dataclass(frozen=True, slots=True)
+class Index:
+    """The names of a session, ready for matching."""
+
+    variants: tuple[Variant, ...]
+    extras: tuple[frozenset[str], ...]
+    words: frozenset[str]
+    spellings: tuple[str, ...]
+
+
+def _plain(words: Sequence[str]) -> tuple[str, ...]:
+    """Words without plurals, joined where gyms write one word: `pull ups` and `pullups` are the same."""
+    out: list[str] = []
+    for word in words:
+        single = singular(word)
+        if out and out[-1] + single in JOINED:
+            out[-1] = out[-1] + single
+        else:
+            out.append(single)
+    return tuple(out)
+
+
+def _split_name(name: str) -> tuple[str, ...]:
+    cleaned = "".join(c if c.isalnum() else " " for c in name.lower().replace("'", ""))
+    return _plain([w for w in cleaned.split() if w not in ("the", "a", "of", "with", "and", "on")])
+
+
+def expanded(word: str) -> tuple[tuple[str, ...], ...]:
+    """The word itself and what it may be short for, as plain words."""
+    ways: list[tuple[str, ...]] = [(word,)]
+    for key in (word, word + "s"):
+        ways += [_split_name(long) for long in ABBREVIATIONS.get(key, ())]
+    return tuple(dict.fromkeys(ways))
+
+
+@lru_cache(maxsize=256)
+def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure], ...]) -> Index:
+    """The index of a session's names (with aliases, style, sides and measure of each)."""
+    variants: list[Variant] = []
+    extras: list[frozenset[str]] = []
+    for place, (name, aliases, style, sides, measure) in enumerate(session):
+        own = frozenset(w for text in (name, *aliases) for w in _split_name(text))
+        for text in (name, *aliases):
+            words = _split_name(text)
+            forms = {frozenset(words)}
+            for index, word in enumerate(words):
+                for way in expanded(word)[1:]:
+                    forms.add(frozenset((*words[:index], *way, *words[index + 1 :])))
+            for form in forms:
+                variants.append(Variant(place, form, 0))
+                variants.extend(Variant(place, other, 1) for other in _synonyms(form))
+        extras.append(_extras(own, style, sides, measure))
+    words_all = frozenset(w for v in variants for w in v.words)
+    spellings = tuple(sorted(w for w in words_all if len(w) >= 4 and w.isalpha()))
+    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings)
+
+
+def _synonyms(form: frozenset[str]) -> list[frozenset[str]]:
+    found = []
+    for one, two in SYNONYMS:
+        first, second = frozenset(_split_name(one)), frozenset(_split_name(two))
+        for a, b in ((first, second), (second, first)):
+            if a <= form and not b <= form:
+                found.append((form - a) | b)
+    return found
+
+
+def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure) -> frozenset[str]:
+    """Words that go without saying for the exercise."""
+    extra = {"flat", "regular", "normal", "conventional", "olympic", "strict"}
+    if not own & _POSTURE:
+        extra |= {"standing"}
+    if not own & _EQUIPMENT:
+        if style is LoadStyle.TOTAL:
+            extra |= {"barbell", "bar"}
+        if style is LoadStyle.PER_HAND:
+            extra |= {"dumbbell"}
+    if style is LoadStyle.BODYWEIGHT:
+        extra |= {"weighted", "bodyweight", "assisted", "banded"}
+    if sides == 2:
+        extra |= {"single", "arm", "leg"}
+    if measure is Measure.SECONDS:
+        extra |= {"hold"}
+    if measure is Measure.METRES:
+        extra |= {"walk", "carry"}
+    return frozenset(extra - own)
+
+
+def session_index(exercises: tuple[PlannedExercise, ...]) -> Index:
+    """The index of these exercises, kept for the sessions read last."""
+    return index_of(tuple((e.name, e.aliases, e.load_style, e.sides, e.measure) for e in exercises))

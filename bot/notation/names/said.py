@@ -1,0 +1,117 @@
+"""The words of the trade in what was said: known, short for others, or misspelt."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
+
+from bot.notation.abbreviations import ABBREVIATIONS, EVERYDAY, HEADS, QUALIFIERS, singular, vocabulary
+from bot.notation.lexicon import lexicon_words
+from bot.notation.names.index import JOINED, Index, expanded
+from bot.notation.wordlist import words
+
+TELLING = QUALIFIERS - frozenset(
+    words(
+        "good dead half high low power straight double wall box pause tempo block rack belt bar toe floor step",
+        "walking mountain assault cross country over weighted bodyweight push pull dip chin sit jump side v",
+    )
+)
+"""Words which before a name make it another exercise."""
+_REAL = frozenset(
+    words(
+        "invented process progress depress express impress compress stress dress fresh bunch beach reach teach",
+        "leach lunch punch inches patch hurl girl pearl early leap leg's grows throws shows crow brow grow know",
+        "slow now cow row's raid praise rinse rise rises raised braise ruse house horse hose close chose clause",
+        "glue blue clue flue plan plans plant plank's blank flank thank drank swung swinging sling bring wing",
+        "wings king strong string stretch squash squad squirt quart quarts tire tired thirst trust crust bust",
+        "burst bridges fridge ridge bride pride side hide tide quads curly carrying carried marry carriage cherry",
+        "berry jumping jumbled bump pump dump crouch couch cough hang hangs hanged hands handed land band sand",
+        "chess chase cheese guest crest best nest rest roast toast coast boast pushing pulling bulled fuller",
+        "pullover sitter clear cleaner learn lean cream steam team dead head deal death breath bread bench's",
+        "wrench trench french thrush crush brush shrub shrugged rope hope ropes ripe stop shop chop top drop crop",
+    )
+)
+"""Everyday words a slip away from an exercise's: they name none."""
+_SHORT = frozenset(("row", "dip", "fly"))
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A said word, plain, over the raw words `first` to `last`; what it may stand for, and how well it is known."""
+
+    text: str
+    first: int
+    last: int
+    ways: tuple[tuple[str, ...], ...]
+    known: bool
+    """In the session's names or the vocabulary; a guess by spelling otherwise."""
+    guess: bool
+
+
+@lru_cache(maxsize=4096)
+def _near(word: str, spellings: tuple[str, ...]) -> tuple[str, ...]:
+    """The names' words that this is a near spelling of: one slip up to six letters, two from seven on."""
+    if len(word) < 4:
+        return tuple(o for o in ("row", "dip", "fly") if sorted(o) == sorted(word) and o in _SHORT and o != word)
+    best: list[tuple[int, str]] = []
+    for other in spellings:
+        slips = 1 if max(len(word), len(other)) < 7 else 2
+        if abs(len(word) - len(other)) > slips:
+            continue
+        distance = OSA.distance(word, other, score_cutoff=slips)
+        if distance <= slips and (word[0] == other[0] or distance == 1):
+            best.append((distance, other))
+    if not best:
+        return ()
+    least = min(best)[0]
+    return tuple(other for distance, other in best if distance == least)
+
+
+def _is_trade(word: str) -> bool:
+    return word in vocabulary() or word in HEADS
+
+
+def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
+    """Each said word of the trade, or `None` for other talk (and the word that was joined to the one before)."""
+    out: list[Word | None] = []
+    for place, raw in enumerate(words):
+        single = singular(raw)
+        before = out[-1] if out else None
+        if before is not None and before.text + single in JOINED and before.last == place - 1:
+            joined = before.text + single
+            out[-1] = Word(joined, before.first, place, expanded(joined), True, False)
+            out.append(None)
+            continue
+        ways = expanded(single)
+        if raw in ABBREVIATIONS:
+            ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
+        if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
+            out.append(Word(single, place, place, ways, True, False))
+        elif raw in lexicon_words():
+            pairs = place + 1 < len(words) and single + singular(words[place + 1]) in JOINED
+            out.append(Word(single, place, place, ways, True, False) if pairs else None)
+        else:
+            out.append(_guess(raw, single, place, index))
+    return out
+
+
+def _guess(raw: str, single: str, place: int, index: Index) -> Word | None:
+    if raw in _REAL:
+        return None
+    near = _near(single, index.spellings) or _near(raw, index.spellings)
+    if near:
+        return Word(single, place, place, tuple((n,) for n in near), True, True)
+    for cut in range(3, len(raw) - 2):
+        first, second = singular(raw[:cut]), singular(raw[cut:])
+        if first in index.words and second in index.words:
+            return Word(single, place, place, ((first, second),), True, False)
+    near = tuple(n for n in _near(single, _TRADE_SPELLINGS) if n not in lexicon_words())
+    if near and (len(single) >= 6 or any(n in TELLING for n in near)):
+        return Word(single, place, place, tuple((n,) for n in near), True, True)
+    return None
+
+
+_TRADE_SPELLINGS = tuple(
+    sorted({w for w in vocabulary() if len(w) >= 5 and w not in EVERYDAY} | {"hack", "front", "smith", "seal"})
+)

@@ -1,0 +1,88 @@
+"""Words of another time or another person than this session: plans, wishes, last week's, a mate's."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_DOING = (
+    "did",
+    "got",
+    "managed",
+    "made",
+    "ended",
+    "but",
+    "only",
+    "just",
+    "actual",
+    "actually",
+    "instead",
+    "so",
+    "today",
+)
+_PAST = ("last", "used", "my", "pb", "pr", "best", "personal", "previous", "record", "since", "back in")
+_NOW = ("but", "today", "now", "tonight", "instead", "actual")
+_HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
+
+
+def other_times(marks: Sequence[Mark]) -> set[int]:
+    """The places of numbers that are no set of this session: plans, wishes, last week's, and things counted.
+
+    What is told of another time reaches to the end of its part, or to a word of doing (`going for 8 but got 7`).
+    """
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
+            out |= _reach(marks, place)
+        elif mark.kind is Kind.TALKNUM or (
+            mark.kind is Kind.INSTEAD and place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM
+        ):
+            out |= _next_number(marks, place)
+    return out
+
+
+def _reach(marks: Sequence[Mark], place: int) -> set[int]:
+    reached = {place}
+    at = place + 1
+    hoping = marks[place].text.split()[-1] in _HOPED
+    while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
+        mark = marks[at]
+        doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
+        if (
+            marks[place].kind is Kind.OTHERTIME
+            and mark.text in doing
+            and not (hoping and mark.text in ("only", "just"))
+        ):
+            break
+        if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
+            break
+        reached.add(at)
+        hoping = mark.text in _HOPED
+        at += 1
+    before = place - 1
+    bare = before >= 0 and marks[before].kind is Kind.NUM
+    bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
+    if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
+        reached.add(before)
+    return reached
+
+
+def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
+    at = place
+    reached = {place}
+    while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
+        at += 1
+        if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
+            following = marks[at + 1].kind if at + 1 < len(marks) else None
+            if following in (Kind.METRES, Kind.M):
+                return {place}
+            if following is Kind.SLASH and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
+                reached |= {at + 1, at + 2}
+            if following in (Kind.X, Kind.FOR) and marks[place].text not in ("weighed", "weigh", "weighed in at"):
+                return {place}
+            reached.add(at)
+            if following in (Kind.KG, Kind.LB, Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.M, Kind.WORD):
+                reached.add(at + 1)
+            return reached
+    return {place}

@@ -1,0 +1,93 @@
+"""Numbers in words (`twice`, `a triple`), and numbers that count something else than a set's."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.shaping.neighbours import LINKS, PREFIXES, is_number, kind_at, mark_at
+from bot.notation.tokens import Mark
+
+_LOW = {"single": 1, "singles": 1, "double": 2, "doubles": 2, "triple": 3, "triples": 3}
+
+
+def counts_in_words(marks: list[Mark]) -> list[Mark]:
+    """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if _is_of_how_many(marks, place):
+            continue
+        if mark.kind is Kind.MINUTES and [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]:
+            whole = out.pop().value if out and out[-1].kind is Kind.NUM else None
+            out.append(replace(mark, kind=Kind.NUM, value=(whole or Decimal(1)) + Decimal("0.5")))
+            out.append(replace(mark, start=mark.end))
+            continue
+        count = _LOW.get(mark.text)
+        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(mark_at(marks, place - 1)):
+            out.append(replace(mark, kind=Kind.FILL))
+            continue
+        if mark.kind is Kind.TIMES and mark.text == "twice":
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
+            out.append(replace(mark, kind=Kind.SETS, start=mark.end))
+        elif mark.kind is Kind.MINUTES and not is_number(mark_at(marks, place - 1)) and mark.text in ("minute", "min"):
+            half = place > 1 and marks[place - 2].text == "half"
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal("0.5") if half else Decimal(1)))
+            out.append(replace(mark, start=mark.end))
+        elif (
+            mark.kind is Kind.NUM
+            and mark.value is not None
+            and 2 <= mark.value <= 4
+            and marks[place - 1 if place else 0].text.split()[-1:]
+            in (["last"], ["next"], ["other"], ["final"], ["remaining"])
+            and kind_at(marks, place + 1) not in (Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.KG, Kind.LB)
+        ):
+            out.append(mark)
+            out.append(replace(mark, kind=Kind.SETS, start=mark.end))
+        elif count is not None and (
+            (out and out[-1].kind in (Kind.FOR, Kind.X)) or kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+        ):
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(count)))
+            out.append(replace(mark, kind=Kind.REPS, start=mark.end))
+        else:
+            out.append(mark)
+    return out
+
+
+def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:
+    """The `3` of `set 2 of 3` and `set 2/3`."""
+    if marks[place].kind is not Kind.NUM or place < 3 or marks[place - 3].kind is not Kind.SET:
+        return False
+    between = marks[place - 1]
+    return marks[place - 2].kind is Kind.NUM and (between.text == "of" or between.kind is Kind.SLASH)
+
+
+def either(marks: list[Mark]) -> list[Mark]:
+    """`twelve or thirteen`: not known which."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.OR and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
+            out.append(replace(mark, kind=Kind.SLIP))
+        else:
+            out.append(mark)
+    return out
+
+
+def counted(marks: list[Mark]) -> list[Mark]:
+    """A bare number that counts something outside the lexicon (`2 coffees`), or sets to come, is no set's."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
+        before, after = kind_at(marks, place - 1), kind_at(marks, place + 1)
+        weighed = mark.value is not None and (mark.value >= 40 or mark.value != int(mark.value))
+        if before is Kind.BODY and weighed and after not in LINKS:
+            out[place] = replace(mark, kind=Kind.COUNTED)
+            out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
+            continue
+        if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
+            continue
+        if after is Kind.WORD or (
+            after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)
+        ):
+            out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)
+    return out

@@ -1,0 +1,100 @@
+"""Efforts beside their numbers: ranges taken for their middle, words before or after what they rate."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.shaping.neighbours import SEPARATORS, is_number, kind_at, mark_at
+from bot.notation.tokens import Mark
+
+
+def ranges(marks: list[Mark]) -> list[Mark]:
+    """`rpe 8-9`, `2 to 3 left`: a range of effort is its middle, to the nearest half (halves between round up)."""
+    out: list[Mark] = []
+    at = 0
+    effort: tuple[Kind, ...] = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.FEELS, Kind.COULD, Kind.MORE)
+    if not any(m.kind is Kind.RIGHT for m in marks):
+        effort = (*effort, Kind.LEFT)
+    while at < len(marks):
+        mark = marks[at]
+        joined = kind_at(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.AND)
+        second = mark_at(marks, at + 2)
+        if mark.kind is Kind.NUM and kind_at(marks, at + 1) is Kind.SLASH and second is not None and second.value == 10:
+            rated = [m.kind for m in (*out[-1:], *marks[at + 3 : at + 4])]
+            if Kind.RPE in rated and mark.value is not None and mark.value <= 10:
+                out.append(replace(mark, end=second.end))
+                at += 3
+                continue
+        if mark.kind is Kind.NUM and joined and second is not None and second.kind is Kind.NUM:
+            low, high = mark.value, second.value
+            before = mark_at(out, len(out) - 1)
+            said = before is not None and before.kind in (*effort, Kind.AT)
+            said = said or kind_at(marks, at + 3) in effort
+            if said and low is not None and high is not None and low < high <= low + 2 and high <= 10:
+                is_at = before is not None and before.kind is Kind.AT
+                if not (is_at and kind_at(marks, at + 3) in (Kind.KG, Kind.LB, Kind.REPS)):
+                    middle = ((low + high) * 1).quantize(Decimal(1)) / 2
+                    out.append(replace(mark, end=second.end, value=middle, parts=()))
+                    at += 3
+                    continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def efforts(marks: list[Mark]) -> list[Mark]:
+    """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`."""
+    sided = any(m.kind is Kind.RIGHT for m in marks)
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before, after = mark_at(out, len(out) - 1), mark_at(marks, place + 1)
+        kind = mark.kind
+        if kind is Kind.REPS and is_number(before) and kind_at(marks, place + 1) is Kind.TANK:
+            continue
+        if kind in (Kind.RPE, Kind.RIR) and not is_number(after):
+            reaches = after is not None and after.kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH)
+            if reaches and is_number(mark_at(marks, place + 2)):
+                out.append(mark)
+                continue
+            post = Kind.RPEPOST if kind is Kind.RPE else Kind.RIRPOST
+            kind = post if is_number(before) else Kind.GAP
+        elif kind is Kind.AT and before is not None and before.kind is Kind.LASTSET and _rates_last(marks, place, out):
+            kind = Kind.RPE
+        elif kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH) and before is not None:
+            if before.kind in (Kind.RPE, Kind.RIR) and is_number(after):
+                continue
+            if kind is Kind.AT and after is not None and after.kind in (Kind.RPE, Kind.RIR):
+                continue
+        elif kind is Kind.LEFT and is_number(before) and not sided and not mark.tight:
+            kind = Kind.TANK if mark.text == "left" and _small(before) else kind
+        elif kind is Kind.EMPTY and mark.text.endswith("failed") and after is not None and after.kind is Kind.ORD:
+            kind = Kind.FAILED
+        elif kind is Kind.FEELS and not (is_number(after) and after is not None and _is_scale(after)):
+            kind = Kind.GAP
+        elif kind is Kind.COULD:
+            more = kind_at(marks, place + 2) in (Kind.MORE, Kind.TANK, Kind.LEFT)
+            more = more and is_number(after)
+            if not (more or kind_at(marks, place + 1) is Kind.ANOTHER):
+                kind = Kind.GAP if is_number(after) is False else Kind.FILL
+        elif kind is Kind.TANK and not (before is not None and before.kind in (Kind.NUM, Kind.ANOTHER)):
+            kind = Kind.GAP
+        if kind is not Kind.FILL:
+            out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
+
+
+def _rates_last(marks: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:
+    """`70: 6 6 5, last one at 9`: the effort of the last set, where its repetitions were said before."""
+    after = mark_at(marks, place + 1)
+    ends = mark_at(marks, place + 2) is None or kind_at(marks, place + 2) in SEPARATORS
+    said = sum(is_number(m) for m in before) >= 2
+    return ends and said and after is not None and after.kind is Kind.NUM and _is_scale(after)
+
+
+def _small(mark: Mark | None) -> bool:
+    return mark is not None and mark.value is not None and mark.value <= 10
+
+
+def _is_scale(mark: Mark) -> bool:
+    return mark.value is not None and 5 <= mark.value <= 10

@@ -1,0 +1,91 @@
+"""Warm-ups that are only told of, and drops and minis said after their numbers."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.shaping.neighbours import LINKS, SEPARATORS, TAILS, is_number, kind_at, mark_at
+from bot.notation.tokens import Mark
+
+
+def warmed(marks: list[Mark]) -> list[Mark]:
+    """`warmed up, 60x5` and `10 min to warm up` tell of no warm-up sets."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        kind = mark.kind
+        if kind is Kind.WARMUP:
+            ends = kind_at(marks, place + 1) in (Kind.COMMA, Kind.STOP, Kind.AND, Kind.THEN, Kind.LINE)
+            part = [m.kind for m in marks[place + 1 : place + 4]]
+            before = [m.kind for m in marks[max(0, place - 2) : place]]
+            timed = (
+                part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
+            )
+            if timed or (ends and mark.text.startswith("warmed")) or kind_at(marks, place + 1) is Kind.DONE:
+                kind = Kind.GAP
+        out.append(mark if kind is mark.kind else replace(mark, kind=kind))
+    return out
+
+
+def dropped(marks: list[Mark]) -> list[Mark]:
+    """`8 on the drop` becomes `drop 8`; `4 4 3 minis` becomes `minis 4 4 3`."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        kind = mark.kind
+        counted = len(out) < 2 or out[-2].kind not in LINKS
+        if kind is Kind.MINI and mark.text.endswith(" of") and out and out[-1].kind is Kind.NUM and counted:
+            count = out.pop()
+            out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
+            continue
+        leads = (
+            kind in (Kind.DROP, Kind.MINI)
+            and not any(is_number(m) for m in out)
+            and kind_at(marks, place + 1) is Kind.COMMA
+            and is_number(mark_at(marks, place + 2))
+        )
+        trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1) and not leads
+        if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
+            out.append(replace(mark, kind=Kind.GAP))
+            continue
+        if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
+            start = len(out)
+            while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
+                if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
+                    break
+                if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
+                    break
+                if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
+                    break
+                start -= 1
+            if kind is not Kind.MINI:
+                kind = Kind.DROP
+            out.insert(
+                start,
+                replace(mark, kind=kind, start=out[start].start, end=out[start].start) if start < len(out) else mark,
+            )
+            joins = (Kind.AND, Kind.THEN, Kind.COMMA, Kind.PLUS, Kind.SLASH)
+            if kind is Kind.DROP and start > 0 and out[start - 1].kind in joins:
+                out.pop(start - 1)
+            continue
+        out.append(mark)
+    return out
+
+
+def _reaches(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number follows, with at most a link or a colon before it."""
+    for mark in marks[place : place + 3]:
+        if is_number(mark) or mark.kind in (Kind.BODY, Kind.SAMELOAD):
+            return True
+        if mark.kind not in (
+            Kind.COLON,
+            Kind.AT,
+            Kind.WITH,
+            Kind.FOR,
+            Kind.WAS,
+            Kind.DASH,
+            Kind.TO,
+            Kind.PLUS,
+            Kind.X,
+            Kind.SIGN,
+        ):
+            return False
+    return False

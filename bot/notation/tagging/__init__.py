@@ -1,0 +1,71 @@
+"""Marks given their kinds: names first, then spoken numbers, then the longest phrases of the lexicon.
+
+A word outside the lexicon that is a slip away from one word of it is taken for that word; short words never are.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.abbreviations import singular
+from bot.notation.kinds import Kind
+from bot.notation.lexicon import Node, fillers, phrase_tree
+from bot.notation.names import Index, read_names
+from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
+from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS, read_spoken
+from bot.notation.tagging.mending import is_slip, mended
+from bot.notation.tagging.naming import with_names
+from bot.notation.tagging.ordinals import ordinal_at
+from bot.notation.tagging.phrases import kind_meant, longest_phrase
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+__all__ = ["read_kinds"]
+
+
+_COUNTABLE = (Kind.REPS, Kind.SETS, Kind.SET, Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.X, Kind.KG, Kind.LB,
+              Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.RPE, Kind.EACH)  # fmt: skip
+_COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR, Kind.LEFT, Kind.RIGHT)
+
+
+def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """The marks with kinds; a phrase of several words is one mark over all of them."""
+    corrected = with_names(mended(marks, index), index)
+    out: list[Mark] = []
+    at = 0
+    while at < len(corrected):
+        mark, at = _next(corrected, at, out)
+        out.append(mark)
+    return [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
+
+
+def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a `one` counts nothing: `an easy one`, `one exercise to go`."""
+    if marks[place].kind is not Kind.NUM or marks[place].text not in ("one", "zero", "nil", "nought"):
+        return False
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    before = marks[place - 1].kind if place else None
+    return after not in _COUNTABLE and before not in _COUNTING
+
+
+def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
+    """The next mark with its kind, and where the one after it starts."""
+    mark = marks[at]
+    if mark.kind in (Kind.NAME, Kind.WEAK, Kind.LINE, Kind.BAD):
+        return mark, at + 1
+    phrase = longest_phrase(marks, at)
+    spoken = read_spoken(marks, at)
+    if spoken is not None and (phrase is None or spoken[1] >= phrase[1]):
+        return spoken
+    ordinal = ordinal_at(marks, at, before)
+    if ordinal is not None and (phrase is None or ordinal[1] >= phrase[1]):
+        return ordinal
+    if phrase is not None:
+        kinds, end = phrase
+        text = " ".join(m.text for m in marks[at:end])
+        return replace(mark, kind=kind_meant(mark, kinds, before), text=text, end=marks[end - 1].end), end
+    if mark.kind is Kind.WORD and mark.text in fillers():
+        return replace(mark, kind=Kind.FILL), at + 1
+    if mark.kind is Kind.WORD and is_slip(marks, at):
+        return replace(mark, kind=Kind.SLIP), at + 1
+    return mark, at + 1

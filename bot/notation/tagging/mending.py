@@ -1,0 +1,102 @@
+"""Slips of the thumb put right before the kinds are given, and those that cannot be, seen."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.abbreviations import singular
+from bot.notation.kinds import Kind
+from bot.notation.lexicon import phrase_tree
+from bot.notation.names import Index
+from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
+from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+SLIPS = {
+    "teh": "the",
+    "fro": "for",
+    "adn": "and",
+    "nad": "and",
+    "wiht": "with",
+    "wth": "with",
+    "taht": "that",
+    "thsi": "this",
+    "jsut": "just",
+    "tehn": "then",
+    "thn": "then",
+    "an": "an",
+    "eacg": "each",
+    "eahc": "each",
+    "lfet": "left",
+    "frm": "from",
+    "foor": "for",
+    "forr": "for",
+    "tank.": "tank",
+    "fore": "for",
+    "thats": "thats",
+    "tht": "that",
+    "wqs": "was",
+    "wsa": "was",
+    "waz": "was",
+    "cant": "cant",
+    "nto": "not",
+    "dont": "dont",
+    "don": "done",
+    "skp": "skip",
+}
+_COUNTED_WORDS = frozenset(
+    words(
+        "reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second",
+        "seconds",
+    )
+)
+"""Words beside which numbers stand."""
+_MATTERS = frozenset(
+    (Kind.KG, Kind.LB, Kind.LEFT, Kind.RIGHT, Kind.ASSIST, Kind.BODY, Kind.MINUS, Kind.DROP, Kind.MINI, Kind.WARMUP,
+     Kind.SORRY, Kind.EACH, Kind.TOTAL, Kind.SETS, Kind.REPS)
+)  # fmt: skip
+"""Kinds without which a number beside them would be read as something else."""
+
+
+def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """The marks with the commonest slips put right, and words typed as one taken apart."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.WORD:
+            out.append(mark)
+            continue
+        word = SLIPS.get(mark.text, mark.text)
+        if word not in index.words and singular(word) not in index.words:
+            word = mended_word(word, _beside_numbers(marks, place))
+        cut = len(word) - 1 if word in ("kgx", "kgsx", "lbx", "lbsx", "kilosx") else split_joined(word, index)
+        if cut is None:
+            out.append(mark if word == mark.text else replace(mark, text=word))
+        else:
+            middle = min(mark.start + cut, mark.end)
+            out.append(replace(mark, text=word[:cut], end=middle))
+            out.append(replace(mark, text=word[cut:], start=middle, tight=False))
+    return out
+
+
+def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a word stands where a number may: beside a number, or beside a word that stands beside numbers."""
+    said = [
+        i for i, m in enumerate(marks[max(0, place - 2) : place + 3], max(0, place - 2)) if m.kind is not Kind.COMMA
+    ]
+    here = said.index(place)
+    beside = [marks[i] for i in (*said[max(0, here - 1) : here], *said[here + 1 : here + 2])]
+    return any(m.kind is Kind.NUM or m.text in _COUNTED_WORDS or m.text in NUMBER_WORDS for m in beside)
+
+
+def is_slip(marks: Sequence[Mark], at: int) -> bool:
+    """Whether an unknown word beside a number may be one that changes it, and it is not clear which."""
+    following = marks[at + 1] if at + 1 < len(marks) else None
+    if len(marks[at].text) <= 2 and following is not None and following.kind is Kind.NUM and following.tight:
+        return True
+    if near_numbers(marks[at].text) and _beside_numbers(marks, at):
+        return True
+    if not any(m.kind is Kind.NUM for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])):
+        return False
+    tree = phrase_tree()
+    near = [w for w in near_words(marks[at].text) if w in tree.next and max(len(w), len(marks[at].text)) >= 5]
+    return any(set(tree.next[w].kind) & _MATTERS for w in near)

@@ -1,0 +1,47 @@
+"""Each name as one mark."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.names import Index, read_names
+from bot.notation.tokens import Mark
+
+
+def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """The marks with each name as one mark."""
+    out: list[Mark] = []
+    run: list[Mark] = []
+
+    def flush() -> None:
+        hits = {hit.start: hit for hit in read_names([m.text for m in run], index)}
+        at = 0
+        while at < len(run):
+            hit = hits.get(at)
+            if hit is None:
+                out.append(run[at])
+                at += 1
+                continue
+            first, last = run[hit.start], run[hit.end - 1]
+            text = " ".join(m.text for m in run[hit.start : hit.end])
+            kind = Kind.NAME if not hit.weak else Kind.WEAK
+            out.append(replace(first, kind=kind, text=text, end=last.end, names=hit.exercises))
+            at = hit.end
+        run.clear()
+
+    for place, mark in enumerate(marks):
+        hyphen = (
+            mark.kind is Kind.DASH
+            and bool(run)
+            and mark.start == run[-1].end
+            and place + 1 < len(marks)
+            and marks[place + 1].kind is Kind.WORD
+            and marks[place + 1].tight
+        )
+        if mark.kind is Kind.WORD and mark.text.isalpha():
+            run.append(mark)
+        elif not hyphen:
+            flush()
+            out.append(mark)
+    flush()
+    return out

@@ -1,0 +1,36 @@
+"""`9th`, `first`, `second`."""
+
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+ORDINALS = {
+    word: place
+    for place, word in enumerate(
+        words(
+            "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth",
+            "fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth",
+        ),
+        1,
+    )
+} | {"2nd": 2}
+
+
+def ordinal_at(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int] | None:
+    """`9th`, `first`, `second` (after a number that is seconds)."""
+    mark = marks[at]
+    if mark.kind is Kind.NUM and at + 1 < len(marks) and mark.value is not None:
+        suffix = marks[at + 1]
+        if suffix.tight and suffix.text in ("st", "nd", "rd", "th") and mark.value == int(mark.value):
+            return replace(mark, kind=Kind.ORD, text=mark.text + suffix.text, end=suffix.end, parts=()), at + 2
+    if mark.kind is Kind.WORD and mark.text in ORDINALS:
+        follows = at + 1 < len(marks) and (
+            marks[at + 1].kind in (Kind.NUM, Kind.COLON) or marks[at + 1].text in ("set", "one", "round")
+        )
+        if mark.text == "second" and before and before[-1].kind is Kind.NUM and not follows:
+            return None
+        return replace(mark, kind=Kind.ORD, value=Decimal(ORDINALS[mark.text])), at + 1
+    return None

@@ -1,0 +1,210 @@
+"""Bare numbers of talk: `gym at 7`, `2 sets to go`, `won 24-17`, `down 2kg this week`."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import beside, part_of
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+
+def talk_numbers(marks: Sequence[Mark]) -> set[int]:
+    """The places of bare numbers that talk tells of: `gym at 7`, `2 sets to go`, `4 people waiting`.
+
+    A number with a unit, a link, a side or another number beside it is a set's; a bare one only in a part that holds
+    nothing but words that go with sets.
+    """
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
+            out.add(place)
+        if mark.kind is not Kind.NUM:
+            continue
+        after = beside(marks, place, 1)
+        if _is_nth(marks, place):
+            out.add(place)
+        elif (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or _is_body(marks, place):
+            out |= {place, place + 1}
+        elif _is_result(marks, place):
+            out.add(place)
+        elif _is_compared(marks, place):
+            out |= {place, place + 1}
+        elif not _is_tied(marks, place) and _is_talk(marks, place):
+            out.add(place)
+    return out
+
+
+def _is_nth(marks: Sequence[Mark], place: int) -> bool:
+    """`on rep 3`: which repetition, not how many."""
+    before = beside(marks, place, -1)
+    earlier = marks[place - 2].kind if place > 1 else None
+    return before is not None and before.text == "rep" and earlier is not Kind.NUM
+
+
+def _is_result(marks: Sequence[Mark], place: int) -> bool:
+    """`won 24-17`: two numbers of talk with a dash."""
+    start, end = part_of(marks, place)
+    part = marks[start:end]
+    numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    if len(numbers) != 2 or [m.kind for m in part[numbers[0] : numbers[1] + 1]] != [Kind.NUM, Kind.DASH, Kind.NUM]:
+        return False
+    return part[numbers[1]].tight and any(m.kind is Kind.WORD for m in part[: numbers[0]])
+
+
+def _is_tied(marks: Sequence[Mark], place: int) -> bool:
+    """Whether what stands beside a number makes it a set's."""
+    before, after = beside(marks, place, -1), beside(marks, place, 1)
+    if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
+        return True
+    return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
+
+
+def _is_body(marks: Sequence[Mark], place: int) -> bool:
+    """`down 2kg this week`: the body's weight."""
+    start, end = part_of(marks, place)
+    after = beside(marks, place, 1)
+    words = {w for m in marks[start:end] for w in m.text.split()}
+    alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
+    listed = (
+        place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
+    )
+    if (
+        alone
+        and listed
+        and after is not None
+        and after.kind in (Kind.KG, Kind.LB)
+        and all(m.kind is Kind.FILL for m in marks[place + 2 : end])
+    ):
+        return True
+    return (
+        alone
+        and after is not None
+        and after.kind in (Kind.KG, Kind.LB)
+        and bool(words & {"down", "up", "lost", "gained", "heavier", "lighter"})
+        and bool(words & {"week", "weeks", "month", "months", "weight", "year", "scale", "scales", "holiday"})
+    )
+
+
+_TIED = frozenset(
+    (
+        Kind.X,
+        Kind.FOR,
+        Kind.WITH,
+        Kind.NUM,
+        Kind.COLON,
+        Kind.SLASH,
+        Kind.PLUS,
+        Kind.DASH,
+        Kind.LABEL,
+        Kind.SET,
+        Kind.LEFT,
+        Kind.RIGHT,
+        Kind.L,
+        Kind.R,
+        Kind.RPE,
+        Kind.RIR,
+        Kind.FAILED,
+        Kind.DROP,
+        Kind.DROPPED,
+        Kind.MINI,
+        Kind.ARROW,
+        Kind.COULD,
+        Kind.SAME,
+        Kind.KG,
+        Kind.LB,
+        Kind.REPS,
+        Kind.SETS,
+        Kind.S,
+        Kind.M,
+        Kind.HAND,
+        Kind.EACH,
+        Kind.SECONDS,
+        Kind.METRES,
+        Kind.MINUTES,
+        Kind.HOURS,
+        Kind.TANK,
+        Kind.MORE,
+        Kind.TIMES,
+        Kind.BODY,
+        Kind.ASSIST,
+        Kind.TOTAL,
+        Kind.NAME,
+        Kind.WEAK,
+        Kind.SAMELOAD,
+        Kind.SAMEREPS,
+        Kind.OPEN,
+        Kind.CLOCK,
+        Kind.WARMUP,
+        Kind.ADDED,
+        Kind.MINUS,
+        Kind.MEANT,
+        Kind.SORRY,
+        Kind.NOT,
+        Kind.FEELS,
+        Kind.PAIR,
+        Kind.WROTE,
+        Kind.ORD,
+    )
+)
+"""Kinds which beside a number make it a set's."""
+_LAST_HOUR = 24
+"""`gym at 7` is a time of day; a greater number after `at` is none."""
+_TALKY = frozenset(
+    words(
+        "gym session sessions week weeks weekend day days exercise exercises home bed kids waiting rack station",
+        "machine people see up start starting begin end half way through train training trained workout workouts",
+        "wk wks spot help coach one things tired energy work works boss morning evening afternoon tonight rest",
+        "water lunch dinner breakfast block lifts movements you your they them there here where who",
+    )
+)
+"""Words of talk that do not go with a bare number of repetitions."""
+
+
+def _is_talk(marks: Sequence[Mark], place: int) -> bool:
+    start, end = part_of(marks, place)
+    part = marks[start:end]
+    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part):
+        return False
+    if any(m.kind is Kind.NUM and _is_tied(marks, i) for i, m in enumerate(part, start)):
+        return False
+    before = beside(marks, place, -1)
+    if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:
+        sets = (Kind.LASTSET, Kind.SET, Kind.SETS, Kind.ORD, Kind.ALL, Kind.NUM)
+        value = marks[place].value
+        if (place - 2 >= start and marks[place - 2].kind in sets) or (value is not None and value > _LAST_HOUR):
+            return False
+        return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
+    after = beside(marks, place, 1)
+    if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):
+        return True
+    if place == start:
+        return False
+    words = {w for m in part if m.kind is not Kind.GAP for w in m.text.split()}
+    return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
+
+
+def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
+    """`2 sets left`, `3 exercises to go`."""
+    counted = beside(marks, place, 1)
+    if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD):
+        return False
+    following = [m.text for m in marks[place + 2 : place + 4]]
+    return following[:1] in (["left"], ["remaining"], ["more"], ["more to go"]) or following == ["to", "go"]
+
+
+def _is_compared(marks: Sequence[Mark], place: int) -> bool:
+    """`2 more reps than last week`, `2.5kg more than before`, `1 rep pb`."""
+    following = [m.text for m in marks[place + 1 : place + 4]]
+    if following[:1] == ["more reps"] and following[1:2] in (["than"], ["on"]):
+        return True
+    beside = [w for text in following for w in text.split()]
+    if any(w in ("fewer", "less", "lighter", "heavier") and "than" in beside[i:] for i, w in enumerate(beside[:3])):
+        return True
+    if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
+        return True
+    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"]) and following[1:2] in (
+        ["pb"],
+        ["pr"],
+        ["up"],
+        ["heavier"],
+    )
