@@ -5,9 +5,10 @@ divided by their standard deviation, and strain, the week's load times its monot
 30:1164-1168). Days without training count 0.
 
 Limits. The 2001 paper does not tell the standard deviation's divisor (the one of 1998 was seen as an abstract only);
-here it is n - 1 = 6. The 2001 paper's worked week prints 1.26, which its own nine session loads give with the divisor n; by days it would be 1.21 (n) or 1.12 (n - 1). So
-numbers of other people's tables are not to be compared with ours. Two to four sessions a week leave so many days at
-zero that monotony hardly moves: it says little about strength clients. Effort is a rating, minutes may be an estimate.
+here it is n - 1 = 6. The 2001 paper's worked week prints 1.26, which its own nine session loads give with the divisor
+n; by days it would be 1.21 (n) or 1.12 (n - 1). So other people's numbers are not to be compared with ours. Two to four
+sessions a week leave so many days at zero that monotony hardly moves: it says little about strength clients. Effort is
+a rating, minutes may be an estimate.
 A large load says that much was done, not that somebody will be hurt: nothing here predicts injury, and no ratio of
 recent to earlier load is made, since it has been shown to predict no better for its denominator (Impellizzeri et al.
 2021, Sports Med 51:581-592).
