@@ -71,7 +71,10 @@ sa.Index("ix_facts_client", facts.c.client, facts.c.id)
 _where(sa.Index("ix_facts_key", facts.c.client, facts.c.key, facts.c.id), facts.c.key.is_not(None))
 
 forgetting = _table("forgetting", sa.Column("client", sa.Text, primary_key=True))
-"""Clients whose facts may be deleted right now, within one transaction: see `storage.people.forget`."""
+"""Clients (or a coach) whose facts may be deleted right now, within one transaction: see `storage.erasure`."""
+
+resealing = _table("resealing", sa.Column("id", sa.Integer, primary_key=True, autoincrement=False))
+"""Has its row while facts are sealed anew, within one transaction: see `storage.resealing`."""
 
 seals = _table(
     "seals",
@@ -290,7 +293,7 @@ outbox = _numbered(
     sa.Column("error", Sealed, nullable=True),
     sa.Column("made_at", Instant, nullable=False),
     sa.Column("closed_at", Instant, nullable=True),
-    _one_of("kind", "send", "react", "strip", "relay", "menu", "leave"),
+    _one_of("kind", "send", "react", "strip", "relay", "menu", "leave", "file", "fetch"),
     _one_of("state", "waiting", "sending", "sent", "dead", "unknown", "superseded"),
     _one_of("repeat", "resend", "again", "drop"),
 )

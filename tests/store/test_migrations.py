@@ -1,5 +1,6 @@
 """The tables in the code and those that the migrations make are the same, on both engines, whole."""
 
+import contextlib
 import importlib.util
 from collections.abc import Iterator
 from pathlib import Path
@@ -13,7 +14,7 @@ from alembic.script import ScriptDirectory
 from bot.faults import StoreFault
 from storage.engine import Store
 from storage.keyring import Keyring
-from storage.migrate import FOLDER
+from storage.migrate import FOLDER, upgrade
 from storage.migrations import HEAD, VERSIONS
 from storage.tables import metadata
 from storage.triggers import statements
@@ -145,4 +146,132 @@ def test_a_step_that_fails_leaves_nothing_behind(empty_url: str, keyring: Keyrin
         store.migrate()
     with store.begin() as work:
         assert sa.inspect(work.connection).get_table_names() == ["sets"]
+    store.close()
+
+
+# --- from an old database
+
+AT = 1_800_000_000_000_000
+"""Some moment, in microseconds since 1970."""
+
+
+def fill_first(connection: sa.Connection, keyring: Keyring) -> None:
+    """Rows as version 0001 held them, written as it wrote them and not by today's code: people, facts, an outbox of
+    which the newest rows are gone, so that its numbers are ahead of what is left."""
+    coach = "INSERT INTO coaches VALUES ('c1', 52, :name, 'UTC', '07:00:00', :at)"
+    connection.execute(sa.text(coach), {"name": keyring.seal("Coach"), "at": AT})
+    client = (
+        "INSERT INTO clients (id, coach, chat, name, unit, zone, days, hour, gym, standing, joined_at) "
+        "VALUES ('k1', 'c1', 101, :name, 'kg', 'UTC', '0,2', '18:00:00', '{}', 'active', :at)"
+    )
+    connection.execute(sa.text(client), {"name": keyring.seal("Tamsin"), "at": AT})
+    fact = (
+        "INSERT INTO facts (kind, version, client, coach, said_by, at, source, body) "
+        "VALUES ('ConsentGiven', 1, :client, 'c1', 'chat:101', :at, 'm101:1', :body)"
+    )
+    for whose in ("k1", None):
+        connection.execute(sa.text(fact), {"client": whose, "at": AT, "body": keyring.seal("words")})
+    parcel = (
+        "INSERT INTO outbox (key, chat, kind, body, urgency, lane, repeat, state, next_at, made_at) "
+        "VALUES (:key, 101, 'send', :body, 1, 1, 'resend', :state, :at, :at)"
+    )
+    for key, state in (("a", "waiting"), ("b", "sending"), ("c", "sent"), ("d", "sent")):
+        row = {"key": key, "state": state, "body": keyring.seal(key), "at": AT}
+        connection.execute(sa.text(parcel), row)
+    connection.execute(sa.text("DELETE FROM outbox WHERE key = 'd'"))
+
+
+def rows_of(connection: sa.Connection, table: str) -> list[tuple[object, ...]]:
+    """All of a table, in order."""
+    found = connection.execute(sa.text(f"SELECT * FROM {table} ORDER BY 1"))
+    return [tuple(bytes(v) if isinstance(v, memoryview) else v for v in row) for row in found]
+
+
+def test_a_database_of_the_first_version_comes_up_with_all_that_it_held(empty_url: str, keyring: Keyring) -> None:
+    store = Store.open(empty_url, keyring)
+    with store.engine.begin() as connection:
+        upgrade(connection, "0001")
+        fill_first(connection, keyring)
+        before = {table: rows_of(connection, table) for table in ("coaches", "clients", "facts", "outbox")}
+    store.migrate()
+    with store.begin() as work:
+        assert {table: rows_of(work.connection, table) for table in before} == before
+        work.connection.execute(
+            sa.text(
+                "INSERT INTO outbox (key, chat, kind, body, urgency, lane, repeat, next_at, made_at) "
+                "VALUES ('e', 101, 'fetch', :body, 1, 1, 'resend', 0, 0)"
+            ),
+            {"body": b""},
+        )
+        number = work.connection.execute(sa.text("SELECT id FROM outbox WHERE key = 'e'")).scalar_one()
+        assert number == 5, "a number that was ever used does not come back"
+    store.close()
+
+
+def test_an_upgraded_database_is_what_the_code_would_make(empty_url: str, keyring: Keyring) -> None:
+    """Tables, checks, indexes and triggers, though the database had data on its way."""
+    store = Store.open(empty_url, keyring)
+    with store.engine.connect() as connection, connection.begin() as undone:
+        metadata.create_all(connection)
+        for statement in statements(connection.dialect.name):
+            connection.exec_driver_sql(statement)
+        made = catalogue(connection)
+        undone.rollback()
+    with store.engine.begin() as connection:
+        upgrade(connection, "0001")
+        fill_first(connection, keyring)
+    store.migrate()
+    with store.begin() as work:
+        assert catalogue(work.connection) == made
+    store.close()
+
+
+CHANGED = "UPDATE facts SET source = 'm1:1'"
+RESEALED = "UPDATE facts SET body = :body"
+
+
+def test_the_guard_lets_a_fact_be_sealed_anew_and_nothing_else(empty_url: str, keyring: Keyring) -> None:
+    """Only within a transaction that says so, and only the sealed bytes."""
+    store = Store.open(empty_url, keyring)
+    with store.engine.begin() as connection:
+        upgrade(connection, "0001")
+        fill_first(connection, keyring)
+    store.migrate()
+    for opened, statement, is_allowed in (
+        (False, RESEALED, False),
+        (False, CHANGED, False),
+        (True, CHANGED, False),
+        (True, RESEALED + ", at = at + 1", False),
+        (True, RESEALED + ", session = 's'", False),
+        (True, RESEALED, True),
+    ):
+        with contextlib.ExitStack() as stack:
+            if not is_allowed:
+                stack.enter_context(pytest.raises(sa.exc.DBAPIError, match="added, never edited"))
+            with store.begin() as work:
+                if opened:
+                    work.connection.execute(sa.text("INSERT INTO resealing VALUES (1)"))
+                work.connection.execute(sa.text(statement), {"body": b"anew"} if ":body" in statement else {})
+                work.connection.execute(sa.text("DELETE FROM resealing"))
+    store.close()
+
+
+@pytest.mark.parametrize(("named", "left"), [("k1", 1), ("c1", 1), ("nobody", 2)])
+def test_the_guard_lets_the_facts_go_of_whom_the_transaction_names(
+    empty_url: str, keyring: Keyring, named: str, left: int
+) -> None:
+    """A coach's own are those about no client: naming the coach frees no client's."""
+    store = Store.open(empty_url, keyring)
+    with store.engine.begin() as connection:
+        upgrade(connection, "0001")
+        fill_first(connection, keyring)
+    store.migrate()
+    for body in ("client = 'k1'", "client IS NULL"):
+        with contextlib.suppress(sa.exc.DBAPIError), store.begin() as work:
+            work.connection.execute(sa.text("INSERT INTO forgetting VALUES (:named)"), {"named": named})
+            work.connection.execute(sa.text(f"DELETE FROM facts WHERE {body}"))
+            work.connection.execute(sa.text("DELETE FROM forgetting"))
+    with store.begin() as work:
+        assert len(rows_of(work.connection, "facts")) == left
+        assert rows_of(work.connection, "forgetting") == []
     store.close()

@@ -103,6 +103,7 @@ def test_the_search_would_find_it(store: Store, tmp_path: Path, postgres: Postgr
 OPEN_TEXT = {
     "facts": "kind client coach session key said_by source",
     "forgetting": "client",
+    "resealing": "",
     "coaches": "id zone digest_at",
     "invites": "token_hash coach",
     "programmes": "snapshot id",

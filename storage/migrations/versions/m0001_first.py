@@ -3,14 +3,30 @@
 import sqlalchemy as sa
 from alembic import op
 
-from storage.triggers import statements
-
 revision = "0001"
 down_revision = None
 branch_labels = None
 depends_on = None
 
 BIG = sa.BigInteger().with_variant(sa.Integer(), "sqlite")
+
+SQLITE = (
+    "CREATE TRIGGER facts_never_changed BEFORE UPDATE ON facts "
+    "BEGIN SELECT RAISE(ABORT, 'facts are added, never edited'); END",
+    "CREATE TRIGGER facts_never_deleted BEFORE DELETE ON facts "
+    "WHEN NOT EXISTS (SELECT 1 FROM forgetting WHERE forgetting.client = OLD.client) "
+    "BEGIN SELECT RAISE(ABORT, 'facts are added, never edited'); END",
+)
+
+POSTGRESQL = (
+    "CREATE FUNCTION facts_guard() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN "
+    "IF TG_OP = 'DELETE' THEN "
+    "IF EXISTS (SELECT 1 FROM forgetting WHERE forgetting.client = OLD.client) THEN RETURN OLD; END IF; "
+    "END IF; RAISE EXCEPTION 'facts are added, never edited'; END $$",
+    "CREATE TRIGGER facts_never_changed BEFORE UPDATE OR DELETE ON facts FOR EACH ROW EXECUTE FUNCTION facts_guard()",
+    "CREATE TRIGGER facts_never_truncated BEFORE TRUNCATE ON facts EXECUTE FUNCTION facts_guard()",
+)
+"""The guard over the facts as it stood in this version; today's is in `storage.triggers`."""
 
 
 def upgrade() -> None:
@@ -428,5 +444,5 @@ def upgrade() -> None:
         sqlite_strict=True,
     )
     op.create_index("ix_sets_client_exercise", "sets", ["client", "exercise", "day"], unique=False)
-    for statement in statements(op.get_bind().dialect.name):
+    for statement in SQLITE if op.get_bind().dialect.name == "sqlite" else POSTGRESQL:
         op.execute(statement)
