@@ -4,12 +4,12 @@ Rule by rule: repetitions alone take the load of the set before it where the pla
 load; `same` repeats the set before with its sides and continuations; effort is never filled in.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from bot.notation.answer import AskKind, Source
 from bot.notation.context import Context
 from bot.notation.grounds import Grounds, Told, grounds_of, repeated
+from bot.notation.reason import check_beyond, check_row
 from bot.notation.said import Candidate, Doubt, SaidSet
 from bot.training.plan import PlannedSet
 from bot.training.report import Performed, SetKey, Side, Stage
@@ -86,7 +86,7 @@ def bind(candidate: Candidate, context: Context) -> Bound:
             _bind_one(desk, said, label)
     whole = max(3, len(context.exercise.sets))
     desk.doubts.extend(Doubt(AskKind.OUT_OF_REASON, s.start, s.end) for s in candidate.sets if s.count > whole + 3)
-    desk.doubts.extend(_check_beyond(desk.rows, desk.said, context))
+    desk.doubts.extend(check_beyond(desk.rows, desk.said, context))
     for row, said in zip(desk.rows, desk.said, strict=True):
         desk.doubts.extend(check_row(row, said, context, desk.rows))
     told = tuple(Told(row, why) for row, why in zip(desk.rows, desk.grounds, strict=True))
@@ -209,62 +209,3 @@ def _bind_planned(desk: _Desk, said: SaidSet) -> None:
 def _is_single(planned: PlannedSet) -> bool:
     """Whether the plan leaves nothing to ask: one number of repetitions, and no finish."""
     return planned.reps.is_fixed and planned.finish is None
-
-
-def _check_beyond(rows: Sequence[Performed], said: Sequence[SaidSet], context: Context) -> list[Doubt]:
-    """Sets after those of the plan that may be none: `5 5 5, last set a 9`, `all as planned except the last 80x4`."""
-    planned = len(context.exercise.sets)
-    beyond = [(r, w) for r, w in zip(rows, said, strict=True) if r.stage is Stage.WORK and (r.set or 0) > planned > 0]
-    if not beyond or all(r.set != planned for r in rows):
-        return []
-    whole = any(w.planned for w in said)
-    return [
-        Doubt(AskKind.UNSURE, words.start, words.end)
-        for row, words in beyond
-        if words.label is None and not words.planned and (whole or _is_unlikely(row, words, said[0], context))
-    ]
-
-
-def _is_unlikely(row: Performed, words: SaidSet, first: SaidSet, context: Context) -> bool:
-    """Whether a set beyond the plan is a bare number over its range, or one of many of too few repetitions."""
-    asked = context.range_of(row.set)
-    if words.same:
-        return False
-    if words.count > 1 and row.reps < asked.low:
-        return True
-    bare = (words.load is None or words.load.end <= first.end) and words.start > first.start
-    return bare and row.reps > asked.high
-
-
-def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Performed]) -> list[Doubt]:
-    """What speaks against a set as bound: out of reason, twice the dumbbell, a drop that is heavier."""
-    if said.same or said.planned:
-        return []
-    doubts: list[Doubt] = []
-    here = Doubt(AskKind.OUT_OF_REASON, said.start, said.end)
-    if row.stage is Stage.WORK and not context.are_reps_in_reason(row.reps, row.set):
-        doubts.append(here)
-    if row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP) and not 0 < row.reps <= 4 * context.range_of(row.set).high:
-        doubts.append(here)
-    if row.load is None or said.load is None or said.load.load is None:
-        return doubts
-    place = next(i for i, other in enumerate(rows) if other is row)
-    earlier = [p.load for p in (*context.worked, *(r for r in rows[:place] if r.stage is Stage.WORK))]
-    planned = context.planned_load(row.set)
-    if row.stage is Stage.WORK:
-        if context.is_per_hand and planned is not None and not said.load.hand and row.load.kg == planned.kg * 2:
-            doubts.insert(0, Doubt(AskKind.PER_HAND, said.load.start, said.load.end))
-        elif not context.is_load_in_reason(row.load, row.set, earlier, said.load.signed):
-            doubts.append(here)
-    if (
-        row.stage is Stage.WARMUP
-        and planned is not None
-        and row.load.kg == planned.kg
-        and row.reps in context.range_of(row.set)
-    ):
-        doubts.append(Doubt(AskKind.UNSURE, said.start, said.end))
-    if row.stage is Stage.WARMUP and planned is not None and row.load.kg > planned.kg * 2 and planned.kg > 0:
-        doubts.append(here)
-    if row.stage is Stage.DROP and earlier and earlier[-1] is not None and row.load.kg >= earlier[-1].kg:
-        doubts.append(here)
-    return doubts

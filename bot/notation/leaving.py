@@ -6,9 +6,10 @@ from bot.notation.alternatives import plan_ways
 from bot.notation.answer import AskKind, Meaning, Span
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
-from bot.notation.reports import take
 from bot.notation.said import Doubt
-from bot.notation.skips import SkipsSaid, read_done
+from bot.notation.skips import SkipsSaid
+from bot.notation.skips.endings import read_done
+from bot.notation.taking import take
 from bot.notation.tokens import Mark
 
 

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from bot.notation.amends import amend
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
+from bot.notation.corrections.amends import amend
 from bot.notation.days import DaySaid, read_day
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
@@ -25,7 +25,8 @@ from bot.notation.reports import Reporting
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
 from bot.notation.segments import EDGES, NUMBERS
-from bot.notation.skips import read_finish, read_skips
+from bot.notation.skips import read_skips
+from bot.notation.skips.endings import read_finish
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
 from bot.notation.twice_told import told_twice

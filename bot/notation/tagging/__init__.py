@@ -5,20 +5,16 @@ A word outside the lexicon that is a slip away from one word of it is taken for 
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
-from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
-from bot.notation.lexicon import Node, fillers, phrase_tree
-from bot.notation.names import Index, read_names
-from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
-from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS, read_spoken
+from bot.notation.lexicon import fillers
+from bot.notation.names import Index
+from bot.notation.spoken import read_spoken
 from bot.notation.tagging.mending import is_slip, mended
 from bot.notation.tagging.naming import with_names
 from bot.notation.tagging.ordinals import ordinal_at
 from bot.notation.tagging.phrases import kind_meant, longest_phrase
 from bot.notation.tokens import Mark
-from bot.notation.wordlist import words
 
 __all__ = ["read_kinds"]
 

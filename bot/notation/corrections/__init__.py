@@ -1,0 +1,93 @@
+"""Which pieces of a message correct what is said already: `that was 62.5 not 60`, `sorry 8 reps`, `scrap that`."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.shaping import shape_marks
+from bot.notation.tokens import Mark
+from bot.training.report import Stage
+
+CUES = frozenset((Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT))
+_LATE = frozenset(["forgot", "forget", "late", "delay", "missed", "delayed", "slow"])
+"""Words of an apology for something else than a number."""
+
+
+def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> bool:
+    """Whether a piece of the message corrects what is said already, rather than reporting a set."""
+    if record.last() is None:
+        return False
+    marks = [m for m in piece if m.kind is not Kind.FILL]
+    kinds = [m.kind for m in marks]
+    if not any(m.kind in (Kind.NUM, Kind.BODY, Kind.EMPTY, Kind.CLOCK) for m in marks):
+        return False
+    cue = next((i for i, k in enumerate(kinds) if k in CUES), None)
+    if kinds and kinds[0] is Kind.X and len(kinds) > 1 and kinds[1] is Kind.NUM and piece[0].text == "*":
+        return piece[0].end == marks[1].start
+    if kinds[:1] == [Kind.NO] and kinds[1:2] == [Kind.NUM] and len(kinds) <= 4:
+        return True
+    names = [m for m in marks if m.kind is Kind.NAME and m.names]
+    if names and all(record.last(p) is None for m in names for p in m.names):
+        return False
+    if _relabels(marks, record, under):
+        return True
+    if cue is None:
+        return False
+    telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
+    if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and Kind.X in kinds:
+        return False
+    ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
+    named = any(
+        k in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.DROP, Kind.ALL) for k in kinds[:cue]
+    )
+    if ahead and not named and Kind.NOT not in kinds and Kind.WROTE not in kinds:
+        return False
+    if Kind.WARMUP in kinds and kinds[cue] is Kind.WAS:
+        return False
+    wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
+    last = record.last()
+    stored = [] if last is None else record.rows((last.exercise, last.set or 0))
+    if wanted is not None and kinds[cue] is Kind.WAS and not any(p.stage is wanted for p in stored):
+        return False
+    if kinds[cue] is Kind.SORRY and any(m.text in _LATE for m in piece):
+        return False
+    near = [k for k in kinds[cue + 1 : cue + 4] if k not in (Kind.COMMA, *CUES, Kind.STOP, Kind.AT, Kind.FOR, Kind.TO)]
+    following = marks[cue + 1 :]
+    if not any(m.kind in (Kind.NUM, Kind.BODY, Kind.EMPTY, Kind.RPE, Kind.RIR, Kind.CLOCK) for m in following):
+        return False
+    if kinds[cue] is Kind.SORRY and near and near[0] in (Kind.WORD, Kind.GAP):
+        return False
+    if kinds[cue] is Kind.WAS:
+        at = next(i for i, m in enumerate(piece) if m is marks[cue])
+        direct = [m.kind for m in piece[at + 1 : at + 4] if m.kind is not Kind.FILL]
+        told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
+        return not direct or direct[0] not in told or Kind.NOT in kinds
+    return True
+
+
+def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
+    """Whether a piece starts with the number of a set that is stored: `set 2: 9`, `second set 62.5`."""
+    last = record.last(record.last_exercise)
+    if last is None or any(m.kind is Kind.NAME for m in marks) or under != last.exercise:
+        return False
+    shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    numbers = [m for m in shaped if m.kind is Kind.NUM]
+    return (
+        bool(shaped)
+        and shaped[0].kind is Kind.LABEL
+        and len(labels) == 1
+        and 0 < len(numbers) <= 2
+        and bool(record.rows((last.exercise, labels[0])))
+    )
+
+
+def takes_back(piece: Sequence[Mark]) -> bool:
+    """`no, set 2 was`: another set is meant by what was just corrected."""
+    kinds = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE)]
+    return (
+        kinds[:1] in ([Kind.NO], [Kind.SORRY])
+        and Kind.SET in kinds
+        and kinds.count(Kind.NUM) == 1
+        and kinds[-1] is Kind.WAS
+    )

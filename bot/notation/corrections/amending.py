@@ -1,0 +1,100 @@
+"""Corrections applied: which set one is about, which number is meant, and whether that can be stored.
+
+A correction names a set (the last one by default) and what it really was. The replacement repeats what was stored and
+not corrected. Which number is meant is told by the old value where it is said, by its words, or by what is plausible.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.notation.answer import AskKind
+from bot.notation.context import Context
+from bot.notation.corrections.meant import Correction, honest_values, read_correction
+from bot.notation.corrections.revised import Values, apply_values
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.said import Doubt
+from bot.notation.shaping import shape_marks
+from bot.notation.tokens import Mark
+from bot.training.report import Performed, SetKey, Stage
+from bot.training.units import Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Corrected:
+    """What came of a correction: done, or why it cannot be and the honest ways."""
+
+    doubt: Doubt | None = None
+    choices: tuple[tuple[SetKey, Values], ...] = ()
+
+
+def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None) -> Corrected:
+    """Applies a correction to the record; a doubt where the set or the number is not clear."""
+    shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], True)
+    if shaped and shaped[0].kind is Kind.LEADX:
+        shaped = shaped[1:]
+    start, end = piece[0].start, piece[-1].end
+    said = read_correction(shaped)
+    keys = _targets(shaped, record, place)
+    if keys is None:
+        return Corrected(Doubt(AskKind.WHICH_SET, start, end))
+    if any(m.kind is Kind.BAD for m in shaped):
+        return Corrected(Doubt(AskKind.NUMBER_FORMAT, start, end))
+    for key in keys:
+        rows = record.rows(key)
+        where = record.place_of(key[0])
+        if not rows or where is None:
+            return Corrected(Doubt(AskKind.WHICH_SET, start, end))
+        context = _context_without(record, where, key)
+        staged = [r for r in rows if r.stage is said.stage] or rows
+        ways = [
+            _of_stage_and_side(v, said) for v in honest_values(said, rows=staged, context=context, unit=unit, key=key)
+        ]
+        if len(ways) != 1:
+            doubt = Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end)
+            return Corrected(doubt, tuple((key, v) for v in ways))
+        kind = _out_of_reason(ways[0], rows, context)
+        if kind is not None:
+            return Corrected(Doubt(kind, start, end))
+        record.change(key, lambda gone, values=ways[0]: apply_values(gone, values))  # type: ignore[misc]
+        record.last_exercise = where
+    return Corrected()
+
+
+def _of_stage_and_side(values: Values, said: Correction) -> Values:
+    if said.side is not None:
+        values = replace(values, side=said.side, side_at=said.side_at)
+    return values if said.stage is None else replace(values, stage=said.stage)
+
+
+def _context_without(record: Record, where: int, key: SetKey) -> Context:
+    context = record.context(where)
+    return Context(context.exercise, context.unit, tuple(p for p in context.done if (p.exercise, p.set) != key))
+
+
+def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[SetKey] | None:
+    """The sets that a correction is about."""
+    last = record.last(place)
+    if last is None or last.set is None:
+        return None
+    labels = [int(m.value) for m in marks if m.kind is Kind.LABEL and m.value is not None]
+    if any(m.kind is Kind.ALL for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
+        done = record.context(record.place_of(last.exercise) or 0).worked
+        return list(dict.fromkeys((p.exercise, p.set) for p in done if p.set is not None))
+    if labels:
+        keys = [(last.exercise, n) for n in labels]
+        return keys if all(record.rows(k) for k in keys) else None
+    return [(last.exercise, last.set)]
+
+
+def _out_of_reason(values: Values, rows: Sequence[Performed], context: Context) -> AskKind | None:
+    number = rows[0].set
+    if values.stage in (Stage.DROP, Stage.MINI):
+        return None
+    earlier = [p.load for p in context.worked]
+    signed = values.load is not None and values.load.thousandths <= 0
+    if values.load is not None and not context.is_load_in_reason(values.load, number, earlier, signed):
+        return AskKind.OUT_OF_REASON
+    if values.reps is not None and not context.are_reps_in_reason(values.reps, number):
+        return AskKind.OUT_OF_REASON
+    return None

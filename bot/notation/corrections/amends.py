@@ -1,0 +1,77 @@
+"""A piece of a message that changes what was said before: a correction, or a set taken back."""
+
+from collections.abc import Sequence
+
+from bot.notation.answer import AskKind
+from bot.notation.corrections import is_correction, takes_back
+from bot.notation.corrections.amending import correct
+from bot.notation.corrections.revised import apply_values
+from bot.notation.draft import Draft
+from bot.notation.kinds import Kind
+from bot.notation.said import Doubt
+from bot.notation.segments import NUMBERS
+from bot.notation.shaping import shape_marks
+from bot.notation.tokens import Mark
+from bot.training.report import SetKey
+
+
+def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
+    """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    if any(m.kind is Kind.SCRAP for m in piece) and not any(m.kind is Kind.GAP for m in piece):
+        after = [m for m in piece if m.kind is not Kind.SCRAP]
+        if _corrects(draft, after):
+            _correct(draft, after)
+            return []
+        rest = _scrap(draft, piece)
+        return amend(draft, rest) if any(m.kind in NUMBERS for m in rest) else []
+    if draft.record.replaces and takes_back(piece):
+        draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
+        return []
+    if _corrects(draft, piece):
+        _correct(draft, piece)
+        return []
+    return piece
+
+
+def _corrects(draft: Draft, piece: Sequence[Mark]) -> bool:
+    place = draft.under_way()
+    return is_correction(piece, draft.record, None if place is None else draft.request.exercises[place].name)
+
+
+def _exercise_of(draft: Draft, piece: Sequence[Mark]) -> int | None:
+    """The exercise that a correction is of: the one that it names, else the one that the message spoke of last."""
+    for mark in piece:
+        if mark.kind is Kind.NAME and mark.names:
+            done = [p for p in mark.names if draft.record.last(p) is not None]
+            if len(done) == 1:
+                return done[0]
+    return draft.record.last_exercise if draft.record.told else None
+
+
+def _correct(draft: Draft, piece: list[Mark]) -> None:
+    corrected = correct(piece, draft.record, draft.unit, _exercise_of(draft, piece))
+    if corrected.doubt is not None:
+        chosen = draft.doubt(corrected.doubt, len(corrected.choices))
+        if chosen is not None:
+            key, values = corrected.choices[chosen]
+            draft.record.change(key, lambda rows: apply_values(rows, values))
+    draft.note_replaced((piece[0].start, piece[-1].end))
+
+
+def _scrap(draft: Draft, piece: list[Mark]) -> list[Mark]:
+    """Takes a set back; gives what follows in the piece."""
+    record = draft.record
+    at = next(i for i, m in enumerate(piece) if m.kind is Kind.SCRAP)
+    shaped = shape_marks(piece[at + 1 : at + 4], False)
+    label = next((int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None), None)
+    last = record.last(_exercise_of(draft, piece))
+    if last is None or last.set is None:
+        return []
+    key: SetKey = (last.exercise, label if label is not None else last.set)
+    if not record.rows(key):
+        draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
+        return []
+    record.drop(key)
+    draft.note_replaced((piece[0].start, piece[at].end))
+    record.last_exercise = record.place_of(key[0])
+    return piece[at + (3 if label is not None else 1) :]

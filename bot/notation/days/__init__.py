@@ -1,0 +1,25 @@
+"""Which day a report is for, where the message names another than today. Always past, in `now`'s own offset.
+
+`monday` said on a Monday is seven days ago. A weekday of a plan, of a workout's name, or to come is no day. What may be
+several days (`the weekend`, `3/4`) is asked about.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from bot.notation.days.dates import DaySaid
+from bot.notation.days.talk import is_talk
+from bot.notation.days.weekdays import day_at
+from bot.notation.tokens import Mark
+
+__all__ = ["DaySaid", "read_day"]
+
+
+def read_day(marks: Sequence[Mark], now: datetime) -> DaySaid | None:
+    """The day that the message names for its report, if any."""
+    today = now.date()
+    for place in range(len(marks)):
+        said = day_at(marks, place, today)
+        if said is not None and not is_talk(marks, said.places):
+            return said
+    return None

@@ -1,0 +1,137 @@
+"""A day by its date: `3rd march`, `on the 3rd`, `13/4`, `2026-03-02`; `3/4` may be two days."""
+
+import calendar
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+
+@dataclass(frozen=True, slots=True)
+class DaySaid:
+    """A day that a message may be about (`None`: it may be several of `candidates`), and the marks that said it."""
+
+    day: date | None
+    places: tuple[int, ...]
+    candidates: tuple[date, ...] = ()
+
+
+def text_at(marks: Sequence[Mark], place: int) -> str:
+    return marks[place].text if 0 <= place < len(marks) else ""
+
+
+MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {
+    m.lower(): i for i, m in enumerate(calendar.month_abbr) if m
+} | {"sept": 9}  # fmt: skip
+
+
+def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    """`3rd march`, `march 3`, `on the 3rd`, `13/4`; `3/4` may be two days."""
+    mark = marks[place]
+    following = marks[place + 1] if place + 1 < len(marks) else None
+    if mark.kind in (Kind.NUM, Kind.ORD) and mark.value is not None and following is not None:
+        skip = 2 if following.text == "of" else 1
+        month = MONTHS.get(text_at(marks, place + skip))
+        if (month is not None and text_at(marks, place + skip) != "may") or (month == 5 and mark.kind is Kind.ORD):
+            return _past(int(mark.value), month, tuple(range(place, place + skip + 1)), today)
+    if (
+        mark.text in MONTHS
+        and mark.text not in ("may", "mar", "march")
+        and following is not None
+        and following.value is not None
+    ):
+        return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
+    if (
+        mark.text in ("march", "mar", "may")
+        and following is not None
+        and following.kind is Kind.ORD
+        and following.value
+    ):
+        return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
+    before = text_at(marks, place - 1).split()
+    on_the = "the" in before and "on" in (text_at(marks, place - 2), *before)
+    counted = text_at(marks, place + 1) in ("set", "rep")
+    if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
+        return _past(int(mark.value), None, (place,), today)
+    if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
+        return _iso(marks, place, today)
+    if mark.kind is Kind.BAD and (place == 0 or marks[place - 1].kind is Kind.LINE):
+        return _dotted(mark, place, today)
+    if mark.kind is Kind.NUM and following is not None and following.kind is Kind.SLASH and following.tight:
+        return _slashed(marks, place, today)
+    return None
+
+
+def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:
+    return marks[place + 1].kind if place + 1 < len(marks) else None
+
+
+def _iso(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    """`2026-03-02`."""
+    parts = marks[place : place + 5]
+    kinds = [m.kind for m in parts]
+    if kinds != [Kind.NUM, Kind.DASH, Kind.NUM, Kind.DASH, Kind.NUM] or not all(m.tight for m in parts[1:]):
+        return None
+    year, month, day = (int(m.value or 0) for m in parts[::2])
+    try:
+        said = date(year, month, day)
+    except ValueError:
+        return None
+    return DaySaid(said, tuple(range(place, place + 5))) if said < today else None
+
+
+def _dotted(mark: Mark, place: int, today: date) -> DaySaid | None:
+    """`02.03.2026`: day before month, as where dates are written with points."""
+    parts = [p for p in mark.text.split(".") if p]
+    if len(parts) not in (2, 3) or not all(p.isdigit() for p in parts):
+        return None
+    day, month = int(parts[0]), int(parts[1])
+    if not (1 <= day <= 31 and 1 <= month <= 12):
+        return None
+    return _past(day, month, (place,), today)
+
+
+def _past(day: int, month: int | None, places: tuple[int, ...], today: date) -> DaySaid | None:
+    """The latest past day of this number (and month)."""
+    for back in range(1, 400):
+        candidate = today - timedelta(days=back)
+        if candidate.day == day and (month is None or candidate.month == month):
+            return DaySaid(candidate, places)
+    return None
+
+
+def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    """A date with a slash: only at the start of a line before a colon or a name, or after `on`."""
+    if place + 2 >= len(marks) or marks[place + 2].kind is not Kind.NUM or not marks[place + 2].tight:
+        return None
+    first, second = marks[place].value, marks[place + 2].value
+    if first is None or second is None or first != int(first) or second != int(second):
+        return None
+    one, two = int(first), int(second)
+    end = place + 3
+    if end + 1 < len(marks) and marks[end].kind is Kind.SLASH and marks[end + 1].kind is Kind.NUM:
+        end += 2
+    starts = place == 0 or marks[place - 1].kind is Kind.LINE
+    after = marks[end].kind if end < len(marks) else None
+    dated = (
+        starts
+        and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH)
+        and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
+    )
+    led = text_at(marks, place - 1) in ("on", "from", "for", "date", "session from") or text_at(
+        marks, place - 1
+    ).endswith(" on")
+    if not (dated or led) or not (1 <= one <= 31 and 1 <= two <= 31):
+        return None
+    if after is Kind.NAME and not led and two <= 12 and one <= 12 and not starts:
+        return None
+    places = tuple(range(place, end))
+    days = [d for d in (_past(one, two, places, today), _past(two, one, places, today)) if d is not None and d.day]
+    found = tuple(sorted({d.day for d in days if d.day is not None}))
+    if len(found) == 1 and one != two and (one > 12 or two > 12):
+        return DaySaid(found[0], places)
+    if len(found) == 1 and one == two:
+        return DaySaid(found[0], places)
+    return DaySaid(None, places, found) if found else None

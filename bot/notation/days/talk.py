@@ -1,0 +1,69 @@
+"""Days of talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
+
+from collections.abc import Sequence
+
+from bot.notation.days.dates import text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_NOT_ITS_DAY = ("from", "since", "than", "like", "after", "as", "beat", "versus", "vs")
+_AWAY = frozenset(
+    words(
+        "missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn",
+    )
+)
+"""Words of a day without training."""
+_TELLING = frozenset(
+    words(
+        "log logging logged send sending sent report reporting write post posting forgot message update",
+    )
+)
+
+
+def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
+    """Whether the day stands in talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
+    first, last = places[0], places[-1]
+    at = first - 1
+    while text_at(marks, at) in ("the", "last", "on", "my", "this"):
+        at -= 1
+    before = text_at(marks, at)
+    heads = _heads(marks, at, last)
+    if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
+        return not heads
+    edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
+    start = first
+    while start > 0 and marks[start - 1].kind not in edges:
+        start -= 1
+    end = last + 1
+    while end < len(marks) and marks[end].kind not in (*edges, Kind.COLON):
+        end += 1
+    part = [m for i, m in enumerate(marks[start:end], start) if i not in places]
+    words = {w for m in part for w in m.text.split()}
+    if end < len(marks) and marks[end].kind is Kind.COLON:
+        return bool(words & _AWAY and not words & _TELLING)
+    if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
+        return True
+    numbered = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in part)
+    words = {w for m in part for w in m.text.split()}
+    if words & _AWAY and not numbered and not words & _TELLING:
+        return True
+    if any(m.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
+        return False
+    return any(m.kind is Kind.WORD for m in part)
+
+
+def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """Whether the report follows straight after, as in `from yesterday: 60x5`."""
+    ends = (Kind.COLON, Kind.DASH, Kind.LINE)
+    if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
+        last += 1
+    opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= {"this", "is", "these", "are", "its"}
+    if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        return True
+    if first > 0 and last + 1 == len(marks) and marks[first - 1].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):
+        return True
+    if last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}
+        return bool(told & _TELLING) and any(m.kind is Kind.COLON for m in marks[last + 2 : last + 9])
+    return last + 1 < len(marks) and marks[last + 1].kind in ends

@@ -1,0 +1,98 @@
+"""A day by its name, or by how long ago it was: `monday`, `yesterday`, `2 days ago`, `the weekend`."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from bot.notation.days.dates import DaySaid, dated, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+WEEKDAYS = {
+    "monday": 0, "mondays": 0, "mon": 0, "mons": 0, "tuesday": 1, "tuesdays": 1, "tue": 1, "tues": 1, "teusday": 1,
+    "wednesday": 2, "wednesdays": 2, "wed": 2, "weds": 2, "wensday": 2, "wednesdy": 2, "wendsday": 2, "thursday": 3,
+    "thursdays": 3, "thu": 3, "thur": 3, "thurs": 3, "thrusday": 3, "thursay": 3, "friday": 4, "fridays": 4, "fri": 4,
+    "firday": 4, "firdays": 4, "saturday": 5, "saturdays": 5, "sat": 5, "sats": 5, "satruday": 5, "sunday": 6,
+    "sundays": 6, "sun": 6, "monady": 6 - 6, "tuesdsy": 1, "moday": 0, "tusday": 1, "wednsday": 2, "saterday": 5,
+}  # fmt: skip
+YESTERDAY = ("yesterday", "yesterdays", "yest", "yday", "yesteday", "yestrday", "yesturday", "ystrday", "ysterday",
+             "yestarday", "yesterdy", "yeserday", "yestredy", "yestreday", "yesterady", "yesteray")  # fmt: skip
+_TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
+            "come", "every", "coming", "make", "both", "plan")  # fmt: skip
+_WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
+            "upper", "lower")  # fmt: skip
+_SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
+
+
+def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    word, following, second = text_at(marks, place), text_at(marks, place + 1), text_at(marks, place + 2)
+    words = word.split()
+    if word in YESTERDAY:
+        ahead = text_at(marks, place - 1), text_at(marks, place - 2)
+        back = 2 if "before" in (ahead[0], *ahead[0].split()) and ("day" in ahead[1] or "day" in ahead[0]) else 1
+        places = (place,) if back == 1 else (place - 2, place - 1, place)
+        return DaySaid(today - timedelta(days=back), places)
+    if word == "last" and following == "night":
+        return DaySaid(today - timedelta(days=1), (place, place + 1))
+    if following == "days" and second == "ago" and marks[place].kind is Kind.NUM:
+        return _ago(marks, place, 3, today)
+    if word in ("couple", "few") and "days" in (second, text_at(marks, place + 2)):
+        end = place + 2
+        if text_at(marks, end + 1) == "ago":
+            exact = today - timedelta(days=2) if word == "couple" else None
+            return DaySaid(exact, (place, place + 1, end, end + 1), _last(today, 4) if exact is None else ())
+    if word == "other" and following == "day":
+        return DaySaid(None, (place, place + 1), _last(today, 3))
+    if words[:1] == ["weekend"] or word == "weekend":
+        return _weekend(marks, place, today)
+    if word in WEEKDAYS:
+        return _weekday(marks, place, today)
+    return dated(marks, place, today)
+
+
+def _ago(marks: Sequence[Mark], place: int, size: int, today: date) -> DaySaid | None:
+    value = marks[place].value
+    if value is None or value != int(value) or not 1 <= value <= 60:
+        return None
+    return DaySaid(today - timedelta(days=int(value)), tuple(range(place, place + size)))
+
+
+def _last(today: date, days: int) -> tuple[date, ...]:
+    return tuple(today - timedelta(days=n) for n in range(1, days + 1))
+
+
+def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    if text_at(marks, place - 1) in ("this", "next") or text_at(marks, place + 1) in ("plans", "coming"):
+        return None
+    saturday = today - timedelta(days=(today.weekday() - 5) % 7 or 7)
+    sunday = today - timedelta(days=(today.weekday() - 6) % 7 or 7)
+    return DaySaid(None, (place,), tuple(sorted((saturday, sunday))))
+
+
+def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
+    last_before = before.split()[-1] if before else ""
+    if last_before in _TO_COME or before in _TO_COME:
+        return None
+    possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
+    if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):
+        return None
+    if after == "workout" and any(m.text == "today" for m in marks):
+        return None
+    if word in _SHORT:
+        at_start = place == 0 or marks[place - 1].kind in (Kind.LINE, Kind.STOP, Kind.OPEN)
+        if not (
+            before in ("on", "last", "from", "for")
+            or "on" in before.split()
+            or (at_start and _starts_report(marks, place))
+        ):
+            return None
+    back = (today.weekday() - WEEKDAYS[word]) % 7 or 7
+    places = [place]
+    if before in ("last", "on", "on last", "past"):
+        places.insert(0, place - 1)
+    return DaySaid(today - timedelta(days=back), tuple(places))
+
+
+def _starts_report(marks: Sequence[Mark], place: int) -> bool:
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return following in (Kind.COLON, Kind.DASH, Kind.NAME, Kind.NUM, Kind.COMMA)

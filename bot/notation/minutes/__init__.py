@@ -1,0 +1,130 @@
+"""The time that a client says they have: `only got 25 min`, `half an hour today`, `until 18:15`.
+
+A duration counts only beside words of having, leaving or being short of it; rest, travel, lateness and warm-up minutes
+are talk. A time of day is the next one that a clock on the wall shows: `until 7` said at 18:40 is twenty minutes.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.minutes.clock import kind_at, time_of_day, words_of
+from bot.notation.minutes.durations import duration_at
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_HAVING = frozenset(
+    words(
+        "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
+        "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
+        "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
+        "schedule most total gots had availabl maybe about roughly",
+    )
+)
+_NOT_HAVING = frozenset(
+    words(
+        "sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked",
+        "walking bike biked cycle cycled cycling treadmill run ran running cardio warm warmed warming warmup took",
+        "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
+        "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
+        "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
+        "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
+        "skipped skip",
+    )
+)
+_EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
+_UNTIL = frozenset(("until", "till", "til", "by", "before"))
+_LEAVING = frozenset(["leave", "leaving", "go", "out", "shuts", "closes", "close", "shutting", "closing", "pick"])
+_GOING = frozenset(words(
+    "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
+    "closing",
+))  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class MinutesSaid:
+    """Minutes that there are, and the marks that said so."""
+
+    minutes: Decimal
+    places: tuple[int, ...]
+
+
+def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool = False) -> MinutesSaid | None:
+    """The time that the client has. `timed`, `metres`: the exercise under way counts those, so that
+    a bare duration, or a bare `m`, is its set's.
+    """
+    for place in range(len(marks)):
+        clock = _until(marks, place, now)
+        if clock is not None:
+            return clock
+        duration = duration_at(marks, place, metres)
+        if duration is not None:
+            minutes, end = duration
+            if minutes > 0 and _is_had(marks, place, end, timed):
+                return MinutesSaid(minutes, tuple(range(place, end)))
+    return None
+
+
+def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
+    """Whether a duration is what the client has, by the words of its part."""
+    start = place
+    while start > 0 and marks[start - 1].kind not in _EDGES and place - start < 8:
+        start -= 1
+    stop = end
+    while stop < len(marks) and marks[stop].kind not in _EDGES and stop - end < 5:
+        stop += 1
+    before = [w for m in marks[start:place] for w in words_of(m)]
+    after = [w for m in marks[end:stop] for w in words_of(m)]
+    if any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[max(start, place - 3) : place]):
+        return False
+    near = before[-4:]
+    leaving = bool(set(before) & _GOING) and "in" in near
+    blocked = set(near) & _NOT_HAVING - ({"in", "be"} if leaving else set())
+    if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
+        return False
+    if leaving or set(before) & _HAVING or set(after) & _HAVING:
+        return True
+    alone = not any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) for i, m in enumerate(marks) if not place <= i < end)
+    talk = any(m.kind is Kind.WORD for m in (*marks[start:place], *marks[end:stop]))
+    return alone and not timed and not talk
+
+
+def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
+    """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
+    words = words_of(marks[place])
+    if not words or words[-1] not in (*_UNTIL, "at"):
+        return None
+    is_until = words[-1] in _UNTIL
+    before = [w for m in marks[max(0, place - 3) : place] for w in words_of(m)][-4:]
+    is_at = words[-1] == "at" and bool(set(before) & _LEAVING)
+    if not (is_until or is_at):
+        return None
+    if words[-1] in ("by", "before") and not set(_part_words(marks, place)) & (_GOING | _HAVING):
+        return None
+    if any(m.kind is Kind.NAME for m in marks[max(0, place - 1) : place]):
+        return None
+    found = time_of_day(marks, place + 1)
+    if found is None:
+        return None
+    hour, minute, half_known, end = found
+    if kind_at(marks, end) in (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.SETS, Kind.AT):
+        return None
+    then = now.replace(hour=hour % 24, minute=minute, second=0, microsecond=0)
+    choices = [then] if half_known else [then, then + timedelta(hours=12)]
+    ahead = [c if c > now else c + timedelta(days=1) for c in choices]
+    wait = min(ahead) - now
+    if wait > timedelta(hours=6):
+        return None
+    return MinutesSaid(Decimal(int(wait.total_seconds() // 60)), tuple(range(place, end)))
+
+
+def _part_words(marks: Sequence[Mark], place: int) -> list[str]:
+    start = place
+    while start > 0 and marks[start - 1].kind not in _EDGES:
+        start -= 1
+    end = place
+    while end < len(marks) and marks[end].kind not in _EDGES:
+        end += 1
+    return [w for m in marks[start:end] for w in words_of(m)]

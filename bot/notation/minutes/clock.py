@@ -1,0 +1,82 @@
+"""A time of day, spoken or typed: `18:15`, `quarter past six`, `6 pm`."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+
+def time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] | None:
+    """Hour, minute, whether its half of the day is known, and the place after it."""
+    while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in ("about", "around", "like", "roughly"):
+        at += 1
+    if at >= len(marks):
+        return None
+    mark = marks[at]
+    words = [w for w, _ in plain_words(marks, at)]
+    if words[:2] == ["half", "past"] or words[:1] == ["half"]:
+        place = at + 2 if words[:2] == ["half", "past"] else at + 1
+        return _hour(marks, place, 30)
+    if words[:1] == ["quarter"] and words[1:2] in (["past"], ["to"]):
+        return _hour(marks, at + 2, 15 if words[1] == "past" else -15)
+    if mark.kind is Kind.NUM and mark.value is not None and text_at(marks, at + 1) in ("past", "to"):
+        return _hour(marks, at + 2, int(mark.value) * (1 if text_at(marks, at + 1) == "past" else -1))
+    if mark.kind is Kind.CLOCK:
+        first, second = (int(p) for p in mark.parts)
+        if first > 23 or second > 59:
+            return None
+        return _half_of_day(marks, at + 1, first, second)
+    if mark.kind is Kind.NUM and mark.value is not None:
+        if mark.value != int(mark.value):
+            hour, minute = int(mark.value), round((mark.value - int(mark.value)) * 100)
+            if "." not in mark.text or len(mark.text.split(".")[1]) != 2 or minute > 59 or hour > 23:
+                return None
+            return _half_of_day(marks, at + 1, hour, minute)
+        if mark.value <= 23:
+            return _half_of_day(marks, at + 1, int(mark.value), 0)
+        if 100 <= mark.value <= 2359 and mark.value % 100 < 60 and len(mark.text) in (3, 4):
+            return _half_of_day(marks, at + 1, int(mark.value) // 100, int(mark.value) % 100)
+    return None
+
+
+def _hour(marks: Sequence[Mark], at: int, minutes: int) -> tuple[int, int, bool, int] | None:
+    mark = marks[at] if at < len(marks) else None
+    if (
+        mark is None
+        or mark.kind is not Kind.NUM
+        or mark.value is None
+        or mark.value != int(mark.value)
+        or mark.value > 23
+    ):
+        return None
+    total = int(mark.value) * 60 + minutes
+    return _half_of_day(marks, at + 1, total // 60 % 24, total % 60)
+
+
+def _half_of_day(marks: Sequence[Mark], at: int, hour: int, minute: int) -> tuple[int, int, bool, int]:
+    word = text_at(marks, at)
+    if word in ("pm", "p"):
+        return (hour % 12 + 12, minute, True, at + 1)
+    if word in ("am",):
+        return (hour % 12, minute, True, at + 1)
+    return hour, minute, hour > 12 or hour == 0, at
+
+
+def words_of(mark: Mark) -> list[str]:
+    return mark.text.split()
+
+
+def text_at(marks: Sequence[Mark], place: int) -> str:
+    return marks[place].text if 0 <= place < len(marks) else ""
+
+
+def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
+    return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def plain_words(marks: Sequence[Mark], place: int) -> list[tuple[str, int]]:
+    """Words from here on with the mark that each stands in, phrases taken apart, at most ten."""
+    words: list[tuple[str, int]] = []
+    for index in range(place, min(place + 8, len(marks))):
+        words.extend((word, index) for word in words_of(marks[index]))
+    return words

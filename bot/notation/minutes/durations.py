@@ -1,0 +1,72 @@
+"""How long a stretch of words says: `25 min`, `half an hour`, `an hour and a quarter`."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.minutes.clock import kind_at, plain_words, text_at, words_of
+from bot.notation.tokens import Mark
+
+_FIXED: tuple[tuple[tuple[str, ...], int], ...] = (
+    (("three", "quarters", "of", "an", "hour"), 45),
+    (("half", "an", "hour"), 30), (("half", "a", "hour"), 30), (("half", "hour"), 30), (("half", "an", "hr"), 30),
+    (("half", "hr"), 30), (("quarter", "of", "an", "hour"), 15), (("quarter", "hour"), 15),
+    (("an", "hour"), 60), (("a", "hour"), 60), (("an", "hr"), 60), (("hour",), 60),
+)  # fmt: skip
+
+
+def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
+    """The duration that starts here: minutes, and the place after it."""
+    mark = marks[place]
+    if (
+        mark.text == "three"
+        and "quarters" in spoken_after(marks, place + 1)
+        and "hour" in [w for w, _ in plain_words(marks, place)]
+    ):
+        return Decimal(45), after_hour(marks, place + 1)
+    if mark.kind is Kind.NUM and mark.value is not None:
+        unit = kind_at(marks, place + 1)
+        if unit is Kind.DASH and kind_at(marks, place + 2) is Kind.MINUTES:
+            return mark.value, place + 3
+        if unit is Kind.MINUTES or (unit is Kind.M and not metres and marks[place + 1].tight and mark.value >= 10):
+            return mark.value, place + 2
+        if unit is Kind.HOURS:
+            return with_rest(marks, place + 2, mark.value * 60)
+        if unit is Kind.SLASH and text_at(marks, place + 2) == "4" and "hour" in spoken_after(marks, place + 3):
+            return Decimal(45), after_hour(marks, place + 3)
+        return None
+    words = plain_words(marks, place)
+    texts = [w for w, _ in words]
+    for lead, minutes in _FIXED:
+        size = len(lead)
+        if tuple(texts[:size]) == lead and words[0][1] == place:
+            end = words[size - 1][1] + 1
+            return with_rest(marks, end, Decimal(minutes)) if minutes == 60 else (Decimal(minutes), end)
+    return None
+
+
+def spoken_after(marks: Sequence[Mark], place: int) -> list[str]:
+    return [word for word, _ in plain_words(marks, place)[:3]]
+
+
+def after_hour(marks: Sequence[Mark], place: int) -> int:
+    for index in range(place, min(place + 4, len(marks))):
+        if "hour" in words_of(marks[index]):
+            return index + 1
+    return place
+
+
+def with_rest(marks: Sequence[Mark], at: int, minutes: Decimal) -> tuple[Decimal, int]:
+    """Hours with what follows: `and ten`, `and a half`, `15`, `30 min`."""
+    words = plain_words(marks, at)
+    texts = [w for w, _ in words]
+    for lead, more in ((("and", "a", "half"), 30), (("and", "a", "quarter"), 15), (("and", "half"), 30)):
+        if tuple(texts[: len(lead)]) == lead:
+            return minutes + more, words[len(lead) - 1][1] + 1
+    joined = at + 1 if kind_at(marks, at) is Kind.AND else at
+    number = marks[joined] if joined < len(marks) else None
+    if number is not None and number.kind is Kind.NUM and number.value is not None and number.value < 60:
+        named = kind_at(marks, joined + 1) in (Kind.MINUTES, Kind.M)
+        if named or joined > at or number.tight:
+            return minutes + number.value, joined + (2 if named else 1)
+    return minutes, at

@@ -1,0 +1,136 @@
+"""Whether a message wants the coach's answer, and which of its words only ask.
+
+Numbers and names after the opening of a question (`should i go to 65`) report nothing; a question mark after a report
+(`60x5, add weight?`) leaves the report as it is.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.notation.answer import Span
+from bot.notation.kinds import Kind
+from bot.notation.questions.asked import (
+    ENDS,
+    NO_OPENING,
+    asks_to_change,
+    clause_asking,
+    has_other_query,
+    is_request_to_change,
+    opens,
+    states,
+)
+from bot.notation.tokens import Mark
+
+_ANYWHERE = (
+    "should i",
+    "shall i",
+    "can i",
+    "could i",
+    "do i",
+    "is it ok",
+    "is it okay",
+    "ok to",
+    "okay to",
+    "how long",
+    "how many",
+    "how much",
+    "how heavy",
+    "what weight",
+    "what should",
+    "any idea",
+    "any tips",
+    "any advice",
+    "any alternative",
+    "wondering if",
+    "wondering whether",
+    "not sure if",
+    "not sure whether",
+    "not sure what",
+    "do i need",
+    "am i ok",
+    "what if",
+    "can we",
+    "could we",
+    "should we",
+    "mind if i",
+    "let me know if",
+    "let me know what",
+    "what next",
+    "whats next",
+    "do you",
+    "would you",
+    "may i",
+    "what do",
+    "any thoughts",
+    "is that ok",
+    "is that okay",
+    "is that enough",
+    "how should",
+    "how do",
+    "what load",
+    "please advise",
+    "thoughts on",
+    "any chance",
+    "shud i",
+    "shoud i",
+    "is there",
+    "what about",
+    "is it better",
+    "is it fine",
+    "is it alright",
+    "dont know if",
+    "dont know what",
+    "dont know whether",
+)
+"""Openings that open a question in the middle of a clause too."""
+
+
+@dataclass(frozen=True, slots=True)
+class QuestionSaid:
+    """What a message asks: where the words of the question stand (`None`: nothing is asked), and what only asks."""
+
+    at: Span | None
+    places: frozenset[int]
+
+
+def read_question(marks: Sequence[Mark]) -> QuestionSaid:
+    """Whether something is asked, and which marks only ask."""
+    asked, only_asks = _asked(marks)
+    places = sorted(only_asks) or [i for i, m in enumerate(marks) if m.kind is Kind.QUERY]
+    if not asked:
+        return QuestionSaid(None, frozenset(only_asks))
+    first = last = places[0]
+    while last + 1 in only_asks:
+        last += 1
+    return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks))
+
+
+def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
+    asked = any(m.kind is Kind.QUERY and not asks_to_change(marks, i) for i, m in enumerate(marks))
+    only_asks: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ASKING or place in only_asks:
+            continue
+        if not (opens(marks, place) or mark.text in _ANYWHERE) or states(marks, place):
+            continue
+        end = place
+        while end < len(marks) and marks[end].kind not in ENDS:
+            end += 1
+        if is_request_to_change(marks[place:end]):
+            asked = asked and has_other_query(marks, end)
+            continue
+        if mark.text in NO_OPENING and not (end < len(marks) and marks[end].kind is Kind.QUERY):
+            continue
+        asked = True
+        only_asks.update(range(place, end))
+    for place in range(len(marks) - 1):
+        if marks[place].text == "is" and opens(marks, place) and marks[place + 1].kind is Kind.NUM:
+            end = place
+            while end < len(marks) and marks[end].kind not in ENDS:
+                end += 1
+            asked = True
+            only_asks.update(range(place, end))
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.QUERY:
+            only_asks |= clause_asking(marks, place)
+    return asked, only_asks

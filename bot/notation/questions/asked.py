@@ -1,0 +1,72 @@
+"""How a question opens and where it ends: which words of a message only ask."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_EDGES = (*ENDS, Kind.COMMA, Kind.BREAK, Kind.COLON, Kind.OPEN, Kind.DASH)
+NO_OPENING = ("what a", "how good was", "hows", "how is", "how are")
+_STATING = frozenset(words("but im i am feel feels felt was is still its thats all seems seem were feeling"))
+_VERBS = frozenset(words(
+    "is are was were should can could do does did will would am has have may shall what how which when where why",
+    "who whats hows add go up drop raise more less increase reduce swap change keep stay",
+))  # fmt: skip
+_CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", "up", "go", "drop")
+
+
+def states(marks: Sequence[Mark], place: int) -> bool:
+    """`but ok to go on`: says that it is, and asks nothing."""
+    if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
+        return False
+    return set(marks[place - 1].text.split()) <= _STATING
+
+
+def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
+    """The clause that a question mark ends, where it is worded as a question and reports no set itself."""
+    start = query
+    while start > 0 and marks[start - 1].kind not in _EDGES:
+        start -= 1
+    words = [w for m in marks[start:query] for w in m.text.split()]
+    kinds = [m.kind for m in marks[start:query]]
+    if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
+        return set(range(start, query))
+    if len(words) < 2 or not set(words[:3]) & _VERBS:
+        last = max((i for i in range(start, query) if marks[i].kind is Kind.X), default=start)
+        later = [i for i in range(last + 2, query) if marks[i].text in _CHANGING]
+        return set(range(later[0], query)) if later else set()
+    if words[0] == "did" and Kind.X in kinds:
+        return set()
+    if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:
+        return set()
+    return set(range(start, query))
+
+
+def asks_to_change(marks: Sequence[Mark], query: int) -> bool:
+    """Whether the clause before a question mark politely corrects: `can you make that 9?`."""
+    start = query
+    while start > 0 and marks[start - 1].kind not in ENDS:
+        start -= 1
+    return any(m.kind is Kind.MEANT and m.text.split()[0] in ("can", "could") for m in marks[start:query])
+
+
+def opens(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a question can open here: after an edge, with only fillers and names of talk between."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
+        at -= 1
+    return at < 0 or marks[at].kind in _EDGES
+
+
+def is_request_to_change(marks: Sequence[Mark]) -> bool:
+    """`can you change set 2 to 9`: asks for a correction, not for advice."""
+    polite = marks[0].text in ("can you", "could you", "would you", "can we", "could we", "will you", "do you")
+    return polite and any(
+        m.kind in (Kind.MEANT, Kind.SCRAP) or m.text in ("change", "fix", "correct") for m in marks[1:5]
+    )
+
+
+def has_other_query(marks: Sequence[Mark], end: int) -> bool:
+    return any(m.kind is Kind.QUERY for m in marks[:end]) or any(m.kind is Kind.QUERY for m in marks[end + 1 :])

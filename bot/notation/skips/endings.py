@@ -1,0 +1,76 @@
+"""Whether a message ends the session, and what a bare `done` or a thumb says."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.skips import DENYING
+from bot.notation.tokens import Mark
+
+_WITH_IT = frozenset(
+    (Kind.NAME, Kind.WEAK, Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.LASTREP, Kind.WARMUP)
+)
+
+
+def read_finish(marks: Sequence[Mark]) -> Mark | None:
+    """The words that say that the session is over, if any: not where an exercise or a set is finished."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.FINISH:
+            continue
+        at = place + 1
+        while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WITH, Kind.FOR, Kind.AT, Kind.ALL):
+            at += 1
+        if at < len(marks) and marks[at].kind in _WITH_IT:
+            continue
+        if _is_of_warmup(marks, place):
+            continue
+        before = marks[place - 1] if place else None
+        if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
+            continue
+        if before is not None and before.kind in (Kind.NAME, Kind.WEAK):
+            continue
+        if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
+            m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
+        ):
+            continue
+        return mark
+    return None
+
+
+def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:
+    """`warm ups all done`: the warm-up is over, not the session."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.ALL, Kind.SETS, Kind.SET):
+        at -= 1
+    return at >= 0 and marks[at].kind is Kind.WARMUP
+
+
+def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
+    """Whether a part of the message is a bare `done` or thumb; with the exercise that it names, if any,
+    and whether it says `all`."""
+    part: list[Mark] = []
+    for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
+        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY):
+            part.append(mark)
+            continue
+        kinds = {m.kind for m in part}
+        if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {
+            Kind.DONE,
+            Kind.FILL,
+            Kind.NAME,
+            Kind.SET,
+            Kind.ALL,
+            Kind.LASTSET,
+            Kind.FINISH,
+            Kind.WAS,
+            Kind.AND,
+            Kind.WITH,
+            Kind.SETS,
+        }:
+            names = [m for m in part if m.kind is Kind.NAME]
+            if Kind.FINISH in kinds and Kind.DONE not in kinds and not names:
+                part = []
+                continue
+            if len(names) <= 1:
+                return True, names[0] if names else None, Kind.ALL in kinds
+        part = []
+    return False, None, False

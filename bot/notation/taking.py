@@ -1,0 +1,93 @@
+"""Sets kept where they read clear beside the plan, else asked about with the readings that are honest."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.alternatives import half_loads, in_reason, plan_ways, range_ways
+from bot.notation.answer import AskKind, Source
+from bot.notation.atoms import Atom, Effort, Sign
+from bot.notation.binding import Bound
+from bot.notation.draft import Draft
+from bot.notation.grounds import Ground
+from bot.notation.kinds import Kind
+from bot.notation.ranking import Ranked
+from bot.notation.said import Doubt
+from bot.notation.tokens import Mark
+from bot.training.report import Stage
+
+
+def take(draft: Draft, ranked: Ranked, place: int, name: Mark | None = None) -> None:
+    """Keeps a clear reading, or asks with its alternatives."""
+    if ranked.doubt is None:
+        draft.keep(ranked.bound, place, name)
+        return
+    ways = _ways(draft, ranked, place)
+    chosen = draft.doubt(ranked.doubt, len(ways), draft.request.exercises[place].name)
+    if chosen is not None:
+        draft.keep(ways[chosen], place, name)
+
+
+def _ways(draft: Draft, ranked: Ranked, place: int) -> list[Bound]:
+    """The readings that a question about these sets offers."""
+    assert ranked.doubt is not None
+    context = draft.record.context(place)
+    match ranked.doubt.kind:
+        case AskKind.RANGE:
+            return range_ways(ranked.bound, context)
+        case AskKind.OUT_OF_REASON:
+            return in_reason(ranked.bound, context) or list(ranked.honest)
+        case AskKind.PER_HAND:
+            return half_loads(ranked.bound, context)
+        case _:
+            return list(ranked.honest)
+
+
+def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: int) -> None:
+    """`as planned` without a name: the set that is left, or the whole session where that is said."""
+    context = draft.record.context(place)
+    if {"everything", "session", "workout"} & set(draft.folded.text.split()):
+        for other in range(len(draft.request.exercises)):
+            beside = draft.record.context(other)
+            if beside.open_sets and draft.ask is None:
+                take(draft, draft.rank(atoms, beside), other)
+        return
+    if len(context.open_sets) == 1 or any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms):
+        take(draft, draft.rank(atoms, context), place)
+        return
+    ways = [plan_ways(context, n, planned.start, planned.end) for n in (1, len(context.open_sets))]
+    bounds = [w.bound for w in ways if w.doubt is None]
+    chosen = draft.doubt(Doubt(AskKind.DONE, planned.start, planned.end), len(bounds))
+    if chosen is not None:
+        draft.keep(bounds[chosen], place)
+
+
+def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool) -> None:
+    """An effort with no set beside it: the last set's."""
+    record = draft.record
+    place = name.names[0] if name is not None and len(name.names) == 1 else None
+    if place is None and record.told:
+        place = record.last_exercise
+    last = record.last(place)
+    if last is None or last.set is None or effort.failed is not None:
+        if effort.failed is not None:
+            draft.doubt(Doubt(AskKind.EFFORT, effort.start, effort.end))
+        return
+    if effort.beyond:
+        draft.doubt(Doubt(AskKind.EFFORT, effort.start, effort.end))
+        return
+    keys = [(last.exercise, last.set)]
+    if every:
+        worked = record.context(record.place_of(last.exercise) or 0).worked
+        keys = list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
+    ground = Ground(Source.SAID, (effort.start, effort.end))
+    for key in keys:
+        record.change(
+            key,
+            lambda rows: [
+                replace(t, row=replace(t.row, rir=effort.rir), grounds=replace(t.grounds, effort=ground))
+                if t.row.stage is Stage.WORK
+                else t
+                for t in rows
+            ],
+        )
+    draft.note_replaced((effort.start, effort.end))

@@ -1,0 +1,73 @@
+"""What the words of a piece or of its atoms tell: a report, a header, a substitute, an effort that leads."""
+
+from collections.abc import Sequence
+
+from bot.notation.atoms import Amount, Atom, Effort, Join, Sign
+from bot.notation.kinds import Kind
+from bot.notation.segments import NUMBERS
+from bot.notation.tokens import Mark
+
+
+def is_unknown(name: Mark, piece: Sequence[Mark], reports: bool) -> bool:
+    """Whether sets are told of an exercise that the session lacks, or of one in place of another."""
+    swapped = _is_substitute(piece)
+    return (not name.names and (reports or swapped)) or (swapped and (reports or len(piece) > 1))
+
+
+def is_all(sign: Sign) -> bool:
+    return sign.kind is Kind.ALL or (sign.kind is Kind.EACH and sign.text == "both")
+
+
+def is_report(atom: Atom) -> bool:
+    if not isinstance(atom, Sign):
+        return isinstance(atom, Effort) and atom.failed is not None and atom.failed > 0
+    return atom.kind in (Kind.SAME, Kind.PLANNED)
+
+
+def continues(atoms: Sequence[Atom]) -> bool:
+    """Whether the sets start with a drop or a mini: they belong to the set said last, whatever the chat is on."""
+    for atom in atoms:
+        if isinstance(atom, Amount):
+            return atom.join in (Join.PLUS, Join.ARROW)
+        if isinstance(atom, Sign) and atom.kind in (Kind.DROP, Kind.MINI, Kind.ARROW, Kind.PLUS):
+            return True
+    return False
+
+
+def _is_substitute(piece: Sequence[Mark]) -> bool:
+    """Whether the piece tells of one exercise in place of another: `dips instead of bench`."""
+    for place, mark in enumerate(piece):
+        if mark.kind is Kind.INSTEAD:
+            following = piece[place + 1].kind if place + 1 < len(piece) else None
+            if following is not Kind.NUM:
+                return any(m.kind is Kind.NAME for m in piece)
+    return False
+
+
+def is_header(piece: Sequence[Mark]) -> bool:
+    """Whether a piece is a name and nothing else that says something."""
+    plain = (
+        Kind.NAME,
+        Kind.FILL,
+        Kind.COLON,
+        Kind.DASH,
+        Kind.LINE,
+        Kind.STOP,
+        Kind.X,
+        Kind.COMMA,
+        Kind.OPEN,
+        Kind.CLOSE,
+        Kind.LABEL,
+        Kind.DONE,
+        Kind.GAP,
+        Kind.THEN,
+        Kind.AND,
+    )
+    shouted = any(m.kind is Kind.STOP and m.text == "!" for m in piece)
+    return not shouted and all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
+
+
+def is_led(piece: Sequence[Mark], effort: Effort) -> bool:
+    """Whether a name with sets follows an effort in its piece: `rpe 8 both, curls 8 and 8`."""
+    names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME and m.start >= effort.end]
+    return bool(names) and any(m.kind in NUMBERS for m in piece[names[0] :])
