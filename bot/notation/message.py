@@ -1,12 +1,13 @@
 """The reading of one message, from its text to what it stores or why it is asked about."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
+from bot.notation.beside_sets import Beside, read_beside
 from bot.notation.corrections.amends import amend
-from bot.notation.days import DaySaid, read_day
+from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.kinds import Kind
@@ -14,13 +15,11 @@ from bot.notation.leaving import keep_skips, read_bare_done
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
-from bot.notation.minutes import MinutesSaid, read_minutes
 from bot.notation.other_times import other_times
 from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
-from bot.notation.questions import QuestionSaid, read_question
 from bot.notation.reports import Reporting
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
@@ -29,9 +28,6 @@ from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
-from bot.notation.twice_told import told_twice
-from bot.notation.units_said import unit_for_all
-from bot.training.plan import Measure
 
 LONGEST = 4096
 """Characters that are read: the chat's longest message."""
@@ -53,7 +49,7 @@ class Reader:
         draft = self.draft
         hurt = read_pain(self.request.text)
         kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
-        beside = self._beside_sets(self._few_enough(kinds.marks))
+        beside = read_beside(draft, self._few_enough(kinds.marks))
         marks = beside.marks
         skips = read_skips(marks)
         elsewhen = other_times(marks)
@@ -80,38 +76,6 @@ class Reader:
             return marks
         self.draft.doubt(self._of_all(AskKind.UNSURE))
         return []
-
-    def _beside_sets(self, marks: list[Mark]) -> "_Beside":
-        """The day, the time, the question and the unit that the message says, and its marks without them."""
-        draft = self.draft
-        timed, metres = self._counts(marks, Measure.SECONDS), self._counts(marks, Measure.METRES)
-        day = read_day(marks, self.request.now)
-        day_at = None if day is None else _whole(marks, day.places)
-        marks = masked(marks, () if day is None else day.places)
-        minutes = read_minutes(marks, self.request.now, timed, metres)
-        if minutes is not None:
-            draft.note(_whole(marks, minutes.places), Meaning.MINUTES, f"{minutes.minutes:f}")
-            marks = masked(marks, minutes.places)
-        question = read_question(marks)
-        if question.at is not None:
-            draft.note(question.at, Meaning.QUESTION, "")
-        marks = masked(marks, question.places)
-        draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
-        unit = unit_for_all(marks)
-        if unit is not None:
-            draft.unit, draft.unit_at = unit.unit, (unit.mark.start, unit.mark.end)
-            marks = masked(marks, unit.places)
-        told = told_twice(marks)
-        if told.differs is not None:
-            draft.doubt(Doubt(AskKind.UNIT, told.differs[0].start, told.differs[1].end))
-        return _Beside(list(told.marks), day, day_at, minutes, question)
-
-    def _counts(self, marks: Sequence[Mark], measure: Measure) -> bool:
-        """Whether an exercise that the message names, or the one under way, counts seconds or metres."""
-        named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
-        under = self.draft.under_way()
-        places = named or ([] if under is None else [under])
-        return any(self.request.exercises[p].measure is measure for p in places)
 
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
@@ -150,7 +114,7 @@ class Reader:
 
     # --- the end ----------------------------------------------------------------------------------------------------
 
-    def _finished(self, hurt: PainReading, beside: "_Beside", finished: Span | None, day: date | None) -> Reading:
+    def _finished(self, hurt: PainReading, beside: Beside, finished: Span | None, day: date | None) -> Reading:
         draft, record = self.draft, self.draft.record
         if finished is not None:
             draft.note(finished, Meaning.FINISH, "")
@@ -198,22 +162,6 @@ class Reader:
         if ask.kind is AskKind.WHICH_EXERCISE and reading.performed:
             return reading.performed[0].exercise
         return show_sets(reading.performed, self.request.exercises)
-
-
-@dataclass(frozen=True, slots=True)
-class _Beside:
-    """What a message says beside its sets, and its marks without that."""
-
-    marks: list[Mark]
-    day: DaySaid | None
-    day_at: Span | None
-    minutes: MinutesSaid | None
-    question: QuestionSaid
-
-
-def _whole(marks: Sequence[Mark], places: Sequence[int]) -> Span:
-    """Where marks stand, from the first to the last."""
-    return marks[min(places)].start, marks[max(places)].end
 
 
 def _tells_of_before(marks: Sequence[Mark], masked: Sequence[Mark]) -> bool:
