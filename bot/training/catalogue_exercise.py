@@ -15,8 +15,9 @@ class Exercise:
 
     `muscles` count a hard set as 1, `muscles_indirect` as a half. `also` is what it needs beside what loads it.
     `joints` are what it loads; they err towards more. `stretches`: the muscle works hard while it is long.
-    `demanding`: too much for many who never did it. `share`: its usual maximum, as the number on the equipment, as a
-    share of its pattern's main lift; `None` where two people's numbers can't be compared.
+    `common`: among the first that come to mind. `demanding`: too much for many who never did it. `share`: its usual
+    maximum, as the number on the equipment, as a share of its pattern's main lift; `None` where two people's numbers
+    can't be compared.
     """
 
     name: str
@@ -33,6 +34,7 @@ class Exercise:
     setup_s: int = 60
     warmup: WarmUp = WarmUp.LIGHT
     stretches: bool = False
+    common: bool = False
     demanding: bool = False
     share: float | None = None
 

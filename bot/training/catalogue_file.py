@@ -12,7 +12,7 @@ _Table = dict[str, object]
 ROW_KEYS = frozenset(
     {
         *("name", "aliases", "equipment", "also", "style", "sides", "measure", "muscles", "muscles_indirect"),
-        *("joints_also", "setup_s", "warmup", "stretch", "demanding", "share"),
+        *("joints_also", "setup_s", "warmup", "stretch", "common", "demanding", "share"),
     }
 )
 GROUP_KEYS = frozenset({"muscles", "muscles_indirect", "joints", "small", "sides", "measure", "exercises"})
@@ -53,6 +53,7 @@ def _exercise(data: _Table, pattern: Pattern, group: _Table, row: _Table) -> Exe
         setup_s=_number(row.get("setup_s", _table(data[f"setup{size}"], "setup")[equipment])),
         warmup=WarmUp(str(row.get("warmup", _table(data[f"warmup{size}"], "warmup")[equipment]))),
         stretches=bool(row.get("stretch", False)),
+        common=bool(row.get("common", False)),
         demanding=bool(row.get("demanding", False)),
         share=float(share) if isinstance(share, (int, float)) else None,
     )

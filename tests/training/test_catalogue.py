@@ -8,9 +8,8 @@ import pytest
 
 from bot.notation.abbreviations import vocabulary
 from bot.notation.lexicon import lexicon_words
-from bot.notation.names import _split_name
 from bot.training.catalogue import aliases_of, catalogue
-from bot.training.catalogue_exercise import Exercise, name_key
+from bot.training.catalogue_exercise import Exercise, name_key, name_words
 from bot.training.catalogue_file import ROW_KEYS, read_exercises
 from bot.training.catalogue_terms import Equipment, Joint, Muscle, Pattern, WarmUp
 from bot.training.gym import loadable
@@ -251,10 +250,10 @@ def test_aliases_that_are_listened_for_are_words_of_the_trade() -> None:
     """Each word is one of the exercise's own name or of the trade, and none is a word of talk: the reader takes a word
     of an alias standing alone for the exercise."""
     for exercise in ALL:
-        own = set(_split_name(exercise.name))
+        own = name_words(exercise.name)
         for alias in aliases_of(exercise.name):
             assert catalogue().find(alias) == exercise
-            for word in set(_split_name(alias)) - own - vocabulary():
+            for word in name_words(alias) - own - vocabulary():
                 assert word in TRADE_ONLY, (exercise.name, alias)
                 assert word not in lexicon_words(), (exercise.name, alias)
 
