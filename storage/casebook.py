@@ -15,7 +15,8 @@ import sqlalchemy as sa
 
 from bot.dialogue.desk import ClientDesk
 from bot.training.calendar import local_day, monday_of
-from bot.training.people import Programme, Standing
+from bot.training.orders import Orders, ordered
+from bot.training.people import Programme, Standing, Workout
 from bot.training.session import Session
 from storage.matters import NOTHING_OPEN, open_of
 from storage.people import ClientRow
@@ -51,7 +52,8 @@ class Wanted:
     """What the matter at hand is about, and what it may need.
 
     `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
-    day; `last_done` asks for the session last reported rather than the open one.
+    day; `last_done` asks for the session last reported rather than the open one; `lifts` for the strengths of the
+    whole programme.
     """
 
     token: str = ""
@@ -60,6 +62,7 @@ class Wanted:
     last_done: bool = False
     strengths: bool = False
     weeks: bool = False
+    lifts: bool = False
 
 
 def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) -> ClientDesk:
@@ -81,7 +84,8 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
     session = None if chosen is None else whole[chosen.id]
     weeks = [whole[r.id] for r in window] if wanted.weeks else []
     waiting = open_of(work, me.id, me.zone) if row.matters_open else NOTHING_OPEN
-    names = _exercises(session, programme, me.workout) if wanted.strengths else ()
+    names = _exercises(session, _coming(programme, row, today)) if wanted.strengths else ()
+    names = (*names, *_all_of(programme, row, today)) if wanted.lifts else names
     names = tuple(dict.fromkeys((*names, *(e.name for s in weeks for e in s.plan.exercises)))) if names else names
     return ClientDesk(
         profile=me,
@@ -95,8 +99,16 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         pains=waiting.pains,
         doubts=waiting.doubts,
         questions=waiting.questions,
-        held=waiting.held,
+        held=_held(waiting.held, row.orders),
+        orders=row.orders,
+        begun=row.begun,
     )
+
+
+def _held(by_pain: tuple[tuple[str, date], ...], orders: Orders) -> tuple[tuple[str, date], ...]:
+    """What must not go up: for pain, or by the coach's word."""
+    hurting = {exercise for exercise, _ in by_pain}
+    return (*by_pain, *(held for held in orders.held if held[0] not in hurting))
 
 
 def _chosen(work: Work, row: ClientRow, wanted: Wanted, window: Sequence[Row], today: date) -> Row | None:
@@ -131,10 +143,22 @@ def _is_latest(work: Work, row: ClientRow, chosen: Row, window: Sequence[Row]) -
     )
 
 
-def _exercises(session: Session | None, programme: Programme | None, workout: int) -> tuple[str, ...]:
+def _exercises(session: Session | None, coming: Workout | None) -> tuple[str, ...]:
     """Those of the session, and of the workout that may be planned next."""
     names = () if session is None else tuple(e.name for e in session.plan.exercises)
-    if programme is None or not programme.workouts or (session is not None and session.ended is None):
+    if coming is None or (session is not None and session.ended is None):
         return names
-    coming = programme.workouts[workout % len(programme.workouts)]
     return (*names, *(e.name for e in coming.exercises))
+
+
+def _all_of(programme: Programme | None, row: ClientRow, today: date) -> tuple[str, ...]:
+    """Every exercise of the programme, with the coach's swaps."""
+    workouts = programme.workouts if programme is not None else ()
+    return tuple(e.name for w in workouts for e in ordered(w, row.orders, day=today).exercises)
+
+
+def _coming(programme: Programme | None, row: ClientRow, today: date) -> Workout | None:
+    """The workout that comes next, with the coach's swaps."""
+    if programme is None or not programme.workouts:
+        return None
+    return ordered(programme.workouts[row.profile.workout % len(programme.workouts)], row.orders, day=today)

@@ -16,7 +16,18 @@ from typing import assert_never
 
 from bot.dialogue.buttons import Press, read_press
 from bot.dialogue.desk import CoachDesk, Desk, House
-from bot.dialogue.incoming import BotBlocked, Due, Edited, Incoming, MediaSent, RuleKind, Tapped, Typed
+from bot.dialogue.incoming import (
+    BotBlocked,
+    Due,
+    Edited,
+    FileFailed,
+    FileFetched,
+    Incoming,
+    MediaSent,
+    RuleKind,
+    Tapped,
+    Typed,
+)
 from bot.dialogue.turn import Talk
 from bot.training.calendar import local_day
 from bot.training.people import Coach
@@ -30,8 +41,17 @@ from storage.roster import roster
 from storage.talks import read_talk, talk_of
 from storage.work import Work
 
+Chatted = Typed | Edited | Tapped | MediaSent | FileFetched | FileFailed | BotBlocked
+"""What comes from a chat."""
+
 COACH_OPS = "c."
 """Buttons whose `ref` is a client's id, for coaches only."""
+
+LIFT_OPS = frozenset({"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "c.hold", "c.lift"})
+"""Buttons for which every exercise of the programme is looked at."""
+
+ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load"})
+"""A coach's talks whose step is the client they are about."""
 
 _NAMES_A_DAY = re.compile(r"\b(yesterday|last|ago|mon|tue|wed|thu|fri|sat|sun|before|earlier)|\d[./-]\d", re.IGNORECASE)
 """Words that may speak of another day's session."""
@@ -52,7 +72,7 @@ def build(work: Work, incoming: Incoming, *, now: datetime, house: House, tokens
     match incoming:
         case Due():
             return _for_the_clock(work, incoming, bare)
-        case Typed() | Edited() | Tapped() | MediaSent() | BotBlocked():
+        case Typed() | Edited() | Tapped() | MediaSent() | FileFetched() | FileFailed() | BotBlocked():
             return _for_a_chat(work, incoming, bare)
         case _:
             assert_never(incoming)
@@ -77,7 +97,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
     return replace(bare, talk=talk, client=client_desk(work, row, wanted, now=bare.now))
 
 
-def _for_a_chat(work: Work, incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, bare: Desk) -> Desk:
+def _for_a_chat(work: Work, incoming: Chatted, bare: Desk) -> Desk:
     who = _caller(work, incoming.chat, bare.now)
     press = read_press(incoming.data) if isinstance(incoming, Tapped) else None
     desk = replace(bare, talk=who.talk)
@@ -104,7 +124,7 @@ def _caller(work: Work, chat: int, now: datetime) -> Caller:
     return Caller(None, people.coach_at(work, chat), talk_of(work, chat, now=now))
 
 
-def _wanted(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None) -> Wanted:
+def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
     match incoming:
         case Typed(text=text):
             if text.lstrip().startswith("/"):
@@ -118,34 +138,40 @@ def _wanted(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: P
             if press is None or press.op.startswith(COACH_OPS):
                 return Wanted()
             return Wanted(token=press.ref, strengths=True)
-        case BotBlocked():
+        case FileFetched() | FileFailed() | BotBlocked():
             return Wanted()
 
 
-def _coach_desk(
-    work: Work, who: Caller, incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None, desk: Desk
-) -> CoachDesk:
+def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None, desk: Desk) -> CoachDesk:
     coach = who.coach
     assert coach is not None
     about = _about(incoming, press, desk)
     row = people.row_of(work, coach.id, about) if about else None
     mine = CoachDesk(coach)
     if row is not None:
-        case = client_desk(work, row, Wanted(last_done=True, weeks=True), now=desk.now)
+        looks_at_lifts = desk.talk is not None and desk.talk.name == "order-load" and press is None
+        lifts = looks_at_lifts or (press is not None and press.op in LIFT_OPS)
+        case = client_desk(work, row, Wanted(last_done=True, weeks=True, lifts=lifts), now=desk.now)
         mine = replace(mine, about=case)
     command = _command(incoming)
     shown = press.op if press is not None else ""
     if command == "/digest" or shown == "c.digest":
         mine = replace(mine, digest=digest(work, coach, now=desk.now))
-    if command in ("/programme", "/plan") or (press is not None and press.op == "c.give"):
+    is_sheet = isinstance(incoming, FileFetched)
+    if command in ("/programme", "/plan") or shown == "c.give" or is_sheet:
         mine = replace(mine, programmes=shelf_of(work, coach.id))
     asks_for_whom = isinstance(incoming, Typed | MediaSent) and not command and row is None
-    if command in ("/clients", "/programme", "/plan", "/digest") or asks_for_whom or shown in ("c.clients", "c.digest"):
+    if (
+        command in ("/clients", "/programme", "/plan", "/digest")
+        or asks_for_whom
+        or shown in ("c.clients", "c.digest")
+        or is_sheet
+    ):
         mine = replace(mine, roster=roster(work, coach, desk.now))
     return mine
 
 
-def _about(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Press | None, desk: Desk) -> str:
+def _about(incoming: Chatted, press: Press | None, desk: Desk) -> str:
     """The id that a coach's button, reply or reply mode is about; `client_of` decides whether it is theirs."""
     if press is not None:
         return press.ref if press.op.startswith(COACH_OPS) else ""
@@ -153,7 +179,7 @@ def _about(incoming: Typed | Edited | Tapped | MediaSent | BotBlocked, press: Pr
         return ""
     if desk.reply_about:
         return desk.reply_about
-    return desk.talk.step if desk.talk is not None and desk.talk.name == "reply" else ""
+    return desk.talk.step if desk.talk is not None and desk.talk.name in ABOUT_SOMEBODY else ""
 
 
 def _command(incoming: Incoming) -> str:

@@ -4,6 +4,7 @@ from datetime import datetime, time
 
 import sqlalchemy as sa
 
+from bot.training.calendar import local_day
 from bot.training.facts import (
     ClientJoined,
     CoachChanged,
@@ -58,6 +59,7 @@ _HAS_CLIENT = ready(
         clients.c.chat == sa.bindparam("in_chat"), clients.c.standing != Standing.WITHDRAWN.value
     )
 )
+_CLIENTS_ZONE = ready(sa.select(clients.c.zone).where(clients.c.id == sa.bindparam("client")))
 _COACH_OF = ready(sa.select(clients.c.coach).where(clients.c.id == sa.bindparam("client")))
 
 
@@ -103,7 +105,13 @@ def follow_client(work: Work, fact: ClientFact, origin: Origin) -> About:
                 work,
                 clients,
                 client,
-                {"programme": programme.id, "snapshot": snapshot, "workout": 0, "workout_since": None},
+                {
+                    "programme": programme.id,
+                    "snapshot": snapshot,
+                    "workout": 0,
+                    "workout_since": None,
+                    "begun": local_day(origin.at, zone_of(work, client)),
+                },
             )
             return About(client=client, coach=coach)
     return About(client=fact.client, coach=coach_of(work, fact.client))
@@ -115,6 +123,14 @@ def coach_of(work: Work, client: ClientId) -> str:
     if row is None:
         raise LookupError("no such client")
     return str(row.coach)
+
+
+def zone_of(work: Work, client: ClientId) -> str:
+    """The client's time zone; `LookupError` where there is no such client."""
+    row = work.first(_CLIENTS_ZONE, {"client": client})
+    if row is None:
+        raise LookupError("no such client")
+    return str(row.zone)
 
 
 def _join(work: Work, fact: ClientJoined, at: datetime) -> None:

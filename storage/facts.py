@@ -4,6 +4,7 @@ from typing import assert_never
 
 from bot.training.facts import (
     AlertHandled,
+    AutonomySet,
     ClientJoined,
     CoachChanged,
     CoachJoined,
@@ -12,10 +13,16 @@ from bot.training.facts import (
     DoubtKept,
     DoubtSettled,
     EffortRated,
+    ExerciseHeld,
+    ExerciseSwapped,
     Fact,
     HoldLifted,
     InviteMade,
+    LightWeekOrdered,
+    LoadOrdered,
+    LoadsApproved,
     MissNoted,
+    NoteKept,
     PainFollowedUp,
     PainReported,
     PainScored,
@@ -32,7 +39,8 @@ from bot.training.facts import (
     SessionPlanned,
     SessionReopened,
 )
-from storage import course, enrolment, matters
+from bot.training.orders import Order
+from storage import course, enrolment, matters, orders
 from storage.matters import Hurt, Kind
 from storage.record import About, Origin, append
 from storage.work import Overtaken, Work
@@ -69,6 +77,10 @@ def _follow(work: Work, fact: Fact, origin: Origin) -> About:
             return _follow_words(work, fact, origin)
         case AlertHandled():
             return _follow_handled(work, fact, origin)
+        case ExerciseHeld() | LoadOrdered() | LoadsApproved() | LightWeekOrdered():
+            return _follow_order(work, fact, origin)
+        case ExerciseSwapped() | AutonomySet() | NoteKept():
+            return _follow_order(work, fact, origin)
         case _:
             assert_never(fact)
 
@@ -87,6 +99,7 @@ def _follow_pain(work: Work, fact: PainReported | PainScored | PainFollowedUp | 
                 matters.close(work, fact.client, kind=Kind.PAIN, key=fact.pain, at=origin.at)
         case HoldLifted():
             matters.lift(work, fact.client, fact.exercise)
+            orders.keep(work, fact.client, fact, origin)
     return About(fact.client, coach)
 
 
@@ -116,3 +129,8 @@ def _follow_handled(work: Work, fact: AlertHandled, origin: Origin) -> About:
     if client is None:
         client = course.handled(work, fact.coach, fact.alert, at=origin.at)
     return About(client, fact.coach)
+
+
+def _follow_order(work: Work, fact: Order, origin: Origin) -> About:
+    orders.keep(work, fact.client, fact, origin)
+    return About(fact.client, enrolment.coach_of(work, fact.client))

@@ -8,8 +8,10 @@ from typing import Any
 import sqlalchemy as sa
 
 from bot.dialogue.desk import Invite
+from bot.training.orders import NO_ORDERS, Orders
 from bot.training.people import Client, ClientId, Coach, CoachId, Gym, Standing, TrainingTime
 from bot.training.units import Unit
+from storage import orders
 from storage.columns import fixed
 from storage.erasure import forget
 from storage.plans import GYM
@@ -38,13 +40,15 @@ _c = clients.c
 @dataclass(frozen=True, slots=True)
 class ClientRow:
     """A client with what stands beside the profile: the coach, the programme's snapshot, how many matters are open,
-    and the last day with a reported set."""
+    the last day with a reported set, the coach's orders, and the day on which the programme was given."""
 
     profile: Client
     coach: Coach
     snapshot: str | None
     matters_open: int
     last_day: date | None
+    orders: Orders = NO_ORDERS
+    begun: date | None = None
 
 
 _COACH = tuple(coaches.c[f].label(f"coach_{f}") for f in ("chat", "name", "zone", "digest_at"))
@@ -162,7 +166,8 @@ def read_client(work: Work, row: Row) -> ClientRow:
         reachable=row.unreachable_at is None,
     )
     coach = Coach(row.coach, row.coach_chat, work.unseal(row.coach_name), row.coach_zone, row.coach_digest_at)
-    return ClientRow(profile, coach, row.snapshot, row.matters_open, row.last_day)
+    standing = orders.read(work, row.orders)
+    return ClientRow(profile, coach, row.snapshot, row.matters_open, row.last_day, standing, row.begun)
 
 
 def _read_coach(work: Work, row: Row) -> Coach:

@@ -147,11 +147,14 @@ clients = _table(
     sa.Column("last_day", Day, nullable=True),
     sa.Column("matters_open", sa.Integer, nullable=False, server_default=sa.text("0")),
     sa.Column("joined_at", Instant, nullable=False),
+    sa.Column("orders", Sealed, nullable=True),
+    sa.Column("begun", Day, nullable=True),
     _one_of("unit", "kg", "lb"),
     _one_of("standing", "joining", "active", "paused", "withdrawn"),
 )
 """`workout_since` is when the session was planned that moved `workout` on; `last_day` the last day with a reported set;
-`matters_open` how many rows of `matters` are open."""
+`matters_open` how many rows of `matters` are open; `orders` what the coach ordered (`training.orders`); `begun` the
+day on which the programme was given."""
 _where(sa.Index("uq_clients_chat_here", clients.c.chat, unique=True), clients.c.standing != fixed("withdrawn"))
 
 # --- training

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from bot.dialogue.turn import Talk
+from bot.training.orders import NO_ORDERS, Orders
 from bot.training.pain import PainSaid
 from bot.training.people import Client, ClientId, Coach, CoachId, Programme
 from bot.training.report import Performed
@@ -103,7 +104,10 @@ class ClientDesk:
     doubts: tuple[OpenDoubt, ...] = ()
     questions: tuple[OpenQuestion, ...] = ()
     held: tuple[tuple[str, date], ...] = ()
-    """Exercises on hold, since when."""
+    """Exercises on hold, since when: for pain, or by the coach's word."""
+    orders: Orders = NO_ORDERS
+    begun: date | None = None
+    """The day on which the programme was given."""
 
     def strength(self, exercise: str) -> StrengthRow | None:
         """The kept state of an exercise, or `None` where it was never done."""

@@ -8,6 +8,7 @@ from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_again
 from bot.dialogue.incoming import Tapped
+from bot.dialogue.nexttime import ask_for_yes
 from bot.dialogue.phrases import done_line, names_line
 from bot.dialogue.sayrating import read_rating
 from bot.dialogue.turn import Talk, TalkSet, Turn
@@ -47,7 +48,8 @@ def finish(desk: Desk, at: UnderWay, *, urgency: Urgency = Urgency.REPLY) -> Tur
     fact = SessionEnded(at.session.id, Ending.FINISHED, minutes)
     talk = Talk("felt", at.session.id, expires_at=desk.now + FELT_ASKED_FOR)
     keeps = (TalkSet(at.client.profile.chat, talk),) if effort is None else ()
-    return Turn((fact,), (card(UnderWay(at.client, ended)), ask, *_doubts(desk, at)), keeps)
+    says = (card(UnderWay(at.client, ended)), ask, *_doubts(desk, at), *ask_for_yes(at))
+    return Turn((fact,), says, keeps)
 
 
 def summary_lines(at: UnderWay, minutes: int | None) -> tuple[Line, ...]:

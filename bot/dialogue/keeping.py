@@ -5,13 +5,11 @@ from dataclasses import replace
 from bot.dialogue.card import card
 from bot.dialogue.desk import Desk
 from bot.dialogue.ending import finish
-from bot.dialogue.phrases import load_line
+from bot.dialogue.nexttime import next_time_line
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
-from bot.saying import Line, Say, line
+from bot.saying import Line, Say
 from bot.training.facts import Ending, Fact, Reported, ReportTakenBack, SessionReopened
-from bot.training.plan import LoadStyle, PlannedExercise
-from bot.training.progress import NextLoads, NextSet
 from bot.training.report import Performed
 from bot.training.session import Session, with_report, without_report
 
@@ -57,14 +55,11 @@ def _of(session: Session, exercise: str) -> tuple[Performed, ...]:
     return tuple(p for p in session.done if p.exercise == exercise)
 
 
-# --- next time
-
-
 def _next_times(before: UnderWay, after: UnderWay, touched: tuple[str, ...]) -> Turn:
     """One message for the exercises that this report finished, or whose finished sets it changed; nothing where a
     later session has been reported, or is under way: its loads don't follow from this one any more."""
     told: list[Line] = []
-    if not after.client.session_is_latest:
+    if not after.client.session_is_latest or after.waits_for_yes:
         return Turn()
     for exercise in after.session.plan.exercises:
         if exercise.name not in touched or not after.session.is_complete(exercise):
@@ -78,35 +73,3 @@ def _next_times(before: UnderWay, after: UnderWay, touched: tuple[str, ...]) -> 
     if not told:
         return Turn()
     return Turn(says=(Say(after.client.profile.chat, tuple(told)),))
-
-
-def next_time_line(at: UnderWay, exercise: PlannedExercise) -> Line | None:
-    """What the next session will ask for, with one line of reason; nothing for exercises without loads."""
-    if exercise.load_style is LoadStyle.NONE or not at.session.work_done(exercise.name):
-        return None
-    coming = at.next_time(exercise)
-    if coming.find or not coming.sets or coming.sets[0].load is None:
-        return None
-    reason = Line(coming.reason.key, tuple(coming.reason.args))
-    return line("next-time", name=exercise.name, loads=_loads(exercise, coming), reason=reason)
-
-
-def _loads(exercise: PlannedExercise, coming: NextLoads) -> Line:
-    """`60 kg × 4–6, then 52.5 kg × 8–10`: equal sets once, with their number."""
-    groups: list[tuple[NextSet, int]] = []
-    for item in coming.sets:
-        if groups and (groups[-1][0].load, groups[-1][0].reps) == (item.load, item.reps):
-            groups[-1] = (groups[-1][0], groups[-1][1] + 1)
-        else:
-            groups.append((item, 1))
-    shown = [_group(exercise, item, count) for item, count in groups]
-    whole = shown[0]
-    for more in shown[1:]:
-        whole = line("sets-then", first=whole, second=more)
-    return whole
-
-
-def _group(exercise: PlannedExercise, item: NextSet, count: int) -> Line:
-    span = str(item.reps.low) if item.reps.is_fixed else f"{item.reps.low}–{item.reps.high}"
-    load = load_line(exercise, item.load) if item.load is not None else line("load-unknown")
-    return line("next-group", count=count, load=load, reps=span)

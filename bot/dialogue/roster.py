@@ -99,6 +99,8 @@ def client_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
         lines += [BLANK, *(line("client-question", words=q.words[:200] or line("a-message")) for q in about.questions)]
     if about.doubts:
         lines += [line("client-doubt", words=d.words[:200]) for d in about.doubts]
+    if about.orders.notes:
+        lines += [BLANK, line("notes-entry", day=about.orders.notes[-1].day, words=about.orders.notes[-1].words[:200])]
     return Say(coach.profile.chat, tuple(lines), _page_rows(about), about=to.id)
 
 
@@ -113,6 +115,14 @@ def _page_rows(about: ClientDesk) -> Rows:
     ]
     if about.session is not None and about.session.done:
         rows.append((Button(line("last-session", name=to.name), show_press("c.last", to.id)),))
+    if about.programme is not None or about.session is not None:
+        rows.append(
+            (
+                Button(line("open-lifts"), show_press("c.lifts", to.id)),
+                Button(line("open-orders"), show_press("c.plan", to.id)),
+            )
+        )
+    rows.append((Button(line("open-notes"), show_press("c.notes", to.id)),))
     key = "give-again" if about.programme else "give-sample"
     rows.append((Button(line(key, name=to.name), show_press("c.give", to.id)),))
     if to.standing is Standing.PAUSED:

@@ -10,9 +10,13 @@ from bot.dialogue import (
     enrol,
     giving,
     hurting,
+    lifts,
     missing,
+    noting,
+    ordering,
     papers,
     picking,
+    programmes,
     relay,
     reminding,
     reporting,
@@ -23,7 +27,18 @@ from bot.dialogue import (
 )
 from bot.dialogue.buttons import Press, read_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
-from bot.dialogue.incoming import BotBlocked, Due, Edited, Incoming, MediaKind, MediaSent, Tapped, Typed
+from bot.dialogue.incoming import (
+    BotBlocked,
+    Due,
+    Edited,
+    FileFailed,
+    FileFetched,
+    Incoming,
+    MediaKind,
+    MediaSent,
+    Tapped,
+    Typed,
+)
 from bot.dialogue.turn import TalkSet, Turn
 from bot.saying import Say, Toast, line
 from bot.training.facts import ReachChanged
@@ -81,8 +96,23 @@ COACH_TAPS: dict[str, CoachTap] = {
     "c.cancel": relay.cancel,
     "c.answered": relay.answered,
     "c.pick": relay.pick,
+    "c.lifts": lifts.show_all,
+    "c.lift1": lifts.show_one,
+    "c.load": ordering.set_load,
+    "c.loadask": ordering.ask_load,
+    "c.noload": ordering.unset_load,
+    "c.hold": ordering.hold,
+    "c.plan": ordering.plan_page,
+    "c.light": ordering.light_week,
+    "c.auto": ordering.autonomy,
+    "c.yes": ordering.approve,
+    "c.notes": noting.show,
+    "c.note": noting.ask,
 }
 """Buttons in a coach's chat."""
+
+COACH_TALKS = frozenset({"coach", "reply", "order-load", "note"})
+"""Talks in which a coach's next words are an answer, also where the coach trains with somebody."""
 
 JOINING_TAPS = frozenset({"step", "withdraw", "keep"})
 """What somebody may press who has not finished joining."""
@@ -90,7 +120,11 @@ JOINING_TAPS = frozenset({"step", "withdraw", "keep"})
 
 def answer(desk: Desk, incoming: Incoming) -> Turn:
     """What follows from one incoming thing."""
-    if isinstance(incoming, Due | BotBlocked) or (client := _known(desk)) is None or client.profile.reachable:
+    if (
+        isinstance(incoming, Due | BotBlocked | FileFetched | FileFailed)
+        or (client := _known(desk)) is None
+        or client.profile.reachable
+    ):
         return _answer(desk, incoming)
     # Who writes can be reached again, whatever we had been told.
     return Turn((ReachChanged(client.profile.id, reachable=True),)) + _answer(desk, incoming)
@@ -113,6 +147,8 @@ def _answer(desk: Desk, incoming: Incoming) -> Turn:
             return relay.edited(desk.coach, incoming) if desk.coach is not None else Turn()
         case MediaSent():
             return _media(desk, incoming)
+        case FileFetched() | FileFailed():
+            return _file(desk, incoming)
 
 
 # --- buttons
@@ -153,8 +189,8 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
     if typed.forwarded:
         return Turn(says=(Say(typed.chat, (line("forwarded"),), reply_to=typed.message),))
     name = desk.talk.name if desk.talk else ""
-    if coach is not None and (client is None or name in ("coach", "reply") or desk.reply_about):
-        return coaching.typed(desk, coach, typed) if name == "coach" else relay.answer(desk, coach, typed)
+    if coach is not None and (client is None or name in COACH_TALKS or desk.reply_about):
+        return _coach_typed(desk, coach, typed, name)
     if client is None:
         return papers.stranger(typed.chat)
     if client.profile.standing is Standing.JOINING or name == "settings":
@@ -167,6 +203,21 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
     if name == "score":
         return Turn(keeps=(TalkSet(typed.chat, None),)) + reporting.typed(desk, client, typed)
     return reporting.typed(desk, client, typed)
+
+
+def _coach_typed(desk: Desk, coach: CoachDesk, typed: Typed, talk: str) -> Turn:
+    """A coach's words: an answer to what was asked, else for a client. A reply is always for whom it replies to."""
+    if desk.reply_about:
+        return relay.answer(desk, coach, typed)
+    match talk:
+        case "coach":
+            return coaching.typed(desk, coach, typed)
+        case "order-load":
+            return ordering.load_typed(desk, coach, typed)
+        case "note":
+            return noting.typed(desk, coach, typed)
+        case _:
+            return relay.answer(desk, coach, typed)
 
 
 def _asked_for(desk: Desk, client: ClientDesk, text: str, talk: str) -> Turn | None:
@@ -270,6 +321,8 @@ def _cancel(desk: Desk, chat: int) -> Turn:
 
 def _media(desk: Desk, media: MediaSent) -> Turn:
     client = _active(desk)
+    if desk.coach is not None and programmes.is_sheet(media) and not _is_for_somebody(desk):
+        return programmes.sent(desk.coach, media)
     if desk.coach is not None and (client is None or desk.reply_about or (desk.talk and desk.talk.name == "reply")):
         return relay.answer(desk, desk.coach, media)
     joining = _known(desk)
@@ -284,6 +337,20 @@ def _media(desk: Desk, media: MediaSent) -> Turn:
                 words = Typed(media.chat, media.message, media.at, media.caption)
                 turn += reporting.typed_beside_media(desk, client, words)
             return turn
+
+
+def _is_for_somebody(desk: Desk) -> bool:
+    """The coach answers somebody, or is in reply mode: what is sent then goes to them, whatever it is."""
+    return bool(desk.reply_about) or (desk.talk is not None and desk.talk.name == "reply")
+
+
+def _file(desk: Desk, file: FileFetched | FileFailed) -> Turn:
+    """A file that we asked for: who asked is a coach, and still is one."""
+    if desk.coach is None or file.purpose != programmes.PURPOSE:
+        return Turn(skipped="nobody waits for this file")
+    if isinstance(file, FileFailed):
+        return programmes.failed(desk.coach, file)
+    return programmes.received(desk, desk.coach, file)
 
 
 def _not_read(desk: Desk, media: MediaSent) -> Say:

@@ -16,6 +16,7 @@ from bot.training.facts import SessionPlanned
 from bot.training.people import Programme, Standing
 from bot.training.session import Session
 from bot.training.strength import State
+from bot.training.weeks import week_number, workout_in_week
 
 LATEST_AFTER = timedelta(hours=5)
 """A session that could not be sent for so long (we were down) is not sent any more: the cut-off asks instead."""
@@ -113,8 +114,17 @@ def _planned(
 
 def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:
     """The next workout with the day's loads: a snapshot that never changes."""
-    me = client.profile
+    me, orders = client.profile, client.orders
     place = me.workout % len(programme.workouts)
+    workout = workout_in_week(programme, place, week_number(client.begun or day, day))
     strengths = {row.exercise: State.from_json(row.after) for row in client.strengths}
-    plan = plan_session(programme.workouts[place], me.gym, strengths=strengths, held=dict(client.held), day=day)
+    held = {name for name, _ in client.held} | _waiting(client)
+    plan = plan_session(workout, me.gym, strengths=strengths, held=held, day=day, orders=orders)
     return Session(desk.tokens[0][:16], me.id, day, place, plan, desk.tokens[1][:12])
+
+
+def _waiting(client: ClientDesk) -> set[str]:
+    """Exercises that may not go up yet: the coach wants to say yes first, and has not to the session last done."""
+    if not client.orders.asks_first:
+        return set()
+    return {row.exercise for row in client.strengths if row.session not in client.orders.approved}

@@ -31,6 +31,11 @@ class UnderWay:
         """Whether its load must not go up: pain, or the coach's word."""
         return any(name == exercise for name, _ in self.client.held)
 
+    @property
+    def waits_for_yes(self) -> bool:
+        """Whether what this session suggests for the next one waits for the coach's yes."""
+        return self.client.orders.asks_first and self.session.id not in self.client.orders.approved
+
     def before(self, exercise: str) -> State | None:
         """The strength before this session; `None` where the exercise was never done before."""
         row = self.client.strength(exercise)
@@ -46,6 +51,7 @@ class UnderWay:
             self.client.profile.gym,
             self.before(exercise.name),
             held=self.is_held(exercise.name),
+            orders=self.client.orders,
         )
 
     def live_exercises(self) -> tuple[PlannedExercise, ...]:
@@ -66,7 +72,12 @@ class UnderWay:
         trains = self.client.profile.trains
         day = next_training_day(trains, self.session.day) or self.session.day
         return next_for(
-            exercise, self.client.profile.gym, self.after(exercise), held=self.is_held(exercise.name), day=day
+            exercise,
+            self.client.profile.gym,
+            self.after(exercise),
+            held=self.is_held(exercise.name),
+            day=day,
+            orders=self.client.orders,
         )
 
     def strengths(self, exercises: Iterable[str]) -> tuple[Keeping, ...]:

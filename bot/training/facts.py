@@ -11,9 +11,9 @@ from enum import StrEnum
 
 from bot.training.pain import PainSaid
 from bot.training.people import ClientId, CoachId, Gym, Programme, SessionId, Standing, TrainingTime
-from bot.training.plan import PlannedSession
+from bot.training.plan import PlannedExercise, PlannedSession
 from bot.training.report import Performed, SetKey
-from bot.training.units import Unit
+from bot.training.units import Load, Unit
 
 
 class Ending(StrEnum):
@@ -206,6 +206,74 @@ class EffortRated:
     rating: int
 
 
+# --- the coach's orders for one client (`training.orders` folds them)
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseHeld:
+    """The coach lets an exercise go up no more, until it is lifted (`HoldLifted`). `why` in the coach's words."""
+
+    client: ClientId
+    exercise: str
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class LoadOrdered:
+    """The coach's own load for the next session of an exercise; `None` takes it back. `before` is what stood there."""
+
+    client: ClientId
+    exercise: str
+    load: Load | None
+    before: Load | None = None
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class LoadsApproved:
+    """The coach agrees to the loads that this session suggests for the next one."""
+
+    client: ClientId
+    session: SessionId
+
+
+@dataclass(frozen=True, slots=True)
+class LightWeekOrdered:
+    """The week from this Monday is a light one, or (`on` false) is none any more."""
+
+    client: ClientId
+    monday: date
+    on: bool = True
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseSwapped:
+    """Another exercise comes in place of one of the programme's; `None` brings the programme's own back."""
+
+    client: ClientId
+    exercise: str
+    into: PlannedExercise | None
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AutonomySet:
+    """How freely loads rise: by themselves within `bound_percent` a step, or only after the coach's yes."""
+
+    client: ClientId
+    asks_first: bool
+    bound_percent: int = 10
+
+
+@dataclass(frozen=True, slots=True)
+class NoteKept:
+    """The coach's note on a client, for the coach only."""
+
+    client: ClientId
+    words: str
+
+
 # --- pain and words
 
 
@@ -312,6 +380,13 @@ Fact = (
     | SessionMoved
     | MissNoted
     | EffortRated
+    | ExerciseHeld
+    | LoadOrdered
+    | LoadsApproved
+    | LightWeekOrdered
+    | ExerciseSwapped
+    | AutonomySet
+    | NoteKept
     | PainReported
     | PainScored
     | PainFollowedUp

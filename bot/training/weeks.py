@@ -29,11 +29,12 @@ def workout_in_week(programme: Programme, workout: int, week: int) -> Workout:
     exercises = plain.exercises
     for change in changes_in(programme, week):
         if change.workout in ("", plain.title):
-            exercises = tuple(_changed(e, change) if change.exercise in ("", e.name) else e for e in exercises)
+            exercises = tuple(changed(e, change) if change.exercise in ("", e.name) else e for e in exercises)
     return replace(plain, exercises=exercises)
 
 
-def _changed(exercise: PlannedExercise, change: WeekChange) -> PlannedExercise:
+def changed(exercise: PlannedExercise, change: WeekChange) -> PlannedExercise:
+    """The exercise with this change made to it, whichever weeks the change is for."""
     sets = exercise.sets[: _sets_left(len(exercise.sets), change)]
     return replace(
         exercise,

@@ -68,6 +68,7 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
     assert sorted(CODECS) == sorted(kind.__name__ for kind in KINDS)
     assert sorted(CODECS) == [
         "AlertHandled",
+        "AutonomySet",
         "ClientJoined",
         "CoachChanged",
         "CoachJoined",
@@ -76,9 +77,15 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
         "DoubtKept",
         "DoubtSettled",
         "EffortRated",
+        "ExerciseHeld",
+        "ExerciseSwapped",
         "HoldLifted",
         "InviteMade",
+        "LightWeekOrdered",
+        "LoadOrdered",
+        "LoadsApproved",
         "MissNoted",
+        "NoteKept",
         "PainFollowedUp",
         "PainReported",
         "PainScored",

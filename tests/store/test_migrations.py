@@ -195,7 +195,8 @@ def test_a_database_of_the_first_version_comes_up_with_all_that_it_held(empty_ur
         before = {table: rows_of(connection, table) for table in ("coaches", "clients", "facts", "outbox")}
     store.migrate()
     with store.begin() as work:
-        assert {table: rows_of(work.connection, table) for table in before} == before
+        after = {table: rows_of(work.connection, table) for table in before}
+        assert {table: [row[: len(before[table][0])] for row in rows] for table, rows in after.items()} == before
         work.connection.execute(
             sa.text(
                 "INSERT INTO outbox (key, chat, kind, body, urgency, lane, repeat, next_at, made_at) "
