@@ -57,12 +57,20 @@ class Unknown:
 
 def satisfy(programme: Programme, *, limit_s: float) -> Values | Impossible | Unknown:
     """Values with which all rows hold."""
+    return least(programme, (), limit_s=limit_s)
+
+
+def least(programme: Programme, cost: Sequence[Term], *, limit_s: float) -> Values | Impossible | Unknown:
+    """Values with which all rows hold and the sum of the cost's terms (whole numbers) is proven to be the least."""
     solver = highspy.Highs()  # type: ignore[no-untyped-call]  # the library leaves it untyped
     solver.setOptionValue("output_flag", False)
     solver.setOptionValue("threads", 1)
     solver.setOptionValue("random_seed", 1)
     solver.setOptionValue("time_limit", max(limit_s, 0.01))
-    solver.passModel(_model(programme))
+    if cost:
+        solver.setOptionValue("mip_rel_gap", 0.0)
+        solver.setOptionValue("mip_abs_gap", 0.5)
+    solver.passModel(_model(programme, cost))
     solver.run()
     match solver.getModelStatus():
         case highspy.HighsModelStatus.kInfeasible:
@@ -73,10 +81,13 @@ def satisfy(programme: Programme, *, limit_s: float) -> Values | Impossible | Un
             return Unknown()
 
 
-def _model(programme: Programme) -> highspy.HighsLp:
+def _model(programme: Programme, cost: Sequence[Term]) -> highspy.HighsLp:
     model = highspy.HighsLp()
     model.num_col_, model.num_row_ = len(programme.low), len(programme.terms)
-    model.col_cost_ = np.zeros(len(programme.low))
+    costs = np.zeros(len(programme.low))
+    for column, factor in cost:
+        costs[column] += factor
+    model.col_cost_ = costs
     model.col_lower_, model.col_upper_ = np.array(programme.low, float), np.array(programme.high, float)
     model.integrality_ = [
         highspy.HighsVarType.kInteger if whole else highspy.HighsVarType.kContinuous for whole in programme.whole
