@@ -107,6 +107,68 @@ class Say:
     picture: WeekChart | None = None
 
 
+LARGEST_MADE = 4_000_000
+"""Bytes of a file that a talk makes: it waits, sealed, in the outbox."""
+
+
+class Copy(StrEnum):
+    """Which copy of what is kept is wanted."""
+
+    OWN = "own"
+    """A client's: all that is kept of them."""
+    PRACTICE = "practice"
+    """A coach's: the coach's own, and all of their clients."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """A file that is made from the store at the moment of sending. `whose` is a client's or coach's id. One that grows
+    too large comes in parts, each after the other: `after` is where this one begins (empty: with the first)."""
+
+    copy: Copy
+    whose: str
+    after: str = ""
+    part: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class SayFile:
+    """A file to a chat, with words beside it: either bytes that the talk made (at most `LARGEST_MADE`), or a wanted one
+    that is made as it is sent. It is always a new message; `name` is what the reader's device calls it. The rest as in
+    `Say`, the words at most 1,000 characters, the rest clipped.
+    """
+
+    to: int
+    name: str
+    file: bytes | Wanted
+    lines: tuple[Line, ...] = ()
+    buttons: Rows = ()
+    urgency: Urgency = Urgency.REPLY
+    repeat: Repeat = Repeat.RESEND
+    silent: bool = False
+    reply_to: int | None = None
+    about: str = ""
+    key: str = ""
+    expires_at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fetch:
+    """Bring the content of a file that somebody sent: it comes back to the chat's talk as `FileFetched`, or, where that
+    can't be, as `FileFailed`; once, in the chat's order, whatever happens meanwhile.
+
+    `file` and `message` are those of `MediaSent`, `name` the file's; `purpose` tells the talk what it wanted it for.
+    `most` is how many bytes it may have.
+    """
+
+    chat: int
+    file: str
+    message: int
+    name: str
+    purpose: str
+    most: int
+
+
 @dataclass(frozen=True, slots=True)
 class React:
     """The quiet acknowledgement: a reaction to somebody's message. `emoji` is one of the platform's fixed list."""
@@ -160,4 +222,4 @@ class Leave:
     to: int
 
 
-Saying = Say | React | Toast | Strip | Relay | Menu | Leave
+Saying = Say | SayFile | Fetch | React | Toast | Strip | Relay | Menu | Leave

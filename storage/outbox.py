@@ -28,6 +28,9 @@ class ParcelKind(StrEnum):
     RELAY = "relay"
     MENU = "menu"
     LEAVE = "leave"
+    FILE = "file"
+    FETCH = "fetch"
+    """Not to the chat but from it: a file's content is brought."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +70,9 @@ class Parcel:
     silent: bool
     maybe_sent: bool
 
+
+FILE_LEASE = timedelta(minutes=10)
+"""So much longer a file may be on its way: it may have to be made first, and is long to send."""
 
 _c = outbox.c
 _head = outbox.alias("head")
@@ -113,7 +119,15 @@ _CHOSEN = (
 _CLAIM = ready(
     sa.update(outbox)
     .where(_c.id.in_(sa.select(_CHOSEN.c.id)), _WAITING)
-    .values(state="sending", tries=_c.tries + 1, worker=sa.bindparam("by"), lease_until=sa.bindparam("until"))
+    .values(
+        state="sending",
+        tries=_c.tries + 1,
+        worker=sa.bindparam("by"),
+        lease_until=sa.case(
+            (_c.kind == fixed("file"), sa.bindparam("until_file", type_=_c.lease_until.type)),
+            else_=sa.bindparam("until", type_=_c.lease_until.type),
+        ),
+    )
     .returning(
         *(_c[f] for f in ("id", "key", "chat", "kind", "body", "urgency", "repeat", "slot", "fresh", "about", "tries")),
         *(_c[f] for f in ("expires_at", "silent", "maybe_sent")),
@@ -219,7 +233,8 @@ def claim_due(work: Work, *, worker: str, now: datetime, limit: int, lease_s: in
     being sent."""
     if work.is_postgres:
         work.run(_ONE_CLAIM_AT_A_TIME)
-    params = {"by": worker, "now": now, "until": now + timedelta(seconds=lease_s), "limit": limit}
+    until = now + timedelta(seconds=lease_s)
+    params = {"by": worker, "now": now, "until": until, "until_file": until + FILE_LEASE, "limit": limit}
     claimed = [_parcel(work, row) for row in work.all(_CLAIM, params)]
     return tuple(sorted(claimed, key=lambda parcel: (parcel.urgency, parcel.id)))
 
@@ -243,9 +258,9 @@ def _parcel(work: Work, row: Row) -> Parcel:
     )
 
 
-def keep_sent(work: Work, parcel: Parcel, *, message: int | None, body_hash: str, now: datetime) -> None:
-    """It arrived, as this message."""
-    work.run(_SENT, {"parcel": parcel.id, "as_message": message, "hash": body_hash, "now": now})
+def keep_sent(work: Work, parcel: Parcel, *, message: int | None, body_hash: str, now: datetime) -> bool:
+    """It arrived, as this message; false where it is no longer there as being sent."""
+    return work.run(_SENT, {"parcel": parcel.id, "as_message": message, "hash": body_hash, "now": now}) == 1
 
 
 def keep_later(work: Work, parcel: Parcel, *, until: datetime, error: str, counts: bool = True) -> None:
@@ -265,9 +280,9 @@ def keep_unknown(work: Work, parcel: Parcel, *, until: datetime, error: str, now
         work.run(_BACK, {**params, "uncounted": 0})
 
 
-def keep_dead(work: Work, parcel: Parcel, *, error: str, now: datetime) -> None:
-    """It will never arrive (refused, expired, tried too often)."""
-    work.run(_CLOSE, {"parcel": parcel.id, "as_state": "dead", "why": work.seal(error), "now": now})
+def keep_dead(work: Work, parcel: Parcel, *, error: str, now: datetime) -> bool:
+    """It will never arrive (refused, expired, tried too often); false where it is no longer there as being sent."""
+    return work.run(_CLOSE, {"parcel": parcel.id, "as_state": "dead", "why": work.seal(error), "now": now}) == 1
 
 
 def drop_chat(work: Work, chat: int, *, error: str, now: datetime) -> int:

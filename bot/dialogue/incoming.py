@@ -66,6 +66,43 @@ class MediaSent:
     reply_to: int | None = None
     album: str = ""
     forwarded: bool = False
+    size: int | None = None
+    """Bytes, where the platform says so."""
+
+
+@dataclass(frozen=True, slots=True)
+class FileFetched:
+    """The content of a file that a turn asked for (`bot.saying.Fetch`); `message` is the one that it came in."""
+
+    chat: int
+    message: int
+    at: datetime
+    name: str
+    purpose: str
+    content: bytes
+
+
+class FileTrouble(StrEnum):
+    """Why a file's content can't be had."""
+
+    TOO_BIG = "too_big"
+    """More bytes than were asked for, or than the platform gives out."""
+    GONE = "gone"
+    """The platform doesn't have it any more, or won't give it."""
+    FAILED = "failed"
+    """It could not be reached, however often it was tried."""
+
+
+@dataclass(frozen=True, slots=True)
+class FileFailed:
+    """A file that a turn asked for did not come."""
+
+    chat: int
+    message: int
+    at: datetime
+    name: str
+    purpose: str
+    why: FileTrouble
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,4 +142,4 @@ class Due:
     due_at: datetime
 
 
-Incoming = Typed | Edited | Tapped | MediaSent | BotBlocked | Due
+Incoming = Typed | Edited | Tapped | MediaSent | FileFetched | FileFailed | BotBlocked | Due

@@ -3,13 +3,14 @@
 from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
+from urllib.parse import quote
 
 from telegram import Bot
-from telegram.error import InvalidToken, TelegramError
+from telegram.error import BadRequest, InvalidToken, TelegramError
 
 from bot.faults import ChatFault
 from bot.gateway.outcomes import REFUSED_TOKEN
-from bot.gateway.transport import READ_S, AiohttpRequest
+from bot.gateway.transport import READ_S, AiohttpRequest, TooBigError
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +32,36 @@ class Self:
 
 class RawBot(Bot):
     """The library's bot, which can also hand over updates as they come: unread, so that one malformed update
-    can't hold up the others."""
+    can't hold up the others; and files, read only as far as they are wanted."""
+
+    __slots__ = ("_files",)
+
+    def __init__(self, platform: "Platform", *, calls: AiohttpRequest, polls: AiohttpRequest) -> None:
+        base = platform.api_url.rstrip("/")
+        super().__init__(
+            platform.token,
+            base_url=f"{base}/bot",
+            base_file_url=f"{base}/file/bot",
+            request=calls,
+            get_updates_request=polls,
+        )
+        self._files = calls
 
     async def call(self, method: str, fields: Mapping[str, object]) -> object:
         """A call whose answer is taken as it comes: reading a message whole costs more than sending it. Fields that are
         `None` are left out. Raises the library's errors."""
         return await self._post(method, {name: value for name, value in fields.items() if value is not None})
+
+    async def bring(self, file: str, *, most: int) -> bytes:
+        """The content of a file that somebody sent: `TooBigError` above `most` bytes, else the library's errors."""
+        shown = await self.call("getFile", {"file_id": file})
+        found = shown if isinstance(shown, dict) else {}
+        size, path = found.get("file_size"), found.get("file_path")
+        if isinstance(size, int) and size > most:
+            raise TooBigError("too big")
+        if not isinstance(path, str) or path.startswith("/"):  # a local server's own disk, where it runs with --local
+            raise BadRequest("the file can't be fetched over HTTP")
+        return await self._files.take(f"{self.base_file_url}/{quote(path)}", most=most)
 
     async def raw_updates(self, *, offset: int | None, timeout_s: int, allowed: tuple[str, ...]) -> list[object]:
         """A long poll. What lies before `offset` is acknowledged by it. Raises the library's errors."""
@@ -50,17 +75,10 @@ class RawBot(Bot):
 @asynccontextmanager
 async def library_bot(platform: Platform, *, connections: int = 64, read_s: float = READ_S) -> AsyncIterator[RawBot]:
     """The library's bot, its connections open; nothing is asked of the platform yet."""
-    base = platform.api_url.rstrip("/")
     calls = AiohttpRequest(connections=connections, read_s=read_s, proxy=platform.proxy)
     polls = AiohttpRequest(connections=2, proxy=platform.proxy)
     try:
-        bot = RawBot(
-            platform.token,
-            base_url=f"{base}/bot",
-            base_file_url=f"{base}/file/bot",
-            request=calls,
-            get_updates_request=polls,
-        )
+        bot = RawBot(platform, calls=calls, polls=polls)
     except InvalidToken as error:
         raise ChatFault(REFUSED_TOKEN) from error
     async with calls, polls:

@@ -14,8 +14,8 @@
 from telegram.error import BadRequest, ChatMigrated, Conflict, Forbidden, InvalidToken, TelegramError
 
 from bot.faults import ChatFault
-from bot.gateway.transport import BrokenError, NotSentError, SlowError, WaitError
-from bot.runtime.ports import Gone, Later, NotSent, Outcome, Refusal, Refused, Unknown
+from bot.gateway.transport import BrokenError, NotSentError, SlowError, TooBigError, WaitError
+from bot.runtime.ports import Bringing, Gone, Later, NotSent, Outcome, Refusal, Refused, Sent, TooBig, Unknown
 
 _GONE = (
     "chat not found",
@@ -60,6 +60,23 @@ def read_error(error: TelegramError) -> Outcome:
             return NotSent(str(error))
         case _:
             return Unknown(str(error)[:200], answered=True)
+
+
+def read_bringing_error(error: TelegramError) -> Bringing:
+    """The outcome of a file asked for. The platform says of some files that they are "temporarily unavailable": asked
+    again. `ChatFault` where the token is refused."""
+    if isinstance(error, TooBigError):
+        return TooBig()
+    outcome = read_error(error)
+    match outcome:
+        case Refused(_, text) if "file is too big" in text.lower():
+            return TooBig()
+        case Refused(_, text) if "temporarily unavailable" in text.lower():
+            return NotSent(text)
+        case Sent():
+            raise TypeError("an error is no success")
+        case _:
+            return outcome
 
 
 def _read_refusal(text: str) -> Outcome:

@@ -132,6 +132,7 @@ def _read_media(message: Shape, *, chat_id: int, number: int, at: datetime, repl
         reply_to=reply_to,
         album=_text(message.get("media_group_id"))[:64],
         forwarded=_is_forwarded(message),
+        size=_size(file.get("file_size")),
     )
 
 
@@ -192,6 +193,11 @@ def _id(value: object) -> int | None:
     if isinstance(value, int) and not isinstance(value, bool) and -(2**52) <= value <= 2**52:
         return value
     return None
+
+
+def _size(value: object) -> int | None:
+    """Bytes of a file; `None` where the platform doesn't say."""
+    return value if isinstance(value, int) and not isinstance(value, bool) and 0 <= value < 2**53 else None
 
 
 def _text(value: object) -> str:

@@ -15,17 +15,20 @@ from telegram.constants import ParseMode
 from telegram.error import TelegramError
 
 from bot.gateway.library import RawBot
-from bot.gateway.outcomes import read_error
+from bot.gateway.outcomes import read_bringing_error, read_error
 from bot.runtime.ports import (
     AnswerTap,
+    Bringing,
     Call,
     CopyOver,
     EditPicture,
     EditWords,
+    Got,
     Keyboard,
     LeaveChat,
     Outcome,
     Sender,
+    SendFile,
     SendPicture,
     SendWords,
     Sent,
@@ -33,6 +36,12 @@ from bot.runtime.ports import (
     ShowMenu,
     StripButtons,
 )
+
+UPLOAD_S = 120.0
+"""For a file to go up, and the platform to answer."""
+
+LONGEST_NAME = 60
+"""Characters of a file's name, without its ending."""
 
 LONGEST_TOAST = 200
 """Characters (Bot API, answerCallbackQuery)."""
@@ -54,6 +63,13 @@ class LibrarySender(Sender):
         except TelegramError as error:
             return read_error(error)
 
+    async def bring(self, file: str, *, most: int) -> Bringing:
+        """The content of a file. Raises `ChatFault` where the token is refused."""
+        try:
+            return Got(await self._bot.bring(file, most=most))
+        except TelegramError as error:
+            return read_bringing_error(error)
+
     async def _carry(self, call: Call) -> int | None:
         match call:
             case SendWords():
@@ -62,6 +78,8 @@ class LibrarySender(Sender):
                 await self._bot.call("editMessageText", {**_text(call), "message_id": call.message})
             case SendPicture():
                 return await self._send_picture(call)
+            case SendFile():
+                return await self._send_file(call)
             case EditPicture():
                 await self._bot.edit_message_media(
                     InputMediaPhoto(call.png, caption=call.words, parse_mode=_mode(call)),
@@ -104,6 +122,21 @@ class LibrarySender(Sender):
         )
         return message.message_id
 
+    async def _send_file(self, call: SendFile) -> int:
+        message = await self._bot.send_document(
+            call.chat,
+            call.content,
+            filename=plain_name(call.name),
+            caption=call.words or None,
+            parse_mode=_mode(call),
+            reply_markup=_markup(call.keyboard),
+            disable_notification=call.silent or None,
+            reply_parameters=_reply(call.reply_to),
+            write_timeout=UPLOAD_S,
+            read_timeout=UPLOAD_S,
+        )
+        return message.message_id
+
     async def _copy(self, call: CopyOver) -> int:
         copied = await self._bot.copy_message(
             call.chat, call.source_chat, call.source_message, reply_parameters=_reply(call.reply_to)
@@ -138,7 +171,18 @@ def _number(message: object) -> int:
     return number
 
 
-def _mode(call: SendWords | EditWords | SendPicture | EditPicture) -> str | None:
+def plain_name(name: str) -> str:
+    """A file's name that every device takes: without folders, signs that mean something to them, or line ends.
+
+    >>> plain_name("../Ada's week 2/3.xlsx")
+    "Ada's week 2_3.xlsx"
+    """
+    kept = "".join("_" if c in '/\\:*?"<>|' or not c.isprintable() else c for c in name).strip(". _")
+    stem, dot, ending = kept.rpartition(".")
+    return f"{stem[:LONGEST_NAME]}{dot}{ending[:10]}" if dot else (ending[:LONGEST_NAME] or "file")
+
+
+def _mode(call: SendWords | EditWords | SendPicture | EditPicture | SendFile) -> str | None:
     return ParseMode.HTML if call.is_html else None
 
 

@@ -10,7 +10,7 @@ from typing import Any
 import aiohttp
 from telegram._utils.defaultvalue import DefaultValue
 from telegram._utils.types import ODVInput
-from telegram.error import NetworkError, TelegramError, TimedOut
+from telegram.error import BadRequest, InvalidToken, NetworkError, TelegramError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
 
@@ -30,6 +30,10 @@ class WaitError(TelegramError):
         self.after_s = after_s
 
 
+class TooBigError(TelegramError):
+    """A file has more bytes than were asked for."""
+
+
 class SlowError(TimedOut):
     """The request went out; its answer did not come in time."""
 
@@ -38,6 +42,8 @@ UNTOLD_WAIT_S = 5.0
 CONNECT_S = 10.0
 READ_S = 20.0
 """A slow answer is rarer than a lost one: long enough that a send rarely ends in doubt."""
+FILE_S = 40.0
+"""For a whole file, however slowly it comes: shorter than the lease of what is being carried."""
 KEEP_ALIVE_S = 30.0
 """An idle connection is closed by us before the other side does: a request never meets a closing door."""
 
@@ -85,23 +91,70 @@ class AiohttpRequest(BaseRequest):
     ) -> tuple[int, bytes]:
         """One request; status and body. Raises `NotSentError`, `BrokenError` or `SlowError`."""
         del write_timeout, pool_timeout
-        if self._session is None:
-            raise RuntimeError("the transport is not initialized")
+        session = self._opened()
         read_s = self._read_s if isinstance(read_timeout, DefaultValue) else read_timeout
         connect_s = CONNECT_S if isinstance(connect_timeout, DefaultValue) else connect_timeout
         timeout = aiohttp.ClientTimeout(total=None, sock_connect=connect_s, sock_read=read_s)
         try:
-            async with self._session.request(method, url, data=_form(request_data), timeout=timeout) as answer:
+            async with session.request(method, url, data=_form(request_data), timeout=timeout) as answer:
                 body = await answer.read()
                 if answer.status == 429:
                     raise WaitError(_wait_s(body))
                 return answer.status, body
-        except (aiohttp.ClientConnectorError, aiohttp.ConnectionTimeoutError, aiohttp.InvalidURL) as error:
-            raise NotSentError(f"no connection: {type(error).__name__}") from error
-        except TimeoutError as error:  # aiohttp's SocketTimeoutError among them
-            raise SlowError(f"no answer: {type(error).__name__}") from error
-        except (aiohttp.ClientError, OSError) as error:
-            raise BrokenError(f"connection broke: {type(error).__name__}") from error
+        except _BROKEN as error:
+            raise _trouble(error) from error
+
+    async def take(self, url: str, *, most: int) -> bytes:
+        """A file's content, read only as far as it is wanted: `TooBigError` above `most` bytes. Else raises as
+        `do_request` does, `BadRequest` where there is no such file, `InvalidToken` where the token is refused."""
+        timeout = aiohttp.ClientTimeout(total=FILE_S, sock_connect=CONNECT_S, sock_read=self._read_s)
+        try:
+            async with self._opened().get(url, timeout=timeout) as answer:
+                _check_status(answer.status)
+                if (answer.content_length or 0) > most:
+                    raise TooBigError("too big")
+                content = bytearray()
+                async for chunk in answer.content.iter_chunked(65_536):
+                    content += chunk
+                    if len(content) > most:
+                        raise TooBigError("too big")
+                return bytes(content)
+        except _BROKEN as error:
+            raise _trouble(error) from error
+
+    def _opened(self) -> aiohttp.ClientSession:
+        if self._session is None:
+            raise RuntimeError("the transport is not initialized")
+        return self._session
+
+
+_BROKEN = (aiohttp.ClientError, aiohttp.InvalidURL, OSError)
+
+
+def _trouble(error: Exception) -> NetworkError:
+    """Which of the three it was. Never with the address, which holds the token."""
+    match error:
+        case aiohttp.ClientConnectorError() | aiohttp.ConnectionTimeoutError() | aiohttp.InvalidURL():
+            return NotSentError(f"no connection: {type(error).__name__}")
+        case TimeoutError():  # aiohttp's SocketTimeoutError among them
+            return SlowError(f"no answer: {type(error).__name__}")
+        case _:
+            return BrokenError(f"connection broke: {type(error).__name__}")
+
+
+def _check_status(status: int) -> None:
+    """What the file server's refusals mean (Bot API, getFile)."""
+    match status:
+        case 200:
+            return
+        case 401:
+            raise InvalidToken("the file server refuses the token")
+        case 429:
+            raise WaitError(UNTOLD_WAIT_S)
+        case _ if status >= 500:
+            raise NetworkError(f"the file server fails ({status})")
+        case _:
+            raise BadRequest(f"no such file ({status})")
 
 
 def _wait_s(body: bytes) -> float:
@@ -120,7 +173,7 @@ def _form(request_data: RequestData | None) -> Any:  # Any: aiohttp's own type f
     fields = request_data.json_parameters
     if not request_data.contains_files:
         return fields
-    form = aiohttp.FormData(fields)
+    form = aiohttp.FormData(fields, quote_fields=False)  # else the platform shows a name as `plan%20%C3%A9.csv`
     for name, (file_name, content, mime) in request_data.multipart_data.items():
         form.add_field(name, content, filename=file_name, content_type=mime)
     return form

@@ -1,5 +1,6 @@
 """A message waiting in the outbox, as JSON and back. Storage seals it; it holds people's words."""
 
+import base64
 import hashlib
 import json
 from dataclasses import dataclass
@@ -7,7 +8,7 @@ from decimal import Decimal
 from typing import Any
 
 from bot.runtime.ports import Keyboard
-from bot.saying import WeekChart
+from bot.saying import Copy, Wanted, WeekChart
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,30 @@ class LeaveBody:
     """Nothing more to say."""
 
 
-Body = SendBody | StripBody | RelayBody | ReactBody | MenuBody | LeaveBody
+@dataclass(frozen=True, slots=True)
+class FileBody:
+    """A file with the words beside it: the words as in `SendBody`, the file made or wanted."""
+
+    name: str
+    file: bytes | Wanted
+    html: str
+    plain: str
+    keyboard: Keyboard = ()
+    reply_to: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FetchBody:
+    """Which file's content is to be brought, and what for: see `bot.saying.Fetch`."""
+
+    file: str
+    message: int
+    name: str
+    purpose: str
+    most: int
+
+
+Body = SendBody | FileBody | FetchBody | StripBody | RelayBody | ReactBody | MenuBody | LeaveBody
 
 
 def show_body(body: Body) -> str:
@@ -82,6 +106,21 @@ def read_send(text: str) -> SendBody:
         reply_to=data["reply_to"],
         picture=_read_chart(data["picture"]),
     )
+
+
+def read_file(text: str) -> FileBody:
+    """The body of a file."""
+    data = json.loads(text)
+    made, wanted = data["made"], data["wanted"]
+    file = base64.b64decode(made) if wanted is None else _read_wanted(wanted)
+    keyboard = tuple(tuple(row) for row in data["keyboard"])
+    return FileBody(data["name"], file, data["html"], data["plain"], keyboard, data["reply_to"])
+
+
+def read_fetch(text: str) -> FetchBody:
+    """The body of a fetch."""
+    data = json.loads(text)
+    return FetchBody(data["file"], data["message"], data["name"], data["purpose"], data["most"])
 
 
 def read_strip(text: str) -> StripBody:
@@ -116,6 +155,16 @@ def _fields(body: Body) -> dict[str, Any]:  # Any: JSON
                 "reply_to": body.reply_to,
                 "picture": _show_chart(body.picture),
             }
+        case FileBody():
+            return _file_fields(body)
+        case FetchBody():
+            return {
+                "file": body.file,
+                "message": body.message,
+                "name": body.name,
+                "purpose": body.purpose,
+                "most": body.most,
+            }
         case StripBody():
             return {"message": body.message}
         case RelayBody():
@@ -130,6 +179,24 @@ def _fields(body: Body) -> dict[str, Any]:  # Any: JSON
             return {"role": body.role}
         case LeaveBody():
             return {}
+
+
+def _file_fields(body: FileBody) -> dict[str, Any]:  # Any: JSON
+    wanted = body.file if isinstance(body.file, Wanted) else None
+    return {
+        "name": body.name,
+        "made": base64.b64encode(body.file).decode() if isinstance(body.file, bytes) else None,
+        "wanted": None if wanted is None else [wanted.copy.value, wanted.whose, wanted.after, wanted.part],
+        "html": body.html,
+        "plain": body.plain,
+        "keyboard": body.keyboard,
+        "reply_to": body.reply_to,
+    }
+
+
+def _read_wanted(data: list[Any]) -> Wanted:  # Any: JSON
+    copy, whose, after, part = data
+    return Wanted(Copy(copy), whose, after, part)
 
 
 def _show_chart(chart: WeekChart | None) -> dict[str, Any] | None:  # Any: JSON

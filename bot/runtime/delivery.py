@@ -1,28 +1,30 @@
 """One parcel carried: which call it becomes, and what the platform's answer means for it."""
 
 import asyncio
-from dataclasses import dataclass
 
 import structlog
 
+from bot.dialogue.incoming import FileTrouble
 from bot.runtime.bodies import (
     body_hash,
+    read_fetch,
+    read_file,
     read_menu,
     read_react,
     read_relay,
     read_send,
     read_strip,
 )
+from bot.runtime.files import call_of, read_bringing, whole
 from bot.runtime.ports import (
     Call,
     CopyOver,
     Draw,
     EditPicture,
     EditWords,
-    Gone,
     Later,
     LeaveChat,
-    NotSent,
+    Make,
     Outcome,
     Refusal,
     Refused,
@@ -35,65 +37,67 @@ from bot.runtime.ports import (
     StripButtons,
     Unknown,
 )
+from bot.runtime.settlements import (
+    Claimed,
+    Delivered,
+    Fetched,
+    Given,
+    Postponed,
+    Settlement,
+    settle_common,
+)
 from bot.saying import Repeat, line
 from bot.wording.bundle import show_html, show_plain
 from storage.outbox import Parcel, ParcelKind
-from storage.slots import SlotRow
 
 log = structlog.get_logger("send")
 
 
-@dataclass(frozen=True, slots=True)
-class Claimed:
-    """A parcel in hand, with the message that its slot holds. `maybe_sent`: an earlier try may have arrived."""
-
-    parcel: Parcel
-    slot: SlotRow | None
-    maybe_sent: bool
-
-
-@dataclass(frozen=True, slots=True)
-class Delivered:
-    """It is there. `message`: its number; `shown`: the hash of what stands there; `strip`: an older message whose
-    buttons are to go."""
-
-    message: int | None = None
-    shown: str = ""
-    strip: int | None = None
-    skipped: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Postponed:
-    """Try again; `after_s` where the platform or our pace says when. `maybe_sent` as in `Claimed`."""
-
-    error: str
-    after_s: float | None = None
-    maybe_sent: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Given:
-    """Given up: refused for good, or never is better than twice."""
-
-    error: str
-
-
-@dataclass(frozen=True, slots=True)
-class Unreachable:
-    """The chat takes nothing from us any more."""
-
-    error: str
-
-
-Settlement = Delivered | Postponed | Given | Unreachable
-
-
-async def deliver(claimed: Claimed, *, sender: Sender, draw: Draw) -> Settlement:
+async def deliver(claimed: Claimed, *, sender: Sender, draw: Draw, make: Make) -> Settlement:
     """Carries a parcel: at most three calls (an edit, a new message in its place, plain words where markup fails)."""
     parcel = claimed.parcel
-    if parcel.kind is ParcelKind.SEND:
-        return await _Message(claimed, sender, draw).deliver()
+    match parcel.kind:
+        case ParcelKind.SEND:
+            return await _Message(claimed, sender, draw).deliver()
+        case ParcelKind.FILE:
+            return await _deliver_file(claimed, sender, make)
+        case ParcelKind.FETCH:
+            return await _bring(parcel, sender)
+        case _:
+            return await _deliver_bare(claimed, sender)
+
+
+async def _deliver_file(claimed: Claimed, sender: Sender, make: Make) -> Settlement:
+    """A file and the words beside it; where their markup is refused, once more in plain words."""
+    parcel, body = claimed.parcel, read_file(claimed.parcel.body)
+    made = await whole(body, make)
+    if made is None:
+        return Given("nobody to make it of")
+    call = call_of(parcel, body, made, is_html=True, again=claimed.maybe_sent)
+    outcome = await sender.send(call)
+    if isinstance(outcome, Refused) and outcome.why is Refusal.BAD_MARKUP:
+        log.error("markup refused", key=parcel.key, error=outcome.error)
+        outcome = await sender.send(call_of(parcel, body, made, is_html=False, again=claimed.maybe_sent))
+    if isinstance(outcome, Sent):
+        return Delivered(outcome.message, following=made.following)
+    return settle_common(parcel, outcome)
+
+
+async def _bring(parcel: Parcel, sender: Sender) -> Settlement:
+    """The content of a file, or after some tries that it can't be had."""
+    asked = read_fetch(parcel.body)
+    brought = read_bringing(parcel, await sender.bring(asked.file, most=asked.most))
+    match brought:
+        case Later(after_s):
+            return Postponed("asked to wait", after_s=after_s)
+        case FileTrouble() | bytes():
+            return Fetched(brought)
+        case str():
+            return Postponed(brought)
+
+
+async def _deliver_bare(claimed: Claimed, sender: Sender) -> Settlement:
+    parcel = claimed.parcel
     call = _bare_call(claimed)
     if call is None:
         return Delivered(skipped=True)
@@ -119,8 +123,8 @@ def _bare_call(claimed: Claimed) -> Call | None:
             return ShowMenu(parcel.chat, read_menu(parcel.body).role)
         case ParcelKind.LEAVE:
             return LeaveChat(parcel.chat)
-        case ParcelKind.SEND:
-            raise ValueError("a message has its own way")
+        case ParcelKind.SEND | ParcelKind.FILE | ParcelKind.FETCH:
+            raise ValueError("it has its own way")
 
 
 def _settle_bare(parcel: Parcel, call: Call, outcome: Outcome) -> Settlement:
@@ -134,25 +138,6 @@ def _settle_bare(parcel: Parcel, call: Call, outcome: Outcome) -> Settlement:
             return Postponed(error)  # doing it twice changes nothing
         case _:
             return settle_common(parcel, outcome)
-
-
-def settle_common(parcel: Parcel, outcome: Outcome) -> Settlement:
-    """What an outcome means where nothing special applies."""
-    match outcome:
-        case Sent(message):
-            return Delivered(message)
-        case Later(after_s):
-            return Postponed("asked to wait", after_s=after_s)
-        case Gone(error):
-            return Unreachable(error)
-        case Refused(_, error):
-            return Given(error)
-        case NotSent(error):
-            return Postponed(error)
-        case Unknown(error, answered):
-            if parcel.repeat == Repeat.DROP:
-                return Postponed(error) if answered else Given(f"may have arrived: {error}")
-            return Postponed(error, maybe_sent=True)
 
 
 class _Message:

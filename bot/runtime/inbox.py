@@ -12,8 +12,19 @@ import structlog
 import storage.desk
 import storage.inbox
 from bot.dialogue.desk import Desk, House
-from bot.dialogue.incoming import BotBlocked, Due, Edited, Incoming, MediaSent, Tapped, Typed
+from bot.dialogue.incoming import (
+    BotBlocked,
+    Due,
+    Edited,
+    FileFailed,
+    FileFetched,
+    Incoming,
+    MediaSent,
+    Tapped,
+    Typed,
+)
 from bot.dialogue.turn import NOTHING, Turn
+from bot.runtime.files import read_own
 from bot.runtime.ports import AnswerTap, Arrived, UpdateReader
 from bot.runtime.turns import Committed, commit
 from bot.saying import Leave, Say, Toast, line
@@ -79,7 +90,7 @@ def _work_row(work: Work, row: InboxRow, desks: Desks, *, now: datetime, worked:
     worked.turns += 1
     incoming: Incoming | Leave | None = None
     try:
-        incoming = desks.reader.read(row.raw, received_at=row.received_at)
+        incoming = _read(row, desks)
         turn, done = _answered(work, row, incoming, desks, now=now)
     except Exception as error:
         if is_retryable(error):
@@ -97,6 +108,13 @@ def _work_row(work: Work, row: InboxRow, desks: Desks, *, now: datetime, worked:
         skipped=turn.skipped or None,
         waited_ms=int((now - row.received_at).total_seconds() * 1000),
     )
+
+
+def _read(row: InboxRow, desks: Desks) -> Incoming | Leave | None:
+    """A row below zero is our own: a file that we fetched. No update of the platform's has such a number."""
+    if row.update < 0:
+        return read_own(row.raw, chat=row.chat, received_at=row.received_at)
+    return desks.reader.read(row.raw, received_at=row.received_at)
 
 
 def _answered(
@@ -161,7 +179,7 @@ def _origin(row: InboxRow, incoming: Incoming | Leave | None) -> Origin:
     """Who said it, when, and in which message."""
     by = f"chat:{row.chat}"
     match incoming:
-        case Typed() | Edited() | MediaSent():
+        case Typed() | Edited() | MediaSent() | FileFetched() | FileFailed():
             return Origin(by=by, at=incoming.at, source=f"m{incoming.chat}:{incoming.message}")
         case Tapped() | BotBlocked() | Leave() | None:
             return Origin(by=by, at=row.received_at, source=f"t{row.update}")

@@ -7,13 +7,13 @@ from dataclasses import dataclass, field
 import storage.health
 from bot.faults import ChalkpostFault
 from bot.runtime.clock import Clock
-from bot.runtime.delivery import Claimed
 from bot.runtime.health import Pulse
 from bot.runtime.inbox import Desks, Worked, receive, work_some
 from bot.runtime.leases import Leases, Loop
 from bot.runtime.outbox import Outbox
 from bot.runtime.ports import Arrived
 from bot.runtime.roles import ALL_ROLES, Role
+from bot.runtime.settlements import Claimed
 from bot.runtime.taps import Taps
 from bot.runtime.ticking import Ticker
 from bot.runtime.trouble import Trouble
@@ -57,6 +57,7 @@ class Service:
 
     def __post_init__(self) -> None:
         """The clock's loop wakes the others."""
+        self.outbox.came_in = self._work_wake.set
         self.ticker = Ticker(self.writer, self.clock, lambda: self.desks, self._wake, self.pulse)
 
     @property

@@ -5,7 +5,7 @@ call; what was in hand when a process died is known to be uncertain (`recover`).
 """
 
 import asyncio
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import datetime
 
@@ -13,17 +13,11 @@ import structlog
 
 from bot.faults import ChatFault
 from bot.runtime.clock import Clock
-from bot.runtime.delivery import (
-    Claimed,
-    Delivered,
-    Given,
-    Postponed,
-    Settlement,
-    deliver,
-)
+from bot.runtime.delivery import deliver
 from bot.runtime.inbox import place_of
 from bot.runtime.pacing import Pacer
-from bot.runtime.ports import Draw, Sender
+from bot.runtime.ports import Draw, Make, Sender
+from bot.runtime.settlements import Claimed, Delivered, Given, Postponed, Settlement
 from bot.runtime.settling import Carried, claim, settle
 from bot.runtime.trouble import Trouble
 from bot.runtime.waiting import wait_for
@@ -33,7 +27,7 @@ from storage.work import Work
 
 log = structlog.get_logger("send")
 
-PACED = frozenset({ParcelKind.SEND, ParcelKind.RELAY})
+PACED = frozenset({ParcelKind.SEND, ParcelKind.RELAY, ParcelKind.FILE})
 """What counts as a message: new ones, edits and copies. Reactions and lost buttons don't."""
 
 PAUSE_ALL_AFTER = 3
@@ -44,9 +38,18 @@ class Outbox:
     """The loop that empties the outbox, with at most `senders` calls at once."""
 
     def __init__(
-        self, *, writer: Writer, sender: Sender, draw: Draw, clock: Clock, pacer: Pacer, senders: int, worker: str
+        self,
+        *,
+        writer: Writer,
+        sender: Sender,
+        draw: Draw,
+        make: Make,
+        clock: Clock,
+        pacer: Pacer,
+        senders: int,
+        worker: str,
     ) -> None:
-        self._writer, self._sender, self._draw, self._clock = writer, sender, draw, clock
+        self._writer, self._sender, self._draw, self._make, self._clock = writer, sender, draw, make, clock
         self._pacer, self._senders, self._worker = pacer, senders, worker
         self._in_flight: set[asyncio.Task[None]] = set()
         self._carried: list[Carried] = []
@@ -57,6 +60,8 @@ class Outbox:
         self._is_open = False
         self.wake = asyncio.Event()
         """Set by whoever puts parcels; also when a call comes back."""
+        self.came_in: Callable[[], None] = lambda: None
+        """Called where a file was brought and stands in the inbox."""
         self.sent = 0
         """Parcels delivered since the start."""
 
@@ -77,6 +82,8 @@ class Outbox:
             now = self._clock.now()
             claimed = await self._writer.run(lambda work: self._turn_over(work, carried, room, now))
             del self._carried[: len(carried)]
+            if any(one.claimed.parcel.kind is ParcelKind.FETCH for one in carried):
+                self.came_in()
             self.take_up(claimed)
         return len(claimed)
 
@@ -124,7 +131,7 @@ class Outbox:
             if parcel.expires_at is not None and parcel.expires_at <= begun:
                 settlement = Given("expired")
             else:
-                settlement = await deliver(claimed, sender=self._sender, draw=self._draw)
+                settlement = await deliver(claimed, sender=self._sender, draw=self._draw, make=self._make)
         except ChatFault as fault:
             self._fault = fault
             settlement = Postponed("the token is refused")
@@ -141,11 +148,11 @@ class Outbox:
         """One line a send; and a pause for all where several chats were told to wait."""
         what = type(settlement).__name__.lower()
         say = log.info
+        error = None if isinstance(settlement, Delivered) else settlement.error
         if isinstance(settlement, Delivered):
             self.sent += 1
-        else:
+        elif error is not None:
             say = log.warning
-        error = None if isinstance(settlement, Delivered) else settlement.error
         say("send", key=parcel.key, kind=parcel.kind.value, result=what, tries=parcel.tries, error=error, ms=ms)
         if isinstance(settlement, Postponed) and settlement.after_s is not None:
             self._asked_to_wait(parcel.chat, settlement.after_s)

@@ -10,7 +10,7 @@ from enum import StrEnum
 from typing import Protocol
 
 from bot.dialogue.incoming import Incoming
-from bot.saying import Leave, WeekChart
+from bot.saying import Leave, Wanted, WeekChart
 
 Keyboard = tuple[tuple[dict[str, object], ...], ...]
 """Rows of the platform's inline button objects; empty is no keyboard."""
@@ -37,6 +37,20 @@ class SendPicture:
 
     chat: int
     png: bytes
+    words: str
+    keyboard: Keyboard = ()
+    is_html: bool = True
+    silent: bool = False
+    reply_to: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SendFile:
+    """A new file with its caption; `name` is what the reader's device calls it."""
+
+    chat: int
+    name: str
+    content: bytes
     words: str
     keyboard: Keyboard = ()
     is_html: bool = True
@@ -120,6 +134,7 @@ class AnswerTap:
 Call = (
     SendWords
     | SendPicture
+    | SendFile
     | EditWords
     | EditPicture
     | StripButtons
@@ -198,11 +213,30 @@ class Unknown:
 Outcome = Sent | Later | Gone | Refused | NotSent | Unknown
 
 
+@dataclass(frozen=True, slots=True)
+class Got:
+    """A file's content."""
+
+    content: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class TooBig:
+    """The file has more bytes than were asked for, or than the platform gives out."""
+
+
+Bringing = Got | TooBig | Later | Gone | Refused | NotSent | Unknown
+
+
 class Sender(Protocol):
     """Whoever carries a call to the platform. Raises nothing but `ChatFault` (the token is refused)."""
 
     async def send(self, call: Call) -> Outcome:
         """Carry it, once."""
+        ...
+
+    async def bring(self, file: str, *, most: int) -> Bringing:
+        """The content of a file that somebody sent, by the platform's name for it; `TooBig` above `most` bytes."""
         ...
 
 
@@ -225,3 +259,16 @@ class UpdateReader(Protocol):
 
 Draw = Callable[[WeekChart], bytes]
 """Draws a picture (PNG). Slow: called off the event loop."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """A wanted file, made; `following` is the part that comes after it, where one does."""
+
+    content: bytes
+    following: Wanted | None = None
+
+
+Make = Callable[[Wanted], Made | None]
+"""Makes a wanted file; `None` where nobody of that id is kept any more. Slow: called off the event loop, and it holds
+up nobody who writes."""

@@ -9,8 +9,10 @@ import storage.outbox
 import storage.people
 import storage.relays
 import storage.slots
+from bot.dialogue.incoming import FileTrouble
 from bot.runtime.bodies import StripBody, read_relay, show_body
-from bot.runtime.delivery import Claimed, Delivered, Given, Postponed, Settlement, Unreachable
+from bot.runtime.files import come_in, part_after
+from bot.runtime.settlements import Claimed, Delivered, Fetched, Given, Postponed, Settlement, Unreachable
 from bot.saying import Repeat, Urgency
 from bot.training.facts import ReachChanged
 from storage.facts import Origin
@@ -53,6 +55,9 @@ def settle(work: Work, carried: Carried, *, now: datetime) -> None:
     match settlement:
         case Delivered():
             _keep_delivered(work, parcel, settlement, now)
+        case Fetched(brought):
+            if storage.outbox.keep_sent(work, parcel, message=None, body_hash="", now=now):
+                come_in(work, parcel, brought, now=now)
         case Postponed(error, after_s, maybe_sent):
             wait_s = backoff_s(parcel.tries, chance=random.random()) if after_s is None else after_s
             until = now + timedelta(seconds=wait_s)
@@ -61,7 +66,8 @@ def settle(work: Work, carried: Carried, *, now: datetime) -> None:
             else:
                 storage.outbox.keep_later(work, parcel, until=until, error=error, counts=after_s is None)
         case Given(error):
-            storage.outbox.keep_dead(work, parcel, error=error, now=now)
+            if storage.outbox.keep_dead(work, parcel, error=error, now=now) and parcel.kind is ParcelKind.FETCH:
+                come_in(work, parcel, FileTrouble.FAILED, now=now)
         case Unreachable(error):
             storage.outbox.keep_dead(work, parcel, error=error, now=now)
             storage.outbox.drop_chat(work, parcel.chat, error=error, now=now)
@@ -69,7 +75,8 @@ def settle(work: Work, carried: Carried, *, now: datetime) -> None:
 
 
 def _keep_delivered(work: Work, parcel: Parcel, done: Delivered, now: datetime) -> None:
-    storage.outbox.keep_sent(work, parcel, message=done.message, body_hash=done.shown, now=now)
+    if not storage.outbox.keep_sent(work, parcel, message=done.message, body_hash=done.shown, now=now):
+        return  # deleted with all that was kept of its chat while it was on its way: nothing of it is kept
     if parcel.kind is ParcelKind.STRIP and parcel.slot:
         storage.slots.drop_slot(work, parcel.chat, parcel.slot)
     if parcel.kind is ParcelKind.SEND and parcel.slot and done.message is not None:
@@ -79,6 +86,8 @@ def _keep_delivered(work: Work, parcel: Parcel, done: Delivered, now: datetime) 
         storage.relays.keep_about(
             work, chat=parcel.chat, message=done.message, about=parcel.about, other_message=other, now=now
         )
+    if done.following is not None:
+        storage.outbox.put(work, (part_after(parcel, done.following),), now=now)
     if done.strip is not None and done.strip != done.message:
         storage.outbox.put(work, (_strip(parcel, done.strip),), now=now)
 

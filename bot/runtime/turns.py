@@ -9,11 +9,35 @@ import storage.schedule
 import storage.strengths
 import storage.talks
 from bot.dialogue.turn import Keeping, RuleSet, StrengthKept, StrengthStale, TalkSet, Turn
-from bot.runtime.bodies import LeaveBody, MenuBody, ReactBody, RelayBody, SendBody, StripBody, show_body
+from bot.runtime.bodies import (
+    FetchBody,
+    FileBody,
+    LeaveBody,
+    MenuBody,
+    ReactBody,
+    RelayBody,
+    SendBody,
+    StripBody,
+    show_body,
+)
 from bot.runtime.ports import AnswerTap
-from bot.saying import Leave, Menu, React, Relay, Repeat, Say, Saying, Strip, Toast, Urgency
+from bot.saying import (
+    LARGEST_MADE,
+    Fetch,
+    Leave,
+    Menu,
+    React,
+    Relay,
+    Repeat,
+    Say,
+    SayFile,
+    Saying,
+    Strip,
+    Toast,
+    Urgency,
+)
 from bot.wording.bundle import show_plain
-from bot.wording.render import Rendered, render_parts
+from bot.wording.render import Rendered, render_caption, render_parts
 from storage.facts import Origin
 from storage.outbox import NewParcel, ParcelKind
 from storage.work import Work
@@ -52,6 +76,11 @@ def parcels_of(saying: Saying, *, key: str) -> tuple[NewParcel, ...]:
             rendered = render_parts(saying)
             keys = _part_keys(saying.key or key, len(rendered))
             return tuple(_message(saying, part, key=k) for k, part in zip(keys, rendered, strict=True))
+        case SayFile():
+            return (_file(saying, key=saying.key or key),)
+        case Fetch():
+            fetched = FetchBody(saying.file, saying.message, saying.name, saying.purpose, saying.most)
+            return (_bare(key, saying.chat, ParcelKind.FETCH, show_body(fetched)),)
         case React():
             body = show_body(ReactBody(saying.message, saying.emoji))
             return (_bare(key, saying.to, ParcelKind.REACT, body),)
@@ -85,6 +114,25 @@ def _message(say: Say, part: Rendered, *, key: str) -> NewParcel:
         repeat=say.repeat.value,
         slot=say.slot,
         fresh=say.fresh,
+        about=say.about,
+        expires_at=say.expires_at,
+        silent=say.silent,
+    )
+
+
+def _file(say: SayFile, *, key: str) -> NewParcel:
+    """`ValueError` where the talk made more than may wait in the outbox."""
+    if isinstance(say.file, bytes) and len(say.file) > LARGEST_MADE:
+        raise ValueError(f"a file of {len(say.file)} bytes")
+    words = render_caption(say.lines, say.buttons)
+    body = FileBody(say.name, say.file, words.html, words.plain, words.keyboard or (), say.reply_to)
+    return NewParcel(
+        key=key,
+        chat=say.to,
+        kind=ParcelKind.FILE,
+        body=show_body(body),
+        urgency=int(say.urgency),
+        repeat=say.repeat.value,
         about=say.about,
         expires_at=say.expires_at,
         silent=say.silent,

@@ -7,7 +7,7 @@ to stay one.
 
 from dataclasses import dataclass
 
-from bot.saying import Button, Rows, Say
+from bot.saying import Button, Line, Rows, Say
 from bot.wording.bundle import plain, show_html, show_plain
 
 TEXT_LIMIT = 3_800
@@ -28,14 +28,18 @@ class Rendered:
 
 def render_say(say: Say) -> Rendered:
     """The message as one: what goes over the limit is clipped at a line's end, with a mark."""
-    limit = CAPTION_LIMIT if say.picture else TEXT_LIMIT
-    lines = _lines(say)
-    kept = list(lines)
+    return render_one(say.lines, say.buttons, CAPTION_LIMIT if say.picture else TEXT_LIMIT)
+
+
+def render_one(lines: tuple[Line, ...], buttons: Rows, limit: int) -> Rendered:
+    """These lines as one message of at most `limit` UTF-16 units."""
+    shown = [show_html(line) for line in lines]
+    kept = list(shown)
     while len(kept) > 1 and _length(kept) > limit:
         kept.pop()
-    if len(kept) < len(lines):
+    if len(kept) < len(shown):
         kept.append(CLIPPED)
-    return _rendered(kept, _keyboard(say.buttons), limit)
+    return _rendered(kept, _keyboard(buttons), limit)
 
 
 def render_parts(say: Say) -> tuple[Rendered, ...]:
@@ -50,6 +54,11 @@ def render_parts(say: Say) -> tuple[Rendered, ...]:
     keyboard = _keyboard(say.buttons)
     last = len(parts) - 1
     return tuple(_rendered(p, keyboard if n == last else None, TEXT_LIMIT) for n, p in enumerate(parts))
+
+
+def render_caption(lines: tuple[Line, ...], buttons: Rows) -> Rendered:
+    """The words beside a file, as one message."""
+    return render_one(lines, buttons, CAPTION_LIMIT)
 
 
 def _lines(say: Say) -> list[str]:

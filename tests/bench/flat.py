@@ -24,10 +24,10 @@ from statistics import median
 from bot.dialogue.router import answer
 from bot.gateway.reader import RawReader
 from bot.runtime.bodies import read_send
-from bot.runtime.delivery import Claimed, Delivered
 from bot.runtime.inbox import Desks, receive, work_some
 from bot.runtime.logs import set_up_logs
 from bot.runtime.ports import Arrived
+from bot.runtime.settlements import Claimed, Delivered
 from bot.runtime.settling import Carried, claim, settle
 from bot.training.people import Standing
 from storage.engine import Store

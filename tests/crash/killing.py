@@ -29,6 +29,8 @@ from tests.store import practice
 
 PEOPLE = 12
 DUE = hour(12, 30)
+FILES = 0.25
+"""The share of what people say that they send as a file: it is fetched, and comes back as one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +52,8 @@ class Audit:
 
     kills: int = 0
     messages: int = 0
+    files: int = 0
+    """So many of the messages were files."""
     reminders: int = 0
     lost: list[str] = field(default_factory=list)
     twice: list[str] = field(default_factory=list)
@@ -68,6 +72,7 @@ class Killing:
         self.clock_file = folder / "clock"
         self.environment = environment
         self.said: dict[int, list[tuple[int, str]]] = {}
+        self.files: set[str] = set()
         self.days = 0
         self.answered = 0
         self.polled = asyncio.Event()
@@ -165,7 +170,13 @@ class Killing:
             await asyncio.sleep(self.chance.expovariate(1 / self.plan.every_s))
 
     def _say(self, seat: Seat, text: str) -> None:
-        self.said.setdefault(seat.chat.id, []).append((seat.say(text), text))
+        """Typed, or now and then sent as a file with these words in it."""
+        if self.chance.random() < FILES:
+            self.files.add(text)
+            number = seat.send("document", text.encode(), name=f"{text}.csv")
+        else:
+            number = seat.say(text)
+        self.said.setdefault(seat.chat.id, []).append((number, text))
 
     async def _pass_days(self) -> None:
         """When everyone has had their reminder, it is the next day's half past twelve."""
@@ -197,8 +208,8 @@ class Killing:
     def _follow(self, call: Call) -> None:
         if call.method == "getUpdates":
             self.polled.set()
-        elif call.method == "sendMessage" and call.took_effect:
-            text = str(call.params["text"])
+        elif call.method in ("sendMessage", "sendDocument") and call.took_effect:
+            text = str(call.params["text" if call.method == "sendMessage" else "caption"])
             self.answered += text.startswith("message") and text not in self.heard
             self.heard.add(text)
             self.something.set()
@@ -224,7 +235,7 @@ class Killing:
     # --- what is left
 
     def _audit(self, store: Store) -> Audit:
-        audit = Audit(kills=self.plan.kills, reminders=len(self._reminders()))
+        audit = Audit(self.plan.kills, files=len(self.files), reminders=len(self._reminders()))
         for n in range(PEOPLE):
             self._audit_facts(audit, store, f"client-{n}", 1_000 + n)
             self._audit_answers(audit, n, 1_000 + n)
@@ -243,12 +254,13 @@ class Killing:
         audit.twice += [f"fact from nowhere: {words}" for words in counted.keys() - set(wanted)]
 
     def _audit_answers(self, audit: Audit, number: int, chat: int) -> None:
-        """Each message is answered, in order; what came twice came at once after itself."""
+        """Each message is answered, those typed in order (a file takes its time); what came twice came at once after
+        itself."""
         said = [text for _, text in self.said.get(chat, [])]
         messages = self.standin.seat(chat).messages()
         told = [m.words.text for m in messages if m.by_bot and m.words.text.startswith("message")]
-        first = list(dict.fromkeys(told))
-        if first != [text for text in said if text in set(told)]:
+        first = [text for text in dict.fromkeys(told) if text not in self.files]
+        if first != [text for text in said if text in set(told) - self.files]:
             audit.disorder.append(f"chat {chat}")
         reminders = [m.words.text for m in messages if m.by_bot and m.words.text.startswith("due")]
         wanted = set(said) | {w for w in self._reminders() if f" client-{number} " in w}

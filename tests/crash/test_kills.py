@@ -32,4 +32,5 @@ async def test_twenty_five_kills_lose_nothing(
     assert (audit.lost, audit.twice, audit.disorder) == ([], [], [])
     assert audit.repeated <= audit.kills
     assert audit.messages >= 2 * kills
+    assert audit.files >= kills // 3
     assert audit.reminders >= 12

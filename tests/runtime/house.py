@@ -2,7 +2,7 @@
 
 import asyncio
 import base64
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import timedelta
@@ -33,6 +33,8 @@ class Script:
 
     turns: dict[str, Turn] = field(default_factory=dict)
     due: Turn = NOTHING
+    talk: Callable[[Incoming], Turn] | None = None
+    """In place of the rest, where it is set."""
     seen: list[Incoming] = field(default_factory=list)
     desks: list[Desk] = field(default_factory=list)
 
@@ -40,6 +42,8 @@ class Script:
         """The turn for it."""
         self.seen.append(incoming)
         self.desks.append(desk)
+        if self.talk is not None:
+            return self.talk(incoming)
         match incoming:
             case Typed() if incoming.text.startswith("break"):
                 raise Broken(incoming.text)

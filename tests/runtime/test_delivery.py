@@ -7,9 +7,10 @@ import pytest
 
 from bot.gateway.sender import LibrarySender
 from bot.runtime.bodies import MenuBody, ReactBody, RelayBody, SendBody, StripBody, body_hash, show_body
-from bot.runtime.delivery import Claimed, Delivered, Given, Postponed, Settlement, Unreachable, deliver
-from bot.runtime.ports import Keyboard
-from bot.saying import Repeat, WeekChart
+from bot.runtime.delivery import deliver
+from bot.runtime.ports import Keyboard, Made
+from bot.runtime.settlements import Claimed, Delivered, Given, Postponed, Settlement, Unreachable
+from bot.saying import Repeat, Wanted, WeekChart
 from bot.tryout.standin import CutAfter, CutBefore, Fault, Seat, ServerError, StandIn, TooMany
 from storage.outbox import Parcel, ParcelKind
 from storage.slots import SlotRow
@@ -52,11 +53,19 @@ def draw(chart: WeekChart) -> bytes:
     return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", header) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
 
 
+def make(wanted: Wanted) -> Made | None:
+    """A wanted file: two parts of somebody's, none of nobody's."""
+    if wanted.whose != "mina":
+        return None
+    following = None if wanted.after else replace(wanted, after="one", part=2)
+    return Made(f"{wanted.copy} {wanted.part}".encode(), following)
+
+
 async def carry(
     one: Parcel, sender: LibrarySender, *, slot: SlotRow | None = None, maybe_sent: bool = False
 ) -> Settlement:
     """The parcel carried, as the outbox does."""
-    return await deliver(Claimed(one, slot, maybe_sent), sender=sender, draw=draw)
+    return await deliver(Claimed(one, slot, maybe_sent), sender=sender, draw=draw, make=make)
 
 
 async def first(sender: LibrarySender, body: SendBody = BODY) -> SlotRow:

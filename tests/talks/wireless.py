@@ -8,7 +8,7 @@ import copy
 import json
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 from hashlib import sha256
 from itertools import count
@@ -20,14 +20,16 @@ import storage.outbox
 import storage.people
 import storage.schedule
 from bot.dialogue.desk import House
+from bot.dialogue.incoming import FileTrouble
 from bot.dialogue.router import answer
 from bot.gateway.reader import RawReader, chat_of
 from bot.runtime import settling
-from bot.runtime.bodies import body_hash, read_relay, read_send, read_strip
-from bot.runtime.delivery import Delivered
+from bot.runtime.bodies import body_hash, read_fetch, read_file, read_relay, read_send, read_strip
 from bot.runtime.inbox import Desks, receive, work_some
 from bot.runtime.ports import Arrived
 from bot.runtime.schedule import Failures, tick
+from bot.runtime.settlements import Delivered, Fetched, Settlement
+from bot.saying import Wanted
 from storage.engine import Store
 from storage.health import Health, health
 from storage.outbox import ParcelKind
@@ -52,6 +54,9 @@ class Shown:
     """Buttons that call the bot: label and data."""
     silent: bool = False
     relayed: int = 0
+    file: bytes | Wanted | None = None
+    """A file: what is in it, or which one is to be made."""
+    file_name: str = ""
 
 
 @dataclass(slots=True)
@@ -62,6 +67,10 @@ class Wireless:
     now: datetime
     screens: dict[int, dict[int, Shown]] = field(default_factory=dict)
     left: list[int] = field(default_factory=list)
+    files: dict[str, bytes | FileTrouble] = field(default_factory=dict)
+    """What the platform has of the files that people sent, by its name for them."""
+    fetched: int = 0
+    """How often it was asked for one."""
     """Groups that the bot has left."""
     _updates: Iterator[int] = field(default_factory=lambda: count(500_000_000))
     _numbers: Iterator[int] = field(default_factory=lambda: count(10))
@@ -78,14 +87,18 @@ class Wireless:
         text = json.dumps(whole)
         chat = chat_of(json.loads(text))
         receive(self.work, (Arrived(int(str(whole["update_id"])), chat, text),), bot=BOT, now=self.now)
+        toasts = self._work()
+        self._deliver()
+        return tuple(toasts)
+
+    def _work(self) -> list[str]:
         toasts: list[str] = []
         more = True
         while more:
             worked = work_some(self.work, self._desks, now=self.now)
             toasts += [tap.words for tap in worked.taps]
             more = worked.more
-        self._deliver()
-        return tuple(toasts)
+        return toasts
 
     def say(self, who: int, text: str, **more: object) -> int:
         """Types a message; its number."""
@@ -97,6 +110,16 @@ class Wireless:
         """Changes what they had typed."""
         stamp = int(self.now.timestamp())
         self.raw({"edited_message": {**self.message(who, number), "text": text, "edit_date": stamp}})
+
+    def send_file(self, who: int, name: str, content: bytes | FileTrouble, **more: object) -> int:
+        """Sends a file; its number. A trouble in place of the content is what fetching it leads to."""
+        number = next(self._numbers)
+        self.files[f"file-{number}"] = content
+        shape: Raw = {"file_id": f"file-{number}", "file_name": name}
+        if isinstance(content, bytes):
+            shape["file_size"] = len(content)
+        self.raw({"message": {**self.message(who, number), "document": shape, **more}})
+        return number
 
     def tap_data(self, who: int, data: object, *, message: int = 5) -> str:
         """A tap with any data; what was answered for a moment."""
@@ -190,7 +213,7 @@ class Wireless:
             for one in claimed:
                 parcel = one.parcel
                 screen = self.screens.setdefault(parcel.chat, {})
-                done = Delivered()
+                done: Settlement = Delivered()
                 match parcel.kind:
                     case ParcelKind.SEND:
                         body = read_send(parcel.body)
@@ -216,9 +239,18 @@ class Wireless:
                             screen[gone].data = ()
                     case ParcelKind.LEAVE:
                         self.left.append(parcel.chat)
+                    case ParcelKind.FILE:
+                        number, file = next(self._numbers), read_file(parcel.body)
+                        shown = Shown(number, file.plain, file.html, silent=parcel.silent, file=file.file)
+                        screen[number] = replace(shown, file_name=file.name)
+                        done = Delivered(number)
+                    case ParcelKind.FETCH:
+                        self.fetched += 1
+                        done = Fetched(self.files.get(read_fetch(parcel.body).file, FileTrouble.GONE))
                     case ParcelKind.REACT | ParcelKind.MENU:
                         pass
                 settling.settle(self.work, settling.Carried(one, done), now=self.now)
+            self._work()
 
 
 # --- the practice

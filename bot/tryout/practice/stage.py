@@ -118,6 +118,19 @@ class Stage:
         await self.settle()
         return sent
 
+    async def send(self, who: Player, name: str, content: bytes, *, caption: str = "", reply_to: int = 0) -> int:
+        """Sends a file; its message's number."""
+        sent = self.seat(who).send("document", content, name=name, caption=caption, reply_to=reply_to)
+        await self.settle()
+        return sent
+
+    def file(self, who: Player) -> tuple[str, bytes]:
+        """The newest file that the bot sent them: its name and content."""
+        for message in reversed(self.seat(who).messages()):
+            if message.by_bot and message.media is not None and message.media.kind == "document":
+                return message.media.name, message.media.data
+        raise WentWrong(f"{who.name} has no file; the chat:\n{self.seat(who).transcript()}")
+
     async def edit(self, who: Player, message: int, text: str) -> None:
         """Changes what they had typed."""
         self.seat(who).edit(message, text)
