@@ -148,7 +148,7 @@ def test_a_coachs_own_exercise_may_be_suggested_and_replaced() -> None:
 
 def test_an_exercise_that_no_catalogue_knows_is_replaced_by_its_muscles() -> None:
     """A row by any name is replaced by a pull, and something without name or muscles by nothing."""
-    planned = replace(PLANNED["Seated cable row"], name="Old Bill")
+    planned = replace(PLANNED["Seated cable row"], name="The long one")
     assert all("back" in swap.planned.muscles for swap in swaps(SwapAsked(planned, without(), DAY)))
     assert len(swaps(SwapAsked(planned, without(), DAY))) == MOST
     blank = replace(planned, muscles=(), muscles_indirect=())
