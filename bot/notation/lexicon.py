@@ -12,6 +12,9 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        "no cap; no joke; no lie; no word of a lie; no bother; no worries; no problem; no problemo; no drama; no "
+        "dramas; no sweat; no probs; no fuss; no doubt; no biggie; no way; no messing; no stress; no issue; no "
+        "issues; no excuses; "
         "not to failure; nowhere near failure; near failure; close to failure; far from failure; before failure; not "
         "near failure; not quite to failure; didnt fail; not failed; no failure; short of failing; shy of failing; "
         "didnt go to failure; without failing; near to failure; almost to failure; almost failed; nearly failed; just "
@@ -87,6 +90,8 @@ PHRASES: dict[Kind, str] = {
         "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
     ),
     Kind.BODY: (
+        "zero assist; zero assistance; 0 assist; 0 assistance; zero help; zero band; no band; no bands; without "
+        "the band; without a band; without band; band free; unbanded; "
         "bw; bodyweight; body weight; b w; bodywt; just bodyweight; no weight; unweighted; no added weight; no extra "
         "weight; unassisted; bdyweight; own bodyweight; bodyweight only; bw only; no assist; no assistance; without "
         "assistance; without weight; boby weight; no load; own weight; without assist; just bw"
@@ -98,6 +103,7 @@ PHRASES: dict[Kind, str] = {
         "assist; with band assist; with bands"
     ),
     Kind.ASSIST: (
+        "takes off; taking off; takes away; took away; takes about; "
         "assist; assisted; assistance; of assistance; assistance of; of assist; help; of help; kg assist; "
         "counterweight; asist; assisst; asisted; with help; assited; of counterweight; assistence"
     ),
@@ -208,6 +214,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (
+        "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
+        "of those; for both of them; for both of these; the pair of them; "
         "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
         "all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all "
         "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
@@ -228,6 +236,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.AGAIN: ("again; agian; agan"),
     Kind.SAMELOAD: (
+        "same band; the same band; same band as before; same band as last time; same vest; same pin; same setting; "
+        "same stack; same plate; same plates; same kettlebell; same kb; same ball; same sled; "
         "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same "
         "weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; "
         "same dbs; same bells; same poundage; same bar; same resistance; weight the same; kept the weight; kept the "
@@ -254,6 +264,10 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
+        "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
+        "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
+        "here; im calling it; i am calling it; session concluded; done for tonite; finished for tonight; finished "
+        "for tonite; that will be all; thatll be all; thatll do; thatll do me; that will do; "
         "finished; thats me done; thats me finished; all done; done for today; done for the day; thats it for today; "
         "thats it; thats all; im done; im finished; workout done; workout complete; session done; session over; "
         "session complete; session finished; workout finished; workout over; wrapped up; called it a day; calling it "
@@ -297,6 +311,8 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
+        "could not face; not facing; not up to; not touching; shall leave out; am leaving out; not feeling up to; "
         "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
         "stopping there on; stopping on; stopping; stopped; stop; stop the; stopping the; stopped the; leaving it "
         "there on; calling it on; called it on; cutting short; cut short; had to stop; no more; gave up; give up on; "
@@ -316,6 +332,9 @@ PHRASES: dict[Kind, str] = {
         "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on"
     ),
     Kind.ASKING: (
+        "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
+        "idea what to; no clue how to; no idea how to; not a clue what to; can you shorten; any pointers; "
+        "any suggestions; any pointers on; "
         "should i; shall i; can i; could i; may i; do i; am i; is it ok; is it okay; is it fine; is it alright; is it "
         "better; is it too; is it worth; is that ok; is that okay; is that enough; is that good; is that too; is that "
         "right; is this ok; is this right; how long; how many; how much; how heavy; how often; how do; how should; "
@@ -336,6 +355,10 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "are out; is out; is a no; are a no; are a no go; is a no go; is getting skipped; are getting skipped; "
+        "getting skipped; is getting binned; are getting binned; are binned; is binned; are off; are off the menu; "
+        "is off the menu; are off the table; is off the table; are cancelled; is cancelled; gets skipped; get "
+        "skipped; gets the chop; get the chop; "
         "skipped; not done; didnt happen; no time; a miss; missed; left out; skip; not today; skiped; were skipped; "
         "was skipped; got skipped; got cut; ran out of time; out of time; off today; didnt get done; didnt do them; "
         "didnt do it; will have to wait; had to wait; couldnt; had to skip; no go; not happening; isnt happening; "
@@ -347,6 +370,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NO: ("no"),
     Kind.THEREST: (
+        "everything left; everything thats left; all thats left; whatever is left; whatevers left; everything "
+        "remaining; all that remains; all the remaining; everything thats remaining; "
         "the rest; everything else; rest of it; rest of the session; rest of the workout; the rest of it; the rest of "
         "the session; the rest of the workout; rest of them; whats left; the remaining; the others; the other "
         "exercises; the rest of the exercises; the remaining exercises; the rest of them; everything after; the other "
@@ -373,6 +398,13 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "counted wrong; i counted wrong; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
+        "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
+        "got those backwards; backwards; other way round; the other way round; other way around; the other way "
+        "around; wrong way round; the wrong way round; wrong way around; got them mixed up; got those mixed up; "
+        "mixed them up; got them the wrong way round; had them backwards; swap those; swap them round; swap those "
+        "round; vice versa; got them swapped; make the middle one; make the middle set; make the first one; make "
+        "the second one; make the third one; that isnt right; "
         "make the last one; make the last set; make last set; make my last set; change the last one to; change the "
         "last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to "
         "say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; "

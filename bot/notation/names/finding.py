@@ -54,7 +54,8 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
     while at < len(run):
         for size in range(min(LONGEST, len(run) - at), 0, -1):
             window = run[at : at + size]
-            fits = () if all(w.text in _NEVER_ALONE for w in window) else fits_of(window, index)
+            alone = all(w.text in _NEVER_ALONE or len(w.text) == 1 for w in window)
+            fits = () if alone else fits_of(window, index)
             if fits:
                 weak = all(w.text in EVERYDAY for w in window) and not is_whole(window, fits, index)
                 hits.append(Hit(window[0].first, window[-1].last + 1, fits, weak))
@@ -65,7 +66,9 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
             at += 1
     if _clash(hits, loose, run):
         return [Hit(run[0].first, run[-1].last + 1, ())]
-    telling = [w for w in loose if w.text not in EVERYDAY and (not w.guess or w.ways[0][0] in HEADS)]
+    telling = [
+        w for w in loose if len(w.text) > 1 and w.text not in EVERYDAY and (not w.guess or w.ways[0][0] in HEADS)
+    ]
     if telling and (hits or any(w.text in HEADS or any(x in HEADS for way in w.ways for x in way) for w in run)):
         strong = not hits or any(_touches(w, hits) for w in telling)
         if strong:
@@ -82,7 +85,7 @@ def _clash(hits: list[Hit], loose: list[Word], run: list[Word]) -> bool:
     for word in run:
         if before and word.first in starts:
             return True
-        before = word in loose and (before or any(way[0] in TELLING for way in word.ways))
+        before = len(word.text) > 1 and word in loose and (before or any(way[0] in TELLING for way in word.ways))
     for one, two in pairwise(hits):
         words = [w for w in run if one.start <= w.first < one.end]
         heads = any(x in HEADS for w in words for way in w.ways for x in way)

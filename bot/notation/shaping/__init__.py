@@ -7,6 +7,7 @@ numbers to link stand alone. What belongs to no set (masked ranges, counted thin
 from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
+from bot.notation.shaping.bands import bands
 from bot.notation.shaping.counted import counted, counts_in_words, either
 from bot.notation.shaping.efforts import efforts, ranges
 from bot.notation.shaping.labels import labels, number_lines
@@ -22,7 +23,7 @@ __all__ = ["number_lines", "shape_marks"]
 def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
     shaped = [m for m in counts_in_words(list(marks)) if m.kind is not Kind.FILL]
-    shaped = warmed(letters(shaped, two_sided))
+    shaped = warmed(letters(bands(shaped), two_sided))
     shaped = ranges(shaped)
     shaped = labels(shaped)
     shaped = efforts(shaped)

@@ -8,6 +8,8 @@ from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import LINKS, PREFIXES, is_number, kind_at, mark_at
 from bot.notation.tokens import Mark
 
+_MAYBE = frozenset(["maybe", "perhaps", "possibly"])
+"""Words between two numbers of which one is meant: `one maybe two left`."""
 _LOW = {"single": 1, "singles": 1, "double": 2, "doubles": 2, "triple": 3, "triples": 3}
 
 
@@ -23,6 +25,12 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
             out.append(replace(mark, start=mark.end))
             continue
         count = _LOW.get(mark.text)
+        if _is_two(marks, place):
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
+            continue
+        if mark.text in _MAYBE and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
+            out.append(replace(mark, kind=Kind.OR))
+            continue
         if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(mark_at(marks, place - 1)):
             out.append(replace(mark, kind=Kind.FILL))
             continue
@@ -51,6 +59,17 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         else:
             out.append(mark)
     return out
+
+
+def _is_two(marks: Sequence[Mark], place: int) -> bool:
+    """`a couple left`, and `to in the tank` as it is heard."""
+    text, after = marks[place].text, place + 1
+    if text == "couple" and mark_at(marks, after) is not None and marks[after].text == "of":
+        after += 1
+    following = kind_at(marks, after)
+    if text == "couple":
+        return following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
+    return text in ("to", "too", "tu") and following in (Kind.TANK, Kind.RIR)
 
 
 def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:

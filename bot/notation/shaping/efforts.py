@@ -66,7 +66,7 @@ def efforts(marks: list[Mark]) -> list[Mark]:
                 continue
             if kind is Kind.AT and after is not None and after.kind in (Kind.RPE, Kind.RIR):
                 continue
-        elif kind is Kind.LEFT and is_number(before) and not sided and not mark.tight:
+        elif kind is Kind.LEFT and is_number(before) and not sided and (not mark.tight or _few(before)):
             kind = Kind.TANK if mark.text == "left" and _small(before) else kind
         elif kind is Kind.EMPTY and mark.text.endswith("failed") and after is not None and after.kind is Kind.ORD:
             kind = Kind.FAILED
@@ -94,6 +94,11 @@ def _rates_last(marks: Sequence[Mark], place: int, before: Sequence[Mark]) -> bo
 
 def _small(mark: Mark | None) -> bool:
     return mark is not None and mark.value is not None and mark.value <= 10
+
+
+def _few(mark: Mark | None) -> bool:
+    """Whether a number touched by `left` is too small for a set of one side: `2left`."""
+    return mark is not None and mark.value is not None and mark.value <= 3
 
 
 def _is_scale(mark: Mark) -> bool:

@@ -21,7 +21,10 @@ def labels(marks: list[Mark]) -> list[Mark]:
         if mark.kind is Kind.SET and is_number(after) and after is not None and _is_count(after):
             out.append(replace(after, kind=Kind.LABEL, start=mark.start))
             at += 2
-        elif mark.kind is Kind.ORD and kind_at(marks, at + 1) in (Kind.SET, Kind.LASTSET, Kind.WORKSET):
+        elif mark.kind is Kind.ORD and (
+            kind_at(marks, at + 1) in (Kind.SET, Kind.LASTSET, Kind.WORKSET)
+            or (after is not None and after.text == "set of")
+        ):
             out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 1].end))
             at += 2
         elif (

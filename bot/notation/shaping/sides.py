@@ -6,6 +6,8 @@ from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import TAILS, is_number, mark_at
 from bot.notation.tokens import Mark
 
+_RATINGS = (Kind.TANK, Kind.EMPTY, Kind.RPEPOST, Kind.RIRPOST, Kind.ORD, Kind.LASTREP)
+
 
 def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     """Sides before their numbers, or after: whichever the first one is holds for the message."""
@@ -23,9 +25,19 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
     out = []
     for place, mark in enumerate(marks):
-        if place in places and is_post:
+        if place in places and is_post and _stands_alone(marks, place):
+            out.append(replace(mark, kind=Kind.GAP))
+        elif place in places and is_post:
             kind = Kind.LEFTPOST if mark.kind is Kind.LEFT else Kind.RIGHTPOST
             out.append(replace(mark, kind=kind))
         else:
             out.append(mark)
     return out
+
+
+def _stands_alone(marks: list[Mark], place: int) -> bool:
+    """Whether a side has no number beside it, as in `the left was always the weak one`."""
+    before, after = mark_at(marks, place - 1), mark_at(marks, place + 1)
+    led = before is not None and (is_number(before) or before.kind in (*TAILS, *_RATINGS))
+    reaches = is_number(after) or (after is not None and after.kind in (Kind.COLON, Kind.DASH))
+    return not led and not reaches

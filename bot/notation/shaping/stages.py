@@ -38,7 +38,7 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         leads = (
             kind in (Kind.DROP, Kind.MINI)
-            and not any(is_number(m) for m in out)
+            and (not any(is_number(m) for m in out) or mark.text.split()[0] in ("then", "and", "with"))
             and kind_at(marks, place + 1) is Kind.COMMA
             and is_number(mark_at(marks, place + 2))
         )

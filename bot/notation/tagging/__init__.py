@@ -9,7 +9,8 @@ from dataclasses import replace
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
-from bot.notation.spoken import read_spoken
+from bot.notation.spoken import UNITS, read_spoken
+from bot.notation.tagging.heard import heard
 from bot.notation.tagging.mending import is_slip, mended
 from bot.notation.tagging.naming import with_names
 from bot.notation.tagging.ordinals import ordinal_at
@@ -20,13 +21,13 @@ __all__ = ["read_kinds"]
 
 
 _COUNTABLE = (Kind.REPS, Kind.SETS, Kind.SET, Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.X, Kind.KG, Kind.LB,
-              Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.RPE, Kind.EACH)  # fmt: skip
-_COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR, Kind.LEFT, Kind.RIGHT)
+              Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.RPE, Kind.EACH, Kind.ASSIST, Kind.OR)  # fmt: skip
+_COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR, Kind.LEFT, Kind.RIGHT, Kind.SET)
 
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    corrected = with_names(mended(marks, index), index)
+    corrected = with_names(mended(heard(marks), index), index)
     out: list[Mark] = []
     at = 0
     while at < len(corrected):
@@ -41,7 +42,11 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
         return False
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     before = marks[place - 1].kind if place else None
-    return after not in _COUNTABLE and before not in _COUNTING
+    doubted = [m.text for m in marks[place + 1 : place + 2]] in (["maybe"], ["perhaps"], ["possibly"])
+    if doubted and place + 2 < len(marks) and marks[place + 2].kind is Kind.NUM:
+        return False
+    ranged = after in (Kind.OR, Kind.TO, Kind.DASH) and place + 2 < len(marks) and marks[place + 2].kind is Kind.NUM
+    return after not in _COUNTABLE and before not in _COUNTING and not ranged
 
 
 def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
@@ -57,7 +62,7 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
     if ordinal is not None and (phrase is None or ordinal[1] >= phrase[1]):
         return ordinal
     if phrase is not None:
-        kinds, end = phrase
+        kinds, end = _short_of_count(marks, at, phrase)
         text = " ".join(m.text for m in marks[at:end])
         return replace(mark, kind=kind_meant(mark, kinds, before), text=text, end=marks[end - 1].end), end
     if mark.kind is Kind.WORD and mark.text in fillers():
@@ -65,3 +70,13 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
     if mark.kind is Kind.WORD and is_slip(marks, at):
         return replace(mark, kind=Kind.SLIP), at + 1
     return mark, at + 1
+
+
+def _short_of_count(marks: list[Mark], at: int, phrase: tuple[tuple[Kind, ...], int]) -> tuple[tuple[Kind, ...], int]:
+    """`all two left in the tank`: the number of `all two` is that of what follows it."""
+    kinds, end = phrase
+    counts = end - at > 1 and (marks[end - 1].text in UNITS or marks[end - 1].kind is Kind.NUM)
+    following = marks[end].text if end < len(marks) else ""
+    if kinds[0] is Kind.ALL and counts and following in ("left", "in", "rir", "reps", "more", "to"):
+        return kinds, end - 1
+    return phrase
