@@ -14,6 +14,7 @@ COMMANDS = {
     "forget": ("bot.cli.forget", "forget", "Delete a client for good."),
     "read": ("bot.cli.read", "read", "Read training reports, one a line."),
     "next": ("bot.cli.next", "next_", "Work out what comes next from what was done."),
+    "programme": ("bot.cli.programme", "programme", "Check a programme's spreadsheet, or write the template."),
     "week": ("bot.cli.week", "week", "Lay a week's work over the days that there are."),
 }
 """Command: its module, its name there, its line in the help."""

@@ -9,6 +9,9 @@ from xml.parsers import expat
 from bot.sheets.bounds import MOST_DEPTH, MOST_ELEMENTS
 from bot.sheets.problems import Fault, Refused
 
+MOST_IN_ONE = 1_000_000
+"""Bytes of one tag with its attributes, or of anything else that the parser has to hold whole."""
+
 Start = Callable[[str, Mapping[str, str]], None]
 End = Callable[[str], None]
 Text = Callable[[str], None]
@@ -53,9 +56,13 @@ def read_xml(
     parser.StartDoctypeDeclHandler = on_doctype
     if text is not None:
         parser.CharacterDataHandler = text
+    fed = 0
     try:
         for bite in bites:
+            fed += len(bite)
             parser.Parse(bite, False)
+            if fed - max(parser.CurrentByteIndex, 0) > MOST_IN_ONE:
+                raise Refused(Fault.SWOLLEN)
         parser.Parse(b"", True)
     except (expat.ExpatError, ValueError, LookupError) as error:
         raise Refused(Fault.DAMAGED) from error

@@ -1,8 +1,10 @@
 """What is prescribed, as short text: in a sheet's cells and in a list of changes. `bot.sheets` reads each back."""
 
 from decimal import Decimal
+from itertools import groupby
 
-from bot.training.plan import Drop, LoadRule, LoadStyle, Measure, Mini, PlannedSet, RepRange, Tempo
+from bot.training.people import WeekChange
+from bot.training.plan import Drop, LoadRule, LoadStyle, Measure, Mini, PlannedExercise, PlannedSet, RepRange, Tempo
 from bot.training.units import Load
 
 RULES = {
@@ -88,3 +90,21 @@ def show_finish(planned: PlannedSet) -> list[str]:
             return [f"drop {times} x {show_span(low, high)} %"]
         case Mini(reps=reps, rest_s=(low, high)):
             return [f"mini sets of {reps}, rest {show_span(low, high)} s"]
+
+
+def show_sets(exercise: PlannedExercise) -> str:
+    """All sets in a line, like ones together: `1 x 4-6, RIR 1; 2 x 8-10, RIR 2, 85 % of the top set`."""
+    blocks = [(planned, len(list(same))) for planned, same in groupby(exercise.sets)]
+    return "; ".join(f"{times} x {show_set(p, exercise.measure, exercise.load_style)}" for p, times in blocks)
+
+
+def show_change(change: WeekChange) -> str:
+    """A change of weeks in a line: `weeks 4, 8: 1 set fewer, 90 % of the load, RIR 4`."""
+    parts = [
+        f"{change.fewer_sets} fewer sets" if change.fewer_sets else "",
+        "" if change.sets_percent is None else f"{show_percent(change.sets_percent)} of the sets",
+        "" if change.load_percent is None else f"{show_percent(change.load_percent)} of the load",
+        "" if change.rir is None else show_effort(change.rir),
+    ]
+    where = [f"weeks {', '.join(str(week) for week in change.weeks)}", change.workout, change.exercise]
+    return f"{', '.join(w for w in where if w)}: {', '.join(part for part in parts if part)}"

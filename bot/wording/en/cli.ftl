@@ -13,3 +13,9 @@ cli-status-outbox = Messages to send: { $waiting }; the oldest has waited { $old
 cli-status-well = All is well.
 cli-status-unwell = It needs a look.
 cli-backup-done = The database is copied to { $file }. The key is not in it; keep { $keyfile } in another place.
+cli-programme-stops = { $count ->
+    [one] One problem stops this programme.
+   *[other] { $count } problems stop this programme.
+}
+cli-programme-no-remarks = There is no file to put remarks into.
+cli-programme-before = { $file } can't be read: { $problem }
