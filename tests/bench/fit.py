@@ -113,7 +113,8 @@ def _turned(n: int) -> _Give:
 
 @dataclass(frozen=True, slots=True)
 class Trial:
-    """A session cut in both ways: seconds (`cpu_s` the processor's), proof, which is better (1: ours, 0: equal, -1: greedy), sets kept."""
+    """A session cut in both ways: seconds (`cpu_s` the processor's), proof, which is better (1: ours, 0: equal, -1:
+    greedy), and the sets of the highest priority kept by each."""
 
     ours_s: float
     cpu_s: float
@@ -147,9 +148,8 @@ def main(argv: Sequence[str]) -> int:
     chosen = parser.parse_args(argv)
     shorten(session_of(0, 4), Decimal(15))
     out = sys.stdout
-    out.write(
-        "exercises  sets  middle ms  longest ms  (of the processor)  x greedy  proven  better/equal/worse  top sets kept (greedy)\n"
-    )
+    out.write("exercises  sets  middle ms  longest ms  (of the processor)  x greedy  proven")
+    out.write("  better/equal/worse  top sets kept (greedy)\n")
     for count, most_sets in SIZES:
         sessions = [session_of(chosen.seed * 1000 + n, count, most_sets=most_sets) for n in range(chosen.sessions)]
         trials = [
