@@ -6,11 +6,12 @@ from decimal import Decimal
 from functools import partial
 
 from bot.notation.answer import AskKind, Source
+from bot.notation.atoms import Effort
 from bot.notation.binding import Bound, bind
 from bot.notation.context import Context
 from bot.notation.grounds import Told, answered, grounds_of
 from bot.notation.ranking import Ranked
-from bot.notation.said import Candidate, Doubt, SaidSet
+from bot.notation.said import Candidate, Doubt, SaidSet, Words
 from bot.training.report import Performed, Stage
 from bot.training.units import Load, Unit
 
@@ -18,9 +19,16 @@ MOST = 5
 """Readings offered at most."""
 
 
-def plan_ways(context: Context, count: int, start: int, end: int, needs_load: bool = False) -> Ranked:
-    """So many open sets as planned; a doubt where the plan leaves a range, a finish or (if needed) the load."""
+def plan_ways(
+    context: Context, count: int, start: int, end: int, *, needs_load: bool = False, effort: Effort | None = None
+) -> Ranked:
+    """So many open sets as planned; a doubt where the plan leaves a range, a finish or (if needed) the load.
+
+    An `effort` that was said with them is the last one's.
+    """
     said = SaidSet(Stage.WORK, start, end, count=count, planned=True)
+    if effort is not None:
+        said = replace(said, rir=effort.rir, words=Words(effort=(effort.start, effort.end)))
     bound = bind(Candidate(0.0, (said,)), context)
     numbers = context.open_sets[:count]
     if needs_load and not bound.doubts and any(p.load is None for p in bound.performed):
@@ -30,7 +38,8 @@ def plan_ways(context: Context, count: int, start: int, end: int, needs_load: bo
         for number in numbers:
             planned = context.planned(number)
             assert planned is not None
-            rows.append(Performed(context.exercise.name, number, Stage.WORK, planned.load, planned.reps.high))
+            rir = said.rir if number == numbers[-1] else None
+            rows.append(Performed(context.exercise.name, number, Stage.WORK, planned.load, planned.reps.high, rir))
         planned_too = grounds_of(said, Source.PLAN, Source.PLAN)
         told = tuple(Told(row, planned_too) for row in rows)
         return Ranked(Bound(told, tuple(said for _ in rows)), bound.doubts[0])

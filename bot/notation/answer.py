@@ -61,6 +61,8 @@ class AskKind(StrEnum):
     """`same`, where there is nothing before it to repeat."""
     DONE = "done"
     """`done` or `as planned`, where it may be a set, an exercise or the session."""
+    STOP = "stop"
+    """`stopping there`, where it may be the exercise or the session."""
     WHICH_SKIP = "which_skip"
     """Which exercise is skipped."""
     UNSURE = "unsure"

@@ -202,7 +202,8 @@ def _bind_planned(desk: _Desk, said: SaidSet) -> None:
         load = planned.load if context.takes_load else None
         if load is None and context.is_bodyweight:
             load = Load.of(0, context.unit)
-        row = Performed(context.exercise.name, number, Stage.WORK, load, planned.reps.high, said.rir)
+        rir = said.rir if said.rates_all or number == numbers[-1] else None
+        row = Performed(context.exercise.name, number, Stage.WORK, load, planned.reps.high, rir)
         desk.put(row, said, grounds_of(said, Source.PLAN, Source.PLAN))
 
 

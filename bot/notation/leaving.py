@@ -42,6 +42,46 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
     return None
 
 
+_THERE = frozenset(
+    (
+        "stopping there",
+        "stopped there",
+        "leaving it there",
+        "leave it there",
+        "stop here",
+        "stopping here",
+        "im stopping here",
+        "thats enough",
+    )
+)
+"""Words that end an exercise or the session."""
+_WHOLE = frozenset(("today", "tonight", "day", "session", "workout", "now", "home"))
+"""Words beside them that say that it is the session."""
+
+
+def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark) -> Span | None:
+    """The words that end the session; asked about where they may end the exercise that was begun, and others wait."""
+    at = (finish.start, finish.end)
+    after = {w for m in marks for w in m.text.split() if m.start >= finish.end}
+    place = draft.under_way()
+    if finish.text not in _THERE or after & _WHOLE or place is None:
+        return at
+    context = draft.record.context(place)
+    others = [p for p in range(len(draft.request.exercises)) if p != place and draft.record.context(p).open_sets]
+    if not (context.worked and context.open_sets and others):
+        return at
+    chosen = draft.doubt(Doubt(AskKind.STOP, *at), 2, context.exercise.name)
+    if chosen == 0:
+        _skip(draft, [place], at)
+    return at if chosen == 1 else None
+
+
+def open_names(draft: Draft) -> list[str]:
+    """The exercises with sets left."""
+    exercises = draft.request.exercises
+    return [e.name for place, e in enumerate(exercises) if draft.record.context(place).open_sets]
+
+
 def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
     """Keeps the exercises with sets left that are given up; asks where a name fits several, or none."""
     for mark in skips.names:

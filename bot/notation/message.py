@@ -11,7 +11,7 @@ from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.kinds import Kind
-from bot.notation.leaving import keep_skips, read_bare_done
+from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
@@ -61,7 +61,9 @@ class Reader:
         marks = masked(marks, (skips.places - kept) | kinds.hurt_names)
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
-        if draft.ask is None and not reported and finished is None:
+        if draft.ask is None and finish is not None:
+            finished = read_stop(draft, marks, finish)
+        if draft.ask is None and not reported and finish is None:
             finished = read_bare_done(draft, marks)
         if draft.ask is None:
             keep_skips(draft, skips)
@@ -157,6 +159,8 @@ class Reader:
         """What the button of a choice says."""
         if ask.kind is AskKind.DAY and reading.day is not None:
             return reading.day.isoformat()
+        if ask.kind is AskKind.STOP:
+            return ", ".join(open_names(self.draft) if reading.finished else reading.skipped)
         if ask.kind is AskKind.WHICH_SKIP:
             return ", ".join(reading.skipped)
         if ask.kind is AskKind.WHICH_EXERCISE and reading.performed:

@@ -37,6 +37,8 @@ class Words:
     stage: Span | None = None
     count: int = 1
     """How many sets alike the words of `sets` said."""
+    spaced: bool = False
+    """Whether only a space stands before its repetitions."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +58,8 @@ class SaidSet:
     """All of the set before, repeated."""
     planned: bool = False
     """As the plan has it: `count` 0 is all that is open."""
+    rates_all: bool = False
+    """Of sets as planned: whether the effort is of each, not of the last one."""
     from_plan: bool = False
     """Repetitions that the plan fixes."""
     entry: int = 0

@@ -43,7 +43,10 @@ def _ways(draft: Draft, ranked: Ranked, place: int) -> list[Bound]:
 
 
 def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: int) -> None:
-    """`as planned` without a name: the set that is left, or the whole session where that is said."""
+    """`as planned` without a name: the set that is left, or the whole session where that is said.
+
+    With an effort, which is of one set, it is the current one.
+    """
     context = draft.record.context(place)
     if {"everything", "session", "workout"} & set(draft.folded.text.split()):
         for other in range(len(draft.request.exercises)):
@@ -53,6 +56,10 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
         return
     if len(context.open_sets) == 1 or any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms):
         take(draft, draft.rank(atoms, context), place)
+        return
+    effort = next((a for a in atoms if isinstance(a, Effort) and a.failed is None and not a.beyond), None)
+    if effort is not None and context.open_sets:
+        take(draft, plan_ways(context, 1, planned.start, planned.end, effort=effort), place)
         return
     ways = [plan_ways(context, n, planned.start, planned.end) for n in (1, len(context.open_sets))]
     bounds = [w.bound for w in ways if w.doubt is None]

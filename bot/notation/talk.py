@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import beside, part_of
+from bot.notation.clauses import EDGES, beside, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -56,7 +56,17 @@ def _is_tied(marks: Sequence[Mark], place: int) -> bool:
     before, after = beside(marks, place, -1), beside(marks, place, 1)
     if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
         return True
+    if _is_of_set(marks, place):
+        return True
     return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
+
+
+def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only managed 10`."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS):
+        at -= 1
+    return 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT)
 
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
@@ -141,6 +151,8 @@ def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_compared(marks: Sequence[Mark], place: int) -> bool:
     """`2 more reps than last week`, `2.5kg more than before`, `1 rep pb`."""
+    if _is_step(marks, place):
+        return True
     following = [m.text for m in marks[place + 1 : place + 4]]
     if following[:1] == ["more reps"] and following[1:2] in (["than"], ["on"]):
         return True
@@ -155,3 +167,29 @@ def _is_compared(marks: Sequence[Mark], place: int) -> bool:
         ["up"],
         ["heavier"],
     )
+
+
+def _is_step(marks: Sequence[Mark], place: int) -> bool:
+    """`up 2.5kg on last week: 62.5x6`, `2.5 more than last week`: how far from another time's load, not a load."""
+    at = place + 1
+    while at < len(marks) and at < place + 4 and marks[at].kind in _STEPS:
+        at += 1
+    told = at < len(marks) and at > place + 1 and marks[at].text.startswith(("last ", "than", "before"))
+    led = place > 0 and marks[place - 1].text in _FARTHER
+    value = marks[place].value
+    small = (
+        value is not None and value <= _STEP and _ends_its_part(marks, place) and any(m.kind is Kind.X for m in marks)
+    )
+    return (told and (led or any(m.text in _FARTHER for m in marks[place:at]))) or (led and small)
+
+
+_STEPS = (Kind.KG, Kind.LB, Kind.AT, Kind.FILL, Kind.MORE, Kind.WORD)
+_FARTHER = ("up", "down", "more", "less", "heavier", "lighter")
+_STEP = 10
+"""A greater number after `up` is what was lifted (common practice, no source)."""
+
+
+def _ends_its_part(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number ends its part with its unit."""
+    has_unit = place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB)
+    return has_unit and (place + 2 >= len(marks) or marks[place + 2].kind in EDGES)

@@ -79,6 +79,8 @@ class Amount:
     """Joined by the word `at`, not its sign."""
     lead: bool = False
     """Led by an `x` or `@` with nothing before it."""
+    bracketed: bool = False
+    """Whether it stands alone in brackets: `(2 sets)`."""
     join_at: Span | None = None
     """Where the join stands that a word or sign makes."""
     unit_at: Span | None = None

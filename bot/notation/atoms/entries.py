@@ -30,7 +30,7 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
     atoms: list[Atom] = []
     joins: list[tuple[Join, Span]] = []
     started = False
-    for item in items:
+    for place, item in enumerate(items):
         if isinstance(item, Mark):
             started = started or item.kind is Kind.SAME
             if item.kind in JOINS:
@@ -47,7 +47,7 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
             atoms.append(read_effort(item))
         else:
             entry = _entry(item, join)
-            entry[0] = replace(entry[0], join_at=join_at)
+            entry[0] = replace(entry[0], join_at=join_at, bracketed=len(entry) == 1 and _is_bracketed(items, place))
             alone = entry[0] if len(entry) == 1 else None
             if alone is not None and alone.lead and alone.join is Join.AT and _is_scale(alone):
                 assert alone.value is not None
@@ -55,6 +55,11 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
             else:
                 atoms.extend(entry)
     return tuple(atoms)
+
+
+def _is_bracketed(items: Sequence[Node | Mark], place: int) -> bool:
+    beside = [items[i] for i in (place - 1, place + 1) if 0 <= i < len(items)]
+    return [b.kind for b in beside if isinstance(b, Mark)] == [Kind.OPEN, Kind.CLOSE]
 
 
 def _strongest(joins: list[tuple[Join, Span]]) -> tuple[Join, Span | None]:

@@ -8,7 +8,7 @@ from bot.notation.atoms import Amount, Atom, Effort, Sign
 from bot.notation.roles.costs import SLACK, WIDTH
 from bot.notation.roles.numbers import Numbers
 from bot.notation.roles.state import State
-from bot.notation.said import Candidate, Doubt, SaidSet
+from bot.notation.said import Candidate, Doubt, SaidSet, Words
 from bot.training.report import Side, Stage
 
 
@@ -26,6 +26,7 @@ class Roles(Numbers):
             if not states:
                 return []
         candidates = [self._finished(state) for state in states]
+        candidates += [counted for c in candidates if (counted := self._as_count(c)) is not None]
         candidates.sort(key=lambda c: c.cost)
         return candidates
 
@@ -37,6 +38,22 @@ class Roles(Numbers):
                 yield self._effort(state, atom)
             case Sign():
                 yield from self._sign(state, atom)
+
+    def _as_count(self, candidate: Candidate) -> Candidate | None:
+        """`60 3 5` where three sets are open: three sets of five too, not only a three and a five."""
+        if len(candidate.sets) != 2:
+            return None
+        first, second = candidate.sets
+        alike = first.load is not None and first.load == second.load and first.entry == second.entry - 1
+        bare = first.words.spaced and second.words.spaced and first.rir is None and first.label is None
+        plain = first.stage is second.stage is Stage.WORK and first.count == second.count == 1 and not second.side
+        if not (alike and bare and plain) or first.reps is None or second.reps is None:
+            return None
+        if first.reps < 2 or first.reps != len(self.opens) or second.reps not in self.context.range_of(self.opens[0]):
+            return None
+        words = replace(second.words, sets=first.words.reps, count=first.reps)
+        whole = replace(second, start=first.start, count=first.reps, words=words)
+        return replace(candidate, cost=candidate.cost + 0.3, sets=(whole,))
 
     def _finished(self, state: State) -> Candidate:
         """The reading, once nothing follows."""
@@ -59,7 +76,17 @@ class Roles(Numbers):
         if made.mult and not made.sets and made.planned is None:
             made.cost += 1.0
         if made.planned is not None and not made.sets:
-            made.put(SaidSet(Stage.WORK, *made.planned, count=made.mult or 0, planned=True))
+            made.put(
+                SaidSet(
+                    Stage.WORK,
+                    *made.planned,
+                    count=made.mult or 0,
+                    planned=True,
+                    rir=made.pending,
+                    rates_all=made.all_sets,
+                    words=Words(effort=made.pending_at),
+                )
+            )
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)

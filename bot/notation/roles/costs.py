@@ -90,7 +90,7 @@ class Costs:
         asked = self.context.range_of(number)
         if reps in asked:
             return 0.0
-        load = self.context.planned_load(number)
+        load = None if state.fresh else self.context.planned_load(number)
         if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
             return 1.6
         if not self.context.are_reps_in_reason(reps, number):

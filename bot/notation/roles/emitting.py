@@ -41,6 +41,7 @@ class Emitting(Costs):
             words=replace(
                 made.words_before(),
                 reps=amount.number_at,
+                spaced=amount.join is Join.SPACE and amount.counts is Counts.UNSAID,
                 side=amount.side_at if amount.side is not None else made.side_at,
                 stage=_stage_at(stage, made, amount),
             ),

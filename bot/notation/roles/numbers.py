@@ -52,6 +52,8 @@ class Numbers(SetCounts):
                 yield from self._as_measure(state, amount)
             case Counts.S if self.seconds:
                 yield from self._as_reps(state, amount, amount.value)
+            case Counts.S if not self.context.is_per_hand and state.all_sets:
+                yield from self._all_alike(state, amount)
             case Counts.LOAD | Counts.S:
                 yield from self._as_load(state, amount)
 
@@ -87,6 +89,12 @@ class Numbers(SetCounts):
         splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
         if amount.parts and splits:
             yield from self._as_parts(state, amount)
+
+    def _all_alike(self, state: State, amount: Amount) -> Iterator[State]:
+        """`90, all 8s`: so many repetitions in every set that is open."""
+        for made in self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value):
+            made.spread = -1 if len(made.sets) == 1 else made.spread
+            yield made
 
     def _as_times(self, state: State, amount: Amount) -> Iterator[State]:
         """`5 times`: the repetitions of a load that waits for them or is to come, else the sets."""

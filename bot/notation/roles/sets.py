@@ -24,7 +24,7 @@ class SetCounts(RepCounts):
                 yield state
                 return
             yield self._sets_after(state, amount, count, said)
-            if not said or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
+            if amount.bracketed or not said or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
                 return
         barred = join in (Join.AT, Join.WITH) or state.mult or (amount.lead and not said and join not in LINKED)
         if (
@@ -72,6 +72,7 @@ class SetCounts(RepCounts):
         made.cost += 0.8 if chain == "L" and not said else 0.0
         made.mult = count
         made.mult_said = said
+        made.mult_follows = amount.join is Join.SPACE and bool(made.sets) and not made.fresh
         made.chain = chain + "S"
         made.mult_at = amount.at
         yield made

@@ -41,6 +41,8 @@ class State:
     mult: int | None = None
     """Sets said before what they count."""
     mult_said: bool = False
+    mult_follows: bool = False
+    """Whether they stood straight after a set: `60x5 2 sets`."""
     mult_at: Span | None = None
     expect: int | None = None
     """How many sets a list was announced to have."""

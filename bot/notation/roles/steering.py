@@ -96,6 +96,7 @@ class Steering(Rating):
     def _edge(self, state: State, sign: Sign) -> Iterator[State]:
         """What ends with a part: warm-ups, drops and minis."""
         state.since_edge = state.entry
+        state.cost += 2.0 if state.mult and state.mult_follows else 0.0
         if sign.kind is Kind.COMMA:
             if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:
                 state.enter(Stage.WORK)

@@ -58,6 +58,14 @@ _MATTERS = frozenset(
 """Kinds without which a number beside them would be read as something else."""
 
 
+_COUNTS = {
+    **{word + "s": word for word in ("three", "four", "five", "seven", "eight", "nine", "ten", "twelve", "fifteen")},
+    "sixes": "six",
+    "twenties": "twenty",
+}
+"""`all eights`: a number and its `s`."""
+
+
 def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with the commonest slips put right, and words typed as one taken apart."""
     out: list[Mark] = []
@@ -68,6 +76,10 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
         word = SLIPS.get(mark.text, mark.text)
         if word not in index.words and singular(word) not in index.words:
             word = mended_word(word, _beside_numbers(marks, place))
+        if word in _COUNTS:
+            out.append(replace(mark, text=_COUNTS[word], end=mark.end - 1))
+            out.append(replace(mark, text="s", start=mark.end - 1, tight=True))
+            continue
         cut = len(word) - 1 if word in ("kgx", "kgsx", "lbx", "lbsx", "kilosx") else split_joined(word, index)
         if cut is None:
             out.append(mark if word == mark.text else replace(mark, text=word))

@@ -15,6 +15,7 @@ ask-effort = How hard was it? “{ $words }” can be read two ways.
 ask-which-set = Which set do you mean with “{ $words }”?
 ask-same = “{ $words }” as what? There is no set before it here.
 ask-done = “{ $words }”: this set as planned, or more of it?
+ask-stop = “{ $words }”: what are you leaving out for today?
 ask-which-skip = Which one are you skipping, “{ $words }”?
 ask-unsure = I'm not sure how to read “{ $words }”. Could you put it another way?
 ask-offered = { $question } { $choices }
