@@ -1,6 +1,7 @@
 """What a coach's digest is made of: what happened with each client since the last one, and what still waits."""
 
 from collections import defaultdict
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import sqlalchemy as sa
@@ -8,20 +9,27 @@ import sqlalchemy as sa
 from bot.dialogue.desk import DigestEntry
 from bot.dialogue.incoming import RuleKind
 from bot.training.people import Coach
+from bot.training.stalls import Drift, drift_of
+from bot.training.state import State
+from bot.training.units import Unit
 from storage.columns import fixed
 from storage.matters import COLUMNS, read_open
 from storage.ready import Row, ready
+from storage.roster import recent_counts
 from storage.schedule import last_at
 from storage.sessions import LIGHT, Kept, rows_to_sessions
+from storage.strengths import strengths_of
 from storage.tables import clients, matters, sessions
 from storage.work import Work
 
+FEW, LEAST_DUE = 0.75, 4
+"""Adherence below three in four is told, once four sessions were due. Ours."""
 FIRST_LOOKS_BACK = timedelta(days=1)
 """So far back goes a digest that has no other before it."""
 
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.readiness_flagged, _c.standing, _c.unreachable_at)
+    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -59,12 +67,30 @@ def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...
     for row in work.all(_OPEN, {"of": coach.id}):
         if row.handled_at is None or row.at > since:
             waiting[row.client].append(row)
+    counts = recent_counts(work, coach, now)
     entries = []
     for row in work.all(_CLIENTS, {"of": coach.id}):
         entry = _entry(work, row, since, told=told[row.id], missed=missed[row.id], waiting=waiting[row.id])
-        if entry != DigestEntry(row.id, entry.name):
-            entries.append(entry)
+        if entry != DigestEntry(row.id, entry.name, unit=entry.unit):
+            just_missed = any(r.miss_at > since for r in missed[row.id])
+            slipping = _slipping(counts.get(row.id)) if just_missed else None
+            entries.append(replace(entry, drifts=_drifts(work, row.id, told[row.id]), slipping=slipping))
     return tuple(entries)
+
+
+def _drifts(work: Work, client: str, told: list[Kept]) -> tuple[tuple[str, Drift], ...]:
+    """Of the exercises done since the last digest, those that stall or drift."""
+    names = {p.exercise for kept in told for p in kept.session.done}
+    found = ((row.exercise, drift_of(State.from_json(row.after))) for row in strengths_of(work, client, names))
+    return tuple((exercise, drift) for exercise, drift in found if drift is not None)
+
+
+def _slipping(counts: tuple[int, int] | None) -> tuple[int, int] | None:
+    """Told where a session was missed just now and it is not the first: fewer than `FEW` of four weeks' sessions."""
+    if counts is None:
+        return None
+    done, due = counts
+    return (done, due) if due >= LEAST_DUE and done < FEW * due else None
 
 
 def _entry(
@@ -87,4 +113,5 @@ def _entry(
         sessions=tuple(kept.session for kept in told),
         readiness_flagged=row.readiness_flagged and row.standing == "paused",
         unreachable=row.unreachable_at is not None and row.unreachable_at > since,
+        unit=Unit(row.unit),
     )

@@ -36,6 +36,17 @@ def roster(work: Work, coach: Coach, now: datetime) -> tuple[RosterLine, ...]:
     return tuple(_line(work, row, recent.get(row.id, []), local_day(now, row.zone)) for row in rows)
 
 
+def recent_counts(work: Work, coach: Coach, now: datetime) -> dict[str, tuple[int, int]]:
+    """Sessions done and due in four weeks, by client."""
+    counts: dict[str, tuple[int, int]] = {}
+    today = local_day(now, coach.zone)
+    for row in work.all(_SESSIONS, {"of": coach.id, "since": today - WEEKS}):
+        if row.day < today or row.ended is not None or row.first_at is not None:
+            done, due = counts.get(row.client, (0, 0))
+            counts[row.client] = (done + (row.first_at is not None), due + 1)
+    return counts
+
+
 def _line(work: Work, row: Row, recent: list[Row], today: date) -> RosterLine:
     due = [s for s in recent if s.day < today or s.ended is not None or s.first_at is not None]
     is_over = any(s.day == today and (s.ended is not None or s.first_at is not None) for s in recent)

@@ -9,6 +9,8 @@ from bot.training.pain import PainSaid
 from bot.training.people import Client, ClientId, Coach, CoachId, Programme
 from bot.training.report import Performed
 from bot.training.session import Session
+from bot.training.stalls import Drift
+from bot.training.units import Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +147,11 @@ class DigestEntry:
     """Reported since the last digest."""
     readiness_flagged: bool = False
     unreachable: bool = False
+    drifts: tuple[tuple[str, Drift], ...] = ()
+    """Exercises of these sessions that stall or drift."""
+    slipping: tuple[int, int] | None = None
+    """Sessions done of those due in four weeks, where that is few."""
+    unit: Unit = Unit.KG
 
 
 @dataclass(frozen=True, slots=True)

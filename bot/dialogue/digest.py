@@ -1,17 +1,25 @@
-"""The coach's daily digest: pain, then missed, unread, off plan, done; buttons for those who need something."""
+"""The coach's daily digest: pain, then missed, unread, off plan, stalls, done; buttons for those who need something."""
+
+from decimal import Decimal
 
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
+from bot.dialogue.ending import minutes_of
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_time
+from bot.training.exposure import Mark
 from bot.training.facts import Ending
 from bot.training.report import Performed, Stage
 from bot.training.session import Session
+from bot.training.stalls import Drift
+from bot.training.units import Load, Unit
 
 MOST_BUTTONS = 8
+OVER_MINUTES = 1.25
+"""So many times its planned minutes a session may take before it is told. Ours."""
 DESK = "desk"
 """The slot of the coach's digest and list: a client is opened in its place."""
 
@@ -57,6 +65,7 @@ def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:
         ("digest-missed", [line("digest-missed-entry", name=e.name, day=day) for e in entries for day in e.missed]),
         ("digest-unread", [line_ for e in entries for line_ in _unread_lines(e)]),
         ("digest-off-plan", [line_ for e in entries for s in e.sessions for line_ in _off_plan(e, s)]),
+        ("digest-drift", [line_ for e in entries for line_ in _drift_lines(e)]),
         ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done and s.ended]),
         ("digest-unreachable", [line("digest-entry", name=e.name) for e in entries if e.unreachable]),
     ]
@@ -105,6 +114,40 @@ def _off_plan(entry: DigestEntry, session: Session) -> list[Line]:
     if below:
         lines.append(line("digest-below-entry", name=entry.name, exercise=below[0].exercise, count=len(below)))
     return lines
+
+
+def _drift_lines(entry: DigestEntry) -> list[Line]:
+    """What stalls, what gets harder, what takes longer than planned, who comes less: each with its numbers."""
+    lines = [drift_line(entry.name, exercise, drift, entry.unit) for exercise, drift in entry.drifts]
+    for session in entry.sessions:
+        minutes = minutes_of(session)
+        if minutes is not None and minutes > OVER_MINUTES * session.plan.minutes:
+            lines.append(line("digest-over-entry", name=entry.name, minutes=minutes, planned=session.plan.minutes))
+    if entry.slipping is not None:
+        done, due = entry.slipping
+        lines.append(line("digest-slipping-entry", name=entry.name, done=done, due=due))
+    return lines
+
+
+def drift_line(name: str, exercise: str, drift: Drift, unit: Unit) -> Line:
+    """A finding with the sets it is read from, and one suggestion."""
+    return line(
+        f"drift-{drift.trend.value}",
+        name=name,
+        exercise=exercise,
+        sessions=drift.sessions,
+        since=drift.first.day,
+        first=_mark_line(drift.first, unit),
+        last=_mark_line(drift.last, unit),
+        advice=line(f"drift-advice-{drift.advice.value}"),
+    )
+
+
+def _mark_line(mark: Mark, unit: Unit) -> Line:
+    load = Load.of((Load.of(repr(mark.load_kg), Unit.KG).amount_in(unit) * 4).quantize(Decimal(1)) / 4, unit)
+    if mark.rir is None:
+        return line("drift-set", load=load, reps=mark.reps)
+    return line("drift-set-left", load=load, reps=mark.reps, left=Decimal(repr(mark.rir)))
 
 
 def _is_below(session: Session, performed: Performed) -> bool:

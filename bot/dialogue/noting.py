@@ -1,4 +1,4 @@
-"""The coach's notes on a client: for the coach alone, never sent; part of what a client gets who asks for their data."""
+"""The coach's notes on a client: for the coach alone, never sent; part of the record that a client may ask for."""
 
 from dataclasses import replace
 from datetime import timedelta

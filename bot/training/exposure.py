@@ -61,6 +61,18 @@ def _strength(lifted: LiftedSet) -> tuple[float, float]:
 
 
 @dataclass(frozen=True, slots=True)
+class Mark:
+    """The best work set of a session: what is left of it when the session itself is no longer looked at."""
+
+    MOST: ClassVar[int] = 6
+
+    day: date
+    load_kg: float
+    reps: int
+    rir: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Exposure:
     """A past session of one exercise: its work sets that were believed (at most twelve), and the pain said with it."""
 

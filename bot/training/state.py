@@ -8,7 +8,7 @@ from typing import Any
 import numpy as np
 
 from bot.training.belief import TRAITS, Belief
-from bot.training.exposure import Exposure, LiftedSet
+from bot.training.exposure import Exposure, LiftedSet, Mark
 from bot.training.lifter import BODY_KG, LEVELS, REGIONS, Level, LevelFacts, RegionFacts
 from bot.training.plan import LoadStyle, Region
 from bot.training.report import Stage
@@ -52,7 +52,7 @@ class State:
     `since` is the first day, `day` the last; `lost` the ln share of strength that time off took and training has not
     brought back; `short` and `pushed` count how often a set that felt hard enough was stopped below its range, and how
     often it was pushed on into it (the first values: most push on); `last` the last two sessions; `doubt` the last set
-    that was set aside.
+    that was set aside; `marks` the best sets of the last six sessions.
     """
 
     level: Level | None
@@ -69,6 +69,7 @@ class State:
     pushed: float = PUSHED
     last: tuple[Exposure, ...] = ()
     doubt: Doubt | None = None
+    marks: tuple[Mark, ...] = ()
 
     @property
     def facts(self) -> tuple[LevelFacts, RegionFacts]:
@@ -134,6 +135,7 @@ def _plain(state: State) -> dict[str, object]:
             state.doubt.reps,
             state.doubt.open,
         ),
+        "marks": [(m.day.isoformat(), m.load_kg, m.reps, m.rir) for m in state.marks],
     }
 
 
@@ -162,7 +164,12 @@ def _state(kept: Any) -> State:  # the shape is checked by building it: what doe
             for day, pain, sets in kept["last"]
         ),
         doubt=None if kept["doubt"] is None else _doubt(*kept["doubt"]),
+        marks=tuple(_mark(*mark) for mark in kept.get("marks", ())),
     )
+
+
+def _mark(day: str, load_kg: float, reps: int, rir: float | None) -> Mark:
+    return Mark(date.fromisoformat(day), load_kg, reps, rir)
 
 
 def _doubt(strength: float, day: str, load_kg: float, reps: int, still: bool) -> Doubt:

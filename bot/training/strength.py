@@ -16,7 +16,8 @@ import numpy as np
 
 from bot.training.answered import ending_of, plan_for
 from bot.training.belief import SLOPE, STRENGTH, Belief
-from bot.training.exposure import Exposure, LiftedSet
+from bot.training.equations import EPLEY
+from bot.training.exposure import Exposure, LiftedSet, Mark
 from bot.training.lifter import Level
 from bot.training.plan import LoadStyle, PlannedSet, Region
 from bot.training.report import Stage
@@ -57,9 +58,25 @@ def after_session(
         exposures=state.exposures + bool(work),
         last=(*state.last, exposure)[-2:] if sets or pain is not None else state.last,
         doubt=now.doubt,
+        marks=_marked(now.state, exposure),
         short=SHORT + FADES * (state.short - SHORT) + short,
         pushed=PUSHED + FADES * (state.pushed - PUSHED) + pushed,
     )
+
+
+def _marked(state: State, exposure: Exposure) -> tuple[Mark, ...]:
+    """The marks with this session's; a day has one."""
+    loaded = [(s.load_kg, s) for s in exposure.sets if s.load_kg is not None]
+    if not loaded:
+        return state.marks
+    kg, best = max(loaded, key=lambda one: shown_kg(state.whole_kg(one[0]), one[1].reps, one[1].rir))
+    before = tuple(mark for mark in state.marks if mark.day != exposure.day)
+    return (*before, Mark(exposure.day, kg, best.reps, best.rir))[-Mark.MOST :]
+
+
+def shown_kg(whole_kg: float, reps: int, rir: float | None) -> float:
+    """The one-repetition maximum that a set by itself shows, by Epley; effort unsaid counts as none left."""
+    return EPLEY.one_rep_max(whole_kg, reps + (rir or 0.0))
 
 
 FADES = 0.98
