@@ -1,0 +1,69 @@
+"""Small words that dictation, or an ear for another tongue, takes for others: put right where their neighbours tell.
+
+`set too eleven` is set two, `won left` is one left, `100 four 12` is 100 for 12, `turd set` is the third.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_COUNTS = {"won": "one", "too": "two", "tu": "two", "tree": "three", "free": "three", "fore": "four", "foor": "four",
+           "ate": "eight", "sicks": "six", "sex": "six", "sics": "six", "tin": "ten", "nein": "nine"}  # fmt: skip
+_ORDINALS = {
+    heard: meant
+    for meant, all_heard in (
+        ("first", "fist frist firts fisrt furst firt fisst"),
+        ("second", "secon secnd seconde secound secend secod"),
+        ("third", "turd thrid thirt tird therd thrd"),
+        ("fourth", "forth fourt fouth"),
+        ("fifth", "fith fift"),
+    )
+    for heard in words(all_heard)
+}
+_COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
+_OPENS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
+
+
+def heard(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such words as what was meant."""
+    return [m if (said := _meant(marks, i)) == m.text else replace(m, text=said) for i, m in enumerate(marks)]
+
+
+def _meant(marks: Sequence[Mark], place: int) -> str:
+    """The word that was meant at a place: the one that stands there, unless its neighbours tell."""
+    mark = marks[place]
+    if mark.kind is not Kind.WORD:
+        return mark.text
+    before = marks[place - 1] if place else None
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    numbered = after is not None and _is_number(after)
+    if mark.text in _ORDINALS and after is not None and (numbered or after.text in ("set", "one", "round")):
+        return _ORDINALS[mark.text]
+    if mark.text == "than" and (before is None or before.kind in _OPENS) and after is not None:
+        return "then"
+    if before is None:
+        return mark.text
+    if before.text == "set" and numbered and (mark.text in _COUNTS or _is_second(marks, place)):
+        return _COUNTS.get(mark.text, "two")
+    between = numbered and _is_number(before)
+    if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
+        return "for" if after.kind is Kind.NUM else mark.text
+    if between and mark.text == "into":
+        return "x"
+    counted = after is not None and after.text in _COUNTED
+    if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
+        return _COUNTS[mark.text]
+    return mark.text
+
+
+def _is_second(marks: Sequence[Mark], place: int) -> bool:
+    """`set to eleven` beside other sets that are counted."""
+    return marks[place].text == "to" and sum(m.text == "set" for m in marks) > 1
+
+
+def _is_number(mark: Mark) -> bool:
+    return mark.kind is Kind.NUM or mark.text in NUMBER_WORDS
