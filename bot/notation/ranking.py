@@ -15,6 +15,8 @@ from bot.training.units import Unit
 
 CHOICES = 3
 """Readings offered at most."""
+FAR = 3.0
+"""A reading with as much against it is asked about, though none is better: `7x5` on a plan of 70 for 5."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +55,9 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         start = min(s.start for s in first.said) if first.said else 0
         end = max(s.end for s in first.said) if first.said else 0
         return Ranked(first, Doubt(AskKind.ORDER, start, end), tuple(honest[:CHOICES]), best.cost)
+    if best.cost >= FAR and first.said:
+        far = Doubt(AskKind.OUT_OF_REASON, min(s.start for s in first.said), max(s.end for s in first.said))
+        return Ranked(first, far, (first,), best.cost)
     return Ranked(first, cost=best.cost, sets_only=best.sets_only)
 
 

@@ -24,6 +24,7 @@ MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth"
             "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "twenny": "twenty", "fity": "fifty",
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
+_AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"))
 NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
 
 
@@ -75,7 +76,7 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
     if first is None:
         return None
     value, parts = first
-    if read.peek() == "hundred":
+    if read.peek() == "hundred" and value <= 9 and not (read.after_for and read.peek(1) in ("for", "x", "by")):
         read.take()
         start = read.at
         if read.peek() == "and":
@@ -89,11 +90,19 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
         if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
             read.take()
             return value * 100 + UNITS[read.take()], ()
-        if read.peek() in TENS and value <= 5 and not read.after_for:
+        if value <= 5 and not read.after_for and (read.peek() in TENS or UNITS.get(read.peek(), 0) >= 10):
             rest = _below_hundred(read)
             if rest is not None:
                 return value * 100 + rest[0], (value, rest[0])
+        if value <= 5 and not read.after_for and _are_digits(read):
+            return value * 100 + UNITS[read.take()] * 10 + UNITS[read.take()], ()
     return value, parts
+
+
+def _are_digits(read: _Reader) -> bool:
+    """`one five five for five`: a load digit by digit, where its unit or its repetitions follow."""
+    digits = all(UNITS.get(read.peek(n), Decimal(10)) <= 9 for n in (0, 1))
+    return digits and read.peek(2) in _AFTER_LOAD
 
 
 def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:

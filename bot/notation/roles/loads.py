@@ -94,6 +94,7 @@ class Loads(Steering):
             assert said.load is not None
             reps = last.reps or 0
             made.cost += 1.2 if reps * 2 < self.context.range_of(number).low else 0.0
+            made.cost += 1.6 if reps * 2 > self.context.range_of(number).high * 3 else 0.0
             made.cost += 1.2 if made.order == "LR" else 0.0
             made.order = made.order or "RL"
             if self.last_load is None and self.context.planned_load(number) is None:

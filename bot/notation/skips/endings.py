@@ -50,7 +50,8 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
     part: list[Mark] = []
     for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
         if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY):
-            part.append(mark)
+            if not (mark.kind is Kind.NUM and part and part[-1].kind is Kind.SET):
+                part.append(mark)
             continue
         kinds = {m.kind for m in part}
         if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {
