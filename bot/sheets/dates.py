@@ -11,7 +11,7 @@ _MONTHS = {
     "set": 9, "oct": 10, "okt": 10, "ott": 10, "out": 10, "nov": 11, "dec": 12, "dez": 12, "dic": 12, "déc": 12,
 }  # fmt: skip
 _ISO = re.compile(r"(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ].*)?")
-_NUMBERS = re.compile(r"(\d{1,2})[./-](\d{1,2})[./-](?:\d{2}|\d{4})?")
+_NUMBERS = re.compile(r"(\d{1,2})(?:[./](\d{1,2})[./](?:\d{2}|\d{4})?|-(\d{1,2})-\d{4})")
 _DAY_MONTH = re.compile(r"(\d{1,2})[-./ ]{1,2}([^\W\d_]{3,9})\.?(?:[-./ ]{1,2}\d{2,4})?")
 _MONTH_YEAR = re.compile(r"([^\W\d_]{3,9})\.?[-./ ]{1,2}(\d{1,2}|\d{4})")
 
@@ -25,7 +25,7 @@ def mistaken_range(text: str) -> str | None:
     if found := _ISO.fullmatch(text):
         return _span(int(found[2]), int(found[3]))
     if found := _NUMBERS.fullmatch(text):
-        return _span(int(found[1]), int(found[2]))
+        return _span(int(found[1]), int(found[2] or found[3]))
     if (found := _DAY_MONTH.fullmatch(text)) and (month := _MONTHS.get(found[2][:3])):
         return _span(int(found[1]), month)
     if (found := _MONTH_YEAR.fullmatch(text)) and (month := _MONTHS.get(found[1][:3])):

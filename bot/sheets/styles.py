@@ -37,11 +37,11 @@ def kind_of(number: int, code: str) -> Kind:
         plain = _QUOTED.sub("", code.split(";", maxsplit=1)[0][:200]).lower()
         if "%" in plain:
             return Kind.PERCENT
-        if re.search(r"[yd]|m(?!.*[hs])(?<![hs]m)", plain) and "general" not in plain:
+        if "y" in plain or "d" in plain:
             return Kind.DATE
-        if re.search(r"[hs]", plain) and "general" not in plain:
+        if "h" in plain or "s" in plain:
             return Kind.CLOCK
-        return Kind.NUMBER
+        return Kind.DATE if "m" in plain else Kind.NUMBER
     if number in _PERCENTS:
         return Kind.PERCENT
     if number in _DAYS:

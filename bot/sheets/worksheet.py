@@ -218,7 +218,7 @@ def number_cell(text: str, kind: Kind, *, from_1904: bool = False) -> Cell:
 def _plain(value: Decimal) -> str:
     rounded = Decimal(f"{value:.12g}")
     whole = rounded.to_integral_value()
-    return str(whole) if rounded == whole else f"{rounded.normalize():f}"
+    return str(int(whole)) if rounded == whole else f"{rounded.normalize():f}"
 
 
 def tidy(text: str) -> str:
