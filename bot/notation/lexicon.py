@@ -80,11 +80,15 @@ PHRASES: dict[Kind, str] = {
         "side; eachside; eachleg"
     ),
     Kind.LEFT: (
+        "the left leg; the left arm; the left side; my left leg; my left arm; my left side; on my left leg; on my "
+        "left arm; on my left side; the left foot; left ones; the left hand; on the left hand; "
         "left; left side; left leg; left arm; on the left; on left; on my left; left one; lefts; on the left side; on "
         "the left leg; on the left arm; l side; l leg; l arm; the left; my left; lhs; with the left; with my left; "
         "left hand; leftie; lefty; leg left; lef; for the left; left foot; on the left one"
     ),
     Kind.RIGHT: (
+        "the right leg; the right arm; the right side; my right leg; my right arm; my right side; on my right leg; "
+        "on my right arm; on my right side; the right foot; the right hand; on the right hand; "
         "right; right side; right leg; right arm; on the right; on right; on my right; right one; rights; on the "
         "right side; on the right leg; on the right arm; r side; r leg; r arm; the right; my right; rhs; with the "
         "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
@@ -398,13 +402,15 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
+        "thumb slipped; sausage fingers; make the; make set; should of read; i meant to put; "
         "counted wrong; i counted wrong; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
         "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
         "got those backwards; backwards; other way round; the other way round; other way around; the other way "
         "around; wrong way round; the wrong way round; wrong way around; got them mixed up; got those mixed up; "
         "mixed them up; got them the wrong way round; had them backwards; swap those; swap them round; swap those "
-        "round; vice versa; got them swapped; make the middle one; make the middle set; make the first one; make "
-        "the second one; make the third one; that isnt right; "
+        "round; vice versa; got them swapped; make "
+        "the second one; that isnt right; "
         "make the last one; make the last set; make last set; make my last set; change the last one to; change the "
         "last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to "
         "say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; "
@@ -476,6 +482,9 @@ PHRASES: dict[Kind, str] = {
         "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta"
     ),
     Kind.WROTE: (
+        "wrote; i told you; i told ye; told you; told ye; i gave you; you wrote down; i wrote down; ive put; id "
+        "put; ive written; ive logged; i mustve put; i mustve typed; you put down; its showing; it shows up as; i "
+        "texted; i sent; "
         "i put; i wrote; i typed; i said; i logged; you put; you have; it says; you wrote; you logged; it shows; you "
         "got; i had put; i had written; i entered; says; shows; instead of saying"
     ),

@@ -11,6 +11,9 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     """The message in pieces: sentences, and what follows a correcting word inside one."""
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
+        if mark.kind in (Kind.LINE, Kind.STOP) and _opens_correction(pieces[-1], marks, place):
+            pieces[-1].append(replace(mark, kind=Kind.COMMA))
+            continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
             pieces[-1].append(mark)
             if pieces[-1]:
@@ -24,7 +27,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             pieces.append([replace(mark, kind=Kind.MEANT)])
             continue
         again = (
-            mark.kind is Kind.AND
+            mark.kind in (Kind.AND, Kind.COMMA)
             and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
             and _labels_next(marks, place)
         )
@@ -42,6 +45,16 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     return [p for p in pieces if p]
 
 
+def _opens_correction(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """Whether a sentence only says that something was wrong, and the next one what it was: `typo. 62.5`."""
+    numbers = (Kind.NUM, Kind.BODY, Kind.SAME, Kind.CLOCK)
+    if not any(m.kind is Kind.MEANT for m in piece) or any(m.kind in (*numbers, Kind.WORD) for m in piece):
+        return False
+    following = marks[place + 1 : place + 7]
+    ends = next((i for i, m in enumerate(following) if m.kind in (Kind.LINE, Kind.QUERY)), len(following))
+    return any(m.kind in (Kind.NUM, Kind.BODY) for m in following[:ends])
+
+
 def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """Whether a correcting word starts a new piece: after numbers, before others, and not about a stored set."""
     numbers = any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in piece)
@@ -51,8 +64,12 @@ def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
 
 def _labels_next(marks: Sequence[Mark], place: int) -> bool:
     """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
-    following = [m.kind for m in marks[place + 1 : place + 3]]
-    return following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET])
+    said = [m for m in marks[place + 1 : place + 6] if m.text not in ("the", "and", "then", "one", "my")]
+    following = [m.kind for m in said[:2]]
+    if following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET]):
+        return True
+    one = place + 3 < len(marks) and "one" in [m.text for m in marks[place + 1 : place + 4]]
+    return following[:1] == [Kind.ORD] and one
 
 
 def _waits(piece: Sequence[Mark]) -> bool:

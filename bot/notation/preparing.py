@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
+from bot.notation.clauses import part_of
 from bot.notation.denials import without_denied_warmups
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -49,7 +50,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
-    named = with_lone_names(without_denied_warmups(marks))
+    named = with_lone_names(without_denied_warmups(masked(marks, _confirmed(marks))))
     told = number_lines(without_ratings(_repeats(with_differences(with_asides(named))), hurts))
     return masked(told, _was_meant(told)) if is_first else told
 
@@ -64,6 +65,21 @@ def _was_meant(marks: Sequence[Mark]) -> set[int]:
                 out.add(at)
                 at += 1
     return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()
+
+
+def _confirmed(marks: Sequence[Mark]) -> set[int]:
+    """Parts that only say that something is right as it is stored: `minis are right`, `the rest is fine`."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.text not in _RIGHT or not place or marks[place - 1].kind is not Kind.WAS:
+            continue
+        start, end = part_of(marks, place)
+        if end == place + 1 and not any(m.kind in NUMBERS for m in marks[start:end]):
+            out |= set(range(start, end))
+    return out
+
+
+_RIGHT = frozenset(["right", "fine", "ok", "okay", "correct", "good", "accurate"])
 
 
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:

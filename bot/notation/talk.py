@@ -62,11 +62,15 @@ def _is_tied(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only managed 10`."""
+    """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only got 10`."""
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS):
         at -= 1
-    return 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT)
+    if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT):
+        return True
+    start, _ = part_of(marks, place)
+    staged = any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])
+    return staged and marks[place - 1].kind is Kind.WAS
 
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:

@@ -29,7 +29,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     names = [m for m in marks if m.kind is Kind.NAME and m.names]
     if names and all(record.last(p) is None for m in names for p in m.names):
         return False
-    if _relabels(marks, record, under):
+    if _relabels(marks, record, under) or _is_of_last(piece, marks) or _is_of_one_side(piece, record):
         return True
     if cue is None:
         return False
@@ -63,6 +63,35 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
         return not direct or direct[0] not in told or Kind.NOT in kinds
     return True
+
+
+_STORED = frozenset(
+    ["that last set", "that last one", "that set", "that one", "previous set", "previous one", "prev set"]
+)
+"""Words for a set that is stored, not one that is being told."""
+
+
+_AFTERWARDS = frozenset(["oh", "forgot", "actually", "btw", "that", "there", "thinking", "earlier", "before"])
+"""Words of what comes to mind afterwards."""
+
+
+def _is_of_last(piece: Sequence[Mark], marks: Sequence[Mark]) -> bool:
+    """`that last one i only got 2`: what the set before really was, in one number."""
+    only = any(m.text == "only" for m in piece)
+    stored = any(m.kind is Kind.LASTSET and m.text in _STORED for m in marks)
+    return only and stored and sum(m.kind is Kind.NUM for m in marks) == 1
+
+
+def _is_of_one_side(piece: Sequence[Mark], record: Record) -> bool:
+    """`on the lunges the left leg only managed 10`: what one side of the set before really was."""
+    named = next((m for m in piece if m.kind is Kind.NAME and len(m.names) == 1), None)
+    last = record.last(record.last_exercise if named is None else named.names[0])
+    sides = [m for m in piece if m.kind in (Kind.LEFT, Kind.RIGHT)]
+    numbers = [m for m in piece if m.kind is Kind.NUM]
+    only = any(m.text == "only" for m in piece)
+    whole = last is not None and last.side is None and last.set is not None
+    late = bool({w for m in piece for w in m.text.split()} & _AFTERWARDS)
+    return only and late and whole and len(sides) == len(numbers) == 1
 
 
 def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:

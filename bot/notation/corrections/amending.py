@@ -9,7 +9,8 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import AskKind
 from bot.notation.context import Context
-from bot.notation.corrections.meant import Correction, honest_values, read_correction
+from bot.notation.corrections.honest import honest_values
+from bot.notation.corrections.meant import Correction, read_correction
 from bot.notation.corrections.revised import Values, apply_values
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -30,7 +31,7 @@ class Corrected:
 
 def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None) -> Corrected:
     """Applies a correction to the record; a doubt where the set or the number is not clear."""
-    shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], True)
+    shaped = shape_marks(_without_talk([m for m in piece if m.kind is not Kind.NAME]), True)
     if shaped and shaped[0].kind is Kind.LEADX:
         shaped = shaped[1:]
     start, end = piece[0].start, piece[-1].end
@@ -48,7 +49,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         context = _context_without(record, where, key)
         staged = [r for r in rows if r.stage is said.stage] or rows
         ways = [
-            _of_stage_and_side(v, said) for v in honest_values(said, rows=staged, context=context, unit=unit, key=key)
+            _of_stage_and_side(v, said, context)
+            for v in honest_values(said, rows=staged, context=context, unit=unit, key=key)
         ]
         if len(ways) != 1:
             doubt = Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end)
@@ -61,8 +63,15 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     return Corrected()
 
 
-def _of_stage_and_side(values: Values, said: Correction) -> Values:
-    if said.side is not None:
+def _without_talk(piece: Sequence[Mark]) -> list[Mark]:
+    """The marks without words that stand apart from numbers: `was only 4 now that i think of it`."""
+    return [m for i, m in enumerate(piece) if m.kind is not Kind.WORD or (i and piece[i - 1].kind is Kind.NUM)]
+
+
+def _of_stage_and_side(values: Values, said: Correction, context: Context) -> Values:
+    if values.other is not None:
+        return values
+    if said.side is not None and context.exercise.sides == 2:
         values = replace(values, side=said.side, side_at=said.side_at)
     return values if said.stage is None else replace(values, stage=said.stage)
 

@@ -17,7 +17,7 @@ from bot.training.report import SetKey
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
-    if any(m.kind is Kind.SCRAP for m in piece) and not any(m.kind is Kind.GAP for m in piece):
+    if _takes_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
         if _corrects(draft, after):
             _correct(draft, after)
@@ -31,6 +31,16 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _correct(draft, piece)
         return []
     return piece
+
+
+def _takes_back(piece: Sequence[Mark]) -> bool:
+    """Whether a piece takes a set back: `scrap that`, not `ignore` with what is told of others straight after it."""
+    at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
+    if at is None or any(m.kind is Kind.GAP for m in piece[:at]):
+        return False
+    return not any(m.kind is Kind.GAP for m in piece[at + 1 :]) or (
+        at + 1 < len(piece) and piece[at + 1].kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.COMMA, Kind.NAME)
+    )
 
 
 def _corrects(draft: Draft, piece: Sequence[Mark]) -> bool:

@@ -24,10 +24,14 @@ class Values:
     reps_at: Span | None = None
     rir_at: Span | None = None
     side_at: Span | None = None
+    other: "Values | None" = None
+    """What the other side really was, where both sides are told apart."""
 
 
 def apply_values(rows: Sequence[Told], values: Values) -> list[Told]:
     """A set's rows with what is corrected: the work rows (or those of the stage and side that were named)."""
+    if values.other is not None:
+        return apply_values(apply_values(rows, replace(values, other=None)), values.other)
     stage = values.stage or Stage.WORK
     out: list[Told] = []
     for told in rows:

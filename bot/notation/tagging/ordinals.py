@@ -1,4 +1,4 @@
-"""`9th`, `first`, `second`."""
+"""`9th`, `first`, `second`; `middle`, the second of three."""
 
 from dataclasses import replace
 from decimal import Decimal
@@ -26,6 +26,8 @@ def ordinal_at(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, in
         suffix = marks[at + 1]
         if suffix.tight and suffix.text in ("st", "nd", "rd", "th") and mark.value == int(mark.value):
             return replace(mark, kind=Kind.ORD, text=mark.text + suffix.text, end=suffix.end, parts=()), at + 2
+    if mark.text == "middle" and at + 1 < len(marks) and marks[at + 1].text in ("set", "one"):
+        return replace(mark, kind=Kind.ORD, value=Decimal(2)), at + 1
     if mark.kind is Kind.WORD and mark.text in ORDINALS:
         follows = at + 1 < len(marks) and (
             marks[at + 1].kind in (Kind.NUM, Kind.COLON) or marks[at + 1].text in ("set", "one", "round")

@@ -1,0 +1,125 @@
+"""The honest readings of a correction: its number is the load or the repetitions, by the old value, its words, or what
+is plausible beside what was stored.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.atoms import Amount, Counts, Effort
+from bot.notation.binding import Bound
+from bot.notation.context import Context
+from bot.notation.corrections.meant import SIDES, Correction
+from bot.notation.corrections.revised import Values
+from bot.notation.ranking import rank
+from bot.training.report import Performed, SetKey, Side, Stage
+from bot.training.units import Load, Unit
+
+
+def honest_values(
+    said: Correction, *, rows: Sequence[Performed], context: Context, unit: Unit, key: SetKey
+) -> list[Values]:
+    """The honest readings of what a set really was."""
+    rated = Values()
+    if said.effort is not None:
+        rated = Values(rir=said.effort.rir, rir_at=(said.effort.start, said.effort.end))
+    if not said.amounts:
+        return [rated] if said.effort is not None else []
+    if len(said.amounts) == 1 and said.amounts[0].counts is not Counts.SETS:
+        ways = _single(_of_side(said), said.olds, rows=rows, context=context, unit=unit, key=key)
+        return [replace(v, rir=rated.rir, rir_at=rated.rir_at) for v in ways]
+    telling = [a for a in said.atoms if isinstance(a, Amount | Effort) or a.kind in SIDES]
+    ranked = rank(telling, context, unit)
+    bounds = ranked.honest if ranked.doubt is not None else (ranked.bound,)
+    ways = []
+    for bound in bounds:
+        rows = [t.row for t in bound.told]
+        if len(rows) == 1:
+            ways.append(_values_of(bound, 0))
+        elif [r.side for r in rows] == [Side.LEFT, Side.RIGHT] and rows[0].set == rows[1].set:
+            ways.append(replace(_of_one_side(bound, 0), other=_of_one_side(bound, 1)))
+    return ways
+
+
+def _of_one_side(bound: Bound, index: int) -> Values:
+    told = bound.told[index]
+    at = None if told.grounds.side is None else told.grounds.side.at
+    return replace(_values_of(bound, index), side=told.row.side, side_at=at)
+
+
+def _values_of(bound: Bound, index: int) -> Values:
+    """What a set that was read says of the one that it corrects."""
+    row, grounds, load = bound.told[index].row, bound.told[index].grounds, bound.said[index].load
+    made = Values(reps=row.reps, rir=row.rir, reps_at=grounds.reps.at)
+    made = replace(made, rir_at=grounds.effort.at if grounds.effort is not None else None)
+    if load is not None:
+        made = replace(made, load=row.load, load_at=grounds.load.at, unit_at=load.unit_at)
+    return made
+
+
+def _of_side(said: Correction) -> Amount:
+    """The number of a correction: of one side it is the repetitions, for both sides are worked with one load."""
+    amount = said.amounts[0]
+    plain = amount.counts is Counts.UNSAID and not amount.sign and not amount.body and not said.olds
+    return replace(amount, counts=Counts.REPS) if said.side is not None and plain else amount
+
+
+def _single(
+    amount: Amount, olds: Sequence[Amount], *, rows: Sequence[Performed], context: Context, unit: Unit, key: SetKey
+) -> list[Values]:
+    """One number: the load or the repetitions."""
+    work = next((r for r in rows if r.stage is Stage.WORK), rows[0])
+    load = _as_load(amount, context, unit, work)
+    loaded = Values(load=load, load_at=amount.at, unit_at=amount.unit_at)
+    whole = amount.value is not None and amount.value == int(amount.value)
+    reps = int(amount.value) if whole and amount.value is not None else None
+    counted = Values(reps=reps, reps_at=amount.at)
+    if amount.counts in (Counts.REPS, Counts.SECONDS, Counts.METRES):
+        return [counted] if reps is not None else []
+    if amount.counts in (Counts.MINUTES, Counts.M) and context.is_timed and amount.value is not None:
+        return [replace(counted, reps=int(amount.value * 60))]
+    if amount.clock:
+        return [replace(counted, reps=int(amount.parts[0] * 60 + amount.parts[1]))] if context.is_timed else []
+    if amount.counts in (Counts.LOAD, Counts.S) or amount.sign or amount.body or not whole:
+        return [loaded] if load is not None and context.takes_load else []
+    if not context.takes_load:
+        return [counted]
+    if olds and olds[0].value is not None:
+        was = olds[0]
+        as_load = work.load is not None and work.load.amount_in(was.unit or unit) == was.value
+        as_reps = work.reps == was.value
+        if as_load != as_reps:
+            return [loaded] if as_load else [counted]
+        if not as_load:
+            return []
+    ways = []
+    near = load is not None and context.is_load_in_reason(load, key[1], [work.load], False)
+    if near and load != work.load:
+        ways.append(loaded)
+    if reps is not None and reps != work.reps and context.are_reps_in_reason(reps, key[1]):
+        ways.append(counted)
+    in_range = reps is not None and reps in context.range_of(key[1])
+    if len(ways) == 2 and in_range and load is not None and _is_far(load, work.load):
+        return [counted]
+    if not ways and reps is not None and reps == work.reps and not near:
+        return [counted]
+    return [loaded] if not ways and load is not None else ways
+
+
+_FAR = Decimal("0.2")
+"""Of the load stored: a correction that is farther from it and within the planned range is of the repetitions
+(common practice, no source)."""
+
+
+def _is_far(load: Load, stored: Load | None) -> bool:
+    return stored is not None and abs(load.kg - stored.kg) > _FAR * abs(stored.kg)
+
+
+def _as_load(amount: Amount, context: Context, unit: Unit, work: Performed) -> Load | None:
+    if amount.value is None and not amount.body:
+        return None
+    value = (amount.value or Decimal(0)) * (amount.sign or 1)
+    if amount.total and context.is_per_hand:
+        value = value / 2
+    said = amount.unit or (work.load.unit if work.load is not None else unit)
+    return Load.of(value, said)
