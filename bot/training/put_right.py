@@ -72,7 +72,7 @@ def put_right(
         (d, e)
         for d in days
         for e in d.exercises
-        if e.name not in held and _may_grow(e) and _is_rested(e, d.day, worked_on, rest_hours)
+        if e.name not in held and may_grow(e) and _is_rested(e, d.day, worked_on, rest_hours)
     ]
     taken = _best(lost, days, ways)
     back = {muscle: min(sets, sum((_weight(e, muscle) for _, e in taken), Decimal(0))) for muscle, sets in lost.items()}
@@ -89,7 +89,7 @@ def with_one_more(exercise: PlannedExercise) -> PlannedExercise:
     return replace(exercise, sets=(*exercise.sets[:-1], replace(last, finish=None), last))
 
 
-def _may_grow(exercise: PlannedExercise) -> bool:
+def may_grow(exercise: PlannedExercise) -> bool:
     """Whether a set more of it is a small addition."""
     return bool(exercise.sets) and exercise.load_percent is None and rest_of(exercise.sets[-1]) < HEAVY_REST_S
 
