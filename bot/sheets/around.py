@@ -17,6 +17,7 @@ from bot.training.people import MuscleTarget, WeekChange, Workout
 from bot.training.units import Unit
 
 LONGEST_NOTE = 2_000
+MOST_CHANGES, MOST_TARGETS = 200, 100
 MOST_HARD_SETS = 60
 """Hard sets a week of one muscle."""
 UNIT_WORDS = {unit.value: unit for unit in Unit} | {"lbs": Unit.LB}
@@ -77,9 +78,7 @@ def read_weeks_sheet(
     """What is otherwise in which weeks; workouts and exercises must be of this programme."""
     taking = Taking(headed)
     changes = []
-    for row in headed.rows:
-        if not taking.has_any(row):
-            continue
+    for row in taking.rows(MOST_CHANGES):
         weeks = taking.need(row, "weeks", read_weeks, "4, 8")
         effort = partial(read_effort, heading=headed.heading("effort"))
         change = WeekChange(
@@ -136,9 +135,7 @@ def read_targets(
     taking = Taking(headed)
     worked = {m for w in workouts for e in w.exercises for m in (*e.muscles, *e.muscles_indirect)}
     targets: list[MuscleTarget] = []
-    for row in headed.rows:
-        if not taking.has_any(row):
-            continue
+    for row in taking.rows(MOST_TARGETS):
         said = taking.need(row, "muscle", partial(read_name, most=LONGEST_NAME), "quadriceps")
         sets = taking.need(row, "sets", _read_sets, "6-12")
         if said is None or sets is None:

@@ -1,6 +1,6 @@
 """Exercises that a sheet may name: the coach's own, then the catalogue's. A definition is an exercise without sets."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Protocol
 
@@ -65,16 +65,24 @@ class WithOwn:
 
     own: tuple[PlannedExercise, ...]
     other: Known
+    by_name: Mapping[str, PlannedExercise]
+    by_key: Mapping[str, PlannedExercise]
+    """By what the catalogue compares names by; an own name goes before an own alias, the earlier before the later."""
+
+    @classmethod
+    def of(cls, own: tuple[PlannedExercise, ...], other: Known) -> "WithOwn":
+        """These before those."""
+        by_key: dict[str, PlannedExercise] = {}
+        for one in own:
+            by_key.setdefault(name_key(one.name), one)
+        for one in own:
+            for alias in one.aliases:
+                by_key.setdefault(name_key(alias), one)
+        return cls(own, other, {one.name: one for one in own}, by_key)
 
     def find(self, name: str) -> PlannedExercise | None:
         """The definition under this name."""
-        exact = next((one for one in self.own if one.name == name), None)
-        if exact is not None:
-            return exact
-        key = name_key(name)
-        by_name = next((one for one in self.own if name_key(one.name) == key), None)
-        by_alias = next((one for one in self.own if key in map(name_key, one.aliases)), None)
-        return by_name or by_alias or self.other.find(name)
+        return self.by_name.get(name) or self.by_key.get(name_key(name)) or self.other.find(name)
 
     def similar(self, text: str) -> tuple[str, ...]:
         """The nearest names, own ones that share a word first."""
@@ -101,7 +109,7 @@ def known_exercises() -> Known:
 
 def with_own(own: Iterable[PlannedExercise], other: Known) -> Known:
     """These before those."""
-    return WithOwn(tuple(own), other)
+    return WithOwn.of(tuple(own), other)
 
 
 def defined(exercise: PlannedExercise) -> PlannedExercise:

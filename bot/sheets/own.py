@@ -15,6 +15,7 @@ from bot.training.shown import MEASURES, STYLES
 
 LONGEST_NAME = 100
 LONGEST_CUE = 300
+MOST_OWN = 300
 MOST_NAMES = 30
 """Aliases, or muscles, of one exercise."""
 STYLE_WORDS = {shown: style for style, shown in STYLES.items()}
@@ -27,15 +28,15 @@ def read_own(headed: Headed, known: Known) -> tuple[tuple[PlannedExercise, ...],
     """The definitions, and what is wrong; a row with a problem gives one as far as it goes."""
     taking = Taking(headed)
     own: list[PlannedExercise] = []
-    for row in headed.rows:
-        if not taking.has_any(row):
-            continue
+    names: set[str] = set()
+    for row in taking.rows(MOST_OWN):
         name = taking.need(row, "name", partial(read_name, most=LONGEST_NAME), "Sled push")
         if name is None:
             continue
-        if any(one.name == name for one in own):
+        if name in names:
             taking.wrong(Problem(Fault.NAMED_TWICE, name), row, "name")
             continue
+        names.add(name)
         own.append(_definition(taking, row, name, known))
     return tuple(own), taking.problems
 

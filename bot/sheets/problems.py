@@ -72,6 +72,7 @@ class Fault(StrEnum):
     NO_EXERCISE_YET = "no-exercise-yet"
     EXERCISE_UNKNOWN = "exercise-unknown"
     EXERCISE_STRANGE = "exercise-strange"
+    EXERCISE_MISSING = "exercise-missing"
     EXERCISE_APART = "exercise-apart"
     WORKOUT_APART = "workout-apart"
     DIFFERS = "differs"
@@ -87,6 +88,7 @@ class Fault(StrEnum):
     MUSCLE_UNKNOWN = "muscle-unknown"
     MUSCLE_IDLE = "muscle-idle"
     TOO_MANY = "too-many"
+    AND_MORE = "and-more"
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """Takes values out of a sheet's rows, and gathers what is wrong with them, each with its place."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import TypeVar
 
 from bot.sheets.headings import Headed
@@ -8,6 +8,8 @@ from bot.sheets.problems import Fault, Problem
 from bot.sheets.table import Cell, Row
 
 V = TypeVar("V")
+MOST_PROBLEMS = 300
+"""Of one sheet; a file with more is not a slip here and there."""
 
 
 class Taking:
@@ -38,6 +40,21 @@ class Taking:
     def wrong(self, problem: Problem, row: Row, key: str = "") -> None:
         """One more problem, there."""
         self.problems.append(problem.at(self.headed.name, row.number, self.headed.heading(key) if key else ""))
+
+    def rows(self, most: int) -> Iterator[Row]:
+        """The rows that say anything. It ends after so many, or so many problems, and says so: more helps nobody."""
+        told = 0
+        for row in self.headed.rows:
+            if not self.has_any(row):
+                continue
+            told += 1
+            if told > most:
+                self.wrong(Problem(Fault.TOO_MANY, str(len(self.headed.rows)), str(most)), row)
+                return
+            if sum(problem.stops for problem in self.problems) >= MOST_PROBLEMS:
+                self.wrong(Problem(Fault.AND_MORE, str(MOST_PROBLEMS)), row)
+                return
+            yield row
 
     def is_blank(self, row: Row, key: str) -> bool:
         """Whether nothing stands there."""

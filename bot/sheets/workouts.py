@@ -2,44 +2,43 @@
 
 from dataclasses import dataclass, field, replace
 from functools import partial
-from typing import TypeVar
 
 from bot.sheets.blocks import Block, read_block
-from bot.sheets.cells import YES_NO_WORDS, read_choice, read_name, read_text, read_text_or_none, read_whole
+from bot.sheets.cells import read_name, read_whole
 from bot.sheets.headings import Headed
 from bot.sheets.known import Known
-from bot.sheets.own import LONGEST_CUE, LONGEST_NAME
-from bot.sheets.prescriptions import read_link, read_load, unit_of
+from bot.sheets.overall import Overall, read_overall
+from bot.sheets.own import LONGEST_NAME
 from bot.sheets.problems import Fault, Problem
-from bot.sheets.table import Cell, Row
+from bot.sheets.table import Row
 from bot.sheets.taking import Taking
 from bot.training.people import Workout
-from bot.training.plan import LoadRule, LoadStyle, PlannedExercise
-from bot.training.shown import MEASURES, RULES
-from bot.training.units import Load, Unit
+from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.shown import MEASURES
+from bot.training.units import Unit
 
 NEEDED = ("exercise", "sets", "reps")
 """Columns without which there is no programme. A file without a workout column is one workout."""
-MOST_WORKOUTS = 20
-MOST_EXERCISES = 60
+MOST_BLOCKS = 1_000
+"""Rows of a programme."""
+MOST_WORKOUTS = 14
+MOST_EXERCISES = 30
 """Exercises of one workout."""
-MOST_EXERCISE_SETS = 60
+MOST_EXERCISE_SETS = 40
 MOST_MINUTES = 600
-LONGEST_PAIR = 10
-LONGEST_NOTE = 1_000
-RULE_WORDS = {shown: rule for rule, shown in RULES.items()}
-V = TypeVar("V")
+MOST_SEARCHES = 40
+"""Unknown names for which the nearest are looked up: each takes some milliseconds."""
 
 
 @dataclass(slots=True)
 class _Exercise:
-    """An exercise under way: its definition (`None`: unknown), first row, what is said of the whole."""
+    """An exercise under way: its definition (`None`: unknown), first row, what is said of the whole, blocks so far."""
 
     name: str
     known: PlannedExercise | None
     first: Row
+    overall: Overall | None = None
     blocks: list[tuple[Row, Block]] = field(default_factory=list)
-    whole: dict[str, object] = field(default_factory=dict)
 
 
 @dataclass(slots=True)
@@ -56,105 +55,71 @@ class _Gathering:
     def __init__(self, taking: Taking, known: Known, unit: Unit | None, untitled: str) -> None:
         self.taking, self.known, self.unit, self.untitled = taking, known, unit, untitled
         self.workouts: list[_Workout] = []
+        self._searches = 0
 
     def add(self, row: Row) -> None:
-        """One more row."""
+        """One more row: every cell is looked at, whatever is wrong with the others."""
         taking = self.taking
-        title = taking.take(row, "workout", partial(read_name, most=LONGEST_NAME))
-        self._to_workout(row, title)
+        workout = self._workout(row, taking.take(row, "workout", partial(read_name, most=LONGEST_NAME)))
         minutes = taking.take(row, "minutes", partial(read_whole, low=1, high=MOST_MINUTES, example="45"))
-        if self.workouts and minutes is not None:
-            self._minutes(row, minutes)
+        if row is workout.first:
+            workout.minutes = minutes
+        elif minutes is not None and workout.minutes != minutes:
+            self._differs(row, "minutes", workout.first)
         name = taking.take(row, "exercise", partial(read_name, most=LONGEST_NAME))
-        self._to_exercise(row, name)
-        block = read_block(taking, row, self.unit)
-        exercise = self._current
-        whole = self._said_of_the_whole(row)
+        exercise = self._exercise(row, workout, name)
+        block, overall = read_block(taking, row, self.unit), read_overall(taking, row, self.unit)
         if exercise is None:
             return
         if block is not None:
             exercise.blocks.append((row, block))
-        self._keep_whole(row, exercise, whole)
+        if exercise.overall is None:
+            exercise.overall = overall
+        for key in overall.against(exercise.overall):
+            self._differs(row, key, exercise.first)
 
-    @property
-    def _current(self) -> _Exercise | None:
-        return self.workouts[-1].exercises[-1] if self.workouts and self.workouts[-1].exercises else None
-
-    def _to_workout(self, row: Row, title: str | None) -> None:
-        if title is None:
-            if not self.workouts:
-                if "workout" in self.taking.headed.places and self.taking.is_blank(row, "workout"):
-                    self.taking.wrong(Problem(Fault.NO_WORKOUT_YET, "", "Workout A"), row, "workout")
-                self.workouts.append(_Workout(self.untitled, row))
-            return
-        if self.workouts and self.workouts[-1].title == title:
-            return
+    def _workout(self, row: Row, title: str | None) -> _Workout:
+        if self.workouts and title in (None, self.workouts[-1].title):
+            return self.workouts[-1]
+        if title is None and "workout" in self.taking.headed.places and self.taking.is_blank(row, "workout"):
+            self.taking.wrong(Problem(Fault.NO_WORKOUT_YET, "", "Workout A"), row, "workout")
         if any(workout.title == title for workout in self.workouts):
-            self.taking.wrong(Problem(Fault.WORKOUT_APART, title), row, "workout")
-        self.workouts.append(_Workout(title, row))
+            self.taking.wrong(Problem(Fault.WORKOUT_APART, title or ""), row, "workout")
+        self.workouts.append(_Workout(title or self.untitled, row))
         if len(self.workouts) == MOST_WORKOUTS + 1:
             self.taking.wrong(Problem(Fault.TOO_MANY, str(len(self.workouts)), str(MOST_WORKOUTS)), row, "workout")
+        return self.workouts[-1]
 
-    def _minutes(self, row: Row, minutes: int) -> None:
-        workout = self.workouts[-1]
-        if row is workout.first:
-            workout.minutes = minutes
-        elif workout.minutes != minutes:
-            self.taking.wrong(_differs(str(minutes), workout.minutes, workout.first), row, "minutes")
-
-    def _to_exercise(self, row: Row, name: str | None) -> None:
-        workout, current = self.workouts[-1], self._current
+    def _exercise(self, row: Row, workout: _Workout, name: str | None) -> _Exercise | None:
+        current = workout.exercises[-1] if workout.exercises else None
         if name is None:
             if current is None and self.taking.is_blank(row, "exercise"):
                 self.taking.wrong(Problem(Fault.NO_EXERCISE_YET, "", "Back squat"), row, "exercise")
-            return
+            return current
         known = self.known.find(name)
         proper = name if known is None else known.name
         if current is not None and current.name == proper:
-            return
+            return current
         if any(exercise.name == proper for exercise in workout.exercises):
             self.taking.wrong(Problem(Fault.EXERCISE_APART, name), row, "exercise")
         if known is None:
-            near = ", ".join(self.known.similar(name))
-            self.taking.wrong(
-                Problem(Fault.EXERCISE_UNKNOWN if near else Fault.EXERCISE_STRANGE, name, near), row, "exercise"
-            )
+            self.taking.wrong(self._unknown(name), row, "exercise")
         workout.exercises.append(_Exercise(proper, known, row))
         if len(workout.exercises) == MOST_EXERCISES + 1:
-            self.taking.wrong(Problem(Fault.TOO_MANY, "", str(MOST_EXERCISES)), row, "exercise")
+            self.taking.wrong(Problem(Fault.TOO_MANY, str(MOST_EXERCISES + 1), str(MOST_EXERCISES)), row, "exercise")
+        return workout.exercises[-1]
 
-    def _said_of_the_whole(self, row: Row) -> dict[str, object]:
-        """What this row says of the whole exercise."""
-        take, heading = self.taking.take, self.taking.headed.heading
-        said: dict[str, object] = {
-            "pair": take(row, "pair", partial(read_name, most=LONGEST_PAIR)),
-            "sides": take(row, "sides", partial(read_choice, choices=YES_NO_WORDS)),
-            "rule": take(row, "rule", _read_rule),
-            "step": take(row, "step", partial(read_load, unit=unit_of(heading("step")) or self.unit)),
-            "priority": take(row, "priority", partial(read_whole, low=1, high=3, example="2")),
-            "cue": take(row, "cue", partial(read_text_or_none, most=LONGEST_CUE)),
-            "note": take(row, "note", partial(read_text, most=LONGEST_NOTE)),
-            "link": take(row, "link", read_link),
-        }
-        return {key: value for key, value in said.items() if value is not None}
+    def _unknown(self, name: str) -> Problem:
+        self._searches += 1
+        if self._searches > MOST_SEARCHES:
+            return Problem(Fault.EXERCISE_MISSING, name)
+        near = ", ".join(self.known.similar(name))
+        return Problem(Fault.EXERCISE_UNKNOWN if near else Fault.EXERCISE_STRANGE, name, near)
 
-    def _keep_whole(self, row: Row, exercise: _Exercise, said: dict[str, object]) -> None:
-        if row is exercise.first:
-            exercise.whole = said
-            return
-        for key, value in said.items():
-            if exercise.whole.get(key) != value:
-                first = self.taking.headed.cell(exercise.first, key).text
-                found = self.taking.headed.cell(row, key).text
-                self.taking.wrong(_differs(found, first or None, exercise.first), row, key)
-
-
-def _differs(found: str, first: object, row: Row) -> Problem:
-    return Problem(Fault.DIFFERS, found, f"{row.number}" if first is None else f"{row.number} ({first})")
-
-
-def _read_rule(cell: Cell) -> LoadRule | Problem | None:
-    return read_choice(cell, RULE_WORDS)
+    def _differs(self, row: Row, key: str, first: Row) -> None:
+        said = self.taking.headed.cell(first, key).text
+        write = f"{first.number} ({said})" if said else str(first.number)
+        self.taking.wrong(Problem(Fault.DIFFERS, self.taking.headed.cell(row, key).text, write), row, key)
 
 
 def read_workouts(
@@ -162,11 +127,10 @@ def read_workouts(
 ) -> tuple[tuple[Workout, ...], list[Problem]]:
     """The workouts as far as they are sound, and what is wrong. `untitled`: the title where there is no such column."""
     gathering = _Gathering(Taking(headed), known, unit, untitled)
-    for row in headed.rows:
-        if gathering.taking.has_any(row):
-            gathering.add(row)
-            if row.hidden:
-                gathering.taking.wrong(Problem(Fault.HIDDEN, stops=False), row)
+    for row in gathering.taking.rows(MOST_BLOCKS):
+        gathering.add(row)
+        if row.hidden:
+            gathering.taking.wrong(Problem(Fault.HIDDEN, stops=False), row)
     workouts = tuple(_workout(gathering.taking, workout) for workout in gathering.workouts)
     problems = gathering.taking.problems
     if not workouts:
@@ -181,47 +145,22 @@ def _workout(taking: Taking, workout: _Workout) -> Workout:
 
 def _exercise(taking: Taking, said: _Exercise) -> PlannedExercise | None:
     """The exercise as prescribed; `None` where its name or all of its rows are wrong."""
-    if said.known is None or not said.blocks:
+    if said.known is None or said.overall is None or not said.blocks:
         return None
-    known, whole = _counted(taking, said, said.known), said.whole
     sets = tuple(block.planned for _, block in said.blocks for _ in range(block.times))
     if len(sets) > MOST_EXERCISE_SETS:
         taking.wrong(Problem(Fault.TOO_MANY, str(len(sets)), str(MOST_EXERCISE_SETS)), said.first, "sets")
-    _check_loads(taking, said, known.load_style)
-    has_percent = any(planned.percent is not None for planned in sets)
-    return replace(
-        known,
-        sets=sets,
-        sides=known.sides if "sides" not in whole else 2 if whole["sides"] else 1,
-        cue=_of(whole, "cue", known.cue),
-        pair=_of(whole, "pair", ""),
-        load_rule=_of(whole, "rule", LoadRule.PERCENT if has_percent else LoadRule.TRACKED),
-        priority=_of(whole, "priority", 2),
-        step=_step(whole),
-        note=_of(whole, "note", ""),
-        link=_of(whole, "link", ""),
-    )
-
-
-def _of(whole: dict[str, object], key: str, otherwise: V) -> V:
-    value = whole.get(key)
-    return value if isinstance(value, type(otherwise)) else otherwise
-
-
-def _step(whole: dict[str, object]) -> Load | None:
-    value = whole.get("step")
-    return value if isinstance(value, Load) else None
+    _check_loads(taking, said, said.known.load_style)
+    return said.overall.onto(_counted(taking, said, said.known), sets)
 
 
 def _counted(taking: Taking, said: _Exercise, known: PlannedExercise) -> PlannedExercise:
     """The definition with the measure that the rows say; all rows of an exercise count the same."""
-    first_row, first = said.blocks[0]
-    measure = first.measure or known.measure
+    measure = said.blocks[0][1].measure or known.measure
     for row, block in said.blocks[1:]:
         if (block.measure or known.measure) is not measure:
             problem = Problem(Fault.MEASURES_DIFFER, taking.headed.cell(row, "reps").text, MEASURES[measure])
             taking.wrong(problem, row, "reps")
-    del first_row
     return replace(known, measure=measure)
 
 

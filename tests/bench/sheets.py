@@ -4,7 +4,7 @@
     python -m tests.bench sheets --ours     without the baseline
     python -m tests.bench sheets --no-goals no exit status for missed goals
 
-Each file is read in a process of its own: seconds of it, and megabytes above what reading a small file took before.
+Each file is read in a process of its own: seconds of it, and its highest megabytes above what was held before.
 """
 
 import json
@@ -50,17 +50,18 @@ def load(data, name):
 load(xlsx_of(ROW), "a.xlsx")
 """
 MEASURE = """
-import json, resource, time, warnings
+import gc, json, resource, time, warnings
+from tests.sheets.peak import forget_peak, peak_kb
 warnings.simplefilter("ignore")
 data = open(sys.argv[2], "rb").read()
-before, start, ended = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, time.perf_counter(), "read"
+gc.collect()
+before, start, ended = forget_peak(), time.perf_counter(), "read"
 resource.setrlimit(resource.RLIMIT_AS, (6 * 2**30, 6 * 2**30))
 try:
     load(data, sys.argv[1])
 except BaseException as error:
     ended = type(error).__name__
-seconds, after = time.perf_counter() - start, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
-print(json.dumps([seconds, (after - before) / 1024, ended]))
+print(json.dumps([time.perf_counter() - start, (peak_kb() - before) / 1024, ended]))
 """
 
 
