@@ -18,6 +18,7 @@ from bot.gateway.reader import RawReader
 from bot.gateway.sender import LibrarySender
 from bot.gateway.serving import health_app, serving
 from bot.runtime.clock import Clock, FileClock, SystemClock
+from bot.runtime.copies.pack import copier
 from bot.runtime.health import Pulse, beat_of, keep_beat
 from bot.runtime.identity import identity
 from bot.runtime.inbox import Answer, Desks
@@ -25,11 +26,12 @@ from bot.runtime.leases import Leases
 from bot.runtime.loops import Intake, Rhythm, Service
 from bot.runtime.outbox import Outbox
 from bot.runtime.pacing import Pacer
-from bot.runtime.ports import Draw, Made
+from bot.runtime.ports import Draw
+from bot.runtime.programmes import making
 from bot.runtime.taps import Taps
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
-from bot.saying import Wanted, WeekChart
+from bot.saying import WeekChart
 from bot.settings import Settings, read_address
 from bot.wording.menu import menu
 from storage.engine import Store
@@ -146,7 +148,7 @@ def _service(
         writer=writer,
         sender=sender,
         draw=draw or _draw,
-        make=_nothing_wanted,
+        make=making(writer.store, copier(writer.store, clock.now)),
         clock=clock,
         pacer=Pacer(settings.pace, monotonic=asyncio.get_running_loop().time),
         senders=settings.senders,
@@ -218,11 +220,6 @@ async def _beat(settings: Settings, service: Service) -> None:
         if service.is_stopping:
             return
         await wait_for(service.stopping, BEAT_S)
-
-
-def _nothing_wanted(wanted: Wanted) -> Made | None:
-    del wanted
-    return None
 
 
 def _draw(chart: WeekChart) -> bytes:

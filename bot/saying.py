@@ -118,6 +118,10 @@ class Copy(StrEnum):
     """A client's: all that is kept of them."""
     PRACTICE = "practice"
     """A coach's: the coach's own, and all of their clients."""
+    TEMPLATE = "template"
+    """The empty programme sheet, with its explanations."""
+    SHEET = "sheet"
+    """A programme on a coach's shelf as a sheet; `after` names it."""
 
 
 @dataclass(frozen=True, slots=True)

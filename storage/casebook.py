@@ -53,7 +53,7 @@ class Wanted:
 
     `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
     day; `last_done` asks for the session last reported rather than the open one; `lifts` for the strengths of the
-    whole programme.
+    whole programme; `before` for the programme before this one.
     """
 
     token: str = ""
@@ -63,6 +63,7 @@ class Wanted:
     strengths: bool = False
     weeks: bool = False
     lifts: bool = False
+    before: bool = False
 
 
 def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) -> ClientDesk:
@@ -102,6 +103,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         held=_held(waiting.held, row.orders),
         orders=row.orders,
         begun=row.begun,
+        programme_before=programme_of(work, row.snapshot_before) if wanted.before else None,
     )
 
 

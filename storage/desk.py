@@ -10,30 +10,33 @@
 
 import re
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from hashlib import sha256
 from typing import assert_never
 
 from bot.dialogue.buttons import Press, read_press
+from bot.dialogue.copying import copy_key
 from bot.dialogue.desk import CoachDesk, Desk, House
 from bot.dialogue.incoming import (
     BotBlocked,
     Due,
     Edited,
     FileFailed,
-    FileFetched,
     Incoming,
     MediaSent,
     RuleKind,
+    SheetRead,
     Tapped,
     Typed,
 )
 from bot.dialogue.turn import Talk
+from bot.saying import Copy
 from bot.training.calendar import local_day
 from bot.training.people import Coach
-from storage import people
+from storage import outbox, people
 from storage.casebook import Wanted, client_desk
 from storage.digest import digest
+from storage.holdings import holdings
 from storage.people import ClientRow
 from storage.plans import shelf_of
 from storage.relays import about_of
@@ -41,7 +44,7 @@ from storage.roster import roster
 from storage.talks import read_talk, talk_of
 from storage.work import Work
 
-Chatted = Typed | Edited | Tapped | MediaSent | FileFetched | FileFailed | BotBlocked
+Chatted = Typed | Edited | Tapped | MediaSent | SheetRead | FileFailed | BotBlocked
 """What comes from a chat."""
 
 COACH_OPS = "c."
@@ -49,6 +52,9 @@ COACH_OPS = "c."
 
 LIFT_OPS = frozenset({"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "c.hold", "c.lift"})
 """Buttons for which every exercise of the programme is looked at."""
+
+SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
+"""Buttons that name a programme of the coach's."""
 
 ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load"})
 """A coach's talks whose step is the client they are about."""
@@ -72,7 +78,7 @@ def build(work: Work, incoming: Incoming, *, now: datetime, house: House, tokens
     match incoming:
         case Due():
             return _for_the_clock(work, incoming, bare)
-        case Typed() | Edited() | Tapped() | MediaSent() | FileFetched() | FileFailed() | BotBlocked():
+        case Typed() | Edited() | Tapped() | MediaSent() | SheetRead() | FileFailed() | BotBlocked():
             return _for_a_chat(work, incoming, bare)
         case _:
             assert_never(incoming)
@@ -110,8 +116,22 @@ def _for_a_chat(work: Work, incoming: Chatted, bare: Desk) -> Desk:
         desk = replace(desk, client=client_desk(work, who.client, wanted, now=bare.now))
     if who.coach is not None:
         desk = replace(desk, coach=_coach_desk(work, who, incoming, press, desk))
+    command = _command(incoming)
+    if command == "/delete_me" and desk.client is not None:
+        desk = replace(desk, client=replace(desk.client, holdings=holdings(work, incoming.chat)))
+    if command == "/export":
+        desk = replace(desk, copied_at=_copied_at(work, desk))
     token_hash = _invite_shown(incoming, who.talk)
     return replace(desk, invite=people.invite_of(work, token_hash, now=bare.now)) if token_hash else desk
+
+
+def _copied_at(work: Work, desk: Desk) -> datetime | None:
+    """When the chat's last copy was asked for: in this hour of the clock, or the one before."""
+    mine = [(Copy.OWN, desk.client.profile.id)] if desk.client is not None else []
+    mine += [(Copy.PRACTICE, desk.coach.profile.id)] if desk.coach is not None else []
+    hours = (desk.now, desk.now - timedelta(hours=1))
+    found = (outbox.put_at(work, copy_key(copy, whose, at)) for copy, whose in mine for at in hours)
+    return max((at for at in found if at is not None), default=None)
 
 
 def _caller(work: Work, chat: int, now: datetime) -> Caller:
@@ -138,7 +158,7 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
             if press is None or press.op.startswith(COACH_OPS):
                 return Wanted()
             return Wanted(token=press.ref, strengths=True)
-        case FileFetched() | FileFailed() | BotBlocked():
+        case SheetRead() | FileFailed() | BotBlocked():
             return Wanted()
 
 
@@ -148,23 +168,25 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
     about = _about(incoming, press, desk)
     row = people.row_of(work, coach.id, about) if about else None
     mine = CoachDesk(coach)
+    command = _command(incoming)
+    shown = press.op if press is not None else ""
     if row is not None:
         looks_at_lifts = desk.talk is not None and desk.talk.name == "order-load" and press is None
         lifts = looks_at_lifts or (press is not None and press.op in LIFT_OPS)
-        case = client_desk(work, row, Wanted(last_done=True, weeks=True, lifts=lifts), now=desk.now)
+        case = client_desk(
+            work, row, Wanted(last_done=True, weeks=True, lifts=lifts, before=shown == "c.ungive"), now=desk.now
+        )
         mine = replace(mine, about=case)
-    command = _command(incoming)
-    shown = press.op if press is not None else ""
     if command == "/digest" or shown == "c.digest":
         mine = replace(mine, digest=digest(work, coach, now=desk.now))
-    is_sheet = isinstance(incoming, FileFetched)
-    if command in ("/programme", "/plan") or shown == "c.give" or is_sheet:
+    is_sheet = isinstance(incoming, SheetRead)
+    if command in ("/programme", "/plan", "/delete_me") or shown in SHELF_OPS or is_sheet:
         mine = replace(mine, programmes=shelf_of(work, coach.id))
     asks_for_whom = isinstance(incoming, Typed | MediaSent) and not command and row is None
     if (
-        command in ("/clients", "/programme", "/plan", "/digest")
+        command in ("/clients", "/programme", "/plan", "/digest", "/delete_me")
         or asks_for_whom
-        or shown in ("c.clients", "c.digest")
+        or shown in ("c.clients", "c.digest", "c.prog", "c.giveall", "c.erase")
         or is_sheet
     ):
         mine = replace(mine, roster=roster(work, coach, desk.now))

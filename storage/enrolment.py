@@ -14,6 +14,7 @@ from bot.training.facts import (
     InviteMade,
     ProfileChanged,
     ProgrammeAssigned,
+    ProgrammeShelved,
     ReachChanged,
     ReadinessAnswered,
 )
@@ -29,7 +30,7 @@ from storage.work import Overtaken, Work, insert_new
 USUAL_HOUR = time(18)
 """The training hour of somebody who hasn't said one yet: it stands beside no days, and so does nothing."""
 
-CoachFact = InviteMade | CoachJoined | CoachChanged
+CoachFact = InviteMade | CoachJoined | CoachChanged | ProgrammeShelved
 ClientFact = (
     ClientJoined
     | ConsentGiven
@@ -60,6 +61,7 @@ _HAS_CLIENT = ready(
     )
 )
 _CLIENTS_ZONE = ready(sa.select(clients.c.zone).where(clients.c.id == sa.bindparam("client")))
+_SNAPSHOT_OF = ready(sa.select(clients.c.snapshot).where(clients.c.id == sa.bindparam("client")))
 _COACH_OF = ready(sa.select(clients.c.coach).where(clients.c.id == sa.bindparam("client")))
 
 
@@ -74,6 +76,8 @@ def follow_coach(work: Work, fact: CoachFact, origin: Origin) -> About:
             row = {"id": fact.coach, "chat": fact.chat, "name": work.seal(fact.name), "zone": fact.zone}
             if work.run(_NEW_COACH, {**row, "digest_at": fact.digest_at, "joined_at": origin.at}) != 1:
                 raise Overtaken
+        case ProgrammeShelved(coach, programme):
+            plans.keep(work, programme, coach=coach, at=origin.at)
         case CoachChanged():
             name = None if fact.name is None else work.seal(fact.name)
             changes = {"name": name, "zone": fact.zone, "digest_at": fact.digest_at}
@@ -101,6 +105,7 @@ def follow_client(work: Work, fact: ClientFact, origin: Origin) -> About:
         case ProgrammeAssigned(client, programme):
             coach = coach_of(work, client)
             snapshot = plans.keep(work, programme, coach=coach, at=origin.at)
+            before = work.first(_SNAPSHOT_OF, {"client": client})
             _update(
                 work,
                 clients,
@@ -108,6 +113,7 @@ def follow_client(work: Work, fact: ClientFact, origin: Origin) -> About:
                 {
                     "programme": programme.id,
                     "snapshot": snapshot,
+                    "snapshot_before": None if before is None else before.snapshot,
                     "workout": 0,
                     "workout_since": None,
                     "begun": local_day(origin.at, zone_of(work, client)),

@@ -26,8 +26,10 @@ from bot.training.facts import (
     PainFollowedUp,
     PainReported,
     PainScored,
+    PlanChanged,
     ProfileChanged,
     ProgrammeAssigned,
+    ProgrammeShelved,
     QuestionAnswered,
     QuestionAsked,
     ReachChanged,
@@ -59,7 +61,7 @@ def keep(work: Work, fact: Fact, origin: Origin) -> None:
 
 def _follow(work: Work, fact: Fact, origin: Origin) -> About:
     match fact:
-        case InviteMade() | CoachJoined() | CoachChanged():
+        case InviteMade() | CoachJoined() | CoachChanged() | ProgrammeShelved():
             return enrolment.follow_coach(work, fact, origin)
         case ClientJoined() | ConsentGiven() | ConsentWithdrawn() | ProfileChanged() | ReadinessAnswered():
             return enrolment.follow_client(work, fact, origin)
@@ -69,7 +71,7 @@ def _follow(work: Work, fact: Fact, origin: Origin) -> About:
             return course.plan(work, fact, origin)
         case Reported() | ReportTakenBack():
             return course.report(work, fact, origin)
-        case SessionEnded() | SessionReopened() | SessionMoved() | MissNoted() | EffortRated():
+        case SessionEnded() | SessionReopened() | SessionMoved() | MissNoted() | EffortRated() | PlanChanged():
             return course.change_session(work, fact, origin)
         case PainReported() | PainScored() | PainFollowedUp() | HoldLifted():
             return _follow_pain(work, fact, origin)

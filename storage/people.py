@@ -49,6 +49,7 @@ class ClientRow:
     last_day: date | None
     orders: Orders = NO_ORDERS
     begun: date | None = None
+    snapshot_before: str | None = None
 
 
 _COACH = tuple(coaches.c[f].label(f"coach_{f}") for f in ("chat", "name", "zone", "digest_at"))
@@ -167,7 +168,9 @@ def read_client(work: Work, row: Row) -> ClientRow:
     )
     coach = Coach(row.coach, row.coach_chat, work.unseal(row.coach_name), row.coach_zone, row.coach_digest_at)
     standing = orders.read(work, row.orders)
-    return ClientRow(profile, coach, row.snapshot, row.matters_open, row.last_day, standing, row.begun)
+    return ClientRow(
+        profile, coach, row.snapshot, row.matters_open, row.last_day, standing, row.begun, row.snapshot_before
+    )
 
 
 def _read_coach(work: Work, row: Row) -> Coach:

@@ -19,6 +19,11 @@ GYM = codec(Gym)
 _KEEP = insert_new(programmes, "snapshot")
 _SHELVE = insert_or_replace(shelves, "coach", "programme", columns=("snapshot", "at"))
 _ONE = ready(sa.select(programmes.c.body).where(programmes.c.snapshot == sa.bindparam("snapshot")))
+_SHELVED = ready(
+    sa.select(shelves.c.snapshot).where(
+        shelves.c.coach == sa.bindparam("coach"), shelves.c.programme == sa.bindparam("programme")
+    )
+)
 _SHELF = ready(
     sa.select(shelves.c.snapshot)
     .where(shelves.c.coach == sa.bindparam("coach"))
@@ -49,6 +54,12 @@ def programme_of(work: Work, snapshot: str | None) -> Programme | None:
         programme = PROGRAMME.read_kept(work.unseal(row.body))
         work.memory.programmes.put(snapshot, programme)
     return programme
+
+
+def shelved(work: Work, coach: str, programme: str) -> Programme | None:
+    """A programme on this coach's shelf, as it stands last; `None` where it holds none of that id."""
+    row = work.first(_SHELVED, {"coach": coach, "programme": programme})
+    return None if row is None else programme_of(work, row.snapshot)
 
 
 def shelf_of(work: Work, coach: str) -> tuple[Programme, ...]:

@@ -149,12 +149,13 @@ clients = _table(
     sa.Column("joined_at", Instant, nullable=False),
     sa.Column("orders", Sealed, nullable=True),
     sa.Column("begun", Day, nullable=True),
+    _text("snapshot_before", null=True),
     _one_of("unit", "kg", "lb"),
     _one_of("standing", "joining", "active", "paused", "withdrawn"),
 )
 """`workout_since` is when the session was planned that moved `workout` on; `last_day` the last day with a reported set;
 `matters_open` how many rows of `matters` are open; `orders` what the coach ordered (`training.orders`); `begun` the
-day on which the programme was given."""
+day on which the programme was given; `snapshot_before` the one that it took the place of."""
 _where(sa.Index("uq_clients_chat_here", clients.c.chat, unique=True), clients.c.standing != fixed("withdrawn"))
 
 # --- training
@@ -180,11 +181,13 @@ sessions = _table(
     sa.Column("miss_at", Instant, nullable=True),
     sa.Column("handled_at", Instant, nullable=True),
     sa.Column("touched_at", Instant, nullable=False),
+    sa.Column("changes", Sealed, nullable=True),
     _one_of("ended", "finished", "skipped", "missed"),
     sa.CheckConstraint("effort BETWEEN 0 AND 10", name="effort"),
 )
 """`reports` are bounded by the session, and read and written whole. `revision` is random and new at every change, so
-that a session once read may be kept in memory under it. `touched_at` is when something worth a digest changed."""
+that a session once read may be kept in memory under it. `touched_at` is when something worth a digest changed;
+`changes` what changed `plan` since it was sent, each with the plan before it."""
 sa.Index("ix_sessions_client_day", sessions.c.client, sessions.c.day)
 sa.Index("ix_sessions_coach_day", sessions.c.coach, sessions.c.day)
 sa.Index("ix_sessions_coach_touched_at", sessions.c.coach, sessions.c.touched_at)

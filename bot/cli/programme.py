@@ -4,15 +4,13 @@ from pathlib import Path
 
 import click
 
-from bot.saying import Line
+from bot.dialogue.lookover import caution_line, change_line, length_line, muscle_line
 from bot.sheets.reading import read_programme
 from bot.sheets.remarks import with_remarks
 from bot.sheets.writing import template as sheet_template
-from bot.training.cautions import Cautioned
-from bot.training.changes import Change, changes_between
+from bot.training.changes import changes_between
 from bot.training.people import Programme
-from bot.training.review import MuscleWeek, SessionLength, review
-from bot.training.shown import show_amount, show_span
+from bot.training.review import review
 from bot.wording import show
 from bot.wording.bundle import show_plain
 
@@ -88,33 +86,3 @@ def _tell_changes(against: Path, found: Programme) -> None:
         click.echo(show_plain(change_line(change)))
     if not changes:
         click.echo(show("change-none"))
-
-
-def length_line(one: SessionLength) -> Line:
-    """A session's minutes."""
-    args = (("title", one.workout), ("minutes", one.minutes))
-    if one.wanted is None:
-        return Line("review-session", args)
-    return Line("review-session-wanted", (*args, ("wanted", one.wanted)))
-
-
-def muscle_line(one: MuscleWeek, width: int) -> Line:
-    """A muscle's hard sets, for each number of days, in columns."""
-    sets = "".join(show_amount(sets).rjust(6) for _, sets in one.sets)
-    args = (("muscle", one.muscle.ljust(width)), ("sets", sets))
-    if one.target is None:
-        return Line("review-muscle", args)
-    return Line("review-muscle-target", (*args, ("target", show_span(one.target.low, one.target.high))))
-
-
-def caution_line(one: Cautioned) -> Line:
-    """A caution in words."""
-    fields = ("workout", "exercise", "muscle", "found", "wanted")
-    days = ", ".join(str(n) for n in one.days)
-    return Line(f"caution-{one.what.value}", (*((name, str(getattr(one, name))) for name in fields), ("days", days)))
-
-
-def change_line(one: Change) -> Line:
-    """A change in words; what was not there is a dash."""
-    fields = ("workout", "exercise", "before", "after")
-    return Line(f"change-{one.what.value}", tuple((name, str(getattr(one, name)) or "–") for name in fields))

@@ -84,6 +84,16 @@ class DoneSet:
 
 
 @dataclass(frozen=True, slots=True)
+class Holdings:
+    """How much is kept of somebody: sets, sessions with sets, notes of pain, questions and doubts."""
+
+    sets: int = 0
+    sessions: int = 0
+    pains: int = 0
+    words: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class ClientDesk:
     """All that may matter of one client: never more than the present session and the present week.
 
@@ -95,6 +105,8 @@ class ClientDesk:
     profile: Client
     coach: Coach
     programme: Programme | None = None
+    programme_before: Programme | None = None
+    """What they had before it, for an undo."""
     session: Session | None = None
     session_is_latest: bool = True
     """No later session of this client has reports: strength states may be taken from `StrengthRow.before`."""
@@ -110,6 +122,9 @@ class ClientDesk:
     orders: Orders = NO_ORDERS
     begun: date | None = None
     """The day on which the programme was given."""
+
+    holdings: Holdings | None = None
+    """Filled for /delete_me."""
 
     def strength(self, exercise: str) -> StrengthRow | None:
         """The kept state of an exercise, or `None` where it was never done."""
@@ -131,6 +146,7 @@ class RosterLine:
     sessions_done: int
     sessions_due: int
     next_day: date | None
+    programme: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +198,8 @@ class Desk:
     client: ClientDesk | None = None
     coach: CoachDesk | None = None
     invite: Invite | None = None
+    copied_at: datetime | None = None
+    """When this chat last asked for a copy of its data, within the last two hours; looked up for /export."""
     reply_about: str = ""
     """Whom the message is about that `reply_to` answers: the `about` of our own message (see `Say`)."""
     reply_message: int | None = None

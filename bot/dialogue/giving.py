@@ -1,74 +1,134 @@
-"""The coach gives a client a programme: the sample, with one tap; an undo while nothing was done of it."""
+"""Giving a programme: what it changes for somebody is shown, then it is given, with an undo until its first report."""
 
-from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.buttons import Press, check_of, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Tapped
+from bot.dialogue.lookover import change_lines
+from bot.dialogue.programmes import have, named
 from bot.dialogue.turn import Turn
-from bot.saying import Button, Line, Rows, Say, Toast, line
-from bot.training.calendar import local_day
+from bot.saying import Button, Line, Rows, Say, Saying, Toast, line
+from bot.training.changes import changes_between
 from bot.training.facts import ProgrammeAssigned
-from bot.training.people import Client, Programme, Standing
+from bot.training.people import Programme, Standing
 from bot.training.samples import sample_programme
 from bot.training.timing import session_minutes
 
 
-def programme(coach: CoachDesk) -> Turn:
-    """`/programme`: what the sample holds, and a button for each client."""
-    sample = sample_programme()
-    rows: Rows = tuple(
-        (Button(line("give-sample", name=entry.name), show_press("c.give", entry.client)),)
-        for entry in coach.roster[:20]
-        if entry.standing != Standing.WITHDRAWN
-    )
-    return Turn(says=(Say(coach.profile.chat, (*programme_lines(sample), line("programme-give")), rows),))
-
-
-def programme_lines(given: Programme) -> tuple[Line, ...]:
-    """A programme in words: workouts, sets, minutes."""
-    lines: list[Line] = [line("programme-title", title=given.title), line("programme-note", note=given.note)]
-    for workout in given.workouts:
-        sets = sum(len(e.sets) for e in workout.exercises)
-        lines.append(
-            line("programme-workout", title=workout.title, sets=sets, minutes=session_minutes(workout.exercises))
-        )
-        lines += [line("programme-exercise", name=e.name, count=len(e.sets)) for e in workout.exercises]
-    return tuple(lines)
-
-
-def give(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """The sample goes to the client as it stands now; sessions follow from their next training day."""
-    del press
+def sample(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """The sample, with one tap, as it stands now; sessions follow from the client's next training day."""
+    del desk, press
     about = coach.about
     if about is None or about.profile.standing is Standing.WITHDRAWN:
         return Turn(says=(Toast(tap.query, line("not-available")),))
-    sample = sample_programme()
-    to, me = about.profile, coach.profile
-    given = line("programme-given", title=sample.title, name=to.name)
-    return Turn(
-        (ProgrammeAssigned(to.id, sample),),
-        (
-            Toast(tap.query, line("toast-given", name=to.name)),
-            Say(me.chat, (given,), slot=_slot(desk, to), about=to.id),
-            *_told(desk, about, me.id, sample),
-        ),
+    toast = Turn(says=(Toast(tap.query, line("toast-given", name=about.profile.name)),))
+    return toast + given(coach, about, sample_programme())
+
+
+def preview(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """What it would change for one client, and the button that does it."""
+    del desk
+    found, about = _checked(coach, press), coach.about
+    if found is None or about is None:
+        return Turn(says=(Toast(tap.query, line("toast-look-again")),))
+    to = about.profile
+    lines = [
+        line("programme-preview", name=to.name, title=found.title),
+        *change_lines(changes_between(about.programme, found)),
+        line("programme-when", name=to.name),
+    ]
+    give = Button(
+        line("programme-give-to", name=to.name),
+        show_press("c.giveit", to.id, found.id, check_of(repr(found)), check_of(repr(about.programme))),
     )
+    back = Button(line("back-programme"), show_press("c.prog", "", found.id))
+    return Turn(says=(Toast(tap.query), Say(coach.profile.chat, tuple(lines), ((give,), (back,)), slot="shelf")))
 
 
-def _slot(desk: Desk, to: Client) -> str:
-    """Given twice on a day, it is said once."""
-    return f"given:{to.id}:{local_day(desk.now, to.zone)}"
+def give(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """The client has it from now on; what they were asked to do before stays as it was."""
+    del desk
+    found, about = _checked(coach, press), coach.about
+    if found is None or about is None or press.args[2:] != (check_of(repr(about.programme)),):
+        return Turn(says=(Toast(tap.query, line("toast-look-again")),))
+    return Turn(says=(Toast(tap.query, line("toast-given", name=about.profile.name)),)) + given(coach, about, found)
 
 
-def _told(desk: Desk, about: ClientDesk, coach: str, given: Programme) -> tuple[Say, ...]:
+def given(coach: CoachDesk, about: ClientDesk, found: Programme) -> Turn:
+    """The facts and words of giving, with an undo that stands until the first report."""
+    to, me = about.profile, coach.profile
+    undo = Button(line("programme-undo"), show_press("c.ungive", to.id, found.id))
+    rows: Rows = ((undo,),) if about.programme is not None else ()
+    mine = Say(
+        me.chat,
+        (line("programme-given", title=found.title, name=to.name),),
+        rows,
+        slot=f"given:{to.id}",
+        fresh=True,
+        about=to.id,
+    )
+    return Turn((ProgrammeAssigned(to.id, found),), (mine, *told(coach, about, found)))
+
+
+def give_all(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """All who have it already get this version, in one transaction; the count is confirmed first."""
+    del desk
+    found = _checked(coach, press)
+    if found is None:
+        return Turn(says=(Toast(tap.query, line("toast-look-again")),))
+    those = have(coach, found)
+    chat, check = coach.profile.chat, check_of(repr(found))
+    if press.args[2:] != (str(len(those)),):
+        sure = Button(
+            line("programme-all-sure", count=len(those)), show_press("c.giveall", "", found.id, check, len(those))
+        )
+        back = Button(line("back-programme"), show_press("c.prog", "", found.id))
+        names = line("programme-all-ask", count=len(those), title=found.title)
+        return Turn(says=(Toast(tap.query), Say(chat, (names,), ((sure,), (back,)), slot="shelf")))
+    facts = tuple(ProgrammeAssigned(e.client, found) for e in those)
+    done = Say(chat, (line("programme-all-given", count=len(those), title=found.title),), slot="shelf")
+    return Turn(facts, (Toast(tap.query), done))
+
+
+def undo(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """The programme before comes back, while nothing of the new one was reported."""
+    del desk
+    about = coach.about
+    if about is None or about.programme is None or press.args[:1] != (about.programme.id,):
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    before, begun = about.programme_before, about.begun
+    used = any(s.reports for s in (*about.week, *about.last_week) if begun is not None and s.day >= begun)
+    if before is None or used:
+        return Turn(says=(Toast(tap.query, line("toast-programme-used" if used else "toast-old")),))
+    to = about.profile
+    says: tuple[Saying, ...] = (
+        Toast(tap.query),
+        Say(coach.profile.chat, (line("programme-undone", name=to.name, title=before.title),), slot=f"given:{to.id}"),
+        *told(coach, about, before),
+    )
+    return Turn((ProgrammeAssigned(to.id, before),), says)
+
+
+def told(coach: CoachDesk, about: ClientDesk, found: Programme) -> tuple[Say, ...]:
+    """What the client hears."""
     if about.profile.standing is Standing.JOINING:
         return ()
-    start = Button(line("button-start-today"), show_press("start"))
-    lines = (line("programme-yours", title=given.title, coach=about.coach.name), *_titles(given))
-    rows: Rows = ((start,),) if about.profile.standing is Standing.ACTIVE else ()
-    return (Say(about.profile.chat, lines, rows, slot=_slot(desk, about.profile), about=coach),)
+    rows: Rows = (
+        ((Button(line("button-start-today"), show_press("start")),),)
+        if about.profile.standing is Standing.ACTIVE
+        else ()
+    )
+    lines = (line("programme-yours", title=found.title, coach=coach.profile.name), *titles(found))
+    return (Say(about.profile.chat, lines, rows, slot=f"given:{about.profile.id}", fresh=True, about=coach.profile.id),)
 
 
-def _titles(given: Programme) -> list[Line]:
+def titles(found: Programme) -> list[Line]:
+    """The workouts, with their minutes."""
     return [
-        line("programme-yours-workout", title=w.title, minutes=session_minutes(w.exercises)) for w in given.workouts
+        line("programme-yours-workout", title=w.title, minutes=session_minutes(w.exercises)) for w in found.workouts
     ]
+
+
+def _checked(coach: CoachDesk, press: Press) -> Programme | None:
+    """The programme on a button, where it is still the one that was looked at."""
+    found = named(coach, press)
+    return found if found is not None and press.args[1:2] == (check_of(repr(found)),) else None

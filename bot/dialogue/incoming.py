@@ -4,6 +4,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from bot.saying import Line
+from bot.training.people import Programme
+
 
 @dataclass(frozen=True, slots=True)
 class Typed:
@@ -82,6 +85,21 @@ class FileFetched:
     content: bytes
 
 
+@dataclass(frozen=True, slots=True)
+class SheetRead:
+    """A coach's sheet, fetched and read: the programme (`None` where `stops` problems are in the way), what is wrong or
+    worth a remark, and the file with a column of remarks, where it can have one."""
+
+    chat: int
+    message: int
+    at: datetime
+    name: str
+    programme: Programme | None
+    problems: tuple[Line, ...] = ()
+    stops: int = 0
+    remarks: bytes | None = None
+
+
 class FileTrouble(StrEnum):
     """Why a file's content can't be had."""
 
@@ -142,4 +160,4 @@ class Due:
     due_at: datetime
 
 
-Incoming = Typed | Edited | Tapped | MediaSent | FileFetched | FileFailed | BotBlocked | Due
+Incoming = Typed | Edited | Tapped | MediaSent | SheetRead | FileFailed | BotBlocked | Due

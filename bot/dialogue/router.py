@@ -4,12 +4,14 @@ from collections.abc import Callable
 
 from bot.dialogue import (
     coaching,
+    copying,
     correcting,
     digest,
     ending,
     enrol,
     giving,
     hurting,
+    leaving,
     lifts,
     missing,
     noting,
@@ -32,10 +34,10 @@ from bot.dialogue.incoming import (
     Due,
     Edited,
     FileFailed,
-    FileFetched,
     Incoming,
     MediaKind,
     MediaSent,
+    SheetRead,
     Tapped,
     Typed,
 )
@@ -77,6 +79,8 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "skipday": missing.skip_day,
     "start": today.start,
     "tocoach": relay.send_to_coach,
+    "erase": leaving.erase_client,
+    "keepall": leaving.keep_client,
 }
 """Buttons in a client's chat, by their name."""
 
@@ -91,11 +95,20 @@ COACH_TAPS: dict[str, CoachTap] = {
     "c.lift": roster.lift,
     "c.start": roster.start,
     "c.handled": roster.handled,
-    "c.give": giving.give,
+    "c.give": giving.sample,
+    "c.prog": programmes.look,
+    "c.tmpl": programmes.template,
+    "c.sheet": programmes.as_sheet,
+    "c.gives": giving.preview,
+    "c.giveit": giving.give,
+    "c.giveall": giving.give_all,
+    "c.ungive": giving.undo,
     "c.reply": relay.reply_mode,
     "c.cancel": relay.cancel,
     "c.answered": relay.answered,
     "c.pick": relay.pick,
+    "c.erase": leaving.erase_coach,
+    "c.keepall": leaving.keep_coach,
     "c.lifts": lifts.show_all,
     "c.lift1": lifts.show_one,
     "c.load": ordering.set_load,
@@ -114,14 +127,17 @@ COACH_TAPS: dict[str, CoachTap] = {
 COACH_TALKS = frozenset({"coach", "reply", "order-load", "note"})
 """Talks in which a coach's next words are an answer, also where the coach trains with somebody."""
 
-JOINING_TAPS = frozenset({"step", "withdraw", "keep"})
+RIGHTS_TAPS = frozenset({"erase", "keepall"})
+"""What anybody of whom something is kept may press, also who has taken their consent back."""
+
+JOINING_TAPS = RIGHTS_TAPS | {"step", "withdraw", "keep"}
 """What somebody may press who has not finished joining."""
 
 
 def answer(desk: Desk, incoming: Incoming) -> Turn:
     """What follows from one incoming thing."""
     if (
-        isinstance(incoming, Due | BotBlocked | FileFetched | FileFailed)
+        isinstance(incoming, Due | BotBlocked | SheetRead | FileFailed)
         or (client := _known(desk)) is None
         or client.profile.reachable
     ):
@@ -147,7 +163,7 @@ def _answer(desk: Desk, incoming: Incoming) -> Turn:
             return relay.edited(desk.coach, incoming) if desk.coach is not None else Turn()
         case MediaSent():
             return _media(desk, incoming)
-        case FileFetched() | FileFailed():
+        case SheetRead() | FileFailed():
             return _file(desk, incoming)
 
 
@@ -162,7 +178,8 @@ def _tapped(desk: Desk, tap: Tapped) -> Turn:
     if coach_tap is not None and desk.coach is not None:
         return coach_tap(desk, desk.coach, tap, press)
     client_tap, client = CLIENT_TAPS.get(press.op), desk.client
-    if client_tap is None or client is None or client.profile.standing is Standing.WITHDRAWN:
+    is_gone = client is not None and client.profile.standing is Standing.WITHDRAWN and press.op not in RIGHTS_TAPS
+    if client_tap is None or client is None or is_gone:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     if client.profile.standing is Standing.JOINING and press.op not in JOINING_TAPS:
         return Turn(says=(Toast(tap.query, line("not-available")),))
@@ -243,6 +260,10 @@ def _command(desk: Desk, typed: Typed, command: str, rest: str) -> Turn:
         return papers.developer(desk, chat)
     if command == "/help":
         return papers.help_for(desk, chat)
+    if command == "/export":
+        return copying.on_request(desk, chat)
+    if command == "/delete_me":
+        return leaving.on_request(desk, chat)
     if _known(desk) is None and desk.coach is None:
         return papers.stranger(chat)
     if command == "/cancel":
@@ -266,7 +287,7 @@ def _coach_command(desk: Desk, coach: CoachDesk, command: str) -> Turn | None:
         case "/digest":
             return digest.on_request(desk, coach)
         case "/programme" | "/plan":
-            return giving.programme(coach)
+            return programmes.shelf(coach)
         case "/settings" if desk.client is None:
             return coaching.settings(desk, coach)
         case _:
@@ -344,9 +365,9 @@ def _is_for_somebody(desk: Desk) -> bool:
     return bool(desk.reply_about) or (desk.talk is not None and desk.talk.name == "reply")
 
 
-def _file(desk: Desk, file: FileFetched | FileFailed) -> Turn:
+def _file(desk: Desk, file: SheetRead | FileFailed) -> Turn:
     """A file that we asked for: who asked is a coach, and still is one."""
-    if desk.coach is None or file.purpose != programmes.PURPOSE:
+    if desk.coach is None:
         return Turn(skipped="nobody waits for this file")
     if isinstance(file, FileFailed):
         return programmes.failed(desk.coach, file)

@@ -20,12 +20,14 @@ from bot.dialogue.incoming import (
     FileFetched,
     Incoming,
     MediaSent,
+    SheetRead,
     Tapped,
     Typed,
 )
 from bot.dialogue.turn import NOTHING, Turn
 from bot.runtime.files import read_own
 from bot.runtime.ports import AnswerTap, Arrived, UpdateReader
+from bot.runtime.programmes import read_sheet
 from bot.runtime.turns import Committed, commit
 from bot.saying import Leave, Say, Toast, line
 from storage.engine import is_retryable
@@ -111,9 +113,10 @@ def _work_row(work: Work, row: InboxRow, desks: Desks, *, now: datetime, worked:
 
 
 def _read(row: InboxRow, desks: Desks) -> Incoming | Leave | None:
-    """A row below zero is our own: a file that we fetched. No update of the platform's has such a number."""
+    """A row below zero is our own: a file that we fetched, here read. No update of the platform's has such a number."""
     if row.update < 0:
-        return read_own(row.raw, chat=row.chat, received_at=row.received_at)
+        own = read_own(row.raw, chat=row.chat, received_at=row.received_at)
+        return read_sheet(own) if isinstance(own, FileFetched) else own
     return desks.reader.read(row.raw, received_at=row.received_at)
 
 
@@ -179,7 +182,7 @@ def _origin(row: InboxRow, incoming: Incoming | Leave | None) -> Origin:
     """Who said it, when, and in which message."""
     by = f"chat:{row.chat}"
     match incoming:
-        case Typed() | Edited() | MediaSent() | FileFetched() | FileFailed():
+        case Typed() | Edited() | MediaSent() | SheetRead() | FileFailed():
             return Origin(by=by, at=incoming.at, source=f"m{incoming.chat}:{incoming.message}")
         case Tapped() | BotBlocked() | Leave() | None:
             return Origin(by=by, at=row.received_at, source=f"t{row.update}")

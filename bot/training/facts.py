@@ -12,6 +12,7 @@ from enum import StrEnum
 from bot.training.pain import PainSaid
 from bot.training.people import ClientId, CoachId, Gym, Programme, SessionId, Standing, TrainingTime
 from bot.training.plan import PlannedExercise, PlannedSession
+from bot.training.replanned import Why
 from bot.training.report import Performed, SetKey
 from bot.training.units import Load, Unit
 
@@ -129,8 +130,16 @@ class ProgrammeAssigned:
 
 
 @dataclass(frozen=True, slots=True)
+class ProgrammeShelved:
+    """A coach's programme as a sheet says it: it stands on their shelf, and nobody has it by that."""
+
+    coach: CoachId
+    programme: Programme
+
+
+@dataclass(frozen=True, slots=True)
 class SessionPlanned:
-    """What the client is asked to do on `day`: a snapshot that never changes.
+    """What the client is asked to do on `day`: a snapshot that never changes but by `PlanChanged`.
 
     `workout` is its index in the programme.
     """
@@ -142,6 +151,18 @@ class SessionPlanned:
     plan: PlannedSession
     token: str
     """Random; it stands in the card's buttons, so that old or forged ones are told apart."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlanChanged:
+    """The session stands otherwise from now on; what it was before stays in the record, and so do the sets reported.
+
+    An exercise with reported sets keeps them in `plan`.
+    """
+
+    session: SessionId
+    plan: PlannedSession
+    why: Why
 
 
 @dataclass(frozen=True, slots=True)
@@ -372,7 +393,9 @@ Fact = (
     | ReadinessAnswered
     | ReachChanged
     | ProgrammeAssigned
+    | ProgrammeShelved
     | SessionPlanned
+    | PlanChanged
     | Reported
     | ReportTakenBack
     | SessionEnded

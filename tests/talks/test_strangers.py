@@ -81,7 +81,7 @@ def test_a_button_of_somebody_else_is_like_one_that_never_was(wired: Wired, owne
 
 
 SESSION_OPS = ("set", "drop", "mini", "left", "rest", "skip", "load", "undo", "end", "felt", "did", "move", "skipday")
-OWN_LISTS = ("c.ask", "c.set", "c.cancel", "c.clients", "c.digest")
+OWN_LISTS = ("c.ask", "c.set", "c.cancel", "c.clients", "c.digest", "c.prog", "c.tmpl", "c.sheet", "c.giveall")
 """About nobody: the coach's own settings and lists, whatever a button names."""
 CLIENT_OPS = tuple(op for op in COACH_TAPS if op not in OWN_LISTS)
 
@@ -102,6 +102,9 @@ def test_every_operation_about_somebodys_things_asks_whose_they_are(wired: Wired
             "score": "7",
             "c.pick": "100000",
             "c.handled": "s1",
+            "c.light": "2027-01-11:1",
+            "c.auto": "1:5",
+            "c.yes": "s1",
         }
         for who in (BO, OTHER_COACH, DANA, EVE, STRANGER):
             for ref in sorted(refs - mine):

@@ -100,14 +100,6 @@ toast-started = Sessions of { $name } start
 coach-started = Sessions of { $name } start.
 started-by-coach = { $coach } says you are ready: your sessions start on your next training day.
 
-programme-title = <b>{ $title }</b>
-programme-note = { $note }
-programme-workout = <b>{ $title }</b>: { $sets } sets, about { $minutes } min
-programme-exercise = { $name }, { $count ->
-    [one] one set
-   *[other] { $count } sets
-    }
-programme-give = Give it to:
 programme-given = { $name } has “{ $title }” now. The next session goes out on their next training day.
 toast-given = { $name } has it
 programme-yours = { $coach } gives you <b>{ $title }</b>. Your workouts, in turn:
