@@ -24,11 +24,15 @@ PHRASES: dict[Kind, str] = {
         "on time; in total control; over all"
     ),
     Kind.X: ("x; by; ×"),
-    Kind.FOR: ("for; for a set of; for a; for an"),
+    Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
     Kind.WITH: ("with; w; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
-    Kind.THEN: ("then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"),
+    Kind.THEN: (
+        "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
+        "without rest; without rest; "
+        "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
+    ),
     Kind.OR: ("or"),
     Kind.TO: ("to; until; till; through"),
     Kind.KG: (
@@ -37,6 +41,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.LB: ("lb; lbs; pound; pounds; lbz; lb s; #; ibs; libs; pounders; ponds; pouns"),
     Kind.REPS: (
+        "wdh; wiederholungen; wiederholung; repeticiones; repeticion; repeticoes; ripetizioni; powtorzen; powtorzenia; "
+        "herhalingen; tekrar; toistoa; toistot; gentagelser; repetisjoner; repetitioner; opakovani; "
         "pieces; piece; repeats; pcs; repetitons; rep; reps; repetition; repetitions; resp; rpes; reos; repss; rps; "
         "repts; repes; wraps; raps; times each; reps each time; reps a set; rep s; good reps; clean reps; full reps; "
         "solid reps; strict reps; more reps; reps per set; reps every set; total reps"
@@ -72,6 +78,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.PAIR: ("pair of; a pair of; two of the"),
     Kind.EACH: (
+        "p / leg; p / side; p / arm; p / foot; "
         "each; ea; / side; / leg; / arm; / foot; per side; per leg; per arm; each side; each leg; each arm; a side; a "
         "leg; an arm; both sides; both legs; both arms; each way; per foot; either side; on each side; on each leg; "
         "on each arm; on both sides; on both legs; on both arms; e / s; ea side; ea leg; ea arm; es; every side; / "
@@ -122,6 +129,12 @@ PHRASES: dict[Kind, str] = {
         "bar; the bar; just the bar; bar only"
     ),
     Kind.DROP: (
+        "ripped a plate off; ripped a plate off each side; ripped a plate; stripped a plate; stripped a plate off; "
+        "stripped a plate off each side; took a plate off; took a plate off each side; pulled a plate; pulled a "
+        "plate off; pulled a plate off each side; dropped a plate; took some weight off; took weight off; took "
+        "some off; stripped some off; stripped some weight off; stripped weight off; stripped it; stripped it "
+        "down; moved the pin up; pulled the pin up; moved the pin; a plate off; a plate off each side; lost a "
+        "plate; stripped some plates; stripped the plates; "
         "drop; drops; dropset; dropsets; drop set; drop sets; dropped to; drop to; drop down to; dropped down to; "
         "dropping to; dropped; strip to; stripped to; stripped down to; then drop; then dropped; then dropped to; and "
         "dropped to; and drop; and drop to; drop it to; dropped it to; drop was; drop set was; drop set at; drop at; "
@@ -151,6 +164,7 @@ PHRASES: dict[Kind, str] = {
         "working"
     ),
     Kind.RPE: (
+        "rpes; rpes of; rpes were; the rpes were; "
         "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; "
         "effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about "
         "rpe; around rpe; rpe roughly; at about rpe; maybe rpe; say rpe; probably rpe; like rpe; call it rpe; felt "
@@ -218,6 +232,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (
+        "both rounds; all rounds; every round; each round; all three rounds; all 3 rounds; "
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
         "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
@@ -302,6 +317,8 @@ PHRASES: dict[Kind, str] = {
         "done; thats the whole session; that was everything; that was all"
     ),
     Kind.UNDONE: (
+        "thats it so far; thats all so far; thats me so far; so far; thats it up to now; thats it for the moment; "
+        "thats all for now; thats all up to now; thats all for the moment; thats me up to now; "
         "not done; not done yet; not finished; not finished yet; almost done; nearly done; when im done; once im "
         "done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im "
         "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
@@ -337,7 +354,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.ASKING: (
         "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
-        "idea what to; no clue how to; no idea how to; not a clue what to; can you shorten; any pointers; "
+        "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
         "any suggestions; any pointers on; "
         "should i; shall i; can i; could i; may i; do i; am i; is it ok; is it okay; is it fine; is it alright; is it "
         "better; is it too; is it worth; is that ok; is that okay; is that enough; is that good; is that too; is that "
@@ -446,6 +463,8 @@ PHRASES: dict[Kind, str] = {
         "that by mistake; wrong chat; wrong person; wrong number; didnt mean to send that; didnt mean to send"
     ),
     Kind.OTHERPERSON: (
+        "the trainer; a trainer; trainer; the pt; some pt; another coach; the instructor; told him; told her; the "
+        "front desk; "
         "my mate; my friend; my brother; my gym partner; my partner; my training partner; this guy; some guy; a guy; "
         "the guy; guy next to me; the guy next to me; someone; somebody; he; she; they; my wife; my husband; my "
         "buddy; my dad; my son; my daughter; my girlfriend; my boyfriend; the dude; some dude; a bloke; some bloke; "
@@ -455,6 +474,11 @@ PHRASES: dict[Kind, str] = {
         "coworker; my flatmate; my roommate; my spotter; big lad; big guy; somebody else; someone else"
     ),
     Kind.OTHERTIME: (
+        "my heaviest pair; heaviest pair; the heaviest pair; heaviest dumbbell; my heaviest dumbbell; heaviest "
+        "dumbbells; my heaviest dumbbells; heaviest kettlebell; my heaviest kettlebell; heaviest bell; lightest "
+        "pair; lightest dumbbell; the lightest pair; heaviest plates; only have up to; we only have up to; only "
+        "goes up to; only go up to; tops out at; top out at; maxes out at; stack ends at; stops at; the heaviest "
+        "here; heaviest they have; heaviest weight i have; "
         "expected; expecting; i expected; was expecting; pb was; pr was; max is; max was; 1rm; my 1rm; one rep max; "
         "my max; aimed; aimed for; aiming at; was after; next set; next time; next week; next session; tomorrow; "
         "tmrw; tomorow; will; ill; gonna; going to; going for; go for; want to; wanna; hope; hoping; hope to; aim; "

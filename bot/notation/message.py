@@ -4,11 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 
+from bot.notation.accounts import unaccounted
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
 from bot.notation.corrections.amends import amend
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
+from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
@@ -21,6 +23,7 @@ from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
 from bot.notation.reports import Reporting
+from bot.notation.restated import goes_beyond, taken_back
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
 from bot.notation.segments import EDGES, NUMBERS
@@ -88,14 +91,21 @@ class Reader:
         marks = marks_of_sets(masked(marks, mentioned), hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)
-        marks = masked(marks, talk)
+        marks = masked(marks, talk | taken_back(marks))
         reporting = Reporting(draft)
+        told: list[Mark] = []
         for piece in split_pieces(marks):
             if draft.ask is not None:
                 break
+            piece, each = split_efforts(piece)  # noqa: PLW2901
             left = amend(draft, piece)
+            told += left
             if left and draft.ask is None:
                 reporting.read_piece(left)
+            if each is not None and draft.ask is None:
+                rate_each(draft, each, piece)
+        if draft.reports and not draft.is_decided:
+            unread = unread or unaccounted(told, record.told) or goes_beyond(told, record)
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))
         return marks

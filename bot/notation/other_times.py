@@ -48,6 +48,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     hoping = marks[place].text.split()[-1] in _HOPED
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
+        if mark.kind is Kind.FILL and not mark.text.isalnum() and marks[place].kind is Kind.OTHERTIME:
+            break
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
         if (
             marks[place].kind is Kind.OTHERTIME
@@ -76,6 +78,8 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
             following = marks[at + 1].kind if at + 1 < len(marks) else None
             if following in (Kind.METRES, Kind.M):
+                return {place}
+            if marks[place].text.startswith("arriv") and marks[at - 1].kind is not Kind.AT:
                 return {place}
             if following is Kind.SLASH and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
                 reached |= {at + 1, at + 2}

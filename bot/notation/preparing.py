@@ -8,9 +8,11 @@ from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.clauses import part_of
 from bot.notation.denials import without_denied_warmups
+from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.names import session_index
+from bot.notation.ordered import ordered
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
@@ -20,6 +22,8 @@ from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
 from bot.notation.trade import with_lone_names
+
+_TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +46,9 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
     }
     hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
+    hurt |= {
+        p for p in range(len(marks) - 1) if marks[p].kind is Kind.NUM and p + 1 in hurt and marks[p + 1].kind in _TIMES
+    }
     hurt |= counted_hurts(marks, hurt)
     hurt |= bare_after(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
@@ -50,8 +57,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
-    named = with_lone_names(without_denied_warmups(masked(marks, _confirmed(marks))))
-    told = number_lines(without_ratings(_repeats(with_differences(with_asides(named))), hurts))
+    named = with_lone_names(without_denied_warmups(ordered(masked(marks, _confirmed(marks)))))
+    told = with_joined_halves(number_lines(without_ratings(_repeats(with_differences(with_asides(named))), hurts)))
     return masked(told, _was_meant(told)) if is_first else told
 
 

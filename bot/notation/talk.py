@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, beside, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -56,9 +56,21 @@ def _is_tied(marks: Sequence[Mark], place: int) -> bool:
     before, after = beside(marks, place, -1), beside(marks, place, 1)
     if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
         return True
-    if _is_of_set(marks, place):
+    if _is_of_set(marks, place) or continues_list(marks, place) or _is_reached(marks, place):
         return True
     return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
+
+
+def _is_reached(marks: Sequence[Mark], place: int) -> bool:
+    """`went up to 110`, `dropped down to 50`, `i arrive only to 10`: a load or repetitions that were come to."""
+    said = [m.text for m in marks[max(0, place - 4) : place]]
+    if said[-1:] == ["to"] and _COMING & set(said):
+        return True
+    at = place - 1
+    while at >= 0 and marks[at].text in ("the", "only", "just"):
+        at -= 1
+    _, end = part_of(marks, place)
+    return at >= 0 and marks[at].text in _DONE and all(m.kind is Kind.FILL for m in marks[place + 1 : end])
 
 
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
@@ -71,6 +83,17 @@ def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
     start, _ = part_of(marks, place)
     staged = any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])
     return staged and marks[place - 1].kind is Kind.WAS
+
+
+def _is_went_to(marks: Sequence[Mark], place: int) -> bool:
+    """`went up to 85`, `bailed after 6`: a load that was gone to, or repetitions that were ended after."""
+    if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD:
+        return False
+    before = [m.text for m in marks[max(0, place - 2) : place]]
+    if before[-1:] == ["after"]:
+        return before[0] in ("bailed", "stopped", "quit", "ended", "racked", "stop", "gave up", "done")
+    gone = ("up", "down", "back", "moved", "went", "jumped", "bumped", "over", "straight", "move", "switched")
+    return before[-1:] == ["to"] and len(before) == 2 and before[0] in gone
 
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
@@ -108,6 +131,8 @@ _TIED = frozenset(
      Kind.MINUS, Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.FEELS, Kind.PAIR, Kind.WROTE, Kind.ORD)
 )  # fmt: skip
 """Kinds which beside a number make it a set's."""
+_COMING = frozenset(words("up down went moved bumped jumped dropped increased got arrive arrived came reached made"))
+_DONE = frozenset(words("got did managed"))
 _LAST_HOUR = 24
 """`gym at 7` is a time of day; a greater number after `at` is none."""
 _TALKY = frozenset(

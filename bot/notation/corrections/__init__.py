@@ -44,6 +44,9 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     if Kind.WARMUP in kinds and kinds[cue] is Kind.WAS:
         return False
+    now = marks[cue].text in ("is", "are", "its") and not any(k in telling for k in kinds)
+    if now and Kind.X in kinds[cue:]:
+        return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
     last = record.last()
     stored = [] if last is None else record.rows((last.exercise, last.set or 0))

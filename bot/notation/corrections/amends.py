@@ -8,6 +8,7 @@ from bot.notation.corrections.amending import correct
 from bot.notation.corrections.revised import apply_values
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
+from bot.notation.restated import is_called_wrong, is_of_another
 from bot.notation.said import Doubt
 from bot.notation.segments import NUMBERS
 from bot.notation.shaping import shape_marks
@@ -17,6 +18,12 @@ from bot.training.report import SetKey
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    other = is_of_another(piece)
+    if other is not None or (is_called_wrong(piece) and not any(m.kind in NUMBERS for m in piece)):
+        at = (piece[0].start, piece[-1].end)
+        if draft.record.last() is not None or other is not None:
+            draft.doubt(Doubt(AskKind.WHICH_EXERCISE if other is not None else AskKind.WHICH_SET, *at))
+        return [] if draft.ask is not None else piece
     if _takes_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
         if _corrects(draft, after):

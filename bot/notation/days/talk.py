@@ -21,6 +21,15 @@ _TELLING = frozenset(
 )
 
 
+_OPENING = frozenset(
+    words(
+        "this is these are its late one report log logs session workout sets heres here sending catching up from for",
+        "the sorry ones just numbers results a bit",
+    )
+)
+"""Words that open a report of another day."""
+
+
 def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     """Whether the day stands in talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
     first, last = places[0], places[-1]
@@ -58,7 +67,9 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     ends = (Kind.COLON, Kind.DASH, Kind.LINE)
     if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
         last += 1
-    opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= {"this", "is", "these", "are", "its"}
+    opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
+    while last + 1 < len(marks) and marks[last + 1].text in ("coach", "boss", "mate", "sorry", "btw", "pal", "chief"):
+        last += 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
     if first > 0 and last + 1 == len(marks) and marks[first - 1].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):

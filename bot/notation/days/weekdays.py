@@ -20,6 +20,8 @@ _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
+_VAGUE = ("last week", "this week", "last weeks")
+_LEADS = ("sometime", "some", "day", "earlier", "late", "back", "time", "one", "in")
 _SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
 
 
@@ -40,6 +42,10 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         if text_at(marks, end + 1) == "ago":
             exact = today - timedelta(days=2) if word == "couple" else None
             return DaySaid(exact, (place, place + 1, end, end + 1), _last(today, 4) if exact is None else ())
+    if _is_vague(marks, place):
+        led = text_at(marks, place - 1).split()[-1:]
+        first = place - 1 if led and led[0] in _LEADS else place
+        return DaySaid(None, tuple(range(first, place + 1)), _last(today, 7))
     if word == "other" and following == "day":
         return DaySaid(None, (place, place + 1), _last(today, 3))
     if words[:1] == ["weekend"] or word == "weekend":
@@ -47,6 +53,20 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if word in WEEKDAYS:
         return _weekday(marks, place, today)
     return dated(marks, place, today)
+
+
+def _is_vague(marks: Sequence[Mark], place: int) -> bool:
+    """`sometime last week`, `last week: swings 24x15`: one of several days."""
+    if marks[place].text not in _VAGUE and not (marks[place].text == "week" and text_at(marks, place - 1) == "this"):
+        return False
+    before = place - 1
+    if text_at(marks, before) == "this":
+        before -= 1
+    led = text_at(marks, before).split()[-1:]
+    heads = before < 0 or marks[before].kind in (Kind.LINE, Kind.FILL)
+    following = marks[place + 1] if place + 1 < len(marks) else None
+    opens = following is not None and (following.kind is Kind.COLON or following.text in ("session", "workout", "sesh"))
+    return bool(led and led[0] in _LEADS) or (heads and opens and "last" in marks[place].text)
 
 
 def _ago(marks: Sequence[Mark], place: int, size: int, today: date) -> DaySaid | None:
@@ -95,4 +115,6 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 
 def _starts_report(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].kind if place + 1 < len(marks) else None
+    if text_at(marks, place + 1) in ("session", "sessions", "workout", "training", "gym", "sesh"):
+        return True
     return following in (Kind.COLON, Kind.DASH, Kind.NAME, Kind.NUM, Kind.COMMA)

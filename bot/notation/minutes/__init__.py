@@ -106,6 +106,11 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     if any(m.kind is Kind.NAME for m in marks[max(0, place - 1) : place]):
         return None
     found = time_of_day(marks, place + 1)
+    then_at = place
+    if found is None and is_until and [m.text for m in marks[place + 1 : place + 2]] == ["then"]:
+        clocks = [i for i in range(place) if marks[i].kind is Kind.CLOCK]
+        found = time_of_day(marks, clocks[-1]) if clocks else None
+        then_at = clocks[-1] if clocks else place
     if found is None:
         return None
     hour, minute, half_known, end = found
@@ -117,7 +122,8 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     wait = min(ahead) - now
     if wait > timedelta(hours=6):
         return None
-    return MinutesSaid(Decimal(int(wait.total_seconds() // 60)), tuple(range(place, end)))
+    places = tuple(range(min(then_at, place), max(end, place + (2 if then_at < place else 0))))
+    return MinutesSaid(Decimal(int(wait.total_seconds() // 60)), places)
 
 
 def _part_words(marks: Sequence[Mark], place: int) -> list[str]:

@@ -32,11 +32,20 @@ def time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] | 
             if "." not in mark.text or len(mark.text.split(".")[1]) != 2 or minute > 59 or hour > 23:
                 return None
             return _half_of_day(marks, at + 1, hour, minute)
+        after = marks[at + 1] if at + 1 < len(marks) else None
+        spoken = after is not None and after.kind is Kind.NUM and after.text.isalpha() and mark.text.isalpha()
+        if spoken and after is not None and after.value is not None and mark.value <= 12 and 10 <= after.value <= 59:
+            return _half_of_day(marks, at + 2, int(mark.value), int(after.value))
         if mark.value <= 23:
             return _half_of_day(marks, at + 1, int(mark.value), 0)
-        if 100 <= mark.value <= 2359 and mark.value % 100 < 60 and len(mark.text) in (3, 4):
+        if 100 <= mark.value <= 2359 and mark.value % 100 < 60 and _is_of_clock(mark):
             return _half_of_day(marks, at + 1, int(mark.value) // 100, int(mark.value) % 100)
     return None
+
+
+def _is_of_clock(mark: Mark) -> bool:
+    """`1830`, or `five thirty` as it is said."""
+    return len(mark.text) in (3, 4) or (bool(mark.parts) and " " in mark.text)
 
 
 def _hour(marks: Sequence[Mark], at: int, minutes: int) -> tuple[int, int, bool, int] | None:

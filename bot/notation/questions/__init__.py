@@ -81,6 +81,14 @@ _ANYWHERE = (
     "dont know if",
     "dont know what",
     "dont know whether",
+    "can you",
+    "could you",
+    "will you",
+    "ok if",
+    "okay if",
+    "is it cool if",
+    "any pointers",
+    "any suggestions",
 )
 """Openings that open a question in the middle of a clause too."""
 

@@ -31,6 +31,9 @@ def dropped(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         kind = mark.kind
+        lighter = any(m.kind is Kind.DROP for m in out[-5:])
+        if kind is Kind.MORE and lighter and is_number(mark_at(marks, place - 1)):
+            continue
         counted = len(out) < 2 or out[-2].kind not in LINKS
         if kind is Kind.MINI and mark.text.endswith(" of") and out and out[-1].kind is Kind.NUM and counted:
             count = out.pop()
@@ -43,6 +46,9 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             and is_number(mark_at(marks, place + 2))
         )
         trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1) and not leads
+        if trailing and kind is Kind.DROP and _is_done(mark) and _continues(marks, place + 1):
+            out.append(mark)
+            continue
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
             continue
@@ -68,6 +74,17 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+def _is_done(mark: Mark) -> bool:
+    """Whether the words say that weight was taken off."""
+    return bool({"plate", "off", "pin", "plates", "stripped"} & set(mark.text.split()))
+
+
+def _continues(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `and` or a comma and a number follow: `stripped a plate and got 9`."""
+    joined = kind_at(marks, place) in (Kind.AND, Kind.COMMA, Kind.THEN)
+    return joined and (is_number(mark_at(marks, place + 1)) or kind_at(marks, place + 1) is Kind.ANOTHER)
 
 
 def _reaches(marks: Sequence[Mark], place: int) -> bool:

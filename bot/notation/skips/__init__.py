@@ -77,9 +77,10 @@ _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, K
 
 
 def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
-    """Whether `both` or `all` stands before a name."""
+    """Whether `both` or `all` stands before a name, or `both kinds` after what skips it."""
     place = next(i for i, m in enumerate(marks) if m is name)
-    return any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
+    after = [m.text.split()[:1] for m in marks[place + 1 : place + 5]]
+    return ["both"] in after or any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
 
 
 def _after_name(marks: Sequence[Mark], place: int) -> bool:

@@ -1,0 +1,101 @@
+"""Efforts told set by set: `the three sets were rpe 8, 9 and 10`, `60: 5 5 5 rpe 7 8 9`."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.notation.answer import AskKind, Source, Span
+from bot.notation.draft import Draft
+from bot.notation.grounds import Ground, Told
+from bot.notation.kinds import Kind
+from bot.notation.said import Doubt
+from bot.notation.tokens import Mark
+from bot.training.report import SetKey, Stage
+
+_BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
+_COUNTED = (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.RPE, Kind.RIR, Kind.SETS, Kind.WITH, Kind.S,
+            Kind.LEFT, Kind.RIGHT, Kind.TANK, Kind.COLON, Kind.SLASH, Kind.DASH, Kind.OR)  # fmt: skip
+"""Kinds after a number that make it no effort."""
+_EASIEST, _HARDEST = 5, 10
+_SURE = 3
+"""So many efforts, none easier than the one before, beside sets in the same sentence are one each."""
+
+
+@dataclass(frozen=True, slots=True)
+class EffortsEach:
+    """Repetitions in reserve, one a set in order, each with where it stands; and where they stand together."""
+
+    efforts: tuple[tuple[Decimal, Span], ...]
+    at: Span
+
+
+def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
+    """The piece without efforts that are told one a set, and those; as it is where there are none."""
+    for place, mark in enumerate(piece):
+        if mark.kind is not Kind.RPE:
+            continue
+        places = _listed(piece, place + 1)
+        values = [piece[i].value or Decimal(0) for i in places]
+        if len(values) < 2 or not all(_EASIEST <= v <= _HARDEST for v in values):
+            continue
+        rest = [*piece[:place], *piece[places[-1] + 1 :]]
+        beside = _tells_sets(rest)
+        if beside and (len(values) < _SURE or values != sorted(values)):
+            continue
+        efforts = tuple((10 - v, (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
+        said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
+        return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
+    return piece, None
+
+
+def _listed(piece: Sequence[Mark], at: int) -> list[int]:
+    """The places of the bare numbers of a list."""
+    places: list[int] = []
+    while at < len(piece):
+        if piece[at].kind is Kind.NUM:
+            following = piece[at + 1] if at + 1 < len(piece) else None
+            if following is not None and following.kind in _COUNTED and following.text not in ("on", "on the"):
+                return []
+            places.append(at)
+        elif piece[at].kind not in _BETWEEN and piece[at].kind is not Kind.WAS:
+            break
+        at += 1
+    return places
+
+
+def _tells_sets(rest: Sequence[Mark]) -> bool:
+    """Whether numbers are left that do more than say how many sets there were."""
+    numbers = [m for m in rest if m.kind in (Kind.NUM, Kind.BODY, Kind.SAME)]
+    counts = any(m.kind in (Kind.SETS, Kind.SET, Kind.ALL) for m in rest)
+    return len(numbers) > 1 or (len(numbers) == 1 and not counts)
+
+
+def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
+    """Gives each set its effort, where there are as many sets; else asks."""
+    record = draft.record
+    named = next((m.names[0] for m in piece if m.kind is Kind.NAME and len(m.names) == 1), None)
+    place = named if named is not None else record.last_exercise
+    last = record.last(place)
+    if last is None:
+        return
+    keys = _keys(record.told, last.exercise) or [
+        (p.exercise, p.set) for p in record.stored if p.exercise == last.exercise and p.set is not None
+    ]
+    keys = list(dict.fromkeys(keys))
+    if len(keys) != len(said.efforts):
+        draft.doubt(Doubt(AskKind.EFFORT, *said.at))
+        return
+    for key, (rir, at) in zip(keys, said.efforts, strict=True):
+        record.change(key, lambda rows, rir=rir, at=at: [_rated(t, rir, at) for t in rows])  # type: ignore[misc]
+    draft.note_replaced(said.at)
+
+
+def _keys(told: Sequence[Told], exercise: str) -> list[SetKey]:
+    return [(t.row.exercise, t.row.set) for t in told if t.row.exercise == exercise and t.row.set is not None]
+
+
+def _rated(told: Told, rir: Decimal, at: Span) -> Told:
+    if told.row.stage is not Stage.WORK:
+        return told
+    ground = Ground(Source.SAID, at)
+    return replace(told, row=replace(told.row, rir=rir), grounds=replace(told.grounds, effort=ground))

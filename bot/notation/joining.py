@@ -1,0 +1,109 @@
+"""Sentences that are halves of one report, joined: `Squat. 155. 5 5 5`, `ten reps. sixty.`, `the minis!! 4 4 2`.
+
+The mark between two halves becomes what joins them; what is told twice over (`x2... x3!`) keeps its last telling.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from bot.notation.kinds import Kind
+from bot.notation.masking import masked
+from bot.notation.tokens import Mark
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_PLAIN = frozenset((Kind.FILL, Kind.NUM, Kind.REPS, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.EACH, Kind.THEN))
+"""Kinds of a sentence that is nothing but repetitions."""
+_UNITS = (Kind.KG, Kind.LB)
+_LEAST = 12
+"""A smaller number with repetitions in the next sentence is no load for certain."""
+Sentence = tuple[int, int]
+"""From a place to another, without the mark that ends it."""
+
+
+def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with halves of one report joined."""
+    out = list(masked(marks, _told_again(marks)))
+    parts = _sentences(out)
+    for one, two in pairwise(parts):
+        join = _join(out, one, two)
+        if join is None:
+            continue
+        for place in range(two[0], two[1]):
+            if join is Kind.WITH and out[place].kind in (Kind.AT, Kind.WITH):
+                out[place] = replace(out[place], kind=Kind.FILL)
+        for place in range(one[1], two[0]):
+            kind = join if place == one[1] else Kind.FILL
+            out[place] = replace(out[place], kind=kind, text=kind.value.lower(), tight=False)
+    return out
+
+
+def _sentences(marks: Sequence[Mark]) -> list[Sentence]:
+    """Where the sentences stand that a full stop (or several) parts; not over lines and questions."""
+    found: list[Sentence] = []
+    start = 0
+    for place, mark in enumerate([*marks, Mark(Kind.STOP, "", 0, 0)]):
+        if mark.kind in _ENDS:
+            if place > start:
+                found.append((start, place))
+            start = place + 1
+    return found
+
+
+def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
+    """What joins two sentences, if they are halves."""
+    between = marks[one[1] : two[0]]
+    first = [m for m in marks[one[0] : one[1]] if m.kind is not Kind.FILL]
+    second = [m for m in marks[two[0] : two[1]] if m.kind is not Kind.FILL]
+    if not first or not second or any(m.kind is not Kind.STOP for m in between):
+        return None
+    if first[-1].kind in (Kind.MINI, Kind.DROP) and not _numbers(first) and second[0].kind is Kind.NUM:
+        return Kind.COLON
+    if _is_load_alone(first) and _is_repetitions(second):
+        load = _numbers(first)[0].value or 0
+        smaller = all(m.value is not None and m.value < load for m in _numbers(second))
+        return Kind.COLON if smaller and load >= _LEAST else None
+    if any(m.kind is Kind.NAME for m in second):
+        return None
+    if any(m.text == "still" for m in marks[two[0] : two[1]]):
+        alone = _is_load_alone([m for m in second if m.kind not in (Kind.AT, Kind.WITH)])
+        return Kind.WITH if alone and _numbers(first) and not _has_load(first) else None
+    if not _is_load_alone(second):
+        return None
+    counted = first[-1].kind is Kind.REPS or (first[-1].kind is Kind.NUM and second[-1].kind in _UNITS)
+    return Kind.AT if counted and not _has_load(first) and len(_numbers(first)) == 1 else None
+
+
+def _numbers(marks: Sequence[Mark]) -> list[Mark]:
+    return [m for m in marks if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD)]
+
+
+def _has_load(marks: Sequence[Mark]) -> bool:
+    return any(m.kind in (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.BODY, *_UNITS) for m in marks)
+
+
+def _is_load_alone(said: Sequence[Mark]) -> bool:
+    """Whether marks are one number, with its name or unit: `squat 155kg`."""
+    kinds = [m.kind for m in said if m.kind not in (Kind.NAME, Kind.COLON)]
+    return kinds[:1] == [Kind.NUM] and all(k in (*_UNITS, Kind.S, Kind.HAND) for k in kinds[1:])
+
+
+def _is_repetitions(said: Sequence[Mark]) -> bool:
+    return said[0].kind is Kind.NUM and all(m.kind in _PLAIN for m in said) and said[-1].kind is not Kind.THEN
+
+
+def _told_again(marks: Sequence[Mark]) -> set[int]:
+    """The first telling of how many sets: the `x2` of `60x5 x2... x3!`, and `did three of them` after it."""
+    out: set[int] = set()
+    for place in range(3, len(marks) - 3):
+        if [m.kind for m in marks[place : place + 2]] != [Kind.X, Kind.NUM] or marks[place - 2].kind is not Kind.X:
+            continue
+        at = place + 2
+        while at < len(marks) and marks[at].kind is Kind.STOP:
+            at += 1
+        if at - place < 4 or [m.kind for m in marks[at : at + 2]] != [Kind.X, Kind.NUM]:
+            continue
+        out |= set(range(place, at))
+        count = marks[at + 1].value
+        out |= {i for i in range(at + 2, len(marks) - 1) if marks[i].value == count and marks[i + 1].text == "of"}
+    return out

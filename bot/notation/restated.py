@@ -1,0 +1,87 @@
+"""What a message takes back in its own words without saying which: told again in full, or another exercise's.
+
+Where the later telling is whole, the earlier one has no bearing; where sets go beyond the plan after a word that takes
+something back, what was meant is asked about.
+"""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.segments import NUMBERS
+from bot.notation.tokens import Mark
+
+_TAKING_BACK = (Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.NO)
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "miscounted", "i miscounted", "miscount",
+                    "misread", "lost count"])  # fmt: skip
+
+
+def taken_back(marks: Sequence[Mark]) -> set[int]:
+    """The places of what a later telling takes the place of."""
+    return _of_another(marks) | _counted_again(marks)
+
+
+def _of_another(marks: Sequence[Mark]) -> set[int]:
+    """`row 30x12, no wait that was the chest press. so chest press 30x12`: what was told of the wrong exercise."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NAME or not _is_taken_for(marks, place):
+            continue
+        again = [
+            i for i, m in enumerate(marks[place + 1 :], place + 1) if m.kind is Kind.NAME and m.names == mark.names
+        ]
+        numbered = any(m.kind in NUMBERS for i in again for m in marks[i + 1 : i + 3])
+        start = max((i for i in range(place) if marks[i].kind in _ENDS), default=-1) + 1
+        if numbered:
+            return set(range(start, place + 1))
+    return set()
+
+
+def _is_taken_for(marks: Sequence[Mark], place: int) -> bool:
+    """`no wait that was the` before a name that ends its part."""
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
+    before = [m for m in marks[max(0, place - 5) : place] if m.kind is not Kind.FILL]
+    return ends and bool(before) and before[-1].kind is Kind.WAS and any(m.kind in _TAKING_BACK for m in before[:-1])
+
+
+def _counted_again(marks: Sequence[Mark]) -> set[int]:
+    """`9... 10! 10. counted wrong`: of such bare numbers all but the last, and the words that say so."""
+    cue = next((i for i, m in enumerate(marks) if m.kind in (Kind.MEANT, Kind.SORRY) and m.text in _WRONG), None)
+    if cue is None or any(m.kind in NUMBERS for m in marks[cue:]):
+        return set()
+    said: list[int] = []
+    at = cue - 1
+    while at >= 0 and marks[at].kind in (Kind.NUM, Kind.STOP, Kind.FILL, Kind.COMMA, Kind.NO, Kind.SORRY):
+        if marks[at].kind is Kind.NUM:
+            parted = any(m.kind is Kind.STOP for m in marks[at + 1 : (said[-1] if said else cue) + 1])
+            if not parted:
+                break
+            said.append(at)
+        at -= 1
+    return set(range(said[-1], said[0])) | {cue} if len(said) > 1 else set()
+
+
+def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
+    """The word that takes something back, where sets that are kept go beyond the plan."""
+    cue = next((m for m in marks if m.kind in (Kind.SORRY, Kind.MEANT)), None)
+    planned = {e.name: len(e.sets) for e in record.exercises}
+    beyond = any((row.set or 0) > planned[row.exercise] for row in record.said)
+    return cue if beyond else None
+
+
+def is_called_wrong(piece: Sequence[Mark]) -> bool:
+    """`that last set isn't right`: a stored set is wrong, and what it was is not said."""
+    wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in piece)
+    told = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in piece)
+    return wrong and told
+
+
+def is_of_another(piece: Sequence[Mark]) -> Mark | None:
+    """The name in `no, that was the chest press`, without sets of its own."""
+    if any(m.kind in NUMBERS for m in piece):
+        names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME]
+        last = names[-1] if names else None
+        tail = last is not None and not any(m.kind in NUMBERS for m in piece[last:])
+        return piece[last] if tail and last is not None and _is_taken_for(piece, last) else None
+    return next((m for i, m in enumerate(piece) if m.kind is Kind.NAME and _is_taken_for(piece, i)), None)
