@@ -7,9 +7,9 @@ from bot.notation.hurt.links import side_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers
-from bot.notation.hurt.places import Tissue
+from bot.notation.hurt.places import HEADS, Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scores import ABOUT, Score
+from bot.notation.hurt.scores import ABOUT, Score, says_when
 from bot.notation.hurt.sign import Sign
 from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Kind
@@ -19,6 +19,7 @@ from bot.training.report import Side
 SEVERE = 7
 """A headache from this score is severe: the cut point of Serlin et al. 1995 (Pain 61:277-284)."""
 _TO_SCORE = ABOUT | word_set("went gone maybe felt feels")
+_NUMERALS = word_set("one two three four five six seven eight nine ten")
 _FAR_PLAIN, _FAR_BARE = 14, 9
 """Tokens over which a score out of ten, and a bare number, still belong to a hurt."""
 
@@ -55,7 +56,7 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
 
 
 def _severe_headache(claim: Claim) -> Claim:
-    head = claim.spot is not None and claim.spot.place.name == "head"
+    head = claim.spot is not None and claim.spot.place.name in HEADS
     return replace(claim, urgent=True) if head and claim.score and claim.score.value >= SEVERE else claim
 
 
@@ -78,7 +79,8 @@ def _scored_place(scene: Passage, score: Score) -> Spot | None:
     """The place that a score is of where no cue is said: `knee's at 5 out of 10`, `3/10 knee`."""
     here = [s for s in scene.spots if scene.same_sentence(s.first, score.first)]
     for spot in reversed(here):
-        if 0 <= score.first - spot.end <= (6 if score.plain else 5):
+        compared = any(spot.end <= m.first < score.first for m in scene.of(Cue.PAST))
+        if 0 <= score.first - spot.end <= (9 if compared else 6 if score.plain else 5):
             return spot if _is_scored(scene, spot, score) else None
     ahead = [s for s in here if 0 <= s.first - score.end <= 3]
     return ahead[0] if ahead and score.plain else None
@@ -93,7 +95,11 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
         return False
     if score.plain:
         return True
-    bare = all(scene.word(i) in _TO_SCORE or scene.tokens[i].kind is Kind.NUMBER for i in between)
+    then = {i for m in scene.of(Cue.PAST, Cue.NOW) for i in range(m.first, m.end)}
+    bare = all(
+        scene.word(i) in _TO_SCORE or i in then or scene.tokens[i].kind is Kind.NUMBER or scene.word(i) in _NUMERALS
+        for i in between
+    )
     weighed = not spot.place.plural or scene.word(score.first - 1) == "a"
     return bare and weighed and spot.place.tissue is not Tissue.MUSCLE
 
@@ -124,7 +130,8 @@ def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
         return None
     if not score.plain:
         between = range(high + 1, score.first)
-        if (not ahead and distance) or any(m.first in between for m in scene.of(Cue.GOVERNS)):
+        measures = [m for m in scene.of(Cue.GOVERNS) if m.first in between and not says_when(scene, m.first)]
+        if (not ahead and distance) or measures:
             return None
     return distance + 6 * apart + (0 if ahead else 2)
 
@@ -133,6 +140,8 @@ def _supersedes(scene: Passage, new: Score, old: Score) -> bool:
     """`from 6 to 3` is 3; what was last week's gives way; else the higher."""
     if _earlier(scene, old) is not _earlier(scene, new):
         return _earlier(scene, old)
+    if "from" in scene.words(old.end, new.first):
+        return False
     words = scene.words(old.first - 1, new.first)
     if words & {"to", "now", "down", "gone"} and "and" not in words:
         return True

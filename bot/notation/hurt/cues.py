@@ -6,6 +6,8 @@ from enum import Enum
 class Cue(Enum):
     """One kind of meaning that a word or a phrase can carry. The phrases stand in `bot.notation.hurt.phrases`."""
 
+    __hash__ = object.__hash__
+
     # Hurt
     PAIN = "pain"
     HURT = "hurt"
@@ -28,6 +30,8 @@ class Cue(Enum):
     TIGHT = "tightness"
     PRESSURE = "pressure, squeezing"
     FAINT = "fainting or near it"
+    PALE = "pale, ringing ears, cold sweat"
+    LAID_DOWN = "had to lie down"
     BREATHLESS = "breath that does not come"
     WINDED = "out of breath"
     HEADACHE = "headache"
@@ -38,13 +42,18 @@ class Cue(Enum):
     DEAD = "dead"
     WEAK = "weakness"
     NO_STRENGTH = "loss of strength"
+    LIMP = "a limb that hangs, drags, lets go"
+    DROPS = "things dropped"
     DROOP = "drooping, slurring"
     CONTROL = "loss of bladder or bowel control"
+    WET = "wet clothes"
+    UNNOTICED = "without noticing"
     SADDLE = "saddle region"
     POP = "a pop"
     NO_FUNCTION = "loss of function"
     GAVE_WAY = "gave way"
     SWOLLEN = "swelling"
+    THICK = "thicker than it was"
     HOT = "heat, redness"
     URINE = "urine"
     DARK = "dark colour"

@@ -1,13 +1,13 @@
 """Whether each cue is the client's pain now, and why. In doubt it is."""
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.links import places_of
+from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.over import gone, long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, hypothetical, laughed
-from bot.notation.hurt.placed import bare_reasons, judge_placed
+from bot.notation.hurt.placed import bare_reasons, judge_placed, likened
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.soreness import (
@@ -17,7 +17,7 @@ from bot.notation.hurt.soreness import (
     is_hyperbole,
     is_soreness,
 )
-from bot.notation.hurt.spots import Spot, implied
+from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.verdict import Hurt, Judged, Verdict
 
 _JUDGED = (
@@ -34,13 +34,15 @@ def judge_hurts(scene: Passage) -> list[Hurt]:
     """Every cue of hurt with its verdict; last the places that stand alone as the reason for cutting short."""
     judged = [_judge(scene, m) for m in scene.of(*_JUDGED)]
     why = "a place alone as the reason for cutting short"
-    return judged + [Hurt(m, spot, Verdict.PAIN, why) for m, spot in bare_reasons(scene)]
+    alone = [Hurt(m, spot, Verdict.PAIN, why) for m, spot in bare_reasons(scene)]
+    like = [Hurt(m, spot, Verdict.PAIN, "likened to something that is not well") for m, spot in likened(scene)]
+    return judged + like + alone
 
 
 def _judge(scene: Passage, mark: Mark) -> Hurt:
     spot = next(iter(places_of(scene, mark)), None)
     if mark.place is not None and (spot is None or mark.place.tissue is Tissue.ORGAN):
-        spot = implied(mark)
+        spot = head_of(scene, mark)
     verdict, why = _scoped(scene, mark, spot) or _by_cue(scene, mark, spot)
     return Hurt(mark, spot, verdict, why)
 

@@ -6,14 +6,16 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
-from bot.notation.hurt.places import VAGUE
+from bot.notation.hurt.places import HEADS, SURFACE, VAGUE
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import SIDES, Spot
+from bot.notation.hurt.spots import SIDES, Spot, implied
 from bot.notation.hurt.tokens import Gap, Kind
 from bot.training.report import Side
 
 FAR = 16
 """The dearest link that still holds, in tokens and penalties."""
+_NEARER = 4
+"""What a word such as `in` right after the cue takes off a price."""
 _CHAIN = word_set(
     """
     and & or my the n plus a bit both on in left right of side lower upper around also into to
@@ -22,7 +24,7 @@ _CHAIN = word_set(
 _LEADS = word_set(
     """
     in on at of around behind under to down across by near inside my along through into up above below over round
-    from the
+    from the off against
     """
 )
 _RIVALS = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.BURN, Cue.GOOD, Cue.FINE)
@@ -33,18 +35,35 @@ def places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     return scene.once("places", mark, lambda: _places_of(scene, mark))
 
 
+def head_of(scene: Passage, mark: Mark) -> Spot | None:
+    """The place that a cue means by itself, by the name said for it: `pain in my temple`."""
+    inside = [s for s in scene.spots if mark.first <= s.first < mark.end and s.place.name in HEADS]
+    return inside[0] if inside else implied(mark)
+
+
 def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     close = [s for s in scene.spots if abs(s.first - mark.first) <= 2 * FAR]
     here = [s for s in close if scene.same_sentence(s.first, mark.first)]
-    priced = sorted((_price(scene, mark, s), s.first, s) for s in here)
-    if priced and priced[0][0] <= FAR:
-        return _chain(here, scene, priced[0][2], mark)
-    return _next_door(scene, mark)
+    found = _cheapest(scene, mark, here)
+    return _next_door(scene, mark) if found is None else _chain(here, scene, found, mark)
+
+
+def _cheapest(scene: Passage, mark: Mark, here: list[Spot]) -> Spot | None:
+    """The place of the least price, the first of those; nothing where all are too dear."""
+    best, found = FAR + 1, None
+    apart = sorted((max(s.first - mark.end, mark.first - s.end), s.first, s) for s in here)
+    for distance, _, spot in apart:
+        if distance - _NEARER > best:
+            break
+        price = _price(scene, mark, spot)
+        if price < best or (price == best and found is not None and spot.first < found.first):
+            best, found = price, spot
+    return found
 
 
 def _price(scene: Passage, mark: Mark, spot: Spot) -> int:
     """How far a place is from a cue: tokens between, dearer over commas, joints of speech, sets and rival cues."""
-    vague = 6 if spot.place.name in VAGUE else 0
+    vague = (10 if spot.place.name in SURFACE else 6) if spot.place.name in VAGUE else 0
     if spot.first < mark.end and mark.first < spot.end:
         return vague + (0 if spot.typed or mark.place is not None else 8)
     after = spot.first >= mark.end
@@ -67,12 +86,12 @@ def _price_after(scene: Passage, mark: Mark, spot: Spot, price: int) -> int:
     """A place after its cue wants a word that leads to it: `pain in my knee`."""
     low, high = mark.end, spot.first
     lead = scene.word(low)
-    if high > low and lead not in _LEADS and scene.word(spot.first - 1) not in _LEADS:
+    if high > low and lead not in _LEADS and not scene.words(spot.first - 3, spot.first) & _LEADS:
         price += 3
     if high == low and mark.cue not in (Cue.STRAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER):
         price += 2
     if low < high and lead in _IN:
-        price = max(1, price - 4)
+        price = max(1, price - _NEARER)
     if lead == "to" and scene.word(low + 1) not in ("the", "my"):
         price += 8
     return price
@@ -109,8 +128,18 @@ def _joined(scene: Passage, a: Spot, b: Spot, mark: Mark) -> bool:
         return False
     if not between and scene.tokens[b.first].gap is not Gap.SOFT:
         return False
+    if _set_aside(scene, a, b):
+        return False
     taken = [m for m in scene.of(*_RIVALS) if m.first != mark.first and 0 <= a.first - m.end <= 3]
     return not any(scene.same_sentence(m.first, a.first) for m in taken)
+
+
+_ASIDE = word_set("skip skipped skipping skips no without drop dropped binned cut leave leaving instead more")
+
+
+def _set_aside(scene: Passage, a: Spot, b: Spot) -> bool:
+    """`skipping calves, right calf is swollen`: the first names an exercise that is left out."""
+    return scene.soft_gaps(a.end, b.first + 1) > 0 and bool(scene.words(a.first - 4, a.first) & _ASIDE)
 
 
 def _slipped_and(word: str) -> bool:
@@ -123,11 +152,9 @@ def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
         return spot.side
     start = max(spot.end, mark.end if mark else 0)
     seen: set[Side] = set()
-    for index in range(start, min(start + 6, len(scene.tokens))):
+    for index in range(start, min(start + 9, len(scene.tokens))):
         word = scene.word(index)
-        if scene.tokens[index].gap is Gap.HARD or any(
-            s.first in (index, index + 1, index + 2) and s.place.name != "side" for s in scene.spots
-        ):
+        if scene.tokens[index].gap is Gap.HARD or not scene.begins.isdisjoint((index, index + 1, index + 2)):
             break
         if word in SIDES and _is_side(scene, index, start):
             seen.add(SIDES[word])
@@ -141,7 +168,8 @@ def _is_side(scene: Passage, index: int, start: int) -> bool:
         return True
     if before == "on" or after in ("side", "one", "sided"):
         return after != "now"
-    return index == start and scene.ends(index + 1)
+    alone = scene.ends(index + 1) and scene.ends(index - (before in ("the", "my")))
+    return alone or (index == start and scene.ends(index + 1))
 
 
 def _next_door(scene: Passage, mark: Mark) -> tuple[Spot, ...]:

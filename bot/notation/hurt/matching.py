@@ -3,7 +3,7 @@
 Words that change nothing (`FILLERS`) are stepped over inside a phrase; a phrase never crosses a full stop.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.patterns import PATTERNS, SPELLER, Pattern
@@ -34,7 +34,7 @@ class Mark:
 FILLERS = word_set(
     """
     really properly even just actually fully completely totally quite literally bloody fucking fkn proper very so
-    like kinda almost slightly a bit little now then suddenly always constantly also already all
+    like kinda almost slightly a bit little now then suddenly always constantly also already all longer anymore
     """
 )
 """Words that change nothing inside a phrase."""
@@ -44,9 +44,42 @@ _SOLID = 4
 """Letters of a telling word."""
 
 
-def _by_first() -> dict[str, list[tuple[Pattern, bool, frozenset[str] | None]]]:
-    """The patterns by the words that they may begin with, each with what lets it be passed over fast."""
-    out: dict[str, list[tuple[Pattern, bool, frozenset[str] | None]]] = {}
+@dataclass(slots=True)
+class _Opening:
+    """The patterns that may begin with a word."""
+
+    words: list[Pattern] = field(default_factory=list)
+    """Those of that one word."""
+    phrases: list[Pattern] = field(default_factory=list)
+    """Those whose second word may be left out or repeated."""
+    seconds: dict[str, list[Pattern]] = field(default_factory=dict)
+    """Those whose second word is fixed, by it."""
+    fixed: list[Pattern] = field(default_factory=list)
+    """All of these."""
+
+    def add(self, pattern: Pattern) -> None:
+        """Sort a pattern in."""
+        if pattern.is_word:
+            self.words.append(pattern)
+        elif pattern.second is None:
+            self.phrases.append(pattern)
+        else:
+            self.fixed.append(pattern)
+            for word in pattern.second:
+                self.seconds.setdefault(word, []).append(pattern)
+
+    def before(self, then: "_Typed | None") -> list[Pattern]:
+        """The phrases that the next word leaves possible."""
+        if then is None:
+            return self.phrases
+        if then.filler:
+            return self.phrases + self.fixed
+        return self.phrases + [p for word in then.sure | then.doubtful for p in self.seconds.get(word, ())]
+
+
+def _by_first() -> dict[str, _Opening]:
+    """The patterns by the words that they may begin with."""
+    out: dict[str, _Opening] = {}
     for pattern in PATTERNS:
         starts: set[str] = set()
         for element in pattern.elements:
@@ -54,11 +87,12 @@ def _by_first() -> dict[str, list[tuple[Pattern, bool, frozenset[str] | None]]]:
             if element.least:
                 break
         for word in starts:
-            out.setdefault(word, []).append((pattern, pattern.is_word, pattern.second))
+            out.setdefault(word, _Opening()).add(pattern)
     return out
 
 
 _BY_FIRST = _by_first()
+_NO_PATTERNS = _Opening()
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,21 +127,35 @@ def has_doubtful(tokens: tuple[Token, ...]) -> bool:
 def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mark]:
     """All phrases of the tables in the tokens; with `doubtful` also those hidden by a slip into another real word."""
     typed = [_typed(t, doubtful=doubtful) for t in tokens]
+    possible = _Possible(typed)
     marks: dict[tuple[int, Cue | None, str], Mark] = {}
     for first, here in enumerate(typed):
         then = typed[first + 1] if first + 1 < len(typed) and not typed[first + 1].stops else None
         for word in here.sure | here.doubtful:
-            for pattern, is_word, second in _BY_FIRST.get(word, ()):
-                if second is not None and (then is None or not (then.filler or then.fits(second))):
-                    continue
-                found = _word(here, word, first) if is_word else _longest(pattern, typed, first)
-                if found is not None:
-                    _keep(marks, first, pattern, found)
+            opening = _BY_FIRST.get(word, _NO_PATTERNS)
+            for pattern in opening.words:
+                _keep(marks, first, pattern, _word(here, word, first))
+            for pattern in opening.before(then):
+                if possible[pattern]:
+                    _keep(marks, first, pattern, _longest(pattern, typed, first))
     return sorted(marks.values(), key=lambda m: (m.first, -m.end))
 
 
-def _keep(marks: dict[tuple[int, Cue | None, str], Mark], first: int, pattern: Pattern, found: _Match) -> None:
+class _Possible(dict[Pattern, bool]):
+    """Whether all that a phrase must hold stands in the message; found out where it is first asked."""
+
+    def __init__(self, typed: list[_Typed]) -> None:
+        self._present = frozenset[str]().union(*(t.sure | t.doubtful for t in typed))
+
+    def __missing__(self, pattern: Pattern) -> bool:
+        self[pattern] = found = not any(words.isdisjoint(self._present) for words in pattern.needed)
+        return found
+
+
+def _keep(marks: dict[tuple[int, Cue | None, str], Mark], first: int, pattern: Pattern, found: _Match | None) -> None:
     """The longest mark of a meaning at a token, the least doubted before that."""
+    if found is None:
+        return
     key = (first, pattern.cue, pattern.place.name if pattern.place else "")
     old = marks.get(key)
     if old is None or (-found.doubts, found.end) > (-old.doubts, old.end):
@@ -135,31 +183,30 @@ def _word(here: _Typed, word: str, first: int) -> _Match:
 
 def _longest(pattern: Pattern, typed: list[_Typed], first: int) -> _Match | None:
     """The longest match from `first`, the least doubted before that."""
-    best: _Match | None = None
-    elements, fillers = pattern.elements, pattern.cue is not Cue.NEUTRAL
-    stack = [(0, 0, first, _Match(first, 0, solid=False, typed=True))]
-    seen: set[tuple[int, int, int, _Match]] = set()
+    best: tuple[int, int, bool, bool] | None = None
+    elements, fillers, size = pattern.elements, pattern.cue is not Cue.NEUTRAL, len(typed)
+    stack = [(0, 0, first, first, 0, False, True)]
+    seen: set[tuple[int, int, int, int, int, bool, bool]] = set()
     while stack:
-        at, taken, index, so_far = here_now = stack.pop()
+        at, taken, index, end, doubts, solid, as_typed = here_now = stack.pop()
         if here_now in seen:
             continue
         seen.add(here_now)
         if at == len(elements):
-            if so_far.end > first and (best is None or (-so_far.doubts, so_far.end) > (-best.doubts, best.end)):
-                best = so_far
+            if end > first and (best is None or (-doubts, end) > (-best[1], best[0])):
+                best = (end, doubts, solid, as_typed)
             continue
         element = elements[at]
         if taken >= element.least:
-            stack.append((at + 1, 0, index, so_far))
-        if index >= len(typed) or (index > first and typed[index].stops):
+            stack.append((at + 1, 0, index, end, doubts, solid, as_typed))
+        if index >= size or (index > first and typed[index].stops):
             continue
         here = typed[index]
         if taken < element.most and here.fits(element.words):
             sure = not element.words.isdisjoint(here.sure)
-            solid = so_far.solid or (sure and _tells(here.word))
-            as_typed = so_far.typed and here.word in element.words
-            match = _Match(index + 1, so_far.doubts + (not sure), solid, as_typed)
-            stack.append((at, taken + 1, index + 1, match))
+            tells = solid or (sure and _tells(here.word))
+            exact = as_typed and here.word in element.words
+            stack.append((at, taken + 1, index + 1, index + 1, doubts + (not sure), tells, exact))
         if fillers and index > first and here.filler:
-            stack.append((at, taken, index + 1, so_far))
-    return best
+            stack.append((at, taken, index + 1, end, doubts, solid, as_typed))
+    return _Match(best[0], best[1], best[2], best[3]) if best else None

@@ -51,4 +51,6 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
     """History and nothing of today: `hurt my back years ago`."""
     if not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
         return False
-    return not scene.sentence_words(mark.first) & _STILL
+    still = scene.sentence_words(mark.first) & _STILL
+    well = [f for f in scene.of(Cue.FINE) if f.first > mark.first and scene.same_sentence(f.first, mark.first)]
+    return not still or (still <= {"now", "today", "since"} and any(not negated(scene, f) for f in well))

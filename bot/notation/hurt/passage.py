@@ -3,15 +3,19 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.mending import mended
 from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.spots import Spot, find_spots
 from bot.notation.hurt.tokens import Kind, Token
 
-CORE = 80
+CORE = 160
 """Tokens that one stretch is asked about."""
 MARGIN = 16
 """Tokens around them that are read along, so that nothing is cut from what it belongs to."""
+
+
+_HURTS = (Cue.PAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER, Cue.PAINFUL)
 
 
 class Passage(Scene):
@@ -21,6 +25,13 @@ class Passage(Scene):
         """Read the tokens; with `doubtful` also words that another real word may hide."""
         super().__init__(tokens if doubtful else mended(tokens), doubtful=doubtful)
         self.spots: tuple[Spot, ...] = find_spots(self)
+        self.hurting = frozenset(
+            {i for m in self.of(*_HURTS) for i in range(m.first, m.end)}
+            | {i for s in self.spots for i in range(s.first, s.end)}
+        )
+        """The tokens of hurts and places."""
+        self.begins = frozenset(s.first for s in self.spots if s.place.name != "side")
+        """The tokens where a place begins."""
         self.lasts_weeks = any(t.kind is Kind.TIME and ("week" in t.word or "month" in t.word) for t in tokens)
         """Whether a time of weeks or months is said: no soreness of training lasts so long."""
 

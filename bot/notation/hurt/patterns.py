@@ -6,6 +6,7 @@ left out, `word*` stands for none to three, `@name` is a class of words.
 
 import re
 from dataclasses import dataclass
+from functools import cached_property
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.phrases_hurt import CONDITIONS, HURTS
@@ -24,6 +25,13 @@ _CLASSES = {
         """
     ),
     "@any": word_set("any enough the my a some full proper no"),
+    "@cannot": word_set("can't won't doesn't don't wouldn't didn't isn't not"),
+    "@act": word_set(
+        """
+        move lift raise use grip hold squeeze control close open clench wiggle straighten extend curl grasp pick point
+        respond work function command moving closing opening gripping working responding functioning closes opens
+        """
+    ),
     "@place": frozenset(phrase for phrase in PLACES if " " not in phrase),
 }
 
@@ -37,7 +45,7 @@ class Element:
     most: int
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, eq=False)
 class Pattern:
     """A phrase of the tables and what it means; a place where `cue` is nothing, or a cue that means one (headache)."""
 
@@ -50,7 +58,12 @@ class Pattern:
         """Whether it is a single word."""
         return len(self.elements) == 1 and self.elements[0].most == 1
 
-    @property
+    @cached_property
+    def needed(self) -> tuple[frozenset[str], ...]:
+        """Words of which one each must stand in a message that holds this phrase."""
+        return tuple(e.words for e in self.elements if e.least)
+
+    @cached_property
     def second(self) -> frozenset[str] | None:
         """The words of which one must come second, if the second place is fixed."""
         fixed = len(self.elements) > 1 and all(e.least == e.most == 1 for e in self.elements[:2])

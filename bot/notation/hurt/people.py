@@ -71,7 +71,8 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
         if scene.word(index) in _QUESTION and (
             index == first or scene.ends(index) or scene.word(index - 1) in _OPENERS
         ):
-            return not scene.words(index, mark.end + 3) & _OF_ME
+            later = any(0 <= m.first - mark.end <= 4 for m in scene.of(Cue.IF) if scene.same_sentence(m.first, index))
+            return later or not scene.words(index, mark.end + 3) & _OF_ME
     return False
 
 

@@ -13,116 +13,126 @@ HURTS: dict[Cue, str] = {
       painful/excruciating/agonising/agonizing/uncomfortable/unbearable/painfull
     """,
     Cue.SHARP: """
-      sharp/sharpness/sharpish; sharp/stabbing/shooting/pinching/tearing/pulling/ripping/grabbing/burning/
-      stinging/throbbing/jarring/dull pain/pains/sensation/ache/feeling/twinge/pinch; shooting; shoots/shot
-      down/through/into/across; shoots/shot up my/the; shooting up/down/through/into; stab/stabs/stabbing/
-      stabby; stabbed my/me; tearing; pinch/pinches/pinching/pinched/pinchy; twinge/twinges/twinging/twinged/
-      twingy/twingey/twing; niggle/niggles/niggling/niggly/niggled/niggley; nip/nips/nipping/nipped; zing/zings/
-      zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; jolt; jolt of pain; throb/throbs/
-      throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/jabs; nerve pain; like a?
-      hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/spasms/spasming/
-      spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/ping/pinged/
-      snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/snap/
-      crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
-      pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp
-      one/bit/thing/stab
+      sharp/sharpness/sharpish; sharp/stabbing/shooting/pinching/tearing/pulling/ripping/grabbing/burning/stinging/
+      throbbing/jarring/dull pain/pains/sensation/ache/feeling/twinge/pinch; shooting; shoots/shot down/through/
+      into/across; shoots/shot up my/the; shooting up/down/through/into; stab/stabs/stabbing/stabby; stabbed my/me;
+      tearing; pinch/pinches/pinching/pinched/pinchy; wince/winces/wincing/winced; jabbed/poked/needled me/my;
+      twinge/twinges/twinging/twinged/twingy/twingey/twing; niggle/niggles/niggling/niggly/niggled/niggley; nip/
+      nips/nipping/nipped; zing/zings/zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; jolt;
+      jolt of pain; throb/throbs/throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/
+      jabs; nerve pain; like a? hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/
+      spasms/spasming/spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/
+      ping/pinged/snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/
+      snap/crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
+      pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/
+      bit/thing/stab
     """,
     Cue.QUALITY: """
       catching/catches/catchy; pulling/pulls; feel/feels/feeling a pull; grabbing/grabs/grabbed/grabby; jarred/
-      jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock
-      up?; crick/cricked; squeaky/squeaks
+      jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?;
+      crick/cricked; squeaky/squeaks
     """,
     Cue.SORE: """
-      sore/soreness/sores/soreish/sorer/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/
-      akes/aked/raw
+      sore/soreness/sores/soreish/sorer/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/akes/
+      aked/raw
     """,
     Cue.BURN: """
       burn/burns/burning/burned/burnt/burny; on fire
     """,
     Cue.WHISPER: """
-      bit/little/feels/felt/feeling/feel/is/was/'s/seems/seemed/kinda/something/slightly/been/are/were/still/
-      way/felt bit/slightly/a/little/very/so/really/kinda/still/just* off; funny/weird/odd/strange/dodgy/dicky/
-      iffy/ropey/ropy/wonky/cranky/grumpy/grumbly/grumbling/grumbled/grumbles/grouchy/angry/unhappy/
-      temperamental/touchy/sensitive/janky/gammy/manky; moany/moaning/moaned/whinging/whining/naggy/nagging/nag/
-      annoyed/annoying/irritated/irritation/irritating/irritable/inflamed/inflammation/irritate/irritates/
-      agitated/agravated/agrivated/aggrevated/aggravated/aggravate/aggravates/aggravating/aggravation; upset/
-      stressed/suspect/fragile/twitchy/crunchy/crook/problem/problems/problematic/trouble/issue/issues/bother/
-      bothering/bothers/bothered/troubling/troubles/troubled/grief/gyp/jip/gip/hassle; tweaky/dicey/sketchy/
-      compromised/protesting/shouting/screaming/barking/yelling/complaining/complained/complains/objecting/
-      objected/bugging/bugs/worrying/concerning/bad/worse/rough/twisted; hate/hates/hated/hating; flare/flared/
-      flares/flaring/flair/flaired up; flareup; @place thing/issue/problem/trouble; can feel my/the left/right?;
-      can feel it in my/the; not at? 100%; isn't/wasn't/not/aren't/weren't at? 100%; play/plays/playing/played/
-      plaing up; act/acts/acting/acted up; kick/kicks/kicking/kicked off; acting funny/weird/out/strange; not/
-      isn't/wasn't/aren't/never/weren't/ain't @bit* happy/right/good/great/ideal/pleased/impressed/well/
-      brilliant/loving/liking/normal/keen/itself/themselves/cooperating/playing/comfortable/enjoying/thrilled/
-      chuffed/delighted/convinced/fond/amused; doesn't/don't/didn't feel/seem/look/felt @bit* right/good/great/
-      normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not @bit* like/liked/likes/love/loved/enjoy/agree/
-      appreciate/want/liking; not a fan; wasn't a fan; isn't a fan; had enough; felt/feel/feeling something/
-      somethin/smth/summat; something not/isn't/wasn't right; something off/wrong/funny/weird/odd; wrong with/
-      in; matter with; up with; did/done/doing something; something going/goes on; something in/with/to my/the;
-      feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/nasty/unstable/loose/jarred; in
-      bits; on edge; talking to me; had a go at me; set/sets off; gives/giving/gave/given/give me; not/wasn't/
-      isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/trapped/smashed; hit
-      my; i feel/felt it in my/the; felt/feel it in my/the; feel/felt that in my/the; not 100; not at 100; back
-      to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore; dropped on;
-      dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/db/
-      dumbbell/bar/weight on my/the; fell/landed/dropped on my/the; chunk/skin/layer out/off of? my/the; skin
-      came/ripped/tore/peeled off; no/not better; isn't/not/doesn't/hasn't get/getting/got/gotten any? better;
-      no improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is? no/not/isn't/
-      hasn't get/getting/got/gotten/feeling? any? better/improving/improved; like it/its/it's is/was? about/
-      going/gonna to? go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
+      bit/little/feels/felt/feeling/feel/is/was/'s/seems/seemed/kinda/something/slightly/been/are/were/still/way/
+      felt bit/slightly/a/little/very/so/really/kinda/still/just* off; funny/weird/odd/strange/dodgy/dicky/iffy/
+      ropey/ropy/wonky/cranky/grumpy/grumbly/grumbling/grumbled/grumbles/grouchy/angry/unhappy/temperamental/touchy/
+      sensitive/janky/gammy/manky; moany/moaning/moaned/whinging/whining/naggy/nagging/nag/annoyed/annoying/
+      irritated/irritation/irritating/irritable/inflamed/inflammation/irritate/irritates/agitated/agravated/
+      agrivated/aggrevated/aggravated/aggravate/aggravates/aggravating/aggravation; upset/stressed/suspect/fragile/
+      twitchy/crunchy/crook/problem/problems/problematic/trouble/issue/issues/bother/bothering/bothers/bothered/
+      troubling/troubles/troubled/grief/gyp/jip/gip/hassle; tweaky/dicey/sketchy/compromised/protesting/shouting/
+      screaming/barking/yelling/complaining/complained/complains/objecting/objected/bugging/bugs/worrying/
+      concerning/bad/worse/rough/twisted; hate/hates/hated/hating; flare/flared/flares/flaring/flair/flaired up;
+      flareup; @place thing/issue/problem/trouble; can feel my/the left/right?; can feel it in my/the; not at? 100%;
+      isn't/wasn't/not/aren't/weren't at? 100%; play/plays/playing/played/plaing up; act/acts/acting/acted up; kick/
+      kicks/kicking/kicked off; acting funny/weird/out/strange; not/isn't/wasn't/aren't/never/weren't/ain't @bit*
+      happy/right/good/great/ideal/pleased/impressed/well/brilliant/loving/liking/normal/keen/itself/themselves/
+      cooperating/playing/comfortable/enjoying/thrilled/chuffed/delighted/convinced/fond/amused; doesn't/don't/
+      didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not
+      @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan; isn't a fan;
+      had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't right; something off/
+      wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done/doing something; something going/goes on;
+      something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
+      a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
+      's/are/was/were at it again?; full/made of gravel/sand/glass/grit/stones; suffer/suffers/suffering/suffered;
+      blocked/blocks/blocking; molest/molests/molesting/disturb/disturbs/disturbing/disturbed; makes/make/does/gives
+      me bad/ill/trouble/sick/evil; on strike; mad/cross/furious/angry/annoyed/pissed at/with me; has/have/is/was/
+      's/been/being a/an/bit/total/absolute/such/of* nightmare/disaster/mess/misery/pest/horror; meh/blah/bleh/naff/
+      rubbish/crap/shite/crappy; was/is/'s/were talking; rebel/rebels/rebelling/revolting/sulking/sulks/groaning/
+      groans/groaned/whimpering/mutiny; swearing/cursing/crying/speaking/shouting/yelling/barking/hissing at/to/for
+      me?; making/made/makes itself known/felt/heard; saying/says/said hello/hi/hey/no; letting/lets/let me/itself
+      know/be/feel known/it?; reminding/reminds/reminded me; back with a vengeance; thing/niggle/problem/issue/
+      trouble is? came/come/comes/back/returned/returns back?; something is/'s up with/in/at; up with my/the; smack/
+      smacked/clipped/clonked/clouted/mashed/squashed/crushed/nicked/sliced/scalded/caught/shut my/the left/right?
+      @place; bar/plate/dumbbell/db/bell/handle/box smacked/clipped/hit/caught/whacked/clonked/dug/landed me? in/
+      into/on? my/the? left/right? @place; feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/
+      nasty/unstable/loose/jarred; in bits; on edge; talking to me; had a go at me; set/sets off; gives/giving/gave/
+      given/give me; not/wasn't/isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/
+      trapped/smashed; hit my; i feel/felt it in my/the; felt/feel it in my/the; feel/felt that in my/the; not 100;
+      not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
+      dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
+      db/dumbbell/bar/weight on my/the; fell/landed/dropped on my/the; chunk/skin/layer out/off of? my/the; skin
+      came/ripped/tore/peeled off; no/not better; isn't/not/doesn't/hasn't get/getting/got/gotten any? better; no
+      improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is? no/not/isn't/hasn't
+      get/getting/got/gotten/feeling? any? better/improving/improved; like it/its/it's is/was? about/going/gonna to?
+      go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
-      tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
-      twist/twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/
-      hyperextended/overextended; put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place
-      out/in; my/the/me/left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/
-      right/lower left/right/lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went
-      on me; put/throw/threw my/the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into
-      spasm; jacked/tweaked/messed/wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/
-      kneecap is/was/'s/went out; over stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/
-      overdone
+      tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained; twist/
+      twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/
+      overextended; put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place out/in; my/the/me/
+      left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
+      lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; put/throw/threw my/
+      the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; jacked/tweaked/messed/
+      wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; over
+      stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/overdone
     """,
     Cue.INJURED: """
-      injury/injured/injure/injuries/injuring/injurd; broke/broken/fractured my/the/a left/right/big/little/
-      middle? toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/
-      i've/ive/may/might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something;
-      something tweaked/strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/
-      something/somethin/tendon/ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/
-      pull; trapped/pinched nerve; pulled/torn/strained muscle; put my back out; threw my back out
+      injury/injured/injure/injuries/injuring/injurd; broke/broken/fractured my/the/a left/right/big/little/middle?
+      toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/i've/ive/may/
+      might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/
+      strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/
+      ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/pull; trapped/pinched nerve;
+      pulled/torn/strained muscle; put my back out; threw my back out
     """,
     Cue.MARK: """
-      cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/
-      tinglin; pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/
-      chafe; graze/grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/
-      of* left/right? callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/
-      callus/calluses/callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/
-      was/were/just* torn/ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/
-      bleeds; cut open; swell/swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split my?
-      skin/lip/nail; cut my; peeled
+      cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/tinglin;
+      pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/chafe; graze/
+      grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/of* left/right?
+      callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/callus/calluses/
+      callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
+      ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open; swell/
+      swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split my? skin/lip/nail; cut my; peeled
     """,
     Cue.JOINT_NOISE: """
-      click/clicks/clicking/clicked/clicky/clickey; grind/grinding/grinds/grindy; clunk/clunks/clunking/clunky;
-      creak/creaking/creaky; buckled/buckles/buckling; unstable/instability; wobbly; popping/poppy; grating
+      click/clicks/clicking/clicked/clicky/clickey; crunches/crunching/crackles/crackling/cracks; grind/grinding/
+      grinds/grindy; clunk/clunks/clunking/clunky; creak/creaking/creaky; buckled/buckles/buckling; unstable/
+      instability; wobbly; popping/poppy; grating
     """,
     Cue.OUCH: """
       ouch/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
     """,
     Cue.KILLING: """
-      killing/killin me/my; murdering me; is/was/'s/been murder/hell; giving/given/gave/gives/give me? hell/jip/
-      gyp/gip/grief/trouble/bother/problems/aggro/issues/aggravation/stick; kills; kill; murder on my/the;
-      killing
+      killing/killin me/my; murdering me; is/was/'s/been murder/hell; giving/given/gave/gives/give me? hell/jip/gyp/
+      gip/grief/trouble/bother/problems/aggro/issues/aggravation/stick; kills; kill; murder on my/the; killing
     """,
     Cue.WRECKED: """
-      wrecked/knackered/shot/screwed/fucked/buggered/busted/broken/blown/ruined/trashed/effed; messed up; in
-      bits
+      wrecked/knackered/shot/screwed/fucked/buggered/busted/broken/blown/ruined/trashed/effed/toast/toasted/kaput/
+      munted/banjaxed/bust; messed up; in bits/ruins; done in
     """,
     Cue.BECAUSE: """
       because of my/the; due to my/the; thanks to my/the; on account of my/the; resting/rest my/the; protecting/
-      protect/nursing/babying my/the; limping/limp/limped/hobbling/hobbled; worried/concerned about my/the;
-      careful with/of my/the; wary of my/the; won't let me; wouldn't let me; doesn't let me; stopping me; stops
-      me; limits me; limiting me; favouring/favoring my/the; can't sleep/lie/lay on my; had to stop; save/
-      saving/spare my/the; easy on my/the; need/needs physio
+      protect/nursing/babying my/the; limping/limp/limped/hobbling/hobbled; worried/concerned about my/the; careful
+      with/of my/the; wary of my/the; won't let me; wouldn't let me; doesn't let me; stopping me; stops me; limits
+      me; limiting me; favouring/favoring my/the; can't sleep/lie/lay on my; had to stop; save/saving/spare my/the;
+      easy on my/the; need/needs physio
     """,
 }
 

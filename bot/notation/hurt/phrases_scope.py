@@ -10,26 +10,26 @@ _DAY = (
 SCOPES: dict[Cue, str] = {
     Cue.NOT: """
       no/not/never/without/zero/none/nor/neither/nope/nil/nada/don't/doesn't/didn't/isn't/wasn't/aren't/weren't/
-      ain't/haven't/hasn't/hadn't/won't/nothing/minus/zilch; free of/from; no sign/signs/trace/hint/sort/kind/
-      form of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop
+      ain't/haven't/hasn't/hadn't/won't/nothing/minus/zilch; free of/from; no sign/signs/trace/hint/sort/kind/form
+      of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop
     """,
     Cue.CONTRAST: """
       but/however/although/though/yet/except/apart/besides/until/till/til/unless/just/only/more/still/then/so/
       because/when/aside/bar/instead/rather/if/since/whereas/while; as long as; other than
     """,
     Cue.GONE: """
-      gone; went/goes away; going away; disappeared/disappear/vanished/subsided; cleared up?; settled down?;
-      healed/sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop
-      hurting/aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain;
-      behind me; didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/
-      happened/bother/bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/
-      given/gave me? back/up/any?; not/isn't/wasn't/doesn't/didn't/don't/hasn't hurting/hurt/sore/painful/
-      bothering/bother me? any/at? more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed
+      gone; went/goes away; going away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
+      sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop hurting/
+      aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; behind me;
+      didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
+      bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
+      any?; not/isn't/wasn't/doesn't/didn't/don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
+      more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed
     """,
     Cue.FINE: """
-      fine; ok/okay/good/better/alright/great now/again/today/after/since/afterwards; feels/feel/felt/feeling/
-      is/was/'s/are/been/were/seems/seemed @bit* fine/good/ok/okay/great/perfect/alright/solid/brilliant/normal/
-      better/lovely/healthy/amazing; eased off; all good now?; back to normal
+      fine; ok/okay/good/better/alright/great now/again/today/after/since/afterwards; feels/feel/felt/feeling/is/
+      was/'s/are/been/were/seems/seemed @bit* fine/good/ok/okay/great/perfect/alright/solid/brilliant/normal/better/
+      lovely/healthy/amazing; eased off; all good now?; back to normal
     """,
     Cue.PAST: f"""
       last week/night/time/month/weekend/session/workout/{_DAY}; yesterday/yday/yest/yesturday/ystrdy; the other
@@ -37,33 +37,32 @@ SCOPES: dict[Cue, str] = {
       earlier/ago; the? weekend; this time last
     """,
     Cue.LONG_AGO: """
-      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back in school/college/uni;
-      ages ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/
-      child/teenager/teen; when i was at school/college/uni
+      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back in school/college/uni; ages
+      ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/child/
+      teenager/teen; when i was at school/college/uni
     """,
     Cue.NOW: """
-      today/now/currently/tonight/during/mid/while/halfway/just; this morning/evening/time; right now; on the
-      way up/down/back; on the last/first/second/third/final/top/bottom; last/first/second/final/top set/rep/
-      one/reps/sets; when i; after set; at the bottom/top; at lockout; in the warm up; warming up; warm up; on/
-      in set; every/each rep; in the set/session
+      today/now/currently/tonight/during/mid/while/halfway/just; this morning/evening/time; right now; on the way
+      up/down/back; on the last/first/second/third/final/top/bottom; last/first/second/final/top set/rep/one/reps/
+      sets; when i; after set; at the bottom/top; at lockout; in the warm up; warming up; warm up; on/in set; every/
+      each rep; in the set/session
     """,
     Cue.IF: """
-      if/whether/avoid/prevent/preventing/avoiding/prevention/risk/risking; should i feel/expect/get any; what
-      if; in case; should i get; so that; so i/it/my don't/doesn't; so as not to; likely to; without it;
-      supposed to; to stop my/the
+      if/whether/avoid/prevent/preventing/avoiding/prevention/risk/risking; should i feel/expect/get any; what if;
+      in case; should i get; so that; so i/it/my don't/doesn't; so as not to; likely to; without it; supposed to; to
+      stop my/the
     """,
     Cue.FUTURE: """
-      will/might/could/would/can/gonna/i'll/it'll/that'll/they'll/won't/tomorrow/expecting/wouldn't; going/
-      bound/expecting/expect/expected to; 'll
+      will/might/could/would/can/gonna/i'll/it'll/that'll/they'll/won't/tomorrow/expecting/wouldn't; going/bound/
+      expecting/expect/expected to; 'll
     """,
     Cue.OTHER: """
-      mum/mom/mother/dad/father/wife/husband/hubby/partner/girlfriend/boyfriend/gf/bf/fiance/fiancee/son/
-      daughter/kid/kids/child/children/baby/brother/sister/friend/friends/mate/mates/buddy/colleague/coworker/
-      boss/gran/grandma/nan/nana/grandad/grandpa/aunt/auntie/cousin/flatmate/roommate/housemate/neighbour/
-      neighbor/dog/cat/puppy/horse/spotter/guy/bloke/lad/lady/someone/somebody/people/he/she/his/her/he's/she's/
-      him/their/they're/twin/missus/hers/mums/dads/moms/husbands/wifes; training/gym/lifting/workout/running
-      partner/buddy/mate; some/a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine; person next/
-      beside
+      mum/mom/mother/dad/father/wife/husband/hubby/partner/girlfriend/boyfriend/gf/bf/fiance/fiancee/son/daughter/
+      kid/kids/child/children/baby/brother/sister/friend/friends/mate/mates/buddy/colleague/coworker/boss/gran/
+      grandma/nan/nana/grandad/grandpa/aunt/auntie/cousin/flatmate/roommate/housemate/neighbour/neighbor/dog/cat/
+      puppy/horse/spotter/guy/bloke/lad/lady/someone/somebody/people/he/she/his/her/he's/she's/him/their/they're/
+      twin/missus/hers/mums/dads/moms/husbands/wifes; training/gym/lifting/workout/running partner/buddy/mate; some/
+      a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine; person next/beside
     """,
     Cue.SELF: """
       i/i'm/i've/my/me/mine/myself/i'd/i'll
@@ -79,35 +78,34 @@ SCOPES: dict[Cue, str] = {
     """,
     Cue.TRAINED: f"""
       from/after/since/following/post/cos/because/thanks of/to? the/that/my/last/leg/push/pull/chest/arm/back/
-      shoulder/upper/lower? {_DAY}/yesterday/yesterday's/bench/benching/squat/squats/squatting/deadlift/
-      deadlifts/deads/rdls/lunges/rows/training/session/workout/class/football/running/run/day/weekend/gym/dips/
-      flys/flyes/presses/pressing/press/hill/hills/spin/hiking/hike/gardening/yoga/one/time/week/night/curls/
-      pullups/pull/drops/volume/workouts/nordics/sessions; doms; from/after/since legs/push/pull/arms/chest/
-      back/shoulders; day after; still sore/aching/achy/tender; {_DAY}/yesterday 's? session/workout/squats/
-      lunges/bench/deadlifts/rdls/legs; after/from yesterday; muscle soreness; muscles sore/ache; usual doms/
-      soreness; good sore; gym sore; training sore
+      shoulder/upper/lower? {_DAY}/yesterday/yesterday's/bench/benching/squat/squats/squatting/deadlift/deadlifts/
+      deads/rdls/lunges/rows/training/session/workout/class/football/running/run/day/weekend/gym/dips/flys/flyes/
+      presses/pressing/press/hill/hills/spin/hiking/hike/gardening/yoga/one/time/week/night/curls/pullups/pull/
+      these/those/this/them/laughing/coughing/drops/volume/workouts/nordics/sessions; doms; from/after/since legs/
+      push/pull/arms/chest/back/shoulders; day after; still sore/aching/achy/tender; {_DAY}/yesterday 's? session/
+      workout/squats/lunges/bench/deadlifts/rdls/legs; after/from yesterday; muscle soreness; muscles sore/ache;
+      usual doms/soreness; good sore; gym sore; training sore
     """,
     Cue.STOPPED: """
       had/have/having to stop/quit/bail/rack/drop/skip/leave/cut; cut it short; can't finish/complete/continue;
-      stopped; made me stop; should i stop; worried/concerned; injury; a lot; badly; not in a good way; bad way;
-      not the good kind; properly; proper; again; worse; keeps; can't; i stopped
+      stopped; made me stop; should i stop; worried/concerned; injury; a lot; badly; not in a good way; bad way; not
+      the good kind; properly; proper; again; worse; keeps; can't; i stopped
     """,
     Cue.GOOD: """
-      fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/
-      healthy/lovely/nice/best/amazing
+      fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
+      lovely/nice/best/amazing
     """,
     Cue.LITTLE: """
       slight/slightly/mild/little/minor/bit/small/tiny/dull/hungover/hangover/dehydrated/caffeine/coffee/tension
     """,
     Cue.GOVERNS: """
-      effort/energy/sleep/slept/mood/motivation/session/workout/difficulty/hard/hardness/readiness/stress/rpe/
-      set/sets/form/technique/fatigue/tiredness/tired/intensity/exertion/overall/confidence/hunger/nutrition/
-      diet/steps
+      effort/energy/sleep/slept/mood/motivation/session/workout/difficulty/hard/hardness/readiness/stress/rpe/set/
+      sets/form/technique/fatigue/tiredness/tired/intensity/exertion/overall/confidence/hunger/nutrition/diet/steps
     """,
     Cue.ABOUT: """
-      about/around/roughly/maybe/like/say/probably/approx/approximately/solid/it/at/is/was/were/a/an/level/to/
-      of/'s/it's/only/just/prob/circa/perhaps/score/scale/rating/rate/rated/i'd/hit/hitting/up/down/now/nearly/
-      almost/bit/no/under/over/between/more/kinda/kind/give/possibly/easily/easy/got/pain/today/sitting/sits/
-      reached/peaked/worst/max/so/still/been/id/are/good/its/call/as/from
+      about/around/roughly/maybe/like/say/probably/approx/approximately/solid/it/at/is/was/were/a/an/level/to/of/'s/
+      it's/only/just/prob/circa/perhaps/score/scale/rating/rate/rated/i'd/hit/hitting/up/down/now/nearly/almost/bit/
+      no/under/over/between/more/kinda/kind/give/possibly/easily/easy/got/pain/today/sitting/sits/reached/peaked/
+      worst/max/so/still/been/id/are/good/its/call/as/from
     """,
 }

@@ -1,88 +1,92 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
-pain in the? arse/ass/bum/butt/backside/rear/bottom/balls; no pain no gain/gains; embrace the pain; pain is
-weakness; how much pain; some pain normal; love the pain; through the pain barrier; pain barrier; pain cave/
-train/face; house of pain; growing pains; what a pain; such a pain; a pain to/trying/getting; a real pain to/
-trying; bit of a pain to/getting/trying; painfully/painstaking/painstakingly; it pains me; pains me to; hurt/
-hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain; can't/won't/wouldn't/doesn't/
-never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/account/soul/pride/pocket
-hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/soul/bank; hurts/hurt so damn?
-good; good/nice pain/hurt/burn/ache/soreness/sore; good kind/type/sort of? pain/soreness/hurt/sore/ache?; good
-kinda sore/pain; in a good way; sore/soar loser/point/subject; nice and sharp; felt sharp today/this/tonight/
-throughout/all; sharp turn/corner/knife/increase/incline/edge/edges/objects/drop/rise/eyed/mind/cut/haircut/
-contrast; o'clock sharp; look/looks/looking/looked sharp; i/feeling/feel feel/felt/am? sharp; i felt/feel/am
-sharp; sharp session/work/bar/looking; stay sharp; at/in a pinch; pinch grip/grips/plate/plates/hold/holds/
-block; pinch me/of; plate pinch/pinches; shooting for; shoot for; tearing/tore/ripped through; tear/tearing/rip/
-ripped it up; ripped out; getting ripped; ripped abs/physique/jeans; tweak/tweaked/tweaking/tweaks my/the/his/a?
-form/grip/stance/technique/programme/program/plan/setup/set/order/diet/macros/routine/split/numbers/weights/
-loads/schedule/times/programming/session/bar/foot-position; tweaks to; back off/offs; backoff; day/days/time/
-week/weeks off; off the/my? floor/pins/blocks/rack/plan/days/sick/work; off to/work/plan/sick; take/took off;
-off day/week/days; switch/switched off; kicked/kick off at/with/the; finish/finished off; drop/dropped off;
-showing off; knock/knocked off; bit/way/little off the/my plan/target/pb/pr; off my pb/pr/best; off from; no
-idea/doubt/wonder/surprise/matter/time/joke/rush/worries/excuses/drama/biggie/point/chance/way/problem/problems/
-issue/issues/trouble; no problem coach; not gonna lie; can't complain/wait/believe/lie/fault/thank; no
-complaints; nothing serious/major/crazy/terrible/dramatic/new/bad/else/special/mad/drastic too? bad?; nothing
-too bad/serious/major/crazy/terrible; no big deal; no change/better/worse/improvement/difference/different/
-relief; not as/so/too/that/very/super/just/only/sure/gone/going/better/worse/improving/improved/ideal/bad/
-terrible/serious/sure/certain/exactly; hasn't/haven't/doesn't/didn't/not/isn't/won't/don't gone/go/going/
-improved/improve/eased/ease/settled/settle/cleared/clear/stopped/stop/healed/heal/get/got/getting/gotten away/
-better?; never goes/gone away?; not only/just; why not; or not; not to mention; no one; bad for; painful to
-watch/see/look/admit/read; hurting for; hard/painful on the eyes/eye/wallet; don't know/think/want/mind/worry/
-care; didn't do/go/get to/do/the/my; don't do; heart broken/breaking; heart to heart; by heart; heart set; heart
-rate monitor; heart wasn't/isn't in it; head start/up/down/home/space/off/to/over/out/into/back/in; heading;
-heads up; in my head; do/did/doing my head in; over my head; off the top of my head; use my head; get my head
-around/round; wrong head; headspace; mind numbing; on the other hand; by/at hand; hand in/up; first/second hand;
-hands down/off/free/on; hand stand; give/gave me a hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/
-foot; a hand; on one hand; one/single arm/hand/side/leg row/rows/press/presses/curl/curls/squat/squats/deadlift/
-deadlifts/rdl/rdls/extension/extensions/work/stuff/lunge/lunges/bridge/bridges/raise/raises/pulldown/pulldowns/
-hip/calf; other side/hand; this/that side; stiff leg/legs/legged; stiff leg deadlift/deadlifts/deads; on/by my
-side; from the side; foot off; back/front foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/
-fingers crossed; toe to toe; toes to bar; elbow room; elbows in/out/up/tucked; knees in/out/over/caving/
-tracking; heels up/down/elevated; chest up/out/down/first/supported/high/proud; chest to bar/floor/ground/rack/
-the; to my/the? chest; off my/the? chest; touch/touched/touching/touches my/the? chest; bar hit/hits/hitting my/
-the? chest; bar to chest; chest touch; eyes up/forward; face/lat/band pull/pulls; face the; eye on/off; keep an
-eye; neck and neck; arm/arms/legs/leg/chest/back/shoulder day/days; leg/arm work; tongue tied; nose to; at
-heart; on my back foot; feet up; feet elevated; cold feet; own two feet; back on my feet; foot in; hand over;
-handed; shoulder width; hip width; hip hop; trap bar; weaker than; squeeze at/the/my glutes? top; core work;
-skin of my teeth; dead lift/lifts/stop/stops/hang/hangs/bug/bugs/weight/end/ahead/easy/hard/tired/line/right/
-good/keen/simple/pause/straight/set/on; drop dead; knock them dead; weak point/points/spot/link/side/coffee/
-sauce; my weak; hot day/gym/in/out/today/weather/water/bath/shower/outside/as; too/so hot; warm up/ups/day/down/
-shower/bath/upped/ing; red/brown/black/orange/pink band/bands/plate/plates/kettlebell/dumbbell/one/ones/belt;
-black friday/coffee; catch/caught up; catch you; pop in/by/over/round/down/into to/for/at/later/tomorrow/the;
-pop squat/squats; popped in/by/over/round/to/some into?; popped into; pop music/song; pop it/the/them; crack/
-cracked/cracking on; crack at; cracked it; cracking session/set/work/day/one/workout/effort; snap/snapped a/up;
-oh snap; bang on/average/tidy; ping me; pressure is/'s on; under pressure; no pressure; peer/blood/tyre/tire
-pressure; pressure at/from work; heavy set/sets/single/singles/triple/triples/double/doubles/day/today/weights/
-one/ones/bag/press/squat/squats/bench/deadlift/deadlifts/rows/stuff; press/pressing/squatting/benching/pulling/
-lifting/going/go/went/too/bar heavy; heavy as; fire away; fire up; fired up; burn/burned/burning/burnt off/
-calories/fat/out/through; fat burn/burning; felt/feel the burn; the burn; burn was; feel/feeling/felt it/them/
-that working; tight for/on time/schedule; tight schedule/timeline/time/turnaround; time is/'s? tight; stiff
-competition/drink/one/bar; broke my/the/a? pb/pr/record/records/best; broken record; broke pr/pb; broke through;
-broken sleep; broken machine; water bottle/break; needed water; drank/drink/drinking more? water; glass of
-water; roll/rolled/rolling with/out/it/up; foam roll/rolled/roller/rolling; rolled my/the? sleeves; put back/up/
-on/in/away/it/together; did/done/do my/the/all/both/back* sets/workout/session/warmup/warm/set/reps/cardio/best/
-full/stretches/stretching/rehab/mobility/physio/exercises/homework/program/programme/extensions/raises; did
-back/legs/chest/arms/shoulders/calves/abs/core; pull/pulled/pulling off/through/it/the/up/ups/day/downs/over/
-from; went up/down/well/for/through/great/to/ok/okay/fine/good/smooth/smoothly/heavier/lighter/with/easy/too/
-past/home/in/on/by/really/better/straight/ahead/pretty/from/back/over/and/light/so; gone up/for/to/home; done
-for/with/today/all/and; did it/all/them/some/not/this/that/what/these/you; bad day/week/night/sleep/form/
-weather/traffic/luck/news/idea/mood/habit/morning/at/session/workout; not bad/too; my bad; too bad; strange/
-weird/funny/odd day/week/story/hours/video/machine/one; trouble sleeping/finding/getting; issue/problem/issues/
+pain au/de chocolat/chocolate/mie; bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
+was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
+bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; no feeling
+like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls; no pain no gain/gains; embrace the
+pain; pain is weakness; how much pain; some pain normal; love the pain; through the pain barrier; pain
+barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a pain; a pain to/trying/
+getting; a real pain to/trying; bit of a pain to/getting/trying; painfully/painstaking/painstakingly; it pains
+me; pains me to; hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain; can't/
+won't/wouldn't/doesn't/never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/
+account/soul/pride/pocket hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/
+soul/bank; hurts/hurt so damn? good; good/nice pain/hurt/burn/ache/soreness/sore; good kind/type/sort of?
+pain/soreness/hurt/sore/ache?; good kinda sore/pain; in a good way; sore/soar loser/point/subject; nice and
+sharp; felt sharp today/this/tonight/throughout/all; sharp turn/corner/knife/increase/incline/edge/edges/
+objects/drop/rise/eyed/mind/cut/haircut/contrast; o'clock sharp; look/looks/looking/looked sharp; i/feeling/
+feel feel/felt/am? sharp; i felt/feel/am sharp; sharp session/work/bar/looking; stay sharp; at/in a pinch;
+pinch grip/grips/plate/plates/hold/holds/block; pinch me/of; plate pinch/pinches; shooting for; shoot for;
+tearing/tore/ripped through; tear/tearing/rip/ripped it up; ripped out; getting ripped; ripped abs/physique/
+jeans; tweak/tweaked/tweaking/tweaks my/the/his/a? form/grip/stance/technique/programme/program/plan/setup/
+set/order/diet/macros/routine/split/numbers/weights/loads/schedule/times/programming/session/bar/
+foot-position; tweaks to; back off/offs; backoff; day/days/time/week/weeks off; off the/my? floor/pins/blocks/
+rack/plan/days/sick/work; off to/work/plan/sick; take/took off; off day/week/days; switch/switched off;
+kicked/kick off at/with/the; finish/finished off; drop/dropped off; showing off; knock/knocked off; bit/way/
+little off the/my plan/target/pb/pr; off my pb/pr/best; off from; no idea/doubt/wonder/surprise/matter/time/
+joke/rush/worries/excuses/drama/biggie/point/chance/way/problem/problems/issue/issues/trouble; no problem
+coach; not gonna lie; can't complain/wait/believe/lie/fault/thank; no complaints; nothing serious/major/crazy/
+terrible/dramatic/new/bad/else/special/mad/drastic too? bad?; nothing too bad/serious/major/crazy/terrible; no
+big deal; no change/better/worse/improvement/difference/different/relief; not as/so/too/that/very/super/just/
+only/sure/gone/going/better/worse/improving/improved/ideal/bad/terrible/serious/sure/certain/exactly; hasn't/
+haven't/doesn't/didn't/not/isn't/won't/don't gone/go/going/improved/improve/eased/ease/settled/settle/cleared/
+clear/stopped/stop/healed/heal/get/got/getting/gotten away/better?; never goes/gone away?; not only/just; why
+not; or not; not to mention; no one; bad for; painful to watch/see/look/admit/read; hurting for; hard/painful
+on the eyes/eye/wallet; don't know/think/want/mind/worry/care; didn't do/go/get to/do/the/my; don't do; heart
+broken/breaking; heart to heart; by heart; heart set; heart rate monitor; heart wasn't/isn't in it; head
+start/up/down/home/space/off/to/over/out/into/back/in; heading; heads up; do/did/doing my head in; over my
+head; off the top of my head; use my head; get my head around/round; wrong head; headspace; mind numbing; on
+the other hand; by/at hand; hand in/up; first/second hand; hands down/off/free/on; hand stand; give/gave me a
+hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/foot; a hand; on one hand; one/single arm/hand/side/
+leg row/rows/press/presses/curl/curls/squat/squats/deadlift/deadlifts/rdl/rdls/extension/extensions/work/
+stuff/lunge/lunges/bridge/bridges/raise/raises/pulldown/pulldowns/hip/calf; other side/hand; this/that side;
+stiff leg/legs/legged; stiff leg deadlift/deadlifts/deads; on/by my side; from the side; foot off; back/front
+foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/fingers crossed; toe to toe; toes to bar;
+elbow room; elbows in/out/up/tucked; knees in/out/over/caving/tracking; heels up/down/elevated; chest up/out/
+down/first/supported/high/proud; chest to bar/floor/ground/rack/the; to my/the? chest; off my/the? chest;
+touch/touched/touching/touches my/the? chest; bar hit/hits/hitting my/the? chest; bar to chest; chest touch;
+eyes up/forward; face/lat/band pull/pulls; face the; eye on/off; keep an eye; neck and neck; arm/arms/legs/
+leg/chest/back/shoulder day/days; leg/arm work; tongue tied; nose to; at heart; on my back foot; feet up; feet
+elevated; cold feet; own two feet; back on my feet; foot in; hand over; handed; shoulder width; hip width; hip
+hop; trap bar; weaker than; squeeze at/the/my glutes? top; core work; skin of my teeth; dead lift/lifts/stop/
+stops/hang/hangs/bug/bugs/weight/end/ahead/easy/hard/tired/line/right/good/keen/simple/pause/straight/set/on;
+drop dead; knock them dead; weak point/points/spot/link/side/coffee/sauce; my weak; hot day/gym/in/out/today/
+weather/water/bath/shower/outside/as; too/so hot; warm up/ups/day/down/shower/bath/upped/ing; red/brown/black/
+orange/pink band/bands/plate/plates/kettlebell/dumbbell/one/ones/belt; black friday/coffee; catch/caught up;
+catch you; pop in/by/over/round/down/into to/for/at/later/tomorrow/the; pop squat/squats; popped in/by/over/
+round/to/some into?; popped into; pop music/song; pop it/the/them; crack/cracked/cracking on; crack at;
+cracked it; cracking session/set/work/day/one/workout/effort; snap/snapped a/up; oh snap; bang on/average/
+tidy; ping me; pressure is/'s on; under pressure; no pressure; peer/blood/tyre/tire pressure; pressure at/from
+work; heavy set/sets/single/singles/triple/triples/double/doubles/day/today/weights/one/ones/bag/press/squat/
+squats/bench/deadlift/deadlifts/rows/stuff; press/pressing/squatting/benching/pulling/lifting/going/go/went/
+too/bar heavy; heavy as; fire away; fire up; fired up; burn/burned/burning/burnt off/calories/fat/out/through;
+fat burn/burning; felt/feel the burn; the burn; burn was; feel/feeling/felt it/them/that working; tight for/on
+time/schedule; tight schedule/timeline/time/turnaround; time is/'s? tight; stiff competition/drink/one/bar;
+broke my/the/a? pb/pr/record/records/best; broken record; broke pr/pb; broke through; broken sleep; broken
+machine; water bottle/break; needed water; drank/drink/drinking more? water; glass of water; roll/rolled/
+rolling with/out/it/up; foam roll/rolled/roller/rolling; rolled my/the? sleeves; put back/up/on/in/away/it/
+together; did/done/do my/the/all/both/back* sets/workout/session/warmup/warm/set/reps/cardio/best/full/
+stretches/stretching/rehab/mobility/physio/exercises/homework/program/programme/extensions/raises; did back/
+legs/chest/arms/shoulders/calves/abs/core; pull/pulled/pulling off/through/it/the/up/ups/day/downs/over/from;
+went up/down/well/for/through/great/to/ok/okay/fine/good/smooth/smoothly/heavier/lighter/with/easy/too/past/
+home/in/on/by/really/better/straight/ahead/pretty/from/back/over/and/light/so; gone up/for/to/home; done for/
+with/today/all/and; did it/all/them/some/not/this/that/what/these/you; bad day/week/night/sleep/form/weather/
+traffic/luck/news/idea/mood/habit/morning/at/session/workout; not bad/too; my bad; too bad; strange/weird/
+funny/odd day/week/story/hours/video/machine/one; trouble sleeping/finding/getting; issue/problem/issues/
 problems/trouble with the/my app/equipment/machine/bar/schedule/gym/car/phone/kids/work; the app; angry boss;
-worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; in stitches; slipped up; slipped
-my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing it;
-smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
-absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead legs;
-heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot; worth a
-shot; screaming at me; shouting from; talking about/of; loose skin/change/plates/collar/clothes; unstable
-surface; wobble board; wobbly board; sensitive topic; stabbed in the back; breath of fresh air; hold/holding/
-held/brace/bracing my/the? breath; breathing/breath work/technique/cue/pattern/exercise/drills; deep breath/
-breaths; take/took/taking a? breath/breather; breather; every/each breath; between breaths; cough it up; feint
-praise; see you; see things; spots at/in the/this gym; spot me; fell asleep early/late/on/in/at; fell asleep;
-went to sleep early/late/at; going to sleep; go to sleep; went straight? to? bed; sleep/slept; collapse in/on
-the? sofa/couch/bed; fit in; had a fit tested; round/around the block; faint hope/idea/line; skip/skipped/
-skipping/skips the/my/a/on/it/this/that/today/leg/arm; missed/missing/miss a/my/the/last? session/sessions/day/
-workout/week/set/sets/rep/reps; confused about/by/with/which/what/how/over/why/if/whether; contraction phase;
-eccentric contraction; muscle contraction; see how; see what; see if
+worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; in stitches; slipped up;
+slipped my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing
+it; smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
+absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead
+legs; heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot;
+worth a shot; screaming at me; shouting from; talking about/of; loose skin/change/plates/collar/clothes;
+unstable surface; wobble board; wobbly board; sensitive topic; stabbed in the back; breath of fresh air; hold/
+holding/held/brace/bracing my/the? breath; breathing/breath work/technique/cue/pattern/exercise/drills; deep
+breath/breaths; take/took/taking a? breath/breather; breather; every/each breath; between breaths; cough it
+up; feint praise; see you; see things; spots at/in the/this gym; spot me; fell asleep early/late/on/in/at;
+fell asleep; went to sleep early/late/at; going to sleep; go to sleep; went straight? to? bed; sleep/slept;
+collapse in/on the? sofa/couch/bed; fit in; had a fit tested; round/around the block; faint hope/idea/line;
+skip/skipped/skipping/skips the/my/a/on/it/this/that/today/leg/arm; missed/missing/miss a/my/the/last?
+session/sessions/day/workout/week/set/sets/rep/reps; confused about/by/with/which/what/how/over/why/if/
+whether; contraction phase; eccentric contraction; muscle contraction; see how; see what; see if
 """

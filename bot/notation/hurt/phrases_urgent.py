@@ -1,8 +1,9 @@
 """The clients' words for urgent signs, a kind a row. Which together make a sign stands in `bot.notation.hurt.signs`."""
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.phrases_effects import EFFECTS
 
-SIGNS: dict[Cue, str] = {
+_PLAIN: dict[Cue, str] = {
     Cue.TIGHT: """
       tight/tightness/tightening/tightens/tightened/tightish/tighter/tite; stiff/stiffness
     """,
@@ -241,3 +242,6 @@ SIGNS: dict[Cue, str] = {
       both legs/feet; both of my legs/feet; both my legs/feet
     """,
 }
+
+SIGNS = _PLAIN | {cue: f"{_PLAIN[cue]};{rows}" if cue in _PLAIN else rows for cue, rows in EFFECTS.items()}
+"""From a kind to its phrases, those of `bot.notation.hurt.phrases_effects` with them."""

@@ -6,7 +6,9 @@ from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.soreness import is_hurting_of_soreness
 from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.verdict import Judged, Verdict
 
 _WENT_WELL = word_set(
@@ -16,10 +18,17 @@ _WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE
 _CLOSE = (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE)
 
 
+_WELL = word_set("fine ok okay alright okey")
+
+
 def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     """The verdict on such a cue."""
     if spot is None:
         return Verdict.TALK, "no place is said"
+    if mark.cue is Cue.STRAIN and scene.word(mark.first) == "hurt" and is_hurting_of_soreness(scene, mark, spot):
+        return Verdict.SORENESS, "a muscle after earlier training"
+    if scene.word(mark.end - 1) in _WELL and not 0 <= mark.first - spot.end <= 1:
+        return Verdict.TALK, "something else is not well"
     if _moved(scene, mark, spot):
         return Verdict.TALK, "it went or was rolled somewhere"
     if mark.cue in (Cue.JOINT_NOISE, Cue.POP) and _said_not_to_hurt(scene, mark):
@@ -27,11 +36,19 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     low, high = (mark.end, spot.first) if spot.first >= mark.end else (spot.end, mark.first)
     if high - low > (3 if mark.cue in _CLOSE else 5) or not scene.same_sentence(mark.first, spot.first):
         return Verdict.TALK, "too far from a place"
+    if mark.cue is Cue.POP and (spot.place.name == "ear" or _pops_something(scene, mark, spot)):
+        return Verdict.TALK, "a pop that is none of a joint"
     if mark.cue is Cue.POP and scene.word(mark.first).startswith(("crack", "bang")) and spot.place.name == "back":
         return Verdict.TALK, "a back that was cracked"
     if _at_work(scene, mark, spot):
         return Verdict.EFFORT, "muscles at work"
     return Verdict.PAIN, f"something wrong in a place ({spot.place.name})"
+
+
+def _pops_something(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`popped a lat spread`."""
+    popped = scene.word(mark.first).startswith("pop")
+    return popped and scene.word(mark.end) in ("a", "some", "on") and spot.first > mark.end
 
 
 def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
@@ -67,6 +84,30 @@ _CUT = word_set(
     light rest resting no
     """
 )
+
+
+_SIMILES_OF_WELL = word_set(
+    """
+    new butter dream magic million steel rock normal silk charm before ready best nothing clockwork working helping
+    stretching better good great fine usual always should supposed warm loose pump pumped fire gold
+    """
+)
+
+
+def likened(scene: Passage) -> list[tuple[Mark, Spot]]:
+    """`kneecap feels like it's sliding`: a joint likened to something that is not well."""
+    out: list[tuple[Mark, Spot]] = []
+    for spot in scene.spots:
+        feels = scene.word(spot.end) in ("feels", "felt", "feeling", "feel") and scene.word(spot.end + 1) == "like"
+        joint = spot.place.tissue in (Tissue.JOINT, Tissue.MIXED) and not spot.place.plural
+        first = spot.end + 2
+        if not (feels and joint) or first >= len(scene.tokens) or scene.tokens[first].kind is not Kind.WORD:
+            continue
+        well = scene.words(first, first + 6) & _SIMILES_OF_WELL
+        mark = Mark(spot.end, spot.end + 2, None, spot.place)
+        if not well and spot.mine is not False and not negated(scene, mark):
+            out.append((mark, spot))
+    return out
 
 
 def bare_reasons(scene: Passage) -> list[tuple[Mark, Spot]]:

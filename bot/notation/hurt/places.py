@@ -37,28 +37,42 @@ class Place:
 
 _JOINTS = """
 knee: knee, knees, kneee
-kneecap: kneecap, kneecaps, knee cap, knee caps, patella
+kneecap: kneecap, kneecaps, knee cap, knee caps
+patella: patella
 elbow: elbow, elbows
 wrist: wrist, wrists
 ankle: ankle, ankles
 achilles: achilles, achilles tendon, achilles heel, achillies, achiles
 shin: shin, shins
 heel: heel, heels
-foot: foot, feet
-toe: toe, toes, big toe
-arch: arch of my foot, foot arch, arches
-finger: finger, fingers, index finger, ring finger, pinky, pinkie, little finger, middle finger
+foot: foot, feet, ball of my foot, ball of foot, ball of the foot
+toe: toe, toes, big toe, pinky toe, little toe
+arch: arch of my foot, foot arch, arches, my arch, left arch, right arch
+instep: instep, insteps
+sole: sole, soles, sole of my foot
+forefoot: forefoot
+finger: finger, fingers, index finger, ring finger, little finger, middle finger, fingertip, fingertips
+pinky: pinky, pinkie
 knuckle: knuckle, knuckles
 thumb: thumb, thumbs
 hand: hand, hands
 palm: palm, palms
-jaw: jaw
-rib: rib, ribs, ribcage, rib cage
-collarbone: collarbone, collar bone, clavicle, collarbones
+jaw: jaw, jawbone
+chin: my chin, the chin, on chin
+cheek: cheek, cheeks, cheekbone
+rib: rib, ribs
+ribcage: ribcage, rib cage
+collarbone: collarbone, collar bone, collarbones
+clavicle: clavicle, clavicles
+armpit: armpit, armpits, arm pit
+pelvis: pelvis, pubic bone, pubis
+hip bone: hip bone, hipbone
+shinbone: shinbone, shin bone
 rotator cuff: rotator cuff, rotator, rotator cuffs, cuff
 ac joint: ac joint, ac
 si joint: si joint, sij, si, sacroiliac joint, sacroiliac
-tailbone: tailbone, tail bone, coccyx
+tailbone: tailbone, tail bone
+coccyx: coccyx
 sacrum: sacrum
 spine: spine
 disc: disc, disk
@@ -75,18 +89,20 @@ joint: joint, joints
 bone: bone, bones
 skin: skin
 callus: callus, calluses, callous
-nail: nail, toenail
+nail: nail, nails, fingernail
+toenail: toenail, toenails, toe nail
 """
 _MIXED = """
 shoulder: shoulder, shoulders
-shoulder blade: shoulder blade, shoulder blades, shoulderblade, scapula, scap
+shoulder blade: shoulder blade, shoulder blades, shoulderblade
+scapula: scapula, scap, scapulas
 hip: hip, hips
 hip flexor: hip flexor, hip flexors
 back: my back, back, backs
 lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back
 upper back: upper back, upperback, top of my back
 mid back: mid back, middle back, midback, middle of my back
-neck: neck, back of my neck
+neck: neck, back of my neck, nape
 groin: groin, groins, groyne
 side: my side, left side, right side
 psoas: psoas
@@ -97,7 +113,8 @@ quad: quad, quads, quadricep, quadriceps, vmo
 hamstring: ham string, hamstring, hamstrings, hammy, hammies, hammie, hamstring muscle, hamstings
 ham: ham, hams
 glute: glute, glutes, piriformis
-bum: bum, bums, butt, buttock, buttocks, arse, ass, booty
+bum: bum, bums, butt, arse, ass, booty
+buttock: buttock, buttocks
 calf: calf, calves, calfs, calve
 soleus: soleus
 thigh: thigh, thighs, inner thigh, outer thigh
@@ -120,17 +137,31 @@ erector: erector, erectors
 body: body, whole body, entire body, upper body, lower body
 """
 _CHEST = """
-chest: chest, chest wall, left side of my chest, breast, rib cage and chest
-sternum: sternum, breastbone, breast bone
+chest: chest, chest wall, left side of my chest, rib cage and chest, thorax
+breast: breast
+sternum: sternum
+breastbone: breastbone, breast bone
 heart: heart
 """
 _ORGANS = """
-head: head, skull, temple, temples, forehead, back of my head
+head: head, back of my head
+skull: skull
+temple: temple, temples
+forehead: forehead
+scalp: scalp
 face: face
+mouth: mouth
+eyelid: eyelid, eyelids
+gum: gum, gums
 eye: eye, eyes
 ear: ear, ears
 throat: throat
-stomach: stomach, tummy, belly
+stomach: stomach
+tummy: tummy
+belly: belly
+gut: gut, guts
+crotch: crotch
+testicle: testicle, testicles
 abdomen: abdomen
 tooth: tooth, teeth
 tongue: tongue
@@ -201,5 +232,15 @@ BACK_BEFORE = word_set(
 )
 """Words before `back` that make it a place."""
 
+SURFACE = frozenset({"skin", "callus", "nail"})
+"""What covers a place, which gives way to it even from afar."""
 VAGUE = frozenset({"skin", "callus", "nail", "tendon", "ligament", "nerve", "joint", "bone", "body", "side", "disc"})
 """Places that give way to a plainer one beside them: skin off the hand is the hand."""
+HEADS = frozenset({"head", "skull", "temple", "forehead"})
+"""The names under which a headache goes."""
+LIMBS = word_set(
+    "hand wrist finger pinky thumb foot toe arm leg forearm ankle forefoot shin bicep tricep calf thigh quad"
+)
+"""The parts of a limb that may lose strength or feeling, by name."""
+FACES = word_set("face eye lip mouth eyelid cheek")
+"""The parts of a face that may droop."""

@@ -1,6 +1,7 @@
 """The scene of a message: its tokens with what they mean, everyday talk set aside, and the places named."""
 
 from collections.abc import Callable
+from itertools import accumulate
 from typing import TypeVar
 
 from bot.notation.hurt.cues import Cue
@@ -14,7 +15,9 @@ HURTING = frozenset(HURTS) | frozenset(SIGNS) | {Cue.CONDITION}
 _UNMASKED = frozenset(
     {Cue.SELF, Cue.OTHER, Cue.LAUGH, Cue.NEUTRAL, Cue.CONTRAST, Cue.PAST, Cue.NOW, Cue.TRAINED, Cue.EFFORT}
 )
-_MEASURES = frozenset({Cue.SEVERE, Cue.SUDDEN, Cue.SETTLE, Cue.LOOKS, Cue.DARK})
+_MEASURES = frozenset(
+    {*(Cue.SEVERE, Cue.SUDDEN, Cue.SETTLE, Cue.LOOKS, Cue.DARK), *(Cue.PALE, Cue.LAID_DOWN, Cue.UNNOTICED, Cue.WET)}
+)
 Found = TypeVar("Found")
 
 
@@ -26,11 +29,12 @@ class Scene:
         self.tokens = tokens
         self.found = find_marks(tokens, doubtful=doubtful)
         """Every phrase found, everyday talk included."""
-        self.marks = _unmasked(self.found)
+        self._words = [t.word for t in tokens]
+        self.marks = _unmasked(self.found, self._words)
         """The phrases that count."""
         self.sentence = _numbered(tokens)
         """For each token the number of its sentence."""
-        self._words = [t.word for t in tokens]
+        self._gaps = list(accumulate((t.gap is not Gap.NONE for t in tokens), initial=0))
         self._by_cue: dict[Cue | None, list[Mark]] = {}
         for mark in self.marks:
             self._by_cue.setdefault(mark.cue, []).append(mark)
@@ -82,7 +86,7 @@ class Scene:
 
     def soft_gaps(self, first: int, end: int) -> int:
         """Commas and their like before the tokens from `first` up to, not with, `end`."""
-        return sum(t.gap is not Gap.NONE for t in self.tokens[first:end])
+        return self._gaps[max(0, end)] - self._gaps[first] if end > first else 0
 
     def once(self, what: str, mark: Mark, find: Callable[[], Found]) -> Found:
         """What `find` gives for a mark of this scene, found but once."""
@@ -101,9 +105,14 @@ def _numbered(tokens: tuple[Token, ...]) -> list[int]:
     return out
 
 
-def _unmasked(found: list[Mark]) -> list[Mark]:
+_FELT = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.PRESSURE, Cue.TIGHT, Cue.PAINFUL, Cue.BURN)
+
+
+def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     """The marks that are not swallowed by everyday talk, by a longer `gone`, or (a negation) by a longer phrase."""
-    neutral = [m for m in found if m.cue is Cue.NEUTRAL]
+    neutral = [m for m in found if m.cue is Cue.NEUTRAL and not _pop_in(m, found, words)]
+    felt = {m.end for m in found if m.cue in _FELT and not any(_inside(m, n) for n in neutral)}
+    neutral = [n for n in neutral if n.first not in felt or words[n.first] != "to"]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
     kept: list[Mark] = []
@@ -116,6 +125,19 @@ def _unmasked(found: list[Mark]) -> list[Mark]:
             continue
         kept.append(m)
     return kept
+
+
+_TO_A_PLACE = frozenset({"in", "the", "my", "left", "right", "lower", "upper"})
+
+
+def _pop_in(neutral: Mark, found: list[Mark], words: list[str]) -> bool:
+    """`pop in the right knee`, which is no visit."""
+    if not words[neutral.first].startswith("pop"):
+        return False
+    end = neutral.end
+    while end < len(words) and words[end] in _TO_A_PLACE:
+        end += 1
+    return any(m.cue is None and m.first == end for m in found)
 
 
 def _inside(inner: Mark, outer: Mark) -> bool:

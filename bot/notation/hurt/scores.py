@@ -94,8 +94,17 @@ def _value(scene: Passage, index: int) -> int | None:
         return None
     token = scene.tokens[index]
     if token.kind is Kind.WORD:
-        return _WORDS.get(token.word)
+        return None if _counts_nothing(scene, index) else _WORDS.get(token.word)
     return _whole(token.word) if token.kind is Kind.NUMBER else None
+
+
+def _counts_nothing(scene: Passage, index: int) -> bool:
+    """`zero strength in it`."""
+    if scene.word(index) not in ("zero", "nil") or index + 1 >= len(scene.tokens):
+        return False
+    after = scene.tokens[index + 1]
+    said = after.word in ("out", "of", "on", "over", "outta", "today", "now", "pain", "and", "but", "at")
+    return after.kind is Kind.WORD and after.gap is Gap.NONE and not said
 
 
 def _whole(number: str) -> int:
@@ -111,23 +120,29 @@ def _bounded(scene: Passage, first: int, end: int, value: int, *, plain: bool) -
     return Score(first, end, value, plain)
 
 
+_WHEN = word_set("since during whole entire after throughout through every second third last all")
+"""Before what is scored these say when it hurt: `since the second set, a 2`."""
+
+
+def says_when(scene: Passage, index: int) -> bool:
+    """Whether a word for what is scored says when it hurt."""
+    return bool(scene.words(index - 3, index) & _WHEN)
+
+
 def governed(scene: Passage, first: int, end: int) -> bool:
     """Whether the number measures something else: `energy 6/10`, `session was a 9/10`, `7/10 effort`."""
     if scene.word(end) in _GOVERNS and scene.tokens[end].gap is Gap.NONE:
         return True
-    hurts = {
-        i
-        for m in scene.marks
-        if m.cue in (Cue.PAIN, Cue.HURT, Cue.SORE, Cue.SHARP, Cue.WHISPER, Cue.PAINFUL)
-        for i in range(m.first, m.end)
-    }
-    hurts |= {i for s in scene.spots for i in range(s.first, s.end)}
+    hurts = scene.hurting
     for index in range(first - 1, max(first - 7, -1), -1):
         if index in hurts or scene.tokens[index + 1].gap is Gap.HARD:
             return False
-        if scene.word(index) in _GOVERNS:
+        if scene.word(index) in _GOVERNS and not says_when(scene, index):
             return True
     return False
+
+
+_A_ONE = word_set("a about maybe pain only just at is was")
 
 
 def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
@@ -143,6 +158,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if scene.word(first) == "one" and before not in _A_ONE:
+        return False
     if after == "on" and scene.word(end + 2) == "scale":
         return True
     if after in ("today", "now") and scene.tokens[first].gap is Gap.SOFT and first > 1:
@@ -151,6 +168,7 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return scene.ends(end) and (end >= len(scene.tokens) or scene.tokens[end].kind is not Kind.NUMBER)
     lone = first > 0 and scene.tokens[first].gap is not Gap.HARD
     hurt_before = any(m.end == first and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP, Cue.HEADACHE) for m in scene.marks)
+    hurt_before |= scene.ends(end) and any(m.end == first and m.cue is Cue.WHISPER for m in scene.marks)
     place_before = any(s.end == first for s in scene.spots) and any(
         m.end in (first, first - 1) and m.cue is Cue.PAIN for m in scene.marks
     )

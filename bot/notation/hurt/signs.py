@@ -11,18 +11,14 @@ from collections.abc import Callable, Iterator
 
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.sign import Sign
-from bot.notation.hurt.signs_heart import chest, fainting, heart, spread, winded
+from bot.notation.hurt.signs_faint import fainting
+from bot.notation.hurt.signs_feeling import dead_limb, no_feeling, numbness
+from bot.notation.hurt.signs_heart import chest, heart, spread, winded
 from bot.notation.hurt.signs_injury import blood_and_urine, calf, grave, loss_of_function, popped
-from bot.notation.hurt.signs_nerve import (
-    control,
-    dead_limb,
-    headache,
-    no_feeling,
-    no_strength,
-    numbness,
-    stroke,
-    weakness,
-)
+from bot.notation.hurt.signs_limb import hanging, unable
+from bot.notation.hurt.signs_nerve import control, headache, stroke
+from bot.notation.hurt.signs_strength import no_strength, weakness
+from bot.notation.hurt.signs_told import told_signs
 
 _RULES: tuple[Callable[[Passage], Iterator[Sign]], ...] = (
     chest,
@@ -36,6 +32,8 @@ _RULES: tuple[Callable[[Passage], Iterator[Sign]], ...] = (
     dead_limb,
     weakness,
     no_strength,
+    hanging,
+    unable,
     stroke,
     control,
     popped,
@@ -43,6 +41,7 @@ _RULES: tuple[Callable[[Passage], Iterator[Sign]], ...] = (
     calf,
     blood_and_urine,
     grave,
+    told_signs,
 )
 
 

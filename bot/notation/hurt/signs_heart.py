@@ -1,4 +1,4 @@
-"""Urgent signs of heart and breath: chest, fainting, breath that does not come back, palpitations."""
+"""Urgent signs of heart and breath: chest, breath that does not come back, palpitations."""
 
 from collections.abc import Iterator
 
@@ -52,7 +52,8 @@ def _of_chest(scene: Passage, feel: Mark, spot: Spot) -> bool:
 
 def _something_in(scene: Passage, spot: Spot) -> bool:
     """`i feel a … in the chest`, whatever the word, where it is not the muscle at work."""
-    if not scene.words(spot.first - 2, spot.first) & {"in", "across", "inside", "behind", "around"}:
+    inside = {"in", "across", "inside", "behind", "around", "round", "over"}
+    if not scene.words(spot.first - 2, spot.first) & inside:
         return False
     before = scene.words(spot.first - 9, spot.first)
     feels = before & {"feel", "feeling", "feels", "felt", "got", "have", "had", "something", "has", "getting"}
@@ -93,33 +94,6 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
             return False
 
 
-_FAINT_OF = word_set("pain twinge click niggle ache hope idea line pinch tingle clicking soreness discomfort")
-_GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")
-_SLEEP = word_set("bed asleep slept sleep sleeping laughing nap")
-
-
-def fainting(scene: Passage) -> Iterator[Sign]:
-    """Fainting or near it; plain dizziness counts (ACSM's table of major signs has it)."""
-    for m in scene.of(Cue.FAINT):
-        word = scene.word(m.first)
-        slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
-        form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
-        slept = word.startswith("pass") and scene.words(m.first, m.end + 8) & _SLEEP
-        knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
-        joking = word in ("nearly", "almost") and "laughing" in scene.words(m.end, m.end + 6)
-        if stands(scene, m) and not slight and not form and not slept and not knocked and not joking:
-            yield sign_of("fainting", (m,), None)
-
-
-def _counts(scene: Passage, index: int) -> bool:
-    """`knocked out 10 reps`."""
-    if index >= len(scene.tokens):
-        return False
-    return scene.tokens[index].kind is not Kind.WORD or scene.word(index) in word_set(
-        "some a my the few another those them reps"
-    )
-
-
 def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
@@ -132,8 +106,15 @@ def winded(scene: Passage) -> Iterator[Sign]:
             if scene.word(s.first) not in ("still", "keeps", "later", "since") and near(scene, m, s, 6):
                 yield sign_of("breath", (m, s), None)
         for i, token in enumerate(scene.tokens):
-            if token.kind is Kind.TIME and _lasting(scene, m, i):
+            timed = token.kind is Kind.TIME or (token.word in _UNITS and scene.word(i - 1) in _MANY)
+            if timed and _lasting(scene, m, i):
                 yield Sign("breath", (*range(m.first, m.end), i), None)
+
+
+_UNITS = word_set("minutes minute mins min hour hours")
+_MANY = word_set(
+    "five ten fifteen twenty thirty forty sixty an a half few couple several of many quarter whole eight twelve"
+)
 
 
 def _lasting(scene: Passage, m: Mark, time: int) -> bool:
@@ -146,7 +127,7 @@ def _lasting(scene: Passage, m: Mark, time: int) -> bool:
     return (
         still
         or scene.word(time + 1) in ("later", "after", "on", "now", "since")
-        or bool(scene.words(time - 3, time) & {"for", "been", "last", "past", "over"})
+        or bool(scene.words(time - 4, time) & {"for", "been", "last", "past", "over"})
     )
 
 
@@ -175,4 +156,5 @@ def spread(scene: Passage) -> Iterator[Sign]:
         arm = [s for s in spots if s.place.name == "arm" and s.side is not None and s.side.value == "left"]
         sweat = [x for x in scene.of(Cue.SWEAT) if near(scene, x, m, 14)]
         if stands(scene, m) and ((jaw and arm) or ((jaw or arm) and sweat)):
-            yield sign_of("heart", (m, *(jaw or arm)[:1]), (jaw or arm)[0])
+            first = min((*jaw, *arm), key=lambda s: s.first)
+            yield sign_of("heart", (m, first), first)

@@ -8,6 +8,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
+from bot.notation.hurt.places import HEADS, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
@@ -20,6 +21,8 @@ def popped(scene: Passage) -> Iterator[Sign]:
     losses = [m for m in scene.of(Cue.NO_FUNCTION, Cue.NO_STRENGTH, Cue.GAVE_WAY) if not negated(scene, m)]
     for pop in scene.of(Cue.POP):
         spot = next(iter(places_of(scene, pop)), None)
+        if spot is not None and spot.place.tissue is Tissue.ORGAN:
+            spot = next((s for s in scene.spots if s.place.tissue is not Tissue.ORGAN), spot)
         if spot is None and not scene.words(pop.first - 3, pop.first) & _NAMES_A_POP:
             continue
         if not stands(scene, pop, spot):
@@ -59,26 +62,33 @@ def loss_of_function(scene: Passage) -> Iterator[Sign]:
 
 def calf(scene: Passage) -> Iterator[Sign]:
     """A swollen or hot calf, or a limb both hot and swollen."""
-    for m in scene.of(Cue.SWOLLEN, Cue.HOT):
+    for m in scene.of(Cue.SWOLLEN, Cue.HOT, Cue.THICK):
         for spot in places_of(scene, m)[:1]:
-            if not near(scene, m, spot, 8) or not stands(scene, m, spot):
+            pumped = spot.place.plural and scene.sentence_words(m.first) & {"pump", "pumped", "pumping"}
+            if pumped or not near(scene, m, spot, 8) or not stands(scene, m, spot):
                 continue
             others = [
                 x
-                for x in scene.of(Cue.HOT, Cue.SWOLLEN, Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PAINFUL)
+                for x in scene.of(Cue.HOT, Cue.SWOLLEN, Cue.THICK, Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PAINFUL)
                 if x.first != m.first and near(scene, x, m, 8)
             ]
             if _clotting(scene, m, spot, others):
                 yield sign_of("clot", (m, spot, *others[:1]), spot)
 
 
+_BOTH = ({Cue.HOT, Cue.SWOLLEN}, {Cue.HOT, Cue.THICK})
+
+
 def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:
     if spot.place.name == "calf":
         hot = scene.word(m.first) in ("hot", "red", "hotter") and not spot.place.plural
         big = not spot.place.plural or scene.words(m.first, m.end).isdisjoint({"huge", "massive", "enormous", "bigger"})
+        size = scene.words(m.first, m.end) & {"size", "thick", "twice", "double", "bulging", "ballooning", "fat"}
+        if m.cue is Cue.THICK and not others:
+            return bool(size) and not spot.place.plural
         return (m.cue is Cue.SWOLLEN and big) or hot or (bool(others) and not spot.place.plural)
     limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "forearm")
-    return limb and any({x.cue, m.cue} == {Cue.HOT, Cue.SWOLLEN} for x in others)
+    return limb and any({x.cue, m.cue} in _BOTH for x in others)
 
 
 def blood_and_urine(scene: Passage) -> Iterator[Sign]:
@@ -89,10 +99,15 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.URINE):
         clear = scene.words(m.first, m.end + 6) & {"clear", "normal", "fine", "pale", "ok"}
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
-            if dark.first == m.first or clear or not _coloured(scene, m, dark):
+            if dark.first == m.first or clear or not _coloured(scene, m, dark) or _drunk(scene, dark):
                 continue
             if stands(scene, dark) and stands(scene, m):
                 yield sign_of("urine", (m, dark), None)
+
+
+def _drunk(scene: Passage, dark: Mark) -> bool:
+    """`drank so much cola i need to pee`."""
+    return bool(scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk", "had", "having"})
 
 
 def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:
@@ -112,7 +127,7 @@ def grave(scene: Passage) -> Iterator[Sign]:
         if not stands(scene, m) or _not_meant(scene, m):
             continue
         spot = next((s for s in scene.spots if near(scene, s, m, 4)), None) if m.cue is Cue.GRAVE else None
-        yield sign_of("grave", (m,), None if spot is None or spot.place.name in ("heart", "head") else spot)
+        yield sign_of("grave", (m,), None if spot is None or spot.place.name in {"heart", *HEADS} else spot)
     for m in scene.of(Cue.PREGNANT):
         for b in scene.of(Cue.BLEED):
             if abs(m.first - b.first) <= 14 and stands(scene, b):

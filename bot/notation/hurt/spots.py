@@ -1,10 +1,10 @@
 """The places named in a passage, each with its owner and its side."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place
+from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scene import HURTING, Scene
 from bot.notation.hurt.tokens import Gap, Kind
@@ -17,7 +17,7 @@ SIDES = dict.fromkeys(("left", "l", "lh", "lhs", "lefthand"), Side.LEFT) | dict.
 _BETWEEN_SIDE = word_set(
     """
     lower upper inner outer front back rear of my the side hand inside outside mid sided big medial lateral poor old
-    bad dodgy sore hamstring quad bottom top part
+    bad dodgy sore hamstring quad bottom top part corner half edge base tip ball whole underside heel
     """
 )
 _NOT_A_SIDE_AFTER = word_set(
@@ -34,6 +34,9 @@ _COPULA = word_set(
 _TELLS_A_PLACE = word_set("'s is was felt feels feeling went has are doesn't didn't isn't wasn't")
 _RETURNED = word_set("is 's was come came comes coming go went get got be been i'm going breath are it right pain i")
 """Words before `back` that make it `again`."""
+
+
+_OF_IT = word_set("on of in my the left right")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,10 +65,20 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
             continue
         if m.place.name == "back" and not _is_my_back(scene, m):
             continue
-        if m.place.name == "side" and scene.word(m.end) == "of":
+        if m.place.name in ("side", "back") and scene.word(m.end) == "of":
+            continue
+        if m.first and scene.tokens[m.first - 1].kind is Kind.SET and scene.tokens[m.first - 1].word.endswith("each"):
             continue
         out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
-    return tuple(out)
+    return tuple(_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False))
+
+
+def _with_side(scene: Scene, spot: Spot, then: Spot | None) -> Spot:
+    """`toes on my right foot` are the right ones."""
+    if spot.side is not None or then is None or then.side is None or not 2 <= then.first - spot.end <= 4:
+        return spot
+    leads = scene.word(spot.end) in ("on", "of", "in") and scene.words(spot.end, then.first) <= _OF_IT
+    return replace(spot, side=then.side) if leads else spot
 
 
 def implied(mark: Mark) -> Spot | None:
@@ -79,7 +92,8 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
     if m.end >= len(scene.tokens):
         return False
     tail = scene.tokens[m.end]
-    return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS
+    noise = tail.word.startswith("crunch") and m.place is not None and m.place.tissue is Tissue.JOINT
+    return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS and not noise
 
 
 def _is_my_back(scene: Scene, m: Mark) -> bool:
@@ -89,6 +103,8 @@ def _is_my_back(scene: Scene, m: Mark) -> bool:
         return True
     if before in _RETURNED:
         return False
+    if before in ("of", "in") and any(x.end == m.first - 1 and x.cue in HURTING for x in scene.marks):
+        return True
     hurts = {x.first for x in scene.marks if x.cue in HURTING}
     if m.end in hurts or (m.end + 1 in hurts and after in _COPULA):
         return after not in ("to", "at", "again")
@@ -123,7 +139,7 @@ def _side(scene: Scene, m: Mark) -> Side | None:
             seen.add(SIDES[word])
         elif word not in _BETWEEN_SIDE and not (word == "and" and seen):
             break
-        if scene.tokens[index].gap is Gap.HARD:
+        if scene.tokens[index].gap is Gap.HARD or (scene.tokens[index].gap is Gap.SOFT and seen):
             break
     if not seen:
         seen = _side_after(scene, m.end)

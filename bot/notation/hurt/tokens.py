@@ -15,7 +15,7 @@ from enum import Enum
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.variants import CANON, UNABLE
+from bot.notation.hurt.variants import CANON, NEGATED, UNABLE
 
 
 class Kind(Enum):
@@ -132,12 +132,13 @@ _NO_TIME = word_set(
 
 
 def _unable(tokens: list[Token]) -> tuple[Token, ...]:
-    """The tokens with `could not`, `unable to`, `struggling to` as the one word `can't`."""
+    """The tokens with `could not`, `unable to` as the one word `can't`, `does not` as `doesn't`."""
     out: list[Token] = []
     for token in tokens:
         last = out[-1] if out else None
-        if last is not None and token.gap is Gap.NONE and (last.word, token.word) in UNABLE:
-            out[-1] = Token("can't", last.start, token.end, last.gap, Kind.WORD)
+        pair = (last.word, token.word) if last is not None and token.gap is Gap.NONE else ("", "")
+        if last is not None and (pair in UNABLE or pair in NEGATED):
+            out[-1] = Token(NEGATED.get(pair, "can't"), last.start, token.end, last.gap, Kind.WORD)
         else:
             out.append(token)
     return tuple(out)

@@ -55,6 +55,17 @@ UNABLE = frozenset(
         ("not", "able"),
         ("isn't", "able"),
         ("can't", "to"),
+        ("can", "no"),
     }
 )
 """Pairs of words that say `can't`; `not able to` by two of them."""
+NEGATED = {
+    ("does", "not"): "doesn't",
+    ("do", "not"): "don't",
+    ("did", "not"): "didn't",
+    ("will", "not"): "won't",
+    ("has", "not"): "hasn't",
+    ("have", "not"): "haven't",
+    ("would", "not"): "wouldn't",
+}
+"""Pairs of words that are one word in haste."""

@@ -1,0 +1,74 @@
+"""Urgent signs of fainting or near it; and what only sounds like it: sleep, power cuts, prices."""
+
+from collections.abc import Iterator
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.tokens import Kind
+
+_FAINT_OF = word_set(
+    """
+    pain twinge click niggle ache hope idea line pinch tingle clicking soreness discomfort smell memory sound trace
+    whiff light mark outline noise taste signal music buzz hint praise glow
+    """
+)
+_GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")
+_SLEEP = word_set("bed asleep slept sleep sleeping laughing nap couch sofa telly tv film movie night baby log early")
+_AT_THE_GYM = word_set(
+    "gym set rep squat squats bench deadlift deadlifts session floor training rack dizzy after during"
+)
+_SIGHTS = word_set("saw seeing seen read heard price bill laughing looked laughter")
+_OUTAGE = word_set(
+    """
+    power cut outage electricity bulb bulbs early outside sky timer app screen phone tv site website curtains curtain
+    windows winter blinds switch fuse laptop page
+    """
+)
+_OF_A_ROOM = word_set(
+    "lights it went screen room gym everything seeing see saw black blacked blackout world sight music"
+)
+
+
+def fainting(scene: Passage) -> Iterator[Sign]:
+    """Fainting or near it; plain dizziness counts (ACSM's table of major signs has it)."""
+    for m in scene.of(Cue.FAINT):
+        word = scene.word(m.first)
+        slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
+        form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
+        slept = _slept(scene, m, word)
+        knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
+        if stands(scene, m) and not slight and not form and not slept and not knocked and not _of_a_sight(scene, m):
+            yield sign_of("fainting", (m,), None)
+    for m in scene.of(Cue.PALE):
+        for laid in scene.of(Cue.LAID_DOWN):
+            if near(scene, m, laid, 8) and stands(scene, m):
+                yield sign_of("fainting", (m, laid), None)
+
+
+def _slept(scene: Passage, m: Mark, word: str) -> bool:
+    """`passed out on the couch`, `knocked out last night`: asleep, where nothing says that it was in training."""
+    if not word.startswith(("pass", "knock", "conk", "black", "lights")):
+        return False
+    around = scene.words(m.first - 3, m.end + 8)
+    bed = around & {"bed", "asleep", "slept", "sleep", "sleeping", "couch", "sofa", "nap"}
+    return bool(bed or (around & _SLEEP and not scene.sentence_words(m.first) & _AT_THE_GYM))
+
+
+def _of_a_sight(scene: Passage, m: Mark) -> bool:
+    """`nearly fainted when i saw the price`; a room, a screen that went dark by itself."""
+    told = scene.words(m.first - 3, m.first + 1) & {"nearly", "almost", "could", "would", "about", "like"}
+    if told and scene.words(m.end, m.end + 6) & _SIGHTS:
+        return True
+    return scene.word(m.first) in _OF_A_ROOM and bool(scene.words(m.first - 4, m.end + 9) & _OUTAGE)
+
+
+def _counts(scene: Passage, index: int) -> bool:
+    """`knocked out 10 reps`."""
+    if index >= len(scene.tokens):
+        return False
+    return scene.tokens[index].kind is not Kind.WORD or scene.word(index) in word_set(
+        "some a my the few another those them reps"
+    )

@@ -1,0 +1,100 @@
+"""Urgent signs of lost feeling: numb, asleep, wooden, dead; and what is cold, stiff, tired or was sat on."""
+
+from collections.abc import Iterator
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import places_of, side_of
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.patterns import SPELLER
+from bot.notation.hurt.people import laughed
+from bot.notation.hurt.places import FACES, LIMBS, Tissue
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.spots import Spot
+
+
+def numbness(scene: Passage) -> Iterator[Sign]:
+    """Anything numb."""
+    for m in scene.of(Cue.NUMB):
+        spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
+        mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
+        if stands(scene, m, spot) and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to") and not mind:
+            yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
+
+
+_MUSCLE_WORK = word_set(
+    "working engage engaging activate activating firing much contract contracting squeeze stretch fire burn really"
+)
+_PRAISE = word_set("killer brutal great session workout leg awesome good amazing beast savage love loved day best")
+
+
+def no_feeling(scene: Passage) -> Iterator[Sign]:
+    """`can't feel my foot`; not `can't feel my glutes working`, nor what is plainly gym talk."""
+    for m in scene.of(Cue.NO_FEELING):
+        for spot in [s for s in places_of(scene, m) if near(scene, m, s, 5)][:1]:
+            if _is_stiff(scene, m, spot):
+                continue
+            if (
+                stands(scene, m, spot)
+                and not _gym_talk(scene, m, spot)
+                and not sat_on(scene, m)
+                and not _cold(scene, m)
+            ):
+                yield sign_of("no feeling", (m, spot), spot)
+
+
+_STUFF = word_set("wood wooden rubber rubbery stone plastic cotton wool meat")
+_SEATS = word_set("flight plane bus train car toilet loo couch sofa desk meeting chair film driving")
+
+
+def _is_stiff(scene: Passage, m: Mark, spot: Spot) -> bool:
+    """`back stiff like wood`, `legs like rubber`: stiff or tired, not without feeling."""
+    if not scene.words(m.first, m.end) & _STUFF:
+        return False
+    both = spot.place.plural and side_of(scene, m, spot) is None
+    trunk = spot.place.name not in LIMBS | FACES | {"heel", "knee"}
+    return both or trunk or bool(scene.sentence_words(m.first) & {"stiff", "tight", "heavy", "tired"})
+
+
+_COLD = word_set("outside freezing garage snow winter weather frost frozen frosty")
+
+
+def _cold(scene: Passage, m: Mark) -> bool:
+    """`can't feel my face, it's so cold outside`."""
+    return bool(scene.sentence_words(m.first) & _COLD)
+
+
+def sat_on(scene: Passage, m: Mark) -> bool:
+    """A limb that fell asleep under one who sat, and is fine since."""
+    sleeps = scene.words(m.first, m.end) & {"asleep", "sleep", "sleeping"}
+    if not sleeps or not scene.sentence_words(m.first) & _SEATS:
+        return False
+    return any(abs(scene.sentence[f.first] - scene.sentence[m.first]) <= 1 for f in scene.of(Cue.FINE, Cue.GOOD))
+
+
+def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
+    limb = spot.place.name in ("leg", "arm")
+    muscle = spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb
+    working = scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"})
+    if muscle and (working or scene.words(spot.end, spot.end + 2) & {"in", "on"}):
+        return True
+    plural = spot.place.plural and spot.side is None
+    return plural and laughed(scene, m) and bool({t.word for t in scene.tokens} & _PRAISE)
+
+
+_ENDS = word_set("hand foot finger toe thumb pinky")
+
+
+def dead_limb(scene: Passage) -> Iterator[Sign]:
+    """An arm that went dead; dead legs after squats are talk."""
+    for m in scene.of(Cue.DEAD):
+        for spot in [s for s in places_of(scene, m) if near(scene, m, s, 3)][:1]:
+            between = scene.words(spot.end, m.first)
+            went = between & word_set("went gone goes go suddenly just feels felt feeling going completely")
+            went |= {w for w in between if not SPELLER.is_known(w)}
+            plain = scene.word(m.first) in ("paralysed", "paralyzed", "lifeless")
+            went |= {"is"} if spot.place.name in _ENDS and m.first - spot.end in (0, 1) else set()
+            tired = spot.place.plural and spot.side is None and not plain
+            if not tired and (went or plain or side_of(scene, m, spot)) and stands(scene, m, spot):
+                yield sign_of("dead limb", (m, spot), spot)

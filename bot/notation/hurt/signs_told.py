@@ -1,0 +1,50 @@
+"""Urgent signs told in any order, by the rows of `bot.notation.hurt.phrases_told`."""
+
+from collections.abc import Iterator
+
+from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.people import laughed
+from bot.notation.hurt.phrases_told import TOLD, Told
+from bot.notation.hurt.sign import Sign, stands
+
+_OF_PLACES = frozenset({"headache", "no feeling"})
+"""The signs that name a place."""
+_BY_ORGAN = tuple((told, told.ideas[0]) for told in TOLD)
+
+
+def told_signs(scene: Passage) -> Iterator[Sign]:
+    """The signs of the rows above that stand."""
+    here = scene.words(0, len(scene.tokens))
+    for told, first in _BY_ORGAN:
+        if here.isdisjoint(first) or any(here.isdisjoint(idea) for idea in told.ideas):
+            continue
+        for index in range(len(scene.tokens)):
+            if scene.word(index) in first:
+                yield from _around(scene, told, index)
+
+
+def _around(scene: Passage, told: Told, index: int) -> Iterator[Sign]:
+    """The sign about one word of its first idea: the other ideas nearest to it."""
+    found = [index]
+    for idea in told.ideas[1:]:
+        beside = [
+            i
+            for i in range(max(0, index - told.within), min(len(scene.tokens), index + told.within + 1))
+            if scene.word(i) in idea and i not in found and scene.same_sentence(i, index)
+        ]
+        if not beside:
+            return
+        found.append(min(beside, key=lambda i: abs(i - index)))
+    first, end = min(found), max(found) + 1
+    around = scene.sentence_words(index)
+    if end - first > told.within + 1 or around & told.unless:
+        return
+    mark = Mark(first, end, Cue.FAINT)
+    masked = any(n.cue is Cue.NEUTRAL and n.first <= index < n.end for n in scene.found)
+    if not masked and stands(scene, mark) and not (laughed(scene, mark) and told.name != "control"):
+        near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]
+        spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
+        if spot is not None or told.name != "no feeling":
+            yield Sign(told.name, tuple(sorted(found)), spot)
