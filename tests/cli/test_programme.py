@@ -1,12 +1,14 @@
 """`chalkpost programme`: problems, minutes, hard sets and cautions in the terminal; the template."""
 
+import re
 from pathlib import Path
+from textwrap import dedent
 
 import pytest
 from click.testing import CliRunner
 
 from bot.cli import chalkpost
-from bot.cli.programme import caution_line, change_line
+from bot.dialogue.lookover import caution_line, change_line
 from bot.sheets.problems import Fault, Problem
 from bot.sheets.reading import read_programme
 from bot.sheets.writing import example, template
@@ -72,6 +74,27 @@ def test_a_refused_file_gives_no_remarks(tmp_path: Path) -> None:
 
 def test_the_template_is_a_workbook(tmp_path: Path) -> None:
     assert CliRunner().invoke(chalkpost, ["programme", "template", str(tmp_path / "a.csv")]).exit_code == 2
+
+
+def test_the_readme_shows_what_is_printed(tmp_path: Path) -> None:
+    """The problems shown there are those of the file shown there."""
+    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    shown = re.search(r"\$ chalkpost programme check (\S+)\n((?:    .*\n)+)\nfor this file:\n\n((?:    .*\n)+)", readme)
+    assert shown is not None
+    file = tmp_path / shown[1]
+    file.write_text(dedent(shown[3]), encoding="utf-8")
+    assert CliRunner().invoke(chalkpost, ["programme", "check", str(file)]).stdout == dedent(shown[2])
+
+
+def test_the_readmes_table_is_a_programme() -> None:
+    """Its rows, as they stand there, with nothing wrong."""
+    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    rows = [line.strip("|") for line in readme.splitlines() if line.startswith("|") and line.count("|") == 10]
+    assert len(rows) == 6
+    programme, problems = read_programme("\n".join(rows[:1] + rows[2:]).encode(), "a.csv")
+    assert programme is not None
+    assert problems == ()
+    assert [len(exercise.sets) for exercise in programme.workouts[0].exercises] == [3, 2, 2]
 
 
 @pytest.mark.parametrize("fault", Fault)

@@ -106,6 +106,21 @@ def test_every_problem_at_once_in_the_order_of_rows() -> None:
     ]
 
 
+def test_a_sheet_full_of_slips_ends_somewhere() -> None:
+    """After 300 problems it is said that the rest was not looked at; so are more rows or exercises than there can be."""
+    _, problems = read_programme(csv_of(*[("A", "Back squat", "x", "5")] * 400), "a.csv")
+    assert [p.fault for p in problems] == [Fault.NOT_A_NUMBER] * 300 + [Fault.AND_MORE]
+    assert problems[-1].row == 302
+    unknown = [("A", f"Unknown of kind {n}", 1, "5") for n in range(60)]
+    _, problems = read_programme(csv_of(*unknown), "a.csv")
+    faults = {p.fault for p in problems}
+    assert Fault.EXERCISE_MISSING in faults
+    assert Fault.TOO_MANY in faults
+    rows = [("A" if n == 0 else "", "Back squat", 1, "5") for n in range(1_001)]
+    assert problems_of(csv_of(*rows))[0] == (Fault.TOO_MANY, 2, "Sets")
+    assert problems_of(csv_of(*rows))[-1] == (Fault.TOO_MANY, 1_002, "")
+
+
 def test_the_problem_of_the_brief() -> None:
     """Row, column, what was found, what to write."""
     rows = [("A", "Back squat", 3, "5")] + [("", "", 1, "5")] * 14 + [("", "", 1, "8-")]
