@@ -8,6 +8,7 @@ in between. PostgreSQL: psycopg 3, read committed; rows are claimed with `FOR UP
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 import sqlalchemy as sa
 from sqlalchemy.engine.interfaces import DBAPIConnection
@@ -24,6 +25,7 @@ LOCK_WAIT_S = 30
 RETRYABLE = ("40001", "40P01", "55P03", "57P01")
 """PostgreSQL's states (appendix A of its manual): serialization failure, deadlock, lock not available, shut down."""
 
+_READS: dict[str, Any] = {"chalkpost_reads": True}
 _COUNTED = {"preserve_rowcount": True}
 """Inserts tell how many rows they wrote, too."""
 
@@ -71,7 +73,31 @@ class Store:
     def begin(self) -> Iterator[Work]:
         """A transaction: committed at the end, undone by an exception."""
         with self.engine.begin() as connection:
-            yield Work(connection, self.keyring, self.memory, self.is_postgres)
+            work = Work(connection, self.keyring, self.memory, self.is_postgres)
+            yield work
+        if work.scrubs:
+            self.scrub()
+
+    def scrub(self) -> None:
+        """On SQLite: what was deleted is overwritten in the file (`secure_delete`), and its older form in the log of
+        writing goes too, as far as nobody is reading from it just now (then with the next time). PostgreSQL keeps the
+        sealed bytes in its own files until it needs the room: see the runbook."""
+        if not self.is_postgres:
+            with self.engine.connect() as connection:
+                cursor = connection.connection.cursor()
+                cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+                cursor.close()
+
+    @contextmanager
+    def reading(self) -> Iterator[Work]:
+        """One snapshot to read from, however long it takes: on neither engine does it hold up whoever writes. What is
+        written in it is undone (on PostgreSQL refused)."""
+        options = {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True} if self.is_postgres else _READS
+        with self.engine.connect().execution_options(**options) as connection, connection.begin() as transaction:
+            try:
+                yield Work(connection, self.keyring, self.memory, self.is_postgres)
+            finally:
+                transaction.rollback()
 
     def close(self) -> None:
         """Closes all connections."""
@@ -142,7 +168,7 @@ def _prepare_sqlite(raw: DBAPIConnection, _record: object) -> None:
         "journal_mode=WAL",
         "synchronous=FULL",
         "foreign_keys=ON",
-        "secure_delete=FAST",
+        "secure_delete=ON",
         "cache_size=-32000",
     ):
         cursor.execute(f"PRAGMA {pragma}")
@@ -150,4 +176,5 @@ def _prepare_sqlite(raw: DBAPIConnection, _record: object) -> None:
 
 
 def _begin_immediate(connection: sa.Connection) -> None:
-    connection.exec_driver_sql("BEGIN IMMEDIATE")
+    reads = connection.get_execution_options().get("chalkpost_reads", False)
+    connection.exec_driver_sql("BEGIN" if reads else "BEGIN IMMEDIATE")

@@ -61,6 +61,10 @@ class Keyring:
         head = _VERSION + self._sealing
         return head + nonce + self._ciphers[self._sealing].encrypt(nonce, text.encode(), head)
 
+    def is_newest(self, sealed: bytes) -> bool:
+        """Whether the key that seals now sealed it."""
+        return sealed[: 1 + _NAME] == _VERSION + self._sealing
+
     def unseal(self, sealed: bytes) -> str:
         """The text again; `KeyFault` where another key sealed it, or somebody changed it."""
         head, rest = sealed[: 1 + _NAME], sealed[1 + _NAME :]

@@ -5,10 +5,11 @@ change, so a change by another process, or one that was rolled back, is never mi
 """
 
 from collections import OrderedDict
+from collections.abc import Callable
 from threading import Lock
 from typing import TYPE_CHECKING, Generic, TypeVar
 
-from bot.training.people import Programme, SessionId
+from bot.training.people import ClientId, Programme, SessionId
 
 if TYPE_CHECKING:
     from storage.sessions import Kept
@@ -41,6 +42,12 @@ class Shelf(Generic[K, V]):
             if len(self._things) > self._size:
                 self._things.popitem(last=False)
 
+    def drop(self, is_gone: Callable[[V], bool]) -> None:
+        """Forgets those of which this holds."""
+        with self._lock:
+            for key in [key for key, thing in self._things.items() if is_gone(thing)]:
+                del self._things[key]
+
 
 class Memory:
     """A store's memory."""
@@ -48,3 +55,7 @@ class Memory:
     def __init__(self) -> None:
         self.sessions: Shelf[tuple[SessionId, int], Kept] = Shelf(512)
         self.programmes: Shelf[str, Programme] = Shelf(128)
+
+    def forget(self, client: ClientId) -> None:
+        """Nothing of this client stays in memory."""
+        self.sessions.drop(lambda kept: kept.session.client == client)

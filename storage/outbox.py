@@ -174,6 +174,8 @@ _DROP_CHAT = ready(
     .where(_WAITING, _c.chat == sa.bindparam("in_chat"))
     .values(state="dead", body=b"", error=sa.bindparam("why"), closed_at=sa.bindparam("now"))
 )
+_DROP_CLOSED = ready(sa.delete(outbox).where(_c.key.like(sa.bindparam("pattern")), _c.closed_at.is_not(None)))
+_PUT_AT = ready(sa.select(_c.made_at).where(_c.key == sa.bindparam("with_key")))
 _LOST = sa.and_(
     _SENDING,
     sa.or_(
@@ -288,6 +290,17 @@ def keep_dead(work: Work, parcel: Parcel, *, error: str, now: datetime) -> bool:
 def drop_chat(work: Work, chat: int, *, error: str, now: datetime) -> int:
     """Gives up all that waits for a chat which takes no messages any more; tells how many."""
     return work.run(_DROP_CHAT, {"in_chat": chat, "why": work.seal(error), "now": now})
+
+
+def drop_closed(work: Work, prefix: str) -> None:
+    """Nothing of closed parcels whose keys begin so stays: their keys and chats neither."""
+    work.run(_DROP_CLOSED, {"pattern": f"{prefix}%"})
+
+
+def put_at(work: Work, key: str) -> datetime | None:
+    """When a parcel of this key was put; `None` where none is known."""
+    row = work.first(_PUT_AT, {"with_key": key})
+    return None if row is None else row.made_at
 
 
 def recover(work: Work, *, now: datetime, own: str = "") -> int:

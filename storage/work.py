@@ -33,6 +33,8 @@ class Work:
     keyring: Keyring
     memory: Memory
     is_postgres: bool
+    scrubs: bool = False
+    """Something was deleted that must not be found in the files either: seen to after the commit."""
     _depth: int = 0
 
     def all(self, statement: Statement, params: Params = _NOTHING) -> Sequence[Row]:

@@ -12,6 +12,7 @@ COMMANDS = {
     "backup": ("bot.cli.backup", "backup", "Copy the database while the bot runs."),
     "again": ("bot.cli.again", "again", "Take up again what was set aside."),
     "forget": ("bot.cli.forget", "forget", "Delete a client for good."),
+    "reseal": ("bot.cli.reseal", "reseal_", "Seal everything by the newest key."),
     "read": ("bot.cli.read", "read", "Read training reports, one a line."),
     "next": ("bot.cli.next", "next_", "Work out what comes next from what was done."),
     "programme": ("bot.cli.programme", "programme", "Check a programme's spreadsheet, or write the template."),

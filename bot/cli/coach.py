@@ -1,12 +1,15 @@
-"""`chalkpost coach add`: the operator invites a coach."""
+"""`chalkpost coach add`: the operator invites a coach; `chalkpost coach forget`: deletes one."""
 
 import asyncio
 import hashlib
 import secrets
+import sys
 from datetime import timedelta
 
 import click
 
+import storage.census
+import storage.erasure
 import storage.people
 from bot.app import clock_of, open_store, platform_of
 from bot.faults import ChatFault
@@ -38,6 +41,34 @@ def add(expires_days: int) -> None:
         store.close()
     click.echo(f"https://t.me/{name}?start={payload}")
     click.echo(show("cli-coach-link", days=expires_days), err=True)
+
+
+@coach.command("forget")
+@click.argument("name")
+@click.option("--id", "number", help="Which one, where several bear the name.")
+@click.option("--yes", "is_sure", is_flag=True, help="Don't ask.")
+def forget(*, name: str, number: str | None, is_sure: bool) -> None:
+    """Delete the coach called NAME and all that is kept of their clients. It can't be undone."""
+    store = open_store(read_settings())
+    try:
+        with store.begin() as work:
+            found = storage.census.coaches_named(work, name)
+        meant = [one for one in found if number in (None, one.coach)]
+        for one in meant:
+            joined = one.joined_at.date().isoformat()
+            told = show("cli-coach-who", name=one.name, joined=joined, clients=one.clients, coach=one.coach)
+            click.echo(told, err=len(meant) > 1)
+        if len(meant) != 1:
+            click.echo(show("cli-forget-which" if meant else "cli-coach-nobody", name=name), err=True)
+            sys.exit(1)
+        if is_sure or click.confirm(show("cli-forget-sure", name=meant[0].name), default=False):
+            with store.begin() as work:
+                storage.erasure.forget_coach(work, meant[0].coach)
+            click.echo(show("cli-forget-done"))
+        else:
+            click.echo(show("cli-forget-kept"))
+    finally:
+        store.close()
 
 
 def hash_of(payload: str) -> str:

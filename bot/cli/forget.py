@@ -1,4 +1,4 @@
-"""`chalkpost forget NAME`: the operator deletes a client who asked for it, for good."""
+"""`chalkpost forget [NAME] [--id ID]`: the operator deletes a client who asked for it, for good."""
 
 import sys
 
@@ -14,11 +14,15 @@ from storage.engine import Store
 
 
 @click.command("forget")
-@click.argument("name")
-@click.option("--id", "number", help="Which one, where several bear the name.")
+@click.argument("name", default="")
+@click.option(
+    "--id", "number", help="Which one of several; or alone, as the log names who left."
+)
 @click.option("--yes", "is_sure", is_flag=True, help="Don't ask.")
 def forget(*, name: str, number: str | None, is_sure: bool) -> None:
     """Delete all that is kept of the client called NAME. It can't be undone."""
+    if not name and not number:
+        raise click.UsageError(show("cli-forget-neither"))
     store = open_store(read_settings())
     try:
         one = _the_one(store, name, number)
@@ -35,10 +39,10 @@ def forget(*, name: str, number: str | None, is_sure: bool) -> None:
 def _the_one(store: Store, name: str, number: str | None) -> Namesake:
     """The client who is meant; ends with exit code 1 where there is none, or more than one."""
     with store.begin() as work:
-        found = storage.census.clients_named(work, name)
+        found = storage.census.clients_named(work, name) if name else storage.census.everyone(work)
     meant = [one for one in found if number in (None, one.client)]
     if not meant:
-        click.echo(show("cli-forget-nobody", name=name), err=True)
+        click.echo(show("cli-forget-nobody", name=name or number or ""), err=True)
         sys.exit(1)
     for one in meant:
         joined = one.joined_at.date().isoformat()

@@ -6,7 +6,7 @@ from datetime import date, datetime, time
 from bot.dialogue.incoming import RuleKind
 from bot.saying import Saying
 from bot.training.facts import Fact
-from bot.training.people import ClientId, SessionId
+from bot.training.people import ClientId, CoachId, SessionId
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +72,22 @@ class RuleSet:
     ref: str = ""
 
 
-Keeping = StrengthKept | StrengthStale | RuleSet | TalkSet
+@dataclass(frozen=True, slots=True)
+class ClientForgotten:
+    """All that is kept of whoever trains from this chat is deleted, earlier times with the practice too; the turn's
+    own messages leave nothing behind either once they are sent."""
+
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
+class CoachForgotten:
+    """All that is kept of this coach is deleted, with the records of clients who had withdrawn."""
+
+    coach: CoachId
+
+
+Keeping = StrengthKept | StrengthStale | RuleSet | TalkSet | ClientForgotten | CoachForgotten
 
 
 @dataclass(frozen=True, slots=True)

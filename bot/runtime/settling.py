@@ -19,6 +19,9 @@ from storage.facts import Origin
 from storage.outbox import NewParcel, Parcel, ParcelKind
 from storage.work import Work
 
+LEAVING = "gone:"
+"""How the keys of messages begin that are the last to somebody: their rows go as soon as they are closed."""
+
 LONGEST_WAIT_S = 300.0
 """The longest pause between two tries."""
 
@@ -72,6 +75,9 @@ def settle(work: Work, carried: Carried, *, now: datetime) -> None:
             storage.outbox.keep_dead(work, parcel, error=error, now=now)
             storage.outbox.drop_chat(work, parcel.chat, error=error, now=now)
             _keep_unreachable(work, parcel.chat, now)
+
+    if parcel.key.startswith(LEAVING):
+        storage.outbox.drop_closed(work, LEAVING)
 
 
 def _keep_delivered(work: Work, parcel: Parcel, done: Delivered, now: datetime) -> None:

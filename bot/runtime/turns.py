@@ -3,12 +3,24 @@
 from dataclasses import dataclass
 from datetime import datetime
 
+import structlog
+
+import storage.erasure
 import storage.facts
 import storage.outbox
 import storage.schedule
 import storage.strengths
 import storage.talks
-from bot.dialogue.turn import Keeping, RuleSet, StrengthKept, StrengthStale, TalkSet, Turn
+from bot.dialogue.turn import (
+    ClientForgotten,
+    CoachForgotten,
+    Keeping,
+    RuleSet,
+    StrengthKept,
+    StrengthStale,
+    TalkSet,
+    Turn,
+)
 from bot.runtime.bodies import (
     FetchBody,
     FileBody,
@@ -21,6 +33,7 @@ from bot.runtime.bodies import (
     show_body,
 )
 from bot.runtime.ports import AnswerTap
+from bot.runtime.settling import LEAVING
 from bot.saying import (
     LARGEST_MADE,
     Fetch,
@@ -42,6 +55,8 @@ from storage.facts import Origin
 from storage.outbox import NewParcel, ParcelKind
 from storage.work import Work
 
+log = structlog.get_logger("turn")
+
 
 @dataclass(frozen=True, slots=True)
 class Committed:
@@ -57,6 +72,8 @@ def commit(work: Work, turn: Turn, *, origin: Origin, key: str, now: datetime) -
         storage.facts.keep(work, fact, origin)
     for keeping in turn.keeps:
         _keep(work, keeping, now)
+    if any(isinstance(keeping, ClientForgotten | CoachForgotten) for keeping in turn.keeps):
+        key = f"{LEAVING}{key}"
     parcels = tuple(p for n, saying in enumerate(turn.says) for p in parcels_of(saying, key=f"{key}:{n}"))
     if parcels:
         storage.outbox.put(work, parcels, now=now)
@@ -171,3 +188,8 @@ def _keep(work: Work, keeping: Keeping, now: datetime) -> None:
             storage.schedule.keep_rule(work, keeping, now=now)
         case TalkSet():
             storage.talks.keep_talk(work, keeping)
+        case ClientForgotten(chat):
+            log.info("forgotten", clients=storage.erasure.forget_at(work, chat))
+        case CoachForgotten(coach):
+            storage.erasure.forget_coach(work, coach)
+            log.info("forgotten", coach=coach)

@@ -35,7 +35,7 @@ class Writer:
     """The only writer of a process. Start it by making it; end it with `close`."""
 
     def __init__(self, store: Store) -> None:
-        self._store = store
+        self.store = store
         self._jobs: queue.SimpleQueue[_Job | None] = queue.SimpleQueue()
         self._thread = threading.Thread(target=self._work, name="writer", daemon=True)
         self._thread.start()
@@ -79,7 +79,7 @@ class Writer:
 
     def _commit(self, batch: list[_Job]) -> None:
         try:
-            with self._store.begin() as work:
+            with self.store.begin() as work:
                 if len(batch) == 1:
                     batch[0].result = batch[0].run(work)
                 else:
