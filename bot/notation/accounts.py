@@ -6,7 +6,7 @@ What is accounted for by neither may be a set that was missed, and is asked abou
 from collections.abc import Sequence
 
 from bot.notation.answer import Source, Span
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, continues_list
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -53,18 +53,10 @@ def _is_explained(marks: Sequence[Mark], place: int) -> bool:
     if after.kind in _OF_TIME or (before is not None and before.text == "half"):
         return True
     straight = marks[place + 1]
-    if straight.kind in _THINGS and not _continues_list(marks, place):
+    if straight.kind in _THINGS and not continues_list(marks, place):
         return True
     paired = marks[place].value == 2 and straight.kind is Kind.X and place + 2 < len(marks)
     return paired and marks[place + 2].kind is Kind.NUM
-
-
-def _continues_list(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a number stands in a row with one before it: `12, 12, 10 cooked`."""
-    at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.DASH):
-        at -= 1
-    return bool(marks[place].parts) or (at >= 0 and marks[at].kind is Kind.NUM)
 
 
 def _says_no_more(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:

@@ -15,6 +15,16 @@ def beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
     return marks[at] if 0 <= at < len(marks) else None
 
 
+def continues_list(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number stands in a row: the last one of `12, 12, 10 cooked`, not that of `12, 2 coffees`."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.COMMA, Kind.SLASH):
+        at -= 1
+    if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD and marks[place + 1].text.endswith("s"):
+        return False
+    return (len(marks[place].parts) > 1 and marks[place].value is None) or (at >= 0 and marks[at].kind is Kind.NUM)
+
+
 def part_of(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     start = place
     while start > 0 and marks[start - 1].kind not in EDGES:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -24,6 +25,9 @@ def with_differences(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SLIP)
         elif mark.kind is Kind.FEELS and _is_likened(marks, place):
             out[place + 1] = replace(marks[place + 1], kind=Kind.TALKNUM)
+            starts = place == 1 or (place > 1 and marks[place - 2].kind in EDGES)
+            if starts and _kind(marks, place - 1) is Kind.NUM:
+                out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
         elif mark.kind is Kind.WAS and _is_judged(marks, place):
             out[place] = replace(mark, kind=Kind.FEELS)
     return out

@@ -123,7 +123,7 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
-    read.after_for = at > 0 and marks[at - 1].text in ("for", "x", "by", "of")
+    read.after_for = at > 0 and marks[at - 1].text in ("for", "x", "by", "of", "set")
     whole = _whole(read)
     if whole is None:
         return None

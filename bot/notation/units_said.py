@@ -27,6 +27,9 @@ def unit_for_all(marks: Sequence[Mark]) -> UnitSaid | None:
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.NUM, Kind.CLOCK) or (before.kind is Kind.GAP and before.value)):
             continue
+        listed = place + 2 < len(marks) and marks[place + 1].kind is Kind.NUM and marks[place + 2].kind is Kind.REPS
+        if listed and place == 0:
+            continue
         said = " ".join(m.text for m in marks[max(0, place - 3) : place]).split()
         stands_apart = len(marks) > 1 and (place == 0 or place == len(marks) - 1)
         if _LEADING & set(said) or stands_apart:

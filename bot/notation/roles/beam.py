@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Atom, Effort, Sign
 from bot.notation.roles.costs import SLACK, WIDTH
+from bot.notation.roles.covering import LOST, lost_numbers
 from bot.notation.roles.numbers import Numbers
 from bot.notation.roles.state import State
 from bot.notation.said import Candidate, Doubt, SaidSet, Words
@@ -27,8 +28,13 @@ class Roles(Numbers):
                 return []
         candidates = [self._finished(state) for state in states]
         candidates += [counted for c in candidates if (counted := self._as_count(c)) is not None]
+        candidates = [replace(c, cost=c.cost + LOST * self._lost(atoms, c)) for c in candidates]
         candidates.sort(key=lambda c: c.cost)
         return candidates
+
+    def _lost(self, atoms: Sequence[Atom], candidate: Candidate) -> int:
+        context = self.context
+        return lost_numbers(atoms, candidate.sets, takes_load=context.takes_load, per_hand=context.is_per_hand)
 
     def _step(self, state: State, atom: Atom) -> Iterator[State]:
         match atom:
@@ -73,6 +79,7 @@ class Roles(Numbers):
             made.sets = (replace(made.sets[0], count=max(count, 1), words=words),)
         if made.side_named and made.after_effort:
             made.sets = _rated_on(made.sets, made.side)
+        made.cost += 1.0 if made.expect is None and _is_listed(made.sets) else 0.0
         if made.mult and not made.sets and made.planned is None:
             made.cost += 1.0
         if made.planned is not None and not made.sets:
@@ -90,6 +97,21 @@ class Roles(Numbers):
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _is_listed(sets: tuple[SaidSet, ...]) -> bool:
+    """Whether so many sets were announced as are listed one by one: `3 sets, 8 then 6 then 5` at one load."""
+    first = sets[0] if sets else None
+    if (
+        first is None
+        or first.words.sets is None
+        or first.words.reps is None
+        or first.count != len(sets)
+        or len(sets) < 2
+    ):
+        return False
+    alike = all(s.load in (None, first.load) and s.entry > first.entry for s in sets[1:])
+    return alike and first.words.sets[0] < first.words.reps[0]
 
 
 def _rated_on(sets: tuple[SaidSet, ...], side: Side | None) -> tuple[SaidSet, ...]:

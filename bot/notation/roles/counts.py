@@ -22,7 +22,8 @@ class RepCounts(Loads):
         if value is None or value != int(value) or value < 0 or value > 100_000:
             return
         reps = int(value)
-        if (minutes and state.minutes is not None) or (amount.lead and state.sets and state.sets[-1].same):
+        near = amount.join in (Join.SPACE, Join.AND)
+        if (minutes and state.minutes is not None and near) or (amount.lead and state.sets and state.sets[-1].same):
             return
         if amount.sign:
             if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount):
@@ -56,15 +57,30 @@ class RepCounts(Loads):
         made = self._emit(made, amount, reps)
         if score:
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
-        made.cost += extra
+        made.cost += extra + self._turned_cost(state, amount)
+        made.order = made.order or ("LR" if join is Join.WITH else "")
         made.minutes = reps if minutes else None
         yield made
         yield from self._other_reps(state, amount, reps, made)
 
+    def _turned_cost(self, state: State, amount: Amount) -> float:
+        """Against what is rarely said so: `80 with 6` for six at 80, a bare planned load for metres or seconds."""
+        if amount.join is Join.WITH and state.bare and not state.order:
+            return 2.0
+        bare = amount.counts is Counts.UNSAID and (self.metres or self.seconds) and state.chain == ""
+        planned = self.context.planned_load(self.number(state.index))
+        as_load = bare and planned is not None and amount.value == planned.amount_in(amount.unit or self.unit)
+        return 1.5 if as_load and self.context.takes_load else 0.0
+
     def _other_reps(self, state: State, amount: Amount, reps: int, made: State) -> Iterator[State]:
         """What repetitions may be instead of a set of their own; each makes that (`made`) less likely."""
         near = (Join.START, Join.SPACE, Join.WITH, Join.COMMA)
-        if state.repeats and amount.join in near and not amount.spoken and state.sets and state.sets[-1].same:
+        if (
+            state.repeats
+            and amount.join in (near[:2] if amount.spoken else near)
+            and state.sets
+            and state.sets[-1].same
+        ):
             again = state.copy()
             load = SaidLoad(None, amount.start, amount.end)
             last = again.sets[-1]
@@ -74,6 +90,7 @@ class RepCounts(Loads):
             again.repeats = False
             made.cost += 2.0 if amount.join is not Join.COMMA else 0.0
             yield again
+        yield from self._but_side(state, amount, reps)
         if not self.seconds and amount.join is Join.PLUS and state.stage is Stage.WORK and self._drops_next(state):
             drop = state.copy()
             drop.enter(Stage.DROP)
@@ -87,6 +104,21 @@ class RepCounts(Loads):
                 mini.enter(state.stage, state.stage_at)
             made.cost += 3.0 if amount.join is Join.PLUS else 1.2
             yield mini
+
+    def _but_side(self, state: State, amount: Amount, reps: int) -> Iterator[State]:
+        """`same but right only got 8`: the set before again, with other repetitions on one side."""
+        last = state.sets[-1] if state.sets else None
+        if last is None or not (last.same and state.repeats and self.two_sided and state.side is not None):
+            return
+        other = Side.RIGHT if state.side is Side.LEFT else Side.LEFT
+        plain = replace(last, same=False, load=SaidLoad(None, last.start, last.end), side=other)
+        words = replace(last.words, reps=amount.number_at, side=state.side_at)
+        named = replace(plain, side=state.side, reps=reps, end=amount.end, words=words)
+        made = state.copy()
+        pair = (named, plain) if state.side is Side.LEFT else (plain, named)
+        made.sets = (*made.sets[:-1], *pair)
+        made.repeats = False
+        yield made
 
     def _is_score(self, state: State, amount: Amount, reps: int) -> bool:
         """Whether two bare numbers with a slash may be a score out of ten: `4/10`."""
@@ -133,6 +165,6 @@ def _takes_reps(state: State, amount: Amount) -> bool:
         return False
     if amount.counts is not Counts.UNSAID:
         return True
-    if join is Join.AT or (join is Join.WITH and (chain != "L" or state.bare)):
+    if join is Join.AT or (join is Join.WITH and chain != "L"):
         return False
     return not (join is Join.FOR and chain in ("LR", "LRR", "LRRR", "S"))

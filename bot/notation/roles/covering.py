@@ -1,4 +1,4 @@
-"""A reading that makes nothing of a number speaks against itself: each number of a report is a value of one of its sets."""
+"""A reading that makes nothing of a number speaks against itself: each number of a report is a value of a set."""
 
 from collections.abc import Iterator, Sequence
 
@@ -23,7 +23,7 @@ def lost_numbers(atoms: Sequence[Atom], sets: Sequence[SaidSet], *, takes_load: 
         if not takes_load and (atom.counts in (Counts.LOAD, Counts.S) or atom.body):
             continue
         following = atoms[place + 1] if place + 1 < len(atoms) else None
-        paired = per_hand and atom.value == 2 and isinstance(following, Amount) and following.join is Join.X
+        paired = per_hand and atom.value == 2 and isinstance(following, Amount) and _is_pair(following)
         covered = any(start < atom.end and atom.start < end for start, end in spans)
         lost += not (covered or paired or atom.plates)
     return lost
@@ -38,3 +38,8 @@ def _spans(said: SaidSet) -> Iterator[Span]:
         yield (said.load.start, said.load.end)
     if said.same or words.reps is None:
         yield (said.start, said.end)
+
+
+def _is_pair(amount: Amount) -> bool:
+    """The dumbbells of `2x20 for 10`, `two 10s for 12`."""
+    return amount.join is Join.X or amount.counts is Counts.S

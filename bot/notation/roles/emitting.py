@@ -136,7 +136,8 @@ class Emitting(Costs):
         assert load is not None
         fixed = asked.is_fixed and made.stage is Stage.WORK
         if fixed:
-            made.cost += 0.5 if not made.sets else 0.9
+            made.cost += 0.5 if not made.sets else 1.2
+            made.cost += 1.5 if load.load is None else 0.0
         else:
             made.cost += 2.5
             made.doubts = (*made.doubts, Doubt(AskKind.RANGE, load.start, load.end))

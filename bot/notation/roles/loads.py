@@ -26,6 +26,7 @@ class Loads(Steering):
         if said is None:
             return
         surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
+        surprise = 0.0 if amount.same_load else surprise
         if join is Join.AT and chain == "" and amount.lead and state.sets and surprise is None:
             if state.sets[-1].load is None and state.sets[-1].entry == state.entry - 1 and not state.fresh:
                 late = state.copy()
@@ -88,8 +89,8 @@ class Loads(Steering):
         if last.stage is Stage.MINI:
             return
         if amount.join is Join.WITH:
-            group = [s for s in made.sets if s.load is None]
-            made.sets = (*(s for s in made.sets if s.load is not None), *group)
+            group = [s for s in made.sets if s.load is None and s.entry > made.since_then]
+            made.sets = (*(s for s in made.sets if s not in group), *group)
         if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
             assert said.load is not None
             reps = last.reps or 0

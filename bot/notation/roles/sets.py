@@ -57,7 +57,7 @@ class SetCounts(RepCounts):
         if last.count > 1 or last.stage is not Stage.WORK:
             made.cost += 2
         base = 0.0
-        if not said and state.chain == "R":
+        if not said and state.chain == "R" and not (self.seconds or self.metres):
             base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
         made.cost += base + self._sets_cost(made.index - 1, count)
         words = replace(last.words, sets=amount.at, count=count)

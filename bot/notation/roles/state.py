@@ -35,6 +35,8 @@ class State:
     """Whether a load must follow: `dropped to`."""
     since_edge: int = 0
     """The entry before the last comma or sentence."""
+    since_then: int = 0
+    """The entry before the last `then`."""
     hand: bool = False
     slashed: bool = False
     """Whether that load came after a slash, where a drop was planned."""

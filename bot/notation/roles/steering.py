@@ -63,6 +63,8 @@ class Steering(Rating):
         """`drop`, `minis`, `warm up`, `working sets`, `>`: the stage of what follows, or of what was just said."""
         at = (sign.start, sign.end)
         match sign.kind:
+            case Kind.DROP if state.stage is Stage.WARMUP:
+                state.enter(Stage.WORK)
             case Kind.DROP:
                 state = self._alone(state) if state.fresh else state
                 state.enter(Stage.DROP, at)
@@ -86,7 +88,7 @@ class Steering(Rating):
                 return AskKind.NUMBER_FORMAT
             case Kind.SLIP:
                 return AskKind.UNSURE
-            case Kind.MORE if state.sets and not state.fresh:
+            case Kind.MORE if state.sets and not state.fresh and state.sets[-1].stage is not Stage.DROP:
                 return AskKind.UNSURE
             case Kind.BAND if self.context.is_bodyweight:
                 return AskKind.LOAD
@@ -96,6 +98,7 @@ class Steering(Rating):
     def _edge(self, state: State, sign: Sign) -> Iterator[State]:
         """What ends with a part: warm-ups, drops and minis."""
         state.since_edge = state.entry
+        state.since_then = state.entry if sign.kind is Kind.THEN else state.since_then
         state.cost += 2.0 if state.mult and state.mult_follows else 0.0
         if sign.kind is Kind.COMMA:
             if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:

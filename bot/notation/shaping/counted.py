@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import continues_list
 from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import LINKS, PREFIXES, is_number, kind_at, mark_at
 from bot.notation.tokens import Mark
@@ -52,7 +53,7 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
             out.append(mark)
             out.append(replace(mark, kind=Kind.SETS, start=mark.end))
         elif count is not None and (
-            (out and out[-1].kind in (Kind.FOR, Kind.X)) or kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+            (out and out[-1].kind in (Kind.FOR, Kind.X, Kind.NUM)) or kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
         ):
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(count)))
             out.append(replace(mark, kind=Kind.REPS, start=mark.end))
@@ -105,7 +106,7 @@ def counted(marks: list[Mark]) -> list[Mark]:
             continue
         if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
             continue
-        if after is Kind.WORD or (
+        if (after is Kind.WORD and not continues_list(marks, place)) or (
             after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)
         ):
             out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)

@@ -25,6 +25,8 @@ def labels(marks: list[Mark]) -> list[Mark]:
             kind_at(marks, at + 1) in (Kind.SET, Kind.LASTSET, Kind.WORKSET)
             or (after is not None and after.text == "set of")
         ):
+            if kind_at(marks, at + 1) is Kind.WORKSET:
+                out.append(marks[at + 1])
             out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 1].end))
             at += 2
         elif (
