@@ -107,6 +107,8 @@ def _chain(here: list[Spot], scene: Passage, found: Spot, mark: Mark) -> tuple[S
     first, last = at, at
     if at > 0 and _led_from(scene, here[at - 1], found):
         return (here[at - 1], found)
+    if at > 0 and _part_of(scene, here[at - 1], found):
+        return (here[at - 1], found)
     here = [s for s in here if s == found or s.place.name not in VAGUE]
     at = first = last = here.index(found)
     while first > 0 and _joined(scene, here[first - 1], here[first], mark):
@@ -120,6 +122,11 @@ def _led_from(scene: Passage, a: Spot, b: Spot) -> bool:
     """`from the hip down to the knee`: it hurts in the first."""
     start = any(scene.word(i) == "from" for i in range(a.first - 3, a.first))
     return start and any(scene.word(i) in ("down", "to", "into", "up", "through") for i in range(a.end, b.first))
+
+
+def _part_of(scene: Passage, a: Spot, b: Spot) -> bool:
+    """`the calf of my operated leg`: the part is what is meant."""
+    return scene.word(a.end) == "of" and 1 <= b.first - a.end <= 4 and a.place.name not in VAGUE
 
 
 def _joined(scene: Passage, a: Spot, b: Spot, mark: Mark) -> bool:

@@ -109,7 +109,8 @@ HURTS: dict[Cue, str] = {
       callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/callus/calluses/
       callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
       ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open; swell/
-      swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split my? skin/lip/nail; cut my; peeled
+      swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split/splits/splitting/sliced/cut/lost/
+      lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail; cut my; peeled
     """,
     Cue.JOINT_NOISE: """
       click/clicks/clicking/clicked/clicky/clickey; crunches/crunching/crackles/crackling/cracks; grind/grinding/

@@ -58,8 +58,6 @@ thumb: thumb, thumbs
 hand: hand, hands
 palm: palm, palms
 jaw: jaw, jawbone
-chin: my chin, the chin, on chin
-cheek: cheek, cheeks, cheekbone
 rib: rib, ribs
 ribcage: ribcage, rib cage
 collarbone: collarbone, collar bone, collarbones
@@ -151,6 +149,8 @@ forehead: forehead
 scalp: scalp
 face: face
 mouth: mouth
+chin: my chin, the chin, on chin
+cheek: cheek, cheeks, cheekbone
 eyelid: eyelid, eyelids
 gum: gum, gums
 eye: eye, eyes

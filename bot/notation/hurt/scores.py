@@ -142,6 +142,8 @@ def governed(scene: Passage, first: int, end: int) -> bool:
     return False
 
 
+_ENDED = word_set("stop stopped stopping quit bail bailed fail failed rack racked cut ended died stuck capped done")
+"""Before `at 9` these end a set."""
 _A_ONE = word_set("a about maybe pain only just at is was")
 
 
@@ -158,6 +160,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if before == "at" and scene.word(first - 2) in _ENDED:
+        return False
     if scene.word(first) == "one" and before not in _A_ONE:
         return False
     if after == "on" and scene.word(end + 2) == "scale":
