@@ -35,7 +35,7 @@ from bot.training.calendar import local_day
 from bot.training.people import Coach
 from storage import outbox, people
 from storage.casebook import Wanted, client_desk
-from storage.digest import digest
+from storage.digest import digest, waiting
 from storage.holdings import holdings
 from storage.people import ClientRow
 from storage.plans import shelf_of
@@ -55,6 +55,9 @@ LIFT_OPS = frozenset({"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "
 
 SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
 """Buttons that name a programme of the coach's."""
+
+MANY_OPS = frozenset({"c.several", "c.switch", "c.tothese", "c.toall"})
+"""Buttons about everybody."""
 
 ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load"})
 """A coach's talks whose step is the client they are about."""
@@ -177,6 +180,8 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
             work, row, Wanted(last_done=True, weeks=True, lifts=lifts, before=shown == "c.ungive"), now=desk.now
         )
         mine = replace(mine, about=case)
+    if command == "/inbox":
+        mine = replace(mine, waiting=waiting(work, coach))
     if command == "/digest" or shown == "c.digest":
         mine = replace(mine, digest=digest(work, coach, now=desk.now))
     is_sheet = isinstance(incoming, SheetRead)
@@ -186,7 +191,7 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
     if (
         command in ("/clients", "/programme", "/plan", "/digest", "/delete_me")
         or asks_for_whom
-        or shown in ("c.clients", "c.digest", "c.prog", "c.giveall", "c.erase")
+        or shown in ("c.clients", "c.digest", "c.prog", "c.giveall", "c.erase", *MANY_OPS)
         or is_sheet
     ):
         mine = replace(mine, roster=roster(work, coach, desk.now))

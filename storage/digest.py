@@ -78,6 +78,18 @@ def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...
     return tuple(entries)
 
 
+def waiting(work: Work, coach: Coach) -> tuple[DigestEntry, ...]:
+    """What waits of each client, and nothing else: for `/inbox`."""
+    rows: dict[str, list[Row]] = defaultdict(list)
+    for row in work.all(_OPEN, {"of": coach.id}):
+        rows[row.client].append(row)
+    people = [row for row in work.all(_CLIENTS, {"of": coach.id}) if rows[row.id]] if rows else []
+    found = ((row, read_open(work, rows[row.id], row.zone)) for row in people)
+    return tuple(
+        DigestEntry(row.id, work.unseal(row.name), questions=kept.questions, doubts=kept.doubts) for row, kept in found
+    )
+
+
 def _drifts(work: Work, client: str, told: list[Kept]) -> tuple[tuple[str, Drift], ...]:
     """Of the exercises done since the last digest, those that stall or drift."""
     names = {p.exercise for kept in told for p in kept.session.done}

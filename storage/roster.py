@@ -16,7 +16,7 @@ WEEKS = timedelta(weeks=4)
 
 _c, _s = clients.c, sessions.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.days, _c.standing, _c.unreachable_at, _c.last_day, _c.programme)
+    sa.select(_c.id, _c.name, _c.zone, _c.days, _c.standing, _c.unreachable_at, _c.last_day, _c.programme, _c.chat)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -59,6 +59,7 @@ def _line(work: Work, row: Row, recent: list[Row], today: date) -> RosterLine:
         sessions_done=sum(1 for s in due if s.first_at is not None),
         sessions_due=len(due),
         programme=row.programme,
+        chat=row.chat,
         next_day=_next_day(row, recent, today, is_over=is_over) if row.standing == Standing.ACTIVE else None,
     )
 

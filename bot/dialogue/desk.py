@@ -147,6 +147,7 @@ class RosterLine:
     sessions_due: int
     next_day: date | None
     programme: str = ""
+    chat: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,6 +181,8 @@ class CoachDesk:
     """Filled for /clients, /digest and where a recipient is to be chosen."""
     digest: tuple[DigestEntry, ...] = ()
     """Filled where a digest is to be written."""
+    waiting: tuple[DigestEntry, ...] = ()
+    """Filled for `/inbox`: with what waits of each client, and nothing else."""
     programmes: tuple[Programme, ...] = ()
     about: ClientDesk | None = None
 

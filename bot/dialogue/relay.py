@@ -1,7 +1,8 @@
 """Words between a client and the coach: questions up, answers down, media and all."""
 
-from datetime import datetime, timedelta
+from datetime import timedelta
 
+from bot.dialogue.addressing import for_whom
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Edited, MediaSent, Tapped, Typed
@@ -13,7 +14,6 @@ from bot.training.people import Client, Standing
 DELIVERED = "👍"
 REPLY_LASTS = timedelta(minutes=10)
 """So long the coach's next message goes to the client chosen; later it is asked for whom it is."""
-WHOM_LASTS = timedelta(hours=24)
 ALBUM_LASTS = timedelta(seconds=10)
 """The pictures of an album arrive one by one: so long the others follow the first."""
 
@@ -85,7 +85,7 @@ def answer(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
     """The coach's message goes to the client it is about: replied to, or in reply mode; else we ask for whom it is."""
     about = coach.about
     if about is None:
-        return _for_whom(desk, coach, incoming)
+        return for_whom(desk, coach, incoming)
     me, to = coach.profile, about.profile
     if (problem := _closed(to)) is not None:
         return Turn(says=(Say(me.chat, (problem,), reply_to=incoming.message),))
@@ -175,61 +175,3 @@ def answered(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     to = coach.about.profile
     doubts = tuple(DoubtSettled(to.id, d.session, d.key) for d in coach.about.doubts)
     return Turn((QuestionAnswered(to.id), *doubts), (Toast(tap.query, line("toast-handled")),))
-
-
-def pick(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
-    """The coach says whom an unaddressed message was for: it goes there, once, with those typed just before it."""
-    message = press.number(0)
-    if coach.about is None or message is None:
-        return Turn(says=(Toast(tap.query, line("not-available")),))
-    me, to = coach.profile, coach.about.profile
-    waiting = _unaddressed(desk.talk)
-    chosen = [number for number in waiting if number <= message]
-    if message not in waiting:
-        return Turn(says=(Toast(tap.query, line("toast-old")),))
-    if (problem := _closed(to)) is not None:
-        return Turn(says=(Toast(tap.query), Say(me.chat, (problem,), reply_to=message)))
-    return Turn(
-        (QuestionAnswered(to.id),),
-        (
-            Toast(tap.query, line("toast-sent-to", name=to.name)),
-            Say(to.chat, (line("from-coach", coach=me.name),), about=me.id),
-            *(Relay(to.chat, me.chat, number, about=me.id) for number in chosen),
-            *(React(me.chat, number, DELIVERED) for number in chosen),
-            Say(me.chat, (line("coach-delivered", name=to.name),), slot="forwhom", silent=True),
-        ),
-        (_keep_unaddressed(me.chat, [n for n in waiting if n > message], desk.now),),
-    )
-
-
-def _for_whom(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
-    me = coach.profile
-    clients = [entry for entry in coach.roster if entry.standing != Standing.WITHDRAWN]
-    if not clients:
-        return Turn(says=(Say(me.chat, (line("coach-no-clients"),)),))
-    is_near = desk.talk is not None and desk.talk.name == "whom" and _asked_at(desk.talk) + REPLY_LASTS > desk.now
-    waiting = [*(_unaddressed(desk.talk) if is_near else ()), incoming.message]
-    buttons = [
-        Button(line("send-to", name=entry.name), show_press("c.pick", entry.client, incoming.message))
-        for entry in clients[:12]
-    ]
-    rows: Rows = (*((b,) for b in buttons), (Button(line("send-to-nobody"), show_press("c.cancel", "", "whom")),))
-    words = line("coach-for-whom", count=len(waiting))
-    say = Say(me.chat, (words,), rows, slot="forwhom", fresh=True)
-    return Turn(says=(say,), keeps=(_keep_unaddressed(me.chat, waiting, desk.now),))
-
-
-def _unaddressed(talk: Talk | None) -> list[int]:
-    """The messages of which nobody knows yet for whom they are."""
-    return [int(number) for number, _ in talk.data] if talk is not None and talk.name == "whom" else []
-
-
-def _asked_at(talk: Talk) -> datetime:
-    return datetime.fromisoformat(talk.step)
-
-
-def _keep_unaddressed(chat: int, messages: list[int], now: datetime) -> TalkSet:
-    if not messages:
-        return TalkSet(chat, None)
-    kept = tuple((str(number), "") for number in messages[-20:])
-    return TalkSet(chat, Talk("whom", now.isoformat(), kept, now + WHOM_LASTS))

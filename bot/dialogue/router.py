@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from bot.dialogue import (
+    addressing,
     coaching,
     copying,
     correcting,
@@ -25,6 +26,7 @@ from bot.dialogue import (
     roster,
     tapping,
     today,
+    unread,
     weekly,
 )
 from bot.dialogue.buttons import Press, read_press
@@ -106,7 +108,11 @@ COACH_TAPS: dict[str, CoachTap] = {
     "c.reply": relay.reply_mode,
     "c.cancel": relay.cancel,
     "c.answered": relay.answered,
-    "c.pick": relay.pick,
+    "c.pick": addressing.pick,
+    "c.several": addressing.several,
+    "c.switch": addressing.switch,
+    "c.tothese": addressing.to_these,
+    "c.toall": addressing.to_all,
     "c.erase": leaving.erase_coach,
     "c.keepall": leaving.keep_coach,
     "c.lifts": lifts.show_all,
@@ -284,6 +290,8 @@ def _coach_command(desk: Desk, coach: CoachDesk, command: str) -> Turn | None:
             return coaching.invite(desk, coach)
         case "/clients":
             return roster.clients(coach)
+        case "/inbox":
+            return unread.show(desk, coach)
         case "/digest":
             return digest.on_request(desk, coach)
         case "/programme" | "/plan":

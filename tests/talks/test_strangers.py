@@ -11,7 +11,7 @@ MONDAY_EVENING = "2027-01-11 18:05"
 TUESDAY_NOON = "2027-01-12 12:00"
 COMMANDS = (
     "/start", "/today", "/log", "/week", "/undo", "/pain", "/settings", "/help", "/privacy", "/cancel",
-    "/developer_info", "/invite", "/clients", "/digest", "/programme", "/plan", "/nonsense",
+    "/developer_info", "/invite", "/inbox", "/clients", "/digest", "/programme", "/plan", "/nonsense",
 )  # fmt: skip
 
 
@@ -81,7 +81,20 @@ def test_a_button_of_somebody_else_is_like_one_that_never_was(wired: Wired, owne
 
 
 SESSION_OPS = ("set", "drop", "mini", "left", "rest", "skip", "load", "undo", "end", "felt", "did", "move", "skipday")
-OWN_LISTS = ("c.ask", "c.set", "c.cancel", "c.clients", "c.digest", "c.prog", "c.tmpl", "c.sheet", "c.giveall")
+OWN_LISTS = (
+    "c.ask",
+    "c.set",
+    "c.cancel",
+    "c.clients",
+    "c.digest",
+    "c.prog",
+    "c.tmpl",
+    "c.sheet",
+    "c.giveall",
+    "c.several",
+    "c.tothese",
+    "c.toall",
+)
 """About nobody: the coach's own settings and lists, whatever a button names."""
 CLIENT_OPS = tuple(op for op in COACH_TAPS if op not in OWN_LISTS)
 

@@ -11,4 +11,4 @@ menu-privacy = What is kept and why
 menu-digest = What needs you
 menu-clients = Everyone at a glance
 menu-invite = A link for a new client
-menu-programme = Give the sample programme
+menu-programme = Your programmes, as sheets
