@@ -9,6 +9,7 @@ from bot.training.facts import (
     EffortRated,
     Ending,
     MissNoted,
+    PlanChanged,
     Reported,
     ReportTakenBack,
     SessionEnded,
@@ -17,7 +18,7 @@ from bot.training.facts import (
     SessionReopened,
 )
 from bot.training.people import SessionId
-from bot.training.session import Session
+from bot.training.session import Session, with_plan
 from storage import sessions
 from storage.plans import PLAN
 from storage.ready import ready
@@ -27,7 +28,7 @@ from storage.tables import clients, programmes
 from storage.tables import sessions as table
 from storage.work import Overtaken, Work
 
-SessionFact = SessionEnded | SessionReopened | SessionMoved | MissNoted | EffortRated
+SessionFact = PlanChanged | SessionEnded | SessionReopened | SessionMoved | MissNoted | EffortRated
 
 _LOCK = ready(
     sa.select(clients.c.coach, clients.c.snapshot)
@@ -134,6 +135,10 @@ def change_session(work: Work, fact: SessionFact, origin: Origin) -> About:
             sessions.change(work, kept, ended, at=origin.at, ended=how.value, minutes=minutes)
             if how is not Ending.MISSED:
                 _advance(work, kept)
+        case PlanChanged():
+            after = with_plan(session, fact)
+            plan, changes = work.seal(PLAN.show_kept(after.plan)), work.seal(sessions.show_changes(after.changes))
+            sessions.change(work, kept, after, at=origin.at, plan=plan, changes=changes)
         case SessionReopened():
             sessions.change(work, kept, replace(session, ended=None), at=origin.at, ended=None, minutes=None)
         case SessionMoved(_, to):

@@ -15,7 +15,7 @@ import sqlalchemy as sa
 from bot.training.facts import Ending, Reported
 from bot.training.people import ClientId, CoachId, SessionId
 from bot.training.report import Performed
-from bot.training.session import Session
+from bot.training.session import Change, Session
 from storage.codec import codec
 from storage.plans import PLAN
 from storage.ready import Ready, Row, ready
@@ -34,6 +34,7 @@ class ReportAt:
 
 
 REPORT = codec(ReportAt)
+CHANGE = codec(Change)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +62,16 @@ def read_reports(text: str) -> tuple[Made, ...]:
     return tuple(Made(made.report, made.at, line) for made, line in read)
 
 
+def show_changes(changes: Iterable[Change]) -> str:
+    """The text of what changed a session's plan: one a line."""
+    return "\n".join(CHANGE.show_kept(change) for change in changes)
+
+
+def read_changes(text: str) -> tuple[Change, ...]:
+    """The changes again."""
+    return tuple(CHANGE.read_kept(line) for line in text.split("\n") if line)
+
+
 @dataclass(frozen=True, slots=True)
 class Kept:
     """A session with what stands beside it in its row."""
@@ -73,8 +84,8 @@ class Kept:
     revision: int
 
 
-LIGHT = tuple(c for c in _c if c.name not in ("plan", "reports"))
-_HEAVY = (_c.id, _c.plan, _c.reports)
+LIGHT = tuple(c for c in _c if c.name not in ("plan", "reports", "changes"))
+_HEAVY = (_c.id, _c.plan, _c.reports, _c.changes)
 
 
 def revision() -> int:
@@ -133,6 +144,7 @@ def _whole(work: Work, row: Row, heavy: Row) -> Kept:
         first_at=row.first_at,
         last_at=row.last_at,
         miss_noted=row.miss_at is not None,
+        changes=read_changes(work.unseal(heavy.changes)) if heavy.changes else (),
     )
     return Kept(session, reports, row.coach, row.planned_at, row.snapshot, row.revision)
 

@@ -14,14 +14,16 @@ from bot.training.plan import PlannedExercise, PlannedSession
 from bot.training.progress import NextLoads, next_loads
 from bot.training.report import Performed
 from bot.training.session import Session
-from bot.training.strength import State, after_session, begin
+from bot.training.strength import Estimate, State, after_session, begin
 from bot.training.timing import session_minutes
 from bot.training.units import Load
 
 
 def fresh_state(exercise: PlannedExercise) -> State:
-    """Nothing known yet."""
-    return begin(level=None, region=exercise.region, load_style=exercise.load_style)
+    """Nothing known yet, but what a similar lift says where it took another's place."""
+    guess = exercise.guess
+    like = None if guess is None else Estimate(float(guess.mean_kg), float(guess.sd_kg))
+    return begin(level=None, region=exercise.region, load_style=exercise.load_style, like=like)
 
 
 def plan_session(

@@ -1,4 +1,4 @@
-"""What a coach prescribes: sets, exercises, sessions. A planned session is a snapshot and never changes afterwards."""
+"""What a coach prescribes: sets, exercises, sessions. A planned session is a snapshot; another may take its place."""
 
 from dataclasses import dataclass
 from decimal import Decimal
@@ -134,6 +134,14 @@ class WarmupStep:
 
 
 @dataclass(frozen=True, slots=True)
+class Guess:
+    """What a similar lift suggests for a one-repetition maximum: mean and standard deviation in kg."""
+
+    mean_kg: Decimal
+    sd_kg: Decimal
+
+
+@dataclass(frozen=True, slots=True)
 class PlannedExercise:
     """An exercise as prescribed for one session.
 
@@ -143,7 +151,8 @@ class PlannedExercise:
     `reason` says in a line why the loads are what they are (empty where there is nothing to say).
     `step` is how far the load goes up at once under the rule of the fixed step (the next that there is, where unset).
     `note` and `link` are the coach's, for the client to read. `load_percent` makes a lighter week: its loads are this
-    percent (up to 100) of what they would be.
+    percent (up to 100) of what they would be. `guess` says where to begin on an exercise that took another's place, as
+    long as nothing of it is known.
     """
 
     name: str
@@ -168,6 +177,7 @@ class PlannedExercise:
     note: str = ""
     link: str = ""
     load_percent: Decimal | None = None
+    guess: Guess | None = None
 
 
 @dataclass(frozen=True, slots=True)

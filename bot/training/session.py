@@ -4,17 +4,28 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
-from bot.training.facts import Ending, Reported, ReportTakenBack
+from bot.training.facts import Ending, PlanChanged, Reported, ReportTakenBack
 from bot.training.people import ClientId, SessionId
 from bot.training.plan import PlannedExercise, PlannedSession
+from bot.training.replanned import AsBefore, Instead, Otherwise, Shorter
 from bot.training.report import Performed, Stage, without
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """The plan was changed: why, what stood before, and the keys of the reports that counted then."""
+
+    why: Otherwise
+    before: PlannedSession
+    stood: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Session:
     """A planned session with its reports, in the order in which they were first made.
 
-    `day` is where it stands now (moves included). `first_at` and `last_at` are when sets were reported.
+    `day` is where it stands now (moves included). `first_at` and `last_at` are when sets were reported. `plan` is as it
+    stands after `changes`, of which those that were taken back are gone.
     """
 
     id: SessionId
@@ -29,6 +40,7 @@ class Session:
     first_at: datetime | None = None
     last_at: datetime | None = None
     miss_noted: bool = False
+    changes: tuple[Change, ...] = ()
 
     @property
     def done(self) -> tuple[Performed, ...]:
@@ -39,6 +51,25 @@ class Session:
     def skipped(self) -> tuple[str, ...]:
         """Exercises given up, each once."""
         return tuple(dict.fromkeys(name for report in self.reports for name in report.skipped))
+
+    def exercise(self, name: str) -> PlannedExercise:
+        """The exercise as it is planned, or was before a change took it out (a warm-up of it may have been reported);
+        `KeyError` where the session never had it."""
+        plans = (self.plan, *(change.before for change in reversed(self.changes)))
+        found = (e for plan in plans for e in plan.exercises if e.name == name)
+        exercise = next(found, None)
+        if exercise is None:
+            raise KeyError(name)
+        return exercise
+
+    @property
+    def may_go_back(self) -> bool:
+        """Whether the last change can be taken back: nothing was reported that the plan before it lacks."""
+        if not self.changes:
+            return False
+        before = {e.name for e in self.changes[-1].before.exercises}
+        now = {e.name for e in self.plan.exercises}
+        return not any(p.exercise in now - before for p in self.done)
 
     def work_done(self, exercise: str) -> tuple[Performed, ...]:
         """The work sets done of an exercise (both sides of one set are two entries)."""
@@ -95,3 +126,14 @@ def with_report(session: Session, report: Reported) -> Session:
 def without_report(session: Session, taken: ReportTakenBack) -> Session:
     """The session as if the report of that key had never been made."""
     return replace(session, reports=tuple(r for r in session.reports if r.key != taken.key))
+
+
+def with_plan(session: Session, changed: PlanChanged) -> Session:
+    """The session with the plan as it was changed; a change taken back is none any more."""
+    match changed.why:
+        case AsBefore():
+            changes = session.changes[:-1]
+        case Instead() | Shorter() as why:
+            stood = tuple(report.key for report in session.reports)
+            changes = (*session.changes, Change(why, session.plan, stood))
+    return replace(session, plan=changed.plan, changes=changes)

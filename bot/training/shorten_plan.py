@@ -5,9 +5,10 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.training.plan import PlannedExercise, PlannedSession
+from bot.training.replanned import Trade, Trading
 from bot.training.session import Session
 from bot.training.shorten_options import Choice, Option, as_pair
-from bot.training.shorten_values import OPTIONAL, Rest, Shortened, Trade, Trading
+from bot.training.shorten_values import OPTIONAL, Rest, Shortened
 from bot.training.timing import session_minutes
 from bot.training.volume import planned_sets
 

@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from enum import StrEnum
 
 from bot.training.antagonists import HEAVY_REST_S
 from bot.training.gym import BAR, DUMBBELLS, STACK
 from bot.training.plan import Drop, Finish, Measure, Mini, PlannedExercise, PlannedSession
+from bot.training.replanned import Trade
 from bot.training.session import Session
 from bot.training.timing import rest_of
 
@@ -17,32 +17,6 @@ TURNED_FROM_REPS = 6
 """Sets of fewer repetitions are not turned into a drop or mini sets. Common practice, no source."""
 DROP, MINI = Drop(1, (20, 30)), Mini(4, (3, 5))
 """What a second set is turned into. Drops of 20 to 40 %, minis of four repetitions 3 to 5 s apart: common practice."""
-
-
-class Trading(StrEnum):
-    """What was given for time, in the order in which it goes."""
-
-    OPTIONAL = "optional"
-    """Sets of optional work are left out."""
-    PAIRED = "paired"
-    """Two exercises are done in turn; each muscle rests as long as planned."""
-    TURNED = "turned"
-    """A set is turned into a drop or mini sets of the one before."""
-    LOWER = "lower"
-    """Sets of a lower priority are left out."""
-    SETS = "sets"
-    """Sets of what matters most are left out, not the first ones."""
-    TOP = "top"
-    """An exercise of what matters most is left out, its first set with it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Trade:
-    """One thing given: the exercises that it is about (two for a pair) and how many sets."""
-
-    kind: Trading
-    exercises: tuple[str, ...]
-    sets: int
 
 
 @dataclass(frozen=True, slots=True)

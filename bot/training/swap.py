@@ -7,13 +7,14 @@ that stands in the session already. The coach's own preferences come first, in t
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
+from decimal import Decimal
 
-from bot.training.assemble import next_for, with_loads
+from bot.training.assemble import fresh_state, next_for, with_loads
 from bot.training.catalogue import Catalogue, catalogue
 from bot.training.catalogue_exercise import Exercise
 from bot.training.catalogue_session import with_known_aliases
 from bot.training.catalogue_terms import Joint
-from bot.training.plan import PlannedExercise, PlannedSession
+from bot.training.plan import Guess, PlannedExercise, PlannedSession
 from bot.training.progress import NextLoads
 from bot.training.strength import State
 from bot.training.swap_fit import fitted, lowest_reps
@@ -97,7 +98,7 @@ def put_in(plan: PlannedSession, old: str, new: PlannedExercise, *, kept_sets: i
     """
     before = plan.exercise(old)
     shorter = replace(new, sets=new.sets[min(kept_sets, len(new.sets) - 1) :])
-    standing = (replace(before, sets=before.sets[:kept_sets]),) if kept_sets else ()
+    standing = (replace(before, sets=before.sets[:kept_sets], pair=""),) if kept_sets else ()
     exercises = tuple(e for one in plan.exercises for e in ((*standing, shorter) if one is before else (one,)))
     return replace(plan, exercises=exercises, minutes=session_minutes(exercises))
 
@@ -129,13 +130,23 @@ def _swap(asked: SwapAsked, sought: Sought, one: Exercise, record: Record, *, pr
         unloaded=begun.start in (Start.BODY, Start.NOTHING),
     )
     bare = fitted(asked.planned, one, lowest=lowest, name=begun.name, load=alone)
-    coming = next_for(bare, gym, begun.state, held=bool(asked.spared), day=asked.day)
+    bare = replace(bare, guess=_guess(begun))
+    state = begun.state if begun.start is Start.KNOWN else fresh_state(bare)
+    coming = next_for(bare, gym, state, held=bool(asked.spared), day=asked.day)
     loaded = with_loads(bare, gym, coming)
     if alone is not None:
         loaded = replace(loaded, sets=tuple(replace(s, load=alone) for s in loaded.sets))
     if begun.start is Start.LIKE and coming.reason.next is None:
         begun = replace(begun, start=Start.FIND, like="")  # the lightest that there is may be too much already
-    return Swap(one, _called(asked, one, loaded, begun), begun.start, coming, begun.state, begun.like, preferred)
+    return Swap(one, _called(asked, one, loaded, begun), begun.start, coming, state, begun.like, preferred)
+
+
+def _guess(begun: Beginning) -> Guess | None:
+    """What a lift like it suggests, as it stands in the plan: so the loads follow from the plan alone."""
+    like = begun.state.guess
+    if begun.start is not Start.LIKE or like is None:
+        return None
+    return Guess(*(Decimal(repr(round(kg, 3))) for kg in (like.mean_kg, like.sd_kg)))
 
 
 def _called(asked: SwapAsked, one: Exercise, planned: PlannedExercise, begun: Beginning) -> PlannedExercise:

@@ -10,11 +10,12 @@ from hypothesis import strategies as st
 from bot.training.antagonists import are_opposite, paired_rests
 from bot.training.pace import Pace, Trait
 from bot.training.plan import Drop, Mini, PlannedExercise, PlannedSet, RepRange
+from bot.training.replanned import Trade, Trading
 from bot.training.samples import sample_programme
 from bot.training.session import Session
 from bot.training.set_time import set_seconds
 from bot.training.shorten import shorten
-from bot.training.shorten_values import Allowed, Shortened, Trade, Trading, finish_for, what_remains
+from bot.training.shorten_values import Allowed, Shortened, finish_for, what_remains
 from bot.training.timing import session_time
 from bot.training.volume import planned_sets
 from tests.training.shorten_worlds import as_session, best_by_hand, done, key_of, session_of
