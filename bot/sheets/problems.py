@@ -7,6 +7,8 @@ from bot.saying import Line, line
 
 LONGEST_FOUND = 60
 """Characters of a cell that a problem shows."""
+LONGEST_WRITE = 200
+"""Characters of what to write instead."""
 
 
 class Fault(StrEnum):
@@ -115,8 +117,8 @@ class Problem:
     @property
     def what(self) -> Line:
         """What is wrong, without where."""
-        found = self.found if len(self.found) <= LONGEST_FOUND else self.found[:LONGEST_FOUND] + "…"
-        return line(f"sheets-{self.fault.value}", found=found, write=self.write)
+        found, write = _short(self.found, LONGEST_FOUND), _short(self.write, LONGEST_WRITE)
+        return line(f"sheets-{self.fault.value}", found=found, write=write)
 
     def line(self) -> Line:
         """What is wrong with its place before it."""
@@ -132,6 +134,10 @@ class Problem:
             case _, row, _:
                 place = {"sheet": self.sheet, "row": str(row), "column": self.column}
                 return line("sheets-at-sheet-cell", what=self.what, **place)
+
+
+def _short(text: str, most: int) -> str:
+    return text if len(text) <= most else text[:most] + "…"
 
 
 class Refused(Exception):

@@ -4,6 +4,7 @@ import csv
 import io
 import zlib
 from collections.abc import Mapping, Sequence
+from functools import cache
 from struct import pack
 from zipfile import ZIP_DEFLATED, ZipFile
 
@@ -92,12 +93,17 @@ def row_xml(number: int, *cells: str) -> str:
     return f'<row r="{number}">{made}</row>'
 
 
-def swollen_zip(claimed: int) -> bytes:
-    """A zip whose worksheet is a gigabyte of zeros for every megabyte, and whose directory claims another size."""
-    good = raw_xlsx(sheet_xml(""))
+@cache
+def _gigabyte() -> bytes:
+    """A gigabyte of spaces in a tag, packed."""
     packer = zlib.compressobj(9, zlib.DEFLATED, -15)
     chunk = b" " * 1_000_000
-    body = b"".join([packer.compress(b"<worksheet>"), *(packer.compress(chunk) for _ in range(1000)), packer.flush()])
+    return b"".join([packer.compress(b"<worksheet>"), *(packer.compress(chunk) for _ in range(1000)), packer.flush()])
+
+
+def swollen_zip(claimed: int) -> bytes:
+    """A zip whose worksheet is a megabyte that unpacks to a gigabyte, and whose directory claims another size."""
+    good, body = raw_xlsx(sheet_xml("")), _gigabyte()
     with ZipFile(io.BytesIO(good)) as archive:
         others = {p.filename: archive.read(p) for p in archive.infolist() if "sheet1" not in p.filename}
     out = io.BytesIO()

@@ -85,7 +85,7 @@ def test_a_formula_is_never_worked_out_nor_its_kept_value_believed() -> None:
     assert [(p.fault, p.row, p.column) for p in problems] == [(Fault.FORMULA, 2, "Exercise")]
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(st.data())
 def test_a_damaged_file_is_an_answer_and_never_a_crash(data: st.DataObject) -> None:
     """The template with any bytes changed, taken out or put in: read, or refused."""
@@ -104,7 +104,7 @@ def test_a_damaged_file_is_an_answer_and_never_a_crash(data: st.DataObject) -> N
     assert programme is not None or problems
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(st.binary(max_size=400) | st.text(max_size=300).map(str.encode), st.sampled_from(("a.xlsx", "a.csv")))
 def test_any_bytes_are_an_answer(body: bytes, name: str) -> None:
     """Whatever is sent, as whatever it is named."""
@@ -125,7 +125,7 @@ XML = st.recursive(
 )
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=120, deadline=None)
 @given(XML)
 def test_any_worksheet_is_an_answer(xml: str) -> None:
     """XML that is well formed and means nothing."""

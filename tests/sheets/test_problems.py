@@ -107,7 +107,7 @@ def test_every_problem_at_once_in_the_order_of_rows() -> None:
 
 
 def test_a_sheet_full_of_slips_ends_somewhere() -> None:
-    """After 300 problems it is said that the rest was not looked at; so are more rows or exercises than there can be."""
+    """After 300 problems it is said that the rest was not looked at; so are more rows or exercises than can be."""
     _, problems = read_programme(csv_of(*[("A", "Back squat", "x", "5")] * 400), "a.csv")
     assert [p.fault for p in problems] == [Fault.NOT_A_NUMBER] * 300 + [Fault.AND_MORE]
     assert problems[-1].row == 302
@@ -121,7 +121,7 @@ def test_a_sheet_full_of_slips_ends_somewhere() -> None:
     assert problems_of(csv_of(*rows))[-1] == (Fault.TOO_MANY, 1_002, "")
 
 
-def test_the_problem_of_the_brief() -> None:
+def test_a_problem_says_where_what_was_found_and_what_to_write() -> None:
     """Row, column, what was found, what to write."""
     rows = [("A", "Back squat", 3, "5")] + [("", "", 1, "5")] * 14 + [("", "", 1, "8-")]
     _, (problem,) = read_programme(csv_of(*rows), "a.csv")

@@ -12,10 +12,11 @@ from bot.sheets.reading import read_programme
 from bot.sheets.writing import example, template, write_programme, write_programme_csv
 from bot.training.people import Programme
 from bot.training.samples import sample_programme
+from storage.codec import codec
 from tests.sheets.programmes import NASTY, programmes
 
 MANY = settings(
-    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+    max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
 )
 
 
@@ -87,6 +88,14 @@ def test_the_template_is_fit_to_work_and_print() -> None:
         assert all(c.value for row in book["Lists"][f"{first}:{last}"] for c in row)
     explained = [row[1].value for row in book["Explanations"] if row[1].value]
     assert {cell.value for cell in sheet[1]} <= set(explained)
+
+
+@MANY
+@given(programmes())
+def test_what_a_coach_prescribes_is_kept_whole(programme: Programme) -> None:
+    """Every field survives the database's own form."""
+    kept = codec(Programme)
+    assert kept.read_kept(kept.show_kept(programme)) == programme
 
 
 def test_the_sample_programme_goes_out_and_comes_back() -> None:
