@@ -66,9 +66,9 @@ EFFECTS: dict[Cue, str] = {
       breathing; breath/breaths/breathing/air is/'s/was/feels/gets/got/still/so/very/just* short/shallow/gone/stuck/
       missing/laboured/labored/lacking/blocked; short breath; each/every breath is/feels/was half/short/tiny/
       shallow/small; inhaler/puffer isn't/not/doesn't/didn't/won't/hardly/no/does/did @bit* touching/touch/help/
-      helping/work/working/nothing; air hunger/hungry; short/shortness of air/oxygen/wind; starved/starving/lack/
-      missing/hungry of/for? air/oxygen/breath; i respire/respirate; can't respire; like/like i/i'm/am? drowning/
-      drown/suffocate
+      helping/work/working/nothing; breathe/breathing/respire badly/poorly; air hunger/hungry; short/shortness of
+      air/oxygen/wind; starved/starving/lack/missing/hungry of/for? air/oxygen/breath; i respire/respirate; can't
+      respire; like/like i/i'm/am? drowning/drown/suffocate
     """,
     Cue.WINDED: """
       huffing/heaving/panting/blowing/puffing and? puffing? for? air?; blowing hard; blowing/panting/puffing/

@@ -61,6 +61,8 @@ def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
 
 
 def _said_not_to_hurt(scene: Passage, mark: Mark) -> bool:
+    if scene.sentence_words(mark.first) & {"painless", "painlessly", "painfree"}:
+        return True
     hurts = scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL)
     if mark.cue is Cue.POP and scene.words(mark.end, mark.end + 4) & {"nice", "good", "great", "lovely", "satisfying"}:
         return True

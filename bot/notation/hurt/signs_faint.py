@@ -16,17 +16,17 @@ _FAINT_OF = word_set(
     """
 )
 _GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")
-_SLEEP = word_set("bed asleep slept sleep sleeping laughing nap couch sofa telly tv film movie night baby log early")
+_BEDS = word_set("bed couch sofa telly tv film movie")
+_SLEEP = _BEDS | word_set("asleep slept sleep sleeping laughing nap baby log")
 _AT_THE_GYM = word_set(
     "gym set rep squat squats bench deadlift deadlifts session floor training rack dizzy after during"
 )
 _SIGHTS = word_set("saw seeing seen read heard price bill laughing looked laughter")
-_OUTAGE = word_set(
-    """
-    power cut outage electricity bulb bulbs early outside sky timer app screen phone tv site website curtains curtain
-    windows winter blinds switch fuse laptop page
-    """
-)
+_THOUGHTS = word_set("thinking looking reading seeing hearing sight thought")
+_AT_A_SIGHT = word_set("when seeing reading looking at hearing laughing from with")
+_VISIONS = word_set("stars spots black dots double")
+_OUTAGE = word_set("power outage electricity bulb bulbs curtains curtain windows blinds fuse")
+_DARK_BY_ITSELF = word_set("early outside sky timer app screen phone tv site website winter laptop page cut")
 _OF_A_ROOM = word_set(
     "lights it went screen room gym everything seeing see saw black blacked blackout world sight music"
 )
@@ -50,19 +50,27 @@ def fainting(scene: Passage) -> Iterator[Sign]:
 
 def _slept(scene: Passage, m: Mark, word: str) -> bool:
     """`passed out on the couch`, `knocked out last night`: asleep, where nothing says that it was in training."""
-    if not word.startswith(("pass", "knock", "conk", "black", "lights")):
+    if not word.startswith(("pass", "knock", "conk", "black", "lights", "out")):
         return False
+    if scene.words(m.end, m.end + 4) & _BEDS:
+        return True
     around = scene.words(m.first - 3, m.end + 8)
-    bed = around & {"bed", "asleep", "slept", "sleep", "sleeping", "couch", "sofa", "nap"}
-    return bool(bed or (around & _SLEEP and not scene.sentence_words(m.first) & _AT_THE_GYM))
+    return bool(around & _SLEEP) and not scene.sentence_words(m.first) & _AT_THE_GYM
 
 
 def _of_a_sight(scene: Passage, m: Mark) -> bool:
     """`nearly fainted when i saw the price`; a room, a screen that went dark by itself."""
     told = scene.words(m.first - 3, m.first + 1) & {"nearly", "almost", "could", "would", "about", "like"}
-    if told and scene.words(m.end, m.end + 6) & _SIGHTS:
+    after = scene.words(m.end, m.end + 6)
+    joking = after & {"laughing", "laughter"} or scene.words(m.end, m.end + 3) & _AT_A_SIGHT
+    if told and joking and after & _SIGHTS and not after & _VISIONS:
         return True
-    return scene.word(m.first) in _OF_A_ROOM and bool(scene.words(m.first - 4, m.end + 9) & _OUTAGE)
+    if scene.words(m.first - 3, m.first) & {"makes", "make", "made"} and scene.words(m.end, m.end + 4) & _THOUGHTS:
+        return True
+    if scene.word(m.first) not in _OF_A_ROOM:
+        return False
+    dark = scene.words(m.first - 3, m.end + 3) & _DARK_BY_ITSELF
+    return bool(dark or scene.words(m.first - 4, m.end + 9) & _OUTAGE)
 
 
 def _counts(scene: Passage, index: int) -> bool:

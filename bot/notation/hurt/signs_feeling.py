@@ -19,7 +19,12 @@ def numbness(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
         mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
-        if stands(scene, m, spot) and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to") and not mind:
+        if (
+            stands(scene, m, spot)
+            and not _cold(scene, m, spot)
+            and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
+            and not mind
+        ):
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
 
 
@@ -39,7 +44,7 @@ def no_feeling(scene: Passage) -> Iterator[Sign]:
                 stands(scene, m, spot)
                 and not _gym_talk(scene, m, spot)
                 and not sat_on(scene, m)
-                and not _cold(scene, m)
+                and not _cold(scene, m, spot)
             ):
                 yield sign_of("no feeling", (m, spot), spot)
 
@@ -54,21 +59,27 @@ def _is_stiff(scene: Passage, m: Mark, spot: Spot) -> bool:
         return False
     both = spot.place.plural and side_of(scene, m, spot) is None
     trunk = spot.place.name not in LIMBS | FACES | {"heel", "knee"}
-    return both or trunk or bool(scene.sentence_words(m.first) & {"stiff", "tight", "heavy", "tired"})
+    return both or trunk or bool(scene.sentence_words(m.first) & {"stiff", "tight"})
 
 
-_COLD = word_set("outside freezing garage snow winter weather frost frozen frosty")
+_COLD = word_set("freezing garage snow winter weather frost frozen frosty")
 
 
-def _cold(scene: Passage, m: Mark) -> bool:
-    """`can't feel my face, it's so cold outside`."""
-    return bool(scene.sentence_words(m.first) & _COLD)
+def _cold(scene: Passage, m: Mark, spot: Spot | None) -> bool:
+    """`can't feel my face, it's so cold outside`, `hands numb from the cold bar`."""
+    if spot is None or spot.side is not None or not (spot.place.plural or spot.place.name in ("face", "nose")):
+        return False
+    if scene.sentence_words(m.first) & _COLD:
+        return True
+    after = range(m.end, min(m.end + 6, len(scene.tokens)))
+    return any(scene.word(i) == "cold" and scene.word(i - 1) in ("the", "so", "this") for i in after)
 
 
 def sat_on(scene: Passage, m: Mark) -> bool:
     """A limb that fell asleep under one who sat, and is fine since."""
     sleeps = scene.words(m.first, m.end) & {"asleep", "sleep", "sleeping"}
-    if not sleeps or not scene.sentence_words(m.first) & _SEATS:
+    words = scene.sentence_words(m.first)
+    if not sleeps or not words & _SEATS or words & {"since", "still"}:
         return False
     return any(abs(scene.sentence[f.first] - scene.sentence[m.first]) <= 1 for f in scene.of(Cue.FINE, Cue.GOOD))
 

@@ -107,7 +107,7 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
 
 def _drunk(scene: Passage, dark: Mark) -> bool:
     """`drank so much cola i need to pee`."""
-    return bool(scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk", "had", "having"})
+    return bool(scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk"})
 
 
 def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:

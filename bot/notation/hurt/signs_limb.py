@@ -25,7 +25,7 @@ def hanging(scene: Passage) -> Iterator[Sign]:
             over = scene.word(m.first).startswith(("trip", "stumbl", "drag"))
             if scene.word(m.end - 1) == "go" and "let" in scene.word(m.end - 2):
                 limb = limb and spot.place.name in ("hand", "finger", "thumb")
-            before = spot.end <= m.first or (over and spot.first - m.end <= 2)
+            before = spot.end <= m.first or m.first <= spot.first < m.end or (over and spot.first - m.end <= 2)
             if limb and before and stands(scene, m, spot) and not _tired(scene, m, spot):
                 yield sign_of("limp", (m, spot), spot)
     for m in scene.of(Cue.DROPS):
@@ -39,7 +39,7 @@ def _tired(scene: Passage, m: Mark, spot: Spot) -> bool:
     words = scene.sentence_words(m.first)
     if scene.word(m.first) == "useless":
         return side_of(scene, m, spot) is None and not words & {"since", "still", "suddenly"}
-    return bool(words & _WEIGHTS) and "since" not in words
+    return bool(words & _WEIGHTS) and not words & {"since", "suddenly", "still", "keeps", "anymore"}
 
 
 _DISTAL = word_set("hand wrist finger pinky thumb foot toe arm leg forearm")
