@@ -55,8 +55,8 @@ def _is_explained(marks: Sequence[Mark], place: int) -> bool:
     straight = marks[place + 1]
     if straight.kind in _THINGS and not continues_list(marks, place):
         return True
-    paired = marks[place].value == 2 and straight.kind is Kind.X and place + 2 < len(marks)
-    return paired and marks[place + 2].kind is Kind.NUM
+    kinds = [m.kind for m in marks[place + 1 : place + 3]]
+    return marks[place].value == 2 and kinds in ([Kind.X, Kind.NUM], [Kind.NUM, Kind.S], [Kind.NUM, Kind.HAND])
 
 
 def _says_no_more(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:

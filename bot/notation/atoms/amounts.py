@@ -15,7 +15,7 @@ from bot.training.units import Unit
 
 def read_amount(parts: Sequence[Node | Mark]) -> Amount:
     marks = [m for part in parts for m in (part.parts if isinstance(part, Node) else (part,)) if isinstance(m, Mark)]
-    amount = Amount(marks[0].start, marks[-1].end)
+    amount = Amount(min(m.start for m in marks), max(m.end for m in marks))
     for mark in marks:
         amount = _said(amount, mark)
     return amount

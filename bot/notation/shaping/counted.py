@@ -29,7 +29,8 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         if _is_two(marks, place):
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(2)))
             continue
-        if mark.text in _MAYBE and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
+        doubted = mark.text in _MAYBE and kind_at(marks, place - 2) not in LINKS
+        if doubted and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
             out.append(replace(mark, kind=Kind.OR))
             continue
         if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(mark_at(marks, place - 1)):
@@ -78,6 +79,8 @@ def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:
     if marks[place].kind is not Kind.NUM or place < 3 or marks[place - 3].kind is not Kind.SET:
         return False
     between = marks[place - 1]
+    if marks[place].start - between.end > 1:
+        return False
     return marks[place - 2].kind is Kind.NUM and (between.text == "of" or between.kind is Kind.SLASH)
 
 
