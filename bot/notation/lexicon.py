@@ -33,7 +33,7 @@ PHRASES: dict[Kind, str] = {
         "without rest; without rest; "
         "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
     ),
-    Kind.OR: ("or"),
+    Kind.OR: ("or; nor"),
     Kind.TO: ("to; until; till; through"),
     Kind.KG: (
         "kg; kgs; kilo; kilos; kilogram; kilograms; kilogramme; kilogrammes; k; kgg; kh; kq; kay gee; kay gees; keys; "
@@ -101,6 +101,8 @@ PHRASES: dict[Kind, str] = {
         "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
     ),
     Kind.BODY: (
+        "no help; just me; just my bodyweight; just my body; no weight added; nothing added; zero added; without "
+        "any help; without help; no counterweight; without the counterweight; "
         "zero assist; zero assistance; 0 assist; 0 assistance; zero help; zero band; no band; no bands; without "
         "the band; without a band; without band; band free; unbanded; "
         "bw; bodyweight; body weight; b w; bodywt; just bodyweight; no weight; unweighted; no added weight; no extra "
@@ -332,6 +334,14 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "wont manage; wont manage the; cba with; cba doing; cant be bothered with; couldnt be bothered with; "
+        "cannot be bothered with; cant be arsed with; couldnt be arsed with; will not do; i will not do; will not "
+        "be doing; i wont do; not going to manage; no need for; neither; gave up after; didnt have it in me for; "
+        "no stomach for; ditch; ditch the; chucking; chucked; knocking off; knocked off; sacked; sack off; sack; "
+        "shelving; shelved; shelve; parking; parked the; postponing; postponed; leaving off; leaving out the; not "
+        "attempting; didnt attempt; not risking; wont risk; dont fancy; dont feel like; didnt feel like; couldnt "
+        "fit in; couldnt fit; couldnt squeeze in; cant fit in; cant fit; wont fit in; didnt squeeze in; cannot fit "
+        "in; passing up; giving up; swerved; swerving; "
         "not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
         "could not face; not facing; not up to; not touching; shall leave out; am leaving out; not feeling up to; "
         "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
@@ -376,6 +386,12 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "for another day; will be for another day; another day; some other day; on another day; is for another "
+        "day; are for another day; next time instead; got sacked off; sacked off; chopped; scrapped; shelved; "
+        "didnt make the cut; will have to go; has to go; have to go; fell off the list; off the list; got left "
+        "out; got left; were left out; was left out; will be skipped; to be skipped; is skipped; are skipped; were "
+        "binned; was binned; was dropped; were dropped; abandoned; given up; not attempted; not going to happen "
+        "today; didnt materialise; no chance; postponed; "
         "are out; is out; is a no; are a no; are a no go; is a no go; is getting skipped; are getting skipped; "
         "getting skipped; is getting binned; are getting binned; are binned; is binned; are off; are off the menu; "
         "is off the menu; are off the table; is off the table; are cancelled; is cancelled; gets skipped; get "
@@ -391,6 +407,10 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NO: ("no"),
     Kind.THEREST: (
+        "last two exercises; last 2 exercises; the last 2 exercises; the final two exercises; everything after "
+        "that; all the others; anything else; all remaining exercises; every other exercise; the remainder; whats "
+        "after; what comes after; both remaining exercises; the two left; the last couple; the last couple of "
+        "exercises; what remains; "
         "everything left; everything thats left; all thats left; whatever is left; whatevers left; everything "
         "remaining; all that remains; all the remaining; everything thats remaining; "
         "the rest; everything else; rest of it; rest of the session; rest of the workout; the rest of it; the rest of "
@@ -412,6 +432,8 @@ PHRASES: dict[Kind, str] = {
         "swithced; in place"
     ),
     Kind.SORRY: (
+        "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
+        "numpty; "
         "nah; sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
         "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
         "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
@@ -420,14 +442,14 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.MEANT: (
         "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
-        "thumb slipped; sausage fingers; make the; make set; should of read; i meant to put; "
+        "thumb slipped; sausage fingers; should of read; i meant to put; "
         "counted wrong; i counted wrong; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
         "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
         "got those backwards; backwards; other way round; the other way round; other way around; the other way "
         "around; wrong way round; the wrong way round; wrong way around; got them mixed up; got those mixed up; "
         "mixed them up; got them the wrong way round; had them backwards; swap those; swap them round; swap those "
-        "round; vice versa; got them swapped; make "
-        "the second one; that isnt right; "
+        "round; vice versa; got them swapped; "
+        "that isnt right; "
         "make the last one; make the last set; make last set; make my last set; change the last one to; change the "
         "last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to "
         "say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; "
@@ -450,6 +472,10 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NOT: ("wasnt; was not; werent; isnt; not; and not; rather than; instead of"),
     Kind.SCRAP: (
+        "take out the last; take out; get rid of; get rid of the last; take off the last; take the last one off; "
+        "drop that one; lose the last; can you delete; can you remove; please delete; please remove; pls delete; "
+        "dont log that; dont log that one; dont save that; that wasnt me; rub that out; bin the last; bin the last "
+        "one; undo my last; "
         "scrap that; scratch that; delete that; delete the last; ignore that; undo; undo that; remove that; cancel "
         "that; forget that; disregard; strike that; delete last; ignore last; delete; remove; disregard that; ignore "
         "the last; undo last; undo the last; scrap it; scratch it; delete it; ignore it; cancel it; remove it; forget "

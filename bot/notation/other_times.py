@@ -67,7 +67,23 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
     if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
         reached.add(before)
-    return reached
+    return reached | _aimed(marks, place)
+
+
+def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
+    """`dropping to -10 next time`: the load that is only thought of, before the words that put it off."""
+    if not marks[place].text.startswith(("next", "tomorrow")):
+        return set()
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.KG, Kind.LB, Kind.FILL, Kind.FOR):
+        at -= 1
+    if at < 0 or marks[at].kind is not Kind.NUM:
+        return set()
+    number = at
+    while at > 0 and marks[at - 1].kind in (Kind.DASH, Kind.PLUS, Kind.MINUS, Kind.FILL):
+        at -= 1
+    led = at > 0 and (marks[at - 1].kind is Kind.TO or marks[at - 1].text.endswith(" to"))
+    return set(range(at - 1, number + 1)) if led else set()
 
 
 def _next_number(marks: Sequence[Mark], place: int) -> set[int]:

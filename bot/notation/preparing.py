@@ -7,6 +7,7 @@ from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.clauses import part_of
+from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
@@ -38,7 +39,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    marks = read_kinds(few, session_index(request.exercises))
+    marks = reworded(read_kinds(few, session_index(request.exercises)), is_first=not request.done)
+    marks = [_last_exercise(m, len(request.exercises)) for m in marks]
     at = folded.at
     hurt = {
         place
@@ -55,10 +57,16 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     return Kinds(masked(marks, hurt - names), names)
 
 
+def _last_exercise(mark: Mark, count: int) -> Mark:
+    """`the last exercise` as the name of the session's last."""
+    last = mark.kind is Kind.THEREST and mark.text.endswith(("last exercise", "final exercise"))
+    return replace(mark, kind=Kind.NAME, names=(count - 1,)) if last and count else mark
+
+
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
     named = with_lone_names(without_denied_warmups(ordered(masked(marks, _confirmed(marks)))))
-    told = with_joined_halves(number_lines(without_ratings(_repeats(with_differences(with_asides(named))), hurts)))
+    told = with_joined_halves(number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts)))
     return masked(told, _was_meant(told)) if is_first else told
 
 
@@ -95,7 +103,7 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for at, place in enumerate(kept):
         if marks[place].kind is Kind.AGAIN:
-            starts = at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
+            starts = _opens_part(marks, place) and (at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
             ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
             if starts and ends:
                 out[place] = replace(marks[place], kind=Kind.SAME)

@@ -61,7 +61,8 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
         if mark.kind in EDGES:
             part_start = len(marks)
     if marks or name is not None:
-        if trailing and name is None and segments and not any(m.kind in NUMBERS for m in marks):
+        told = [m.kind for m in marks if m.kind in NUMBERS]
+        if trailing and name is None and segments and told in ([], [Kind.BODY]):
             last = segments[-1]
             segments[-1] = Segment(last.name, (*last.marks, *marks))
         else:
@@ -72,7 +73,7 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
 def _is_inside(piece: Sequence[Mark], place: int) -> bool:
     """Whether a name stands inside its set: `5 on bench at 60`."""
     following = [m for m in piece[place + 1 : place + 4] if m.kind is not Kind.FILL]
-    return len(following) > 1 and following[0].kind in (Kind.AT, Kind.WITH) and following[1].kind in NUMBERS
+    return len(following) > 1 and following[0].kind in (Kind.AT, Kind.WITH) and following[1].kind in (*NUMBERS, Kind.PLUS)
 
 
 def shared_marks(segments: list[Segment]) -> list[Segment]:
@@ -100,9 +101,17 @@ def unshared(segments: Sequence[Segment]) -> Mark | None:
 def _only_counts_sets(marks: Sequence[Mark]) -> bool:
     """Whether the numbers so far only say how many sets of the name that follows: `two sets of rows`."""
     numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
-    if [marks[i].kind for i in numbers] == [Kind.BODY]:
+    if [marks[i].kind for i in numbers] == [Kind.BODY] or _is_signed_alone(marks):
+        return True
+    if len(numbers) == 1 and numbers[0] and marks[numbers[0] - 1].kind is Kind.SET:
         return True
     return len(numbers) == 1 and numbers[0] + 1 < len(marks) and marks[numbers[0] + 1].kind in (Kind.SETS, Kind.SET)
+
+
+def _is_signed_alone(marks: Sequence[Mark]) -> bool:
+    """`+2.5` before its name: what is added to the body."""
+    kinds = [m.kind for m in marks if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    return kinds in ([Kind.PLUS, Kind.NUM], [Kind.DASH, Kind.NUM], [Kind.MINUS, Kind.NUM], [Kind.ADDED, Kind.NUM])
 
 
 def _names_sets(piece: Sequence[Mark], place: int) -> bool:
@@ -118,8 +127,8 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
 
 
 def _numbers_in_part(piece: Sequence[Mark], at: int) -> bool:
+    start = at
     while at < len(piece) and piece[at].kind not in EDGES:
-        if piece[at].kind in NUMBERS:
-            return True
         at += 1
-    return False
+    told = [m.kind for m in piece[start:at] if m.kind in NUMBERS]
+    return bool(told) and told != [Kind.BODY]

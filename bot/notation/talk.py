@@ -23,6 +23,8 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         after = beside(marks, place, 1)
         if _is_nth(marks, place):
             out.add(place)
+        elif body := _weighs_in(marks, place):
+            out |= body
         elif (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or _is_body(marks, place):
             out |= {place, place + 1}
         elif _is_result(marks, place):
@@ -76,7 +78,7 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only got 10`."""
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS):
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.TO, Kind.MEANT, Kind.FOR):
         at -= 1
     if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT):
         return True
@@ -94,6 +96,24 @@ def _is_went_to(marks: Sequence[Mark], place: int) -> bool:
         return before[0] in ("bailed", "stopped", "quit", "ended", "racked", "stop", "gave up", "done")
     gone = ("up", "down", "back", "moved", "went", "jumped", "bumped", "over", "straight", "move", "switched")
     return before[-1:] == ["to"] and len(before) == 2 and before[0] in gone
+
+
+_LIGHTEST = 40
+"""Kilograms or pounds: beside the body a greater number is its weight, not what is added (common practice, no source)."""
+
+
+def _weighs_in(marks: Sequence[Mark], place: int) -> set[int]:
+    """`72kg bw`, `bw 72`: the body's own weight."""
+    value, after = marks[place].value, place + 1
+    if value is None or value < _LIGHTEST:
+        return set()
+    if after < len(marks) and marks[after].kind in (Kind.KG, Kind.LB):
+        after += 1
+    if after < len(marks) and marks[after].kind is Kind.BODY:
+        return set(range(place, after + 1))
+    follows = marks[after].kind if after < len(marks) else None
+    led = place > 0 and marks[place - 1].kind is Kind.BODY and follows not in (Kind.X, Kind.FOR, Kind.NUM, Kind.REPS)
+    return set(range(place - 1, after)) if led else set()
 
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
@@ -165,7 +185,7 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return True
     if place == start:
         return False
-    words = {w for m in part if m.kind is not Kind.GAP for w in m.text.split()}
+    words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET) for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
 
 

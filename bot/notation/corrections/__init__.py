@@ -33,6 +33,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return True
     if cue is None:
         return False
+    if _is_owned_up(marks, cue):
+        return True
     telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
     if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and Kind.X in kinds:
         return False
@@ -74,6 +76,19 @@ _STORED = frozenset(
 """Words for a set that is stored, not one that is being told."""
 
 
+_MISTAKES = frozenset(["mistake", "error", "fault", "bad", "miscounted", "misread", "typo", "miscount", "wrong"])
+
+
+def _is_owned_up(marks: Sequence[Mark], cue: int) -> bool:
+    """`last set curls 14 reps my mistake`: one number, and at its end the word that it was told wrongly before."""
+    own = set(marks[cue].text.split()) & _MISTAKES and marks[cue].kind in (Kind.SORRY, Kind.MEANT)
+    ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
+    numbers = [m for m in marks[:cue] if m.kind is Kind.NUM]
+    of_set = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.LABEL, Kind.REPS) for m in marks[:cue])
+    entry = any(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in marks[:cue])
+    return bool(own) and ends and of_set and 1 <= len(numbers) <= 2 and not entry
+
+
 _AFTERWARDS = frozenset(["oh", "forgot", "actually", "btw", "that", "there", "thinking", "earlier", "before"])
 """Words of what comes to mind afterwards."""
 
@@ -99,9 +114,16 @@ def _is_of_one_side(piece: Sequence[Mark], record: Record) -> bool:
 
 def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
     """Whether a piece starts with the number of a set that is stored: `set 2: 9`, `second set 62.5`."""
-    last = record.last(record.last_exercise)
-    if last is None or any(m.kind is Kind.NAME for m in marks) or under != last.exercise:
+    names = [m for m in marks if m.kind is Kind.NAME]
+    if len(names) == 1 and len(names[0].names) == 1:
+        last = record.last(names[0].names[0])
+    else:
+        last = record.last(record.last_exercise)
+        if names or last is None or under != last.exercise:
+            return False
+    if last is None:
         return False
+    marks = [m for m in marks if m.kind is not Kind.NAME and m.text != "of"]
     shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     numbers = [m for m in shaped if m.kind is Kind.NUM]

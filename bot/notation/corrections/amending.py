@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import AskKind
 from bot.notation.context import Context
+from bot.notation.corrections.continued import with_continuations
 from bot.notation.corrections.honest import honest_values
 from bot.notation.corrections.meant import Correction, read_correction
 from bot.notation.corrections.revised import Values, apply_values
@@ -47,6 +48,13 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         if not rows or where is None:
             return Corrected(Doubt(AskKind.WHICH_SET, start, end))
         context = _context_without(record, where, key)
+        continued = said.stage is not None and sum(r.stage is said.stage for r in rows) > 1
+        if continued and len(said.counts) > 1:
+            record.change(key, lambda gone: with_continuations(gone, said))
+            record.last_exercise = where
+            continue
+        if continued and not any(m.kind is Kind.ALL for m in shaped):
+            return Corrected(Doubt(AskKind.WHICH_SET, start, end))
         staged = [r for r in rows if r.stage is said.stage] or rows
         ways = [
             _of_stage_and_side(v, said, context)

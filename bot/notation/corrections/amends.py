@@ -26,7 +26,7 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         return [] if draft.ask is not None else piece
     if _takes_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
-        if _corrects(draft, after):
+        if _corrects(draft, after) and _tells_value(after):
             _correct(draft, after)
             return []
         rest = _scrap(draft, piece)
@@ -38,6 +38,12 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _correct(draft, piece)
         return []
     return piece
+
+
+def _tells_value(piece: Sequence[Mark]) -> bool:
+    """Whether a number is left that is not the number of a set: not in `scrap curls set 2`."""
+    shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], False)
+    return any(m.kind in NUMBERS for m in shaped)
 
 
 def _takes_back(piece: Sequence[Mark]) -> bool:
@@ -79,7 +85,8 @@ def _scrap(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Takes a set back; gives what follows in the piece."""
     record = draft.record
     at = next(i for i, m in enumerate(piece) if m.kind is Kind.SCRAP)
-    shaped = shape_marks(piece[at + 1 : at + 4], False)
+    following = [m for m in piece[at + 1 :] if m.kind is not Kind.NAME][:4]
+    shaped = shape_marks(following, False)[:2]
     label = next((int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None), None)
     last = record.last(_exercise_of(draft, piece))
     if last is None or last.set is None:
@@ -91,4 +98,8 @@ def _scrap(draft: Draft, piece: list[Mark]) -> list[Mark]:
     record.drop(key)
     draft.note_replaced((piece[0].start, piece[at].end))
     record.last_exercise = record.place_of(key[0])
-    return piece[at + (3 if label is not None else 1) :]
+    rest = piece[at + 1 :]
+    if label is not None:
+        number = next((i for i, m in enumerate(rest) if m.kind in (Kind.NUM, Kind.ORD)), -1)
+        rest = rest[number + 1 :]
+    return rest

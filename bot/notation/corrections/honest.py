@@ -99,7 +99,7 @@ def _single(
     if reps is not None and reps != work.reps and context.are_reps_in_reason(reps, key[1]):
         ways.append(counted)
     in_range = reps is not None and reps in context.range_of(key[1])
-    if len(ways) == 2 and in_range and load is not None and _is_far(load, work.load):
+    if len(ways) == 2 and in_range and load is not None and (_is_far(load, work.load) or _is_off(load, context)):
         return [counted]
     if not ways and reps is not None and reps == work.reps and not near:
         return [counted]
@@ -113,6 +113,19 @@ _FAR = Decimal("0.2")
 
 def _is_far(load: Load, stored: Load | None) -> bool:
     return stored is not None and abs(load.kg - stored.kg) > _FAR * abs(stored.kg)
+
+
+_PLATE = Decimal("1.25")
+"""Kilograms that the loads of bars and belts go up by at least (common practice, no source)."""
+
+
+def _is_off(load: Load, context: Context) -> bool:
+    """Whether no plates make a load, where all others of the exercise are made of plates."""
+    if context.is_per_hand or load.unit is not Unit.KG:
+        return False
+    known = [p.load for p in context.exercise.sets if p.load is not None and p.load.unit is Unit.KG]
+    made = bool(known) and all(k.amount % (2 * _PLATE) == 0 for k in known)
+    return made and load.amount % _PLATE != 0
 
 
 def _as_load(amount: Amount, context: Context, unit: Unit, work: Performed) -> Load | None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.answer import Span
-from bot.notation.atoms import Amount, Atom, Effort
+from bot.notation.atoms import Amount, Atom, Counts, Effort
 from bot.notation.atoms.entries import read_atoms
 from bot.notation.corrections import CUES
 from bot.notation.grammar import read_items
@@ -31,6 +31,19 @@ class Correction:
     stage: Stage | None
     side: Side | None
     side_at: Span | None
+
+    @property
+    def counts(self) -> tuple[tuple[int, Span], ...]:
+        """Bare repetitions in a row, with where each stands: those of `minis were 5 4 3`."""
+        out: list[tuple[int, Span]] = []
+        for amount in self.amounts:
+            parts = amount.parts or ((amount.value,) if amount.value is not None else ())
+            plain = amount.counts in (Counts.UNSAID, Counts.REPS) and not amount.sign and not amount.body
+            if not plain or not parts or any(p != int(p) for p in parts):
+                return ()
+            places = amount.parts_at or (amount.at,) * len(parts)
+            out += [(int(p), at) for p, at in zip(parts, places, strict=False)]
+        return tuple(out)
 
 
 def read_correction(shaped: Sequence[Mark]) -> Correction:

@@ -110,7 +110,7 @@ class Emitting(Costs):
             value = value / 2
         if amount.sign:
             value = value * amount.sign
-        elif self.context.is_bodyweight and value > 0:
+        elif self.context.is_bodyweight and value > 0 and not amount.plates:
             planned = self.context.planned_load(None)
             if planned is not None and planned.thousandths < 0:
                 value = -value

@@ -52,6 +52,9 @@ class Loads(Steering):
             made.cost += 0.0 if same else 0.4
         if made.stage is Stage.MINI and surprise is None:
             return
+        on_body = made.load is not None and made.load.load is not None and made.load.load.thousandths == 0
+        if surprise is None and on_body and made.sets and join in (Join.SPACE, Join.COMMA, Join.SLASH):
+            made.cost += 1.5
         made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
         made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)

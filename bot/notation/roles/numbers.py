@@ -110,6 +110,8 @@ class Numbers(SetCounts):
         loaded = state.copy()
         loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
         loaded.fresh = False
+        if all(s.load is None and not s.same for s in loaded.sets):
+            loaded.sets = tuple(replace(s, load=loaded.load) for s in loaded.sets)
         yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
 
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:

@@ -11,6 +11,7 @@ _UNITS = (Kind.KG, Kind.LB)
 
 def bands(marks: list[Mark]) -> list[Mark]:
     """The marks with such a band as assistance, or without bearing where another word says so."""
+    marks = [replace(m, kind=Kind.GAP) if _is_of_list(marks, i) else m for i, m in enumerate(marks)]
     if not any(m.kind is Kind.BAND for m in marks):
         return marks
     told = any(m.kind is Kind.ASSIST and _helps(marks, i) for i, m in enumerate(marks))
@@ -25,6 +26,16 @@ def bands(marks: list[Mark]) -> list[Mark]:
         else:
             out.append(mark)
     return [m for i, m in enumerate(out) if not _is_bracket(out, i)]
+
+
+def _is_of_list(marks: list[Mark], place: int) -> bool:
+    """The `assisted` of `7 7 6 assisted`, which says no number of its own."""
+    if marks[place].text not in ("assisted", "assist", "with assistance") or not is_number(mark_at(marks, place - 1)):
+        return False
+    before = kind_at(marks, place - 2)
+    at = place - 3 if before in (Kind.COMMA, Kind.SLASH, Kind.AND) else place - 2
+    ends = kind_at(marks, place + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND)
+    return ends and is_number(mark_at(marks, at)) and before is not Kind.X
 
 
 def _is_told(marks: list[Mark], place: int) -> bool:

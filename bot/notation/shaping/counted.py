@@ -33,7 +33,9 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         if doubted and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
             out.append(replace(mark, kind=Kind.OR))
             continue
-        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not is_number(mark_at(marks, place - 1)):
+        weighed = kind_at(marks, place - 1) in (Kind.KG, Kind.LB) and is_number(mark_at(marks, place - 2))
+        numbered = weighed or is_number(mark_at(marks, place - 1))
+        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not numbered:
             out.append(replace(mark, kind=Kind.FILL))
             continue
         if mark.kind is Kind.TIMES and mark.text == "twice":

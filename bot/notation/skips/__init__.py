@@ -15,8 +15,9 @@ _BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.AT, Kind.AL
 _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
-_PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND))
-_PRONOUNS = frozenset(["them", "it", "those", "these", "that"])
+_PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
+                      Kind.OR))  # fmt: skip
+_PRONOUNS = frozenset(["them", "it", "those", "these", "that", "em", "dem", "both"])
 DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no"])
 
 
@@ -48,6 +49,9 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
         if place in places:
             continue
         if mark.kind not in _CUES or _is_hindered(marks, place):
+            if _is_crossed(marks, place):
+                found, used, _ = _before(marks, place, True)
+                names, places = names + found[:1], places | {place}
             continue
         if mark.kind is Kind.FINISH and not _gives_up(marks, place):
             continue
@@ -57,10 +61,12 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
         if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
             found, used, is_rest = _before(marks, place, mark.kind is Kind.SKIPPED)
             used |= _counted_before(marks, min(used, default=0)) if found else set()
-            if not found and not is_rest and _pronoun(marks, place):
-                named = [m for m in marks[:place] if m.kind in (Kind.NAME, Kind.WEAK)]
-                found, is_current, used = named[-1:], not named, {place}
-        if not found and mark.kind is Kind.NO and _after_name(marks, place):
+            if not found and not is_rest and (_pronoun(marks, place) or _is_bare(marks, place)):
+                named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
+                numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
+                if not numbered:
+                    found, is_current, used = [marks[i] for i in named[-1:]], not named, {place}
+        if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
             found, used, is_rest = _before(marks, place, False)
         if found or is_rest or is_current:
             names += found
@@ -87,6 +93,37 @@ def _after_name(marks: Sequence[Mark], place: int) -> bool:
     """`calves no today`: the name stands before, none after."""
     before = place > 0 and marks[place - 1].kind in (Kind.NAME, Kind.WEAK)
     return before and (place + 1 >= len(marks) or marks[place + 1].kind not in (Kind.NAME, Kind.NUM))
+
+
+_NUMBERED = frozenset((Kind.NUM, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.DONE))
+_ENDS = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY))
+
+
+def _ends(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a part ends after a place, but for words that change nothing."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind is Kind.FILL:
+        at += 1
+    return at >= len(marks) or marks[at].kind in _ENDS
+
+
+def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
+    """`calves x`, `calves - no`, `calves: nope`: a name with a cross or a no behind it, and nothing else."""
+    mark = marks[place]
+    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text == "nope"
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL):
+        at -= 1
+    return crossed and at >= 0 and marks[at].kind is Kind.NAME and _ends(marks, place)
+
+
+def _is_bare(marks: Sequence[Mark], place: int) -> bool:
+    """`abductor is broken, skipping`, `skip`: the word alone in its part."""
+    starts = place == 0 or marks[place - 1].kind in _ENDS or marks[place - 1].text in ("so", "im", "ill", "just", "to")
+    return marks[place].text in _ALONE and starts and _ends(marks, place)
+
+
+_ALONE = ("skip", "skipping", "skipped", "skip it", "pass", "ill skip", "im skipping")
 
 
 def _pronoun(marks: Sequence[Mark], place: int) -> bool:

@@ -7,6 +7,9 @@ from bot.notation.kinds import Kind
 from bot.notation.names import Index, read_names
 from bot.notation.tokens import Mark
 
+_OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
+"""Words that say the load beside a name, where no exercise of the session is called so."""
+
 
 def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with each name as one mark."""
@@ -38,7 +41,10 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             and marks[place + 1].kind is Kind.WORD
             and marks[place + 1].tight
         )
-        if mark.kind is Kind.WORD and mark.text.isalpha():
+        if mark.text in _OF_LOAD and mark.text not in index.words:
+            flush()
+            out.append(mark)
+        elif mark.kind is Kind.WORD and mark.text.isalpha():
             run.append(mark)
         elif not hyphen:
             flush()

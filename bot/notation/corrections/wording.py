@@ -1,0 +1,139 @@
+"""The many ways to word a correction, brought to those that `is_correction` knows: which set, what it was, what not.
+
+`change 15 to 14`, `the 15 should be 14` and `14 instead of 15` all say `14 not 15`; `make set 2 13` is `set 2 was 13`.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_CHANGING = frozenset(["change", "changing", "fix", "correct", "amend", "update", "edit", "swap", "adjust"])
+_WRONG = frozenset(
+    ["should be", "should have been", "shouldve been", "should say", "should read", "is wrong", "was wrong",
+     "was supposed to be", "supposed to be", "was meant to be", "were meant to be", "needs to be", "must be",
+     "is actually", "was actually", "was really"]
+)  # fmt: skip
+_SETS = (Kind.SET, Kind.ORD, Kind.LASTSET, Kind.LASTREP)
+_ENTRIES = (Kind.X, Kind.FOR, Kind.AT)
+
+
+def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
+    """The marks with each sentence's correction in plain wording. `is_first`: there is nothing to correct."""
+    if is_first:
+        return list(marks)
+    out: list[Mark] = []
+    sentence: list[Mark] = []
+    for mark in marks:
+        if mark.kind in _ENDS:
+            out += [*_plain(sentence, whole=False), mark]
+            sentence = []
+        else:
+            sentence.append(mark)
+    return out + _plain(sentence, whole=not out)
+
+
+def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
+    sentence = _named_first(sentence)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    if not numbers:
+        return sentence
+    if whole and len(numbers) == 1 and _is_starred(sentence):
+        return [_mark(sentence[0], Kind.MEANT), *sentence[:-1]]
+    if any(m.kind in _ENTRIES and m.text not in ("on", "on the") for m in sentence):
+        return _making(sentence)
+    if len(numbers) == 2:
+        first, second = numbers
+        between = sentence[first + 1 : second]
+        if whole and [m.kind for m in between if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.REPS)] == [
+            Kind.INSTEAD
+        ]:
+            return [replace(m, kind=Kind.NOT) if m.kind is Kind.INSTEAD else m for m in sentence]
+        if _is_old(sentence, first, between):
+            return _with_old(sentence, first, second)
+    return _several(_making(sentence))
+
+
+def _mark(beside: Mark, kind: Kind) -> Mark:
+    """A mark of its own without words, before another."""
+    return Mark(kind, "", beside.start, beside.start)
+
+
+def _is_starred(sentence: Sequence[Mark]) -> bool:
+    """`14*`: a number with a star behind it."""
+    star = sentence[-1]
+    return len(sentence) == 2 and star.kind is Kind.X and star.text == "*" and star.tight
+
+
+def _is_old(sentence: Sequence[Mark], first: int, between: Sequence[Mark]) -> bool:
+    """Whether the first of two numbers is what was stored: `the 15 should be 14`, `change 15 to 14`."""
+    if any(m.kind in (*_SETS, Kind.WROTE, Kind.NOT, Kind.NAME) for m in between):
+        return False
+    if first and sentence[first - 1].kind in (Kind.SET, Kind.WROTE, Kind.NOT, Kind.SORRY):
+        return False
+    changing = any(m.text.split()[-1:] and m.text.split()[-1] in _CHANGING for m in sentence[:first])
+    to = any(m.kind is Kind.TO for m in between)
+    wrong = any(m.kind is Kind.MEANT and m.text in _WRONG for m in between)
+    led = all(m.kind in (Kind.FILL, Kind.NAME, Kind.COMMA, Kind.MEANT, Kind.COLON) for m in sentence[:first])
+    return (changing and to) or (wrong and led and not (changing or to))
+
+
+def _with_old(sentence: Sequence[Mark], first: int, second: int) -> list[Mark]:
+    """The first number as what was written, the second as what was meant."""
+    kept = [
+        replace(m, kind=Kind.FILL) if i < second and (m.kind in (Kind.TO, Kind.MEANT) or m.text in _CHANGING) else m
+        for i, m in enumerate(sentence)
+    ]
+    return [*kept[:first], _mark(sentence[first], Kind.WROTE), *kept[first:second], _mark(sentence[second], Kind.MEANT),
+            *kept[second:]]  # fmt: skip
+
+
+def _making(sentence: list[Mark]) -> list[Mark]:
+    """`make set 2 13`, `change the last one to 13`: the verb says that a set is corrected."""
+    for place, mark in enumerate(sentence):
+        following = [m for m in sentence[place + 1 : place + 5] if m.kind not in (Kind.FILL, Kind.NAME)]
+        changes = mark.text in ("make", *_CHANGING)
+        if mark.kind in (Kind.FILL, Kind.WORD) and changes and following and following[0].kind in _SETS:
+            return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
+    return sentence
+
+
+def _named_first(sentence: list[Mark]) -> list[Mark]:
+    """`the last curl set` with the name before: `curl, the last set`."""
+    for place in range(len(sentence) - 2):
+        last, name, after = sentence[place : place + 3]
+        if (
+            last.kind in (Kind.LASTSET, Kind.LASTREP)
+            and name.kind is Kind.NAME
+            and (after.kind in (Kind.SET, Kind.SETS) or after.text == "one")
+        ):
+            return [*sentence[:place], name, replace(last, kind=Kind.LASTSET), *sentence[place + 3 :]]
+    return sentence
+
+
+def _several(sentence: list[Mark]) -> list[Mark]:
+    """`first two sets were`, `sets 1 and 2 were`: each set as a label of its own."""
+    cue = next((i for i, m in enumerate(sentence) if m.kind in (Kind.WAS, Kind.MEANT)), None)
+    if cue is None or sum(m.kind is Kind.NUM for m in sentence[cue:]) != 1:
+        return sentence
+    before = [i for i in range(cue) if sentence[i].kind is Kind.NUM]
+    if not before:
+        return sentence
+    start = before[0]
+    led = sentence[start - 1] if start else None
+    count = int(sentence[start].value or 0)
+    if len(before) == 1 and led is not None and led.text == "first" and 2 <= count <= 6:
+        numbers = list(range(1, count + 1))
+    elif led is not None and led.kind in (Kind.SET, Kind.SETS) and len(before) == 2:
+        one, two = (int(sentence[i].value or 0) for i in before)
+        dashed = any(m.kind in (Kind.DASH, Kind.TO) for m in sentence[before[0] : before[1]])
+        numbers = list(range(one, two + 1)) if dashed else [one, two]
+    else:
+        return sentence
+    at = sentence[start]
+    labels = [replace(at, kind=Kind.LABEL, value=Decimal(n), parts=()) for n in numbers]
+    gone = {Kind.SET, Kind.SETS, Kind.ORD, Kind.NUM, Kind.AND, Kind.DASH, Kind.TO, Kind.COMMA}
+    return [*(m for m in sentence[:cue] if m.kind not in gone), *labels, *sentence[cue:]]
