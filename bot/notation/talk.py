@@ -99,7 +99,7 @@ def _is_went_to(marks: Sequence[Mark], place: int) -> bool:
 
 
 _LIGHTEST = 40
-"""Kilograms or pounds: beside the body a greater number is its weight, not what is added (common practice, no source)."""
+"""Kilograms or pounds: beside the body a greater number is its own weight (common practice, no source)."""
 
 
 def _weighs_in(marks: Sequence[Mark], place: int) -> set[int]:
