@@ -30,11 +30,13 @@ from bot.dialogue.incoming import (
     Typed,
 )
 from bot.dialogue.turn import Talk
+from bot.dialogue.wishes import may_wish
 from bot.saying import Copy
 from bot.training.calendar import local_day
 from bot.training.people import Coach
 from storage import outbox, people
 from storage.casebook import Wanted, client_desk
+from storage.changes import changes_of
 from storage.digest import digest, waiting
 from storage.holdings import holdings
 from storage.people import ClientRow
@@ -50,8 +52,13 @@ Chatted = Typed | Edited | Tapped | MediaSent | SheetRead | FileFailed | BotBloc
 COACH_OPS = "c."
 """Buttons whose `ref` is a client's id, for coaches only."""
 
-LIFT_OPS = frozenset({"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "c.hold", "c.lift"})
+LIFT_OPS = frozenset(
+    {"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "c.hold", "c.lift", "c.other", "c.swapin", "c.unswap"}
+)
 """Buttons for which every exercise of the programme is looked at."""
+
+SWAP_OPS = frozenset({"other", "swapin", "instead", "c.other", "c.swapin"})
+"""Buttons for which another exercise is chosen."""
 
 SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
 """Buttons that name a programme of the coach's."""
@@ -59,7 +66,7 @@ SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", 
 MANY_OPS = frozenset({"c.several", "c.switch", "c.tothese", "c.toall"})
 """Buttons about everybody."""
 
-ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load"})
+ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load", "handover"})
 """A coach's talks whose step is the client they are about."""
 
 _NAMES_A_DAY = re.compile(r"\b(yesterday|last|ago|mon|tue|wed|thu|fri|sat|sun|before|earlier)|\d[./-]\d", re.IGNORECASE)
@@ -152,7 +159,7 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
         case Typed(text=text):
             if text.lstrip().startswith("/"):
                 return Wanted(strengths=True, weeks=text.lstrip().lower().startswith("/week"))
-            return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
+            return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)), swaps=may_wish(text))
         case Edited(message=message, text=text):
             return Wanted(message_key=f"m{message}", strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
         case MediaSent(caption=caption):
@@ -160,7 +167,7 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
         case Tapped():
             if press is None or press.op.startswith(COACH_OPS):
                 return Wanted()
-            return Wanted(token=press.ref, strengths=True)
+            return Wanted(token=press.ref, strengths=True, swaps=press.op in SWAP_OPS)
         case SheetRead() | FileFailed() | BotBlocked():
             return Wanted()
 
@@ -176,10 +183,12 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
     if row is not None:
         looks_at_lifts = desk.talk is not None and desk.talk.name == "order-load" and press is None
         lifts = looks_at_lifts or (press is not None and press.op in LIFT_OPS)
-        case = client_desk(
-            work, row, Wanted(last_done=True, weeks=True, lifts=lifts, before=shown == "c.ungive"), now=desk.now
-        )
+        before, other = shown == "c.ungive", shown in SWAP_OPS
+        wanted = Wanted(last_done=True, weeks=True, lifts=lifts, before=before, swaps=other)
+        case = client_desk(work, row, wanted, now=desk.now)
         mine = replace(mine, about=case)
+    if shown == "c.changes" and row is not None:
+        mine = replace(mine, changes=changes_of(work, row.profile.id))
     if command == "/inbox":
         mine = replace(mine, waiting=waiting(work, coach))
     if command == "/digest" or shown == "c.digest":
@@ -222,4 +231,6 @@ def _invite_shown(incoming: Incoming, talk: Talk | None) -> str:
         payload = incoming.text.split(maxsplit=1)[1:]
         if payload:
             return sha256(payload[0].strip().encode()).hexdigest()
+    if isinstance(incoming, Typed) and talk is not None and talk.name == "handover":
+        return sha256(incoming.text.strip().rpartition("start=")[2].encode()).hexdigest()
     return talk.get("invite") if talk is not None else ""

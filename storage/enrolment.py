@@ -24,7 +24,7 @@ from storage import plans, schedule
 from storage.plans import GYM
 from storage.ready import ready
 from storage.record import About, Origin
-from storage.tables import clients, coaches, invites
+from storage.tables import clients, coaches, invites, matters, sessions
 from storage.work import Overtaken, Work, insert_new
 
 USUAL_HOUR = time(18)
@@ -72,7 +72,7 @@ def follow_coach(work: Work, fact: CoachFact, origin: Origin) -> About:
             row = {"token_hash": token_hash, "coach": coach, "made_at": origin.at, "expires_at": expires_at}
             work.run(_INVITE, {**row, "used_at": None})
         case CoachJoined():
-            _use(work, fact.token_hash, None, origin.at)
+            use_invite(work, fact.token_hash, None, origin.at)
             row = {"id": fact.coach, "chat": fact.chat, "name": work.seal(fact.name), "zone": fact.zone}
             if work.run(_NEW_COACH, {**row, "digest_at": fact.digest_at, "joined_at": origin.at}) != 1:
                 raise Overtaken
@@ -140,7 +140,7 @@ def zone_of(work: Work, client: ClientId) -> str:
 
 
 def _join(work: Work, fact: ClientJoined, at: datetime) -> None:
-    _use(work, fact.token_hash, fact.coach, at)
+    use_invite(work, fact.token_hash, fact.coach, at)
     if work.first(_HAS_CLIENT, {"in_chat": fact.chat}) is not None:
         raise Overtaken
     zone = work.first(_ZONE_OF, {"coach": fact.coach})
@@ -164,10 +164,17 @@ def _join(work: Work, fact: ClientJoined, at: datetime) -> None:
     )
 
 
-def _use(work: Work, token_hash: str, coach: str | None, at: datetime) -> None:
+def use_invite(work: Work, token_hash: str, coach: str | None, at: datetime) -> None:
     """An invitation is used once, also in a race."""
     if work.run(_USE, {"hash": token_hash, "now": at, "from_coach": coach}) != 1:
         raise Overtaken
+
+
+def hand_over(work: Work, client: ClientId, to: str) -> None:
+    """The client, with their sessions and what waits, is this coach's from now on; facts stay as they were said."""
+    _update(work, clients, client, {"coach": to})
+    for table in (sessions, matters):
+        work.run(sa.update(table).where(table.c.client == client).values(coach=to))
 
 
 def _profile_columns(work: Work, fact: ProfileChanged) -> dict[str, object]:

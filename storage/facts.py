@@ -16,6 +16,8 @@ from bot.training.facts import (
     ExerciseHeld,
     ExerciseSwapped,
     Fact,
+    HandoverAnswered,
+    HandoverOffered,
     HoldLifted,
     InviteMade,
     LightWeekOrdered,
@@ -83,6 +85,8 @@ def _follow(work: Work, fact: Fact, origin: Origin) -> About:
             return _follow_order(work, fact, origin)
         case ExerciseSwapped() | AutonomySet() | NoteKept():
             return _follow_order(work, fact, origin)
+        case HandoverOffered() | HandoverAnswered():
+            return _follow_handover(work, fact, origin)
         case _:
             assert_never(fact)
 
@@ -131,6 +135,18 @@ def _follow_handled(work: Work, fact: AlertHandled, origin: Origin) -> About:
     if client is None:
         client = course.handled(work, fact.coach, fact.alert, at=origin.at)
     return About(client, fact.coach)
+
+
+def _follow_handover(work: Work, fact: HandoverOffered | HandoverAnswered, origin: Origin) -> About:
+    before = enrolment.coach_of(work, fact.client)
+    orders.keep(work, fact.client, fact, origin)
+    match fact:
+        case HandoverOffered(_, to, _, _, token_hash):
+            enrolment.use_invite(work, token_hash, to, origin.at)
+        case HandoverAnswered(client, to, yes):
+            if yes:
+                enrolment.hand_over(work, client, to)
+    return About(fact.client, before)
 
 
 def _follow_order(work: Work, fact: Order, origin: Origin) -> About:

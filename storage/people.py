@@ -81,7 +81,7 @@ _BY_CHAT = ready(
 _COACH_BY_ID = ready(sa.select(coaches).where(coaches.c.id == sa.bindparam("coach")))
 _COACH_BY_CHAT = ready(sa.select(coaches).where(coaches.c.chat == sa.bindparam("in_chat")))
 _INVITE = ready(
-    sa.select(invites.c.coach, invites.c.expires_at, invites.c.used_at, coaches.c.name)
+    sa.select(invites.c.coach, invites.c.expires_at, invites.c.used_at, coaches.c.name, coaches.c.chat)
     .join_from(invites, coaches, coaches.c.id == invites.c.coach, isouter=True)
     .where(invites.c.token_hash == sa.bindparam("hash"))
 )
@@ -138,7 +138,8 @@ def invite_of(work: Work, token_hash: str, *, now: datetime) -> Invite | None:
     if row is None:
         return None
     name = work.unseal(row.name) if row.name else ""
-    return Invite(token_hash, row.coach or "", name, is_open=row.used_at is None and row.expires_at > now)
+    is_open = row.used_at is None and row.expires_at > now
+    return Invite(token_hash, row.coach or "", name, is_open=is_open, coach_chat=row.chat or 0)
 
 
 def new_coach_invite(work: Work, token_hash: str, expires_at: datetime, now: datetime) -> None:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from bot.dialogue.turn import Talk
+from bot.training.facts import Fact
 from bot.training.orders import NO_ORDERS, Orders
 from bot.training.pain import PainSaid
 from bot.training.people import Client, ClientId, Coach, CoachId, Programme
@@ -32,6 +33,7 @@ class Invite:
     coach_name: str
     is_open: bool
     """Neither used nor expired."""
+    coach_chat: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,6 +122,9 @@ class ClientDesk:
     held: tuple[tuple[str, date], ...] = ()
     """Exercises on hold, since when: for pain, or by the coach's word."""
     orders: Orders = NO_ORDERS
+    preferred: tuple[tuple[str, str], ...] = ()
+    """What the coach has put in an exercise's place with any client (the exercise, what took its place), what is chosen
+    most often first. Filled, with the strengths of everything ever done, where another exercise may be chosen."""
     begun: date | None = None
     """The day on which the programme was given."""
 
@@ -172,6 +177,15 @@ class DigestEntry:
 
 
 @dataclass(frozen=True, slots=True)
+class ChangeKept:
+    """A change as it stands in the record: when, by whom (`chat:<number>` or `clock`), and what."""
+
+    at: datetime
+    by: str
+    fact: Fact
+
+
+@dataclass(frozen=True, slots=True)
 class CoachDesk:
     """All that may matter of one coach. `about` is the client whom a tap, a reply or a command is about: only ever
     one of this coach's own; a stranger's id and an absent one both leave it `None`."""
@@ -183,6 +197,8 @@ class CoachDesk:
     """Filled where a digest is to be written."""
     waiting: tuple[DigestEntry, ...] = ()
     """Filled for `/inbox`: with what waits of each client, and nothing else."""
+    changes: tuple[ChangeKept, ...] = ()
+    """Filled for the record of changes of `about`, the latest first."""
     programmes: tuple[Programme, ...] = ()
     about: ClientDesk | None = None
 

@@ -156,7 +156,7 @@ def reply_mode(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
 
 def cancel(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """Out of reply mode, or an unaddressed message is for nobody; nothing is sent."""
-    what = press.args[0] if press.args and press.args[0] in ("whom", "note") else "reply"
+    what = press.args[0] if press.args and press.args[0] in ("whom", "note", "handover") else "reply"
     slot = "forwhom" if what == "whom" else what
     if desk.talk is None or desk.talk.name != what:
         return Turn(says=(Toast(tap.query, line("toast-old")),))

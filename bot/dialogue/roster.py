@@ -122,9 +122,15 @@ def _page_rows(about: ClientDesk) -> Rows:
                 Button(line("open-orders"), show_press("c.plan", to.id)),
             )
         )
-    rows.append((Button(line("open-notes"), show_press("c.notes", to.id)),))
+    rows.append(
+        (
+            Button(line("open-notes"), show_press("c.notes", to.id)),
+            Button(line("open-changes"), show_press("c.changes", to.id)),
+        )
+    )
     key = "give-again" if about.programme else "give-sample"
     rows.append((Button(line(key, name=to.name), show_press("c.give", to.id)),))
+    rows.append((Button(line("handover-open"), show_press("c.hand", to.id)),))
     if to.standing is Standing.PAUSED:
         rows.append((Button(line("start-client", name=to.name), show_press("c.start", to.id)),))
     return tuple(rows)

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from bot.dialogue import (
     addressing,
+    changed,
     coaching,
     copying,
     correcting,
@@ -11,8 +12,11 @@ from bot.dialogue import (
     ending,
     enrol,
     giving,
+    handing,
     hurting,
+    inplace,
     leaving,
+    lesstime,
     lifts,
     missing,
     noting,
@@ -22,8 +26,11 @@ from bot.dialogue import (
     programmes,
     relay,
     reminding,
+    replanning,
     reporting,
     roster,
+    swaporders,
+    swapping,
     tapping,
     today,
     unread,
@@ -66,11 +73,19 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "rest": tapping.rest_as_planned,
     "skip": tapping.skip,
     "load": tapping.choose_load,
+    "other": swapping.other,
+    "swapin": swapping.chosen,
+    "askswap": swapping.ask_coach,
+    "instead": inplace.instead,
+    "time": lesstime.ask,
+    "cut": lesstime.cut,
+    "back": replanning.back,
     "undo": tapping.undo,
     "end": tapping.end,
     "felt": ending.felt,
     "pick": picking.pick,
     "nopick": picking.drop,
+    "hand": handing.answered,
     "hurt": hurting.button,
     "urgent": hurting.urgent,
     "nopain": hurting.nothing,
@@ -121,16 +136,21 @@ COACH_TAPS: dict[str, CoachTap] = {
     "c.loadask": ordering.ask_load,
     "c.noload": ordering.unset_load,
     "c.hold": ordering.hold,
+    "c.other": swaporders.other,
+    "c.swapin": swaporders.chosen,
+    "c.unswap": swaporders.back,
     "c.plan": ordering.plan_page,
     "c.light": ordering.light_week,
     "c.auto": ordering.autonomy,
     "c.yes": ordering.approve,
     "c.notes": noting.show,
     "c.note": noting.ask,
+    "c.hand": handing.ask,
+    "c.changes": changed.show,
 }
 """Buttons in a coach's chat."""
 
-COACH_TALKS = frozenset({"coach", "reply", "order-load", "note"})
+COACH_TALKS = frozenset({"coach", "reply", "order-load", "note", "handover"})
 """Talks in which a coach's next words are an answer, also where the coach trains with somebody."""
 
 RIGHTS_TAPS = frozenset({"erase", "keepall"})
@@ -239,6 +259,8 @@ def _coach_typed(desk: Desk, coach: CoachDesk, typed: Typed, talk: str) -> Turn:
             return ordering.load_typed(desk, coach, typed)
         case "note":
             return noting.typed(desk, coach, typed)
+        case handing.TALK:
+            return handing.link_typed(desk, coach, typed)
         case _:
             return relay.answer(desk, coach, typed)
 

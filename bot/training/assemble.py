@@ -16,7 +16,7 @@ from bot.training.report import Performed
 from bot.training.session import Session
 from bot.training.strength import Estimate, State, after_session, begin
 from bot.training.timing import session_minutes
-from bot.training.units import Load
+from bot.training.units import Load, Unit
 
 
 def fresh_state(exercise: PlannedExercise) -> State:
@@ -41,7 +41,10 @@ def plan_session(
     Each exercise goes by the catalogue's names for it too, where they are clear within the session.
     """
     exercises = tuple(
-        with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders))
+        replace(
+            with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders)),
+            reason=_after(strengths.get(e.name), gym),
+        )
         for e in with_known_aliases(ordered(workout, orders, day=day).exercises)
     )
     return PlannedSession(workout.title, exercises, session_minutes(exercises))
@@ -105,6 +108,17 @@ def strength_after(session: Session, exercise: PlannedExercise, before: State | 
     done = tuple(p for p in session.done if p.exercise == exercise.name)
     start = before or fresh_state(exercise)
     return after_session(start, day=session.day, sets=lifted_sets(done), prescribed=exercise.sets, pain=pain)
+
+
+def _after(state: State | None, gym: Gym) -> str:
+    """Which set the loads follow from, in notation: `60 kg x 8, 2 left, 2027-01-11`; empty where there is none."""
+    mark = state.marks[-1] if state is not None and state.marks else None
+    if mark is None:
+        return ""
+    amount = (Load.of(repr(mark.load_kg), Unit.KG).amount_in(gym.unit) * 4).to_integral_value() / 4
+    left = "" if mark.rir is None else f", {mark.rir:g} left"
+    load = Load.of(amount, gym.unit)
+    return f"{load.amount} {load.unit.value} x {mark.reps}{left}, {mark.day.isoformat()}"
 
 
 def with_loads(exercise: PlannedExercise, gym: Gym, coming: NextLoads) -> PlannedExercise:

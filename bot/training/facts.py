@@ -295,6 +295,29 @@ class NoteKept:
     words: str
 
 
+# --- another coach
+
+
+@dataclass(frozen=True, slots=True)
+class HandoverOffered:
+    """The coach asks whether the client would go to a colleague, who had made the invitation of this hash for it."""
+
+    client: ClientId
+    to: CoachId
+    to_name: str
+    to_chat: int
+    token_hash: str
+
+
+@dataclass(frozen=True, slots=True)
+class HandoverAnswered:
+    """The client's answer. With a yes they and their record are the colleague's (`to`), and the coach's no more."""
+
+    client: ClientId
+    to: CoachId
+    yes: bool
+
+
 # --- pain and words
 
 
@@ -410,6 +433,8 @@ Fact = (
     | ExerciseSwapped
     | AutonomySet
     | NoteKept
+    | HandoverOffered
+    | HandoverAnswered
     | PainReported
     | PainScored
     | PainFollowedUp

@@ -13,14 +13,16 @@ from bot.training.facts import (
     AutonomySet,
     ExerciseHeld,
     ExerciseSwapped,
+    HandoverAnswered,
+    HandoverOffered,
     HoldLifted,
     LightWeekOrdered,
     LoadOrdered,
     LoadsApproved,
     NoteKept,
 )
-from bot.training.people import WeekChange, Workout
-from bot.training.plan import PlannedExercise
+from bot.training.people import CoachId, WeekChange, Workout
+from bot.training.plan import PlannedExercise, PlannedSet
 from bot.training.units import Load
 from bot.training.weeks import changed
 
@@ -43,6 +45,8 @@ Order = (
     | ExerciseSwapped
     | AutonomySet
     | NoteKept
+    | HandoverOffered
+    | HandoverAnswered
 )
 
 T = TypeVar("T")
@@ -79,9 +83,19 @@ class Note:
 
 
 @dataclass(frozen=True, slots=True)
+class Offer:
+    """A colleague to whom the client may go: their id, name and chat."""
+
+    to: CoachId
+    name: str
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
 class Orders:
     """What stands now. `asks_first`: loads rise only after the coach approved what the last session suggests;
-    `approved` are the sessions of which that was done; `light` the Mondays of light weeks."""
+    `approved` are the sessions of which that was done; `light` the Mondays of light weeks; `offer` the colleague to whom
+    the client is asked to go."""
 
     held: tuple[tuple[str, date], ...] = ()
     loads: tuple[LoadOrder, ...] = ()
@@ -91,6 +105,7 @@ class Orders:
     bound_percent: int = USUAL_BOUND_PERCENT
     approved: tuple[str, ...] = ()
     notes: tuple[Note, ...] = ()
+    offer: Offer | None = None
 
     @property
     def bound(self) -> Decimal:
@@ -130,6 +145,12 @@ def follow(orders: Orders, order: Order, *, today: date) -> Orders:
         case AutonomySet(_, asks_first, bound_percent):
             bounded = min(max(bound_percent, LOWEST_BOUND_PERCENT), HIGHEST_BOUND_PERCENT)
             return replace(orders, asks_first=asks_first, bound_percent=bounded)
+        case HandoverOffered(_, to, to_name, to_chat):
+            return replace(orders, offer=Offer(to, to_name, to_chat))
+        case HandoverAnswered(_, _, yes):
+            # What a coach noted for themselves, and asked for, doesn't go along.
+            stays = replace(orders, offer=None)
+            return replace(stays, notes=(), asks_first=False, approved=()) if yes else stays
         case NoteKept(_, words):
             return replace(orders, notes=(*orders.notes, Note(today, words))[-MOST_NOTES:])
 
@@ -144,8 +165,18 @@ def ordered(workout: Workout, orders: Orders, *, day: date) -> Workout:
 
 
 def _swapped(exercise: PlannedExercise, into: Mapping[str, PlannedExercise]) -> PlannedExercise:
+    """The other exercise in its place: as many sets as this week has, with its share of the load and its effort."""
     new = into.get(exercise.name)
-    return exercise if new is None else replace(new, pair=exercise.pair, priority=exercise.priority)
+    if new is None:
+        return exercise
+    sets = tuple(_set(new, n, planned) for n, planned in enumerate(exercise.sets))
+    percent = exercise.load_percent
+    return replace(new, sets=sets, pair=exercise.pair, priority=exercise.priority, load_percent=percent)
+
+
+def _set(new: PlannedExercise, place: int, planned: PlannedSet) -> PlannedSet:
+    own = new.sets[min(place, len(new.sets) - 1)]
+    return own if own.rir is None or planned.rir is None else replace(own, rir=planned.rir)
 
 
 def _kept(orders: tuple[T, ...]) -> tuple[T, ...]:

@@ -79,6 +79,8 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
         "EffortRated",
         "ExerciseHeld",
         "ExerciseSwapped",
+        "HandoverAnswered",
+        "HandoverOffered",
         "HoldLifted",
         "InviteMade",
         "LightWeekOrdered",

@@ -1,0 +1,29 @@
+# The record of what was changed for a client.
+
+open-changes = What was changed
+changes-title = <b>What was changed for { $name }</b>
+changes-none = Nothing yet.
+changes-entry = { $day } { $time }, { $who }: { $what }
+changes-by-itself = by the clock
+changes-by-another = a coach before
+changed-nothing = nothing yet
+changed-load = { $exercise } { $before } → { $now } (after { $why })
+changed-load-found = { $exercise }: first load { $now } (after { $why })
+changed-programme = programme “{ $title }”
+changed-plan = that day's session changed
+changed-held = { $exercise } on hold
+changed-lifted = { $exercise }: hold lifted
+changed-order = { $exercise }: load for next time { $before } → { $now }
+changed-order-back = { $exercise }: own load taken back
+changed-approved = loads may go up
+changed-light = light week of { $monday }
+changed-no-light = no light week on { $monday }
+changed-swap = { $into } in place of { $exercise }
+changed-swap-back = { $exercise } back in its place
+changed-asks-first = loads rise after a yes only, at most { $percent } % a step
+changed-by-itself = loads rise by themselves, at most { $percent } % a step
+changed-moved = session moved to { $day }
+changed-settings = settings: { $names }
+changed-offered = asked whether to go on with { $coach }
+changed-handed = goes on with another coach
+changed-stayed = stays
