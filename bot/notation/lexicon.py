@@ -61,7 +61,7 @@ PHRASES: dict[Kind, str] = {
         "like that; setz"
     ),
     Kind.SET: ("set; set number; set no; set #"),
-    Kind.TIMES: ("time; twice; times; times over"),
+    Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
     Kind.LASTSET: (
         "last set; last one; the last set; the last one; the last; previous set; previous one; that last set; that "
         "last one; prev set; that set; that one; my last set; final set; the final set; lst set; last st"
@@ -441,6 +441,9 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "fat finger; fat fingered it; fat fingered that; fat thumbed it; typo sorry; sorry typo; "
+        "should all be; should all have been; should both be; were all meant to be; should all say; should all "
+        "read; "
         "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
         "thumb slipped; sausage fingers; should of read; i meant to put; "
         "counted wrong; i counted wrong; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "

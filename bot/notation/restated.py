@@ -11,6 +11,7 @@ from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments import NUMBERS
 from bot.notation.tokens import Mark
+from bot.training.report import Stage
 
 _TAKING_BACK = (Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.NO)
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -66,15 +67,25 @@ def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The word that takes something back, where sets that are kept go beyond the plan."""
     cue = next((m for m in marks if m.kind in (Kind.SORRY, Kind.MEANT)), None)
     planned = {e.name: len(e.sets) for e in record.exercises}
-    beyond = any((row.set or 0) > planned[row.exercise] for row in record.said)
+    beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
+    if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in _EXTRA for m in marks):
+        return cue or next((m for m in marks if m.kind in NUMBERS), None)
     return cue if beyond else None
+
+
+_EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "backoff"])
+"""Words of sets that the plan does not have."""
 
 
 def is_called_wrong(piece: Sequence[Mark]) -> bool:
     """`that last set isn't right`: a stored set is wrong, and what it was is not said."""
     wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in piece)
     told = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in piece)
-    return wrong and told
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    units = any(
+        kinds[i : i + 3] in ([Kind.KG, Kind.NOT, Kind.LB], [Kind.LB, Kind.NOT, Kind.KG]) for i in range(len(kinds))
+    )
+    return (wrong and told) or units
 
 
 def is_of_another(piece: Sequence[Mark]) -> Mark | None:

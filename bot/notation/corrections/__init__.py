@@ -31,6 +31,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     if _relabels(marks, record, under) or _is_of_last(piece, marks) or _is_of_one_side(piece, record):
         return True
+    if _is_of_whole(marks, record):
+        return True
     if cue is None:
         return False
     if _is_owned_up(marks, cue):
@@ -98,6 +100,14 @@ def _is_of_last(piece: Sequence[Mark], marks: Sequence[Mark]) -> bool:
     only = any(m.text == "only" for m in piece)
     stored = any(m.kind is Kind.LASTSET and m.text in _STORED for m in marks)
     return only and stored and sum(m.kind is Kind.NUM for m in marks) == 1
+
+
+def _is_of_whole(marks: Sequence[Mark], record: Record) -> bool:
+    """`on squats i did 72.5 for the last one`, where every set of squats is stored."""
+    named = next((m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1), record.last_exercise)
+    whole = named is not None and record.last(named) is not None and not record.context(named).open_sets
+    alone = sum(m.kind is Kind.NUM for m in marks) == 1 and not any(m.kind is Kind.X for m in marks)
+    return whole and alone and any(m.kind is Kind.LASTSET for m in marks)
 
 
 def _is_of_one_side(piece: Sequence[Mark], record: Record) -> bool:

@@ -37,6 +37,12 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         shaped = shaped[1:]
     start, end = piece[0].start, piece[-1].end
     said = read_correction(shaped)
+    whole = _each_set(said, record, place)
+    for one, (reps, at) in zip(whole, said.counts, strict=True) if whole else ():
+        record.change(one, lambda gone, reps=reps, at=at: apply_values(gone, Values(reps=reps, reps_at=at)))  # type: ignore[misc]
+    if whole:
+        record.last_exercise = record.place_of(whole[0][0])
+        return Corrected()
     keys = _targets(shaped, record, place)
     if keys is None:
         return Corrected(Doubt(AskKind.WHICH_SET, start, end))
@@ -71,6 +77,19 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     return Corrected()
 
 
+def _each_set(said: Correction, record: Record, place: int | None) -> list[SetKey]:
+    """The sets of an exercise where all are told again, in order: `squats were 5 5 4 4`; none otherwise."""
+    last = record.last(place)
+    if last is None or said.stage is not None or said.side is not None or said.olds:
+        return []
+    worked = record.context(record.place_of(last.exercise) or 0).worked
+    keys = list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
+    context = record.context(record.place_of(last.exercise) or 0)
+    reasonable = all(context.are_reps_in_reason(reps, 1) for reps, _ in said.counts)
+    sides = any(p.side is not None for p in worked) or not reasonable
+    return keys if 1 < len(keys) == len(said.counts) and not sides else []
+
+
 def _without_talk(piece: Sequence[Mark]) -> list[Mark]:
     """The marks without words that stand apart from numbers: `was only 4 now that i think of it`."""
     return [m for i, m in enumerate(piece) if m.kind is not Kind.WORD or (i and piece[i - 1].kind is Kind.NUM)]
@@ -89,13 +108,18 @@ def _context_without(record: Record, where: int, key: SetKey) -> Context:
     return Context(context.exercise, context.unit, tuple(p for p in context.done if (p.exercise, p.set) != key))
 
 
+def _is_all(mark: Mark) -> bool:
+    """`all`, `were all`, `should all be`."""
+    return mark.kind is Kind.ALL or (mark.kind in (Kind.WAS, Kind.MEANT) and "all" in mark.text.split())
+
+
 def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[SetKey] | None:
     """The sets that a correction is about."""
     last = record.last(place)
     if last is None or last.set is None:
         return None
     labels = [int(m.value) for m in marks if m.kind is Kind.LABEL and m.value is not None]
-    if any(m.kind is Kind.ALL for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
+    if any(_is_all(m) for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
         done = record.context(record.place_of(last.exercise) or 0).worked
         return list(dict.fromkeys((p.exercise, p.set) for p in done if p.set is not None))
     if labels:

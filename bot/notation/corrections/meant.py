@@ -37,12 +37,12 @@ class Correction:
         """Bare repetitions in a row, with where each stands: those of `minis were 5 4 3`."""
         out: list[tuple[int, Span]] = []
         for amount in self.amounts:
-            parts = amount.parts or ((amount.value,) if amount.value is not None else ())
+            parts = amount.parts if amount.value is None else (amount.value,)
             plain = amount.counts in (Counts.UNSAID, Counts.REPS) and not amount.sign and not amount.body
             if not plain or not parts or any(p != int(p) for p in parts):
                 return ()
-            places = amount.parts_at or (amount.at,) * len(parts)
-            out += [(int(p), at) for p, at in zip(parts, places, strict=False)]
+            places = amount.parts_at if amount.value is None else (amount.at,)
+            out += [(int(p), at) for p, at in zip(parts, places or (amount.at,) * len(parts), strict=False)]
         return tuple(out)
 
 

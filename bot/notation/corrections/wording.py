@@ -37,7 +37,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
-    sentence = _named_first(sentence)
+    sentence = _of_that(_named_first(sentence))
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
@@ -47,6 +47,8 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
         return _making(sentence)
     if len(numbers) == 2:
         first, second = numbers
+        if _is_numbered(sentence, first):
+            return [*sentence[:first], _mark(sentence[first], Kind.SET), *sentence[first:]]
         between = sentence[first + 1 : second]
         if whole and [m.kind for m in between if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.REPS)] == [
             Kind.INSTEAD
@@ -114,12 +116,32 @@ def _named_first(sentence: list[Mark]) -> list[Mark]:
     return sentence
 
 
+def _of_that(sentence: list[Mark]) -> list[Mark]:
+    """`that lunge was 14x11`: the set that was told last."""
+    for place in range(len(sentence) - 2):
+        that, name, was = sentence[place : place + 3]
+        if that.text == "that" and name.kind is Kind.NAME and was.kind is Kind.WAS:
+            return [*sentence[:place], name, replace(that, kind=Kind.LASTSET), *sentence[place + 2 :]]
+    return sentence
+
+
+def _is_numbered(sentence: Sequence[Mark], first: int) -> bool:
+    """`rdl 2 was 10`: which set of the exercise, then what it was."""
+    kinds = [m.kind for m in sentence if m.kind is not Kind.FILL and m.kind not in (Kind.KG, Kind.LB, Kind.REPS)]
+    value = sentence[first].value
+    small = value is not None and value == int(value) and 1 <= value <= 6
+    return small and len(kinds) == 4 and kinds[:2] == [Kind.NAME, Kind.NUM] and kinds[2] in (Kind.WAS, Kind.MEANT)
+
+
 def _several(sentence: list[Mark]) -> list[Mark]:
     """`first two sets were`, `sets 1 and 2 were`: each set as a label of its own."""
     cue = next((i for i, m in enumerate(sentence) if m.kind in (Kind.WAS, Kind.MEANT)), None)
     if cue is None or sum(m.kind is Kind.NUM for m in sentence[cue:]) != 1:
         return sentence
     before = [i for i in range(cue) if sentence[i].kind is Kind.NUM]
+    ordinals = [i for i in range(cue) if sentence[i].kind is Kind.ORD]
+    if len(ordinals) > 1 and not before:
+        return [replace(m, kind=Kind.LABEL) if m.kind is Kind.ORD else m for m in sentence if m.kind is not Kind.SETS]
     if not before:
         return sentence
     start = before[0]

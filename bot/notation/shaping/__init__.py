@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.shaping.bands import bands
-from bot.notation.shaping.counted import counted, counts_in_words, either
+from bot.notation.shaping.counted import counted, counts_in_words, either, in_both_hands
 from bot.notation.shaping.efforts import efforts, ranges
 from bot.notation.shaping.labels import labels, number_lines
 from bot.notation.shaping.letters import letters
@@ -24,7 +24,7 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
     shaped = [m for m in counts_in_words(list(marks)) if m.kind is not Kind.FILL]
     shaped = warmed(letters(bands(shaped), two_sided))
-    shaped = ranges(shaped)
+    shaped = ranges(in_both_hands(shaped, two_sided))
     shaped = labels(shaped)
     shaped = efforts(shaped)
     shaped = sides(shaped, two_sided)

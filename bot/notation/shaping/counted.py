@@ -18,7 +18,7 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
     """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        if _is_of_how_many(marks, place):
+        if _is_of_how_many(marks, place) or _is_but(marks, place):
             continue
         if mark.kind is Kind.MINUTES and [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]:
             whole = out.pop().value if out and out[-1].kind is Kind.NUM else None
@@ -65,6 +65,17 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _is_but(marks: Sequence[Mark], place: int) -> bool:
+    """The `same` of `same at 70, though only 11 reps`, where all that it would repeat is told."""
+    load = [m.kind for m in marks[place + 1 : place + 3]]
+    if marks[place].kind is not Kind.SAME or load not in ([Kind.AT, Kind.NUM], [Kind.WITH, Kind.NUM]):
+        return False
+    rest = marks[place + 3 :]
+    return any(m.kind is Kind.NUM and kind_at(rest, i + 1) is Kind.REPS for i, m in enumerate(rest)) or any(
+        m.text in ("only", "but", "though") and kind_at(rest, i + 1) is Kind.NUM for i, m in enumerate(rest)
+    )
+
+
 def _is_two(marks: Sequence[Mark], place: int) -> bool:
     """`a couple left`, and `to in the tank` as it is heard."""
     text, after = marks[place].text, place + 1
@@ -84,6 +95,21 @@ def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:
     if marks[place].start - between.end > 1:
         return False
     return marks[place - 2].kind is Kind.NUM and (between.text == "of" or between.kind is Kind.SLASH)
+
+
+def in_both_hands(marks: list[Mark], two_sided: bool) -> list[Mark]:
+    """`20/20 x 10`, `20 and 20 for 10`: one load in each hand, where no exercise works each side by itself."""
+    out = list(marks)
+    if two_sided:
+        return out
+    for place in range(len(marks) - 4):
+        one, two, times = (marks[place + n] for n in (0, 2, 4))
+        joined = kind_at(marks, place + 1) in (Kind.SLASH, Kind.PLUS, Kind.AND) and is_number(times)
+        linked = kind_at(marks, place + 3) in (Kind.X, Kind.FOR) and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR)
+        if joined and linked and one.kind is two.kind is Kind.NUM and one.value == two.value:
+            out[place] = replace(one, kind=Kind.PAIR, value=None)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
+    return [m for m in out if m.kind is not Kind.FILL]
 
 
 def either(marks: list[Mark]) -> list[Mark]:

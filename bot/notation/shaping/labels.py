@@ -8,6 +8,8 @@ from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import SEPARATORS, is_number, kind_at, mark_at
 from bot.notation.tokens import Mark
 
+_OF_LABEL = (Kind.COLON, Kind.WAS, Kind.MEANT, Kind.SAME, Kind.SAMELOAD)
+"""Kinds before which `first` names a set."""
 _BULLETS = frozenset((Kind.STOP, Kind.COLON, Kind.DASH, Kind.CLOSE, Kind.BREAK))
 
 
@@ -32,7 +34,7 @@ def labels(marks: list[Mark]) -> list[Mark]:
         elif (
             mark.kind is Kind.ORD
             and (starts or out[-1].kind in SEPARATORS or mark.text.isalpha())
-            and (is_number(after) or kind_at(marks, at + 1) in (Kind.COLON, Kind.WAS))
+            and (is_number(after) or kind_at(marks, at + 1) in _OF_LABEL)
         ):
             out.append(replace(mark, kind=Kind.LABEL))
             at += 1

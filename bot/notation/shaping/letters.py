@@ -35,10 +35,14 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
         elif kind is Kind.R:
             if has_left or (two_sided and not touches and is_number(after)):
                 kind = Kind.RIGHT
+            elif is_number(before) and is_number(after) and after is not None and after.tight and not mark.tight:
+                kind = Kind.SLIP
             elif is_number(before):
                 kind = Kind.REPS
             else:
                 kind = Kind.GAP
+        elif kind is Kind.S and not mark.tight and is_number(after) and after is not None and after.tight:
+            kind = Kind.SET
         elif kind in (Kind.S, Kind.M) and not is_number(before):
             labels = kind is Kind.S and is_number(after) and after is not None and after.tight
             kind = Kind.SET if labels else Kind.GAP
@@ -53,10 +57,16 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
             kind = _short(mark.text) or kind
         elif kind is Kind.SET and is_number(before) and not is_number(after):
             kind = Kind.SETS
-        elif kind is Kind.LB and mark.text == "#" and not is_number(before):
+        elif kind is Kind.LB and mark.text == "#" and _is_before(mark, before, after):
             kind = Kind.SET if is_number(after) else Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
+
+
+def _is_before(mark: Mark, before: Mark | None, after: Mark | None) -> bool:
+    """Whether a `#` is no pound sign after its number: none stands there, or it touches the next one."""
+    touches = after is not None and is_number(after) and after.tight and not mark.tight
+    return touches or not is_number(before)
 
 
 def _short(word: str) -> Kind | None:

@@ -6,6 +6,8 @@ from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import TAILS, is_number, mark_at
 from bot.notation.tokens import Mark
 
+_REACHING = (Kind.COLON, Kind.DASH, Kind.WAS)
+"""Kinds between a side and its number: `right was 11`."""
 _RATINGS = (Kind.TANK, Kind.EMPTY, Kind.RPEPOST, Kind.RIRPOST, Kind.ORD, Kind.LASTREP)
 
 
@@ -18,14 +20,17 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
         return [replace(m, kind=Kind.GAP) if m.kind in (Kind.LEFT, Kind.RIGHT) else m for m in marks]
     first = places[0]
     before, after = mark_at(marks, first - 1), mark_at(marks, first + 1)
-    numbered = is_number(after) or (after is not None and after.kind in (Kind.COLON, Kind.DASH))
+    numbered = is_number(after) or (after is not None and after.kind in _REACHING)
     follows = before is not None and (is_number(before) or before.kind in TAILS)
     end = mark_at(marks, places[-1] + 1)
-    trailing = end is None or not (is_number(end) or end.kind in (Kind.COLON, Kind.DASH))
+    trailing = end is None or not (is_number(end) or end.kind in _REACHING)
     is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
     out = []
     for place, mark in enumerate(marks):
-        if place in places and is_post and _stands_alone(marks, place):
+        led, reaches = _beside(marks, place)
+        if place in places and is_post and not led and reaches:
+            out.append(mark)
+        elif place in places and is_post and not led:
             out.append(replace(mark, kind=Kind.GAP))
         elif place in places and is_post:
             kind = Kind.LEFTPOST if mark.kind is Kind.LEFT else Kind.RIGHTPOST
@@ -35,9 +40,9 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     return out
 
 
-def _stands_alone(marks: list[Mark], place: int) -> bool:
-    """Whether a side has no number beside it, as in `the left was always the weak one`."""
+def _beside(marks: list[Mark], place: int) -> tuple[bool, bool]:
+    """Whether a side stands behind its number, and before one; neither in `the left was always the weak one`."""
     before, after = mark_at(marks, place - 1), mark_at(marks, place + 1)
     led = before is not None and (is_number(before) or before.kind in (*TAILS, *_RATINGS))
-    reaches = is_number(after) or (after is not None and after.kind in (Kind.COLON, Kind.DASH))
-    return not led and not reaches
+    near = is_number(after) or (after is not None and after.kind in _REACHING and is_number(mark_at(marks, place + 2)))
+    return led, near

@@ -11,6 +11,17 @@ _OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
 """Words that say the load beside a name, where no exercise of the session is called so."""
 
 
+_GEAR = frozenset(["db", "dbs", "dumbbell", "dumbbells", "kb", "kbs", "kettlebell", "kettlebells", "bell", "bells"])
+
+
+def _is_weighed(before: Sequence[Mark]) -> bool:
+    """Whether a load stands straight before: what follows in `20kg dbs x 10` is what was held."""
+    units = ("kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds", "s")
+    if not before:
+        return False
+    return before[-1].kind is Kind.NUM or (len(before) > 1 and before[-1].text in units and before[-2].kind is Kind.NUM)
+
+
 def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with each name as one mark."""
     out: list[Mark] = []
@@ -28,6 +39,8 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             first, last = run[hit.start], run[hit.end - 1]
             text = " ".join(m.text for m in run[hit.start : hit.end])
             kind = Kind.NAME if not hit.weak else Kind.WEAK
+            if text in _GEAR and _is_weighed(out):
+                kind = Kind.FILL
             out.append(replace(first, kind=kind, text=text, end=last.end, names=hit.exercises))
             at = hit.end
         run.clear()
