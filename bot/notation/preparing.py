@@ -66,7 +66,9 @@ def _last_exercise(mark: Mark, count: int) -> Mark:
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
     named = with_lone_names(without_denied_warmups(ordered(masked(marks, _confirmed(marks)))))
-    told = with_joined_halves(number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts)))
+    told = with_joined_halves(
+        number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts))
+    )
     return masked(told, _was_meant(told)) if is_first else told
 
 
@@ -103,8 +105,18 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for at, place in enumerate(kept):
         if marks[place].kind is Kind.AGAIN:
-            starts = _opens_part(marks, place) and (at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
+            opens = at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
+            starts = opens and _opens_part(marks, place)
             ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
             if starts and ends:
                 out[place] = replace(marks[place], kind=Kind.SAME)
     return out
+
+
+def _opens_part(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing but little words stands before `again` in its part: `feels solid again` repeats no set."""
+    start, _ = part_of(marks, place)
+    return all(m.kind is not Kind.FILL or m.text in _LITTLE for m in marks[start:place])
+
+
+_LITTLE = frozenset(["and", "then", "once", "did", "it", "that", "do", "yes", "yep", "yeah", "ok", "just", "all", "so"])
