@@ -21,12 +21,23 @@ _SETS = (Kind.SETS, Kind.SET, Kind.WORKSET)
 def unaccounted(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     """The first number of the marks that no kept set holds and no word explains."""
     spans = list(_said(told))
+    numbered = [one.row.set for one in told]
     for place, mark in enumerate(marks):
+        if mark.kind is Kind.ORD and _names_set(marks, place) and mark.value not in numbered:
+            return mark
         if mark.kind not in _NUMBERS or any(start < mark.end and mark.start < end for start, end in spans):
             continue
         if not (_is_explained(marks, place) or _says_no_more(marks, place, told)):
             return mark
     return None
+
+
+def _names_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether an ordinal stands for a set beside another that does: the first one of `second and third 5`."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.FILL):
+        at += 1
+    return at > place + 1 and at + 1 < len(marks) and marks[at].kind is Kind.ORD and marks[at + 1].kind in _NUMBERS
 
 
 def _said(told: Sequence[Told]) -> list[Span]:
@@ -55,8 +66,9 @@ def _is_explained(marks: Sequence[Mark], place: int) -> bool:
     straight = marks[place + 1]
     if straight.kind in _THINGS and not continues_list(marks, place):
         return True
-    kinds = [m.kind for m in marks[place + 1 : place + 3]]
-    return marks[place].value == 2 and kinds in ([Kind.X, Kind.NUM], [Kind.NUM, Kind.S], [Kind.NUM, Kind.HAND])
+    kinds = [m.kind for m in marks[place + 1 : place + 5]]
+    hands = kinds[:1] == [Kind.NUM] and (Kind.S in kinds[1:3] or Kind.HAND in kinds[1:4])
+    return marks[place].value == 2 and (hands or kinds[:2] == [Kind.X, Kind.NUM])
 
 
 def _says_no_more(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:

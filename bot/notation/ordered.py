@@ -16,14 +16,17 @@ _OF_LOAD = (Kind.KG, Kind.LB, Kind.S, Kind.HAND)
 _LOADED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB)
 _REPEATS = ("and again", "once more", "again")
 _ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.EACH, Kind.M, Kind.METRES, Kind.SECONDS)
-_ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD)
+_ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD, Kind.TIMES)
+_WHEN = frozenset(words("since after before until till during between"))
+_BELLS = frozenset(words("db dbs dumbbell dumbbells dumbell dumbells kb kbs kettlebell kettlebells bells"))
+_LOWS = {"single": 1, "double": 2, "triple": 3}
 _LITTLE = frozenset(words("little bit some slight tiny"))
 _POINT = 100
 
 
 def ordered(marks: Sequence[Mark]) -> list[Mark]:
     """The marks in that order."""
-    said = _with_decimals(_numbered(list(marks)))
+    said = _lows(_likes(_with_decimals(_numbered(_mentions(list(marks))))))
     said = _heading_loads(_before_names(_units_first(_another(_labels_first(said)))))
     return [_by_neighbours(said, place) for place in range(len(said))]
 
@@ -45,6 +48,43 @@ def _numbered(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
         at += 1
+    return out
+
+
+def _mentions(marks: list[Mark]) -> list[Mark]:
+    """`since the second set`: when, not which."""
+    out = list(marks)
+    for place in range(1, len(marks) - 1):
+        before = [m.text.split()[-1:] for m in marks[max(0, place - 2) : place]]
+        when = any(word and word[0] in _WHEN for word in before)
+        if when and marks[place].kind is Kind.ORD and marks[place + 1].kind in (Kind.SET, Kind.LASTSET, Kind.WORKSET):
+            out[place] = replace(marks[place], kind=Kind.GAP, value=None)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.GAP)
+    return out
+
+
+def _lows(marks: list[Mark]) -> list[Mark]:
+    """`315 triple`: a load, and repetitions by their name."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.text in _LOWS and _kind(marks, place - 1) is Kind.NUM and _kind(marks, place + 1) is not Kind.NUM:
+            out.append(replace(mark, kind=Kind.FOR, text="for", end=mark.start))
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text])))
+        else:
+            out.append(mark)
+    return out
+
+
+def _likes(marks: list[Mark]) -> list[Mark]:
+    """`another two like that`: so many sets alike; `the same for the other two`: all that are left."""
+    out = list(marks)
+    for place in range(len(marks)):
+        said = [m.text for m in marks[place + 1 : place + 3]]
+        if marks[place].kind is Kind.NUM and said in (["like", "that"], ["like", "those"], ["like", "it"]):
+            out[place + 1] = replace(marks[place + 1], kind=Kind.SAME)
+        others = [m for m in marks if m.kind is Kind.THEREST or m.text in ("others", "the others")]
+        if marks[place].kind is Kind.SAME and others and not any(m.kind is Kind.NUM for m in marks):
+            return [replace(m, kind=Kind.ALL) if m in others else m for m in out]
     return out
 
 
@@ -110,8 +150,8 @@ def _units_first(marks: list[Mark]) -> list[Mark]:
         at = place + 1
         while _kind(out, at) in (Kind.COLON, Kind.DASH, Kind.WAS):
             at += 1
-        counts = (*_UNITS, Kind.REPS, Kind.X, Kind.SETS)
-        if _kind(out, place - 1) is Kind.NUM or _kind(out, at) is not Kind.NUM or _kind(out, at + 1) in counts[2:]:
+        linked = not unit and _kind(out, at + 1) in (Kind.X, Kind.SETS)
+        if _kind(out, place - 1) is Kind.NUM or _kind(out, at) is not Kind.NUM or linked:
             continue
         if unit and _kind(out, at + 1) in _UNITS and _kind(out, at + 2) is not Kind.NUM:
             continue
@@ -140,6 +180,7 @@ def _heading_loads(marks: list[Mark]) -> list[Mark]:
         if mark.kind not in (Kind.LINE, Kind.STOP):
             continue
         part = _without_counts([m for m in marks[start:place] if m.kind not in _ABOUT])
+        part = part[max((i + 1 for i, m in enumerate(part) if m.kind is Kind.COMMA), default=0) :]
         start = place + 1
         end = next((i for i in range(start, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP)), len(marks))
         row = [m for m in marks[start:end] if m.kind is not Kind.FILL]
@@ -175,8 +216,13 @@ def _by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind in (Kind.SAME, Kind.AGAIN) and mark.text in _REPEATS and numbered:
         whole = _kind(marks, place + 2) in _LOADED or _kind(marks, place + 2) in _OF_LOAD
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
-    if mark.kind is Kind.TIMES and _kind(marks, place - 1) is Kind.NUM and after is Kind.NAME:
-        return replace(mark, kind=Kind.SETS)
+    if mark.kind is Kind.TIMES and _kind(marks, place - 1) is Kind.NUM and mark.text != "twice":
+        kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
+        return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
+    if mark.kind is Kind.MORE and _kind(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind in (Kind.NAME, Kind.WEAK) and mark.text in _BELLS and _kind(marks, place - 1) in (*_UNITS, Kind.S):
+        return replace(mark, kind=Kind.HAND, names=())
     if mark.kind is Kind.ASSIST and _is_helped(marks, place):
         return replace(mark, kind=Kind.GAP)
     helped = next((i for i in range(place + 1, min(place + 5, len(marks))) if marks[i].kind is Kind.ASSIST), None)

@@ -57,6 +57,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             and not (hoping and mark.text in ("only", "just"))
         ):
             break
+        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
+            break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break
         reached.add(at)

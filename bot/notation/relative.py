@@ -17,8 +17,8 @@ _COUNTED = (Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.SECONDS)
 _OF_A_SET = (Kind.REPS, Kind.X, Kind.KG, Kind.LB, Kind.SETS, Kind.FOR, Kind.AT, Kind.NOT, Kind.SECONDS, Kind.SLASH)
 
 
-def with_differences(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with differences as slips, which are asked about, and `was a 9` as an effort."""
+def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
+    """The marks with differences as slips, which are asked about, and `was a 9` as an effort; of a hurt, as none."""
     out = list(marks)
     for place, mark in enumerate(marks):
         if _is_difference(marks, place) or _is_bracketed(marks, place):
@@ -29,7 +29,9 @@ def with_differences(marks: Sequence[Mark]) -> list[Mark]:
             if starts and _kind(marks, place - 1) is Kind.NUM:
                 out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
         elif mark.kind is Kind.WAS and _is_judged(marks, place):
-            out[place] = replace(mark, kind=Kind.FEELS)
+            out[place] = replace(mark, kind=Kind.GAP if hurts else Kind.FEELS)
+            if hurts:
+                out[place + 2] = replace(marks[place + 2], kind=Kind.GAP, value=None, parts=())
     return out
 
 

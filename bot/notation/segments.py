@@ -10,6 +10,8 @@ from bot.notation.tokens import Mark
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
 _MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
+_LOADS = (Kind.KG, Kind.LB, Kind.ASSIST, Kind.ADDED, Kind.HAND)
+_OF_A_SET = (Kind.X, Kind.FOR, Kind.REPS, Kind.TIMES, Kind.SAME, Kind.NAME)
 _NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
 
 
@@ -32,17 +34,17 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     name: Mark | None = None
     marks: list[Mark] = []
     part_start = 0
-    trailing = False
+    trailing = led = False
     for place, mark in enumerate(piece):
         if mark.kind in (Kind.NAME, Kind.WEAK) and _names_sets(piece, place):
             counted = _only_counts_sets(marks[part_start:])
             if counted and name is None and not any(m.kind in NUMBERS for m in marks[:part_start]):
                 name, part_start, trailing = mark, 0, False
                 continue
-            if _is_inside(piece, place) and any(m.kind in NUMBERS for m in marks[part_start:]):
+            if (led or _is_inside(piece, place)) and any(m.kind in NUMBERS for m in marks[part_start:]):
                 if part_start and any(m.kind in NUMBERS for m in marks[:part_start]):
                     segments.append(Segment(name, tuple(marks[:part_start])))
-                marks, name, part_start, trailing = marks[part_start:], mark, 0, False
+                marks, name, part_start, trailing, led = marks[part_start:], mark, 0, False, True
                 continue
             numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
             if numbers_here and not _numbers_in_part(piece, place + 1) and (name is None or part_start > 0):
@@ -50,9 +52,12 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
                     segments.append(Segment(name, tuple(marks[:part_start])))
                     marks = marks[part_start:]
                 segments.append(Segment(mark, tuple(marks)))
-                marks, name, part_start, trailing = [], None, 0, True
+                marks, name, part_start, trailing, led = [], None, 0, True, True
                 continue
-            if any(m.kind in NUMBERS for m in marks) or name is not None:
+            if trailing and segments and _is_its_load(segments[-1], marks):
+                segments[-1] = Segment(segments[-1].name, (*segments[-1].marks, *marks))
+                marks = []
+            elif any(m.kind in NUMBERS for m in marks) or name is not None:
                 segments.append(Segment(name, tuple(marks)))
                 marks = []
             name, part_start, trailing = mark, 0, False
@@ -62,7 +67,7 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
             part_start = len(marks)
     if marks or name is not None:
         told = [m.kind for m in marks if m.kind in NUMBERS]
-        if trailing and name is None and segments and told in ([], [Kind.BODY]):
+        if trailing and name is None and segments and (told in ([], [Kind.BODY]) or _is_its_load(segments[-1], marks)):
             last = segments[-1]
             segments[-1] = Segment(last.name, (*last.marks, *marks))
         else:
@@ -70,10 +75,23 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     return segments
 
 
+def _is_its_load(before: Segment, marks: Sequence[Mark]) -> bool:
+    """Whether marks after `8 dips` hold but the load of those: `, machine set to 40 assistance, rpe 8`."""
+    said = [m for m in marks if m.kind is not Kind.FILL]
+    rated = (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.COULD)
+    loads = [i for i, m in enumerate(said) if m.kind is Kind.NUM and (not i or said[i - 1].kind not in rated)]
+    if len(loads) != 1 or loads[0] + 1 >= len(said) or any(m.kind in _OF_A_SET for m in said):
+        return False
+    alone = sum(m.kind is Kind.NUM for m in before.marks) == 1 and not any(m.kind in _LOADS for m in before.marks)
+    return alone and said[loads[0] + 1].kind in _LOADS
+
+
 def _is_inside(piece: Sequence[Mark], place: int) -> bool:
     """Whether a name stands inside its set: `5 on bench at 60`."""
     following = [m for m in piece[place + 1 : place + 4] if m.kind is not Kind.FILL]
-    return len(following) > 1 and following[0].kind in (Kind.AT, Kind.WITH) and following[1].kind in (*NUMBERS, Kind.PLUS)
+    return (
+        len(following) > 1 and following[0].kind in (Kind.AT, Kind.WITH) and following[1].kind in (*NUMBERS, Kind.PLUS)
+    )
 
 
 def shared_marks(segments: list[Segment]) -> list[Segment]:

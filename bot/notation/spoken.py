@@ -22,9 +22,11 @@ TENS = {
 }
 MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth": "eight", "twelv": "twelve",
             "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "twenny": "twenty", "fity": "fifty",
+            "fiv": "five", "thre": "three", "eigt": "eight", "nien": "nine",
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
 _AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"))
+_ORDINALS = frozenset(words("first second third fourth fifth last next"))
 NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
 
 
@@ -85,7 +87,7 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
         if rest is None:
             read.at = start
             return value * 100, ()
-        return value * 100 + rest[0], ()
+        return value * 100 + rest[0], (value * 100 + rest[1][0], rest[1][1]) if rest[1] else ()
     if 1 <= value <= 9 and not parts:
         if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
             read.take()
@@ -93,7 +95,8 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
         if value <= 5 and not read.after_for and (read.peek() in TENS or UNITS.get(read.peek(), 0) >= 10):
             rest = _below_hundred(read)
             if rest is not None:
-                return value * 100 + rest[0], (value, rest[0])
+                whole, last = value * 100 + rest[0], rest[1][-1] if rest[1] else Decimal(0)
+                return whole, (whole - last, last) if last else (value, rest[0])
         if value <= 5 and not read.after_for and _are_digits(read):
             return value * 100 + UNITS[read.take()] * 10 + UNITS[read.take()], ()
     return value, parts
@@ -123,7 +126,8 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
-    read.after_for = at > 0 and marks[at - 1].text in ("for", "x", "by", "of", "set")
+    labelled = at > 1 and marks[at - 1].text == "set" and marks[at - 2].text not in _ORDINALS
+    read.after_for = labelled or (at > 0 and marks[at - 1].text in ("for", "x", "by", "of"))
     whole = _whole(read)
     if whole is None:
         return None

@@ -96,7 +96,7 @@ def _unless(amount: Amount, counts: Counts) -> Counts:
 
 def read_effort(effort: Node) -> Effort:
     marks = [m for m in effort.parts if isinstance(m, Mark)]
-    start, end = marks[0].start, marks[-1].end
+    start, end = min(m.start for m in marks), max(m.end for m in marks)
     kinds = {m.kind for m in marks}
     number = next((m for m in marks if m.kind in (Kind.NUM, Kind.ORD)), None)
     value = Decimal(1) if number is None or number.value is None else number.value

@@ -20,7 +20,7 @@ _HAVING = frozenset(
         "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
         "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
         "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
-        "schedule most total gots had availabl maybe about roughly",
+        "schedule most total gots had availabl maybe about roughly meetings calls lessons classes shifts appointments",
     )
 )
 _NOT_HAVING = frozenset(
@@ -39,7 +39,7 @@ _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(["leave", "leaving", "go", "out", "shuts", "closes", "close", "shutting", "closing", "pick"])
 _GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
-    "closing",
+    "closing catch",
 ))  # fmt: skip
 
 
@@ -84,7 +84,7 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     blocked = set(near) & _NOT_HAVING - ({"in", "be"} if leaving else set())
     if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
         return False
-    if leaving or set(before) & _HAVING or set(after) & _HAVING:
+    if leaving or after[:2] == ["from", "now"] or set(before) & _HAVING or set(after) & _HAVING:
         return True
     alone = not any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) for i, m in enumerate(marks) if not place <= i < end)
     talk = any(m.kind is Kind.WORD for m in (*marks[start:place], *marks[end:stop]))

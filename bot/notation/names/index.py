@@ -15,6 +15,8 @@ JOINED = frozenset(
     )
 )
 _EQUIPMENT = frozenset(["barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
+_EZ = frozenset(["curl", "crusher", "extension", "triceps", "preacher"])
+"""What an EZ bar is used for, though its name does not say so."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
 
 
@@ -102,6 +104,7 @@ def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure)
     if not own & _EQUIPMENT:
         if style is LoadStyle.TOTAL:
             extra |= {"barbell", "bar"}
+            extra |= {"ez"} if own & _EZ else set()
         if style is LoadStyle.PER_HAND:
             extra |= {"dumbbell"}
     if style is LoadStyle.BODYWEIGHT:

@@ -34,7 +34,7 @@ class RepCounts(Loads):
         if join in LINKED and not _takes_reps(state, amount):
             return
         made = state
-        extra = 1.6 if chain in ("LR", "LRR", "LRRR") and join is Join.X else 0.0
+        extra = 2.4 if chain in ("LR", "LRR", "LRRR") and join is Join.X else 0.0
         if amount.lead and state.sets:
             extra = 0.3 if join in (Join.COMMA, Join.BREAK) else 1.2
         seconds_after = (
@@ -77,7 +77,8 @@ class RepCounts(Loads):
         near = (Join.START, Join.SPACE, Join.WITH, Join.COMMA)
         if (
             state.repeats
-            and amount.join in (near[:2] if amount.spoken else near)
+            and (state.label is None and state.side is None and amount.side is None and not state.fresh)
+            and amount.join in near
             and state.sets
             and state.sets[-1].same
         ):
@@ -90,7 +91,9 @@ class RepCounts(Loads):
             again.repeats = False
             made.cost += 2.0 if amount.join is not Join.COMMA else 0.0
             yield again
-        yield from self._but_side(state, amount, reps)
+        for sided in self._but_side(state, amount, reps):
+            made.cost += 2.0
+            yield sided
         if not self.seconds and amount.join is Join.PLUS and state.stage is Stage.WORK and self._drops_next(state):
             drop = state.copy()
             drop.enter(Stage.DROP)
@@ -108,14 +111,15 @@ class RepCounts(Loads):
     def _but_side(self, state: State, amount: Amount, reps: int) -> Iterator[State]:
         """`same but right only got 8`: the set before again, with other repetitions on one side."""
         last = state.sets[-1] if state.sets else None
-        if last is None or not (last.same and state.repeats and self.two_sided and state.side is not None):
+        side = amount.side or state.side
+        if last is None or not (last.same and state.repeats and self.two_sided and side is not None):
             return
-        other = Side.RIGHT if state.side is Side.LEFT else Side.LEFT
+        other = Side.RIGHT if side is Side.LEFT else Side.LEFT
         plain = replace(last, same=False, load=SaidLoad(None, last.start, last.end), side=other)
-        words = replace(last.words, reps=amount.number_at, side=state.side_at)
-        named = replace(plain, side=state.side, reps=reps, end=amount.end, words=words)
+        words = replace(last.words, reps=amount.number_at, side=amount.side_at or state.side_at)
+        named = replace(plain, side=side, reps=reps, end=amount.end, words=words)
         made = state.copy()
-        pair = (named, plain) if state.side is Side.LEFT else (plain, named)
+        pair = (plain, named)
         made.sets = (*made.sets[:-1], *pair)
         made.repeats = False
         yield made

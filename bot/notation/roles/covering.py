@@ -42,4 +42,4 @@ def _spans(said: SaidSet) -> Iterator[Span]:
 
 def _is_pair(amount: Amount) -> bool:
     """The dumbbells of `2x20 for 10`, `two 10s for 12`."""
-    return amount.join is Join.X or amount.counts is Counts.S
+    return amount.join is Join.X or amount.counts in (Counts.S, Counts.LOAD)

@@ -33,7 +33,8 @@ class Loads(Steering):
                 late.chain = "R"
                 yield from self._load_after(late, amount, said)
             return
-        if join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS"):
+        both = chain == "LRR" and join in (Join.AT, Join.WITH) and state.sets[-1].load is None
+        if both or (join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS")):
             yield from self._load_after(state, amount, said)
             return
         if join in LINKED and chain not in ("", "S", "H"):
@@ -84,11 +85,13 @@ class Loads(Steering):
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
-        if len(group) == 1 and _inherits(last) and amount.join in (Join.WITH, Join.AT):
+        if len(group) == 1 and _inherits(last) and amount.join in (Join.WITH, Join.AT, Join.X):
             made.sets = (*made.sets[:-1], replace(last, load=None))
             group = [made.sets[-1]]
         if last.stage is Stage.MINI:
             return
+        if made.chain == "LRR":
+            group = list(made.sets[-2:])
         if amount.join is Join.WITH:
             group = [s for s in made.sets if s.load is None and s.entry > made.since_then]
             made.sets = (*(s for s in made.sets if s not in group), *group)

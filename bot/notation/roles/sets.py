@@ -78,6 +78,8 @@ class SetCounts(RepCounts):
         yield made
         if said and chain in ("", "L"):
             header = state.copy()
+            unmet = state.expect is not None and state.index - state.expect_from != state.expect
+            header.cost += 3.0 if unmet else 0.0
             header.chain = chain
             header.expect = count
             header.expect_from = header.index

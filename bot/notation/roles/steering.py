@@ -63,7 +63,7 @@ class Steering(Rating):
         """`drop`, `minis`, `warm up`, `working sets`, `>`: the stage of what follows, or of what was just said."""
         at = (sign.start, sign.end)
         match sign.kind:
-            case Kind.DROP if state.stage is Stage.WARMUP:
+            case Kind.DROP if state.stage is Stage.WARMUP or (state.sets and state.sets[-1].stage is Stage.WARMUP):
                 state.enter(Stage.WORK)
             case Kind.DROP:
                 state = self._alone(state) if state.fresh else state

@@ -60,6 +60,8 @@ _MATTERS = frozenset(
 
 _COUNTS = {
     **{word + "s": word for word in ("three", "four", "five", "seven", "eight", "nine", "ten", "twelve", "fifteen")},
+    **{word + "s": word for word in ("fourteen", "sixteen", "eighteen")},
+    **{word[:-1] + "ies": word for word in ("thirty", "forty", "fifty", "sixty")},
     "sixes": "six",
     "twenties": "twenty",
 }
