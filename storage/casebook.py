@@ -19,12 +19,13 @@ from bot.training.orders import Orders, ordered
 from bot.training.people import Programme, Standing, Workout
 from bot.training.session import Session
 from storage.matters import NOTHING_OPEN, open_of
+from storage.orders import preferred_by
 from storage.people import ClientRow
 from storage.plans import programme_of
 from storage.ready import Row, ready
 from storage.record import session_of_key
 from storage.sessions import LIGHT, by_token, rows_to_sessions
-from storage.strengths import strengths_of
+from storage.strengths import every_strength, strengths_of
 from storage.tables import sessions
 from storage.work import Work
 
@@ -53,7 +54,7 @@ class Wanted:
 
     `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
     day; `last_done` asks for the session last reported rather than the open one; `lifts` for the strengths of the
-    whole programme; `before` for the programme before this one.
+    whole programme; `before` for the programme before this one; `swaps` for what another exercise is chosen from.
     """
 
     token: str = ""
@@ -64,6 +65,7 @@ class Wanted:
     weeks: bool = False
     lifts: bool = False
     before: bool = False
+    swaps: bool = False
 
 
 def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) -> ClientDesk:
@@ -96,12 +98,13 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         session_is_latest=chosen is None or _is_latest(work, row, chosen, window),
         week=tuple(s for s in weeks if monday <= s.day),
         last_week=tuple(s for s in weeks if monday - timedelta(days=7) <= s.day < monday),
-        strengths=strengths_of(work, me.id, names),
+        strengths=every_strength(work, me.id) if wanted.swaps else strengths_of(work, me.id, names),
         pains=waiting.pains,
         doubts=waiting.doubts,
         questions=waiting.questions,
         held=_held(waiting.held, row.orders),
         orders=row.orders,
+        preferred=preferred_by(work, me.coach) if wanted.swaps else (),
         begun=row.begun,
         programme_before=programme_of(work, row.snapshot_before) if wanted.before else None,
     )

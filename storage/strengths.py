@@ -34,6 +34,13 @@ _WITH = ready(
 )
 
 
+_EVERY = ready(
+    sa.select(_c.exercise, _c.session, _c.day, _c.before, _c.after)
+    .where(_c.client == sa.bindparam("of"))
+    .order_by(_c.exercise)
+)
+
+
 @lru_cache(64)
 def _of(count: int) -> Ready:
     names: list[sa.BindParameter[str]] = [sa.bindparam(f"lift{n}") for n in range(count)]
@@ -50,6 +57,12 @@ def strengths_of(work: Work, client: ClientId, exercises: Iterable[str]) -> tupl
     if not names:
         return ()
     rows = work.all(_of(len(names)), {"of": client, **{f"lift{n}": name for n, name in enumerate(names)}})
+    return tuple(StrengthRow(row.exercise, row.session, row.day, row.before, row.after) for row in rows)
+
+
+def every_strength(work: Work, client: ClientId) -> tuple[StrengthRow, ...]:
+    """What is kept of all that they ever did: as many rows as exercises, however long the history is."""
+    rows = work.all(_EVERY, {"of": client})
     return tuple(StrengthRow(row.exercise, row.session, row.day, row.before, row.after) for row in rows)
 
 

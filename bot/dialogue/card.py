@@ -77,7 +77,11 @@ def _expanded(at: UnderWay, exercise: PlannedExercise) -> list[Line]:
             if number == upcoming and planned.finish:
                 lines.append(_finish_line(at, exercise, planned))
     if _wants_a_load(exercise, upcoming):
-        lines.append(line("card-find", reps=count_line(exercise, exercise.sets[(upcoming or 1) - 1].reps)))
+        reps, near = count_line(exercise, exercise.sets[(upcoming or 1) - 1].reps), at.near(exercise)
+        if near is None:
+            lines.append(line("card-find", reps=reps))
+        else:
+            lines.append(line("card-find-near", load=load_line(exercise, near), reps=reps))
     rest = exercise.sets[(upcoming or 1) - 1].rest_s
     if rest:
         lines.append(line("card-rest", minutes=rest // 60, seconds=rest % 60))

@@ -4,12 +4,15 @@ from dataclasses import dataclass
 
 from bot.dialogue.buttons import show_press
 from bot.dialogue.phrases import count_line, load_line
+from bot.dialogue.pointing import point_at
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Line, Rows, line
 from bot.training.gym import loadable
 from bot.training.loads import Loadable, drop_loads
 from bot.training.plan import Drop, LoadStyle, Measure, Mini, PlannedExercise, PlannedSet
+from bot.training.replanned import Instead, Shorter
 from bot.training.report import Performed, Stage
+from bot.training.session import Session
 from bot.training.units import Load
 
 A_ROW = 4
@@ -24,11 +27,19 @@ class _Place:
     """Where a button points: the session by its token, an exercise by its place in the plan, a set by its number."""
 
     token: str
-    index: int
+    exercise: str
     number: int
 
+    @classmethod
+    def of(cls, session: Session, exercise: str, number: int) -> "_Place":
+        return cls(session.token, point_at(session, exercise), number)
+
     def press(self, op: str, *args: str | int) -> str:
-        return show_press(op, self.token, self.index, self.number, *args)
+        return show_press(op, self.token, self.exercise, self.number, *args)
+
+    def about(self, op: str) -> str:
+        """A button about the exercise, whichever set of it."""
+        return show_press(op, self.token, self.exercise)
 
 
 def card_rows(at: UnderWay, live: PlannedExercise | None, load: Load | None) -> Rows:
@@ -38,10 +49,8 @@ def card_rows(at: UnderWay, live: PlannedExercise | None, load: Load | None) -> 
     last = at.session.reports[-1].key if at.session.reports else ""
     undo = Button(line("button-undo"), show_press("undo", token, last))
     if live is None:
-        return (*_continuations(at), *_effort_row(at), (undo, end))
-    place = _Place(
-        token, at.session.plan.exercises.index(at.session.plan.exercise(live.name)), at.session.next_set(live) or 1
-    )
+        return (*_continuations(at), *_effort_row(at), *_back_row(at), (undo, end))
+    place = _Place.of(at.session, live.name, at.session.next_set(live) or 1)
     planned = live.sets[place.number - 1]
     loaded = load or planned.load
     if live.load_style is LoadStyle.BODYWEIGHT and loaded is None:
@@ -52,15 +61,41 @@ def card_rows(at: UnderWay, live: PlannedExercise | None, load: Load | None) -> 
         rows += _count_rows(live, planned, loaded, place)
     if choosing:
         rows += _load_rows(at, live, loaded, place)
-    skip = Button(line("button-skip", name=live.name), show_press("skip", token, place.index))
+    skip = Button(line("button-skip", name=live.name), place.about("skip"))
     change = Button(line("button-load"), place.press("load", *_load_args(loaded)))
     rows.append((skip,) if choosing or live.load_style is LoadStyle.NONE else (change, skip))
-    rest = Button(line("button-rest-planned", name=live.name), show_press("rest", token, place.index))
+    rest = Button(line("button-rest-planned", name=live.name), place.about("rest"))
     if place.number < len(live.sets) and all(is_one_number(s, live) for s in live.sets[place.number - 1 :]):
         rows.append((rest,))
+    other = Button(line("button-other"), place.about("other"))
+    rows.append((other, *_less_time(at)))
     pain = Button(line("button-pain"), show_press("hurt", token))
+    rows += _back_row(at)
     rows.append((pain, undo, end) if at.session.reports else (pain,))
     return tuple(rows)
+
+
+def back_button(session: Session) -> Button | None:
+    """What takes the last change of plan back; `None` where there is none, or sets were reported that only it has."""
+    if not session.may_go_back:
+        return None
+    match session.changes[-1].why:
+        case Instead(exercise):
+            label = line("button-back-to", name=exercise)
+        case Shorter():
+            label = line("button-back-to-all")
+    return Button(label, show_press("back", session.token, len(session.changes)))
+
+
+def _back_row(at: UnderWay) -> list[_Row]:
+    button = back_button(at.session)
+    return [] if button is None else [(button,)]
+
+
+def _less_time(at: UnderWay) -> _Row:
+    """Where more than a set is left to cut."""
+    left = sum(len(e.sets) - at.session.sets_reported(e) for e in at.session.plan.exercises)
+    return (Button(line("button-less-time"), show_press("time", at.session.token)),) if left > 1 else ()
 
 
 def is_one_number(planned: PlannedSet, exercise: PlannedExercise) -> bool:
@@ -112,7 +147,8 @@ def _load_rows(at: UnderWay, exercise: PlannedExercise, load: Load | None, place
     if not ladder:
         return []
     if load is None:
-        picks = _starting_loads(ladder)
+        begins = at.near(exercise)
+        picks = _starting_loads(ladder) if begins is None else _loads_around(ladder, begins)
         return [
             tuple(Button(load_line(exercise, p), _press_load(place, p)) for p in picks[n : n + 3])
             for n in range(0, len(picks), 3)
@@ -137,6 +173,16 @@ def _starting_loads(ladder: Loadable) -> list[Load]:
     return list(dict.fromkeys(x for x in map(ladder.nearest, wanted) if x is not None))
 
 
+def _loads_around(ladder: Loadable, near: Load) -> list[Load]:
+    """Six loads to begin from where a lift like it says near which: two lighter, three heavier."""
+    below = ladder.below(near)
+    lighter = None if below is None else ladder.below(below)
+    picks = [x for x in (lighter, below, near) if x is not None]
+    while len(picks) < 6 and (above := ladder.above(picks[-1])) is not None:
+        picks.append(above)
+    return picks
+
+
 def _press_load(place: _Place, load: Load) -> str:
     return place.press("load", *_load_args(load))
 
@@ -157,7 +203,7 @@ def _continuations(at: UnderWay) -> list[_Row]:
         return []
     planned = exercise.sets[latest.set - 1]
     stages = [p.stage for p in reported_sets(at, exercise, latest.set)]
-    place = _Place(at.session.token, at.session.plan.exercises.index(exercise), latest.set)
+    place = _Place.of(at.session, exercise.name, latest.set)
     match planned.finish:
         case Drop(times=times) if stages.count(Stage.DROP) < times:
             top = next((p.load for p in reported_sets(at, exercise, latest.set) if p.stage is Stage.WORK), None)
@@ -206,8 +252,7 @@ def _effort_row(at: UnderWay) -> list[_Row]:
     latest = effort_open(at)
     if latest is None or latest.set is None:
         return []
-    index = [e.name for e in at.session.plan.exercises].index(latest.exercise)
-    place = _Place(at.session.token, index, latest.set)
+    place = _Place.of(at.session, latest.exercise, latest.set)
     return [tuple(Button(line("chip-left", left=n, set=latest.set), place.press("left", n)) for n in range(4))]
 
 

@@ -7,13 +7,15 @@ from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
 from bot.dialogue.ending import minutes_of
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
+from bot.dialogue.saytrades import trades_line
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_time
 from bot.training.exposure import Mark
 from bot.training.facts import Ending
+from bot.training.replanned import Instead, Shorter
 from bot.training.report import Performed, Stage
-from bot.training.session import Session
+from bot.training.session import Change, Session
 from bot.training.stalls import Drift
 from bot.training.units import Load, Unit
 
@@ -103,17 +105,27 @@ def _unread_lines(entry: DigestEntry) -> list[Line]:
 
 
 def _off_plan(entry: DigestEntry, session: Session) -> list[Line]:
-    """A session that ended with sets left out, repetitions below the range, or effort beyond what was asked."""
+    """A session that was changed on the day, ended with sets left out, repetitions below the range, or effort beyond
+    what was asked."""
     if not session.done or session.ended is not Ending.FINISHED:
         return []
+    lines = [_change_line(entry, change) for change in session.changes]
     missing = session.plan.set_count - len({(p.exercise, p.set) for p in session.done if p.stage is Stage.WORK})
     below = [p for p in session.done if _is_below(session, p)]
-    lines: list[Line] = []
     if missing > 0:
         lines.append(line("digest-short-entry", name=entry.name, missing=missing, sets=session.plan.set_count))
     if below:
         lines.append(line("digest-below-entry", name=entry.name, exercise=below[0].exercise, count=len(below)))
     return lines
+
+
+def _change_line(entry: DigestEntry, change: Change) -> Line:
+    match change.why:
+        case Instead(exercise, into):
+            return line("digest-swapped-entry", name=entry.name, exercise=exercise, into=into)
+        case Shorter(minutes, trades):
+            given = trades_line(trades, change.before)
+            return line("digest-shorter-entry", name=entry.name, minutes=minutes, given=given)
 
 
 def _drift_lines(entry: DigestEntry) -> list[Line]:
@@ -153,7 +165,7 @@ def _mark_line(mark: Mark, unit: Unit) -> Line:
 def _is_below(session: Session, performed: Performed) -> bool:
     if performed.stage is not Stage.WORK or performed.set is None:
         return False
-    planned = session.plan.exercise(performed.exercise).sets
+    planned = session.exercise(performed.exercise).sets
     if performed.set > len(planned) or planned[performed.set - 1].load is None:
         return False  # beyond the plan, or a load was still to be found
     return performed.reps < planned[performed.set - 1].reps.low

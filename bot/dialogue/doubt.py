@@ -4,6 +4,8 @@ from dataclasses import replace
 
 from bot.dialogue.buttons import check_of, show_press
 from bot.dialogue.desk import Desk, OpenDoubt
+from bot.dialogue.pointing import point_at
+from bot.dialogue.replaced import AFTER_ALL, in_place_of, taken_out
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Ask, Reading, Request
@@ -27,7 +29,9 @@ def read_words(desk: Desk, at: UnderWay, text: str) -> Reading:
     session, me = at.session, at.client.profile
     current = session.current.name if session.current and not session.ended else None
     now = local_time(desk.now, me.zone)
-    return read_message(Request(text, me.unit, now, at.live_exercises(), session.done, current))
+    planned = {exercise.name for exercise in session.plan.exercises}
+    done = tuple(p for p in session.done if p.exercise in planned)
+    return read_message(Request(text, me.unit, now, at.live_exercises(), done, current))
 
 
 def ask_which(at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
@@ -72,9 +76,18 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
         for n, choice in enumerate(choices, 1)
     ]
     none = Button(line("doubt-none"), show_press("nopick", token, key))
+    if out := taken_out(at.session, text, ask):
+        buttons.append(Button(line("place-after-all", name=out), show_press("instead", token, key, AFTER_ALL)))
+    one, places = in_place_of(at.session, text, ask)
+    buttons += [
+        Button(line("place-of", name=name), show_press("instead", token, key, point_at(at.session, name)))
+        for name in places
+    ]
     rows: Rows = (*((b,) for b in buttons), (none,))
     readings = [line("doubt-reading", number=n, label=c.label) for n, c in enumerate(choices, 1)] if told else []
-    lines = (question_line(text, ask), *readings, line("doubt-or-type" if choices else "doubt-type"))
+    if one is not None and places:
+        readings.append(line("place-ask", exercise=one.name))
+    lines = (question_line(text, ask), *readings, line("doubt-or-type" if buttons else "doubt-type"))
     return Say(at.client.profile.chat, lines, rows, slot=doubt_slot(key), fresh=True)
 
 

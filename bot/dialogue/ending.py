@@ -56,7 +56,7 @@ def summary_lines(at: UnderWay, minutes: int | None) -> tuple[Line, ...]:
     """What was done, in words."""
     session = at.session
     unit = at.client.profile.unit
-    done = tuple(Done(session.plan.exercise(p.exercise), p) for p in session.done)
+    done = tuple(Done(session.exercise(p.exercise), p) for p in session.done)
     lines: list[Line] = [line("end-title", title=session.plan.title)]
     sets = sum(session.sets_reported(e) for e in session.plan.exercises)
     if minutes is not None:

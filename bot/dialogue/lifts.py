@@ -118,6 +118,8 @@ def exercise_page(desk: Desk, coach: CoachDesk, about: ClientDesk, exercise: Pla
         lines.append(line("lift-ordered", load=load_line(exercise, order)))
     if _is_held(about, exercise):
         lines.append(line("lift-held"))
+    if (original := original_of(about, exercise)) != exercise.name:
+        lines.append(line("lift-swapped", exercise=original))
     return Say(
         coach.profile.chat, tuple(lines), _hand(desk, about, exercise, coming), slot=DESK, about=about.profile.id
     )
@@ -190,8 +192,14 @@ def _hand(desk: Desk, about: ClientDesk, exercise: PlannedExercise, coming: Next
         rows.append((Button(line("lift-hold", exercise=exercise.name), data),))
     else:
         rows.append((Button(line("lift-do-hold"), press_for("c.hold", about, desk, exercise)),))
+    rows.append((Button(line("lift-other"), press_for("c.other", about, desk, exercise)),))
     rows.append((Button(line("back-lifts"), show_press("c.lifts", about.profile.id)),))
     return tuple(rows)
+
+
+def original_of(about: ClientDesk, exercise: PlannedExercise) -> str:
+    """The programme's own exercise, in whose place it stands; its own name where it stands in none's."""
+    return next((s.exercise for s in about.orders.swaps if s.into.name == exercise.name), exercise.name)
 
 
 def around(about: ClientDesk, exercise: PlannedExercise, load: Load) -> tuple[Load | None, Load | None]:

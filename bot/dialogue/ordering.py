@@ -107,7 +107,7 @@ def _ordered_load(desk: Desk, coach: CoachDesk, about: ClientDesk, exercise: Pla
     before = next((s.load for s in coming.sets if s.load is not None), None)
     fact = LoadOrdered(about.profile.id, exercise.name, load, before)
     told = line("order-load-told", coach=coach.profile.name, exercise=exercise.name, load=load_line(exercise, load))
-    return Turn((fact,), (_to_client(coach, about, told),)) + _page_again(desk, coach, about, exercise, fact)
+    return Turn((fact,), (to_client(coach, about, told),)) + _page_again(desk, coach, about, exercise, fact)
 
 
 def _is_too_far(desk: Desk, about: ClientDesk, exercise: PlannedExercise, load: Load) -> bool:
@@ -182,7 +182,7 @@ def light_week(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     fact = LightWeekOrdered(about.profile.id, monday, on=bool(on))
     key = "order-light-told" if on else "order-no-light-told"
-    told = _to_client(coach, about, line(key, coach=coach.profile.name, monday=monday))
+    told = to_client(coach, about, line(key, coach=coach.profile.name, monday=monday))
     return Turn((fact,), (Toast(tap.query), told, _plan_page(desk, coach, with_order(desk, about, fact))))
 
 
@@ -212,7 +212,7 @@ def _exercise(desk: Desk, coach: CoachDesk, press: Press) -> tuple[ClientDesk, P
     return None if about is None or exercise is None else (about, exercise)
 
 
-def _to_client(coach: CoachDesk, about: ClientDesk, told: Line) -> Say:
+def to_client(coach: CoachDesk, about: ClientDesk, told: Line) -> Say:
     """What changes for them, without a sound."""
     return Say(about.profile.chat, (told,), silent=True, about=coach.profile.id)
 

@@ -20,7 +20,7 @@ from bot.training.session import Session
 def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """A reading is chosen: the original message counts as if it had said so."""
     key, check = press.args[0] if press.args else "", press.args[-1] if press.args else ""
-    doubt, session = _doubt(client, press), pressed_session(client, press)
+    doubt, session = open_doubt(client, press), pressed_session(client, press)
     if doubt is None or session is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
     at = UnderWay(client, session)
@@ -30,7 +30,7 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     if number is None or not 0 <= number < len(choices) or check_of(choices[number].label) != check:
         return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
     reading = choices[number].reading
-    performed = _after_the_rest(session, doubt, reading)
+    performed = after_the_rest(session, doubt, reading)
     report = Reported(at.session.id, key, performed, reading.replaces, reading.skipped)
     settled = DoubtSettled(client.profile.id, at.session.id, key)
     label = choices[number].label
@@ -45,14 +45,14 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """None of the readings: nothing of the message is kept."""
     del desk
-    doubt = _doubt(client, press)
+    doubt = open_doubt(client, press)
     if doubt is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
     said = Say(client.profile.chat, (line("doubt-dropped", words=quoted(doubt.words)),), slot=doubt_slot(doubt.key))
     return Turn((DoubtSettled(client.profile.id, doubt.session, doubt.key),), (Toast(tap.query), said))
 
 
-def _doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:
+def open_doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:
     """The open doubt that a button is about, in the session that the button names."""
     session, key = pressed_session(client, press), press.args[0] if press.args else ""
     if session is None:
@@ -60,7 +60,7 @@ def _doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:
     return next((d for d in client.doubts if d.key == key and d.session == session.id), None)
 
 
-def _after_the_rest(session: Session, doubt: OpenDoubt, reading: Reading) -> tuple[Performed, ...]:
+def after_the_rest(session: Session, doubt: OpenDoubt, reading: Reading) -> tuple[Performed, ...]:
     """The sets of a message that is answered only now: where sets reported since have taken their numbers, they come
     after those, each with its continuations."""
     if doubt.stood is None:

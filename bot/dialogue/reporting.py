@@ -12,9 +12,10 @@ from bot.dialogue.ending import finish
 from bot.dialogue.hurting import exercise_of, told_of_pain, with_hold
 from bot.dialogue.incoming import Typed
 from bot.dialogue.keeping import keep_report
+from bot.dialogue.lesstime import fit_into, which_minutes
 from bot.dialogue.phrases import done_line
 from bot.dialogue.relay import question
-from bot.dialogue.shorter import fit_into
+from bot.dialogue.swapping import wish_of, wished
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Reading, Request
@@ -61,7 +62,18 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
         if other is None:
             return turn + Turn(says=(Say(incoming.chat, (line("no-session-that-day", day=reading.day),)),))
         return turn + _report_of_day(desk, at.client, incoming, other)
-    return turn + _report(desk, at, incoming, reading)
+    turn += _report(desk, at, incoming, reading)
+    return turn + _minutes(at, turn, reading)
+
+
+def _minutes(at: UnderWay, turn: Turn, reading: Reading) -> Turn:
+    """Less time: what is left after the sets of the same message is cut; while those are in doubt, only asked about."""
+    minutes, pain = reading.minutes, reading.pain
+    if minutes is None or (pain is not None and pain.urgent):
+        return Turn()
+    if reading.ask is not None and at.session.ended is None:
+        return Turn(says=(which_minutes(at, (max(1, int(minutes)),)),))
+    return Turn() if _ends(turn, at) else fit_into(_after(at, turn), minutes)
 
 
 def _report_of_day(desk: Desk, client: ClientDesk, incoming: Typed, session: Session) -> Turn:
@@ -89,6 +101,17 @@ def sets_beside_pain(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
 
 
 def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
+    """What is to be kept of it; where it only wants another exercise, that is offered and nothing is kept."""
+    wish = wish_of(at, incoming.text, reading)
+    if wish is None:
+        return _kept(desk, at, incoming, reading)
+    if reading.pain is None:
+        return wished(at, incoming, wish)
+    turn = _kept(desk, at, incoming, reading)
+    return turn if reading.ask is not None or _ends(turn, at) else turn + wished(at, incoming, wish, reading.pain)
+
+
+def _kept(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
     key = f"m{incoming.message}"
     if reading.ask is not None:
         return ask_which(at, key, incoming.text, reading.ask)
@@ -106,7 +129,7 @@ def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
 
 
 def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
-    """What a message may say beside its sets, kept whatever else is wrong with it: pain, minutes, a question."""
+    """What a message may say beside its sets, kept whatever else is wrong with it: pain, a question."""
     turn = Turn()
     if reading.pain is not None:
         named = named_exercise(at.session, incoming.text, reading)
@@ -114,8 +137,6 @@ def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     elif reading.question:
         turn += question(at.client, incoming.message, incoming.text)
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=at.client.coach.name),), silent=True),))
-    if reading.minutes is not None:
-        turn += fit_into(at, reading.minutes)
     return turn
 
 
@@ -182,7 +203,7 @@ def read_back(at: UnderWay, reading: Reading) -> tuple[Line, ...]:
 
 
 def _set_line(at: UnderWay, performed: Performed) -> Line:
-    exercise = at.session.plan.exercise(performed.exercise)
+    exercise = at.session.exercise(performed.exercise)
     shown = done_line(exercise, performed)
     if performed.set is None:
         return line("kept-warmup", name=performed.exercise, set=shown)
@@ -198,7 +219,7 @@ def _is_surprising(at: UnderWay, reading: Reading) -> bool:
     if len(reading.performed) > 2 or reading.skipped:
         return True
     for performed in reading.performed:
-        exercise = at.session.plan.exercise(performed.exercise)
+        exercise = at.session.exercise(performed.exercise)
         if performed.set is None or performed.set > len(exercise.sets):
             return True
         planned = exercise.sets[performed.set - 1]
@@ -234,7 +255,7 @@ def _not_again(at: UnderWay, incoming: Typed, reading: Reading) -> Say | None:
 
 
 def _is_beyond(session: Session, performed: Performed) -> bool:
-    planned = len(session.plan.exercise(performed.exercise).sets)
+    planned = len(session.exercise(performed.exercise).sets)
     return performed.set is not None and performed.set > planned and performed.stage is Stage.WORK
 
 

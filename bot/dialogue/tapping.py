@@ -12,6 +12,8 @@ from bot.dialogue.ending import finish
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import keep_report, keep_taken_back
 from bot.dialogue.phrases import done_line
+from bot.dialogue.pointing import pointed
+from bot.dialogue.replanning import may_change, taken_back, undoes_change
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Line, Say, Toast, Urgency, line
@@ -170,9 +172,14 @@ def undo(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 
 def undo_typed(desk: Desk, client: ClientDesk) -> Turn:
-    """`/undo`: the last report taken back, said in words."""
+    """`/undo`: the last report taken back, or the change of plan after it, said in words."""
     session, chat = client.session, client.profile.chat
-    if session is None or not session.reports:
+    if session is None:
+        return Turn(says=(Say(chat, (line("undo-nothing"),)),))
+    if undoes_change(session) and may_change(desk, UnderWay(client, session)):
+        words, turn = taken_back(UnderWay(client, session))
+        return Turn(says=(Say(chat, (words,)),)) + turn
+    if not session.reports:
         return Turn(says=(Say(chat, (line("undo-nothing"),)),))
     words, turn = _taken_back(desk, UnderWay(client, session), session.reports[-1])
     return Turn(says=(Say(chat, (words,)),)) + turn
@@ -184,7 +191,7 @@ def _taken_back(desk: Desk, at: UnderWay, last: Reported) -> tuple[Line, Turn]:
     words = line("undone-skip", name=last.skipped[-1]) if last.skipped else line("undone")
     if last.sets:
         shown = last.sets[-1]
-        exercise = session.plan.exercise(shown.exercise)
+        exercise = session.exercise(shown.exercise)
         words = line("undone-set", name=exercise.name, set=done_line(exercise, shown), count=len(last.sets))
     return words, keep_taken_back(desk, at, ReportTakenBack(session.id, last.key))
 
@@ -208,12 +215,10 @@ def _saved(desk: Desk, aim: _Aim, tap: Tapped, done: tuple[Performed, ...]) -> T
 def _aim(client: ClientDesk, press: Press, *, numbered: bool = True) -> _Aim | None:
     """The exercise and set that a button means; `None` where the session is another, or the data make no sense."""
     session = pressed_session(client, press)
-    index, number = press.number(0), press.number(1) if numbered else 1
-    if session is None or index is None or number is None:
+    number = press.number(1) if numbered else 1
+    exercise = None if session is None else pointed(session, press)
+    if session is None or exercise is None or number is None:
         return None
-    if not 0 <= index < len(session.plan.exercises):
-        return None
-    exercise = session.plan.exercises[index]
     if not 1 <= number <= len(exercise.sets):
         return None
     return _Aim(UnderWay(client, session), exercise, number)

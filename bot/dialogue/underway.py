@@ -12,6 +12,7 @@ from bot.training.plan import PlannedExercise
 from bot.training.progress import NextLoads
 from bot.training.session import Session
 from bot.training.strength import State
+from bot.training.units import Load
 
 
 def pressed_session(client: ClientDesk, press: Press) -> Session | None:
@@ -42,6 +43,16 @@ class UnderWay:
         if row is None:
             return None
         return State.from_json(row.before if row.session == self.session.id else row.after)
+
+    def near(self, exercise: PlannedExercise) -> Load | None:
+        """The load near which to begin to look; `None` where it is known, or no lift like it says anything."""
+        before = self.before(exercise.name)
+        if exercise.guess is None or (before is not None and before.exposures > 0):
+            return None
+        client, day = self.client, self.session.day
+        return next_for(
+            exercise, client.profile.gym, None, held=self.is_held(exercise.name), day=day, orders=client.orders
+        ).reason.next
 
     def live(self, exercise: PlannedExercise) -> PlannedExercise:
         """The exercise with the loads of its remaining sets following from today's sets."""

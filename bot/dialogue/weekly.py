@@ -6,11 +6,12 @@ from decimal import Decimal
 
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due
-from bot.dialogue.phrases import done_line
+from bot.dialogue.phrases import done_line, joined
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Line, Say, Urgency, WeekChart, line
 from bot.training.calendar import local_day, monday_of
 from bot.training.people import Standing
+from bot.training.replanned import Shorter
 from bot.training.session import Session
 from bot.training.strength import State, estimate
 from bot.training.units import KG_PER_LB, Unit
@@ -83,6 +84,7 @@ def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
         line("week-muscle", muscle=muscle, sets=sets, planned=wanted.get(muscle, Decimal(0)))
         for muscle, sets in chart.muscles
     ]
+    lines += _given_up(client.week)
     best = best_of(done)
     if best:
         lines += [BLANK, line("week-best-title"), *(_best_line(client, item, unit) for item in best)]
@@ -90,9 +92,19 @@ def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
     return tuple(lines)
 
 
+def _given_up(sessions: tuple[Session, ...]) -> list[Line]:
+    """Hard sets by muscle that went for time this week; nothing where none did."""
+    total: dict[str, Decimal] = {}
+    for why in (change.why for session in sessions for change in session.changes):
+        for muscle, sets in why.given_up if isinstance(why, Shorter) else ():
+            total[muscle] = total.get(muscle, Decimal(0)) + sets
+    what = [line("week-given-muscle", muscle=muscle, sets=sets) for muscle, sets in sorted(total.items()) if sets > 0]
+    return [line("week-given-up", what=joined(what))] if what else []
+
+
 def all_done(sessions: tuple[Session, ...]) -> tuple[Done, ...]:
     """Every set of these sessions with its exercise."""
-    return tuple(Done(s.plan.exercise(p.exercise), p) for s in sessions for p in s.done)
+    return tuple(Done(s.exercise(p.exercise), p) for s in sessions for p in s.done)
 
 
 def one_thing(client: ClientDesk, chart: WeekChart) -> Line:

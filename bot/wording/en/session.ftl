@@ -134,11 +134,6 @@ doubt-type = Edit your message, or send it anew.
 doubt-settled = “{ $words }” is kept as { $label }.
 doubt-dropped = Nothing of “{ $words }” is kept.
 
-minutes-enough = { $minutes } min are enough for what is left.
-minutes-do = { $minutes } min: do { $names }. About { $about } min.
-minutes-leave = Leave out today: { $names }.
-minutes-too-few = { $minutes } min are short: do the first sets of { $name } and call it a day.
-
 missed-ask = <b>{ $title }</b> is not reported today. What happened?
 missed-ask-day = <b>{ $title }</b> of { $day } is not reported. What happened?
 missed-did = I did it
