@@ -17,6 +17,7 @@ from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_st
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
+from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
@@ -88,7 +89,8 @@ class Reader:
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
-        marks = marks_of_sets(masked(marks, mentioned), hurts, is_first=not record.stored)
+        marks = with_other_side(masked(marks, mentioned), record.last())
+        marks = marks_of_sets(marks, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)
         marks = masked(marks, talk | taken_back(marks))

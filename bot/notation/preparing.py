@@ -13,7 +13,8 @@ from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.names import session_index
-from bot.notation.ordered import ordered
+from bot.notation.order import ordered
+from bot.notation.order.rounds import with_rounds
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
@@ -65,7 +66,7 @@ def _last_exercise(mark: Mark, count: int) -> Mark:
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
-    named = with_lone_names(without_denied_warmups(ordered(masked(marks, _confirmed(marks)))))
+    named = with_lone_names(without_denied_warmups(ordered(with_rounds(masked(marks, _confirmed(marks))))))
     told = with_joined_halves(
         number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts))
     )

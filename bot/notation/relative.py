@@ -21,7 +21,7 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
     """The marks with differences as slips, which are asked about, and `was a 9` as an effort; of a hurt, as none."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if _is_difference(marks, place) or _is_bracketed(marks, place):
+        if _is_difference(marks, place) or _is_bracketed(marks, place) or _is_but_side(marks, place):
             out[place] = replace(mark, kind=Kind.SLIP)
         elif mark.kind is Kind.FEELS and _is_likened(marks, place):
             out[place + 1] = replace(marks[place + 1], kind=Kind.TALKNUM)
@@ -61,6 +61,13 @@ def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:
     after = [_kind(marks, place + n) for n in (0, 1, 2)]
     before = [_kind(marks, place - n) for n in (2, 1)]
     return after == [Kind.OPEN, Kind.NUM, Kind.CLOSE] and before == [Kind.X, Kind.NUM]
+
+
+def _is_but_side(marks: Sequence[Mark], place: int) -> bool:
+    """The `but` of `10 each but 8 on the left`: which set it is of is not said."""
+    before = [m.kind for m in marks[max(0, place - 3) : place]]
+    after = [m.kind for m in marks[place + 1 : place + 6]]
+    return marks[place].text == "but" and Kind.EACH in before and bool({Kind.LEFT, Kind.RIGHT} & set(after))
 
 
 def _is_likened(marks: Sequence[Mark], place: int) -> bool:

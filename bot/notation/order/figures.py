@@ -1,0 +1,65 @@
+"""Numbers with their decimals said apart, sets numbered by a point, repetitions called by their name."""
+
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+_LOWS = {"single": 1, "double": 2, "triple": 3}
+_POINT = 100
+"""Digits after a spoken `point` are fewer than three."""
+
+
+def numbered(marks: list[Mark]) -> list[Mark]:
+    """`1. set 80x15 2. set 80x14`: which set each is."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        kinds = [kind_at(marks, at + n) for n in (0, 1, 2)]
+        mark = marks[at]
+        if kinds == [Kind.NUM, Kind.STOP, Kind.SET] and mark.value is not None and mark.value <= 12:
+            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
+            at += 3
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def with_decimals(marks: list[Mark]) -> list[Mark]:
+    """`22 point 5`, `22 and half`: one number."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        said = [m.text for m in marks[at + 1 : at + 4]]
+        whole = mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value)
+        if whole and mark.value is not None and said[:1] == ["point"] and kind_at(marks, at + 2) is Kind.NUM:
+            tail = marks[at + 2].value or Decimal(0)
+            if tail < _POINT and tail == int(tail):
+                value = mark.value + tail / (10 if tail < 10 else 100)
+                out.append(replace(mark, value=value, parts=(), end=marks[at + 2].end))
+                at += 3
+                continue
+        halves = 3 if said == ["and", "a", "half"] else 2 if said[:2] == ["and", "half"] else 0
+        if whole and mark.value is not None and halves and kind_at(marks, at + halves + 1) is not Kind.MINUTES:
+            out.append(replace(mark, value=mark.value + Decimal("0.5"), parts=(), end=marks[at + halves].end))
+            at += halves + 1
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def counts_by_name(marks: list[Mark]) -> list[Mark]:
+    """`315 triple`: a load, and repetitions by their name."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.text in _LOWS and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is not Kind.NUM:
+            out.append(replace(mark, kind=Kind.FOR, text="for", end=mark.start))
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text])))
+        else:
+            out.append(mark)
+    return out

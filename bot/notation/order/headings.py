@@ -1,0 +1,75 @@
+"""A load that heads the sets it is of: before the name, on the line above, in the sentence before."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import LOADED, OF_LOAD, UNITS, kind_at
+from bot.notation.tokens import Mark
+
+_ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.EACH, Kind.M, Kind.METRES, Kind.SECONDS)
+_ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD, Kind.TIMES)
+_OPENS = (Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.FILL)
+_LIGHTEST = 20
+"""A bare number before a name that is less may be its repetitions."""
+
+
+def before_names(marks: list[Mark]) -> list[Mark]:
+    """`53lb swings 15 15 15`, `60kg bench for 5`, `140 deads 5 reps`: the load of the sets that follow the name."""
+    out = list(marks)
+    for place in range(len(out) - 2):
+        if (place and out[place - 1].kind not in _OPENS) or out[place].kind is not Kind.NUM:
+            continue
+        has_unit = kind_at(out, place + 1) in UNITS
+        name = place + 1 + has_unit
+        if kind_at(out, name) is Kind.NAME and _holds(out, place, name, has_unit=has_unit):
+            out[place : name + 1] = [out[name], *out[place:name]]
+    return out
+
+
+def _holds(marks: Sequence[Mark], place: int, name: int, *, has_unit: bool) -> bool:
+    """Whether repetitions follow the name, and no load of their own."""
+    linked = kind_at(marks, name + 1) in (Kind.X, Kind.FOR)
+    reps = name + 1 + linked
+    if kind_at(marks, reps) is not Kind.NUM or kind_at(marks, reps + 1) in LOADED:
+        return False
+    load, count = marks[place].value, marks[reps].value
+    if has_unit:
+        return True
+    return load is not None and load >= _LIGHTEST and count is not None and load > 2 * count
+
+
+def heading_loads(marks: list[Mark]) -> list[Mark]:
+    """A load alone on its line or in its sentence, of the sets in the next: `Box squat. 155. 5 5 5.`"""
+    out = list(marks)
+    start = 0
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.LINE, Kind.STOP):
+            continue
+        part = _without_counts([m for m in marks[start:place] if m.kind not in _ABOUT])
+        part = part[max((i + 1 for i, m in enumerate(part) if m.kind is Kind.COMMA), default=0) :]
+        start = place + 1
+        end = next((i for i in range(start, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP)), len(marks))
+        row = [m for m in marks[start:end] if m.kind is not Kind.FILL]
+        if _is_load(part) and row and _is_row(part[0], row, has_unit=len(part) > 1):
+            out[place] = replace(mark, kind=Kind.COLON)
+    return out
+
+
+def _without_counts(part: Sequence[Mark]) -> list[Mark]:
+    """A part without how many sets there were: `3 sets 90kg`."""
+    counts = {i for i, m in enumerate(part) if m.kind is Kind.SETS and kind_at(part, i - 1) is Kind.NUM}
+    return [m for i, m in enumerate(part) if i not in counts and i + 1 not in counts]
+
+
+def _is_load(part: Sequence[Mark]) -> bool:
+    kinds = [m.kind for m in part]
+    return kinds[:1] == [Kind.NUM] and len(kinds) <= 2 and all(k in OF_LOAD for k in kinds[1:])
+
+
+def _is_row(load: Mark, row: Sequence[Mark], *, has_unit: bool) -> bool:
+    """Whether a part holds nothing but repetitions: with a load that says no unit, several smaller ones."""
+    counts = [n for m in row if m.kind is Kind.NUM for n in (m.parts or ((m.value,) if m.value is not None else ()))]
+    if not counts or any(m.kind not in _ROW for m in row) or row[0].kind is not Kind.NUM or load.value is None:
+        return False
+    return has_unit or (len(counts) > 1 and load.value > max(counts))

@@ -1,0 +1,61 @@
+"""Words that say which set, or how many alike, put where their numbers are; words of when, put aside."""
+
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_WHEN = frozenset(words("since after before until till during between"))
+
+
+def mentions(marks: list[Mark]) -> list[Mark]:
+    """`since the second set`: when, not which."""
+    out = list(marks)
+    for place in range(1, len(marks) - 1):
+        before = [m.text.split()[-1:] for m in marks[max(0, place - 2) : place]]
+        when = any(word and word[0] in _WHEN for word in before)
+        if when and marks[place].kind is Kind.ORD and marks[place + 1].kind in (Kind.SET, Kind.LASTSET, Kind.WORKSET):
+            out[place] = replace(marks[place], kind=Kind.GAP, value=None)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.GAP)
+    return out
+
+
+def likes(marks: list[Mark]) -> list[Mark]:
+    """`another two like that`: so many sets alike; `the same for the other two`: all that are left."""
+    out = list(marks)
+    for place in range(len(marks)):
+        said = [m.text for m in marks[place + 1 : place + 3]]
+        if marks[place].kind is Kind.NUM and said in (["like", "that"], ["like", "those"], ["like", "it"]):
+            out[place + 1] = replace(marks[place + 1], kind=Kind.SAME)
+        others = [m for m in marks if m.kind is Kind.THEREST or m.text in ("others", "the others")]
+        if marks[place].kind is Kind.SAME and others and not any(m.kind is Kind.NUM for m in marks):
+            return [replace(m, kind=Kind.ALL) if m in others else m for m in out]
+    return out
+
+
+def labels_first(marks: list[Mark]) -> list[Mark]:
+    """`24 for the first three rounds of fifteen`: the first three, at 24."""
+    out = list(marks)
+    for place in range(1, len(out) - 1):
+        at = place - 1
+        while at >= 0 and out[at].kind is Kind.FILL:
+            at -= 1
+        if out[place].kind is Kind.ORD and [kind_at(out, at - 1), kind_at(out, at), kind_at(out, place + 1)] == [
+            Kind.NUM,
+            Kind.FOR,
+            Kind.NUM,
+        ]:
+            out.insert(at - 1, out.pop(place))
+    return out
+
+
+def another(marks: list[Mark]) -> list[Mark]:
+    """`could have done another 2`: two more."""
+    out = list(marks)
+    for place in range(1, len(out) - 1):
+        kinds = [out[place + n].kind for n in (-1, 0, 1)]
+        if kinds == [Kind.COULD, Kind.ANOTHER, Kind.NUM]:
+            out[place : place + 2] = [out[place + 1], replace(out[place], kind=Kind.MORE)]
+    return out
