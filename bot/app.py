@@ -31,7 +31,7 @@ from bot.runtime.programmes import making
 from bot.runtime.taps import Taps
 from bot.runtime.waiting import wait_for
 from bot.runtime.writer import Writer
-from bot.saying import WeekChart
+from bot.saying import Chart
 from bot.settings import Settings, read_address
 from bot.wording.menu import menu
 from storage.engine import Store
@@ -222,8 +222,8 @@ async def _beat(settings: Settings, service: Service) -> None:
         await wait_for(service.stopping, BEAT_S)
 
 
-def _draw(chart: WeekChart) -> bytes:
+def _draw(chart: Chart) -> bytes:
     """The drawing library takes its time: it is loaded when the first picture is drawn."""
-    from bot.pictures import draw_week  # noqa: PLC0415
+    from bot.pictures import draw  # noqa: PLC0415
 
-    return draw_week(chart)
+    return draw(chart)

@@ -5,7 +5,9 @@ from datetime import date, datetime, time
 from decimal import Decimal
 from enum import IntEnum, StrEnum
 
-from bot.training.units import Load
+from bot.training.attendance import DayMark
+from bot.training.plan import LoadStyle
+from bot.training.units import Load, Unit
 
 Value = str | int | Decimal | date | datetime | time | Load
 """What a line's arguments may be: text is escaped, numbers, dates and loads are written as the reader's language does.
@@ -82,6 +84,73 @@ class WeekChart:
 
 
 @dataclass(frozen=True, slots=True)
+class StrengthPoint:
+    """What was known of a one-repetition maximum on a day: the estimate, and between what it lies 19 times in 20."""
+
+    day: date
+    mean: Decimal
+    least: Decimal
+    most: Decimal
+
+
+@dataclass(frozen=True, slots=True)
+class LiftedPoint:
+    """Like sets of a day: the load, the repetitions, and how many such sets there were."""
+
+    day: date
+    load: Decimal
+    reps: int
+    sets: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthChart:
+    """The estimated one-repetition maximum of an exercise over time, with the sets that it was seen in, in order of
+    days. All numbers are in `unit`; `style` says what a load means. `whose` is a client's name in a coach's chat."""
+
+    exercise: str
+    unit: Unit
+    points: tuple[StrengthPoint, ...]
+    sets: tuple[LiftedPoint, ...]
+    style: LoadStyle = LoadStyle.TOTAL
+    whose: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MuscleWeeks:
+    """A muscle's hard sets, week by week, done and planned; `low` to `high` is the coach's target, if there is one."""
+
+    muscle: str
+    done: tuple[Decimal, ...]
+    planned: tuple[Decimal, ...]
+    low: int | None = None
+    high: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MusclesChart:
+    """Hard sets by muscle in the weeks of these Mondays; the last week is still under way."""
+
+    mondays: tuple[date, ...]
+    muscles: tuple[MuscleWeeks, ...]
+    whose: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AttendanceChart:
+    """What became of each day, from the Monday `first` on, in whole weeks; `today` is marked."""
+
+    first: date
+    marks: tuple[DayMark, ...]
+    today: date
+    whose: str = ""
+
+
+Chart = WeekChart | StrengthChart | MusclesChart | AttendanceChart
+"""A picture as a value: it is drawn when it is sent."""
+
+
+@dataclass(frozen=True, slots=True)
 class Say:
     """A message to a chat.
 
@@ -104,7 +173,7 @@ class Say:
     about: str = ""
     key: str = ""
     expires_at: datetime | None = None
-    picture: WeekChart | None = None
+    picture: Chart | None = None
 
 
 LARGEST_MADE = 4_000_000

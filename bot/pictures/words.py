@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
+from bot.training.plan import LoadStyle
+
 LARGEST = Decimal(999_999)
 """Numbers above this are shown as "over" it: nobody trains that much, and the label has to stay a label."""
 
@@ -41,3 +43,99 @@ class WeekWords:
 
 
 ENGLISH = WeekWords()
+
+
+@dataclass(frozen=True, slots=True)
+class DayWords:
+    """How days are written."""
+
+    months: str = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec"
+    weekdays: str = "Mon Tue Wed Thu Fri Sat Sun"
+    short: str = "{day} {month}"
+    whole: str = "{day} {month} {year}"
+
+    def month(self, day: date) -> str:
+        """`Jan`."""
+        return self.months.split()[day.month - 1]
+
+    def day(self, day: date) -> str:
+        """`11 Jan`."""
+        return self.short.format(day=day.day, month=self.month(day))
+
+    def dated(self, day: date) -> str:
+        """`11 Jan 2027`."""
+        return self.whole.format(day=day.day, month=self.month(day), year=day.year)
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthWords:
+    """Words of the picture of a one-repetition maximum."""
+
+    of: str = "{heading}: {whose}"
+    heading: str = "One-repetition maximum, {unit}"
+    per_hand: str = "One-repetition maximum, {unit} each hand"
+    added: str = "One-repetition maximum, {unit} beside body weight"
+    known: str = "{day}: about {mean}, 95 % between {least} and {most}"
+    estimate: str = "estimate"
+    band: str = "95 % band"
+    rest: str = "no sets"
+    sets: str = "Sets as lifted, by repetitions:"
+    above: str = "↑ beyond the picture: {count}, up to {highest}"
+    weeks: str = "{weeks} weeks without"
+    nothing: str = "Nothing lifted in the last 12 months"
+    days: DayWords = DayWords()
+
+    def title(self, style: LoadStyle, unit: str) -> str:
+        """What the numbers are."""
+        match style:
+            case LoadStyle.PER_HAND:
+                return self.per_hand.format(unit=unit)
+            case LoadStyle.BODYWEIGHT:
+                return self.added.format(unit=unit)
+            case LoadStyle.TOTAL | LoadStyle.NONE:
+                return self.heading.format(unit=unit)
+
+
+@dataclass(frozen=True, slots=True)
+class MusclesWords:
+    """Words of the picture of weekly hard sets. `low` and `high` mark what lies below and above the target."""
+
+    of: str = "{heading}: {whose}"
+    heading: str = "Hard sets by muscle"
+    target: str = "{low}–{high} a week"
+    target_one: str = "{low} a week"
+    planned: str = "no target set"
+    now: str = "so far"
+    low: str = "▼"
+    high: str = "▲"
+    key_target: str = "target"
+    key_planned: str = "planned"
+    key_done: str = "done"
+    key_now: str = "this week"
+    key_low: str = "▼ below"
+    key_high: str = "▲ above the target"
+    others: str = "{more} more in the words below"
+    nothing: str = "No hard sets in these weeks"
+    days: DayWords = DayWords()
+
+
+@dataclass(frozen=True, slots=True)
+class AttendanceWords:
+    """Words of the attendance calendar."""
+
+    of: str = "{heading}: {whose}"
+    heading: str = "Sessions, day by day"
+    summary: str = "{done} of {due} sessions done"
+    summary_partly: str = "{done} of {due} sessions done, {partly} of them in part"
+    week: str = "{done} of {due}"
+    done: str = "done"
+    partly: str = "in part"
+    missed: str = "missed"
+    skipped: str = "given up"
+    moved: str = "moved away"
+    planned: str = "to come"
+    rest: str = "no session"
+    days: DayWords = DayWords()
+
+
+STRENGTH, MUSCLES, ATTENDANCE = StrengthWords(), MusclesWords(), AttendanceWords()

@@ -4,11 +4,11 @@ import base64
 import hashlib
 import json
 from dataclasses import dataclass
-from decimal import Decimal
 from typing import Any
 
+from bot.runtime.charts import read_chart, show_chart
 from bot.runtime.ports import Keyboard
-from bot.saying import Copy, Wanted, WeekChart
+from bot.saying import Chart, Copy, Wanted
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,7 +19,7 @@ class SendBody:
     plain: str
     keyboard: Keyboard = ()
     reply_to: int | None = None
-    picture: WeekChart | None = None
+    picture: Chart | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,7 @@ def read_send(text: str) -> SendBody:
         plain=data["plain"],
         keyboard=tuple(tuple(row) for row in data["keyboard"]),
         reply_to=data["reply_to"],
-        picture=_read_chart(data["picture"]),
+        picture=None if data["picture"] is None else read_chart(data["picture"]),
     )
 
 
@@ -153,7 +153,7 @@ def _fields(body: Body) -> dict[str, Any]:  # Any: JSON
                 "plain": body.plain,
                 "keyboard": body.keyboard,
                 "reply_to": body.reply_to,
-                "picture": _show_chart(body.picture),
+                "picture": None if body.picture is None else show_chart(body.picture),
             }
         case FileBody():
             return _file_fields(body)
@@ -197,27 +197,3 @@ def _file_fields(body: FileBody) -> dict[str, Any]:  # Any: JSON
 def _read_wanted(data: list[Any]) -> Wanted:  # Any: JSON
     copy, whose, after, part = data
     return Wanted(Copy(copy), whose, after, part)
-
-
-def _show_chart(chart: WeekChart | None) -> dict[str, Any] | None:  # Any: JSON
-    if chart is None:
-        return None
-    return {
-        "title": chart.title,
-        "muscles": [[name, str(sets)] for name, sets in chart.muscles],
-        "done": chart.done,
-        "planned": chart.planned,
-        "wanted": [[name, str(sets)] for name, sets in chart.wanted],
-    }
-
-
-def _read_chart(data: dict[str, Any] | None) -> WeekChart | None:  # Any: JSON
-    if data is None:
-        return None
-    return WeekChart(
-        title=data["title"],
-        muscles=tuple((name, Decimal(sets)) for name, sets in data["muscles"]),
-        done=data["done"],
-        planned=data["planned"],
-        wanted=tuple((name, Decimal(sets)) for name, sets in data["wanted"]),
-    )

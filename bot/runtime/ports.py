@@ -10,7 +10,7 @@ from enum import StrEnum
 from typing import Protocol
 
 from bot.dialogue.incoming import Incoming
-from bot.saying import Leave, Wanted, WeekChart
+from bot.saying import Chart, Leave, Wanted
 
 Keyboard = tuple[tuple[dict[str, object], ...], ...]
 """Rows of the platform's inline button objects; empty is no keyboard."""
@@ -257,7 +257,7 @@ class UpdateReader(Protocol):
         ...
 
 
-Draw = Callable[[WeekChart], bytes]
+Draw = Callable[[Chart], bytes]
 """Draws a picture (PNG). Slow: called off the event loop."""
 
 
