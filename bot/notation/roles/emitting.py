@@ -76,7 +76,7 @@ class Emitting(Costs):
         number = self.number(made.index)
         linked = "L" in made.chain
         if made.fresh and made.bare and not linked and load is not None and stage is Stage.WORK:
-            made.cost += self._header_cost(load, number, amount)
+            made.cost += self._header_cost(load, number, amount) + (1.5 if self._is_on_body(made, number) else 0.0)
         made.cost += self._reps_cost(reps, number, stage, made)
         if load is not None and (made.fresh or linked):
             made.cost += self._load_cost(load, number, stage, made)
@@ -89,6 +89,13 @@ class Emitting(Costs):
         if made.mult:
             made.cost += self._sets_cost(made.index, made.mult)
             made.cost += 0.0 if made.mult_said else self._prefix_cost(made, reps)
+
+    def _is_on_body(self, state: State, number: int) -> bool:
+        """Whether the set before was on body weight where the plan assists: `bw 6 6 5` goes on with repetitions."""
+        before = state.sets[-1].load if state.sets else None
+        planned = self.context.planned_load(number)
+        bare = before is not None and before.load is not None and before.load.thousandths == 0
+        return bare and planned is not None and planned.thousandths < 0
 
     def _load_of(self, amount: Amount) -> SaidLoad | None:
         unit = amount.unit or self.unit

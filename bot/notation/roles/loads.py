@@ -53,7 +53,6 @@ class Loads(Steering):
             made.cost += 0.0 if same else 0.4
         if made.stage is Stage.MINI and surprise is None:
             return
-        made.cost += 1.5 if surprise is None and _is_after_body(made, join) else 0.0
         made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
         made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)
@@ -118,10 +117,3 @@ class Loads(Steering):
 def _inherits(said: SaidSet) -> bool:
     """Whether the load of a set was said with one before it: `60x7, 6 at 55`."""
     return said.load is not None and said.load.end < said.start
-
-
-def _is_after_body(state: State, join: Join) -> bool:
-    """Whether a bare number follows sets on body weight, whose load was said: `bw 6 6 5`."""
-    load = None if state.load is None else state.load.load
-    listed = join in (Join.SPACE, Join.COMMA, Join.SLASH)
-    return listed and bool(state.sets) and load is not None and load.thousandths == 0

@@ -64,8 +64,10 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             if not found and not is_rest and (_pronoun(marks, place) or _is_bare(marks, place)):
                 named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
                 numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
+                numbered = numbered and not _pronoun(marks, place)
+                both = [m.text for m in marks[place + 1 : place + 2]] == ["both"]
                 if not numbered:
-                    found, is_current, used = [marks[i] for i in named[-1:]], not named, {place}
+                    found, is_current, used = [marks[i] for i in named[-2 if both else -1 :]], not named, {place}
         if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
             found, used, is_rest = _before(marks, place, False)
         if found or is_rest or is_current:
@@ -85,8 +87,11 @@ _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, K
 def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
     """Whether `both` or `all` stands before a name, or `both kinds` after what skips it."""
     place = next(i for i, m in enumerate(marks) if m is name)
-    after = [m.text.split()[:1] for m in marks[place + 1 : place + 5]]
-    return ["both"] in after or any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
+    after = [m.text for m in marks[place + 1 : place + 6]]
+    kinds = any(
+        after[i] == "both" and after[i + 1 : i + 2] in (["kinds"], ["of"], ["types"], []) for i in range(len(after))
+    )
+    return kinds or any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
 
 
 def _after_name(marks: Sequence[Mark], place: int) -> bool:
