@@ -33,11 +33,12 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Hurt:
-    """What is sealed of pain."""
+    """What is sealed of pain; `ended` is the answer with which it was settled."""
 
     exercise: str | None
     said: PainSaid
     words: str
+    ended: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,6 +200,15 @@ def score(work: Work, client: ClientId, *, key: str, score: int) -> None:
         hurt = HURT.read_kept(work.unseal(row.body))
         scored = replace(hurt, said=replace(hurt.said, score=score))
         work.run(_REWRITE, {"row": row.id, "as_body": work.seal(HURT.show_kept(scored))})
+
+
+def settle(work: Work, client: ClientId, *, key: str, answer: str, at: datetime) -> None:
+    """The pain is settled, with this answer."""
+    row = work.first(_PAIN, {"of": client, "with_key": key})
+    if row is not None:
+        hurt = replace(HURT.read_kept(work.unseal(row.body)), ended=answer)
+        work.run(_REWRITE, {"row": row.id, "as_body": work.seal(HURT.show_kept(hurt))})
+    close(work, client, kind=Kind.PAIN, key=key, at=at)
 
 
 def lift(work: Work, client: ClientId, exercise: str) -> None:

@@ -102,8 +102,11 @@ _ONE = ready(sa.select(*LIGHT).where(_c.id == sa.bindparam("session")))
 _BY_TOKEN = ready(sa.select(*LIGHT).where(_c.token == sa.bindparam("by_token"), _c.client == sa.bindparam("of")))
 
 
-def rows_to_sessions(work: Work, rows: Sequence[Row]) -> tuple[Kept, ...]:
-    """The whole sessions of these light rows; those that this process has seen in this revision are not read again."""
+def rows_to_sessions(work: Work, rows: Sequence[Row], *, remember: bool = True) -> tuple[Kept, ...]:
+    """The whole sessions of these light rows; those that this process has seen in this revision are not read again.
+
+    Who reads far back lets them go at once (`remember` false), so that those of today stay in memory.
+    """
     known: dict[SessionId, Kept] = {}
     for row in rows:
         if (kept := work.memory.sessions.get((row.id, row.revision))) is not None:
@@ -114,7 +117,8 @@ def rows_to_sessions(work: Work, rows: Sequence[Row]) -> tuple[Kept, ...]:
         bodies = {row.id: row for row in heavy}
         for row in missing:
             known[row.id] = _whole(work, row, bodies[row.id])
-            work.memory.sessions.put((row.id, row.revision), known[row.id])
+            if remember:
+                work.memory.sessions.put((row.id, row.revision), known[row.id])
     return tuple(known[row.id] for row in rows)
 
 
