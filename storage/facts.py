@@ -102,7 +102,7 @@ def _follow_pain(work: Work, fact: PainReported | PainScored | PainFollowedUp | 
             matters.score(work, fact.client, key=fact.pain, score=fact.score)
         case PainFollowedUp():
             if fact.settled:
-                matters.close(work, fact.client, kind=Kind.PAIN, key=fact.pain, at=origin.at)
+                matters.settle(work, fact.client, key=fact.pain, answer=fact.answer, at=origin.at)
         case HoldLifted():
             matters.lift(work, fact.client, fact.exercise)
             orders.keep(work, fact.client, fact, origin)
