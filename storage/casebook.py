@@ -13,11 +13,12 @@ from datetime import date, datetime, timedelta
 
 import sqlalchemy as sa
 
-from bot.dialogue.desk import ClientDesk
+from bot.dialogue.desk import ClientDesk, StrengthRow
 from bot.training.calendar import local_day, monday_of
 from bot.training.orders import Orders, ordered
 from bot.training.people import Programme, Standing, Workout
 from bot.training.session import Session
+from storage.lately import lately
 from storage.matters import NOTHING_OPEN, open_of
 from storage.orders import preferred_by
 from storage.people import ClientRow
@@ -54,7 +55,7 @@ class Wanted:
 
     `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
     day; `last_done` asks for the session last reported rather than the open one; `lifts` for the strengths of the
-    whole programme; `before` for the programme before this one; `swaps` for what another exercise is chosen from.
+    whole programme; `lately` for the last sessions in a line each; `before` for the programme before this one; `swaps` for what another exercise is chosen from.
     """
 
     token: str = ""
@@ -64,6 +65,7 @@ class Wanted:
     strengths: bool = False
     weeks: bool = False
     lifts: bool = False
+    lately: bool = False
     before: bool = False
     swaps: bool = False
 
@@ -83,11 +85,13 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
     picked = [r for r in window if wanted.weeks or (chosen is not None and r.id == chosen.id)]
     if chosen is not None and all(r.id != chosen.id for r in picked):
         picked.append(chosen)
-    whole = {kept.session.id: kept.session for kept in rows_to_sessions(work, picked)}
+    read = {kept.session.id: kept for kept in rows_to_sessions(work, picked)}
+    whole = {name: kept.session for name, kept in read.items()}
     session = None if chosen is None else whole[chosen.id]
     weeks = [whole[r.id] for r in window] if wanted.weeks else []
     waiting = open_of(work, me.id, me.zone) if row.matters_open else NOTHING_OPEN
     names = _exercises(session, _coming(programme, row, today)) if wanted.strengths else ()
+    names = (*names, *_laid(row, today)) if names else names
     names = (*names, *_all_of(programme, row, today)) if wanted.lifts else names
     names = tuple(dict.fromkeys((*names, *(e.name for s in weeks for e in s.plan.exercises)))) if names else names
     return ClientDesk(
@@ -98,7 +102,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         session_is_latest=chosen is None or _is_latest(work, row, chosen, window),
         week=tuple(s for s in weeks if monday <= s.day),
         last_week=tuple(s for s in weeks if monday - timedelta(days=7) <= s.day < monday),
-        strengths=every_strength(work, me.id) if wanted.swaps else strengths_of(work, me.id, names),
+        strengths=_strengths(work, me.id, names, _coming(programme, row, today), wanted),
         pains=waiting.pains,
         doubts=waiting.doubts,
         questions=waiting.questions,
@@ -107,7 +111,25 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         preferred=preferred_by(work, me.coach) if wanted.swaps else (),
         begun=row.begun,
         programme_before=programme_of(work, row.snapshot_before) if wanted.before else None,
+        life=row.life,
+        pace=row.pace,
+        reported_at=() if chosen is None else tuple(made.at for made in read[chosen.id].reports),
+        last_day=row.last_day,
+        lately=lately(work, me.id) if wanted.lately else (),
     )
+
+
+def _strengths(
+    work: Work, client: str, names: Sequence[str], coming: Workout | None, wanted: Wanted
+) -> tuple[StrengthRow, ...]:
+    """Those asked for; all of them where an exercise is looked for, or one comes that was never done: a lift like it
+    says where to begin."""
+    if wanted.swaps:
+        return every_strength(work, client)
+    found = strengths_of(work, client, names)
+    known = {row.exercise for row in found}
+    is_new = coming is not None and any(e.name in names and e.name not in known for e in coming.exercises)
+    return every_strength(work, client) if is_new else found
 
 
 def _held(by_pain: tuple[tuple[str, date], ...], orders: Orders) -> tuple[tuple[str, date], ...]:
@@ -154,6 +176,12 @@ def _exercises(session: Session | None, coming: Workout | None) -> tuple[str, ..
     if coming is None or (session is not None and session.ended is None):
         return names
     return (*names, *(e.name for e in coming.exercises))
+
+
+def _laid(row: ClientRow, today: date) -> tuple[str, ...]:
+    """What a week that was laid anew has today, with the coach's swaps."""
+    days = [d for week in row.life.laid for d in week.days if d.day == today and not d.is_plain]
+    return tuple(e.name for d in days for e in ordered(Workout(d.title, d.exercises), row.orders, day=today).exercises)
 
 
 def _all_of(programme: Programme | None, row: ClientRow, today: date) -> tuple[str, ...]:

@@ -15,6 +15,7 @@ from bot.training.progress import NextLoads, next_loads
 from bot.training.report import Performed
 from bot.training.session import Session
 from bot.training.strength import Estimate, State, after_session, begin
+from bot.training.swap_start import guess_for
 from bot.training.timing import session_minutes
 from bot.training.units import Load, Unit
 
@@ -45,9 +46,19 @@ def plan_session(
             with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders)),
             reason=_after(strengths.get(e.name), gym),
         )
-        for e in with_known_aliases(ordered(workout, orders, day=day).exercises)
+        for e in _begun(with_known_aliases(ordered(workout, orders, day=day).exercises), strengths, day)
     )
     return PlannedSession(workout.title, exercises, session_minutes(exercises))
+
+
+def _begun(
+    exercises: tuple[PlannedExercise, ...], strengths: Mapping[str, State], day: date
+) -> tuple[PlannedExercise, ...]:
+    """The exercises, those never done before with what a lift like them says."""
+    return tuple(
+        e if e.name in strengths or e.guess is not None else replace(e, guess=guess_for(e, strengths, day))
+        for e in exercises
+    )
 
 
 def next_for(

@@ -94,8 +94,8 @@ class Offer:
 @dataclass(frozen=True, slots=True)
 class Orders:
     """What stands now. `asks_first`: loads rise only after the coach approved what the last session suggests;
-    `approved` are the sessions of which that was done; `light` the Mondays of light weeks; `offer` the colleague to whom
-    the client is asked to go."""
+    `approved` are the sessions of which that was done; `light` the Mondays of light weeks; `offer` the colleague to
+    whom the client is asked to go."""
 
     held: tuple[tuple[str, date], ...] = ()
     loads: tuple[LoadOrder, ...] = ()

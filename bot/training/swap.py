@@ -7,7 +7,6 @@ that stands in the session already. The coach's own preferences come first, in t
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
-from decimal import Decimal
 
 from bot.training.assemble import fresh_state, next_for, with_loads
 from bot.training.catalogue import Catalogue, catalogue
@@ -20,7 +19,7 @@ from bot.training.strength import State
 from bot.training.swap_fit import fitted, lowest_reps
 from bot.training.swap_hand import AtHand
 from bot.training.swap_rank import Sought, distance, is_like
-from bot.training.swap_start import Beginning, Record, Start, beginning
+from bot.training.swap_start import Beginning, Record, Start, as_guess, beginning
 from bot.training.timing import session_minutes
 from bot.training.units import Load
 
@@ -146,7 +145,7 @@ def _guess(begun: Beginning) -> Guess | None:
     like = begun.state.guess
     if begun.start is not Start.LIKE or like is None:
         return None
-    return Guess(*(Decimal(repr(round(kg, 3))) for kg in (like.mean_kg, like.sd_kg)))
+    return as_guess(like)
 
 
 def _called(asked: SwapAsked, one: Exercise, planned: PlannedExercise, begun: Beginning) -> PlannedExercise:

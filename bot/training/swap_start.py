@@ -3,12 +3,13 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
+from decimal import Decimal
 from enum import StrEnum
 from math import hypot, log
 
-from bot.training.catalogue import Catalogue
+from bot.training.catalogue import Catalogue, catalogue
 from bot.training.catalogue_exercise import Exercise
-from bot.training.plan import LoadStyle, Measure
+from bot.training.plan import Guess, LoadStyle, Measure, PlannedExercise
 from bot.training.strength import Estimate, State, begin, estimate
 
 SPREAD_ALIKE, SPREAD_APART = 0.18, 0.28
@@ -88,6 +89,18 @@ class Record:
             if best is None or order < best[0]:
                 best = order, lift.name, _carried(there, one.share / other.share, alike=alike)
         return None if best is None else best[1:]
+
+
+def guess_for(exercise: PlannedExercise, strengths: Mapping[str, State], day: date) -> Guess | None:
+    """Where to begin on an exercise that the client never did, from a lift like it; `None` where none says anything."""
+    one = catalogue().find(exercise.name)
+    near = None if one is None else Record.of(strengths, day, catalogue()).like(one, "")
+    return None if near is None else as_guess(near[1])
+
+
+def as_guess(like: Estimate) -> Guess:
+    """What a lift suggests, as it stands in a plan: so the loads follow from the plan alone."""
+    return Guess(*(Decimal(repr(round(kg, 3))) for kg in (like.mean_kg, like.sd_kg)))
 
 
 def beginning(one: Exercise, record: Record, *, instead_of: str) -> Beginning:

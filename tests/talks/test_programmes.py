@@ -190,3 +190,19 @@ def test_a_fixed_load_of_the_sheet_is_the_first_sessions_load(wired: Wired) -> N
     )
     with wired.bot(SUNDAY) as bot:
         assert "looked over" in sent(bot, sheet(replace(OWN, workouts=(Workout("One", (exercise,)),))))[0]
+
+
+def test_a_lift_never_done_begins_near_what_a_lift_like_it_says(wired: Wired) -> None:
+    """Who squats 60 kg for five is told near which load to look on the front squat; on the calf raise nothing is."""
+    with wired.bot("2027-01-11 18:05") as bot:
+        bot.say(ADA, "squat 60x5 2 left")
+        bot.wait(6)
+        bot.say(ADA, "that's me done")
+        sent(bot, sheet())
+        bot.tap(COACH, "Ada…")
+        bot.tap(COACH, "Give it to Ada")
+        bot.until(bot.wall("Europe/Berlin", "2027-01-14 18:01"))
+        card = next(s.text for s in reversed(bot.screen(ADA)) if "Front squat" in s.text and "Set 0" in s.text)
+        assert "ear " in card, card
+        loads = [float(word) for word in card.replace(",", " ").split() if word.replace(".", "").isdigit()]
+        assert any(35 <= kg <= 60 for kg in loads), card
