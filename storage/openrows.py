@@ -62,6 +62,8 @@ FORMS: dict[tuple[str, str], str] = {
     ("coaches", "name"): PLAIN,
     ("clients", "name"): PLAIN,
     ("clients", "orders"): KEPT,
+    ("clients", "life"): KEPT,
+    ("clients", "pace"): KEPT,
     ("facts", "body"): KEPT,
     ("sessions", "plan"): KEPT,
     ("sessions", "reports"): LINES,

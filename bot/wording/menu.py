@@ -3,7 +3,7 @@
 from bot.wording.bundle import show
 
 COMMANDS = {
-    "client": ("today", "week", "undo", "pain", "settings", "help", "privacy"),
+    "client": ("today", "week", "undo", "pain", "export", "settings", "help", "privacy"),
     "coach": ("digest", "inbox", "clients", "invite", "programme", "settings", "help", "privacy"),
     "stranger": ("start", "help", "privacy"),
 }

@@ -42,14 +42,14 @@ _STYLES = (
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A table: its name, its headings, its rows. Rows beyond `MOST_ROWS` go on in a sheet of their own."""
+    """A table: its name, its headings, its rows. Rows beyond a sheet's most go on in a sheet of their own."""
 
     name: str
     headings: tuple[str, ...]
     rows: Iterable[tuple[Cell, ...]]
 
 
-def write_book(out: IO[bytes], sheets: Iterable[Sheet]) -> int:
+def write_book(out: IO[bytes], sheets: Iterable[Sheet], *, most_rows: int = MOST_ROWS) -> int:
     """Writes the workbook; how many rows it has, headings not counted."""
     names: list[str] = []
     count = 0
@@ -59,15 +59,15 @@ def write_book(out: IO[bytes], sheets: Iterable[Sheet]) -> int:
             while is_more:
                 names.append(sheet.name if part == 1 else f"{sheet.name} {part}")
                 with book.open(f"xl/worksheets/sheet{len(names)}.xml", "w", force_zip64=True) as file:
-                    written = _write_sheet(file, sheet.headings, rows)
+                    written = _write_sheet(file, sheet.headings, rows, most_rows)
                 count += written
-                is_more, part = written == MOST_ROWS, part + 1
+                is_more, part = written == most_rows, part + 1
         for name, text in _frame(names):
             book.writestr(name, text)
     return count
 
 
-def _write_sheet(file: IO[bytes], headings: tuple[str, ...], rows: Iterator[tuple[Cell, ...]]) -> int:
+def _write_sheet(file: IO[bytes], headings: tuple[str, ...], rows: Iterator[tuple[Cell, ...]], most_rows: int) -> int:
     columns = "".join(f'<col min="{n}" max="{n}" width="{width}"/>' for n, width in enumerate(_widths(headings), 1))
     heading = "".join(f'<c t="inlineStr" s="1"><is><t>{escape(text)}</t></is></c>' for text in headings)
     file.write(
@@ -82,7 +82,7 @@ def _write_sheet(file: IO[bytes], headings: tuple[str, ...], rows: Iterator[tupl
         if len(lines) == TOGETHER:
             file.write("".join(lines).encode())
             lines.clear()
-        if count == MOST_ROWS:
+        if count == most_rows:
             break
     file.write(f"{''.join(lines)}</sheetData></worksheet>".encode())
     return count

@@ -78,10 +78,10 @@ help-client-examples = Examples:
     <code>row 50x10</code>   another exercise by its name
     <code>skipped calves</code>, <code>that's me done</code>
     Editing your message corrects what it said. Deleting it does not: use /undo.
-help-client-more = /today the session · /week your week · /undo the last report · /pain something hurts · /settings · /privacy
+help-client-more = /today the session · /week your week · /undo the last report · /pain something hurts · /settings · /privacy · /export a copy of your data · /delete_me delete it
     Anything that hurts: just say so. Your coach hears at once.
 help-coach = <b>For the coach</b>
-    /digest what needs you · /clients everyone · /invite a link for a new client · /programme give the sample · /settings · /privacy
+    /digest what needs you · /clients everyone · /invite a link for a new client · /programme your programmes as sheets · /settings · /privacy · /export a copy of your practice · /delete_me leave
     Reply to any message about a client and it reaches them. Pain and missed sessions come to you at once.
 help-caution = <i>Training can hurt. Stop when something feels wrong, and see a doctor about it: nobody here diagnoses anything. In an emergency call for help first.</i>
 
@@ -91,7 +91,7 @@ privacy-title = <b>Privacy notice { $version }</b>
 privacy-what = What is kept: your name here, your training days, your sessions, what you report (loads, repetitions, effort, pain) with the words you wrote, and when.
 privacy-why = Why: so that your coach can plan your training and notice when something is wrong. For nothing else; no advertising, no sale, no profile of you.
 privacy-who = Who sees it: your coach, and whoever runs this service as far as keeping it running needs. Your words, name and pain notes are stored encrypted, the key apart from them. The chat service carries the messages under its own terms.
-privacy-rights = Your rights: see, get a copy of, correct and erase what is kept, and take your consent back at any time (/settings). You may complain to your data protection authority. Contact: { $contact }.
+privacy-rights = Your rights: a copy of all that is kept (/export), to correct it, to have it deleted at once (/delete_me), and to take your consent back at any time (/settings). You may complain to your data protection authority. Contact: { $contact }.
 developer-info = Run by: { $contact }.
 
 # Other than text

@@ -12,3 +12,4 @@ menu-digest = What needs you
 menu-clients = Everyone at a glance
 menu-invite = A link for a new client
 menu-programme = Your programmes, as sheets
+menu-export = A copy of all that is kept of you
