@@ -7,6 +7,7 @@ from bot.saying import BLANK, Line, Rows, Say, Urgency, line
 from bot.training.people import Standing
 from bot.training.plan import Drop, LoadStyle, Mini, PlannedExercise, PlannedSet
 from bot.training.report import Stage
+from bot.training.shown import show_tempo
 from bot.training.units import Load
 
 
@@ -82,11 +83,22 @@ def _expanded(at: UnderWay, exercise: PlannedExercise) -> list[Line]:
             lines.append(line("card-find", reps=reps))
         else:
             lines.append(line("card-find-near", load=load_line(exercise, near), reps=reps))
-    rest = exercise.sets[(upcoming or 1) - 1].rest_s
-    if rest:
-        lines.append(line("card-rest", minutes=rest // 60, seconds=rest % 60))
-    if exercise.cue:
-        lines.append(line("card-cue", cue=exercise.cue))
+    coming = exercise.sets[(upcoming or 1) - 1]
+    if coming.rest_s:
+        lines.append(line("card-rest", minutes=coming.rest_s // 60, seconds=coming.rest_s % 60))
+    return [*lines, *_told_by_the_coach(exercise, coming)]
+
+
+def _told_by_the_coach(exercise: PlannedExercise, coming: PlannedSet) -> list[Line]:
+    """How to do it: tempo and cue of the set that comes, the exercise's own cue, note and link."""
+    lines: list[Line] = []
+    if coming.tempo is not None:
+        lines.append(line("card-tempo", tempo=show_tempo(coming.tempo)))
+    lines += [line("card-cue", cue=cue) for cue in (coming.cue, exercise.cue) if cue]
+    if exercise.note:
+        lines.append(line("card-note", note=exercise.note))
+    if exercise.link:
+        lines.append(line("card-link", link=exercise.link))
     return lines
 
 

@@ -7,7 +7,7 @@ from bot.saying import Wanted
 from bot.sheets.reading import read_programme
 from bot.sheets.writing import write_programme, write_programme_csv
 from bot.training.people import Programme, Workout
-from bot.training.plan import PlannedExercise, PlannedSet, RepRange
+from bot.training.plan import PlannedExercise, PlannedSet, RepRange, Tempo
 from bot.training.samples import sample_programme
 from bot.tryout.practice.people import COACH as COACH_PLAYER
 from tests.talks.practice import Practice
@@ -206,3 +206,25 @@ def test_a_lift_never_done_begins_near_what_a_lift_like_it_says(wired: Wired) ->
         assert "ear " in card, card
         loads = [float(word) for word in card.replace(",", " ").split() if word.replace(".", "").isdigit()]
         assert any(35 <= kg <= 60 for kg in loads), card
+
+
+def test_all_that_the_coach_prescribes_is_on_the_card(wired: Wired) -> None:
+    """Tempo, the set's own cue, the exercise's cue, note and link."""
+    prescribed = PlannedSet(RepRange(5, 5), Decimal(2), None, 120, tempo=Tempo(3, 1, None, 0), cue="Narrow grip")
+    exercise = PlannedExercise(
+        "Front squat",
+        (prescribed,),
+        equipment="bar",
+        muscles=("quadriceps",),
+        cue="Elbows high",
+        note="Film the last one",
+        link="https://example.org/front-squat",
+    )
+    with wired.bot(SUNDAY) as bot:
+        sent(bot, sheet(replace(OWN, workouts=(Workout("One", (exercise,)),))))
+        bot.tap(COACH, "Ada…")
+        bot.tap(COACH, "Give it to Ada")
+        bot.until(bot.wall("Europe/Berlin", "2027-01-11 18:01"))
+        card = bot.text(ADA)
+        for words in ("Tempo 3-1-X-0", "Narrow grip", "Elbows high", "Film the last one", "example.org/front-squat"):
+            assert words in card

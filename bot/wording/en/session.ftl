@@ -23,6 +23,9 @@ card-rest = Rest { $minutes ->
     }
     }
 card-effort = { $name }, set { $number }: how many more could you have done? Tap it below if you like.
+card-tempo = Tempo { $tempo } (down, pause, up, pause; X is as fast as you can)
+card-note = { $note }
+card-link = { $link }
 card-cue = <i>{ $cue }</i>
 card-done = { $name }: { $sets }
 card-begun = { $name }: { $done }; next { $number }. { $set }
