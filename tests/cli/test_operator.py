@@ -108,3 +108,26 @@ def test_nobody_is_found(house: House, words: tuple[str, ...]) -> None:
     assert "There is no client" in asked.output
     assert house.there("Bjarne") == ["three"]
     assert house.there("Tamsin") == ["one", "two"]
+
+
+def test_who_left_by_themselves_is_deleted_again_by_the_id_in_the_log(house: House) -> None:
+    """After a restore: no name is needed, since the log has none."""
+    assert house.do("forget", "--id", "two", "--yes").exit_code == 0
+    assert house.there("Tamsin") == ["one"]
+    asked = house.do("forget", "--id", "nobody", "--yes")
+    assert asked.exit_code == 1
+    assert "nobody" in asked.output
+    assert house.do("forget", "--yes").exit_code == 2
+
+
+def test_a_coach_is_deleted_with_all_clients_after_a_question(house: House) -> None:
+    """Who it is and how many clients go is shown before; other practices stay."""
+    assert house.do("coach", "forget", "Nobody", "--yes").exit_code == 1
+    kept = house.do("coach", "forget", "coach wilhelmina", say="n\n")
+    assert "Coach Wilhelmina, joined 2027-02-01, one client, id coach-two" in kept.output
+    assert house.there("Tamsin") == ["one", "two"]
+    gone = house.do("coach", "forget", "coach wilhelmina", say="y\n")
+    assert "Deleted." in gone.output
+    assert house.there("Tamsin") == ["one"]
+    assert house.there("Bjarne") == ["three"]
+    assert house.do("coach", "forget", "coach wilhelmina", "--yes").exit_code == 1
