@@ -23,7 +23,7 @@ Sentence = tuple[int, int]
 
 def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with halves of one report joined."""
-    out = list(masked(marks, _told_again(marks)))
+    out = _listed(masked(marks, _told_again(marks)))
     parts = _sentences(out)
     for one, two in pairwise(parts):
         join = _join(out, one, two)
@@ -36,6 +36,30 @@ def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
             kind = join if place == one[1] else Kind.FILL
             out[place] = replace(out[place], kind=kind, text=kind.value.lower(), tight=False)
     return out
+
+
+def _listed(marks: list[Mark]) -> list[Mark]:
+    """`wall ball 9... 17... 14`: numbers that sentences part, one in each, are a list."""
+    parts = _sentences(marks)
+    run: list[Sentence] = []
+    out = list(marks)
+    for part in [*parts, (len(marks), len(marks))]:
+        said = [m for m in marks[part[0] : part[1]] if m.kind is not Kind.FILL]
+        alone = bool(said) and (_is_load_alone(said) if not run else [m.kind for m in said] == [Kind.NUM])
+        parted = bool(run) and all(m.kind is Kind.STOP for m in marks[run[-1][1] : part[0]])
+        if alone and (parted or not run):
+            run.append(part)
+            continue
+        if len(run) > _FEW:
+            for one, two in pairwise(run):
+                for place in range(one[1], two[0]):
+                    out[place] = replace(out[place], kind=Kind.COMMA if place == one[1] else Kind.FILL, tight=False)
+        run = [part] if bool(said) and _is_load_alone(said) else []
+    return out
+
+
+_FEW = 2
+"""Sentences of one number each: more are a list."""
 
 
 def _sentences(marks: Sequence[Mark]) -> list[Sentence]:

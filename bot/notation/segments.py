@@ -41,13 +41,19 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
             if counted and name is None and not any(m.kind in NUMBERS for m in marks[:part_start]):
                 name, part_start, trailing = mark, 0, False
                 continue
-            if (led or _is_inside(piece, place)) and any(m.kind in NUMBERS for m in marks[part_start:]):
+            if name is None and _is_bare_list(marks[:part_start]):
+                inside = _is_inside(piece, place) or _is_load_behind(piece, place)
+                part_start = 0 if inside else part_start
+            inside = led or _is_between(piece, place, marks[part_start:])
+            if inside and any(m.kind in NUMBERS for m in marks[part_start:]):
+                marks = _without_on(marks)
                 if part_start and any(m.kind in NUMBERS for m in marks[:part_start]):
                     segments.append(Segment(name, tuple(marks[:part_start])))
                 marks, name, part_start, trailing, led = marks[part_start:], mark, 0, False, True
                 continue
             numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
-            if numbers_here and not _numbers_in_part(piece, place + 1) and (name is None or part_start > 0):
+            follows = not _numbers_in_part(piece, place + 1) or _is_entry_on(marks[part_start:])
+            if numbers_here and follows and (name is None or part_start > 0):
                 if name is not None:
                     segments.append(Segment(name, tuple(marks[:part_start])))
                     marks = marks[part_start:]
@@ -84,6 +90,67 @@ def _is_its_load(before: Segment, marks: Sequence[Mark]) -> bool:
         return False
     alone = sum(m.kind is Kind.NUM for m in before.marks) == 1 and not any(m.kind in _LOADS for m in before.marks)
     return alone and said[loads[0] + 1].kind in _LOADS
+
+
+def _is_between(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:
+    """Whether a name stands inside its set: `5 on bench at 60`, `115 on press got 3 and 2`, `3,2 press 115lb`."""
+    if _is_inside(piece, place):
+        return True
+    numbers = [m for m in before if m.kind in NUMBERS]
+    rest = _own(piece, place)
+    if any(m.kind in (Kind.X, Kind.AT) for m in rest):
+        return False
+    last = next((m for m in reversed(before) if m.kind is not Kind.FILL), None)
+    led = last is not None and last.text.split()[:1] in (["on"], ["for"])
+    bare = not any(m.kind in (Kind.X, Kind.FOR) for m in before)
+    if len(numbers) == 1 and led and bare and any(m.kind is Kind.NUM for m in rest):
+        return True
+    return bool(numbers) and _is_bare_list(before) and _is_load_behind(piece, place)
+
+
+def _own(piece: Sequence[Mark], place: int) -> Sequence[Mark]:
+    """What follows a name up to the end of its sentence, or to the part of the next name."""
+    end = place + 1
+    while end < len(piece) and piece[end].kind not in (*_STOPS, Kind.NAME):
+        end += 1
+    if end < len(piece) and piece[end].kind is Kind.NAME:
+        edges = [i for i in range(place + 1, end) if piece[i].kind in EDGES]
+        end = edges[-1] if edges else place + 1
+    return piece[place + 1 : end]
+
+
+def _is_entry_on(marks: Sequence[Mark]) -> bool:
+    """`60x5 on` before a name: a whole set of it."""
+    said = [m for m in marks if m.kind is not Kind.FILL]
+    return bool(said) and said[-1].kind is Kind.AT and said[-1].text == "on" and any(m.kind is Kind.X for m in said)
+
+
+def _without_on(marks: list[Mark]) -> list[Mark]:
+    """The marks before a name inside its set, without the word that leads to it: `115 on`."""
+    last = next((i for i in range(len(marks) - 1, -1, -1) if marks[i].kind is not Kind.FILL), None)
+    led = last is not None and marks[last].kind in (Kind.AT, Kind.WITH, Kind.FOR) and marks[last].text != "@"
+    return [m for i, m in enumerate(marks) if i != last] if led else marks
+
+
+_STOPS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
+
+
+def _is_bare_list(marks: Sequence[Mark]) -> bool:
+    """Whether marks are numbers and what parts them: `10 and 12`."""
+    plain = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.FILL, Kind.SLASH, Kind.REPS, Kind.AT, Kind.WITH, Kind.FOR)
+    led = [m for m in marks if m.kind in (Kind.AT, Kind.WITH, Kind.FOR) and m.text not in ("on", "on the", "for")]
+    return any(m.kind is Kind.NUM for m in marks) and all(m.kind in plain for m in marks) and not led
+
+
+def _is_load_behind(piece: Sequence[Mark], place: int) -> bool:
+    """Whether a load with its unit and nothing else follows a name: `3,2 push press 115lb`."""
+    rest = [m.kind for m in piece[place + 1 : place + 5] if m.kind is not Kind.FILL]
+    return rest[:2] in ([Kind.NUM, Kind.KG], [Kind.NUM, Kind.LB]) and rest[2:3] in (
+        [],
+        [Kind.STOP],
+        [Kind.LINE],
+        [Kind.COMMA],
+    )
 
 
 def _is_inside(piece: Sequence[Mark], place: int) -> bool:

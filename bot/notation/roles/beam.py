@@ -70,7 +70,7 @@ class Roles(Numbers):
             made = self._alone(made)
         if made.expect is not None:
             met = made.index - made.expect_from == made.expect
-            made.cost += 3.0 if not met else -1.0 if made.expect > 1 else 0.0
+            made.cost += 3.0 if not met else -1.8 if made.expect > 1 else 0.0
         if made.all_sets and not made.spread and len(made.sets) == 1 and made.sets[0].from_plan:
             made.spread = -1
         if made.spread and len(made.sets) == 1 and made.sets[0].count == 1:

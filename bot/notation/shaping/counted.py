@@ -18,7 +18,10 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
     """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        if _is_of_how_many(marks, place) or _is_but(marks, place):
+        if _is_of_how_many(marks, place) or _is_but(marks, place) or _is_all_at(marks, place):
+            continue
+        if mark.kind is Kind.AT and place and _is_all_at(marks, place - 1):
+            out.append(replace(mark, kind=Kind.WITH))
             continue
         if mark.kind is Kind.MINUTES and [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]:
             whole = out.pop().value if out and out[-1].kind is Kind.NUM else None
@@ -74,6 +77,16 @@ def _is_but(marks: Sequence[Mark], place: int) -> bool:
     return any(m.kind is Kind.NUM and kind_at(rest, i + 1) is Kind.REPS for i, m in enumerate(rest)) or any(
         m.text in ("only", "but", "though") and kind_at(rest, i + 1) is Kind.NUM for i, m in enumerate(rest)
     )
+
+
+def _is_all_at(marks: Sequence[Mark], place: int) -> bool:
+    """The `both` of `12 and 11, both at 60`: one load for all that was told."""
+    load = mark_at(marks, place + 2)
+    said = marks[place].kind in (Kind.ALL, Kind.EACH) and marks[place].text.split()[0] in ("both", "all")
+    led = any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+    unit = kind_at(marks, place + 3) in (Kind.KG, Kind.LB)
+    heavy = load is not None and load.kind is Kind.NUM and load.value is not None and (load.value > 10 or unit)
+    return said and led and heavy
 
 
 def _is_two(marks: Sequence[Mark], place: int) -> bool:
