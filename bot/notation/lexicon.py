@@ -183,7 +183,8 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
-        "in the tank; left in the tank; reps in reserve; rep in reserve; in reserve; reps left; rep left; left in me; "
+        "in the bank; in the locker; in store; still in me; in the tank; left in the tank; reps in reserve; rep in "
+        "reserve; in reserve; reps left; rep left; left in me; "
         "more in me; more in the tank; more left; left over; to spare; spare; more reps in me; in hand; reps in hand; "
         "rep in hand; from failure; off failure; shy of failure; away from failure; short of failure; reps from "
         "failure; rep from failure; reps shy of failure; rep shy of failure; reps short of failure; rep short of "

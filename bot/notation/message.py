@@ -19,6 +19,7 @@ from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
+from bot.notation.overlooked import overlooked
 from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
@@ -86,6 +87,7 @@ class Reader:
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
+        said = marks
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
@@ -108,6 +110,7 @@ class Reader:
                 rate_each(draft, each, piece)
         if draft.reports and not draft.is_decided:
             unread = unread or unaccounted(told, record.told) or goes_beyond(told, record)
+            unread = unread or overlooked(said, record.told, record)
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))
         return marks

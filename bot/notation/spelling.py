@@ -28,7 +28,8 @@ _OTHER = frozenset(
         "fainted headache swollen cramp cramped cramping calf thigh groin hamstring quad glute bicep tricep",
         "january february march april may june july august september october november december tonight upstairs",
         "downstairs half quarter past slipped shipped shipping snipping planted filed failing falling sounds",
-        "tipped tripped stripped dripped gripped flipped swapped invented grabbed",
+        "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth",
+        "fifteenth twentieth tipped tripped stripped dripped gripped flipped swapped invented grabbed",
     )
 )
 """Known words that no table of ours needs to hold."""

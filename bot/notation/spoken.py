@@ -26,6 +26,7 @@ MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth"
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
 _AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"))
+_POINTING = frozenset(words("first second third fourth fifth last next final other this that"))
 _ORDINALS = frozenset(words("first second third fourth fifth last next"))
 NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
 
@@ -102,6 +103,13 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
     return value, parts
 
 
+def _is_fraction(read: _Reader) -> bool:
+    """`seventy two fifty for eight`: 72.50, where its repetitions or its unit follow."""
+    halves = read.peek() == "fifty" and read.peek(1) in _AFTER_LOAD
+    quarters = read.peek() in ("twenty", "seventy") and read.peek(1) == "five" and read.peek(2) in _AFTER_LOAD
+    return halves or quarters
+
+
 def _are_digits(read: _Reader) -> bool:
     """`one five five for five`: a load digit by digit, where its unit or its repetitions follow."""
     digits = all(UNITS.get(read.peek(n), Decimal(10)) <= 9 for n in (0, 1))
@@ -113,7 +121,7 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
 
     `parts` holds the two numbers that one may be instead: `sixty five` is also 60 and 5.
     """
-    if marks[at].kind is not Kind.WORD:
+    if marks[at].kind is not Kind.WORD or _is_pronoun(marks, at):
         return None
     words = []
     for mark in marks[at : at + 9]:
@@ -126,7 +134,7 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
-    labelled = at > 1 and marks[at - 1].text == "set" and marks[at - 2].text not in _ORDINALS
+    labelled = at > 0 and marks[at - 1].text == "set" and (at == 1 or marks[at - 2].text not in _ORDINALS)
     read.after_for = labelled or (at > 0 and marks[at - 1].text in ("for", "x", "by", "of"))
     whole = _whole(read)
     if whole is None:
@@ -138,6 +146,9 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     elif read.peek() == "and" and read.peek(1) == "a" and read.peek(2) == "quarter":
         read.at += 3
         value, parts = value + Decimal("0.25"), ()
+    elif parts and len(parts) == 2 and _is_fraction(read):
+        value, parts = value + (TENS[read.take()] + UNITS.get(read.peek(), Decimal(0))) / 100, ()
+        read.at += read.peek() == "five"
     elif read.peek() == "point":
         decimals = _decimals(read)
         if decimals is not None:
@@ -152,6 +163,12 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
         last = marks[at + used - 1]
     text = " ".join(mark.text for mark in marks[at : at + used])
     return replace(marks[at], kind=Kind.NUM, text=text, end=last.end, value=value, parts=parts), at + used
+
+
+def _is_pronoun(marks: list[Mark], at: int) -> bool:
+    """The `one` of `second one nine`, `the last one ten`: it stands for a set."""
+    before = marks[at - 1].text if at else ""
+    return marks[at].text == "one" and before in _POINTING
 
 
 def _decimals(read: _Reader) -> Decimal | None:

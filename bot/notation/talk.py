@@ -152,7 +152,7 @@ _TIED = frozenset(
 )  # fmt: skip
 """Kinds which beside a number make it a set's."""
 _COMING = frozenset(words("up down went moved bumped jumped dropped increased got arrive arrived came reached made"))
-_DONE = frozenset(words("got did managed"))
+_DONE = frozenset(words("got did managed reached made hit"))
 _LAST_HOUR = 24
 """`gym at 7` is a time of day; a greater number after `at` is none."""
 _TALKY = frozenset(

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.corrections.told_new import tells_new
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.shaping import shape_marks
@@ -28,6 +29,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return True
     names = [m for m in marks if m.kind is Kind.NAME and m.names]
     if names and all(record.last(p) is None for m in names for p in m.names):
+        return False
+    if tells_new(piece, record):
         return False
     if _relabels(marks, record, under) or _is_of_last(piece, marks) or _is_of_one_side(piece, record):
         return True

@@ -97,6 +97,8 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     if not words or words[-1] not in (*_UNTIL, "at"):
         return None
     is_until = words[-1] in _UNTIL
+    if words[-1] == "by" and place and marks[place - 1].kind is Kind.NUM:
+        return None
     before = [w for m in marks[max(0, place - 3) : place] for w in words_of(m)][-4:]
     is_at = words[-1] == "at" and bool(set(before) & _LEAVING)
     if not (is_until or is_at):

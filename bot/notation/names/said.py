@@ -76,7 +76,7 @@ def _is_trade(word: str) -> bool:
 def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
     """Each said word of the trade, or `None` for other talk (and the word that was joined to the one before)."""
     out: list[Word | None] = []
-    for place, raw in enumerate(words):
+    for place, raw in enumerate([_meant(words, i, index) for i in range(len(words))]):
         single = singular(raw)
         before = out[-1] if out else None
         if before is not None and before.text + single in JOINED and before.last == place - 1:
@@ -95,6 +95,33 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         else:
             out.append(_guess(raw, single, place, index))
     return out
+
+
+HEARD = {
+    "squad": "squat", "squads": "squat", "rose": "row", "roes": "row", "roles": "row", "pool": "pull", "pools": "pull",
+    "bull": "pull", "bulls": "pull", "girl": "curl", "girls": "curl", "pearls": "curl", "coral": "curl",
+    "lounge": "lunge", "lounges": "lunge", "race": "raise", "races": "raise", "rays": "raise", "rises": "raise",
+    "cough": "calf", "carve": "calf", "carves": "calf", "cavs": "calf", "trust": "thrust", "trusts": "thrust",
+    "school": "skull", "scull": "skull", "crashers": "crusher", "crashes": "crusher", "prayer": "press",
+    "hacks": "hack", "bent": "bench", "branch": "bench", "planck": "plank", "blank": "plank", "tips": "dip",
+    "flight": "fly", "flights": "fly", "flice": "fly", "real": "rear", "rare": "rear", "dell": "delt", "delts": "delt",
+    "lat's": "lat", "let": "lat", "lap": "lat", "shrubs": "shrug", "trap's": "trap", "suits": "suitcase",
+}  # fmt: skip
+"""What dictation hears where an exercise is named; taken so beside another word of the session's names."""
+
+
+def _meant(said: Sequence[str], place: int, index: Index) -> str:
+    """A word that dictation took for another, beside a word of the same session's names: what was meant."""
+    meant = HEARD.get(said[place])
+    if meant is None:
+        return said[place]
+    before = singular(said[place - 1]) if place else ""
+    after = singular(said[place + 1]) if place + 1 < len(said) else ""
+    joined = {before + meant, meant + after} - {meant}
+    if joined & index.words:
+        return meant
+    ways = [x for w in (before, after) if w for way in expanded(w) for x in way]
+    return meant if meant in index.words and any(w in index.words for w in ways) else said[place]
 
 
 def _guess(raw: str, single: str, place: int, index: Index) -> Word | None:

@@ -5,10 +5,10 @@
 
 from collections.abc import Sequence
 
-from bot.notation.order.figures import counts_by_name, numbered, with_decimals
+from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.meanings import by_neighbours
-from bot.notation.order.placing import another, labels_first, likes, mentions
+from bot.notation.order.placing import another, failed_last, labels_first, likes, mentions, numbered_all, the_others
 from bot.notation.order.units import fields
 from bot.notation.tokens import Mark
 
@@ -17,6 +17,6 @@ __all__ = ["ordered"]
 
 def ordered(marks: Sequence[Mark]) -> list[Mark]:
     """The marks in that order."""
-    said = counts_by_name(likes(with_decimals(numbered(mentions(list(marks))))))
-    said = heading_loads(before_names(fields(another(labels_first(said)))))
+    said = counts_by_name(likes(with_decimals(with_hundreds(numbered(mentions(list(marks)))))))
+    said = heading_loads(before_names(fields(another(failed_last(labels_first(the_others(numbered_all(said))))))))
     return [by_neighbours(said, place) for place in range(len(said))]

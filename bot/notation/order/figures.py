@@ -53,6 +53,34 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def with_hundreds(marks: list[Mark]) -> list[Mark]:
+    """`1 hundred`, `hundred and 5`: one number, said with digits in it."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        value, end = _hundreds(marks, at)
+        if value is None:
+            out.append(marks[at])
+            at += 1
+            continue
+        out.append(replace(marks[at], value=value, parts=(), end=marks[end - 1].end))
+        at = end
+    return out
+
+
+def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
+    """The number of hundreds from a mark on and where it ends; `None` where none is said."""
+    first, second, third = ((*marks[at : at + 3], None, None, None))[:3]
+    if first is None or second is None or first.kind is not Kind.NUM or first.value is None:
+        return None, at
+    if first.text.isdigit() and first.value < 10 and second.value is not None and second.text.startswith("hundred"):
+        return first.value * 100 + second.value - 100, at + 2
+    joined = first.text.endswith("hundred") and second.kind is Kind.AND
+    if joined and third is not None and third.text.isdigit() and third.value is not None and third.value < 100:
+        return first.value + third.value, at + 3
+    return None, at
+
+
 def counts_by_name(marks: list[Mark]) -> list[Mark]:
     """`315 triple`: a load, and repetitions by their name."""
     out: list[Mark] = []

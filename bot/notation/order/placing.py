@@ -1,12 +1,14 @@
 """Words that say which set, or how many alike, put where their numbers are; words of when, put aside."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
+_COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3}
 _WHEN = frozenset(words("since after before until till during between"))
 
 
@@ -35,6 +37,46 @@ def likes(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def numbered_all(marks: list[Mark]) -> list[Mark]:
+    """`one two three all with 45`: the numbers of the sets that are all alike."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ALL:
+            continue
+        at, expected = place - 1, Decimal(0)
+        while at >= 0 and marks[at].kind in (Kind.NUM, Kind.COMMA, Kind.AND):
+            value = marks[at].value
+            if marks[at].kind is Kind.NUM and (value is None or (expected and value != expected - 1)):
+                break
+            expected = value if value is not None else expected
+            at -= 1
+        count = sum(m.kind is Kind.NUM for m in marks[at + 1 : place])
+        led = expected == 1 or (at >= 0 and expected == 2 and marks[at].text == "one")
+        if led and count > 1 - (expected == 2):
+            out[at + 1 : place] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[at + 1 : place]]
+    return out
+
+
+def the_others(marks: list[Mark]) -> list[Mark]:
+    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
+    out: list[Mark] = []
+    skips = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in marks)
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH):
+            at += 1
+        if mark.kind is not Kind.THEREST or skips or kind_at(marks, at) is not Kind.NUM:
+            out.append(mark)
+            continue
+        count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)
+        if count is None:
+            out.append(replace(mark, kind=Kind.ALL))
+            continue
+        out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
+        out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end))
+    return out
+
+
 def labels_first(marks: list[Mark]) -> list[Mark]:
     """`24 for the first three rounds of fifteen`: the first three, at 24."""
     out = list(marks)
@@ -48,6 +90,16 @@ def labels_first(marks: list[Mark]) -> list[Mark]:
             Kind.NUM,
         ]:
             out.insert(at - 1, out.pop(place))
+    return out
+
+
+def failed_last(marks: list[Mark]) -> list[Mark]:
+    """`tenth rep failed`: failed the tenth."""
+    out = list(marks)
+    for place in range(len(out) - 2):
+        failed = out[place + 2].kind in (Kind.EMPTY, Kind.FAILED) and "fail" in out[place + 2].text
+        if out[place].kind is Kind.ORD and out[place + 1].kind is Kind.REPS and failed:
+            out[place : place + 3] = [replace(out[place + 2], kind=Kind.FAILED), *out[place : place + 2]]
     return out
 
 

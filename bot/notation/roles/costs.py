@@ -92,7 +92,7 @@ class Costs:
             return 0.0
         load = None if state.fresh else self.context.planned_load(number)
         if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
-            return 1.6
+            return 2.4
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)
         linked = "L" in state.chain

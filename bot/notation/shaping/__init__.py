@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from bot.notation.kinds import Kind
 from bot.notation.shaping.bands import bands
 from bot.notation.shaping.counted import counted, counts_in_words, either, in_both_hands
-from bot.notation.shaping.efforts import efforts, ranges
+from bot.notation.shaping.efforts import efforts, left_before, ranges
 from bot.notation.shaping.labels import labels, number_lines
 from bot.notation.shaping.letters import letters
 from bot.notation.shaping.links import links, signs
@@ -26,7 +26,7 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     shaped = warmed(letters(bands(shaped), two_sided))
     shaped = ranges(in_both_hands(shaped, two_sided))
     shaped = labels(shaped)
-    shaped = efforts(shaped)
+    shaped = efforts(shaped if two_sided else left_before(shaped))
     shaped = sides(shaped, two_sided)
     shaped = dropped(shaped)
     shaped = counted(either(shaped))

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.kinds import Kind
-from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.spoken import NUMBER_WORDS, TENS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -25,6 +25,9 @@ _ORDINALS = {
     for heard in words(all_heard)
 }
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
+_COMMAS = ("comma", "komma", "coma", "dot")
+_TENTHS = ("five", "5", "25", "75", "2.5")
+_AFTER_LOAD = frozenset(words("for x by kg kilo kilos kgs times lb lbs pounds with"))
 _OPENS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
 
 
@@ -47,6 +50,9 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "then"
     if before is None:
         return mark.text
+    halved = [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]
+    if mark.text in ("to", "too") and halved and before.text in TENS:
+        return "two"
     if before.text == "set" and numbered and (mark.text in _COUNTS or _is_second(marks, place)):
         return _COUNTS.get(mark.text, "two")
     between = numbered and _is_number(before)
@@ -54,6 +60,9 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "for" if after.kind is Kind.NUM else mark.text
     if between and mark.text == "into":
         return "x"
+    if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
+        then = marks[place + 2].text if place + 2 < len(marks) else ""
+        return "point" if then in _AFTER_LOAD else mark.text
     counted = after is not None and after.text in _COUNTED
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]

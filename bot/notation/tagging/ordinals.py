@@ -4,9 +4,12 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.kinds import Kind
+from bot.notation.spoken import NUMBER_WORDS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
+_TELLING = frozenset(words("was were is only got just same")) | NUMBER_WORDS
+"""What follows the `second` that is a set's, not of time: `10 second was 9`."""
 ORDINALS = {
     word: place
     for place, word in enumerate(
@@ -32,6 +35,7 @@ def ordinal_at(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, in
         follows = at + 1 < len(marks) and (
             marks[at + 1].kind in (Kind.NUM, Kind.COLON) or marks[at + 1].text in ("set", "one", "round")
         )
+        follows = follows or (at + 1 < len(marks) and marks[at + 1].text in _TELLING)
         if mark.text == "second" and before and before[-1].kind is Kind.NUM and not follows:
             return None
         return replace(mark, kind=Kind.ORD, value=Decimal(ORDINALS[mark.text])), at + 1

@@ -1,0 +1,38 @@
+"""What sounds like a correction and tells of a set to come: `set 2 was nine` where set 2 is open, `the next was 9`."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.shaping import shape_marks
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_CORRECTING = frozenset((Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.WROTE, Kind.SCRAP))
+_COMING = frozenset(words("next other others rest remaining another"))
+_NOW = (["this", "time"], ["this", "one"])
+
+
+def tells_new(piece: Sequence[Mark], record: Record) -> bool:
+    """Whether `was` tells of a set that is not stored, rather than of one that is."""
+    if any(m.kind in _CORRECTING for m in piece) or not any(m.kind is Kind.WAS for m in piece):
+        return False
+    said = [w for m in piece for w in m.text.split()]
+    cue = next(i for i, m in enumerate(piece) if m.kind is Kind.WAS)
+    if {w for m in piece[:cue] for w in m.text.split()} & _COMING:
+        return True
+    if any(said[i : i + 2] in _NOW for i in range(len(said))):
+        return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
+    return _is_open(piece, record)
+
+
+def _is_open(piece: Sequence[Mark], record: Record) -> bool:
+    """Whether all sets that the piece numbers are still open, the next one first."""
+    last = record.last(record.last_exercise)
+    place = None if last is None else record.place_of(last.exercise)
+    if last is None or place is None or any(m.kind is Kind.NAME for m in piece):
+        return False
+    shaped = shape_marks([m for m in piece if m.text != "of"], True)
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    opens = record.context(place).open_sets
+    return bool(labels) and labels == list(opens[: len(labels)])

@@ -1,0 +1,126 @@
+"""What a message says beside sets that are kept and no kept set shows: then a better reading may have been missed.
+
+Every effort, ordinal, label, repeat and side of a report must be used by the reading that is kept; and a bare number far
+under the plan that nothing explains may be the number of a set, of sets, or of something else. Either is asked about.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from bot.notation.answer import Source, Span
+from bot.notation.clauses import EDGES
+from bot.notation.context import Context
+from bot.notation.grounds import Told
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+from bot.training.report import Stage
+
+_RATED = (Kind.RPEPOST, Kind.RIRPOST, Kind.TANK)
+_RATES = (Kind.RPE, Kind.RIR)
+_OF_REPS = (Kind.REPS, Kind.LASTREP)
+_NAMES_SET = (Kind.SET, Kind.WORKSET, Kind.LASTSET)
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+_EXPLAINED = frozenset(
+    words("only just got did managed made hit stopped failed quit bailed barely got dropped died gave out at reps")
+)
+"""Words before a number of repetitions that is far under the plan."""
+
+
+def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
+    """The first such mark; `None` where all that is said is used."""
+    spans = list(_used(told))
+    numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.NUM and _is_rating(marks, place) and not _is_within(mark, spans):
+            return mark
+        number = _set_named(marks, place)
+        if number is not None and number not in numbers:
+            return mark
+        if mark.kind is Kind.SAME and not _is_within(mark, spans) and _stands_alone(marks, place):
+            return mark
+    return next(_unlikely(marks, told, record), None)
+
+
+def _used(told: Sequence[Told]) -> Iterator[Span]:
+    """Where the words of the kept sets' values stand."""
+    for one in told:
+        grounds = one.grounds
+        for ground in (grounds.number, grounds.stage, grounds.load, grounds.unit, grounds.reps, grounds.effort,
+                       grounds.side, grounds.sets):  # fmt: skip
+            if ground is not None and ground.at is not None and ground.source is not Source.PLAN:
+                yield ground.at
+
+
+def _is_within(mark: Mark, spans: Sequence[Span]) -> bool:
+    return any(start < mark.end and mark.start < end for start, end in spans)
+
+
+def _is_rating(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number is that of an effort: `rir 0`, `2 in the tank`."""
+    before = marks[place - 1].kind if place else None
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    return before in _RATES or after in _RATED
+
+
+def _set_named(marks: Sequence[Mark], place: int) -> int | None:
+    """The set that a mark names beside a number of its part: the 3 of `third i had to stop at 3`."""
+    mark = marks[place]
+    before = marks[place - 1] if place else None
+    if mark.kind is not Kind.ORD or mark.value is None or (before is not None and before.kind is Kind.FAILED):
+        return None
+    following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
+    if following and following[0].kind in _OF_REPS:
+        return None
+    named = bool(following) and following[0].kind in (*_NAMES_SET, Kind.NUM, Kind.WAS, Kind.COLON)
+    part = []
+    for m in following:
+        if m.kind in EDGES:
+            break
+        part.append(m)
+    if not any(m.kind is Kind.NUM for m in part) or not named:
+        return None
+    return int(mark.value)
+
+
+def _stands_alone(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `same` is all of its part."""
+    before = next((m.kind for m in reversed(marks[:place]) if m.kind is not Kind.FILL), None)
+    after = next((m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
+    return (before is None or before in EDGES) and (after is None or after in EDGES)
+
+
+def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Iterator[Mark]:
+    """Bare numbers kept as repetitions though they are at most half of what is planned and nothing explains it."""
+    highest: int | None = None
+    for one in told:
+        place = record.place_of(one.row.exercise)
+        if place is None or one.row.stage is not Stage.WORK:
+            continue
+        mark = _bare(marks, one)
+        context = record.context(place)
+        if mark is not None and _is_low(one, context) and not (highest is not None and one.row.reps * 3 > highest):
+            yield mark
+        highest = one.row.reps
+
+
+def _is_low(one: Told, context: Context) -> bool:
+    return one.row.reps * 2 <= context.range_of(one.row.set).low
+
+
+def _bare(marks: Sequence[Mark], one: Told) -> Mark | None:
+    """The mark of a set's repetitions, where they stand without a load, a link, or a word that says what they are."""
+    at = one.grounds.reps.at
+    if one.grounds.reps.source is not Source.SAID or at is None:
+        return None
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.NUM and m.start < at[1] and at[0] < m.end), None)
+    if place is None:
+        return None
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    said = {w for m in marks[max(0, place - 3) : place] for w in m.text.split()}
+    load = one.grounds.load
+    linked = load.source is Source.SAID and load.at is not None and load.at[1] <= at[0]
+    if linked and any(m.kind in _LINKS for m in marks[max(0, place - 1) : place]):
+        return None
+    counted = after in (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.EACH, Kind.LEFT, Kind.RIGHT)
+    return None if counted or said & _EXPLAINED else marks[place]
