@@ -11,7 +11,8 @@ MONDAY_EVENING = "2027-01-11 18:05"
 TUESDAY_NOON = "2027-01-12 12:00"
 COMMANDS = (
     "/start", "/today", "/log", "/week", "/undo", "/pain", "/settings", "/help", "/privacy", "/cancel",
-    "/developer_info", "/invite", "/inbox", "/clients", "/digest", "/programme", "/plan", "/nonsense",
+    "/developer_info", "/invite", "/inbox", "/clients", "/digest", "/programme", "/plan",
+    "/export", "/delete_me", "/nonsense",
 )  # fmt: skip
 
 
