@@ -21,8 +21,8 @@ def card(at: UnderWay, *, fresh: bool = False, load: Load | None = None, urgency
     session = at.session
     exercise = None if session.ended else session.current
     live = at.live(exercise) if exercise else None
-    chosen = () if live is None or load is None else (BLANK, line("card-load", load=load_line(live, load)))
-    lines = (*_head(at), *_body(at, live), *chosen)
+    chosen = [] if live is None or load is None else [BLANK, line("card-load", load=load_line(live, load))]
+    lines = (*_head(at), *_without_doubled_blanks([*_body(at, live), *chosen]))
     stopped = session.ended is not None or at.client.profile.standing is Standing.PAUSED
     rows: Rows = () if stopped else card_rows(at, live, load)
     return Say(at.client.profile.chat, lines, rows, slot=card_slot(session.id), fresh=fresh, urgency=urgency)

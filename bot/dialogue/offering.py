@@ -72,7 +72,7 @@ def _sets_line(planned: PlannedExercise) -> Line:
 def _each(planned: PlannedExercise, first: PlannedSet) -> Line:
     reps = count_line(planned, first.reps)
     is_loaded = first.load is not None and first.load.thousandths != 0
-    return line("set-at", count=reps, load=load_line(planned, first.load)) if is_loaded and first.load else reps
+    return line("planned-load", count=reps, load=load_line(planned, first.load)) if is_loaded and first.load else reps
 
 
 def _begin(swap: Swap) -> Line:

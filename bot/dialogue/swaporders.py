@@ -87,12 +87,13 @@ def _page(desk: Desk, coach: CoachDesk, about: ClientDesk, exercise: PlannedExer
 
 
 def _asked(desk: Desk, about: ClientDesk, exercise: PlannedExercise, wanted: tuple[str, ...] = ()) -> SwapAsked:
-    """Beside the others of every workout that has it: what takes its place stands in none of them."""
+    """What may take the place of the programme's own, beside the others of every workout that has it."""
     day = local_day(desk.now, about.profile.zone)
     workouts = about.programme.workouts if about.programme else ()
     planned = [ordered(w, replace(about.orders, light=()), day=day).exercises for w in workouts]
     beside = tuple(e for exercises in planned if exercise.name in {x.name for x in exercises} for e in exercises)
-    return asked_for(about, exercise, beside or exercises_of(about, desk), day, wanted=wanted)
+    own = next((e for w in workouts for e in w.exercises if e.name == original_of(about, exercise)), exercise)
+    return asked_for(about, own, beside or exercises_of(about, desk), day, wanted=wanted)
 
 
 def _standing(swap: Swap) -> PlannedExercise:

@@ -115,4 +115,5 @@ def _needs(exercise: PlannedExercise) -> tuple[Equipment, ...]:
 def _plain(text: str) -> str:
     """Lower case, straight apostrophes, single spaces; `cant` and `dont` as they are meant."""
     words = " ".join(text.casefold().replace("’", "'").split())
+    words = re.sub(r"\b\d{1,2} ?(?:/|out of) ?10\b", "", words)  # how bad it hurts is no report
     return re.sub(r"\b(can|don|isn|aren|haven|couldn)t\b", r"\1't", words)

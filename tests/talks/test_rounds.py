@@ -15,6 +15,7 @@ from bot.dialogue.underway import UnderWay
 from bot.training.assemble import fresh_state, strength_after
 from bot.training.facts import (
     EffortRated,
+    PlanChanged,
     Reported,
     ReportTakenBack,
     SessionEnded,
@@ -22,7 +23,7 @@ from bot.training.facts import (
     SessionPlanned,
     SessionReopened,
 )
-from bot.training.session import Session, with_report, without_report
+from bot.training.session import Session, with_plan, with_report, without_report
 from bot.training.strength import State
 from bot.wording.render import render_say
 from storage import strengths
@@ -36,7 +37,9 @@ MONDAY = "2027-01-11 18:05"
 TYPED = (
     "60x5 2 left", "50x9", "50: 9 8", "same", "bench 18x10", "row 40x10 1 left", "plank 45",
     "leg curl 35x12 drop 25x9", "pushdown 25x12", "skip row", "62.5x4", "squat 60x6, 50x9, 50x9", "that's me done",
-    "600x5", "yesterday: squat 60x5", "yesterday bench 18x9", "thanks!", "set 2 was 52.5x8", "/undo", "/today",
+    "no cable today", "swap rows", "only got 20 min", "8 min", "dumbbell row 20x10", "goblet squat 20x8 2 left",
+    "warm-up squat 40x5", "600x5", "yesterday: squat 60x5", "yesterday bench 18x9", "thanks!", "set 2 was 52.5x8",
+    "/undo", "/today",
 )  # fmt: skip
 LEFT_OUT = ("hurt", "start", "did", "skipday", "move", "withdraw", "ask", "step", "tocoach")
 """Buttons of other talks: this one is about the session."""
@@ -85,6 +88,8 @@ def _folded(bot: Wireless, client: str) -> list[Session]:
         match recorded.fact:
             case SessionPlanned(session, of, day, workout, plan, token):
                 found[session] = Session(session, of, day, workout, plan, token)
+            case PlanChanged() as changed:
+                found[changed.session] = with_plan(found[changed.session], changed)
             case Reported() as report:
                 found[report.session] = with_report(found[report.session], report)
             case ReportTakenBack() as taken:

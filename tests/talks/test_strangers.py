@@ -4,7 +4,10 @@ from dataclasses import dataclass
 
 import pytest
 
+from bot.dialogue.buttons import check_of
+from bot.dialogue.offering import show_choice
 from bot.dialogue.router import CLIENT_TAPS, COACH_TAPS
+from bot.training.catalogue import catalogue
 from tests.talks.wireless import ADA, BO, COACH, DANA, EVE, NAMES, OTHER_COACH, STRANGER, Wired, Wireless
 
 MONDAY_EVENING = "2027-01-11 18:05"
@@ -23,6 +26,9 @@ def busy(bot: Wireless) -> None:
     bot.say(ADA, "should I use a belt?")
     bot.say(ADA, "600x5")
     bot.say(ADA, "hello hello")
+    bot.say(ADA, "dumbbell row 20x8")
+    bot.say(ADA, "no cable today")
+    bot.say(ADA, "only got 20 min")
     bot.say(BO, "/settings")
     bot.tap(BO, "Take my consent back")
     bot.say(COACH, "for whom is this")
@@ -81,7 +87,13 @@ def test_a_button_of_somebody_else_is_like_one_that_never_was(wired: Wired, owne
         bot.no_turn_failed()
 
 
-SESSION_OPS = ("set", "drop", "mini", "left", "rest", "skip", "load", "undo", "end", "felt", "did", "move", "skipday")
+SESSION_OPS = (
+    "set", "drop", "mini", "left", "rest", "skip", "load", "undo", "end", "felt", "did", "move", "skipday",
+    "other", "swapin", "askswap", "instead", "time", "cut", "back",
+)  # fmt: skip
+FIRST = f"0.{check_of('Back squat')}"
+ROW = show_choice(next(e for e in catalogue().exercises if e.name == "Machine row"))
+"""Arguments that name an exercise of the session, changed by then, and one of the catalogue."""
 OWN_LISTS = (
     "c.ask",
     "c.set",
@@ -115,6 +127,9 @@ def test_every_operation_about_somebodys_things_asks_whose_they_are(wired: Wired
             "felt": "7",
             "score": "7",
             "c.pick": "100000",
+            "cut": "20",
+            "back": "1",
+            **dict.fromkeys(("other", "swapin", "askswap", "c.other", "c.swapin", "c.unswap"), f"{FIRST}:{ROW}"),
             "c.handled": "s1",
             "c.light": "2027-01-11:1",
             "c.auto": "1:5",
