@@ -1,6 +1,8 @@
 """The record can't be edited, neither by us nor by hand; and the sessions follow it."""
 
+from dataclasses import replace
 from datetime import date, timedelta
+from decimal import Decimal
 
 import pytest
 import sqlalchemy as sa
@@ -18,6 +20,7 @@ from bot.training.facts import (
     PainFollowedUp,
     PainReported,
     PainScored,
+    PlanChanged,
     ProgrammeAssigned,
     QuestionAnswered,
     QuestionAsked,
@@ -30,8 +33,9 @@ from bot.training.facts import (
 )
 from bot.training.pain import PainSaid
 from bot.training.people import Programme
+from bot.training.replanned import AsBefore, Shorter, Trade, Trading
 from bot.training.report import Performed, Stage
-from bot.training.session import Session, with_report, without_report
+from bot.training.session import Change, Session, with_report, without_report
 from storage import matters, people, record, sessions
 from storage.engine import Store
 from storage.memory import Memory
@@ -373,3 +377,23 @@ def test_an_alert_is_handled_by_its_own_coach_only(store: Store) -> None:
         assert work.connection.execute(handled).scalars().all() == [0, 0]
         keep(work, AlertHandled("coach-one", "p1"), AlertHandled("coach-one", f"s{id}"))
         assert work.connection.execute(handled).scalars().all() == [1, 1]
+
+
+def test_a_changed_plan_is_kept_with_what_stood_before(store: Store) -> None:
+    """Read back whole from the database; the way back leaves the session as it was sent."""
+    with store.begin() as work:
+        practice.practice(work)
+        id = practice.session(work)
+        sent = the_session(work, id)
+        cut = replace(sent.plan, exercises=sent.plan.exercises[:1])
+        given = (Trade(Trading.OPTIONAL, ("Bench press",), 2),)
+        keep(work, PlanChanged(id, cut, Shorter(20, given, (("chest", Decimal("1.5")),))))
+    store.memory.forget(SAME)
+    with store.begin() as work:
+        changed = the_session(work, id)
+        assert changed.plan == cut
+        assert changed.changes == (Change(Shorter(20, given, (("chest", Decimal("1.5")),)), sent.plan, ()),)
+        keep(work, PlanChanged(id, sent.plan, AsBefore()))
+    store.memory.forget(SAME)
+    with store.begin() as work:
+        assert the_session(work, id) == sent

@@ -6,10 +6,11 @@ from datetime import date
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.training.facts import Reported, ReportTakenBack
+from bot.training.facts import PlanChanged, Reported, ReportTakenBack
 from bot.training.plan import PlannedExercise, PlannedSession, PlannedSet, RepRange
+from bot.training.replanned import AsBefore, Instead, Shorter
 from bot.training.report import Performed, Stage
-from bot.training.session import Session, sets_done, with_report, without_report
+from bot.training.session import Session, sets_done, with_plan, with_report, without_report
 from bot.training.units import Load, Unit
 
 PLAN = PlannedSession(
@@ -85,3 +86,40 @@ def test_the_current_exercise_goes_in_order_and_pairs_in_turn() -> None:
     skipped = with_report(EMPTY, report("m1", skipped=("Squat",)))
     assert skipped.current is not None
     assert skipped.current.name == "Press"
+
+
+SWAPPED = replace(PLAN, exercises=(replace(PLAN.exercises[0], name="Leg press"), *PLAN.exercises[1:]))
+CUT = replace(PLAN, exercises=PLAN.exercises[:2])
+
+
+def test_a_change_of_plan_and_the_way_back_leave_no_trace() -> None:
+    """The plan before is kept beside the reports that counted then; taken back, nothing of it is left."""
+    session = with_report(EMPTY, report("m1", work("Row", 1)))
+    changed = with_plan(session, PlanChanged("s", SWAPPED, Instead("Squat", "Leg press")))
+    assert changed.plan == SWAPPED
+    assert (changed.changes[0].before, changed.changes[0].stood) == (PLAN, ("m1",))
+    again = with_plan(changed, PlanChanged("s", CUT, Shorter(20, ())))
+    assert len(again.changes) == 2
+    one_back = with_plan(again, PlanChanged("s", again.changes[-1].before, AsBefore()))
+    assert one_back == changed
+    assert with_plan(one_back, PlanChanged("s", PLAN, AsBefore())) == session
+
+
+def test_what_was_reported_of_the_new_exercise_bars_the_way_back() -> None:
+    """Not what was reported of others, nor of a plan that was only cut."""
+    changed = with_plan(EMPTY, PlanChanged("s", SWAPPED, Instead("Squat", "Leg press")))
+    assert changed.may_go_back
+    assert with_report(changed, report("m1", work("Row", 1))).may_go_back
+    assert not with_report(changed, report("m1", work("Leg press", 1))).may_go_back
+    cut = with_plan(EMPTY, PlanChanged("s", CUT, Shorter(20, ())))
+    assert with_report(cut, report("m1", work("Squat", 1))).may_go_back
+    assert not EMPTY.may_go_back
+
+
+def test_a_warm_up_of_what_left_the_plan_is_still_of_an_exercise() -> None:
+    """Its sets are read by the plan before."""
+    warm = Performed("Squat", None, Stage.WARMUP, Load.of(20, Unit.KG), 5)
+    session = with_report(EMPTY, report("m1", warm))
+    changed = with_plan(session, PlanChanged("s", SWAPPED, Instead("Squat", "Leg press")))
+    assert [changed.exercise(p.exercise).name for p in changed.done] == ["Squat"]
+    assert changed.may_go_back
