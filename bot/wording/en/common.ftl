@@ -77,6 +77,7 @@ help-client-examples = Examples:
     <code>30x12 then 20x8</code>   a set and its drop
     <code>row 50x10</code>   another exercise by its name
     <code>skipped calves</code>, <code>that's me done</code>
+    <code>no cable today</code>, <code>only 25 min</code>   the session made to fit
     Editing your message corrects what it said. Deleting it does not: use /undo.
 help-client-more = /today the session · /week your week · /undo the last report · /pain something hurts · /settings · /privacy · /export a copy of your data · /delete_me delete it
     Anything that hurts: just say so. Your coach hears at once.
