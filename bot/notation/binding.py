@@ -84,6 +84,9 @@ def bind(candidate: Candidate, context: Context) -> Bound:
         for turn in range(said.count):
             label = said.label + turn if said.label is not None else None
             _bind_one(desk, said, label)
+    if context.exercise.sides == 1 and {s.side for s in candidate.sets} >= set(Side):
+        first, last = candidate.sets[0], candidate.sets[-1]
+        desk.doubts.append(Doubt(AskKind.WHICH_EXERCISE, first.start, last.end))
     whole = max(3, len(context.exercise.sets))
     desk.doubts.extend(Doubt(AskKind.OUT_OF_REASON, s.start, s.end) for s in candidate.sets if s.count > whole + 3)
     desk.doubts.extend(check_beyond(desk.rows, desk.said, context))
@@ -112,6 +115,9 @@ def _bind_one(desk: _Desk, said: SaidSet, label: int | None) -> None:
             _bind_continuation(desk, said)
         case Stage.WORK:
             number = label if label is not None else desk.next_number(said.side)
+            before = desk.said[-1] if desk.said else None
+            if label is None and before is not None and before.label is not None and number < (desk.number or 0):
+                desk.doubt(AskKind.WHICH_SET, said)
             if label is not None and (number, said.side or Side.LEFT) in desk.filled:
                 desk.replaces.append((name, number))
             load, source = _load_for(desk, said, number)

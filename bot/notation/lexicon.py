@@ -56,6 +56,7 @@ PHRASES: dict[Kind, str] = {
     Kind.L: ("l; lt; lft"),
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
+        "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
         "series; series of; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
@@ -270,7 +271,7 @@ PHRASES: dict[Kind, str] = {
         "same; reps the same"
     ),
     Kind.PLANNED: (
-        "as you prescribed; as you asked; as you programmed; as you planned; as you set; as you set it; the way you "
+        "like in the plan; like the plan; as you prescribed; as you asked; as you programmed; as you planned; as you set; as you set it; the way you "
         "wrote it; exactly as written; exactly as prescribed; exactly as you prescribed; exactly as you wrote; as "
         "planned; as prescribed; as written; as programmed; per plan; per the plan; as per plan; to plan; on plan; as "
         "per the plan; by the book; as scheduled; as you wrote; as you wrote it; like planned; as instructed; as the "

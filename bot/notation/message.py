@@ -17,6 +17,7 @@ from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_st
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
+from bot.notation.misheard import sounds_like_another
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.overlooked import overlooked
@@ -109,7 +110,9 @@ class Reader:
             if each is not None and draft.ask is None:
                 rate_each(draft, each, piece)
         if draft.reports and not draft.is_decided:
-            unread = unread or unaccounted(told, record.told) or goes_beyond(told, record)
+            unread = unread or unaccounted(told, record.told)
+            unread = unread or sounds_like_another(told, record.told, self.request.exercises)
+            unread = unread or goes_beyond(told, record)
             unread = unread or overlooked(said, record.told, record)
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))

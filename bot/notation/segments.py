@@ -73,7 +73,12 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
             part_start = len(marks)
     if marks or name is not None:
         told = [m.kind for m in marks if m.kind in NUMBERS]
-        if trailing and name is None and segments and (told in ([], [Kind.BODY]) or _is_its_load(segments[-1], marks)):
+        if (
+            trailing
+            and name is None
+            and segments
+            and (told in ([], [Kind.BODY]) or _is_its_load(segments[-1], marks) or _counts_only(marks))
+        ):
             last = segments[-1]
             segments[-1] = Segment(last.name, (*last.marks, *marks))
         else:
@@ -151,6 +156,12 @@ def _is_load_behind(piece: Sequence[Mark], place: int) -> bool:
         [Kind.LINE],
         [Kind.COMMA],
     )
+
+
+def _counts_only(marks: Sequence[Mark]) -> bool:
+    """`, three sets` after what they are of."""
+    kinds = [m.kind for m in marks if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.FOR)]
+    return kinds in ([Kind.NUM, Kind.SETS], [Kind.NUM, Kind.TIMES])
 
 
 def _is_inside(piece: Sequence[Mark], place: int) -> bool:

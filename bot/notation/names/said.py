@@ -103,7 +103,9 @@ HEARD = {
     "lounge": "lunge", "lounges": "lunge", "race": "raise", "races": "raise", "rays": "raise", "rises": "raise",
     "cough": "calf", "carve": "calf", "carves": "calf", "cavs": "calf", "trust": "thrust", "trusts": "thrust",
     "school": "skull", "scull": "skull", "crashers": "crusher", "crashes": "crusher", "prayer": "press",
-    "hacks": "hack", "bent": "bench", "branch": "bench", "planck": "plank", "blank": "plank", "tips": "dip",
+    "hacks": "hack", "bucks": "bug", "books": "bug", "pack": "pec", "extinction": "extension", "bucked": "bug",
+    "benched": "bench", "squatted": "squat", "deadlifted": "deadlift", "planked": "plank", "swung": "swing",
+    "bent": "bench", "branch": "bench", "planck": "plank", "blank": "plank", "tips": "dip",
     "flight": "fly", "flights": "fly", "flice": "fly", "real": "rear", "rare": "rear", "dell": "delt", "delts": "delt",
     "lat's": "lat", "let": "lat", "lap": "lat", "shrubs": "shrug", "trap's": "trap", "suits": "suitcase",
 }  # fmt: skip

@@ -8,15 +8,45 @@ from collections.abc import Sequence
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.meanings import by_neighbours
-from bot.notation.order.placing import another, failed_last, labels_first, likes, mentions, numbered_all, the_others
+from bot.notation.order.placing import (
+    another,
+    failed_last,
+    labels_first,
+    likes,
+    mentions,
+    numbered_all,
+    set_ranges,
+    the_others,
+)
 from bot.notation.order.units import fields
 from bot.notation.tokens import Mark
 
 __all__ = ["ordered"]
 
 
+_STEPS = (
+    mentions,
+    numbered,
+    with_hundreds,
+    with_decimals,
+    likes,
+    counts_by_name,
+    set_ranges,
+    numbered_all,
+    the_others,
+    labels_first,
+    failed_last,
+    another,
+    fields,
+    before_names,
+    heading_loads,
+)
+"""Each takes all marks and gives them with one thing put in its place."""
+
+
 def ordered(marks: Sequence[Mark]) -> list[Mark]:
     """The marks in that order."""
-    said = counts_by_name(likes(with_decimals(with_hundreds(numbered(mentions(list(marks)))))))
-    said = heading_loads(before_names(fields(another(failed_last(labels_first(the_others(numbered_all(said))))))))
+    said = list(marks)
+    for step in _STEPS:
+        said = step(said)
     return [by_neighbours(said, place) for place in range(len(said))]

@@ -1,5 +1,6 @@
 """Words that say which set, or how many alike, put where their numbers are; words of when, put aside."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -9,6 +10,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3}
+_MOST_SETS = 12
 _WHEN = frozenset(words("since after before until till during between"))
 
 
@@ -35,6 +37,35 @@ def likes(marks: list[Mark]) -> list[Mark]:
         if marks[place].kind is Kind.SAME and others and not any(m.kind is Kind.NUM for m in marks):
             return [replace(m, kind=Kind.ALL) if m in others else m for m in out]
     return out
+
+
+def set_ranges(marks: list[Mark]) -> list[Mark]:
+    """`set one to five`, `sets 1-5`, `set 2 and 3`: the first of them, and how many."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        span = marks[at : at + 4]
+        kinds = [m.kind for m in span]
+        first, last = (span[1].value, span[3].value) if len(span) == 4 else (None, None)
+        ranged = kinds[:2] in ([Kind.SET, Kind.NUM], [Kind.SETS, Kind.NUM]) and kinds[3:] == [Kind.NUM]
+        joined = ranged and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
+        if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
+            out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
+            out.append(replace(span[3], value=last - first + 1))
+            out.append(replace(span[3], kind=Kind.SETS, text="sets", value=None, start=span[3].end))
+            at += 4
+            if kind_at(marks, at) is Kind.ALL:
+                at += 1
+            continue
+        out.append(marks[at])
+        at += 1
+    return out
+
+
+def _holds_on(span: Sequence[Mark]) -> bool:
+    """Whether `and` joins two sets next to each other."""
+    one, two = span[1].value, span[3].value
+    return span[2].kind is not Kind.AND or (one is not None and two == one + 1)
 
 
 def numbered_all(marks: list[Mark]) -> list[Mark]:

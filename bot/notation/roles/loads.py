@@ -62,7 +62,8 @@ class Loads(Steering):
         made.chain = chain + "L"
         made.start = amount.start
         yield made
-        if join in (Join.COMMA, Join.SPACE) and made.stage is Stage.WORK and self._may_drop(state, said):
+        near = join in (Join.COMMA, Join.SPACE, Join.AND, Join.BREAK)
+        if near and made.stage is Stage.WORK and self._may_drop(state, said):
             drop = made.copy()
             drop.enter(Stage.DROP)
             yield drop

@@ -1,12 +1,13 @@
 """The number of sets among the numbers, before what they count or after it; and an effort after `@`."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.notation.atoms import Amount, Counts, Effort, Join
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.counts import RepCounts
 from bot.notation.roles.state import State
+from bot.notation.said import SaidSet
 from bot.training.report import Side, Stage
 
 
@@ -20,7 +21,7 @@ class SetCounts(RepCounts):
         count = int(amount.value)
         said = amount.counts is Counts.SETS
         if self._follows_set(state, amount, said):
-            if said and sum(x.stage is Stage.WORK for x in state.sets) > 1 and state.index == count:
+            if said and _are_alike(state.sets) and state.index == count:
                 yield state
                 return
             yield self._sets_after(state, amount, count, said)
@@ -106,3 +107,10 @@ class SetCounts(RepCounts):
         if amount.worded and not state.fresh and state.sets and state.sets[-1].load is None and self.context.takes_load:
             made.cost += 1.2
         yield made
+
+
+def _are_alike(sets: Sequence[SaidSet]) -> bool:
+    """Whether several work sets of one load were said, whose number may be told besides: `60: 6 6 5, 3 sets`."""
+    work = [x for x in sets if x.stage is Stage.WORK]
+    loads = {x.load.load for x in work if x.load is not None}
+    return len(work) > 1 and len(loads) < 2

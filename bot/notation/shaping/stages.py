@@ -20,7 +20,8 @@ def warmed(marks: list[Mark]) -> list[Mark]:
             timed = (
                 part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
             )
-            if timed or (ends and mark.text.startswith("warmed")) or kind_at(marks, place + 1) is Kind.DONE:
+            only = ends and part[:2] == [Kind.COMMA, Kind.THEN]
+            if timed or only or (ends and mark.text.startswith("warmed")) or kind_at(marks, place + 1) is Kind.DONE:
                 kind = Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
