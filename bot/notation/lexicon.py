@@ -271,7 +271,8 @@ PHRASES: dict[Kind, str] = {
         "same; reps the same"
     ),
     Kind.PLANNED: (
-        "like in the plan; like the plan; as you prescribed; as you asked; as you programmed; as you planned; as you set; as you set it; the way you "
+        "like in the plan; like the plan; as you prescribed; as you asked; as you programmed; as you planned; "
+        "as you set; as you set it; the way you "
         "wrote it; exactly as written; exactly as prescribed; exactly as you prescribed; exactly as you wrote; as "
         "planned; as prescribed; as written; as programmed; per plan; per the plan; as per plan; to plan; on plan; as "
         "per the plan; by the book; as scheduled; as you wrote; as you wrote it; like planned; as instructed; as the "

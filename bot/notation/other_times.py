@@ -33,6 +33,8 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
     """
     out: set[int] = set()
     for place, mark in enumerate(marks):
+        if _is_went_back(marks, place):
+            continue
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM or (
@@ -40,6 +42,14 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
         ):
             out |= _next_number(marks, place)
     return out
+
+
+def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
+    """`then went back to 120 for 9`: what was done, not what is to come."""
+    if marks[place].text != "back to" or place + 1 >= len(marks) or marks[place + 1].kind is not Kind.NUM:
+        return False
+    following = [m.kind for m in marks[place + 2 : place + 4] if m.kind not in (Kind.KG, Kind.LB)]
+    return following[:1] in ([Kind.X], [Kind.FOR])
 
 
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:

@@ -66,7 +66,7 @@ def _labels_next(marks: Sequence[Mark], place: int) -> bool:
     """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
     said = [m for m in marks[place + 1 : place + 6] if m.text not in ("the", "and", "then", "one", "my")]
     following = [m.kind for m in said[:2]]
-    if following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET]):
+    if following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET], [Kind.ORD, Kind.WAS], [Kind.ORD, Kind.MEANT]):
         return True
     one = place + 3 < len(marks) and "one" in [m.text for m in marks[place + 1 : place + 4]]
     return following[:1] == [Kind.ORD] and one

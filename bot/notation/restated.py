@@ -21,7 +21,32 @@ _WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "mis
 
 def taken_back(marks: Sequence[Mark]) -> set[int]:
     """The places of what a later telling takes the place of."""
-    return _of_another(marks) | _counted_again(marks)
+    return _of_another(marks) | _counted_again(marks) | _mended(marks) | _broken_off(marks)
+
+
+def _mended(marks: Sequence[Mark]) -> set[int]:
+    """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`."""
+    kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
+    out: set[int] = set()
+    for one, no, two in zip(kept, kept[1:], kept[2:], strict=False):
+        pair = marks[one].kind is Kind.NUM and marks[two].kind is Kind.NUM and marks[no].kind is Kind.NO
+        at = kept.index(two) + 1
+        ends = at >= len(kept) or marks[kept[at]].kind in (*EDGES, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS)
+        out |= {one, no} if pair and ends else set()
+    return out
+
+
+def _broken_off(marks: Sequence[Mark]) -> set[int]:
+    """`sixty for... no. 72.5 for 5`: a load whose repetitions are never told, before a whole set."""
+    out: set[int] = set()
+    for place in range(1, len(marks) - 1):
+        dangling = marks[place].kind in (Kind.FOR, Kind.X) and marks[place + 1].kind is Kind.STOP
+        if not dangling or marks[place - 1].kind is not Kind.NUM:
+            continue
+        rest = [m for m in marks[place + 1 :] if m.kind not in (Kind.STOP, Kind.FILL, Kind.NO, Kind.SORRY)]
+        if [m.kind for m in rest[:2]] in ([Kind.NUM, Kind.FOR], [Kind.NUM, Kind.X]):
+            out |= {place - 1, place}
+    return out
 
 
 def _of_another(marks: Sequence[Mark]) -> set[int]:

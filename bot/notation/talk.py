@@ -21,7 +21,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
-        if _is_nth(marks, place):
+        if _is_nth(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
             out |= body
@@ -34,6 +34,19 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         elif not _is_tied(marks, place) and _is_talk(marks, place):
             out.add(place)
     return out
+
+
+_JUDGED = frozenset(words("easy heavy light hard tough ok okay fine good great smooth challenging"))
+
+
+def _is_judged(marks: Sequence[Mark], place: int) -> bool:
+    """`135 was too easy`: a load that is spoken of, with no repetitions beside it."""
+    start, end = part_of(marks, place)
+    rest = marks[place + 2 : end]
+    was = place + 1 < end and marks[place + 1].text in ("was", "was all", "was only", "felt")
+    was = was and (start == 0 or marks[start - 1].kind is not Kind.COMMA)
+    plain = all(m.kind is Kind.FILL for m in (*marks[start:place], *rest))
+    return was and plain and bool(rest) and rest[-1].text in _JUDGED
 
 
 def _is_nth(marks: Sequence[Mark], place: int) -> bool:

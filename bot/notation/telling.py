@@ -41,7 +41,19 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
             following = piece[place + 1].kind if place + 1 < len(piece) else None
             if following is not Kind.NUM:
                 return any(m.kind is Kind.NAME for m in piece)
+        elif mark.text == "no" and _is_lacking(piece, place):
+            return True
     return False
+
+
+def _is_lacking(piece: Sequence[Mark], place: int) -> bool:
+    """`no hex bar free so i pulled regular deads`: what is not there, and what was done for it."""
+    named = piece[place + 1] if place + 1 < len(piece) else None
+    if named is None or not named.names:
+        return False
+    so = next((i for i, m in enumerate(piece[place + 2 :], place + 2) if m.text == "so"), None)
+    done = next((m for m in piece[so:] if m.kind in (Kind.NAME, Kind.WEAK)), None) if so is not None else None
+    return done is not None and (not done.names or bool(set(done.names) & set(named.names)))
 
 
 def is_header(piece: Sequence[Mark]) -> bool:

@@ -41,7 +41,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     if _is_owned_up(marks, cue):
         return True
     telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
-    if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and Kind.X in kinds:
+    entry = Kind.X in kinds or (Kind.FOR in kinds and kinds.count(Kind.NUM) > 1)
+    if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and entry:
         return False
     ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
     named = any(

@@ -44,6 +44,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         record.last_exercise = record.place_of(whole[0][0])
         return Corrected()
     keys = _targets(shaped, record, place)
+    if keys is not None and len(keys) > 1 and len(said.amounts) > 1 and any(m.kind is Kind.LABEL for m in shaped):
+        return Corrected(Doubt(AskKind.WHICH_SET, start, end))
     if keys is None:
         return Corrected(Doubt(AskKind.WHICH_SET, start, end))
     if any(m.kind is Kind.BAD for m in shaped):

@@ -19,7 +19,8 @@ from bot.training.report import SetKey
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
     other = is_of_another(piece)
-    if other is not None or (is_called_wrong(piece) and not any(m.kind in NUMBERS for m in piece)):
+    scraps = any(m.kind is Kind.SCRAP for m in piece)
+    if other is not None or (not scraps and is_called_wrong(piece) and not any(m.kind in NUMBERS for m in piece)):
         at = (piece[0].start, piece[-1].end)
         if draft.record.last() is not None or other is not None:
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE if other is not None else AskKind.WHICH_SET, *at))

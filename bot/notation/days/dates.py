@@ -114,7 +114,8 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if end + 1 < len(marks) and marks[end].kind is Kind.SLASH and marks[end + 1].kind is Kind.NUM:
         end += 2
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
-    after = marks[end].kind if end < len(marks) else None
+    headed = text_at(marks, end) in ("session", "workout", "training") and _kind_after(marks, end) is Kind.COLON
+    after = Kind.COLON if headed else marks[end].kind if end < len(marks) else None
     dated = (
         starts
         and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH)

@@ -33,7 +33,7 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     kinds = [m.kind for m in marks[start:query]]
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
         return set(range(start, query))
-    if _is_load_to_come(marks[start:query]) and any(m.kind is Kind.X for m in marks[:start]):
+    if _is_load_to_come(marks[start:query]) and any(m.kind in (Kind.X, Kind.NUM) for m in marks[:start]):
         return set(range(start, query))
     if len(words) < 2 or not set(words[:3]) & _VERBS:
         last = max((i for i in range(start, query) if marks[i].kind is Kind.X), default=start)
@@ -46,10 +46,15 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     return set(range(start, query))
 
 
+_AROUND = frozenset((Kind.THEN, Kind.OTHERTIME, Kind.GAP, Kind.TO, Kind.FOR, Kind.KG, Kind.LB, Kind.ALL, Kind.AT,
+                     Kind.WITH))  # fmt: skip
+"""Kinds that may stand around a load which is asked about."""
+
+
 def _is_load_to_come(clause: Sequence[Mark]) -> bool:
     """`70 next?`: a load that is asked about."""
     kinds = [m.kind for m in clause if m.kind is not Kind.FILL]
-    led = [k for k in kinds if k not in (Kind.THEN, Kind.OTHERTIME, Kind.GAP, Kind.TO, Kind.FOR, Kind.KG, Kind.LB)]
+    led = [k for k in kinds if k not in _AROUND]
     return led == [Kind.NUM] and len(kinds) > 1
 
 

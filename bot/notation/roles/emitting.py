@@ -21,7 +21,7 @@ class Emitting(Costs):
         linked = "L" in state.chain
         stage = self._stage_of(made, amount)
         load = None if stage is Stage.DROP and not made.fresh and not linked else made.load
-        side = amount.side or made.side
+        side = amount.side or (None if amount.each else made.side)
         count = made.mult or 1
         self._weigh(made, amount, reps, stage=stage, load=load)
         start = made.start if made.fresh or linked else amount.start

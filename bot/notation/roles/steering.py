@@ -25,6 +25,8 @@ class Steering(Rating):
                 if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
                     made.cost += 0.1
                 made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
+            case Kind.LASTSET:
+                made.repeats = False
             case Kind.LABEL:
                 made.label, made.label_at = None if sign.value is None else int(sign.value), at
                 if made.stage is not Stage.WARMUP:

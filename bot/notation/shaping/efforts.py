@@ -29,6 +29,8 @@ def ranges(marks: list[Mark]) -> list[Mark]:
         if mark.kind is Kind.NUM and joined and second is not None and second.kind is Kind.NUM:
             low, high = mark.value, second.value
             before = mark_at(out, len(out) - 1)
+            if before is not None and before.kind in (Kind.COLON, Kind.WAS):
+                before = mark_at(out, len(out) - 2)
             said = before is not None and before.kind in (*effort, Kind.AT)
             said = said or kind_at(marks, at + 3) in effort
             if said and low is not None and high is not None and low < high <= low + 2 and high <= 10:

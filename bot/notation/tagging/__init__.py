@@ -55,6 +55,8 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
     if mark.kind in (Kind.NAME, Kind.WEAK, Kind.LINE, Kind.BAD):
         return mark, at + 1
     phrase = longest_phrase(marks, at)
+    if phrase is not None and phrase[0][0] is Kind.PAIR and before and before[-1].kind is Kind.SET:
+        phrase = None
     spoken = read_spoken(marks, at)
     if spoken is not None and (phrase is None or spoken[1] >= phrase[1]):
         return spoken
