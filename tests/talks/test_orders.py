@@ -155,3 +155,4 @@ async def _lifts(practice: Practice) -> None:
 
 async def _lift(practice: Practice, name: str) -> None:
     await _lifts(practice)
+    await practice.stage.tap(COACH, name)
