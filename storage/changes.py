@@ -24,6 +24,7 @@ KINDS = (
     "AutonomySet",
     "ProfileChanged",
     "SessionMoved",
+    "WeekLaid",
     "HandoverOffered",
     "HandoverAnswered",
 )

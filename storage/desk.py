@@ -63,13 +63,21 @@ SWAP_OPS = frozenset({"other", "swapin", "instead", "c.other", "c.swapin"})
 SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
 """Buttons that name a programme of the coach's."""
 
+WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback"})
+"""Buttons for which the client's week is looked at."""
+
+LATELY_OPS = frozenset({"c.sload"})
+"""Buttons for which a client's last sessions are looked at."""
+
 MANY_OPS = frozenset({"c.several", "c.switch", "c.tothese", "c.toall"})
 """Buttons about everybody."""
 
 ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load", "handover"})
 """A coach's talks whose step is the client they are about."""
 
-_NAMES_A_DAY = re.compile(r"\b(yesterday|last|ago|mon|tue|wed|thu|fri|sat|sun|before|earlier)|\d[./-]\d", re.IGNORECASE)
+_NAMES_A_DAY = re.compile(
+    r"\b(yesterday|last|ago|mon|tue|wed|thu|fri|sat|sun|tomorrow|before|earlier)|\d[./-]\d", re.IGNORECASE
+)
 """Words that may speak of another day's session."""
 
 
@@ -108,6 +116,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
         day=local_day(incoming.due_at, row.profile.zone),
         strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK),
         weeks=incoming.kind is RuleKind.WEEK,
+        lately=incoming.kind is RuleKind.SESSION,
     )
     talk = talk_of(work, row.profile.chat, now=bare.now)
     return replace(bare, talk=talk, client=client_desk(work, row, wanted, now=bare.now))
@@ -158,7 +167,8 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
     match incoming:
         case Typed(text=text):
             if text.lstrip().startswith("/"):
-                return Wanted(strengths=True, weeks=text.lstrip().lower().startswith("/week"))
+                weeks = text.lstrip().lower().startswith("/week")
+                return Wanted(strengths=True, weeks=weeks, lately=_command(incoming) in ("/today", "/log"))
             return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)), swaps=may_wish(text))
         case Edited(message=message, text=text):
             return Wanted(message_key=f"m{message}", strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
@@ -167,7 +177,8 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
         case Tapped():
             if press is None or press.op.startswith(COACH_OPS):
                 return Wanted()
-            return Wanted(token=press.ref, strengths=True, swaps=press.op in SWAP_OPS)
+            swaps, weeks = press.op in SWAP_OPS, press.op in WEEK_OPS
+            return Wanted(token=press.ref, strengths=True, swaps=swaps, weeks=weeks, lately=press.op == "start")
         case SheetRead() | FileFailed() | BotBlocked():
             return Wanted()
 
@@ -184,7 +195,8 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
         looks_at_lifts = desk.talk is not None and desk.talk.name == "order-load" and press is None
         lifts = looks_at_lifts or (press is not None and press.op in LIFT_OPS)
         before, other = shown == "c.ungive", shown in SWAP_OPS
-        wanted = Wanted(last_done=True, weeks=True, lifts=lifts, before=before, swaps=other)
+        lately = shown in LATELY_OPS
+        wanted = Wanted(last_done=True, weeks=True, lifts=lifts, before=before, swaps=other, lately=lately)
         case = client_desk(work, row, wanted, now=desk.now)
         mine = replace(mine, about=case)
     if shown == "c.changes" and row is not None:

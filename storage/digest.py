@@ -12,6 +12,7 @@ from bot.training.people import Coach
 from bot.training.stalls import Drift, drift_of
 from bot.training.state import State
 from bot.training.units import Unit
+from storage import life
 from storage.columns import fixed
 from storage.matters import COLUMNS, read_open
 from storage.ready import Row, ready
@@ -29,7 +30,7 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at)
+    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -126,4 +127,5 @@ def _entry(
         readiness_flagged=row.readiness_flagged and row.standing == "paused",
         unreachable=row.unreachable_at is not None and row.unreachable_at > since,
         unit=Unit(row.unit),
+        days=tuple(change for change in life.read(work, row.life).changes if change.at > since),
     )

@@ -5,6 +5,7 @@ from typing import assert_never
 from bot.training.facts import (
     AlertHandled,
     AutonomySet,
+    CameBack,
     ClientJoined,
     CoachChanged,
     CoachJoined,
@@ -20,6 +21,7 @@ from bot.training.facts import (
     HandoverOffered,
     HoldLifted,
     InviteMade,
+    LightWeekDeclined,
     LightWeekOrdered,
     LoadOrdered,
     LoadsApproved,
@@ -38,13 +40,17 @@ from bot.training.facts import (
     ReadinessAnswered,
     Reported,
     ReportTakenBack,
+    RestNoticeSet,
+    ReturnEased,
     SessionEnded,
     SessionMoved,
     SessionPlanned,
     SessionReopened,
+    WeekLaid,
+    WentAway,
 )
 from bot.training.orders import Order
-from storage import course, enrolment, matters, orders
+from storage import course, enrolment, life, matters, orders
 from storage.matters import Hurt, Kind
 from storage.record import About, Origin, append
 from storage.work import Overtaken, Work
@@ -87,6 +93,9 @@ def _follow(work: Work, fact: Fact, origin: Origin) -> About:
             return _follow_order(work, fact, origin)
         case HandoverOffered() | HandoverAnswered():
             return _follow_handover(work, fact, origin)
+        case WeekLaid() | WentAway() | CameBack() | ReturnEased() | LightWeekDeclined() | RestNoticeSet():
+            life.keep(work, fact, origin)
+            return About(fact.client, enrolment.coach_of(work, fact.client))
         case _:
             assert_never(fact)
 

@@ -7,11 +7,12 @@ from typing import Any
 
 import sqlalchemy as sa
 
-from bot.dialogue.desk import Invite
+from bot.dialogue.desk import Invite, PaceRow
+from bot.training.life import PLAIN_LIFE, Life
 from bot.training.orders import NO_ORDERS, Orders
 from bot.training.people import Client, ClientId, Coach, CoachId, Gym, Standing, TrainingTime
 from bot.training.units import Unit
-from storage import orders
+from storage import life, orders, paces
 from storage.columns import fixed
 from storage.erasure import forget
 from storage.plans import GYM
@@ -40,7 +41,8 @@ _c = clients.c
 @dataclass(frozen=True, slots=True)
 class ClientRow:
     """A client with what stands beside the profile: the coach, the programme's snapshot, how many matters are open,
-    the last day with a reported set, the coach's orders, and the day on which the programme was given."""
+    the last day with a reported set, the coach's orders, the day on which the programme was given, what stands beside
+    it, and the pace."""
 
     profile: Client
     coach: Coach
@@ -50,6 +52,8 @@ class ClientRow:
     orders: Orders = NO_ORDERS
     begun: date | None = None
     snapshot_before: str | None = None
+    life: Life = PLAIN_LIFE
+    pace: PaceRow | None = None
 
 
 _COACH = tuple(coaches.c[f].label(f"coach_{f}") for f in ("chat", "name", "zone", "digest_at"))
@@ -168,9 +172,17 @@ def read_client(work: Work, row: Row) -> ClientRow:
         reachable=row.unreachable_at is None,
     )
     coach = Coach(row.coach, row.coach_chat, work.unseal(row.coach_name), row.coach_zone, row.coach_digest_at)
-    standing = orders.read(work, row.orders)
     return ClientRow(
-        profile, coach, row.snapshot, row.matters_open, row.last_day, standing, row.begun, row.snapshot_before
+        profile=profile,
+        coach=coach,
+        snapshot=row.snapshot,
+        matters_open=row.matters_open,
+        last_day=row.last_day,
+        orders=orders.read(work, row.orders),
+        begun=row.begun,
+        snapshot_before=row.snapshot_before,
+        life=life.read(work, row.life),
+        pace=paces.read(work, row.pace),
     )
 
 

@@ -6,7 +6,9 @@ import sqlalchemy as sa
 
 from bot.dialogue.desk import RosterLine
 from bot.training.calendar import local_day
-from bot.training.people import Coach, Standing
+from bot.training.coming import next_day
+from bot.training.people import Coach, Standing, TrainingTime
+from storage import life
 from storage.columns import fixed
 from storage.ready import Row, ready
 from storage.tables import clients, sessions
@@ -16,7 +18,10 @@ WEEKS = timedelta(weeks=4)
 
 _c, _s = clients.c, sessions.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.days, _c.standing, _c.unreachable_at, _c.last_day, _c.programme, _c.chat)
+    sa.select(
+        *(_c[f] for f in ("id", "name", "zone", "days", "hour", "standing", "unreachable_at", "last_day")),
+        *(_c[f] for f in ("programme", "chat", "life")),
+    )
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -60,14 +65,13 @@ def _line(work: Work, row: Row, recent: list[Row], today: date) -> RosterLine:
         sessions_due=len(due),
         programme=row.programme,
         chat=row.chat,
-        next_day=_next_day(row, recent, today, is_over=is_over) if row.standing == Standing.ACTIVE else None,
+        next_day=_next_day(work, row, recent, today, is_over=is_over) if row.standing == Standing.ACTIVE else None,
     )
 
 
-def _next_day(row: Row, recent: list[Row], today: date, *, is_over: bool) -> date | None:
-    """The next training day, or an earlier one to which an open session was moved."""
+def _next_day(work: Work, row: Row, recent: list[Row], today: date, *, is_over: bool) -> date | None:
+    """The next training day, as weeks were laid, or an earlier one to which an open session was moved."""
     start = today + timedelta(days=1) if is_over else today
-    days = [start + timedelta(days=n) for n in range(7)]
-    ahead = [d for d in days if d.weekday() in row.days]
+    ahead = next_day(life.read(work, row.life), TrainingTime(row.days, row.hour), start - timedelta(days=1))
     moved = [s.day for s in recent if s.ended is None and s.day >= start]
-    return min((*ahead[:1], *moved), default=None)
+    return min((*(() if ahead is None else (ahead,)), *moved), default=None)

@@ -150,12 +150,15 @@ clients = _table(
     sa.Column("orders", Sealed, nullable=True),
     sa.Column("begun", Day, nullable=True),
     _text("snapshot_before", null=True),
+    sa.Column("life", Sealed, nullable=True),
+    sa.Column("pace", Sealed, nullable=True),
     _one_of("unit", "kg", "lb"),
     _one_of("standing", "joining", "active", "paused", "withdrawn"),
 )
 """`workout_since` is when the session was planned that moved `workout` on; `last_day` the last day with a reported set;
 `matters_open` how many rows of `matters` are open; `orders` what the coach ordered (`training.orders`); `begun` the
-day on which the programme was given; `snapshot_before` the one that it took the place of."""
+day on which the programme was given; `snapshot_before` the one that it took the place of; `life` what stands beside the
+programme (`training.life`); `pace` how fast they train (`storage.paces`)."""
 _where(sa.Index("uq_clients_chat_here", clients.c.chat, unique=True), clients.c.standing != fixed("withdrawn"))
 
 # --- training
@@ -352,7 +355,7 @@ schedule = _numbered(
     sa.Column("last_day", Day, nullable=True),
     sa.Column("last_at", Instant, nullable=True),
     sa.UniqueConstraint("whose", "kind", "ref"),
-    _one_of("kind", "session", "cutoff", "week", "pain_check", "nudge", "digest"),
+    _one_of("kind", "session", "cutoff", "week", "pain_check", "nudge", "digest", "resume", "rest"),
     sa.CheckConstraint("(hour IS NULL) = (once_at IS NOT NULL)", name="daily_or_once"),
 )
 """`next_due_at` is empty on a rule that has ended; `last_day` is the local date on which it last came due."""

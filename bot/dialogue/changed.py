@@ -23,7 +23,9 @@ from bot.training.facts import (
     ProgrammeAssigned,
     SessionMoved,
     SessionPlanned,
+    WeekLaid,
 )
+from bot.training.life import DayChange
 from bot.training.plan import PlannedExercise
 from bot.training.units import Load
 
@@ -107,6 +109,8 @@ def _one(kept: ChangeKept) -> list[Line]:
             return [line("changed-asks-first" if asks_first else "changed-by-itself", percent=percent)]
         case SessionMoved(_, to):
             return [line("changed-moved", day=to)]
+        case WeekLaid(_, _, _, _, change):
+            return [_day(change)]
         case ProfileChanged():
             return _profile(kept.fact)
         case HandoverOffered(_, _, name):
@@ -115,6 +119,14 @@ def _one(kept: ChangeKept) -> list[Line]:
             return [line("changed-handed" if yes else "changed-stayed")]
         case _:
             return []
+
+
+def _day(change: DayChange | None) -> Line:
+    if change is None:
+        return line("changed-week-back")
+    if change.to is not None:
+        return line("changed-day-moved", day=change.day, to=change.to)
+    return line("changed-day-lost", day=change.day)
 
 
 def _profile(fact: ProfileChanged) -> list[Line]:

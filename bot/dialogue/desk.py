@@ -5,6 +5,8 @@ from datetime import date, datetime
 
 from bot.dialogue.turn import Talk
 from bot.training.facts import Fact
+from bot.training.life import PLAIN_LIFE, DayChange, Life
+from bot.training.light_weeks import Sign
 from bot.training.orders import NO_ORDERS, Orders
 from bot.training.pain import PainSaid
 from bot.training.people import Client, ClientId, Coach, CoachId, Programme
@@ -45,6 +47,28 @@ class StrengthRow:
     day: date
     before: str
     after: str
+
+
+@dataclass(frozen=True, slots=True)
+class PaceRow:
+    """A kept pace: before and after the session that showed it last (`training.pace.Pace.to_json`)."""
+
+    session: str
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True)
+class Lately:
+    """A session of the last weeks in a line: whether anything was `reported` of it, how hard it felt (0 to 10) and how
+    many minutes it took, where that is known; whether something hurt in it; whether the client gave it up."""
+
+    day: date
+    reported: bool
+    effort: int | None = None
+    minutes: int | None = None
+    hurt: bool = False
+    given_up: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,6 +151,14 @@ class ClientDesk:
     most often first. Filled, with the strengths of everything ever done, where another exercise may be chosen."""
     begun: date | None = None
     """The day on which the programme was given."""
+    life: Life = PLAIN_LIFE
+    pace: PaceRow | None = None
+    reported_at: tuple[datetime, ...] = ()
+    """When each report of `session` was first made."""
+    last_day: date | None = None
+    """The last day with a reported set."""
+    lately: tuple[Lately, ...] = ()
+    """Filled where a session may be planned, and for the pages about load and light weeks; the oldest first."""
 
     holdings: Holdings | None = None
     """Filled for /delete_me."""
@@ -174,6 +206,12 @@ class DigestEntry:
     slipping: tuple[int, int] | None = None
     """Sessions done of those due in four weeks, where that is few."""
     unit: Unit = Unit.KG
+    days: tuple[DayChange, ...] = ()
+    """Days moved or given up since the last digest."""
+    signs: tuple[Sign, ...] = ()
+    """What speaks for a light week, where it is to be offered."""
+    next_monday: date | None = None
+    """The client's next week, for that offer."""
 
 
 @dataclass(frozen=True, slots=True)

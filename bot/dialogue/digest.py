@@ -7,12 +7,14 @@ from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
 from bot.dialogue.ending import minutes_of
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
+from bot.dialogue.phrases import joined
 from bot.dialogue.saytrades import trades_line
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_time
 from bot.training.exposure import Mark
 from bot.training.facts import Ending
+from bot.training.life import DayChange
 from bot.training.replanned import Instead, Shorter
 from bot.training.report import Performed, Stage
 from bot.training.session import Change, Session
@@ -69,6 +71,7 @@ def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:
         ("digest-off-plan", [line_ for e in entries for s in e.sessions for line_ in _off_plan(e, s)]),
         ("digest-drift", [line_ for e in entries for line_ in _drift_lines(e)]),
         ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done and s.ended]),
+        ("digest-days", [_day_line(e, change) for e in entries for change in e.days]),
         ("digest-unreachable", [line("digest-entry", name=e.name) for e in entries if e.unreachable]),
     ]
 
@@ -176,6 +179,18 @@ def _done_line(entry: DigestEntry, session: Session) -> Line:
     key = "digest-done-entry" if session.effort is None else "digest-done-effort-entry"
     args: dict[str, int] = {} if session.effort is None else {"effort": session.effort}
     return line(key, name=entry.name, title=session.plan.title, day=session.day, sets=sets, **args)
+
+
+def _day_line(entry: DigestEntry, change: DayChange) -> Line:
+    """A day that the client moved, or gave up, with what found no room."""
+    if change.to is not None:
+        return line("digest-day-moved", name=entry.name, day=change.day, to=change.to)
+    if change.waits:
+        return line("digest-day-waits", name=entry.name, day=change.day)
+    if not change.cut:
+        return line("digest-day-lost", name=entry.name, day=change.day)
+    what = joined([line("days-sets", name=name, sets=sets) for name, sets in change.cut])
+    return line("digest-day-cut", name=entry.name, day=change.day, what=what)
 
 
 def _short(words: str) -> str:

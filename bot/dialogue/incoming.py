@@ -147,6 +147,10 @@ class RuleKind(StrEnum):
     """The one reminder of an unfinished enrolment."""
     DIGEST = "digest"
     """The coach's daily digest."""
+    RESUME = "resume"
+    """The end of a time away: sessions come again."""
+    REST = "rest"
+    """A rest between sets is over."""
 
 
 @dataclass(frozen=True, slots=True)

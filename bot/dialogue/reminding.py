@@ -29,3 +29,5 @@ def due(desk: Desk, incoming: Due) -> Turn:
             return hurting.check(desk, client, incoming)
         case RuleKind.NUDGE:
             return enrol.nudge(desk, client, incoming)
+        case RuleKind.RESUME | RuleKind.REST:
+            return Turn(skipped="not set")

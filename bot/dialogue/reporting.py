@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from bot.dialogue import missing
 from bot.dialogue.buttons import show_press
+from bot.dialogue.daymoves import given_up
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_which, read_words
 from bot.dialogue.ending import finish
@@ -49,6 +50,9 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """What a client typed, whatever it is."""
     if desk.reply_about == client.coach.id:
         return _to_coach(desk, client, incoming)
+    given = given_up(desk, client, incoming)
+    if given is not None:
+        return given
     if client.session is None:
         return _without_session(desk, client, incoming)
     at = UnderWay(client, client.session)

@@ -11,12 +11,13 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
 from bot.training.assemble import plan_session
-from bot.training.calendar import local_day, next_training_day
+from bot.training.calendar import local_day, monday_of
+from bot.training.coming import Trainee, is_training_day, laid_days, next_day, workout_on
 from bot.training.facts import SessionPlanned
+from bot.training.life import LaidDay
 from bot.training.people import Programme, Standing
 from bot.training.session import Session
 from bot.training.strength import State
-from bot.training.weeks import week_number, workout_in_week
 
 LATEST_AFTER = timedelta(hours=5)
 """A session that could not be sent for so long (we were down) is not sent any more: the cut-off asks instead."""
@@ -37,8 +38,8 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
         return Turn(skipped="already reported")
     if incoming.ref and day.weekday() in me.trains.days:
         return Turn(skipped="comes with the day's own session")
-    if incoming.ref and existing is None:
-        return Turn(skipped="moved again")
+    if existing is None and (incoming.ref.startswith("moved:") or not is_training_day(client.life, me.trains, day)):
+        return Turn(skipped="moved, or given up")
     late = desk.now - incoming.due_at
     if late > LATEST_AFTER:
         if late > LATEST_ASKED or existing is not None:
@@ -61,8 +62,8 @@ def on_request(desk: Desk, client: ClientDesk) -> Turn:
     if session is not None and session.ended is None and (session.day == today or session.reports):
         return Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
     done_today = session is not None and session.day == today and session.ended is not None
-    if done_today or today.weekday() not in me.trains.days:
-        following = next_training_day(me.trains, today)
+    if done_today or not is_training_day(client.life, me.trains, today):
+        following = next_day(client.life, me.trains, today)
         key = "today-done" if done_today else "today-rest"
         start = Button(line("button-start-today"), show_press("start"))
         day = following if following is not None else line("not-yet")
@@ -115,8 +116,10 @@ def _planned(
 def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:
     """The next workout with the day's loads: a snapshot that never changes."""
     me, orders = client.profile, client.orders
-    place = me.workout % len(programme.workouts)
-    workout = workout_in_week(programme, place, week_number(client.begun or day, day))
+    of = Trainee(me.trains, programme, client.begun, me.workout, client.life)
+    laid = next((d for d in laid_days(of, day, monday_of(day)) if d.day == day), LaidDay(day))
+    place = me.workout % len(programme.workouts) if laid.is_plain else laid.workout % len(programme.workouts)
+    workout = workout_on(of, laid, place)
     strengths = {row.exercise: State.from_json(row.after) for row in client.strengths}
     held = {name for name, _ in client.held} | _waiting(client)
     plan = plan_session(workout, me.gym, strengths=strengths, held=held, day=day, orders=orders)

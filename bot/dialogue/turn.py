@@ -56,6 +56,16 @@ class StrengthStale:
 
 
 @dataclass(frozen=True, slots=True)
+class PaceKept:
+    """A client's pace, brought up to date by a session: before it and after it, as `training.pace.Pace.to_json()`."""
+
+    client: ClientId
+    session: SessionId
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True)
 class RuleSet:
     """A time that shall come: daily or weekly at a local hour on `days`, or once at `once_at`.
 
@@ -87,7 +97,7 @@ class CoachForgotten:
     coach: CoachId
 
 
-Keeping = StrengthKept | StrengthStale | RuleSet | TalkSet | ClientForgotten | CoachForgotten
+Keeping = StrengthKept | StrengthStale | PaceKept | RuleSet | TalkSet | ClientForgotten | CoachForgotten
 
 
 @dataclass(frozen=True, slots=True)

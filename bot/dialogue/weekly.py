@@ -7,6 +7,7 @@ from decimal import Decimal
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due
 from bot.dialogue.phrases import done_line, joined
+from bot.dialogue.thisweek import page
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Line, Say, Urgency, WeekChart, line
 from bot.training.calendar import local_day, monday_of
@@ -38,10 +39,13 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
 
 
 def on_request(desk: Desk, client: ClientDesk) -> Turn:
-    """`/week`: the week so far."""
+    """`/week`: the week as days, and what was done so far."""
+    monday = monday_of(local_day(desk.now, client.profile.zone))
+    days = page(desk, client, monday, fresh=True)
+    shown = () if days is None else (days,)
     if not client.week:
-        return Turn(says=(Say(client.profile.chat, (line("week-nothing"),)),))
-    return summary(client, monday_of(local_day(desk.now, client.profile.zone)), urgency=Urgency.REPLY)
+        return Turn(says=shown or (Say(client.profile.chat, (line("week-nothing"),)),))
+    return Turn(says=shown) + summary(client, monday, urgency=Urgency.REPLY)
 
 
 def summary(client: ClientDesk, monday: date, *, urgency: Urgency) -> Turn:

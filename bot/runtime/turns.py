@@ -8,6 +8,7 @@ import structlog
 import storage.erasure
 import storage.facts
 import storage.outbox
+import storage.paces
 import storage.schedule
 import storage.strengths
 import storage.talks
@@ -15,6 +16,7 @@ from bot.dialogue.turn import (
     ClientForgotten,
     CoachForgotten,
     Keeping,
+    PaceKept,
     RuleSet,
     StrengthKept,
     StrengthStale,
@@ -184,6 +186,8 @@ def _keep(work: Work, keeping: Keeping, now: datetime) -> None:
             storage.strengths.keep(work, keeping)
         case StrengthStale():
             storage.strengths.rebuild(work, keeping.client, keeping.exercise)
+        case PaceKept():
+            storage.paces.keep(work, keeping)
         case RuleSet():
             storage.schedule.keep_rule(work, keeping, now=now)
         case TalkSet():

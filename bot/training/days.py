@@ -86,7 +86,7 @@ def over_days(
         held = [workout.exercises for workout in programme.workouts]
     else:
         laying = lay_week(week, clock=clock, time_limit_s=time_limit_s)
-        held = [_within(exercises_of(pieces, laying, place), room) for place, room in enumerate(rooms)]
+        held = [within_room(exercises_of(pieces, laying, place), room) for place, room in enumerate(rooms)]
     more: tuple[tuple[str, int], ...] = ()
     if extra is not None and len(rooms) > len(programme.workouts):
         held, more = with_extra(held, rooms, extra, programme.targets)
@@ -151,7 +151,7 @@ def _as_it_is(pieces: Sequence[Piece], week: Week) -> Laying:
     return Laying(tuple(item.sets for item in week.items), places, clashes, proven=True)
 
 
-def _within(exercises: tuple[PlannedExercise, ...], room: DayRoom) -> tuple[PlannedExercise, ...]:
+def within_room(exercises: tuple[PlannedExercise, ...], room: DayRoom) -> tuple[PlannedExercise, ...]:
     """The day within its minutes to the second: where sets were cut, what is set up takes its time all the same."""
     now = list(exercises)
     while now and session_time(now).seconds > room.minutes * 60:

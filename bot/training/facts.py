@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 from enum import StrEnum
 
+from bot.training.life import Absence, DayChange, LaidWeek, WasLaid
 from bot.training.pain import PainSaid
 from bot.training.people import ClientId, CoachId, Gym, Programme, SessionId, Standing, TrainingTime
 from bot.training.plan import PlannedExercise, PlannedSession
@@ -318,6 +319,60 @@ class HandoverAnswered:
     yes: bool
 
 
+# --- what befalls a client's weeks (`training.living` folds them)
+
+
+@dataclass(frozen=True, slots=True)
+class WeekLaid:
+    """The rest of the week from `monday` is laid so (`None`: as every week). `before` is for an undo, which has none
+    itself; `change` says what became of which day."""
+
+    client: ClientId
+    monday: date
+    week: LaidWeek | None
+    before: WasLaid | None = None
+    change: DayChange | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WentAway:
+    """No sessions from now on, until that day (`None`: until they go on)."""
+
+    client: ClientId
+    why: Absence
+    until: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CameBack:
+    """Sessions again."""
+
+    client: ClientId
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnEased:
+    """The coach's word whether sessions after a break are easier (`on`), or as published."""
+
+    client: ClientId
+    on: bool
+
+
+@dataclass(frozen=True, slots=True)
+class LightWeekDeclined:
+    """A light week was offered to the coach, and is not wanted now."""
+
+    client: ClientId
+
+
+@dataclass(frozen=True, slots=True)
+class RestNoticeSet:
+    """Whether the client wants to be told when a rest is over."""
+
+    client: ClientId
+    on: bool
+
+
 # --- pain and words
 
 
@@ -435,6 +490,12 @@ Fact = (
     | NoteKept
     | HandoverOffered
     | HandoverAnswered
+    | WeekLaid
+    | WentAway
+    | CameBack
+    | ReturnEased
+    | LightWeekDeclined
+    | RestNoticeSet
     | PainReported
     | PainScored
     | PainFollowedUp

@@ -69,6 +69,7 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
     assert sorted(CODECS) == [
         "AlertHandled",
         "AutonomySet",
+        "CameBack",
         "ClientJoined",
         "CoachChanged",
         "CoachJoined",
@@ -83,6 +84,7 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
         "HandoverOffered",
         "HoldLifted",
         "InviteMade",
+        "LightWeekDeclined",
         "LightWeekOrdered",
         "LoadOrdered",
         "LoadsApproved",
@@ -101,10 +103,14 @@ def test_every_kind_of_fact_is_kept_under_its_name_for_good() -> None:
         "ReadinessAnswered",
         "ReportTakenBack",
         "Reported",
+        "RestNoticeSet",
+        "ReturnEased",
         "SessionEnded",
         "SessionMoved",
         "SessionPlanned",
         "SessionReopened",
+        "WeekLaid",
+        "WentAway",
     ]
 
 
