@@ -10,7 +10,7 @@ from bot.saying import Button, Line, Rows, line
 from bot.training.gym import loadable
 from bot.training.loads import Loadable, drop_loads
 from bot.training.plan import Drop, LoadStyle, Measure, Mini, PlannedExercise, PlannedSet
-from bot.training.replanned import Instead, Shorter
+from bot.training.replanned import Instead, SetMore, Shorter
 from bot.training.report import Performed, Stage
 from bot.training.session import Session
 from bot.training.units import Load
@@ -84,6 +84,8 @@ def back_button(session: Session) -> Button | None:
             label = line("button-back-to", name=exercise)
         case Shorter():
             label = line("button-back-to-all")
+        case SetMore(exercise):
+            label = line("button-back-one", name=exercise)
     return Button(label, show_press("back", session.token, len(session.changes)))
 
 

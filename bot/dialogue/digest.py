@@ -15,7 +15,7 @@ from bot.training.calendar import local_time
 from bot.training.exposure import Mark
 from bot.training.facts import Ending
 from bot.training.life import DayChange
-from bot.training.replanned import Instead, Shorter
+from bot.training.replanned import Instead, SetMore, Shorter
 from bot.training.report import Performed, Stage
 from bot.training.session import Change, Session
 from bot.training.stalls import Drift
@@ -129,6 +129,8 @@ def _change_line(entry: DigestEntry, change: Change) -> Line:
         case Shorter(minutes, trades):
             given = trades_line(trades, change.before)
             return line("digest-shorter-entry", name=entry.name, minutes=minutes, given=given)
+        case SetMore(exercise):
+            return line("digest-more-entry", name=entry.name, exercise=exercise)
 
 
 def _drift_lines(entry: DigestEntry) -> list[Line]:

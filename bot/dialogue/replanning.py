@@ -11,7 +11,7 @@ from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Line, Say, Toast, line
 from bot.training.calendar import local_day
 from bot.training.facts import Ending, Fact, PlanChanged, SessionReopened
-from bot.training.replanned import AsBefore, Instead, Shorter
+from bot.training.replanned import AsBefore, Instead, SetMore, Shorter
 from bot.training.session import Session, with_plan
 
 
@@ -64,6 +64,8 @@ def taken_back(at: UnderWay) -> tuple[Line, Turn]:
             words, slot = line("back-from-swap", name=exercise), swap_slot(session, exercise)
         case Shorter():
             words, slot = line("back-from-shorter", about=change.before.minutes), time_slot(session)
+        case SetMore(exercise):
+            words, slot = line("back-from-more", name=exercise), more_slot(session)
     return words, turn + Turn(says=(Say(at.client.profile.chat, (words,), slot=slot, silent=True),))
 
 
@@ -84,6 +86,11 @@ def undoes_change(session: Session) -> bool:
 def swap_slot(session: Session, exercise: str) -> str:
     """The slot of what is offered in place of an exercise."""
     return f"swap:{session.id}:{check_of(exercise)}"
+
+
+def more_slot(session: Session) -> str:
+    """The slot of what may be done more than planned."""
+    return f"more:{session.id}"
 
 
 def time_slot(session: Session) -> str:

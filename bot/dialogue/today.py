@@ -7,6 +7,7 @@ from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due, Tapped
+from bot.dialogue.makinggood import offer
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
@@ -110,7 +111,7 @@ def _planned(
     session = planned_session(desk, client, programme, day)
     fact = SessionPlanned(session.id, session.client, session.day, session.workout, session.plan, session.token)
     at = UnderWay(client, session)
-    return Turn((fact,), (card(at, fresh=True, urgency=urgency),) if is_shown else ())
+    return Turn((fact,), (card(at, fresh=True, urgency=urgency), *offer(at)) if is_shown else ())
 
 
 def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:

@@ -6,13 +6,13 @@ from decimal import Decimal
 
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due
+from bot.dialogue.makinggood import given_up
 from bot.dialogue.phrases import done_line, joined
 from bot.dialogue.thisweek import page
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Line, Say, Urgency, WeekChart, line
 from bot.training.calendar import local_day, monday_of
 from bot.training.people import Standing
-from bot.training.replanned import Shorter
 from bot.training.session import Session
 from bot.training.strength import State, estimate
 from bot.training.units import KG_PER_LB, Unit
@@ -98,11 +98,7 @@ def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
 
 def _given_up(sessions: tuple[Session, ...]) -> list[Line]:
     """Hard sets by muscle that went for time this week; nothing where none did."""
-    total: dict[str, Decimal] = {}
-    for why in (change.why for session in sessions for change in session.changes):
-        for muscle, sets in why.given_up if isinstance(why, Shorter) else ():
-            total[muscle] = total.get(muscle, Decimal(0)) + sets
-    what = [line("week-given-muscle", muscle=muscle, sets=sets) for muscle, sets in sorted(total.items()) if sets > 0]
+    what = [line("week-given-muscle", muscle=muscle, sets=sets) for muscle, sets in given_up(sessions).items()]
     return [line("week-given-up", what=joined(what))] if what else []
 
 

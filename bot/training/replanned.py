@@ -1,4 +1,5 @@
-"""Why the session of a day stands otherwise than it was sent: another exercise, less time, or back to what it was."""
+"""Why the session of a day stands otherwise than it was sent: another exercise, less time, a set more, or back to
+what it was."""
 
 from dataclasses import dataclass
 from decimal import Decimal
@@ -49,9 +50,16 @@ class Shorter:
 
 
 @dataclass(frozen=True, slots=True)
+class SetMore:
+    """A set more of `exercise`, for what was given for time earlier in the week."""
+
+    exercise: str
+
+
+@dataclass(frozen=True, slots=True)
 class AsBefore:
     """The last change is taken back: the plan stands as it did before it."""
 
 
-Otherwise = Instead | Shorter
-Why = Instead | Shorter | AsBefore
+Otherwise = Instead | Shorter | SetMore
+Why = Instead | Shorter | SetMore | AsBefore

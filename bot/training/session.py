@@ -7,7 +7,7 @@ from datetime import date, datetime
 from bot.training.facts import Ending, PlanChanged, Reported, ReportTakenBack
 from bot.training.people import ClientId, SessionId
 from bot.training.plan import PlannedExercise, PlannedSession
-from bot.training.replanned import AsBefore, Instead, Otherwise, Shorter
+from bot.training.replanned import AsBefore, Instead, SetMore, Otherwise, Shorter
 from bot.training.report import Performed, Stage, without
 
 
@@ -133,7 +133,7 @@ def with_plan(session: Session, changed: PlanChanged) -> Session:
     match changed.why:
         case AsBefore():
             changes = session.changes[:-1]
-        case Instead() | Shorter() as why:
+        case Instead() | Shorter() | SetMore() as why:
             stood = tuple(report.key for report in session.reports)
             changes = (*session.changes, Change(why, session.plan, stood))
     return replace(session, plan=changed.plan, changes=changes)

@@ -151,6 +151,47 @@ def test_the_coach_and_the_week_see_what_was_given(wired: Wired) -> None:
         assert "abdominals: " not in bot.text(ADA)
 
 
+# --- what comes back later in the week
+
+
+def thursday(bot: Wireless) -> None:
+    """Monday's session without its small work, then Thursday's hour."""
+    bot.say(ADA, "only got 20 min")
+    bot.say(ADA, "60x5, 50x9, 50x9")
+    bot.say(ADA, "that's me done")
+    bot.until(bot.wall("Europe/Berlin", "2027-01-14 18:05"))
+
+
+def test_what_went_for_time_is_offered_back_where_a_later_session_has_room(wired: Wired) -> None:
+    """A set more, by a tap; the card has it, the way back stands, the coach reads of it."""
+    with wired.bot(MONDAY) as bot:
+        bot.tap(ADA, "Less time")
+        thursday(bot)
+        shown = bot.screen(ADA)[-1]
+        assert shown.text.startswith("Earlier this week this went for time: ")
+        name = labels(shown)[0].removeprefix("One set more of ")
+        before = card(bot).text
+        assert "of 12 done" in before
+        bot.tap(ADA, "One set more of")
+        assert "of 13 done" in card(bot).text
+        assert f"One set more of {name} is in." in bot.screen(ADA)[-1].text
+        bot.tap(ADA, f"{name} as planned")
+        assert card(bot).text == before
+        bot.no_turn_failed()
+
+
+def test_a_week_in_which_nothing_was_given_offers_nothing(wired: Wired) -> None:
+    """Nor does the next week."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, "that's me done")
+        bot.until(bot.wall("Europe/Berlin", "2027-01-14 18:05"))
+        assert not any("went for time" in s.text for s in bot.screen(ADA))
+        bot.say(ADA, "only got 20 min")
+        bot.say(ADA, "that's me done")
+        bot.until(bot.wall("Europe/Berlin", "2027-01-18 18:05"))
+        assert not any("Earlier this week" in s.text for s in bot.screen(ADA))
+
+
 @pytest.mark.parametrize("minutes", ["0", "-5", "99999", "x", ""])
 def test_forged_minutes_are_no_minutes(wired: Wired, minutes: str) -> None:
     """A button says what it was made with, or nothing."""

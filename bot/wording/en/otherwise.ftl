@@ -35,6 +35,13 @@ toast-back-late = Sets of it are saved: take those back first
 back-from-swap = Back to { $name }.
 back-from-shorter = The whole session again, about { $about } min.
 
+more-ask = Earlier this week this went for time: { $what }. Today there is room for some of it, if you like:
+more-one = One set more of { $name }
+more-done = One set more of { $name } is in.
+more-none = There is no room for it any more.
+button-back-one = { $name } as planned
+back-from-more = { $name } as planned again.
+
 place-ask = If you did { $exercise } in place of a planned exercise, tap which:
 place-of = In place of { $name }
 place-after-all = { $name }, after all
@@ -70,5 +77,6 @@ swap-order-told = { $coach } puts { $into } in the place of { $exercise }, from 
 swap-order-back-told = { $coach } brings { $exercise } back in the place of { $into }, from your next session on.
 digest-swapped-entry = { $name }: { $into } instead of { $exercise }
 digest-shorter-entry = { $name }: only { $minutes } min; { $given }
+digest-more-entry = { $name }: one set more of { $exercise }, for what went for time before
 week-given-up = <b>Given for time:</b> { $what } (the numbers planned above are without it)
 week-given-muscle = { $muscle } { $sets }
