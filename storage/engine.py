@@ -38,6 +38,7 @@ class Store:
         self.keyring = keyring
         self.is_postgres = engine.dialect.name == "postgresql"
         self.memory = Memory()
+        self._owes_scrub = False
 
     @classmethod
     def open(cls, url: str, keyring: Keyring) -> "Store":
@@ -78,15 +79,23 @@ class Store:
         if work.scrubs:
             self.scrub()
 
-    def scrub(self) -> None:
+    def scrub(self) -> bool:
         """On SQLite: what was deleted is overwritten in the file (`secure_delete`), and its older form in the log of
-        writing goes too, as far as nobody is reading from it just now (then with the next time). PostgreSQL keeps the
-        sealed bytes in its own files until it needs the room: see the runbook."""
-        if not self.is_postgres:
-            with self.engine.connect() as connection:
-                cursor = connection.connection.cursor()
-                cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        writing goes too. Somebody who reads or writes just now is not waited for: false, and it is done after the next
+        long reading, or with the house-keeping. PostgreSQL keeps the sealed bytes in its own files until it needs the
+        room: see the runbook."""
+        if self.is_postgres:
+            return True
+        with self.engine.connect() as connection:
+            cursor = connection.connection.cursor()
+            cursor.execute("PRAGMA busy_timeout=0")
+            try:
+                is_busy = bool(cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0])
+            finally:
+                cursor.execute(f"PRAGMA busy_timeout={LOCK_WAIT_S * 1000}")
                 cursor.close()
+        self._owes_scrub = is_busy
+        return not is_busy
 
     @contextmanager
     def reading(self) -> Iterator[Work]:
@@ -98,6 +107,8 @@ class Store:
                 yield Work(connection, self.keyring, self.memory, self.is_postgres)
             finally:
                 transaction.rollback()
+        if self._owes_scrub:
+            self.scrub()
 
     def close(self) -> None:
         """Closes all connections."""

@@ -33,7 +33,7 @@ def on_request(desk: Desk, chat: int) -> Turn:
 def _counted(held: Holdings) -> tuple[Line, ...]:
     """What there is of each, where there is any."""
     return (
-        line("leave-sets", sets=held.sets, sessions=held.sessions),
+        *((line("leave-sets", sets=held.sets, sessions=held.sessions),) if held.sets else ()),
         *((line("leave-pains", count=held.pains),) if held.pains else ()),
         *((line("leave-words", count=held.words),) if held.words else ()),
         line("leave-settings"),

@@ -75,6 +75,7 @@ class Ticker:
         """Forgets what need not be kept."""
         now = self.clock.now()
         forgotten = await self.writer.run(lambda work: tidy(work, now=now))
+        await asyncio.to_thread(self.writer.store.scrub)
         log.info("tidied", rows=forgotten)
 
     async def recover(self, *, own: str = "") -> None:
