@@ -82,14 +82,14 @@ def list_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
 def _entry(desk: Desk, about: ClientDesk, exercise: PlannedExercise) -> Line:
     state, coming = state_of(about, exercise), coming_for(desk, about, exercise)
     first = coming.sets[0] if coming.sets else None
-    args: dict[str, Line | str | Decimal] = {"name": exercise.name}
+    args: dict[str, Line | str | Load] = {"name": exercise.name}
     key = "lifts-entry"
     if state is None:
         return line(f"{key}-new", **args)
     if first is not None and first.load is not None:
         key, args["next"] = f"{key}-next", load_line(exercise, first.load)
     if coming.e1rm is not None and exercise.load_style is LoadStyle.TOTAL:
-        key, args["best"] = f"{key}-max", rounded(coming.e1rm.mean_kg, about.profile.unit)
+        key, args["best"] = f"{key}-max", _load(coming.e1rm.mean_kg, about.profile.unit)
     shown = line(key, **args)
     return line("lifts-entry-held", entry=shown) if _is_held(about, exercise) else shown
 
@@ -193,6 +193,8 @@ def _hand(desk: Desk, about: ClientDesk, exercise: PlannedExercise, coming: Next
     else:
         rows.append((Button(line("lift-do-hold"), press_for("c.hold", about, desk, exercise)),))
     rows.append((Button(line("lift-other"), press_for("c.other", about, desk, exercise)),))
+    if exercise.load_style is not LoadStyle.NONE and state_of(about, exercise) is not None:
+        rows.append((Button(line("look-strength"), press_for("c.curve", about, desk, exercise)),))
     rows.append((Button(line("back-lifts"), show_press("c.lifts", about.profile.id)),))
     return tuple(rows)
 
@@ -237,6 +239,11 @@ def explained(
         coming,
         today=local_day(desk.now, about.profile.zone),
     )
+
+
+def _load(kg: float, unit: Unit) -> Load:
+    """An estimate as a load."""
+    return Load.of(rounded(kg, unit), unit)
 
 
 def rounded(kg: float, unit: Unit) -> Decimal:

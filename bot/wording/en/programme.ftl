@@ -25,7 +25,7 @@ lookover-more = { $count ->
     [one] and one more
    *[other] and { $count } more
     }
-programme-for-whom = Nobody has it by this. Whom is it for?
+programme-for-whom = Nobody has it yet. Whom is it for?
 programme-look-for = { $name }…
 programme-for-all = { $count ->
     [one] The one who has it
