@@ -9,6 +9,7 @@ from bot.training.life import PLAIN_LIFE, DayChange, Life
 from bot.training.light_weeks import Sign
 from bot.training.orders import NO_ORDERS, Orders
 from bot.training.pain import PainSaid
+from bot.training.past import NO_PAST, Past
 from bot.training.people import Client, ClientId, Coach, CoachId, Programme
 from bot.training.report import Performed
 from bot.training.session import Session
@@ -151,6 +152,8 @@ class ClientDesk:
     most often first. Filled, with the strengths of everything ever done, where another exercise may be chosen."""
     begun: date | None = None
     """The day on which the programme was given."""
+    past: Past = NO_PAST
+    """Filled, as far as it is asked for, for a client's page and for pictures."""
     life: Life = PLAIN_LIFE
     pace: PaceRow | None = None
     reported_at: tuple[datetime, ...] = ()

@@ -8,8 +8,11 @@ from bot.dialogue.digest import DESK
 from bot.dialogue.enrol import days_line
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
-from bot.dialogue.phrases import done_line, names_line
+from bot.dialogue.looking import look_row, past_row
+from bot.dialogue.pagelines import page_lines
+from bot.dialogue.phrases import names_line
 from bot.dialogue.rules import training_rules
+from bot.dialogue.sessionview import session_lines
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Strip, Toast, line
 from bot.training.calendar import local_time
@@ -99,6 +102,8 @@ def client_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
         lines += [BLANK, *(line("client-question", words=q.words[:200] or line("a-message")) for q in about.questions)]
     if about.doubts:
         lines += [line("client-doubt", words=d.words[:200]) for d in about.doubts]
+    if to.standing in (Standing.ACTIVE, Standing.PAUSED):
+        lines += page_lines(about)
     if about.orders.notes:
         lines += [BLANK, line("notes-entry", day=about.orders.notes[-1].day, words=about.orders.notes[-1].words[:200])]
     return Say(coach.profile.chat, tuple(lines), _page_rows(about), about=to.id)
@@ -113,8 +118,10 @@ def _page_rows(about: ClientDesk) -> Rows:
         (Button(line("lift-hold", exercise=name), show_press("c.lift", to.id, n, check_of(name))),)
         for n, (name, _) in enumerate(about.held[:5])
     ]
-    if about.session is not None and about.session.done:
-        rows.append((Button(line("last-session", name=to.name), show_press("c.last", to.id)),))
+    if about.past.trained:
+        rows.append(past_row(about))
+    if to.standing in (Standing.ACTIVE, Standing.PAUSED):
+        rows.append(look_row(about))
     if about.programme is not None or about.session is not None:
         rows.append(
             (
@@ -143,16 +150,8 @@ def last_session(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Tur
     if about is None or about.session is None:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     session = about.session
-    lines: list[Line] = [line("last-title", name=about.profile.name, title=session.plan.title, day=session.day)]
-    for exercise in session.plan.exercises:
-        sets = [
-            done_line(exercise, p) for p in session.done if p.exercise == exercise.name and p.stage is not Stage.WARMUP
-        ]
-        lines.append(line("last-exercise", name=exercise.name))
-        lines += [line("last-set", set=s) for s in sets] or [line("last-nothing")]
-    if session.effort is not None:
-        lines.append(line("last-effort", rating=session.effort))
-    return Turn(says=(Toast(tap.query), Say(coach.profile.chat, tuple(lines), about=about.profile.id)))
+    lines = session_lines(about.profile.name, session)
+    return Turn(says=(Toast(tap.query), Say(coach.profile.chat, lines, about=about.profile.id)))
 
 
 def lift(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:

@@ -7,6 +7,7 @@ from decimal import Decimal
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due
 from bot.dialogue.makinggood import given_up
+from bot.dialogue.mylifts import my_lifts_row
 from bot.dialogue.phrases import done_line, joined
 from bot.dialogue.thisweek import page
 from bot.dialogue.turn import Turn
@@ -58,7 +59,7 @@ def summary(client: ClientDesk, monday: date, *, urgency: Urgency) -> Turn:
         urgency=urgency,
         picture=chart,
     )
-    return Turn(says=(picture, Say(me.chat, week_lines(client, chart), urgency=urgency)))
+    return Turn(says=(picture, Say(me.chat, week_lines(client, chart), (my_lifts_row(),), urgency=urgency)))
 
 
 def week_chart(client: ClientDesk, monday: date) -> WeekChart:
