@@ -63,7 +63,7 @@ SWAP_OPS = frozenset({"other", "swapin", "instead", "c.other", "c.swapin"})
 SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
 """Buttons that name a programme of the coach's."""
 
-WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback"})
+WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback", "start", "more"})
 """Buttons for which the client's week is looked at."""
 
 LATELY_OPS = frozenset({"c.sload"})
@@ -115,7 +115,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
     wanted = Wanted(
         day=local_day(incoming.due_at, row.profile.zone),
         strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK),
-        weeks=incoming.kind is RuleKind.WEEK,
+        weeks=incoming.kind in (RuleKind.WEEK, RuleKind.SESSION),
         lately=incoming.kind is RuleKind.SESSION,
     )
     talk = talk_of(work, row.profile.chat, now=bare.now)
@@ -167,8 +167,9 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
     match incoming:
         case Typed(text=text):
             if text.lstrip().startswith("/"):
-                weeks = text.lstrip().lower().startswith("/week")
-                return Wanted(strengths=True, weeks=weeks, lately=_command(incoming) in ("/today", "/log"))
+                today = _command(incoming) in ("/today", "/log")
+                weeks = today or text.lstrip().lower().startswith("/week")
+                return Wanted(strengths=True, weeks=weeks, lately=today)
             return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)), swaps=may_wish(text))
         case Edited(message=message, text=text):
             return Wanted(message_key=f"m{message}", strengths=True, weeks=bool(_NAMES_A_DAY.search(text)))
