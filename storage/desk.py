@@ -39,6 +39,7 @@ from storage.casebook import Wanted, client_desk
 from storage.changes import changes_of
 from storage.digest import digest, waiting
 from storage.holdings import holdings
+from storage.looking import LOOK_LIFT_OPS, LOOK_OPS, look_back
 from storage.people import ClientRow
 from storage.plans import shelf_of
 from storage.relays import about_of
@@ -52,7 +53,7 @@ Chatted = Typed | Edited | Tapped | MediaSent | SheetRead | FileFailed | BotBloc
 COACH_OPS = "c."
 """Buttons whose `ref` is a client's id, for coaches only."""
 
-LIFT_OPS = frozenset(
+LIFT_OPS = LOOK_LIFT_OPS | frozenset(
     {"c.lifts", "c.lift1", "c.load", "c.loadask", "c.noload", "c.hold", "c.lift", "c.other", "c.swapin", "c.unswap"}
 )
 """Buttons for which every exercise of the programme is looked at."""
@@ -133,6 +134,8 @@ def _for_a_chat(work: Work, incoming: Chatted, bare: Desk) -> Desk:
     if who.client is not None:
         wanted = _wanted(incoming, press)
         desk = replace(desk, client=client_desk(work, who.client, wanted, now=bare.now))
+    if desk.client is not None and press is not None and press.op in LOOK_OPS and not press.op.startswith(COACH_OPS):
+        desk = replace(desk, client=replace(desk.client, past=look_back(work, desk.client, desk, press)))
     if who.coach is not None:
         desk = replace(desk, coach=_coach_desk(work, who, incoming, press, desk))
     command = _command(incoming)
@@ -178,6 +181,8 @@ def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
         case Tapped():
             if press is None or press.op.startswith(COACH_OPS):
                 return Wanted()
+            if press.op in LIFT_OPS:
+                return Wanted(strengths=True, lifts=True)
             swaps, weeks = press.op in SWAP_OPS, press.op in WEEK_OPS
             return Wanted(token=press.ref, strengths=True, swaps=swaps, weeks=weeks, lately=press.op == "start")
         case SheetRead() | FileFailed() | BotBlocked():
@@ -200,6 +205,8 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
         wanted = Wanted(last_done=True, weeks=True, lifts=lifts, before=before, swaps=other, lately=lately)
         case = client_desk(work, row, wanted, now=desk.now)
         mine = replace(mine, about=case)
+        if press is not None and shown in LOOK_OPS:
+            mine = replace(mine, about=replace(case, past=look_back(work, case, desk, press)))
     if shown == "c.changes" and row is not None:
         mine = replace(mine, changes=changes_of(work, row.profile.id))
     if command == "/inbox":
