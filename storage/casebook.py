@@ -19,7 +19,6 @@ from bot.training.orders import Orders, ordered
 from bot.training.people import Programme, Standing, Workout
 from bot.training.session import Session
 from storage.lately import lately
-from storage.lately import lately
 from storage.matters import NOTHING_OPEN, open_of
 from storage.orders import preferred_by
 from storage.people import ClientRow
@@ -68,7 +67,6 @@ class Wanted:
     weeks: bool = False
     lifts: bool = False
     lately: bool = False
-    lately: bool = False
     before: bool = False
     swaps: bool = False
 
@@ -94,7 +92,6 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
     weeks = [whole[r.id] for r in window] if wanted.weeks else []
     waiting = open_of(work, me.id, me.zone) if row.matters_open else NOTHING_OPEN
     names = _exercises(session, _coming(programme, row, today)) if wanted.strengths else ()
-    names = (*names, *_laid(row, today)) if names else names
     names = (*names, *_laid(row, today)) if names else names
     names = (*names, *_all_of(programme, row, today)) if wanted.lifts else names
     names = tuple(dict.fromkeys((*names, *(e.name for s in weeks for e in s.plan.exercises)))) if names else names
@@ -180,12 +177,6 @@ def _exercises(session: Session | None, coming: Workout | None) -> tuple[str, ..
     if coming is None or (session is not None and session.ended is None):
         return names
     return (*names, *(e.name for e in coming.exercises))
-
-
-def _laid(row: ClientRow, today: date) -> tuple[str, ...]:
-    """What a week that was laid anew has today, with the coach's swaps."""
-    days = [d for week in row.life.laid for d in week.days if d.day == today and not d.is_plain]
-    return tuple(e.name for d in days for e in ordered(Workout(d.title, d.exercises), row.orders, day=today).exercises)
 
 
 def _laid(row: ClientRow, today: date) -> tuple[str, ...]:
