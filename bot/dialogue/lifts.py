@@ -195,8 +195,6 @@ def _hand(desk: Desk, about: ClientDesk, exercise: PlannedExercise, coming: Next
     rows.append((Button(line("lift-other"), press_for("c.other", about, desk, exercise)),))
     if exercise.load_style is not LoadStyle.NONE and state_of(about, exercise) is not None:
         rows.append((Button(line("look-strength"), press_for("c.curve", about, desk, exercise)),))
-    if exercise.load_style is not LoadStyle.NONE and state_of(about, exercise) is not None:
-        rows.append((Button(line("look-strength"), press_for("c.curve", about, desk, exercise)),))
     rows.append((Button(line("back-lifts"), show_press("c.lifts", about.profile.id)),))
     return tuple(rows)
 
