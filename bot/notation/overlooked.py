@@ -1,7 +1,7 @@
 """What a message says beside sets that are kept and no kept set shows: then a better reading may have been missed.
 
-Every effort, ordinal, label, repeat and side of a report must be used by the reading that is kept; and a bare number far
-under the plan that nothing explains may be the number of a set, of sets, or of something else. Either is asked about.
+Every effort, ordinal, label and repeat of a report must be used by the reading that is kept; a bare number far under
+the plan that nothing explains may be the number of a set, of sets, or of something else. Either is asked about.
 """
 
 from collections.abc import Iterator, Sequence
@@ -22,7 +22,7 @@ _OF_REPS = (Kind.REPS, Kind.LASTREP)
 _NAMES_SET = (Kind.SET, Kind.WORKSET, Kind.LASTSET)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _EXPLAINED = frozenset(
-    words("only just got did managed made hit stopped failed quit bailed barely got dropped died gave out at reps")
+    words("only just got did managed made hit stopped failed quit bailed barely dropped died gave out at reps")
 )
 """Words before a number of repetitions that is far under the plan."""
 
@@ -34,7 +34,7 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and _is_rating(marks, place) and not _is_within(mark, spans):
             return mark
-        number = _set_named(marks, place)
+        number = _set_named(marks, place, max((n for n in numbers if n is not None), default=0) + 1)
         if number is not None and number not in numbers:
             return mark
         if mark.kind is Kind.SAME and not _is_within(mark, spans) and _stands_alone(marks, place):
@@ -63,11 +63,14 @@ def _is_rating(marks: Sequence[Mark], place: int) -> bool:
     return before in _RATES or after in _RATED
 
 
-def _set_named(marks: Sequence[Mark], place: int) -> int | None:
-    """The set that a mark names beside a number of its part: the 3 of `third i had to stop at 3`."""
+def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
+    """The set that a mark names beside a number of its part: the 3 of `third i had to stop at 3`.
+
+    `after` is the set after those that are kept.
+    """
     mark = marks[place]
-    before = marks[place - 1] if place else None
-    if mark.kind is not Kind.ORD or mark.value is None or (before is not None and before.kind is Kind.FAILED):
+    failed = any("fail" in m.text for m in marks[max(0, place - 3) : place])
+    if mark.kind is not Kind.ORD or mark.value is None or failed:
         return None
     following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
     if following and following[0].kind in _OF_REPS:
@@ -78,7 +81,7 @@ def _set_named(marks: Sequence[Mark], place: int) -> int | None:
         if m.kind in EDGES:
             break
         part.append(m)
-    if not any(m.kind is Kind.NUM for m in part) or not named:
+    if not any(m.kind is Kind.NUM for m in part) or not (named or int(mark.value) == after):
         return None
     return int(mark.value)
 
@@ -122,5 +125,6 @@ def _bare(marks: Sequence[Mark], one: Told) -> Mark | None:
     linked = load.source is Source.SAID and load.at is not None and load.at[1] <= at[0]
     if linked and any(m.kind in _LINKS for m in marks[max(0, place - 1) : place]):
         return None
-    counted = after in (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.EACH, Kind.LEFT, Kind.RIGHT)
+    of_them = place + 1 < len(marks) and marks[place + 1].text.startswith("of")
+    counted = of_them or after in (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.EACH, Kind.LEFT, Kind.RIGHT)
     return None if counted or said & _EXPLAINED else marks[place]

@@ -95,7 +95,8 @@ def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
     beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
     if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in _EXTRA for m in marks):
         return cue or next((m for m in marks if m.kind in NUMBERS), None)
-    return cue if beyond else None
+    far = len(beyond) > 1 and not any(m.text in _EXTRA for m in marks) and len({row.load for row in record.said}) > 1
+    return cue or (next((m for m in marks if m.kind in NUMBERS), None) if far else None) if beyond else None
 
 
 _EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "backoff"])

@@ -5,11 +5,14 @@
 
 from collections.abc import Sequence
 
+from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
 from bot.notation.order.headings import before_names, heading_loads
+from bot.notation.order.listed import linked_lists, times_lists
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.placing import (
     another,
+    did_not_come,
     failed_last,
     labels_first,
     likes,
@@ -19,6 +22,8 @@ from bot.notation.order.placing import (
     the_others,
 )
 from bot.notation.order.units import fields
+from bot.notation.order.warmups import warmups
+from bot.notation.order.which_set import set_numbers
 from bot.notation.tokens import Mark
 
 __all__ = ["ordered"]
@@ -30,12 +35,18 @@ _STEPS = (
     with_hundreds,
     with_decimals,
     likes,
+    times_lists,
+    linked_lists,
+    short_efforts,
+    warmups,
+    set_numbers,
     counts_by_name,
     set_ranges,
     numbered_all,
     the_others,
     labels_first,
     failed_last,
+    did_not_come,
     another,
     fields,
     before_names,

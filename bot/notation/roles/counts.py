@@ -55,6 +55,7 @@ class RepCounts(Loads):
             made.cost += 1.5
         score = self._is_score(state, amount, reps)
         made = self._emit(made, amount, reps)
+        made.cost += 3.0 if join is Join.PLUS and made.sets[-1].stage is Stage.WORK else 0.0
         if score:
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))
         made.cost += extra + self._turned_cost(state, amount)
@@ -135,7 +136,9 @@ class RepCounts(Loads):
     def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
         """`10/9` on an exercise of two sides: left, then right."""
         last = state.sets[-1] if state.sets else None
-        if not self.two_sided or amount.join is not Join.SLASH or last is None or state.fresh:
+        before = [s.side for s in state.sets[:-1]] or [p.side for p in self.context.worked]
+        sided = amount.join is Join.AND and before[-1:] == [Side.RIGHT]
+        if not self.two_sided or not (amount.join is Join.SLASH or sided) or last is None or state.fresh:
             return None
         if last.side is not None or last.entry != state.entry - 1 or last.stage is not Stage.WORK or last.reps is None:
             return None

@@ -42,6 +42,15 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
         return False
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     before = marks[place - 1].kind if place else None
+    if (
+        marks[place].text == "one"
+        and before in (Kind.LEFT, Kind.RIGHT)
+        and place > 1
+        and marks[place - 2].text == "the"
+    ):
+        return after not in _COUNTABLE
+    if marks[place].text != "one" and before is Kind.WITH:
+        return False
     doubted = [m.text for m in marks[place + 1 : place + 2]] in (["maybe"], ["perhaps"], ["possibly"])
     if doubted and place + 2 < len(marks) and marks[place + 2].kind is Kind.NUM:
         return False

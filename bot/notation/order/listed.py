@@ -1,0 +1,81 @@
+"""Lists whose numbers each have their own link: `45s x10 x9 x8`, `26s for 10 for 9 and for 8`, `10 times, 9 times`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+_SURE = 3
+"""So many numbers with a link each are a list; the last of two may be how many sets, where it is no more than this:"""
+_MOST_SETS = 6
+_COUNTED = (Kind.SETS, Kind.TIMES, Kind.SET)
+_BETWEEN = (Kind.AND, Kind.COMMA, Kind.THEN, Kind.FILL)
+
+
+def linked_lists(marks: list[Mark]) -> list[Mark]:
+    """The marks with all links of such lists but the first as commas; all alike where one of them is sure."""
+    runs = [run for run in _runs(marks) if len(run) > 1]
+    if not any(_is_list(marks, run) for run in runs):
+        return marks
+    out = list(marks)
+    for place in (p for run in runs for p in run[1:]):
+        parted = kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA, Kind.THEN)
+        out[place] = replace(marks[place], kind=Kind.FILL if parted else Kind.COMMA, text=",")
+    return out
+
+
+def _runs(marks: Sequence[Mark]) -> list[list[int]]:
+    """The places of links that follow each other with a number each."""
+    runs: list[list[int]] = []
+    ended = -1
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.X, Kind.FOR) or not _leads(marks, place):
+            continue
+        joined = ended >= 0 and all(m.kind in _BETWEEN for m in marks[ended:place])
+        number = _number(marks, place)
+        if joined and runs and marks[runs[-1][0]].kind is mark.kind:
+            runs[-1].append(place)
+        else:
+            runs.append([place])
+        ended = number + 1
+    return runs
+
+
+def _number(marks: Sequence[Mark], place: int) -> int:
+    """Where the number of a link stands."""
+    at = place + 1
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return at
+
+
+def _leads(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a link stands apart from what is before it and leads a number that counts no sets."""
+    at = _number(marks, place)
+    apart = place > 0 and marks[place].start > marks[place - 1].end
+    if kind_at(marks, at) is not Kind.NUM or kind_at(marks, at + 1) in _COUNTED or not apart:
+        return False
+    return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end
+
+
+def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:
+    last = marks[_number(marks, run[-1])].value
+    return len(run) >= _SURE or (last is not None and last > _MOST_SETS)
+
+
+def times_lists(marks: list[Mark]) -> list[Mark]:
+    """`50 kg, 10 times, 10 times, 8 times`: repetitions; `this time` and `that time` count nothing."""
+    out = [
+        replace(m, kind=Kind.FILL) if m.kind is Kind.TIMES and m.text == "time" and _points(marks, i) else m
+        for i, m in enumerate(marks)
+    ]
+    counted = [i for i, m in enumerate(out) if m.kind is Kind.TIMES and kind_at(out, i - 1) is Kind.NUM]
+    if len(counted) < _SURE - 1:
+        return out
+    return [replace(m, kind=Kind.REPS) if i in counted else m for i, m in enumerate(out)]
+
+
+def _points(marks: Sequence[Mark], place: int) -> bool:
+    return place > 0 and marks[place - 1].text in ("this", "that", "each", "every")

@@ -1,0 +1,76 @@
+"""Warm-ups told behind their sets or before them: `20x8 30x5 all warmups`, `first was a warmup`."""
+
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_SEVERAL = 2
+_ONE = ("one", "set")
+
+
+def warmups(marks: list[Mark]) -> list[Mark]:
+    """The marks with the word before the sets that it is of."""
+    return _first_was(_all_were(_done(marks)))
+
+
+def _done(marks: list[Mark]) -> list[Mark]:
+    """`warm up done: bar only 20x8, then 35x5. work set: 50x5`: the sets up to the working ones."""
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
+    work = next((i for i, m in enumerate(marks) if m.kind is Kind.WORKSET), None)
+    if place is None:
+        return marks
+    out = list(marks)
+    if [kind_at(marks, place + n) for n in (1, 2)] == [Kind.DONE, Kind.COLON]:
+        out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
+    for at in range(place, work or place):
+        if marks[at].kind is Kind.THEN:
+            out[at] = replace(marks[at], kind=Kind.COMMA, text=",")
+        if marks[at].kind is Kind.PLATES and kind_at(marks, at + 1) is Kind.NUM:
+            out[at] = replace(marks[at], kind=Kind.FILL)
+    return out
+
+
+def _all_were(marks: list[Mark]) -> list[Mark]:
+    """`135x8, 185x5, 225x3 just warm ups so far`: all of the part before."""
+    for place, mark in enumerate(marks):
+        plural = mark.kind is Kind.WARMUP and mark.text.split()[-1] in ("ups", "warmups", "warms")
+        led = mark.kind is Kind.WARMUP and kind_at(marks, place - 1) is Kind.ALL
+        if not (plural or led):
+            continue
+        start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
+        before = marks[start:place]
+        last = next((m for m in reversed(before) if m.kind not in (Kind.FILL, Kind.ALL, Kind.WAS, Kind.EACH)), None)
+        ended = last is not None and last.kind in (Kind.NUM, Kind.REPS)
+        entries = [i for i, m in enumerate(before) if m.kind in (Kind.X, Kind.FOR)]
+        if len(entries) < _SEVERAL or not ended or any(m.kind is Kind.WARMUP for m in before):
+            continue
+        first = start + next(i for i, m in enumerate(before) if m.kind is Kind.NUM)
+        held = [replace(m, kind=Kind.COMMA) if m.kind is Kind.THEN else m for m in marks[first:place]]
+        held = [m for m in held if m.kind is not Kind.ALL]
+        early = replace(mark, end=mark.start)
+        return [*marks[:first], early, *held, replace(mark, kind=Kind.WORKSET, text="work set"), *marks[place + 1 :]]
+    return marks
+
+
+def _first_was(marks: list[Mark]) -> list[Mark]:
+    """`120x8, 135x8 - first was a warmup`: the first set that the message tells."""
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
+    if place is None or any(m.kind is Kind.NUM for m in marks[place:]):
+        return marks
+    at = place - 1
+    while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.SET)):
+        at -= 1
+    first = kind_at(marks, at) is Kind.ORD and marks[at].value == 1
+    numbers = [i for i in range(max(at, 0)) if marks[i].kind is Kind.NUM]
+    parts = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND)
+    end = next((i for i in range(numbers[0], at) if marks[i].kind in parts), None) if numbers else None
+    if not first or end is None or not any(i > end for i in numbers):
+        return marks
+    rest = [replace(m, kind=Kind.GAP, value=None) for m in marks[at : place + 1]]
+    early = replace(marks[place], start=marks[numbers[0]].start, end=marks[numbers[0]].start)
+    work = replace(marks[end], kind=Kind.WORKSET, text="work set")
+    return [*marks[: numbers[0]], early, *marks[numbers[0] : end + 1], work, *marks[end + 1 : at], *rest,
+            *marks[place + 1 :]]  # fmt: skip
