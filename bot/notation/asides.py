@@ -44,6 +44,7 @@ def _targets(marks: Sequence[Mark]) -> Iterator[int]:
             yield from range(place + 1, place + 4)
         whole, of = marks[place + 2].value, marks[place].value
         both = _is_number(marks, place) and said[0] == "of" and _is_number(marks, place + 2)
+        both = both and _kind(marks, place - 1) is not Kind.RPE
         if both and whole is not None and of is not None and 6 <= of < whole:
             yield from (place + 1, place + 2)
 

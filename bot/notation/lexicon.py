@@ -167,6 +167,7 @@ PHRASES: dict[Kind, str] = {
         "working"
     ),
     Kind.RPE: (
+        "rp; rpi; are pee; are p e; ar pe; r pe; exertion; difficulty; intensity; "
         "rpes; rpes of; rpes were; the rpes were; "
         "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; "
         "effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about "
@@ -184,7 +185,10 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
-        "in the bank; in the locker; in store; still in me; in the tank; left in the tank; reps in reserve; rep in "
+        "more were possible; more was possible; more possible; reps more possible; more reps possible; in the reserve; "
+        "reserve; more i could; more i could do; more i could have done; rep before failure; reps before failure; "
+        "before failure; in the bank; in the locker; in store; still in me; in the tank; left in the tank; "
+        "reps in reserve; rep in "
         "reserve; in reserve; reps left; rep left; left in me; "
         "more in me; more in the tank; more left; left over; to spare; spare; more reps in me; in hand; reps in hand; "
         "rep in hand; from failure; off failure; shy of failure; away from failure; short of failure; reps from "
@@ -196,6 +200,7 @@ PHRASES: dict[Kind, str] = {
         "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
     ),
     Kind.COULD: (
+        "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
         "have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve "
         "managed; could have made; couldve made; had; i had; maybe had; probably had; still had; had maybe; had "
@@ -212,6 +217,7 @@ PHRASES: dict[Kind, str] = {
         "more maybe; more probably; mor; moer"
     ),
     Kind.EMPTY: (
+        "nothing more was possible; nothing more possible; not one more possible; no more was possible; "
         "nothing left; nothing left in the tank; to failure; till failure; til failure; until failure; failure; at "
         "failure; hit failure; reached failure; all out; nothing in the tank; zero left; no reps left; none left; "
         "couldnt do another; couldnt have done another; could not have done another; couldnt do one more; nothing "

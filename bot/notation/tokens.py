@@ -29,6 +29,8 @@ _MARK = re.compile(
 )
 _LETTER_O = re.compile(r"(?<=\d)o(?=o*(?:\d|x|kg|lb|\b))")
 """A letter typed for a nought: `12ox5`."""
+_HIGH_POINT = re.compile(r"(?<=\d\d)'(?=(?:5|25|75)\b)")
+"""An apostrophe written for the decimal point: `72'5`."""
 _DECIMAL = re.compile(r"\d*\.\d{1,2}|\d+")
 _COMMA = re.compile(r"\d+(?:\.\d{1,2})?(?:,\d+(?:\.\d{1,2})?)+")
 _CLOCK = re.compile(r"\d{1,3}:\d\d")
@@ -58,7 +60,7 @@ class Mark:
 
 def read_marks(text: str) -> tuple[Mark, ...]:
     """The marks of folded text, in order, without spaces. Never raises."""
-    text = _LETTER_O.sub("0", text)
+    text = _HIGH_POINT.sub(".", _LETTER_O.sub("0", text))
     marks: list[Mark] = []
     space = True
     for found in _MARK.finditer(text):

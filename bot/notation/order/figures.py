@@ -8,6 +8,15 @@ from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 
 _LOWS = {"single": 1, "double": 2, "triple": 3}
+_HALF = Decimal("0.5")
+_FRACTIONS = (
+    (("and", "a", "half"), _HALF),
+    (("and", "one", "half"), _HALF),
+    (("and", "half"), _HALF),
+    (("and", "1", "/", "2"), _HALF),
+    (("1", "/", "2"), _HALF),
+    (("and", "a", "quarter"), Decimal("0.25")),
+)
 _POINT = 100
 """Digits after a spoken `point` are fewer than three."""
 
@@ -34,7 +43,7 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
-        said = [m.text for m in marks[at + 1 : at + 4]]
+        said = [m.text for m in marks[at + 1 : at + 3]]
         whole = mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value)
         if whole and mark.value is not None and said[:1] == ["point"] and kind_at(marks, at + 2) is Kind.NUM:
             tail = marks[at + 2].value or Decimal(0)
@@ -43,10 +52,10 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
                 out.append(replace(mark, value=value, parts=(), end=marks[at + 2].end))
                 at += 3
                 continue
-        halves = 3 if said == ["and", "a", "half"] else 2 if said[:2] == ["and", "half"] else 0
-        if whole and mark.value is not None and halves and kind_at(marks, at + halves + 1) is not Kind.MINUTES:
-            out.append(replace(mark, value=mark.value + Decimal("0.5"), parts=(), end=marks[at + halves].end))
-            at += halves + 1
+        rest, length = _fraction(marks, at)
+        if whole and mark.value is not None and rest and kind_at(marks, at + length + 1) is not Kind.MINUTES:
+            out.append(replace(mark, value=mark.value + rest, parts=(), end=marks[at + length].end))
+            at += length + 1
             continue
         out.append(mark)
         at += 1
@@ -79,6 +88,20 @@ def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
     if joined and third is not None and third.text.isdigit() and third.value is not None and third.value < 100:
         return first.value + third.value, at + 3
     return None, at
+
+
+def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
+    """The fraction said after a whole number, and how many marks say it: `and a half`, `1/2`, the `fifty` of 72.50."""
+    said = [m.text for m in marks[at + 1 : at + 4]]
+    for words, rest in _FRACTIONS:
+        if said[: len(words)] == list(words):
+            return rest, len(words)
+    value = marks[at].value
+    linked = kind_at(marks, at - 1) in (Kind.X, Kind.FOR, Kind.AT)
+    ends_in_half = value is not None and value % 10 in (2, 7) and value > 20 and not linked
+    if said[:1] in (["fifty"], ["50"]) and ends_in_half and kind_at(marks, at + 2) in (Kind.FOR, Kind.X, Kind.KG):
+        return Decimal("0.5"), 1
+    return Decimal(0), 0
 
 
 def counts_by_name(marks: list[Mark]) -> list[Mark]:

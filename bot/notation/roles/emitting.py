@@ -88,6 +88,8 @@ class Emitting(Costs):
                 made.cost -= 3.0 if made.bare and as_planned else 0.0
         if made.mult:
             made.cost += self._sets_cost(made.index, made.mult)
+            most = max(len(self.opens) - made.index, len(self.context.exercise.sets))
+            made.cost += 1.0 if not made.mult_said and made.mult > most + 1 else 0.0
             made.cost += 0.0 if made.mult_said else self._prefix_cost(made, reps)
 
     def _is_on_body(self, state: State, number: int) -> bool:

@@ -13,6 +13,7 @@ from bot.notation.shaping.efforts import efforts, left_before, ranges
 from bot.notation.shaping.labels import labels, number_lines
 from bot.notation.shaping.letters import letters
 from bot.notation.shaping.links import links, signs
+from bot.notation.shaping.reserve import reserved
 from bot.notation.shaping.sides import sides
 from bot.notation.shaping.stages import dropped, warmed
 from bot.notation.tokens import Mark
@@ -24,7 +25,7 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
     shaped = [m for m in counts_in_words(list(marks)) if m.kind is not Kind.FILL]
     shaped = warmed(letters(bands(shaped), two_sided))
-    shaped = ranges(in_both_hands(shaped, two_sided))
+    shaped = ranges(reserved(in_both_hands(shaped, two_sided)))
     shaped = labels(shaped)
     shaped = efforts(shaped if two_sided else left_before(shaped))
     shaped = sides(shaped, two_sided)

@@ -64,6 +64,8 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
     counted = after is not None and after.text in _COUNTED
+    if before.text in ("rpe", "rir") and mark.text in (*_COUNTS, "to"):
+        return _COUNTS.get(mark.text, "two")
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]
     return mark.text
