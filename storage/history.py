@@ -70,6 +70,10 @@ class Given:
     programme: Programme
 
 
+UNITS: dict[str, Unit] = {unit.value: unit for unit in Unit}
+STAGES: dict[str, Stage] = {stage.value: stage for stage in Stage}
+"""By name: quicker than asking the kinds themselves, a million times."""
+
 _SESSIONS = ready(
     sa.select(sessions).where(sessions.c.client == sa.bindparam("of")).order_by(sessions.c.day, sessions.c.planned_at)
 )
@@ -113,10 +117,10 @@ def sessions_of(work: Work, client: str) -> Iterator[SessionDone]:
 
 
 def _performed(row: Row) -> Performed:
-    load = None if row.thousandths is None else Load(row.thousandths, Unit(row.unit))
+    load = None if row.thousandths is None else Load(row.thousandths, UNITS[row.unit])
     rir = None if row.rir is None else Decimal(row.rir)
     side = None if row.side is None else Side(row.side)
-    return Performed(row.exercise, row.set_number, Stage(row.stage), load, row.reps, rir, side)
+    return Performed(row.exercise, row.set_number, STAGES[row.stage], load, row.reps, rir, side)
 
 
 def pains_of(work: Work, client: str) -> Iterator[HurtOnce]:
