@@ -29,7 +29,7 @@ from bot.runtime.inbox import Desks, receive, work_some
 from bot.runtime.ports import Arrived
 from bot.runtime.schedule import Failures, tick
 from bot.runtime.settlements import Delivered, Fetched, Settlement
-from bot.saying import Wanted
+from bot.saying import Chart, Wanted
 from storage.engine import Store
 from storage.health import Health, health
 from storage.outbox import ParcelKind
@@ -57,6 +57,7 @@ class Shown:
     file: bytes | Wanted | None = None
     """A file: what is in it, or which one is to be made."""
     file_name: str = ""
+    picture: Chart | None = None
 
 
 @dataclass(slots=True)
@@ -226,7 +227,7 @@ class Wireless:
                             for b in row
                             if "callback_data" in b
                         )
-                        screen[number] = Shown(number, body.plain, body.html, data, parcel.silent)
+                        screen[number] = Shown(number, body.plain, body.html, data, parcel.silent, picture=body.picture)
                         done = Delivered(number, body_hash(body), strip)
                     case ParcelKind.RELAY:
                         number = next(self._numbers)
