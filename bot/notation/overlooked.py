@@ -29,26 +29,29 @@ _EXPLAINED = frozenset(
 
 def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
     """The first such mark; `None` where all that is said is used."""
-    spans = list(_used(told))
+    spans = list(_used(told, Source.SAID))
+    repeated = list(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and _is_rating(marks, place) and not _is_within(mark, spans):
             return mark
-        number = _set_named(marks, place, max((n for n in numbers if n is not None), default=0) + 1)
+        number = _set_named(marks, place, _next_after(numbers))
         if number is not None and number not in numbers:
             return mark
-        if mark.kind is Kind.SAME and not _is_within(mark, spans) and _stands_alone(marks, place):
+        if mark.kind is Kind.ORD and mark.value == _next_after(numbers) and _is_left_open(marks, place, spans):
+            return mark
+        if mark.kind is Kind.SAME and not _is_within(mark, repeated) and _stands_alone(marks, place):
             return mark
     return next(_unlikely(marks, told, record), None)
 
 
-def _used(told: Sequence[Told]) -> Iterator[Span]:
-    """Where the words of the kept sets' values stand."""
+def _used(told: Sequence[Told], *sources: Source) -> Iterator[Span]:
+    """Where the words stand that gave the kept sets' values, from these sources."""
     for one in told:
         grounds = one.grounds
         for ground in (grounds.number, grounds.stage, grounds.load, grounds.unit, grounds.reps, grounds.effort,
                        grounds.side, grounds.sets):  # fmt: skip
-            if ground is not None and ground.at is not None and ground.source is not Source.PLAN:
+            if ground is not None and ground.at is not None and ground.source in sources:
                 yield ground.at
 
 
@@ -75,7 +78,8 @@ def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
     following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
     if following and following[0].kind in _OF_REPS:
         return None
-    named = bool(following) and following[0].kind in (*_NAMES_SET, Kind.NUM, Kind.WAS, Kind.COLON)
+    called = place + 1 < len(marks) and marks[place + 1].text == "one"
+    named = called or (bool(following) and following[0].kind in (*_NAMES_SET, Kind.NUM, Kind.WAS, Kind.COLON))
     part = []
     for m in following:
         if m.kind in EDGES:
@@ -84,6 +88,21 @@ def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
     if not any(m.kind is Kind.NUM for m in part) or not (named or int(mark.value) == after):
         return None
     return int(mark.value)
+
+
+def _next_after(numbers: set[int | None]) -> int:
+    """The set after the last of those that are kept."""
+    return max((n for n in numbers if n is not None), default=0) + 1
+
+
+def _is_left_open(marks: Sequence[Mark], place: int, spans: Sequence[Span]) -> bool:
+    """Whether a number that is no kept value stands in the sentence behind: `third i bailed, did not get past 3`."""
+    for at in range(place + 1, len(marks)):
+        if marks[at].kind in (Kind.STOP, Kind.LINE, Kind.QUERY):
+            return False
+        if marks[at].kind is Kind.NUM and not _is_within(marks[at], spans) and marks[at].value is not None:
+            return not (at + 1 < len(marks) and marks[at + 1].kind in (Kind.MINUTES, Kind.HOURS, Kind.SLASH))
+    return False
 
 
 def _stands_alone(marks: Sequence[Mark], place: int) -> bool:

@@ -28,11 +28,14 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
 
 def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     """Whether all sets that the piece numbers are still open, the next one first."""
-    last = record.last(record.last_exercise)
-    place = None if last is None else record.place_of(last.exercise)
-    if last is None or place is None or any(m.kind is Kind.NAME for m in piece):
+    names = [m for m in piece if m.kind is Kind.NAME]
+    if len(names) > 1 or any(len(m.names) != 1 for m in names):
         return False
-    shaped = shape_marks([m for m in piece if m.text != "of"], True)
+    last = record.last(names[0].names[0] if names else record.last_exercise)
+    place = None if last is None else record.place_of(last.exercise)
+    if last is None or place is None:
+        return False
+    shaped = shape_marks([m for m in piece if m.text != "of" and m.kind is not Kind.NAME], True)
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     opens = record.context(place).open_sets
     return bool(labels) and labels == list(opens[: len(labels)])

@@ -148,7 +148,12 @@ def counted(marks: list[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.COUNTED)
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
             continue
-        if before in LINKS or before in PREFIXES or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS):
+        if (
+            before in LINKS
+            or before in PREFIXES
+            or before in (Kind.RPE, Kind.RIR)
+            or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS)
+        ):
             continue
         if (after is Kind.WORD and not continues_list(marks, place)) or (
             after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)

@@ -1,0 +1,114 @@
+"""Lists whose numbers each have a link, efforts in short, warm-ups told behind, set numbers behind their loads."""
+
+from collections.abc import Sequence
+
+import pytest
+
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.training.units import Unit
+from tests.notation.plans import NOW, row, rows, sets
+
+PRESS = PlannedExercise("Bench Press", sets("60", 8, 10), aliases=("bench",))
+ARNOLD = PlannedExercise("Arnold Press", sets("14", 8, 12), aliases=("arnolds",), load_style=LoadStyle.PER_HAND)
+LOG = PlannedExercise("Log Press", sets("62.5", 6, 6, 4))
+CLEAN = PlannedExercise("Power Clean", sets("70", 3, 3, 5), aliases=("cleans",))
+SLED = PlannedExercise("Sled Push", sets("180", 20, 20), aliases=("sled",), measure=Measure.METRES)
+SQUAT = PlannedExercise("Front Squat", sets("70", 4, 6))
+PULL = PlannedExercise("Deadlift", sets("140", 5, 5))
+SPLIT = PlannedExercise("Split Squat", sets("16", 8, 10), load_style=LoadStyle.PER_HAND, sides=2)
+
+
+def _read(text: str, *session: PlannedExercise, done: Sequence[str] = ()) -> Reading:
+    return read_message(Request(text, Unit.KG, NOW, session, tuple(row(d) for d in done)))
+
+
+def _are(name: str, *values: str) -> tuple[str, ...]:
+    return tuple(f"{name}#{n} {value}" for n, value in enumerate(values, 1))
+
+
+LISTS = [
+    ("60 x10 x9 x8", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
+    ("60kg x10 x9 x8", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
+    ("bench 62.5 x9 x8 x8", PRESS, _are("Bench Press", "62.5x9", "62.5x8", "62.5x8")),
+    ("60 x10, x9, x8", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
+    ("60 x10 x9", PRESS, _are("Bench Press", "60x10", "60x9")),
+    ("14s x12 x11 x10", ARNOLD, _are("Arnold Press", "14x12", "14x11", "14x10")),
+    ("14s for 12 for 11 for 10", ARNOLD, _are("Arnold Press", "14x12", "14x11", "14x10")),
+    ("arnolds 14s for 12, for 11 and for uh 10", ARNOLD, _are("Arnold Press", "14x12", "14x11", "14x10")),
+    ("60kg, 10 times, 9 times, 8 times", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
+    ("bench 60kg 10 times, then 9 times", PRESS, _are("Bench Press", "60x10", "60x9")),
+]
+EFFORTS = [
+    ("60x10 with 2 in the tank then 60x9 with 1", PRESS, _are("Bench Press", "60x10 rir 2", "60x9 rir 1")),
+    ("60x10 w 3 in the tank, 60x9 w 1", PRESS, _are("Bench Press", "60x10 rir 3", "60x9 rir 1")),
+    ("60x10 with 1 in the tank, 60x9 with zero", PRESS, _are("Bench Press", "60x10 rir 1", "60x9 rir 0")),
+    ("60 for 10 with 3 left then 62.5 for 8 with 2", PRESS, _are("Bench Press", "60x10 rir 3", "62.5x8 rir 2")),
+    ("60kg, 10 reps at 7 then 9 reps at 8", PRESS, _are("Bench Press", "60x10 rir 3", "60x9 rir 2")),
+    ("60kg 10 reps at 7 then 9 reps at 8 then 8 at 9", PRESS,
+     _are("Bench Press", "60x10 rir 3", "60x9 rir 2", "60x8 rir 1")),
+    ("60x10 with 2 in reserve, 60x9 with 1, 60x8 with zero", PRESS,
+     _are("Bench Press", "60x10 rir 2", "60x9 rir 1", "60x8 rir 0")),
+]  # fmt: skip
+WARM = "Front Squat#0 {} warmup"
+WARMUPS = [
+    ("20x8 30x5 50x3 all warmups, then 70x4", SQUAT,
+     (*(WARM.format(w) for w in ("20x8", "30x5", "50x3")), "Front Squat#1 70x4")),
+    ("30x8, 40x5, 55x3 just warm ups so far", SQUAT, tuple(WARM.format(w) for w in ("30x8", "40x5", "55x3"))),
+    ("30x8 and 50x4 were warmups", SQUAT, tuple(WARM.format(w) for w in ("30x8", "50x4"))),
+    ("50x5, 70x5 - first was a warmup", SQUAT, (WARM.format("50x5"), "Front Squat#1 70x5")),
+    ("50x5, 70x5, 70x4. first one was a warm up btw", SQUAT,
+     (WARM.format("50x5"), "Front Squat#1 70x5", "Front Squat#2 70x4")),
+    ("warm up done: bar only 20x8, then 35x5. Work set: 70x5", SQUAT,
+     (WARM.format("20x8"), WARM.format("35x5"), "Front Squat#1 70x5")),
+]  # fmt: skip
+NUMBERS = [
+    ("200 first. 200 second. 190 third. all 20m", SLED, (), _are("Sled Push", "200x20", "200x20", "190x20")),
+    ("60x10 first, 60x9 second, 57.5x8 third", PRESS, (), _are("Bench Press", "60x10", "60x9", "57.5x8")),
+    ("14s x 12, then 16s for the 2nd and got 9", ARNOLD, (), _are("Arnold Press", "14x12", "16x9")),
+    ("went to 16s for the third and got 9", ARNOLD, ("Arnold Press#1 14x12", "Arnold Press#2 14x12"),
+     ("Arnold Press#3 16x9",)),
+    ("failed the third at 75", CLEAN, ("Power Clean#1 70x3",), ("Power Clean#2 75x2 rir 0",)),
+    ("72.5x3, then failed the second at 75", CLEAN, (), ("Power Clean#1 72.5x3", "Power Clean#2 75x1 rir 0")),
+    ("failed the 3rd rep at 72.5kg", CLEAN, (), ("Power Clean#1 72.5x2 rir 0",)),
+    ("log 3: six. log 4: five", LOG, ("Log Press#1 62.5x6", "Log Press#2 62.5x6"),
+     ("Log Press#3 62.5x6", "Log Press#4 62.5x5")),
+    ("bench number 2: 60 kg, 9 reps", PRESS, ("Bench Press#1 60x10",), ("Bench Press#2 60x9",)),
+    ("bench number 3 was 60x8", PRESS, ("Bench Press#1 60x10", "Bench Press#2 60x9"), ("Bench Press#3 60x8",)),
+    ("16s, ten left and ten right. next ten and eight", SPLIT, (),
+     ("Split Squat#1 16x10 left", "Split Squat#1 16x10 right", "Split Squat#2 16x10 left", "Split Squat#2 16x8 right")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "planned", "stored"), LISTS + EFFORTS + WARMUPS)
+def test_told_in_lists(text: str, planned: PlannedExercise, stored: tuple[str, ...]) -> None:
+    """Each number is its own set's; each effort and warm-up is of the sets that it was said of."""
+    reading = _read(text, planned)
+    assert reading.ask is None, reading.ask
+    assert reading.performed == rows(*stored)
+
+
+@pytest.mark.parametrize(("text", "planned", "done", "stored"), NUMBERS)
+def test_told_by_number(text: str, planned: PlannedExercise, done: tuple[str, ...], stored: tuple[str, ...]) -> None:
+    """Which set it is may stand behind what is told of it, or among it."""
+    reading = _read(text, planned, done=done)
+    assert reading.ask is None, reading.ask
+    assert reading.performed == rows(*stored)
+
+
+DOUBTFUL = [
+    ("that's three benches then! 60, 9 reps", PRESS, ("Bench Press#1 60x10", "Bench Press#2 60x10")),
+    ("second went well, 140 for 5. third I bailed, did not get past 3", PULL, ("Deadlift#1 140x5",)),
+    ("third one nope 4", PULL, ()),
+    ("140x5, rir 2 obvs maybe, rir 1", PULL, ()),
+    ("hold on, 2. 60x9", PRESS, ()),
+    ("60x10 60x9 55x8 55x8 50x8", PRESS, ()),
+]
+
+
+@pytest.mark.parametrize(("text", "planned", "done"), DOUBTFUL)
+def test_what_no_set_shows_is_asked(text: str, planned: PlannedExercise, done: tuple[str, ...]) -> None:
+    """A number, an ordinal or an effort beside sets that no kept set uses: asked about, and nothing is kept."""
+    reading = _read(text, planned, done=done)
+    assert reading.performed == () or reading.ask is None
+    assert reading.ask is not None, reading.performed
