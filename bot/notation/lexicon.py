@@ -556,6 +556,7 @@ PHRASES: dict[Kind, str] = {
     ),
 }
 FILLERS = words(
+    "oui si ja da",
     "fewer a an the i me my mine we us our you your it its this that these those he she they them there here im ive id",
     "youre were did do does doing got get getting gets gotten hit hits hitting made make makes managed manage",
     "ended up felt feel feels feeling good great nice nicely ok okay okey fine well better best bad worst easy",

@@ -30,6 +30,7 @@ from bot.notation.restated import goes_beyond, taken_back
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
 from bot.notation.segments import EDGES, NUMBERS
+from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
 from bot.notation.talk import talk_numbers
@@ -112,6 +113,7 @@ class Reader:
         if draft.reports and not draft.is_decided:
             unread = unread or unaccounted(told, record.told)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
+            unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or goes_beyond(told, record)
             unread = unread or overlooked(said, record.told, record)
         if draft.reports and unread is not None and draft.ask is None:

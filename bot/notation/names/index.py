@@ -14,7 +14,7 @@ JOINED = frozenset(
         "facepull getup woodchop rollout deadbug birddog wallball curlup muscleup crossover",
     )
 )
-_EQUIPMENT = frozenset(["barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
+_EQUIPMENT = frozenset(["ez", "barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
 _EZ = frozenset(["curl", "crusher", "extension", "triceps", "preacher"])
 """What an EZ bar is used for, though its name does not say so."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])

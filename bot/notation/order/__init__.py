@@ -5,12 +5,14 @@
 
 from collections.abc import Sequence
 
+from bot.notation.order.changes import changes
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.listed import linked_lists, times_lists
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.placing import (
+    all_sets,
     another,
     did_not_come,
     failed_last,
@@ -34,6 +36,8 @@ _STEPS = (
     numbered,
     with_hundreds,
     with_decimals,
+    changes,
+    all_sets,
     likes,
     times_lists,
     linked_lists,

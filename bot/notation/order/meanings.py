@@ -24,6 +24,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
         return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
+    if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.SETS:
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
         return replace(mark, kind=Kind.FILL)
     if mark.kind in (Kind.NAME, Kind.WEAK) and mark.text in _BELLS and kind_at(marks, place - 1) in (*UNITS, Kind.S):

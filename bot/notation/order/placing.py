@@ -14,6 +14,7 @@ _MOST_SETS = 12
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
 _RISING = frozenset(words("come came go went move moved up happen possible rise"))
 _EARLIEST = 3
+_OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
 _WHEN = frozenset(words("since after before until till during between"))
 
 
@@ -39,6 +40,31 @@ def likes(marks: list[Mark]) -> list[Mark]:
         others = [m for m in marks if m.kind is Kind.THEREST or m.text in ("others", "the others")]
         if marks[place].kind is Kind.SAME and others and not any(m.kind is Kind.NUM for m in marks):
             return [replace(m, kind=Kind.ALL) if m in others else m for m in out]
+    return out
+
+
+def all_sets(marks: list[Mark]) -> list[Mark]:
+    """`all other sets five`, `same 3x`: each set, and how many."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark, end = marks[at], at + 1
+        while end < len(marks) and marks[end].text in _OTHERS:
+            end += 1
+        if mark.kind is Kind.ALL and mark.text == "all" and kind_at(marks, end) is Kind.SETS and end > at + 1:
+            out.append(replace(mark, text="all sets", end=marks[end].end))
+            at = end + 1
+            continue
+        same = Kind.SAME in (kind_at(marks, at - 2), kind_at(marks, at + 1))
+        if (
+            mark.kind is Kind.X
+            and same
+            and kind_at(marks, at - 1) is Kind.NUM
+            and kind_at(marks, at + 1) is not Kind.NUM
+        ):
+            mark = replace(mark, kind=Kind.SETS, text="sets")
+        out.append(mark)
+        at += 1
     return out
 
 

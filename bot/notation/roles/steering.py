@@ -151,6 +151,7 @@ class Steering(Rating):
 
     def _same(self, state: State, sign: Sign) -> State:
         state.repeats = True
+        state.cost += 3.0 if state.expect is not None and state.expect_from == state.index else 0.0
         state.put(
             SaidSet(
                 stage=Stage.WORK,

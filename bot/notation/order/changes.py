@@ -1,0 +1,74 @@
+"""How much the load was changed, said beside the new load: `up 5, 115x5`, `five kilos more so 115 for 5`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import UNITS, kind_at
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_BEFORE = frozenset(
+    words("up plus added add adding put took take down minus dropped reduced off went lowered increased")
+)
+_AFTER = frozenset(words("more extra heavier lighter less off additional"))
+_MOST = 20
+"""A change that is more is a load (common practice, no source)."""
+_LEAST = 25
+"""A new load that is less may be repetitions."""
+_COUNTING = (Kind.X, Kind.FOR, Kind.REPS, Kind.SETS, Kind.SECONDS, Kind.METRES, Kind.MINUTES, Kind.ASSIST, Kind.EACH)
+
+
+def changes(marks: list[Mark]) -> list[Mark]:
+    """The marks with such changes without bearing, where the load itself is said after them."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or mark.text == "one":
+            continue
+        unit = kind_at(marks, place + 1) in UNITS
+        end = place + 1 + unit
+        if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
+            continue
+        led, told = _led(marks, place), _told(marks, end, unit=unit)
+        if led is None and not told:
+            continue
+        start = place if led is None else led
+        while told and end < len(marks) and (set(marks[end].text.split()) & _AFTER or _is_more(marks, end)):
+            end += 1
+        out[start:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start:end]]
+    return out
+
+
+def _led(marks: Sequence[Mark], place: int) -> int | None:
+    """Where the word before a number stands that says that it is a change."""
+    for at in range(place - 1, max(place - 4, -1), -1):
+        if marks[at].kind is Kind.WARMUP:
+            return None
+        if set(marks[at].text.split()) & _BEFORE or marks[at].kind is Kind.PLUS:
+            return at
+        if marks[at].kind not in (Kind.FILL, Kind.SIGN):
+            return None
+    return None
+
+
+def _told(marks: Sequence[Mark], end: int, *, unit: bool) -> bool:
+    """Whether a word after a number, with its unit, says that it is a change: `5 kilos more`, `10 off`."""
+    if end >= len(marks):
+        return False
+    off = marks[end].text == "off" or marks[end].text.startswith("off ")
+    return off or (unit and (_is_more(marks, end) or bool(set(marks[end].text.split()) & _AFTER)))
+
+
+def _is_more(marks: Sequence[Mark], at: int) -> bool:
+    return kind_at(marks, at) is Kind.MORE
+
+
+def _is_load_later(marks: Sequence[Mark], end: int) -> bool:
+    """Whether a greater number with repetitions of its own, or a unit, follows in the sentence."""
+    for at in range(end, len(marks)):
+        if marks[at].kind in (Kind.STOP, Kind.LINE):
+            return False
+        value = marks[at].value
+        if marks[at].kind is Kind.NUM and value is not None and value >= _LEAST:
+            return True
+    return False
