@@ -25,6 +25,9 @@ KINDS = (
     "ProfileChanged",
     "SessionMoved",
     "WeekLaid",
+    "WentAway",
+    "CameBack",
+    "ReturnEased",
     "HandoverOffered",
     "HandoverAnswered",
 )

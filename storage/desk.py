@@ -73,7 +73,7 @@ LATELY_OPS = frozenset({"c.sload"})
 MANY_OPS = frozenset({"c.several", "c.switch", "c.tothese", "c.toall"})
 """Buttons about everybody."""
 
-ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load", "handover"})
+ABOUT_SOMEBODY = frozenset({"reply", "note", "order-load", "handover", "c-away"})
 """A coach's talks whose step is the client they are about."""
 
 _NAMES_A_DAY = re.compile(

@@ -10,6 +10,7 @@ from bot.saying import Button, Line, Say, Toast, Value, line
 from bot.training.calendar import local_time
 from bot.training.facts import (
     AutonomySet,
+    CameBack,
     ExerciseHeld,
     ExerciseSwapped,
     HandoverAnswered,
@@ -21,9 +22,11 @@ from bot.training.facts import (
     PlanChanged,
     ProfileChanged,
     ProgrammeAssigned,
+    ReturnEased,
     SessionMoved,
     SessionPlanned,
     WeekLaid,
+    WentAway,
 )
 from bot.training.life import DayChange
 from bot.training.plan import PlannedExercise
@@ -109,6 +112,12 @@ def _one(kept: ChangeKept) -> list[Line]:
             return [line("changed-asks-first" if asks_first else "changed-by-itself", percent=percent)]
         case SessionMoved(_, to):
             return [line("changed-moved", day=to)]
+        case WentAway(_, why, until):
+            return [line("changed-quiet") if until is None else line(f"changed-{why.value}", day=until)]
+        case ReturnEased(_, on):
+            return [line("changed-eases" if on else "changed-no-eases")]
+        case CameBack():
+            return [line("changed-back")]
         case WeekLaid(_, _, _, _, change):
             return [_day(change)]
         case ProfileChanged():

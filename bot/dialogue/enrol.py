@@ -9,12 +9,13 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Due, Tapped, Typed
 from bot.dialogue.naming import read_name
-from bot.dialogue.rules import no_training_rules, nudge_rule, training_rules
+from bot.dialogue.rules import no_resume, no_training_rules, nudge_rule, training_rules
 from bot.dialogue.steps import Answered, Chosen, Misread, Step, ask_step, day_words, read_step
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.notation.pain import read_pain
 from bot.saying import Button, Line, Menu, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.facts import (
+    CameBack,
     ClientJoined,
     ConsentGiven,
     ConsentWithdrawn,
@@ -116,6 +117,7 @@ def settings(client: ClientDesk) -> Turn:
     buttons.append(Button(line("settings-change-words"), show_press("words")))
     pause = "go-on" if me.standing is Standing.PAUSED else "pause"
     buttons.append(Button(line(f"settings-{pause}"), show_press(pause)))
+    buttons.append(Button(line("settings-away"), show_press("away")))
     buttons.append(Button(line("settings-withdraw"), show_press("withdraw")))
     rows: Rows = tuple(tuple(buttons[n : n + 2]) for n in range(0, len(buttons), 2))
     return Turn(says=(Say(me.chat, lines, rows, slot="settings", fresh=True),), keeps=(TalkSet(me.chat, None),))
@@ -164,9 +166,9 @@ def go_on(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     if me.readiness_flagged:
         return Turn(says=(Toast(tap.query), Say(me.chat, (line("go-on-waits", coach=client.coach.name),))))
     return Turn(
-        (ProfileChanged(me.id, standing=Standing.ACTIVE),),
+        (ProfileChanged(me.id, standing=Standing.ACTIVE), CameBack(me.id)),
         (Toast(tap.query), Say(me.chat, (line("went-on", days=days_line(me.trains), time=me.trains.at),))),
-        training_rules(me),
+        (*training_rules(me), no_resume(me)),
     )
 
 

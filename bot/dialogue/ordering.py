@@ -21,6 +21,7 @@ from bot.training.facts import (
     LightWeekOrdered,
     LoadOrdered,
     LoadsApproved,
+    ReturnEased,
 )
 from bot.training.orders import Order, follow
 from bot.training.plan import PlannedExercise
@@ -148,6 +149,7 @@ def _plan_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
     orders, me = about.orders, about.profile
     lines: list[Line] = [line("orders-title", name=me.name)]
     lines.append(line("orders-asks-first" if orders.asks_first else "orders-by-itself", percent=orders.bound_percent))
+    lines.append(line("orders-eases" if about.life.eases else "orders-no-eases"))
     lines += [line("orders-light", monday=monday) for monday in orders.light]
     lines += [line("orders-load", exercise=o.exercise, load=o.load) for o in orders.loads]
     lines += [line("orders-swap", exercise=s.exercise, into=s.into.name) for s in orders.swaps]
@@ -163,8 +165,12 @@ def _plan_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
         for p in BOUNDS
         if p != orders.bound_percent
     )
+    ease = Button(
+        line("orders-ease-off" if about.life.eases else "orders-ease-on"),
+        show_press("c.ease", me.id, 0 if about.life.eases else 1),
+    )
     back = Button(line("back-client", name=me.name), show_press("c.view", me.id, "clients"))
-    rows: Rows = (*((b,) for b in light), (first,), bounds, (back,))
+    rows: Rows = (*((b,) for b in light), (first,), bounds, (ease,), (back,))
     return Say(coach.profile.chat, tuple(lines), rows, slot=DESK, about=me.id)
 
 
@@ -193,6 +199,15 @@ def autonomy(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     fact = AutonomySet(about.profile.id, asks_first=bool(asks), bound_percent=percent)
     return Turn((fact,), (Toast(tap.query), _plan_page(desk, coach, with_order(desk, about, fact))))
+
+
+def ease(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """Sessions after a break come back in steps, or are as they were before it."""
+    about, on = coach.about, press.number(0)
+    if about is None or on not in (0, 1):
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    after = replace(about, life=replace(about.life, eases=bool(on)))
+    return Turn((ReturnEased(about.profile.id, bool(on)),), (Toast(tap.query), _plan_page(desk, coach, after)))
 
 
 def approve(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:

@@ -1,6 +1,6 @@
 """What the clock starts. Each talk checks again, at the moment of sending, whether there is still something to say."""
 
-from bot.dialogue import digest, enrol, hurting, missing, today, weekly
+from bot.dialogue import awaying, digest, enrol, hurting, missing, today, weekly
 from bot.dialogue.desk import Desk
 from bot.dialogue.incoming import Due, RuleKind
 from bot.dialogue.turn import Turn
@@ -29,5 +29,7 @@ def due(desk: Desk, incoming: Due) -> Turn:
             return hurting.check(desk, client, incoming)
         case RuleKind.NUDGE:
             return enrol.nudge(desk, client, incoming)
-        case RuleKind.RESUME | RuleKind.REST:
+        case RuleKind.RESUME:
+            return awaying.resume(desk, client, incoming)
+        case RuleKind.REST:
             return Turn(skipped="not set")

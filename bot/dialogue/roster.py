@@ -11,12 +11,13 @@ from bot.dialogue.incoming import Tapped
 from bot.dialogue.looking import look_row, past_row
 from bot.dialogue.pagelines import page_lines
 from bot.dialogue.phrases import names_line
-from bot.dialogue.rules import training_rules
+from bot.dialogue.rules import no_resume, training_rules
 from bot.dialogue.sessionview import session_lines
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Strip, Toast, line
 from bot.training.calendar import local_time
-from bot.training.facts import AlertHandled, HoldLifted, ProfileChanged, ReadinessAnswered
+from bot.training.facts import AlertHandled, CameBack, HoldLifted, ProfileChanged, ReadinessAnswered
+from bot.training.life import Absence, Away
 from bot.training.people import Standing
 from bot.training.report import Stage
 from bot.training.session import Session
@@ -89,6 +90,8 @@ def client_page(desk: Desk, coach: CoachDesk, about: ClientDesk) -> Say:
         lines.append(line(f"client-standing-{to.standing.value}"))
     if to.readiness_flagged:
         lines.append(line("client-readiness"))
+    if about.life.away is not None:
+        lines.append(_away_line(about.life.away))
     lines += [BLANK, line("client-week")]
     lines += [_session_line(s) for s in about.week] or [line("client-week-nothing")]
     if about.pains:
@@ -137,6 +140,7 @@ def _page_rows(about: ClientDesk) -> Rows:
     )
     key = "give-again" if about.programme else "give-sample"
     rows.append((Button(line(key, name=to.name), show_press("c.give", to.id)),))
+    rows.append((Button(line("open-away"), show_press("c.away", to.id)),))
     rows.append((Button(line("handover-open"), show_press("c.hand", to.id)),))
     if to.standing is Standing.PAUSED:
         rows.append((Button(line("start-client", name=to.name), show_press("c.start", to.id)),))
@@ -175,13 +179,13 @@ def start(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     to = about.profile
     cleared = (ReadinessAnswered(to.id, flagged=False),) if to.readiness_flagged else ()
     return Turn(
-        (ProfileChanged(to.id, standing=Standing.ACTIVE), *cleared),
+        (ProfileChanged(to.id, standing=Standing.ACTIVE), CameBack(to.id), *cleared),
         (
             Toast(tap.query, line("toast-started", name=to.name)),
             Say(to.chat, (line("started-by-coach", coach=coach.profile.name),), about=coach.profile.id),
             Say(coach.profile.chat, (line("coach-started", name=to.name),), about=to.id, silent=True),
         ),
-        training_rules(to),
+        (*training_rules(to), no_resume(to)),
     )
 
 
@@ -200,6 +204,13 @@ def handled(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     )
     strip = Strip(coach.profile.chat, slot=f"alert:{alert}")
     return Turn((AlertHandled(coach.profile.id, alert),), (Toast(tap.query, line("toast-handled")), strip, said))
+
+
+def _away_line(away: Away) -> Line:
+    until = line("not-yet") if away.until is None else away.until
+    if away.why is Absence.QUIET:
+        return line("client-quiet", since=away.since)
+    return line(f"client-{away.why.value}", since=away.since, until=until)
 
 
 def _session_line(session: Session) -> Line:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from bot.dialogue import (
     addressing,
+    awaying,
     changed,
     coaching,
     copying,
@@ -68,6 +69,9 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "ask": enrol.change,
     "words": enrol.words,
     "pause": enrol.pause,
+    "away": awaying.ask,
+    "awayset": awaying.by_button,
+    "awayask": awaying.ask_date,
     "go-on": enrol.go_on,
     "withdraw": enrol.withdraw,
     "keep": enrol.keep,
@@ -161,15 +165,19 @@ COACH_TAPS: dict[str, CoachTap] = {
     "c.plan": ordering.plan_page,
     "c.light": ordering.light_week,
     "c.auto": ordering.autonomy,
+    "c.ease": ordering.ease,
     "c.yes": ordering.approve,
     "c.notes": noting.show,
     "c.note": noting.ask,
     "c.hand": handing.ask,
+    "c.away": awaying.coach_asks,
+    "c.awayset": awaying.coach_sets,
+    "c.awayask": awaying.coach_asks_date,
     "c.changes": changed.show,
 }
 """Buttons in a coach's chat."""
 
-COACH_TALKS = frozenset({"coach", "reply", "order-load", "note", "handover"})
+COACH_TALKS = frozenset({"coach", "reply", "order-load", "note", "handover", "c-away"})
 """Talks in which a coach's next words are an answer, also where the coach trains with somebody."""
 
 RIGHTS_TAPS = frozenset({"erase", "keepall"})
@@ -259,7 +267,8 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
         return enrol.typed(desk, client, typed)
     if name == "pain":
         return hurting.typed(desk, client, typed) + reporting.sets_beside_pain(desk, client, typed)
-    answered = _asked_for(desk, client, typed.text, name)
+    answered = awaying.date_typed(desk, client, typed) if name == awaying.TALK else None
+    answered = answered or _asked_for(desk, client, typed.text, name)
     if answered is not None:
         return answered
     if name == "score":
@@ -280,6 +289,8 @@ def _coach_typed(desk: Desk, coach: CoachDesk, typed: Typed, talk: str) -> Turn:
             return noting.typed(desk, coach, typed)
         case handing.TALK:
             return handing.link_typed(desk, coach, typed)
+        case awaying.COACHS_TALK:
+            return awaying.coach_types(desk, coach, typed)
         case _:
             return relay.answer(desk, coach, typed)
 

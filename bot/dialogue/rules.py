@@ -29,6 +29,11 @@ def no_training_rules(client: Client) -> tuple[RuleSet, ...]:
     return tuple(RuleSet(client.id, kind, client.zone) for kind in kinds)
 
 
+def no_resume(client: Client) -> RuleSet:
+    """Takes away what would bring them back: they are."""
+    return RuleSet(client.id, RuleKind.RESUME, client.zone)
+
+
 def digest_rule(coach: Coach) -> RuleSet:
     """The coach's digest, every day."""
     return RuleSet(coach.id, RuleKind.DIGEST, coach.zone, coach.digest_at, tuple(range(7)))

@@ -3,11 +3,13 @@
 from dataclasses import replace
 from datetime import date, timedelta
 
+from bot.dialogue.awaying import stop_quietly
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due, Tapped
 from bot.dialogue.makinggood import offer
+from bot.dialogue.returning import back_line, ease_on, is_quiet
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
@@ -46,6 +48,8 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
         if late > LATEST_ASKED or existing is not None:
             return Turn(skipped="too late")
         return replace(_planned(desk, client, client.programme, None, day=day, is_shown=False), skipped="late")
+    if existing is None and is_quiet(client, day):
+        return stop_quietly(desk, client)
     hello = Say(me.chat, (line("session-hello", name=me.name),), urgency=Urgency.NOTICE)
     urgency = Urgency.NOTICE
     return Turn(says=(hello,)) + _planned(desk, client, client.programme, existing, day=day, urgency=urgency)
@@ -111,7 +115,11 @@ def _planned(
     session = planned_session(desk, client, programme, day)
     fact = SessionPlanned(session.id, session.client, session.day, session.workout, session.plan, session.token)
     at = UnderWay(client, session)
-    return Turn((fact,), (card(at, fresh=True, urgency=urgency), *offer(at)) if is_shown else ())
+    if not is_shown:
+        return Turn((fact,))
+    eased = back_line(client, day)
+    told = () if eased is None else (Say(client.profile.chat, (eased,), urgency=urgency),)
+    return Turn((fact,), (*told, card(at, fresh=True, urgency=urgency), *offer(at)))
 
 
 def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:
@@ -123,7 +131,8 @@ def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: d
     workout = workout_on(of, laid, place)
     strengths = {row.exercise: State.from_json(row.after) for row in client.strengths}
     held = {name for name, _ in client.held} | _waiting(client)
-    plan = plan_session(workout, me.gym, strengths=strengths, held=held, day=day, orders=orders)
+    ease = ease_on(client, day)
+    plan = plan_session(workout, me.gym, strengths=strengths, held=held, day=day, orders=orders, ease=ease)
     return Session(desk.tokens[0][:16], me.id, day, place, plan, desk.tokens[1][:12])
 
 

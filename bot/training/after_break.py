@@ -51,6 +51,10 @@ class Ease:
         return self == Ease()
 
 
+FULL = Ease()
+"""Nothing is easier."""
+
+
 @dataclass(frozen=True, slots=True)
 class BreakRule:
     """From so many weeks off: the share of the sets in each week back, in percent."""

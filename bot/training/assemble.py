@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
+from bot.training.after_break import FULL, Ease, eased
 from bot.training.catalogue_session import with_known_aliases
 from bot.training.exposure import lifted_sets
 from bot.training.gym import loadable
@@ -35,9 +36,10 @@ def plan_session(
     held: Container[str],
     day: date,
     orders: Orders = NO_ORDERS,
+    ease: Ease = FULL,
 ) -> PlannedSession:
     """The session that somebody is asked to do on this day: loads from what is known, on their own equipment, as far
-    as the coach's orders let them go. `held` are the exercises whose loads must not go up.
+    as the coach's orders let them go. `held` are the exercises whose loads must not go up; `ease` makes it easier.
 
     Each exercise goes by the catalogue's names for it too, where they are clear within the session.
     """
@@ -46,7 +48,7 @@ def plan_session(
             with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders)),
             reason=_after(strengths.get(e.name), gym),
         )
-        for e in _begun(with_known_aliases(ordered(workout, orders, day=day).exercises), strengths, day)
+        for e in _begun(with_known_aliases(eased(ordered(workout, orders, day=day), ease).exercises), strengths, day)
     )
     return PlannedSession(workout.title, exercises, session_minutes(exercises))
 

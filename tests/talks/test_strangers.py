@@ -133,6 +133,10 @@ def test_every_operation_about_somebodys_things_asks_whose_they_are(wired: Wired
             "c.handled": "s1",
             "c.light": "2027-01-11:1",
             "c.auto": "1:5",
+            "c.ease": "0",
+            "c.away": "",
+            "c.awayset": "away:1",
+            "c.awayask": "away",
             "c.yes": "s1",
         }
         for who in (BO, OTHER_COACH, DANA, EVE, STRANGER):

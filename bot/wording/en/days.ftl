@@ -40,3 +40,49 @@ digest-day-waits = { $name } gave { $day } up; its work comes with the next sess
 changed-day-moved = { $day } moved to { $to }
 changed-day-lost = { $day } given up
 changed-week-back = the last change of a day taken back
+
+# Away, ill, back
+
+settings-away = Away or ill…
+open-away = Away or ill…
+away-ask = Away or ill? No sessions and no reminders come until then; afterwards they come again by themselves.
+away-coach-ask = { $name } is away or ill? No sessions and no reminders go out until then; afterwards they come again by themselves.
+away-ill-care = Don't train while you are ill. With fever, chest pain, breath that is hard to get, or whenever you are in doubt, see a doctor before you train again.
+away-weeks = Away { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+    }
+ill-weeks = Ill { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+    }
+away-until = Away until…
+ill-until = Ill until…
+away-ask-date = On which day do sessions come again? Type it, e.g. <code>3 May</code>, <code>Monday</code> or <code>2 weeks</code>.
+away-misread = “{ $words }” is no day that I can read. Type it e.g. as <code>3 May</code>, <code>Monday</code> or <code>2 weeks</code>. Nothing has changed.
+away-set = No sessions until { $day }; from then on they come again by themselves.
+ill-set = Get well. No sessions until { $day }; from then on they come again by themselves, the first ones easier.
+away-by-coach = { $coach } has set this for you:
+away-back = Welcome back, { $name }. Sessions come again on { $days } at { $time }.
+away-back-ill = The first ones are easier. If something is not right yet, see a doctor before you train.
+away-longer = I need longer…
+coach-client-away = { $name } is away: no sessions go out until { $day }.
+coach-client-ill = { $name } is ill: no sessions go out until { $day }.
+coach-client-back = { $name } is back: sessions go out again.
+quiet-stopped = { $name }, two weeks have passed without a session, so no more reminders come. Whenever you like, one tap goes on: the first sessions are easier.
+coach-client-quiet = <b>Two weeks without a session: { $name }</b>. Reminders have stopped; { $name } can go on with one tap.
+client-away = Away since { $since }, until { $until }
+client-ill = Ill since { $since }, until { $until }
+client-quiet = Reminders stopped on { $since }: two weeks without a session
+changed-away = away until { $day }
+changed-ill = ill until { $day }
+changed-quiet = reminders stopped: two weeks without a session
+changed-back = back again
+back-first = The first session after a break: { $percent } % of the sets, and further from your limit. It comes back quickly.
+back-again = Still coming back: { $percent } % of the sets.
+orders-eases = After two weeks off or more, sessions come back in steps.
+orders-no-eases = After a break, sessions are as they were before it.
+orders-ease-on = Ease sessions after a break
+orders-ease-off = No easing after a break
+changed-eases = sessions are eased after a break
+changed-no-eases = sessions are not eased after a break

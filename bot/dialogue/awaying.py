@@ -1,0 +1,237 @@
+"""Away or ill: no sessions until a day, then they come again by themselves. Asked for by the client, or by the coach.
+
+After an illness the first sessions are easier; when somebody is well enough to train is not ours to say."""
+
+from datetime import date, datetime, time, timedelta
+
+from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
+from bot.dialogue.digest import DESK
+from bot.dialogue.enrol import days_line
+from bot.dialogue.incoming import Due, RuleKind, Tapped, Typed
+from bot.dialogue.rules import no_training_rules, training_rules
+from bot.dialogue.sayday import read_day
+from bot.dialogue.turn import RuleSet, Talk, TalkSet, Turn
+from bot.saying import Button, Line, Rows, Say, Toast, Urgency, line
+from bot.training.calendar import instant, is_night, local_day, local_time
+from bot.training.facts import CameBack, Fact, ProfileChanged, WentAway
+from bot.training.life import Absence
+from bot.training.people import Client, Standing
+
+WEEKS = (1, 2, 3)
+TALK, COACHS_TALK = "away", "c-away"
+ASKED_FOR = timedelta(minutes=30)
+MORNING, BEFORE = time(8, 0), timedelta(minutes=30)
+"""Sessions begin again in the morning, or half an hour before the training hour where that is earlier. Ours."""
+
+
+# --- the client
+
+
+def ask(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """Away or ill, and how long?"""
+    del desk, press
+    if not _may(client.profile):
+        return _old(tap)
+    rows = _rows("", "awayset", "awayask")
+    return Turn(says=(Toast(tap.query), Say(tap.chat, (line("away-ask"), line("away-ill-care")), rows, slot="away")))
+
+
+def by_button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """So many weeks from today."""
+    why, weeks = _why(press), press.number(1)
+    if why is None or weeks not in WEEKS or not _may(client.profile):
+        return _old(tap)
+    until = local_day(desk.now, client.profile.zone) + timedelta(weeks=weeks)
+    return Turn(says=(Toast(tap.query),)) + _by_client(client, why, until)
+
+
+def ask_date(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """`Until…`: the next message is a day."""
+    why = _why(press)
+    if why is None or not _may(client.profile):
+        return _old(tap)
+    talk = Talk(TALK, why.value, expires_at=desk.now + ASKED_FOR)
+    return Turn(says=(Toast(tap.query), Say(tap.chat, (line("away-ask-date"),))), keeps=(TalkSet(tap.chat, talk),))
+
+
+def date_typed(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
+    """The day that was asked for; `None` where the words are something else: a report, pain."""
+    if desk.talk is None or not _may(client.profile):
+        return None
+    until = read_day(typed.text, local_day(desk.now, client.profile.zone))
+    if until is None:
+        return None
+    return _by_client(client, Absence(desk.talk.step), until, fresh=True) + Turn(keeps=(TalkSet(typed.chat, None),))
+
+
+def _by_client(client: ClientDesk, why: Absence, until: date, *, fresh: bool = False) -> Turn:
+    me, coach = client.profile, client.coach
+    told = Say(
+        coach.chat,
+        (line(f"coach-client-{why.value}", name=me.name, day=until),),
+        about=me.id,
+        urgency=Urgency.NOTICE,
+        silent=True,
+    )
+    return _gone(me, why, until) + Turn(
+        says=(Say(me.chat, _told(why, until), _go_on(), slot="away", fresh=fresh), told)
+    )
+
+
+# --- the coach
+
+
+def coach_asks(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """The same choice on the client's page."""
+    del desk, press
+    about = coach.about
+    if about is None or not _may(about.profile):
+        return _absent(tap)
+    to = about.profile
+    back = Button(line("back-client", name=to.name), show_press("c.view", to.id, "clients"))
+    rows = (*_rows(to.id, "c.awayset", "c.awayask"), (back,))
+    say = Say(coach.profile.chat, (line("away-coach-ask", name=to.name),), rows, slot=DESK, about=to.id)
+    return Turn(says=(Toast(tap.query), say))
+
+
+def coach_sets(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """So many weeks from today."""
+    about, why, weeks = coach.about, _why(press), press.number(1)
+    if about is None or not _may(about.profile):
+        return _absent(tap)
+    if why is None or weeks not in WEEKS:
+        return _old(tap)
+    until = local_day(desk.now, about.profile.zone) + timedelta(weeks=weeks)
+    return Turn(says=(Toast(tap.query),)) + _by_coach(coach, about, why, until)
+
+
+def coach_asks_date(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
+    """`Until…`: the coach's next message is a day."""
+    about, why, chat = coach.about, _why(press), coach.profile.chat
+    if about is None or not _may(about.profile):
+        return _absent(tap)
+    if why is None:
+        return _old(tap)
+    talk = Talk(COACHS_TALK, about.profile.id, (("why", why.value),), desk.now + ASKED_FOR)
+    say = Say(chat, (line("away-ask-date"),), about=about.profile.id)
+    return Turn(says=(Toast(tap.query), say), keeps=(TalkSet(chat, talk),))
+
+
+def coach_types(desk: Desk, coach: CoachDesk, typed: Typed) -> Turn:
+    """The day that was asked for; anything else is asked again."""
+    about, chat = coach.about, coach.profile.chat
+    if about is None or desk.talk is None or not _may(about.profile):
+        return Turn(says=(Say(chat, (line("not-available"),)),), keeps=(TalkSet(chat, None),))
+    until = read_day(typed.text, local_day(desk.now, about.profile.zone))
+    if until is None:
+        return Turn(says=(Say(chat, (line("away-misread", words=typed.text[:40]),)),))
+    why = Absence(desk.talk.get("why"))
+    return _by_coach(coach, about, why, until) + Turn(keeps=(TalkSet(chat, None),))
+
+
+def _by_coach(coach: CoachDesk, about: ClientDesk, why: Absence, until: date) -> Turn:
+    to, me = about.profile, coach.profile
+    mine = Say(me.chat, (line(f"coach-client-{why.value}", name=to.name, day=until),), about=to.id)
+    theirs = (line("away-by-coach", coach=me.name), *_told(why, until))
+    return _gone(to, why, until) + Turn(
+        says=(mine, Say(to.chat, theirs, _go_on(), slot="away", fresh=True, about=me.id))
+    )
+
+
+# --- gone, and back
+
+
+def _gone(me: Client, why: Absence, until: date) -> Turn:
+    facts: tuple[Fact, ...] = (WentAway(me.id, why, until), ProfileChanged(me.id, standing=Standing.PAUSED))
+    resumes = RuleSet(me.id, RuleKind.RESUME, me.zone, once_at=_resumes_at(me, until))
+    return Turn(facts, keeps=(*no_training_rules(me), resumes))
+
+
+def _resumes_at(me: Client, until: date) -> datetime:
+    earlier = datetime.combine(date(2000, 1, 2), me.trains.at) - BEFORE
+    at = earlier.time() if earlier.date() == date(2000, 1, 2) else time(0, 0)
+    return instant(until, min(MORNING, at), me.zone)
+
+
+def resume(desk: Desk, client: ClientDesk, due: Due) -> Turn:
+    """The day has come: sessions again, unless somebody went on before, or the coach's word is still awaited."""
+    del desk
+    me, coach, away = client.profile, client.coach, client.life.away
+    if me.standing is not Standing.PAUSED or away is None or away.until is None:
+        return Turn(skipped="not away")
+    if me.readiness_flagged:
+        return Turn(skipped="waits for the coach")
+    if local_day(due.due_at, me.zone) < away.until:
+        return Turn(skipped="away for longer")
+    lines: list[Line] = [line("away-back", name=me.name, days=days_line(me.trains), time=me.trains.at)]
+    if away.why is Absence.ILL:
+        lines.append(line("away-back-ill"))
+    more = Button(line("away-longer"), show_press("away"))
+    told = Say(
+        coach.chat,
+        (line("coach-client-back", name=me.name),),
+        about=me.id,
+        urgency=Urgency.NOTICE,
+        silent=True,
+    )
+    says = (Say(me.chat, tuple(lines), ((more,),), slot="away", fresh=True, urgency=Urgency.NOTICE), told)
+    return Turn((ProfileChanged(me.id, standing=Standing.ACTIVE), CameBack(me.id)), says, training_rules(me))
+
+
+def stop_quietly(desk: Desk, client: ClientDesk) -> Turn:
+    """Two weeks without a word: no more reminders; one tap goes on, and the coach is told once."""
+    me, coach = client.profile, client.coach
+    told = Say(
+        coach.chat,
+        (line("coach-client-quiet", name=me.name),),
+        ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),),
+        about=me.id,
+        urgency=Urgency.NOTICE,
+        silent=is_night(local_time(desk.now, coach.zone)),
+    )
+    mine = Say(
+        me.chat, (line("quiet-stopped", name=me.name),), _go_on(), slot="away", fresh=True, urgency=Urgency.NOTICE
+    )
+    facts = (WentAway(me.id, Absence.QUIET), ProfileChanged(me.id, standing=Standing.PAUSED))
+    return Turn(facts, (mine, told), no_training_rules(me))
+
+
+# --- words and buttons
+
+
+def _told(why: Absence, until: date) -> tuple[Line, ...]:
+    if why is Absence.ILL:
+        return line("ill-set", day=until), line("away-ill-care")
+    return (line("away-set", day=until),)
+
+
+def _rows(ref: str, sets: str, asks: str) -> Rows:
+    away = tuple(Button(line("away-weeks", weeks=n), show_press(sets, ref, "away", n)) for n in WEEKS)
+    ill = tuple(Button(line("ill-weeks", weeks=n), show_press(sets, ref, "ill", n)) for n in WEEKS)
+    until = (
+        Button(line("away-until"), show_press(asks, ref, "away")),
+        Button(line("ill-until"), show_press(asks, ref, "ill")),
+    )
+    return away, ill, until
+
+
+def _go_on() -> Rows:
+    return ((Button(line("settings-go-on"), show_press("go-on")),),)
+
+
+def _why(press: Press) -> Absence | None:
+    said = press.args[0] if press.args else ""
+    return Absence(said) if said in (Absence.AWAY, Absence.ILL) else None
+
+
+def _may(me: Client) -> bool:
+    return me.standing in (Standing.ACTIVE, Standing.PAUSED) and not me.readiness_flagged
+
+
+def _old(tap: Tapped) -> Turn:
+    return Turn(says=(Toast(tap.query, line("toast-old")),))
+
+
+def _absent(tap: Tapped) -> Turn:
+    return Turn(says=(Toast(tap.query, line("not-available")),))
