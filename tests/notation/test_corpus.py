@@ -11,9 +11,17 @@ UNLIKE = {
     "c-296": "`curls` is the alias of one exercise; the label takes it for a name of two",
     "c-203": "taken back in half a sentence (`no, set 2 was`): asked about, where the label reads it",
     "c-130": "a side said behind the place (`the knee right`): the pain is kept, without its side",
+    "h-025": "a difference (`one rep less`) is asked about, where the label reckons it",
+    "h-136": "a load that was either of two, with no set told: nothing is stored, where the label asks",
+    "i-031": "a noughts' slip mended by the load alone (`1850x5, 185`): asked about, where the label reads it",
+    "i-136": "`seated ones` for the seated kind of an exercise just named: asked about, where the label reads it",
+    "i-181": "`left it at two sets` before its sets: asked about, where the label reads it",
+    "i-190": "`preach` for the alias `preachers`: asked about, where the label reads it",
+    "k-040": "a report broken off and told again from notes: asked about, where the label reads it",
+    "k-106": "`10 9 8 @9` on dumbbells: an effort or a load, asked about, where the label reads the effort",
 }
 """Where a reading is not as labelled, and why that is let stand: none of them stores a set that the label does not."""
-ROWS = [row for name in ("shared", "hand_a", "hand_b", "hand_c", "hand_d") for row in rows_of(name)]
+ROWS = [row for name in ("shared", *(f"hand_{hand}" for hand in "abcdhik")) for row in rows_of(name)]
 
 
 @pytest.mark.parametrize(
