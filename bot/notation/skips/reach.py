@@ -1,0 +1,114 @@
+"""How far a skip reaches: the names after it or before it, the rest, a set of the exercise under way."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.AT, Kind.ALL, Kind.EACH))
+_LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
+_SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
+_PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
+                      Kind.OR))  # fmt: skip
+PRONOUNS = frozenset(["them", "it", "those", "these", "that", "em", "dem", "both"])
+
+
+def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool, bool]:
+    """What follows a `skip`: names in a list, `the rest`, or a set of the exercise under way."""
+    found: list[Mark] = []
+    used = {place}
+    rest = False
+    at = place + 1
+    sets_first = False
+    while at < len(marks):
+        mark = marks[at]
+        if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
+            found.append(mark)
+        elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
+            sets_first = True
+        elif mark.kind is Kind.THEREST and _is_of_name(marks, at):
+            pass
+        elif mark.kind is Kind.THEREST and _is_of_pronoun(marks, at) and not found:
+            sets_first = True
+        elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
+            rest = True
+        elif mark.kind in _SETS and not found and not _is_entry(marks, at):
+            sets_first = True
+        elif mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED):
+            break
+        used.add(at)
+        at += 1
+    if marks[place].kind is Kind.NO and not (found or rest):
+        sets_first = sets_first and any(m.kind in (Kind.ORD, Kind.LASTSET, Kind.LABEL) for m in marks[place + 1 : at])
+    while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
+        used.discard(max(used))
+    return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
+    """`the rest of the lunges`: what is left of one exercise, not of the session."""
+    at = place + 1
+    while at < len(marks) and marks[at].text in ("of", "the", "my"):
+        at += 1
+    return at < len(marks) and marks[at].kind in (Kind.NAME, Kind.WEAK, Kind.SETS)
+
+
+def _is_of_pronoun(marks: Sequence[Mark], place: int) -> bool:
+    """`what's left of those`: of the exercise under way."""
+    said = [m.text for m in marks[place + 1 : place + 3]]
+    return said[:1] == ["of"] and bool(set(said) & PRONOUNS)
+
+
+def _is_entry(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a number starts a set rather than counting sets that are left out."""
+    if marks[at].kind is not Kind.NUM:
+        return False
+    if at and marks[at - 1].kind is Kind.SET:
+        return False
+    return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
+
+
+def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
+    following = marks[at + 1 : at + 3]
+    return (
+        bool(following)
+        and following[0].kind is Kind.NUM
+        and len(following) > 1
+        and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
+    )
+
+
+def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:
+    """Names straight before `skipped`: `calves and rows skipped`."""
+    found: list[Mark] = []
+    used = {place}
+    rest = False
+    at = place - 1
+    while at >= 0:
+        mark = marks[at]
+        if mark.kind in (Kind.NAME, Kind.WEAK):
+            if found and not any(
+                m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]
+            ):
+                break
+            found.append(mark)
+        elif mark.kind is Kind.THEREST:
+            rest = not found
+        elif not found and (mark.kind is Kind.SETS or (mark.kind is Kind.NUM and marks[at + 1].kind is Kind.SETS)):
+            pass
+        elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
+            break
+        used.add(at)
+        at -= 1
+    if not found and not rest:
+        return [], set(), False
+    return found, used, rest
+
+
+def counted_before(marks: Sequence[Mark], place: int) -> set[int]:
+    """How many sets of a name are left out: `3 sets of calf raises binned`."""
+    at = place - 1
+    while at >= 0 and (marks[at].kind in (Kind.SETS, Kind.SET, Kind.FILL, Kind.THEREST) or marks[at].text == "of"):
+        at -= 1
+    counts = at >= 0 and at < place - 1 and marks[at].kind is Kind.NUM
+    return set(range(at, place)) if counts else set()
