@@ -28,6 +28,7 @@ KINDS = (
     "WentAway",
     "CameBack",
     "ReturnEased",
+    "LightWeekDeclined",
     "HandoverOffered",
     "HandoverAnswered",
 )

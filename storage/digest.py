@@ -8,12 +8,14 @@ import sqlalchemy as sa
 
 from bot.dialogue.desk import DigestEntry
 from bot.dialogue.incoming import RuleKind
+from bot.training.calendar import local_day, monday_of
 from bot.training.people import Coach
 from bot.training.stalls import Drift, drift_of
 from bot.training.state import State
 from bot.training.units import Unit
-from storage import life
+from storage import life, orders
 from storage.columns import fixed
+from storage.lightsigns import light_signs
 from storage.matters import COLUMNS, read_open
 from storage.ready import Row, ready
 from storage.roster import recent_counts
@@ -30,7 +32,7 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life)
+    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life, _c.orders)
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )
@@ -75,7 +77,8 @@ def digest(work: Work, coach: Coach, *, now: datetime) -> tuple[DigestEntry, ...
         if entry != DigestEntry(row.id, entry.name, unit=entry.unit):
             just_missed = any(r.miss_at > since for r in missed[row.id])
             slipping = _slipping(counts.get(row.id)) if just_missed else None
-            entries.append(replace(entry, drifts=_drifts(work, row.id, told[row.id]), slipping=slipping))
+            entry = replace(entry, drifts=_drifts(work, row.id, told[row.id]), slipping=slipping)
+            entries.append(_with_signs(work, row, entry, now))
     return tuple(entries)
 
 
@@ -96,6 +99,15 @@ def _drifts(work: Work, client: str, told: list[Kept]) -> tuple[tuple[str, Drift
     names = {p.exercise for kept in told for p in kept.session.done}
     found = ((row.exercise, drift_of(State.from_json(row.after))) for row in strengths_of(work, client, names))
     return tuple((exercise, drift) for exercise, drift in found if drift is not None)
+
+
+def _with_signs(work: Work, row: Row, entry: DigestEntry, now: datetime) -> DigestEntry:
+    """Whether a light week is to be offered to somebody who trained since the last digest."""
+    if not any(session.done for session in entry.sessions):
+        return entry
+    today = local_day(now, row.zone)
+    signs = light_signs(work, row.id, orders.read(work, row.orders), life.read(work, row.life), today)
+    return replace(entry, signs=signs, next_monday=monday_of(today) + timedelta(weeks=1)) if signs else entry
 
 
 def _slipping(counts: tuple[int, int] | None) -> tuple[int, int] | None:

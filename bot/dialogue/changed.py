@@ -16,6 +16,7 @@ from bot.training.facts import (
     HandoverAnswered,
     HandoverOffered,
     HoldLifted,
+    LightWeekDeclined,
     LightWeekOrdered,
     LoadOrdered,
     LoadsApproved,
@@ -114,6 +115,8 @@ def _one(kept: ChangeKept) -> list[Line]:
             return [line("changed-moved", day=to)]
         case WentAway(_, why, until):
             return [line("changed-quiet") if until is None else line(f"changed-{why.value}", day=until)]
+        case LightWeekDeclined():
+            return [line("changed-light-declined")]
         case ReturnEased(_, on):
             return [line("changed-eases" if on else "changed-no-eases")]
         case CameBack():

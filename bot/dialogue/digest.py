@@ -7,6 +7,7 @@ from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, OpenPain
 from bot.dialogue.ending import minutes_of
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
+from bot.dialogue.lightening import offer_lines, offer_rows
 from bot.dialogue.phrases import joined
 from bot.dialogue.saytrades import trades_line
 from bot.dialogue.turn import Turn
@@ -60,6 +61,7 @@ def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency, fresh: bool = Tru
         (Button(line("open-client", name=e.name), show_press("c.view", e.client, "digest")),)
         for e in needing[:MOST_BUTTONS]
     )
+    rows = (*rows, *offer_rows(coach.digest))
     return Say(me.chat, tuple(lines), rows, slot=DESK, fresh=fresh, urgency=urgency)
 
 
@@ -71,6 +73,7 @@ def _sections(entries: tuple[DigestEntry, ...]) -> list[tuple[str, list[Line]]]:
         ("digest-off-plan", [line_ for e in entries for s in e.sessions for line_ in _off_plan(e, s)]),
         ("digest-drift", [line_ for e in entries for line_ in _drift_lines(e)]),
         ("digest-done", [_done_line(e, s) for e in entries for s in e.sessions if s.done and s.ended]),
+        ("digest-light", offer_lines(entries)),
         ("digest-days", [_day_line(e, change) for e in entries for change in e.days]),
         ("digest-unreachable", [line("digest-entry", name=e.name) for e in entries if e.unreachable]),
     ]

@@ -138,6 +138,7 @@ def _page_rows(about: ClientDesk) -> Rows:
             Button(line("open-changes"), show_press("c.changes", to.id)),
         )
     )
+    rows.append((Button(line("open-sload"), show_press("c.sload", to.id)),))
     key = "give-again" if about.programme else "give-sample"
     rows.append((Button(line(key, name=to.name), show_press("c.give", to.id)),))
     rows.append((Button(line("open-away"), show_press("c.away", to.id)),))

@@ -134,6 +134,8 @@ def test_every_operation_about_somebodys_things_asks_whose_they_are(wired: Wired
             "c.light": "2027-01-11:1",
             "c.auto": "1:5",
             "c.ease": "0",
+            "c.nolight": "",
+            "c.sload": "",
             "c.away": "",
             "c.awayset": "away:1",
             "c.awayask": "away",

@@ -86,3 +86,32 @@ orders-ease-on = Ease sessions after a break
 orders-ease-off = No easing after a break
 changed-eases = sessions are eased after a break
 changed-no-eases = sessions are not eased after a break
+
+# Light weeks offered, and session load
+
+digest-light = { $count ->
+    [one] <b>A light week?</b>
+   *[other] <b>A light week for { $count }?</b>
+    }
+light-entry = { $name }: { $signs }
+light-sign-long = five weeks or more without one
+light-sign-stalled = lifts that don't go on
+light-sign-creeping = the same work leaves less in reserve
+light-sign-effort = sessions feel harder than they used to
+light-sign-sore = pain said again and again
+light-make = { $name }: light from { $monday }
+light-not = { $name }: not now
+toast-light-not = Not now: { $name } keeps going
+changed-light-declined = a light week was offered, and not wanted
+open-sload = Session load
+sload-title = <b>{ $name }: session load</b>
+sload-week = Week of { $monday }
+sload-none = { $week }: no session
+sload-whole = { $week }: <b>{ $load }</b> from { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+    }, monotony { $monotony }, strain { $strain }
+sload-part = { $week }: at least <b>{ $load }</b>, from { $known } of { $sessions } sessions; effort or minutes of the others are not known
+sload-flat = { $week }: <b>{ $load }</b> from { $sessions } sessions; monotony can't be told, as every day was alike
+sload-what = Load is session effort (0 to 10) × minutes (Foster et al. 2001); monotony is the mean of the week's daily loads by their standard deviation, strain the load × monotony (Foster 1998).
+sload-limits = Effort is a rating, minutes run from the first report to the last. With two to four sessions a week most days are zero, so monotony hardly moves. A large load says that much was done; it does not say that somebody will be hurt, and nothing here predicts an injury.
