@@ -33,7 +33,7 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         back = 2 if "before" in (ahead[0], *ahead[0].split()) and ("day" in ahead[1] or "day" in ahead[0]) else 1
         places = (place,) if back == 1 else (place - 2, place - 1, place)
         return DaySaid(today - timedelta(days=back), places)
-    if word == "last" and following == "night":
+    if word == "last" and following in ("night", "nights"):
         return DaySaid(today - timedelta(days=1), (place, place + 1))
     if following == "days" and second == "ago" and marks[place].kind is Kind.NUM:
         return _ago(marks, place, 3, today)
@@ -92,6 +92,9 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
     last_before = before.split()[-1] if before else ""
     if last_before in _TO_COME or before in _TO_COME:
+        return None
+    seen = last_before in ("u", "you", "ya", "yas") and text_at(marks, place - 2) == "see"
+    if seen or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
         return None
     possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
     if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):

@@ -27,13 +27,14 @@ _NOT_HAVING = frozenset(
     words(
         "sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked",
         "walking bike biked cycle cycled cycling treadmill run ran running cardio warm warmed warming warmup took",
-        "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
+        "takes taking ago sleep slept gone lost plus extra longer over between queue queued waited waiting wait waits",
         "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
         "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
         "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
         "skipped skip",
     )
 )
+_APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(["leave", "leaving", "go", "out", "shuts", "closes", "close", "shutting", "closing", "pick"])
@@ -82,6 +83,9 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     near = before[-4:]
     leaving = bool(set(before) & _GOING) and "in" in near
     blocked = set(near) & _NOT_HAVING - ({"in", "be"} if leaving else set())
+    between = after[:1] == ["between"] and bool(set(after) & _APPOINTMENTS)
+    if between:
+        return True
     if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
         return False
     if leaving or after[:2] == ["from", "now"] or set(before) & _HAVING or set(after) & _HAVING:

@@ -7,22 +7,14 @@ from collections.abc import Sequence
 
 from bot.notation.order.changes import changes
 from bot.notation.order.elliptic import short_efforts
+from bot.notation.order.failures import did_not_come, failed_last
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
+from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
-from bot.notation.order.listed import linked_lists, times_lists
+from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.meanings import by_neighbours
-from bot.notation.order.placing import (
-    all_sets,
-    another,
-    did_not_come,
-    failed_last,
-    labels_first,
-    likes,
-    mentions,
-    numbered_all,
-    set_ranges,
-    the_others,
-)
+from bot.notation.order.placing import another, labels_first, likes, mentions
+from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others
 from bot.notation.order.units import fields
 from bot.notation.order.warmups import warmups
 from bot.notation.order.which_set import set_numbers
@@ -39,6 +31,8 @@ _STEPS = (
     changes,
     all_sets,
     likes,
+    one_hand,
+    same_but,
     times_lists,
     linked_lists,
     short_efforts,

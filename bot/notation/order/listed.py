@@ -65,6 +65,18 @@ def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:
     return len(run) >= _SURE or (last is not None and last > _MOST_SETS)
 
 
+def same_but(marks: list[Mark]) -> list[Mark]:
+    """`same again, but only 8`: one set, whose repetitions are others."""
+    return [
+        replace(m, kind=Kind.FILL)
+        if m.kind is Kind.COMMA
+        and kind_at(marks, i - 1) in (Kind.SAME, Kind.AGAIN)
+        and [x.text for x in marks[i + 1 : i + 2]] in (["but"], ["only"], ["just"])
+        else m
+        for i, m in enumerate(marks)
+    ]
+
+
 def times_lists(marks: list[Mark]) -> list[Mark]:
     """`50 kg, 10 times, 10 times, 8 times`: repetitions; `this time` and `that time` count nothing."""
     out = [

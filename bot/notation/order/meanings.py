@@ -28,6 +28,10 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
         return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.MORE and mark.text == "more" and _is_many(marks, place - 1):
+        return replace(mark, kind=Kind.REPS)
+    if mark.kind is Kind.PLATES and "bar" in mark.text.split() and _is_told_of(marks, place):
+        return replace(mark, kind=Kind.FILL)
     if mark.kind in (Kind.NAME, Kind.WEAK) and mark.text in _BELLS and kind_at(marks, place - 1) in (*UNITS, Kind.S):
         return replace(mark, kind=Kind.HAND, names=())
     if mark.kind is Kind.ASSIST and _is_helped(marks, place):
@@ -36,6 +40,23 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+_MOST_LEFT = 6
+"""Nobody keeps as many repetitions in reserve and counts them."""
+
+
+def _is_many(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number is too great for repetitions in reserve: `17 more for the second`."""
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return value is not None and value >= _MOST_LEFT and kind_at(marks, place - 1) is not Kind.COULD
+
+
+def _is_told_of(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a bar's load follows (`empty bar 20x12`), or it is only spoken of (`bar pad slipped`)."""
+    weighed = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (Kind.X, Kind.FOR)
+    spoken = kind_at(marks, place + 1) is Kind.WORD and kind_at(marks, place - 1) is not Kind.NUM
+    return weighed or spoken
 
 
 def _is_helped(marks: Sequence[Mark], place: int) -> bool:

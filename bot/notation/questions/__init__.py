@@ -89,6 +89,12 @@ _ANYWHERE = (
     "is it cool if",
     "any pointers",
     "any suggestions",
+    "what to leave",
+    "what to skip",
+    "what to drop",
+    "what to cut",
+    "which to skip",
+    "which to leave",
 )
 """Openings that open a question in the middle of a clause too."""
 

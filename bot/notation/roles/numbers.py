@@ -86,7 +86,8 @@ class Numbers(SetCounts):
             if not amount.sign and not amount.each:
                 yield from self._as_sets(state, amount)
                 yield from self._as_scale(state, amount)
-        splits = amount.join not in LINKED or (amount.join is Join.X and not amount.spoken)
+        free = amount.sign == 0 and amount.join not in LINKED
+        splits = free or (amount.join is Join.X and not amount.spoken)
         if amount.parts and splits:
             yield from self._as_parts(state, amount)
 
@@ -136,6 +137,11 @@ class Numbers(SetCounts):
         for made in self._as_load(state, loaded):
             yield from self._as_reps(made, reps, second)
 
+    def _is_planned(self, amount: Amount) -> bool:
+        """Whether a number is a planned load as it stands: `forty five` on a plan of 45 is no 40 for 5."""
+        known = (self.context.planned_load(n) for n in (*self.opens, None))
+        return any(x is not None and x.amount_in(amount.unit or self.unit) == amount.value for x in known)
+
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
         states = [state]
@@ -167,5 +173,5 @@ class Numbers(SetCounts):
             states = following
         for each in states:
             if amount.spoken:
-                each.cost += 0.3
+                each.cost += 0.3 if not self._is_planned(amount) else 1.3
             yield each

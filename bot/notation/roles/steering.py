@@ -27,6 +27,7 @@ class Steering(Rating):
                 made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
             case Kind.LASTSET:
                 made.repeats = False
+                made.all_sets = made.all_sets and len(made.sets) < 2
             case Kind.LABEL:
                 made.label, made.label_at = None if sign.value is None else int(sign.value), at
                 if made.stage is not Stage.WARMUP:
@@ -45,6 +46,8 @@ class Steering(Rating):
                 words = replace(last.words, sets=at, count=2)
                 made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end, words=words))
                 made.index += 1
+            case Kind.LASTSET:
+                made.all_sets = made.all_sets and not _are_several(state)
             case Kind.PLANNED | Kind.DONE:
                 made = self._planned(made, sign)
             case Kind.PLATES:
@@ -190,3 +193,8 @@ class Steering(Rating):
             return state
         state.planned = (sign.start, sign.end)
         return state
+
+
+def _are_several(state: State) -> bool:
+    """Whether several sets were said, of which `the last one` is one: an effort after it is not of all."""
+    return len(state.sets) > 1

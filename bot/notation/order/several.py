@@ -1,0 +1,107 @@
+"""Several sets told at once: `all other sets five`, `sets 1-5`, `one two three all`, `the other two were nine`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+_COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3}
+_OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
+_MOST_SETS = 12
+
+
+def all_sets(marks: list[Mark]) -> list[Mark]:
+    """`all other sets five`, `same 3x`: each set, and how many."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark, end = marks[at], at + 1
+        while end < len(marks) and marks[end].text in _OTHERS:
+            end += 1
+        if mark.kind is Kind.ALL and mark.text == "all" and kind_at(marks, end) is Kind.SETS and end > at + 1:
+            out.append(replace(mark, text="all sets", end=marks[end].end))
+            at = end + 1
+            continue
+        same = Kind.SAME in (kind_at(marks, at - 2), kind_at(marks, at + 1))
+        if (
+            mark.kind is Kind.X
+            and same
+            and kind_at(marks, at - 1) is Kind.NUM
+            and kind_at(marks, at + 1) is not Kind.NUM
+        ):
+            mark = replace(mark, kind=Kind.SETS, text="sets")
+        out.append(mark)
+        at += 1
+    return out
+
+
+def set_ranges(marks: list[Mark]) -> list[Mark]:
+    """`set one to five`, `sets 1-5`, `set 2 and 3`: the first of them, and how many."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        span = marks[at : at + 4]
+        kinds = [m.kind for m in span]
+        first, last = (span[1].value, span[3].value) if len(span) == 4 else (None, None)
+        ranged = kinds[:2] in ([Kind.SET, Kind.NUM], [Kind.SETS, Kind.NUM]) and kinds[3:] == [Kind.NUM]
+        joined = ranged and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
+        if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
+            out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
+            out.append(replace(span[3], value=last - first + 1))
+            out.append(replace(span[3], kind=Kind.SETS, text="sets", value=None, start=span[3].end))
+            at += 4
+            if kind_at(marks, at) is Kind.ALL:
+                at += 1
+            continue
+        out.append(marks[at])
+        at += 1
+    return out
+
+
+def _holds_on(span: Sequence[Mark]) -> bool:
+    """Whether `and` joins two sets next to each other."""
+    one, two = span[1].value, span[3].value
+    return span[2].kind is not Kind.AND or (one is not None and two == one + 1)
+
+
+def numbered_all(marks: list[Mark]) -> list[Mark]:
+    """`one two three all with 45`: the numbers of the sets that are all alike."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ALL:
+            continue
+        at, expected = place - 1, Decimal(0)
+        while at >= 0 and marks[at].kind in (Kind.NUM, Kind.COMMA, Kind.AND):
+            value = marks[at].value
+            if marks[at].kind is Kind.NUM and (value is None or (expected and value != expected - 1)):
+                break
+            expected = value if value is not None else expected
+            at -= 1
+        count = sum(m.kind is Kind.NUM for m in marks[at + 1 : place])
+        led = expected == 1 or (at >= 0 and expected == 2 and marks[at].text == "one")
+        if led and count > 1 - (expected == 2):
+            out[at + 1 : place] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[at + 1 : place]]
+    return out
+
+
+def the_others(marks: list[Mark]) -> list[Mark]:
+    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
+    out: list[Mark] = []
+    skips = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in marks)
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH):
+            at += 1
+        if mark.kind is not Kind.THEREST or skips or kind_at(marks, at) is not Kind.NUM:
+            out.append(mark)
+            continue
+        count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)
+        if count is None:
+            out.append(replace(mark, kind=Kind.ALL))
+            continue
+        out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
+        out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end))
+    return out
