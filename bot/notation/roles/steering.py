@@ -46,8 +46,6 @@ class Steering(Rating):
                 words = replace(last.words, sets=at, count=2)
                 made.sets = (*made.sets[:-1], replace(last, count=2, end=sign.end, words=words))
                 made.index += 1
-            case Kind.LASTSET:
-                made.all_sets = made.all_sets and not _are_several(state)
             case Kind.PLANNED | Kind.DONE:
                 made = self._planned(made, sign)
             case Kind.PLATES:
@@ -193,8 +191,3 @@ class Steering(Rating):
             return state
         state.planned = (sign.start, sign.end)
         return state
-
-
-def _are_several(state: State) -> bool:
-    """Whether several sets were said, of which `the last one` is one: an effort after it is not of all."""
-    return len(state.sets) > 1
