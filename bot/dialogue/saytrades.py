@@ -20,7 +20,10 @@ def _parts(trades: tuple[Trade, ...], before: PlannedSession) -> Iterator[Line]:
     whole = [t.exercises[0] for t in lost if t.sets >= planned.get(t.exercises[0], 0)]
     if whole:
         yield line("trade-all", names=names_line(whole))
-    yield from (line("trade-sets", name=t.exercises[0], count=t.sets) for t in lost if t.exercises[0] not in whole)
+    some = [t for t in lost if t.exercises[0] not in whole]
+    for count in sorted({t.sets for t in some}):
+        names = [t.exercises[0] for t in some if t.sets == count]
+        yield line("trade-sets", names=names_line(names), count=count, exercises=len(names))
     yield from (line("trade-paired", names=names_line(t.exercises)) for t in trades if t.kind is Trading.PAIRED)
     turned = [t.exercises[0] for t in trades if t.kind is Trading.TURNED]
     if turned:

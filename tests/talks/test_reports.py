@@ -131,15 +131,6 @@ async def test_a_forwarded_set_is_not_a_set(practice: Practice) -> None:
     assert "somebody else" in practice.text()
 
 
-async def test_less_time_names_what_to_do_first(practice: Practice) -> None:
-    """By priority; the plan itself stays."""
-    await practice.monday()
-    await practice.stage.say(ADA, "only got 15 min today")
-    words = practice.text()
-    assert "15 min: do" in words
-    assert "Leave out today" in words
-
-
 async def _found(practice: Practice) -> None:
     """Monday's session reported whole, Thursday's skipped, so that Monday's plan has loads the week after."""
     stage = practice.stage

@@ -89,7 +89,7 @@ def test_a_button_of_somebody_else_is_like_one_that_never_was(wired: Wired, owne
 
 SESSION_OPS = (
     "set", "drop", "mini", "left", "rest", "skip", "load", "undo", "end", "felt", "did", "move", "skipday",
-    "other", "swapin", "askswap", "instead", "time", "cut", "back",
+    "other", "swapin", "askswap", "instead", "time", "cut", "back", "more",
 )  # fmt: skip
 FIRST = f"0.{check_of('Back squat')}"
 ROW = show_choice(next(e for e in catalogue().exercises if e.name == "Machine row"))

@@ -56,9 +56,12 @@ minutes-enough = { $minutes } min are enough for all that is left.
 trades-and-then = { $first }; { $second }
 trade-all = { $names } left out
 trade-sets = { $count ->
-    [one] one set of { $name }
-   *[other] { $count } sets of { $name }
-    } left out
+    [one] one set
+   *[other] { $count } sets
+    }{ $exercises ->
+    [one] {""}
+   *[other] {" "}each
+    } of { $names } left out
 trade-paired = { $names } in turn
 trade-turned = { $count ->
     [one] the last set of { $names } turned into a short finish
