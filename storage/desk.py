@@ -115,7 +115,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
         return bare
     wanted = Wanted(
         day=local_day(incoming.due_at, row.profile.zone),
-        strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK),
+        strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK, RuleKind.REST),
         weeks=incoming.kind in (RuleKind.WEEK, RuleKind.SESSION),
         lately=incoming.kind is RuleKind.SESSION,
     )

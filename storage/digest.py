@@ -32,7 +32,9 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
-    sa.select(_c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life, _c.orders)
+    sa.select(
+        _c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life, _c.orders
+    )
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
 )

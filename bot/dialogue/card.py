@@ -1,6 +1,7 @@
 """The session as one message that keeps itself up to date: what is done, what comes, and buttons for it."""
 
 from bot.dialogue.cardkeys import card_rows, drops_from, effort_open, reported_sets
+from bot.dialogue.pacing import minutes_at_pace
 from bot.dialogue.phrases import count_line, done_line, joined, load_line, planned_line
 from bot.dialogue.underway import UnderWay
 from bot.saying import BLANK, Line, Rows, Say, Urgency, line
@@ -34,7 +35,10 @@ def card(at: UnderWay, *, fresh: bool = False, load: Load | None = None, urgency
 def _head(at: UnderWay) -> tuple[Line, ...]:
     session = at.session
     done = sum(session.sets_reported(e) for e in session.plan.exercises)
+    own = None if session.ended else minutes_at_pace(at.client, session.plan.exercises)
     title = line("card-title", title=session.plan.title, day=session.day, minutes=session.plan.minutes)
+    if own is not None:
+        title = line("card-title-pace", title=session.plan.title, day=session.day, minutes=own)
     if session.ended:
         return title, line(f"card-{session.ended.value}", done=done, sets=session.plan.set_count)
     return title, line("card-progress", done=done, sets=session.plan.set_count)

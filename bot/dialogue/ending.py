@@ -9,6 +9,7 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.doubt import ask_again
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.nexttime import ask_for_yes
+from bot.dialogue.pacing import paced
 from bot.dialogue.phrases import done_line, names_line
 from bot.dialogue.sayrating import read_rating
 from bot.dialogue.turn import Talk, TalkSet, Turn
@@ -49,7 +50,7 @@ def finish(desk: Desk, at: UnderWay, *, urgency: Urgency = Urgency.REPLY) -> Tur
     talk = Talk("felt", at.session.id, expires_at=desk.now + FELT_ASKED_FOR)
     keeps = (TalkSet(at.client.profile.chat, talk),) if effort is None else ()
     says = (card(UnderWay(at.client, ended)), ask, *_doubts(desk, at), *ask_for_yes(at))
-    return Turn((fact,), says, keeps)
+    return Turn((fact,), says, (*keeps, *paced(desk, at.client, at.session)))
 
 
 def summary_lines(at: UnderWay, minutes: int | None) -> tuple[Line, ...]:

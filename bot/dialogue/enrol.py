@@ -111,10 +111,12 @@ def settings(client: ClientDesk) -> Turn:
             unit=me.gym.unit.value,
         ),
         line("settings-words", on="yes" if me.confirm_in_words else "no"),
+        line("settings-rest", on="yes" if client.life.rest_notice else "no"),
         line("settings-standing", paused="yes" if me.standing is Standing.PAUSED else "no"),
     )
     buttons = [Button(line(f"settings-change-{s}"), show_press("ask", s)) for s in ASKED]
     buttons.append(Button(line("settings-change-words"), show_press("words")))
+    buttons.append(Button(line("settings-change-rest"), show_press("restset")))
     pause = "go-on" if me.standing is Standing.PAUSED else "pause"
     buttons.append(Button(line(f"settings-{pause}"), show_press(pause)))
     buttons.append(Button(line("settings-away"), show_press("away")))

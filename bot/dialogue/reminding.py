@@ -1,6 +1,6 @@
 """What the clock starts. Each talk checks again, at the moment of sending, whether there is still something to say."""
 
-from bot.dialogue import awaying, digest, enrol, hurting, missing, today, weekly
+from bot.dialogue import awaying, digest, enrol, hurting, missing, resting, today, weekly
 from bot.dialogue.desk import Desk
 from bot.dialogue.incoming import Due, RuleKind
 from bot.dialogue.turn import Turn
@@ -32,4 +32,4 @@ def due(desk: Desk, incoming: Due) -> Turn:
         case RuleKind.RESUME:
             return awaying.resume(desk, client, incoming)
         case RuleKind.REST:
-            return Turn(skipped="not set")
+            return resting.due(desk, client, incoming)

@@ -35,6 +35,7 @@ from bot.dialogue import (
     reminding,
     replanning,
     reporting,
+    resting,
     roster,
     swaporders,
     swapping,
@@ -70,6 +71,7 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "step": enrol.tapped,
     "ask": enrol.change,
     "words": enrol.words,
+    "restset": resting.toggle,
     "pause": enrol.pause,
     "away": awaying.ask,
     "awayset": awaying.by_button,
@@ -198,9 +200,10 @@ def answer(desk: Desk, incoming: Incoming) -> Turn:
         or (client := _known(desk)) is None
         or client.profile.reachable
     ):
-        return _answer(desk, incoming)
+        return resting.with_notice(desk, incoming, _answer(desk, incoming))
     # Who writes can be reached again, whatever we had been told.
-    return Turn((ReachChanged(client.profile.id, reachable=True),)) + _answer(desk, incoming)
+    turn = resting.with_notice(desk, incoming, _answer(desk, incoming))
+    return Turn((ReachChanged(client.profile.id, reachable=True),)) + turn
 
 
 def _answer(desk: Desk, incoming: Incoming) -> Turn:

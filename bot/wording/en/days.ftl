@@ -115,3 +115,15 @@ sload-part = { $week }: at least <b>{ $load }</b>, from { $known } of { $session
 sload-flat = { $week }: <b>{ $load }</b> from { $sessions } sessions; monotony can't be told, as every day was alike
 sload-what = Load is session effort (0 to 10) × minutes (Foster et al. 2001); monotony is the mean of the week's daily loads by their standard deviation, strain the load × monotony (Foster 1998).
 sload-limits = Effort is a rating, minutes run from the first report to the last. With two to four sessions a week most days are zero, so monotony hardly moves. A large load says that much was done; it does not say that somebody will be hurt, and nothing here predicts an injury.
+
+# Rest notices, and the client's own pace
+
+settings-rest = { $on ->
+    [yes] A message comes when a rest is over
+   *[no] No message when a rest is over
+    }
+settings-change-rest = Rest notice on or off
+toast-rest-on = On: a message comes when a rest is over
+toast-rest-off = Off
+rest-over = Rest over. { $name }, set { $number }: { $set }
+card-title-pace = <b>{ $title }</b> · { $day } · about { $minutes } min at your pace
