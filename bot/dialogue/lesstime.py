@@ -1,6 +1,7 @@
 """Less time today: what is left of the session cut to fit the minutes that there are, said in a line, with a way back.
 
-The cut itself is `training.shorten`. A second number of minutes is cut from what the session was before the first.
+The cut itself is `training.shorten`, at the client's own pace where it is known. A second number of minutes is cut from
+what the session was before the first.
 """
 
 from dataclasses import replace
@@ -16,6 +17,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Line, Rows, Say, Toast, line
 from bot.training.facts import PlanChanged
+from bot.training.pace import Pace
 from bot.training.people import Standing
 from bot.training.replanned import AsBefore, Shorter
 from bot.training.session import Session
@@ -64,7 +66,8 @@ def fit_into(at: UnderWay, minutes: Decimal, *, fresh: bool = True) -> Turn:
         return Turn(says=(Say(at.client.profile.chat, (line("today-paused"),)),))
     whole, undone = _uncut(at.session)
     kept = frozenset(name for name, _ in at.client.held)
-    found = shorten(whole, minutes, allowed=Allowed(spared=kept))
+    pace = None if at.client.pace is None else Pace.from_json(at.client.pace.after)
+    found = shorten(whole, minutes, allowed=Allowed(spared=kept), pace=pace)
     if found.trades:
         rounded = max(1, int(minutes))
         why = Shorter(rounded, found.trades, tuple(sorted(found.given_up.items())))

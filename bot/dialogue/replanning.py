@@ -45,8 +45,10 @@ def back(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     if session is None:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
     at = UnderWay(client, session)
-    if press.number(0) != len(session.changes):
-        return Turn(says=(Toast(tap.query, line("toast-undone-already")), card(at)))
+    number = press.number(0) or 0
+    if number != len(session.changes):
+        key = "toast-back-later" if 0 < number < len(session.changes) else "toast-undone-already"
+        return Turn(says=(Toast(tap.query, line(key)), card(at)))
     if not may_change(desk, at):
         return Turn(says=(Toast(tap.query, line("toast-ended")),))
     if not session.may_go_back:

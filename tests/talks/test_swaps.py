@@ -197,6 +197,20 @@ def test_the_way_back_stands_until_something_of_it_is_reported(wired: Wired) -> 
         bot.no_turn_failed()
 
 
+def test_two_changes_are_taken_back_in_turn(wired: Wired) -> None:
+    """The later one first."""
+    with wired.bot(MONDAY) as bot:
+        whole = card(bot).text
+        bot.tap(ADA, "Other exercise")
+        bot.tap(ADA, "Front squat")
+        first = next(data for label, data in card(bot).data if label.startswith("Back to"))
+        bot.say(ADA, "only got 20 min")
+        assert bot.tap_data(ADA, first) == "Take back first what was changed after it"
+        bot.tap(ADA, "Do it all after all")
+        assert bot.tap_data(ADA, first) == f"Back to {SQUAT}."
+        assert card(bot).text == whole
+
+
 def test_a_button_drawn_before_the_swap_speaks_of_nothing_else(wired: Wired) -> None:
     """The old card's `5 reps` on the squat is no set of what stands there now, and neither is its `Skip`."""
     with wired.bot(MONDAY) as bot:
@@ -245,7 +259,7 @@ def test_an_exercise_reported_in_a_planned_ones_place_takes_it(wired: Wired) -> 
         before = bot.facts_count()
         bot.say(ADA, "goblet squat 20x10, 20x9 2 left")
         shown = bot.screen(ADA)[-1]
-        assert "If you did Goblet squat in place of a planned exercise" in shown.text
+        assert "I take it to be Goblet squat. Tap what it took the place of" in shown.text
         assert f"In place of {SQUAT}" in labels(shown)
         assert bot.facts_count() == before + 1
         assert "Set 0 of 11 done" in card(bot).text

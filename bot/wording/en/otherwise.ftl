@@ -31,6 +31,7 @@ swap-ask = Ask { $coach }
 swap-asked = <b>{ $name }</b> asks what to do instead of { $exercise } today.
 swap-done = { $into } it is, instead of { $name }. The card has it.
 toast-swapped = { $into }
+toast-back-later = Take back first what was changed after it
 toast-back-late = Sets of it are saved: take those back first
 back-from-swap = Back to { $name }.
 back-from-shorter = The whole session again, about { $about } min.
@@ -42,7 +43,7 @@ more-none = There is no room for it any more.
 button-back-one = { $name } as planned
 back-from-more = { $name } as planned again.
 
-place-ask = If you did { $exercise } in place of a planned exercise, tap which:
+place-ask = I take it to be { $exercise }. Tap what it took the place of:
 place-of = In place of { $name }
 place-after-all = { $name }, after all
 place-kept = “{ $words }” is kept as { $exercise }.
