@@ -107,7 +107,7 @@ def incoming(session: str) -> dict[str, Incoming]:
 
 
 MOST = {"typed": 6, "edited": 7, "tapped": 6, "week": 6, "session due": 7, "week due": 7}
-MOST |= {"about": 9, "clients": 5, "digest": 8}
+MOST |= {"about": 11, "clients": 5, "digest": 8}
 """Statements on SQLite and PostgreSQL alike; a process that has not seen the session or programme yet."""
 
 
