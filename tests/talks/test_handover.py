@@ -35,7 +35,7 @@ def test_nothing_changes_before_the_clients_yes(wired: Wired) -> None:
 
 
 def test_with_a_yes_the_record_goes_along(wired: Wired) -> None:
-    """The colleague has programme, sessions and what waits; the coach before sees nothing any more; notes stay behind."""
+    """The colleague has programme, sessions and what waits; the coach before sees nothing more; notes stay behind."""
     with wired.bot(MONDAY) as bot:
         bot.say(ADA, "60x5 2 left")
         bot.say(COACH, "/clients")

@@ -1,4 +1,4 @@
-"""The coach's hand on a client's training: lifts seen, loads set, holds, light weeks, a yes before loads rise, notes."""
+"""The coach's hand on a client: lifts seen, loads set, holds, light weeks, a yes before loads rise, notes."""
 
 from bot.tryout.practice.people import ADA, COACH
 from tests.talks.practice import Practice
