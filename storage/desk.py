@@ -61,7 +61,7 @@ LIFT_OPS = LOOK_LIFT_OPS | frozenset(
 SWAP_OPS = frozenset({"other", "swapin", "instead", "c.other", "c.swapin"})
 """Buttons for which another exercise is chosen."""
 
-SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive"})
+SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive", "c.lay", "c.layit"})
 """Buttons that name a programme of the coach's."""
 
 WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback", "start", "more"})
@@ -220,7 +220,7 @@ def _coach_desk(work: Work, who: Caller, incoming: Chatted, press: Press | None,
     if (
         command in ("/clients", "/programme", "/plan", "/digest", "/delete_me")
         or asks_for_whom
-        or shown in ("c.clients", "c.digest", "c.prog", "c.giveall", "c.erase", *MANY_OPS)
+        or shown in ("c.clients", "c.digest", "c.prog", "c.layit", "c.giveall", "c.erase", *MANY_OPS)
         or is_sheet
     ):
         mine = replace(mine, roster=roster(work, coach, desk.now))

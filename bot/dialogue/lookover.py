@@ -27,13 +27,13 @@ def review_lines(programme: Programme) -> list[Line]:
     return lines
 
 
-def _table(rows: Iterable[Line]) -> Line:
-    """Rows as one block, a line each."""
+def table(rows: Iterable[Line]) -> Line:
+    """Rows as one block, a line each; there is one at least."""
     whole: Line | None = None
     for row in rows:
         whole = row if whole is None else line("lookover-rows", before=whole, row=row)
     assert whole is not None
-    return whole
+    return line("lookover-table", rows=whole)
 
 
 def few(lines: list[Line], most: int) -> list[Line]:

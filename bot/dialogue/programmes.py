@@ -151,7 +151,8 @@ def page(coach: CoachDesk, found: Programme, problems: Sequence[Line]) -> Say:
         else ()
     )
     sheet = Button(line("shelf-as-sheet"), show_press("c.sheet", "", found.id))
-    return Say(coach.profile.chat, tuple(lines), (*pairs, *all_of_them, (sheet,)), slot="shelf", fresh=True)
+    days = Button(line("otherdays-open"), show_press("c.lay", "", found.id))
+    return Say(coach.profile.chat, tuple(lines), (*pairs, *all_of_them, (sheet, days)), slot="shelf", fresh=True)
 
 
 def have(coach: CoachDesk, found: Programme) -> list[RosterLine]:

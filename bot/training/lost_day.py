@@ -61,7 +61,7 @@ def lay_rest(
     if not left or not pieces:
         return Relaid((), ())
     rooms = [DayRoom(Weekday(d.day.weekday()), Decimal(minutes)) for d in left]
-    laying = lay_week(_week(pieces, rooms, behind, rest_hours), clock=_Steps(), time_limit_s=TIME_LIMIT_S)
+    laying = lay_week(_week(pieces, rooms, behind, rest_hours), clock=Thinking(), time_limit_s=TIME_LIMIT_S)
     held = [within_room(exercises_of(pieces, _ours(laying, pieces), n), room) for n, room in enumerate(rooms)]
     days = [
         _laid(left[n].day, _place(sources, n, len(left)), exercises, _titles(sources, pieces, laying, n))
@@ -71,7 +71,7 @@ def lay_rest(
     return Relaid(tuple(_plain_where_as_ever(d, sources) for d in days), _cut(pieces, held))
 
 
-class _Steps:
+class Thinking:
     """A clock that tells how much was thought, not how long it took."""
 
     def __init__(self) -> None:

@@ -104,6 +104,8 @@ OWN_LISTS = (
     "c.tmpl",
     "c.sheet",
     "c.giveall",
+    "c.lay",
+    "c.layit",
     "c.several",
     "c.tothese",
     "c.toall",

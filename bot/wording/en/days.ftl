@@ -127,3 +127,19 @@ toast-rest-on = On: a message comes when a rest is over
 toast-rest-off = Off
 rest-over = Rest over. { $name }, set { $number }: { $set }
 card-title-pace = <b>{ $title }</b> · { $day } · about { $minutes } min at your pace
+
+# A programme on other days
+
+otherdays-open = Other days…
+otherdays-title = <b>{ $title }</b> on other days a week, each at most { $minutes } min
+otherdays-entry = <b>{ $days } days</b>: { $held }
+otherdays-as-is = <b>{ $days } days</b>, as it is: { $held }
+otherdays-day = { $name } { $minutes } min
+otherdays-cut = left out: { $what }
+otherdays-added = added: { $what }
+otherdays-table = <b>Hard sets a week of each muscle</b> on 2, 3, 4 and 5 days, then the <b>least hours</b> between two days that work it:
+otherdays-row = { $muscle }{ $sets }  |{ $rest }
+otherdays-take = Make it { $days } days
+otherdays-minutes = { $minutes } min
+otherdays-more = Up to { $sets } sets more
+otherdays-less = No more sets
