@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from bot.notation.order.changes import changes
 from bot.notation.order.elliptic import short_efforts
-from bot.notation.order.failures import did_not_come, failed_last
+from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
 from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
@@ -29,6 +29,7 @@ _STEPS = (
     with_hundreds,
     with_decimals,
     changes,
+    set_ranges,
     all_sets,
     likes,
     one_hand,
@@ -39,12 +40,12 @@ _STEPS = (
     warmups,
     set_numbers,
     counts_by_name,
-    set_ranges,
     numbered_all,
     the_others,
     labels_first,
     failed_last,
     did_not_come,
+    out_of_ten,
     another,
     fields,
     before_names,

@@ -1,13 +1,16 @@
-"""Repetitions that failed, in other words: `tenth rep failed`, `the fifth rep not come up`."""
+"""Efforts in other words: `tenth rep failed`, `the fifth rep not come up`, `effort eight of ten`."""
 
 from dataclasses import replace
 
 from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
 _RISING = frozenset(words("come came go went move moved up happen possible rise"))
+_OF = (["of"], ["from"], ["out", "of"])
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK)
 _EARLIEST = 3
 
 
@@ -36,4 +39,22 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
             gone = [replace(m, kind=Kind.GAP) for m in marks[place + 1 : at + 1]]
             out[place : at + 1] = [replace(mark, kind=Kind.FAILED, text="failed", end=mark.start), mark, *gone]
             return out
+    return out
+
+
+def out_of_ten(marks: list[Mark]) -> list[Mark]:
+    """`effort eight of ten`: eight."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        rated = bool(out) and out[-1].kind is Kind.RPE and mark.kind is Kind.NUM
+        span = next((n for n in (1, 2) if [m.text for m in marks[at + 1 : at + 1 + n]] in _OF), 0) if rated else 0
+        ten = marks[at + 1 + span] if at + 1 + span < len(marks) else None
+        if span and ten is not None and ten.value == 10 and kind_at(marks, at + 2 + span) in _ENDS:
+            out.append(replace(mark, end=ten.end))
+            at += 2 + span
+            continue
+        out.append(mark)
+        at += 1
     return out

@@ -83,7 +83,11 @@ def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
     if first is None or second is None or first.kind is not Kind.NUM or first.value is None:
         return None, at
     if first.text.isdigit() and first.value < 10 and second.value is not None and second.text.startswith("hundred"):
-        return first.value * 100 + second.value - 100, at + 2
+        value, end = first.value * 100 + second.value - 100, at + 2
+        tens = marks[end + 1] if kind_at(marks, end) is Kind.AND and end + 1 < len(marks) else None
+        if second.text == "hundred" and tens is not None and tens.text.isdigit() and tens.value is not None:
+            return value + tens.value, end + 2
+        return value, end
     joined = first.text.endswith("hundred") and second.kind is Kind.AND
     if joined and third is not None and third.text.isdigit() and third.value is not None and third.value < 100:
         return first.value + third.value, at + 3

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.order.near import kind_at
+from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
 
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3}
@@ -54,11 +55,19 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
             out.append(replace(span[3], kind=Kind.SETS, text="sets", value=None, start=span[3].end))
             at += 4
             if kind_at(marks, at) is Kind.ALL:
+                out += _count_of_all(marks[at])
                 at += 1
             continue
         out.append(marks[at])
         at += 1
     return out
+
+
+def _count_of_all(mark: Mark) -> list[Mark]:
+    """The repetitions in `all 5` behind the numbers of the sets."""
+    word = mark.text.split()[-1]
+    value = Decimal(word) if word.isdigit() else UNITS.get(word)
+    return [] if value is None else [replace(mark, kind=Kind.NUM, text=word, value=value)]
 
 
 def _holds_on(span: Sequence[Mark]) -> bool:
