@@ -71,9 +71,10 @@ def fit_into(at: UnderWay, minutes: Decimal, *, fresh: bool = True) -> Turn:
     if found.trades:
         rounded = max(1, int(minutes))
         why = Shorter(rounded, found.trades, tuple(sorted(found.given_up.items())))
-        changes = (*undone, PlanChanged(whole.id, found.plan, why))
-        after, turn = keep_plan(at, *changes)
         lines = _lines(at, found, whole, rounded)
+        if undone and found.plan == at.session.plan:  # cut to this already
+            return Turn(says=(_said(at, lines, fresh=fresh),))
+        after, turn = keep_plan(at, *undone, PlanChanged(whole.id, found.plan, why))
         return turn + Turn(says=(_said(after, lines, fresh=fresh),))
     lines = (line("minutes-enough", minutes=minutes),)
     if not undone:

@@ -40,6 +40,15 @@ def _said(*texts: str) -> Before:
     return say
 
 
+def _swapped(bot: Wireless) -> None:
+    bot.say(ADA, "swap rows")
+    bot.tap(ADA, "Machine row")
+
+
+def _asked_minutes(bot: Wireless) -> None:
+    bot.tap(ADA, "Less time")
+
+
 def _opened(*texts: str) -> Before:
     """Ada says something; the coach looks at her page."""
 
@@ -66,6 +75,13 @@ TWICE: tuple[tuple[int, str, Before], ...] = (
     (ADA, "The same", _hurt),
     (ADA, "Worse", _hurt),
     (ADA, "Gone", _hurt),
+    (ADA, "Front squat", _said("60x5", "can't do squats today")),
+    (ADA, "Ask Maren", _said("no cable today")),
+    (ADA, "In place of Back squat", _said("goblet squat 20x10")),
+    (ADA, "Back to Seated cable row", _swapped),
+    (ADA, "20 min", _asked_minutes),
+    (ADA, "Do it all after all", _said("60x5", "10 min")),
+    (ADA, "Leg curl, after all", _said("10 min", "leg curl 30x12")),
     (ADA, "Move to Tue 12 Jan", _missed),
     (ADA, "Move to Wed 13 Jan", _missed),
     (ADA, "Skip it", _missed),
