@@ -37,6 +37,7 @@ from bot.runtime.ports import (
     StripButtons,
     Unknown,
 )
+from bot.runtime.programmes import read
 from bot.runtime.settlements import (
     Claimed,
     Delivered,
@@ -90,7 +91,10 @@ async def _bring(parcel: Parcel, sender: Sender) -> Settlement:
     match brought:
         case Later(after_s):
             return Postponed("asked to wait", after_s=after_s)
-        case FileTrouble() | bytes():
+        case FileTrouble():
+            return Fetched(brought)
+        case bytes():
+            await asyncio.to_thread(read, brought, asked.name)  # so that its turn, on the writer thread, need not
             return Fetched(brought)
         case str():
             return Postponed(brought)

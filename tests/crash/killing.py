@@ -170,7 +170,7 @@ class Killing:
             await asyncio.sleep(self.chance.expovariate(1 / self.plan.every_s))
 
     def _say(self, seat: Seat, text: str) -> None:
-        """Typed, or now and then sent as a file with these words in it."""
+        """Typed, or now and then sent as a sheet of this name."""
         if self.chance.random() < FILES:
             self.files.add(text)
             number = seat.send("document", text.encode(), name=f"{text}.csv")

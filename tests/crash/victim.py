@@ -1,8 +1,8 @@
 """The bot as a process to be killed (see `tests.crash.nest`): settings as ever, and turns that can be audited.
 
 Each message typed leaves a fact (a client's question, its words and its message) and one answer with the same words;
-each file sent is fetched, and its content leaves a fact and comes back as a file with the same words beside it; each
-rule that comes due leaves a fact and a reminder. So every effect has one name.
+each sheet sent is fetched and read, leaves a fact of its name, and a file comes back with the same words beside it;
+each rule that comes due leaves a fact and a reminder. So every effect has one name.
 """
 
 import asyncio
@@ -10,7 +10,7 @@ import signal
 
 from bot.app import running
 from bot.dialogue.desk import Desk
-from bot.dialogue.incoming import Due, FileFetched, Incoming, MediaSent, Typed
+from bot.dialogue.incoming import Due, Incoming, MediaSent, SheetRead, Typed
 from bot.dialogue.turn import NOTHING, Turn
 from bot.runtime.logs import set_up_logs
 from bot.saying import Fetch, Say, SayFile, line
@@ -28,10 +28,10 @@ def answer(desk: Desk, incoming: Incoming) -> Turn:
         case MediaSent() if client is not None:
             fetch = Fetch(incoming.chat, incoming.file, incoming.message, incoming.file_name, "test", 1_000)
             return Turn(says=(fetch,))
-        case FileFetched(chat, message, _, name, _, content) if client is not None:
-            words = content.decode()
+        case SheetRead(chat, message, _, name) if client is not None:
+            words = name.removesuffix(".csv")
             fact = QuestionAsked(client.profile.id, f"m{message}", words)
-            return Turn((fact,), (SayFile(chat, name, content, (line("invite-link", link=words),)),))
+            return Turn((fact,), (SayFile(chat, name, b"read", (line("invite-link", link=words),)),))
         case Due() if client is not None:
             name = f"due {incoming.whose} {incoming.due_at:%d %H:%M}"
             fact = QuestionAsked(client.profile.id, f"t{incoming.due_at:%d%H%M}", name)

@@ -10,7 +10,7 @@ from bot.runtime.bodies import MenuBody, ReactBody, RelayBody, SendBody, StripBo
 from bot.runtime.delivery import deliver
 from bot.runtime.ports import Keyboard, Made
 from bot.runtime.settlements import Claimed, Delivered, Given, Postponed, Settlement, Unreachable
-from bot.saying import Repeat, Wanted, WeekChart
+from bot.saying import Chart, Repeat, Wanted, WeekChart
 from bot.tryout.standin import CutAfter, CutBefore, Fault, Seat, ServerError, StandIn, TooMany
 from storage.outbox import Parcel, ParcelKind
 from storage.slots import SlotRow
@@ -42,14 +42,17 @@ def parcel(body: SendBody = BODY, /, **changes: object) -> Parcel:
     return replace(made, **changes)  # type: ignore[arg-type]  # a test's shorthand
 
 
-def draw(chart: WeekChart) -> bytes:
+def draw(chart: Chart) -> bytes:
     """A picture that is one (PNG, W3C recommendation): grey, 8 by 8."""
+
+    assert isinstance(chart, WeekChart)
+    done = chart.done
 
     def chunk(kind: bytes, data: bytes) -> bytes:
         return len(data).to_bytes(4) + kind + data + zlib.crc32(kind + data).to_bytes(4)
 
     header = (8).to_bytes(4) + (8).to_bytes(4) + bytes([8, 0, 0, 0, 0])
-    rows = zlib.compress(b"".join(b"\0" + bytes([chart.done] * 8) for _ in range(8)))
+    rows = zlib.compress(b"".join(b"\0" + bytes([done] * 8) for _ in range(8)))
     return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", header) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
 
 

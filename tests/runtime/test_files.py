@@ -10,7 +10,7 @@ import sqlalchemy as sa
 
 import storage.inbox
 import storage.outbox
-from bot.dialogue.incoming import FileFailed, FileFetched, FileTrouble, Incoming, MediaSent, Typed
+from bot.dialogue.incoming import FileFailed, FileFetched, FileTrouble, Incoming, MediaSent, SheetRead, Typed
 from bot.dialogue.turn import NOTHING, Turn
 from bot.gateway.poller import arrived_of
 from bot.gateway.reader import RawReader
@@ -207,13 +207,13 @@ def test_a_fetch_that_was_lost_is_made_again(store: Store) -> None:
 
 
 def asking(incoming: Incoming) -> Turn:
-    """Files are fetched and come back as they were; words are said back."""
+    """Sheets are fetched, read, and a file comes back; words are said back."""
     match incoming:
         case MediaSent():
             fetch = Fetch(incoming.chat, incoming.file, incoming.message, incoming.file_name, "test", 100_000)
             return Turn(says=(fetch,))
-        case FileFetched(chat, _, _, name, _, content):
-            return Turn(says=(SayFile(chat, name, content[::-1], reply_to=incoming.message),))
+        case SheetRead(chat, message, _, name, _, problems):
+            return Turn(says=(SayFile(chat, name, b"read" if problems else b"sound", reply_to=message),))
         case FileFailed(chat, _, _, name, _, why):
             return Turn(says=(echo(chat, f"{name}: {why}"),))
         case Typed():
@@ -229,14 +229,14 @@ async def test_a_file_goes_in_and_comes_out(here: Here, mina: Seat, standin: Sta
     async with here.bot() as bot:
         number = mina.send("document", SHEET, name="plan.csv")
         await here.settled(bot)
-        assert (*newest(mina), mina.last().reply_to) == ("plan.csv", SHEET[::-1], number)
+        assert (*newest(mina), mina.last().reply_to) == ("plan.csv", b"read", number)
         mina.send("document", b"x" * 100_001, name="big.csv")
         await here.settled(bot)
         assert mina.last().words.text.endswith("big.csv: too_big")
         standin.faults.add(Fault(CutAfter(), method="getFile", times=2))
         mina.send("document", SHEET, name="again.csv")
         await here.settled(bot, moving=True)
-        assert newest(mina) == ("again.csv", SHEET[::-1])
+        assert newest(mina) == ("again.csv", b"read")
         with bot.store.begin() as work:
             for column in (inbox.c.raw, outbox.c.body):
                 assert not [row for row in work.all(sa.select(column)) if len(row[0])]
