@@ -38,8 +38,8 @@ def _is_substitute(piece: Sequence[Mark]) -> bool:
     """Whether the piece tells of one exercise in place of another: `dips instead of bench`."""
     for place, mark in enumerate(piece):
         if mark.kind is Kind.INSTEAD:
-            following = piece[place + 1].kind if place + 1 < len(piece) else None
-            if following is not Kind.NUM:
+            following = [m.kind for m in piece[place + 1 : place + 3]]
+            if following[:1] != [Kind.NUM] and following not in ([Kind.PLUS, Kind.NUM], [Kind.DASH, Kind.NUM]):
                 return any(m.kind is Kind.NAME for m in piece)
         elif mark.text == "no" and _is_lacking(piece, place):
             return True
@@ -75,8 +75,26 @@ def is_header(piece: Sequence[Mark]) -> bool:
         Kind.THEN,
         Kind.AND,
     )
+    if _starts(piece):
+        return True
     shouted = any(m.kind is Kind.STOP and m.text == "!" for m in piece)
     return not shouted and all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
+
+
+_STARTED = frozenset(["started", "starting", "start", "moved", "switched", "began", "jumped", "gone", "going"])
+
+
+def _starts(piece: Sequence[Mark]) -> bool:
+    """`so i started with rows!!`: the name of what follows, at the end of its sentence."""
+    ending = (Kind.STOP, Kind.LINE, Kind.COLON, Kind.GAP)
+    last = next((m for m in reversed(piece) if m.kind not in ending), None)
+    if last is None or last.kind is not Kind.NAME:
+        return False
+    said = [m for m in piece if m.kind not in ending]
+    led = said[-3:-1]
+    if len(led) < 2 or said[-1].kind is not Kind.NAME or sum(m.kind is Kind.NAME for m in said) != 1:
+        return False
+    return led[0].text.split()[-1] in _STARTED and led[1].kind in (Kind.WITH, Kind.TO, Kind.AT)
 
 
 def is_led(piece: Sequence[Mark], effort: Effort) -> bool:

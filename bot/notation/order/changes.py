@@ -22,15 +22,17 @@ _COUNTING = (Kind.X, Kind.FOR, Kind.REPS, Kind.SETS, Kind.SECONDS, Kind.METRES, 
 def changes(marks: list[Mark]) -> list[Mark]:
     """The marks with such changes without bearing, where the load itself is said after them."""
     out = list(marks)
+    if not any(m.kind in (Kind.MORE, Kind.PLUS) or set(m.text.split()) & (_BEFORE | _AFTER) for m in marks):
+        return out
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or mark.text == "one":
             continue
         unit = kind_at(marks, place + 1) in UNITS
         end = place + 1 + unit
-        if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
-            continue
         led, told = _led(marks, place), _told(marks, end, unit=unit)
         if led is None and not told:
+            continue
+        if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
             continue
         start = place if led is None else led
         while told and end < len(marks) and (set(marks[end].text.split()) & _AFTER or _is_more(marks, end)):

@@ -15,8 +15,13 @@ def mentions(marks: list[Mark]) -> list[Mark]:
     """`since the second set`: when, not which."""
     out = list(marks)
     for place in range(1, len(marks) - 1):
+        if marks[place].kind is not Kind.ORD:
+            continue
         before = [m.text.split()[-1:] for m in marks[max(0, place - 2) : place]]
         when = any(word and word[0] in _WHEN for word in before) or _is_of_hurt(marks, place)
+        if _is_of_hurt(marks, place) and [m.kind for m in marks[place : place + 3]] == [Kind.ORD, Kind.NAME, Kind.SET]:
+            out[place] = replace(marks[place], kind=Kind.GAP, value=None)
+            out[place + 2] = replace(marks[place + 2], kind=Kind.GAP)
         if when and marks[place].kind is Kind.ORD and marks[place + 1].kind in (Kind.SET, Kind.LASTSET, Kind.WORKSET):
             out[place] = replace(marks[place], kind=Kind.GAP, value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.GAP)
@@ -37,20 +42,26 @@ def likes(marks: list[Mark]) -> list[Mark]:
         said = [m.text for m in marks[place + 1 : place + 3]]
         if marks[place].kind is Kind.NUM and said in (["like", "that"], ["like", "those"], ["like", "it"]):
             out[place + 1] = replace(marks[place + 1], kind=Kind.SAME)
-        others = [m for m in marks if m.kind is Kind.THEREST or m.text in ("others", "the others")]
-        if marks[place].kind is Kind.SAME and others and not any(m.kind is Kind.NUM for m in marks):
-            return [replace(m, kind=Kind.ALL) if m in others else m for m in out]
+    kinds = {m.kind for m in marks}
+    if Kind.SAME in kinds and Kind.NUM not in kinds:
+        return [replace(m, kind=Kind.ALL) if _is_the_others(m) else m for m in out]
     return out
+
+
+def _is_the_others(mark: Mark) -> bool:
+    return mark.kind is Kind.THEREST or mark.text in ("others", "the others")
 
 
 def labels_first(marks: list[Mark]) -> list[Mark]:
     """`24 for the first three rounds of fifteen`: the first three, at 24."""
     out = list(marks)
     for place in range(1, len(out) - 1):
+        if out[place].kind is not Kind.ORD:
+            continue
         at = place - 1
         while at >= 0 and out[at].kind is Kind.FILL:
             at -= 1
-        if out[place].kind is Kind.ORD and [kind_at(out, at - 1), kind_at(out, at), kind_at(out, place + 1)] == [
+        if [kind_at(out, at - 1), kind_at(out, at), kind_at(out, place + 1)] == [
             Kind.NUM,
             Kind.FOR,
             Kind.NUM,

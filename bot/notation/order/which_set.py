@@ -118,6 +118,9 @@ def _named(marks: list[Mark]) -> list[Mark]:
         if marks[place - 1].text in _NUMBERED and place:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
             out[place] = replace(marks[place], kind=Kind.LABEL)
+    held = [i for i in told if kind_at(marks, i - 1) in (Kind.WEAK, Kind.NAME) and _is_held(marks, i)]
+    for place in held:
+        out[place] = replace(marks[place], kind=Kind.LABEL)
     after = [i for i in told if kind_at(marks, i - 1) is Kind.NAME and kind_at(marks, i + 1) is Kind.COLON]
     values = [int(marks[i].value or 0) for i in after]
     names = {marks[i - 1].names for i in after}
@@ -125,6 +128,15 @@ def _named(marks: list[Mark]) -> list[Mark]:
         for place in after:
             out[place] = replace(marks[place], kind=Kind.LABEL)
     return out
+
+
+_MOST_HELD = 4
+
+
+def _is_held(marks: Sequence[Mark], place: int) -> bool:
+    """`hold 2, thirty five seconds`: which of the holds."""
+    timed = kind_at(marks, place + 3) is Kind.SECONDS and kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON)
+    return timed and (marks[place].value or 0) <= _MOST_HELD
 
 
 def _is_count(mark: Mark) -> bool:
