@@ -106,9 +106,18 @@ def calendar(work: Work, about: ClientDesk, now: datetime) -> Past:
         SentSession(k.session, local_day(k.planned_at, me.zone))
         for k in _window(work, about, first, last + timedelta(days=7))  # one moved on to next week left this one
     ]
-    comes = me.trains.days if me.standing is Standing.ACTIVE and about.programme is not None else ()
-    marks = day_marks(sent, first=first, last=last, today=today, training_days=comes)
+    marks = day_marks(
+        sent, first=first, last=last, today=today, training_days=_coming(about, today), changes=about.life.changes
+    )
     return Past(marks=marks, since=first)
+
+
+def _coming(about: ClientDesk, today: date) -> tuple[int, ...]:
+    """The weekdays on which a session is still to come this week, as it was laid."""
+    if about.profile.standing is not Standing.ACTIVE or about.programme is None:
+        return ()
+    laid = about.life.week(monday_of(today))
+    return about.profile.trains.days if laid is None else tuple(d.day.weekday() for d in laid.days)
 
 
 def on_day(work: Work, about: ClientDesk, day: date) -> Past:

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 
 from bot.training.facts import Ending
+from bot.training.life import DayChange
 from bot.training.report import Stage
 from bot.training.session import Session
 
@@ -43,11 +44,19 @@ class SentSession:
 
 
 def day_marks(
-    sent: Iterable[SentSession], *, first: date, last: date, today: date, training_days: Sequence[int]
+    sent: Iterable[SentSession],
+    *,
+    first: date,
+    last: date,
+    today: date,
+    training_days: Sequence[int],
+    changes: Iterable[DayChange] = (),
 ) -> tuple[DayMark, ...]:
     """What became of each day from `first` to `last`. `training_days` (weekdays, Monday is 0) are those on which a
-    session will come: none for who has paused."""
+    session will come: none for who has paused. `changes` tell of days before whose session was never sent."""
     found: dict[date, DayMark] = {}
+    for change in changes:
+        _note(found, change.day, DayMark.SKIPPED if change.to is None else DayMark.MOVED)
     for one in sent:
         _note(found, one.session.day, mark_of(one.session, today))
         if one.sent_for < one.session.day:

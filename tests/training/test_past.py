@@ -1,6 +1,6 @@
 """What lies behind somebody: days, weeks, estimates, from their sessions."""
 
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
 import pytest
@@ -8,6 +8,7 @@ import pytest
 from bot.training.assemble import fresh_state, strength_after
 from bot.training.attendance import DayMark, SentSession, counted, day_marks, mark_of
 from bot.training.facts import Ending, Reported
+from bot.training.life import DayChange
 from bot.training.past import lift_days, sets_weeks
 from bot.training.plan import PlannedExercise, PlannedSession, PlannedSet, RepRange
 from bot.training.report import Performed, Side, Stage
@@ -81,6 +82,26 @@ def test_the_days_of_two_weeks() -> None:
     assert marks[:7] == (DayMark.DONE, rest, rest, DayMark.MOVED, DayMark.DONE, rest, rest)
     assert marks[7:] == (DayMark.MISSED, rest, rest, DayMark.PLANNED, rest, rest, rest)
     assert counted(marks) == (2, 0, 3)
+
+
+def test_days_that_changed_before_their_session_was_sent() -> None:
+    """One was moved from Monday, one given up on Thursday; what was done on such a day all the same shows."""
+    at = datetime(2027, 1, 10, tzinfo=UTC)
+    changes = [
+        DayChange(at, MONDAY, MONDAY + timedelta(days=1)),
+        DayChange(at, MONDAY + timedelta(days=3)),
+        DayChange(at, MONDAY + timedelta(days=4)),
+    ]
+    sent = [SentSession(session(day, done(1), done(2)), day) for day in (MONDAY + timedelta(days=n) for n in (1, 4))]
+    marks = day_marks(
+        sent,
+        first=MONDAY,
+        last=MONDAY + timedelta(days=4),
+        today=MONDAY + timedelta(days=5),
+        training_days=(0, 3),
+        changes=changes,
+    )
+    assert marks == (DayMark.MOVED, DayMark.DONE, DayMark.REST, DayMark.SKIPPED, DayMark.DONE)
 
 
 def test_of_two_sessions_on_a_day_the_one_that_was_done_shows() -> None:
