@@ -154,9 +154,8 @@ def measure(house: House) -> int:
     done.set()
     person.join()
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
-    out(
-        f"copy: {took:.1f} s, {worked:.1f} s of them at work; {len(sizes)} parts, the largest {max(sizes) / 1e6:.1f} MB\n"
-    )
+    out(f"copy: {took:.1f} s, {worked:.1f} s of them at work\n")
+    out(f"parts: {len(sizes)}, the largest {max(sizes) / 1e6:.1f} MB\n")
     out(f"peak memory of the process: {peak:.0f} MB\n")
     out(f"reply alone: median {median(alone) * 1000:.1f} ms, worst {max(alone) * 1000:.0f} ms\n")
     out(f"reply beside it: median {median(beside) * 1000:.1f} ms, worst {max(beside) * 1000:.0f} ms\n")

@@ -108,7 +108,7 @@ OPEN_TEXT = {
     "invites": "token_hash coach",
     "programmes": "snapshot id",
     "shelves": "coach programme snapshot",
-    "clients": "id coach unit zone days hour gym standing consent programme snapshot last_day begun",
+    "clients": "id coach unit zone days hour gym standing consent programme snapshot snapshot_before last_day begun",
     "sessions": "id client coach day snapshot token ended",
     "sets": "session client exercise day stage unit rir side",
     "strengths": "client exercise session day before after",
