@@ -54,14 +54,14 @@ def png_of(draw: Callable[[], Figure]) -> bytes:
         return out.getvalue()
 
 
-def box(figure: Figure, at: At, size: At, *, planned: bool = False, color: str = SOLID) -> None:
+def box(figure: Figure, at: At, size: At, *, planned: bool = False, color: str = SOLID, hatch: str = "//") -> None:
     """A bar with its lower left corner at `at`: solid, or hatched within an outline where only planned."""
     from matplotlib.patches import Rectangle  # noqa: PLC0415 loads when a picture is drawn
     from matplotlib.transforms import IdentityTransform  # noqa: PLC0415 as above
 
     drawn = Rectangle(at, *size, transform=IdentityTransform(), linewidth=0 if not planned else 1.6)
     if planned:
-        drawn.set(facecolor=FAINT, edgecolor=OUTLINE, hatch="//")
+        drawn.set(facecolor=FAINT, edgecolor=OUTLINE, hatch=hatch)
         drawn.set_hatch_linewidth(1.6)
     else:
         drawn.set(facecolor=color, edgecolor="none")

@@ -166,7 +166,7 @@ def _gap(plot: _Plot, before: date, after: date, words: StrengthWords) -> None:
     left, right = plot.x.at(before.toordinal()) + 22, plot.x.at(after.toordinal()) - 22
     if right - left < 12:
         return
-    box(plot.figure, (left, _BOTTOM + 3), (right - left, plot.y.end - _BOTTOM - 3), planned=True)
+    box(plot.figure, (left, _BOTTOM + 3), (right - left, plot.y.end - _BOTTOM - 3), planned=True, hatch="/")
     weeks = round((after - before).days / 7)
     label = write(plot.figure, (0, 0), words.weeks.format(weeks=weeks), size=LETTERS, ha="center")
     wide, upright = width(label), right - left < width(label) + 2 * GAP
@@ -221,7 +221,7 @@ def _legend(figure: Figure, words: StrengthWords, *, has_breaks: bool) -> None:
         stroke(figure, [(left, edge), (left + 56, edge)], color=OUTLINE, wide=2)
     left += _key(figure, (left + 56, y), words.band)
     if has_breaks:
-        box(figure, (left, y - 4), (56, 32), planned=True)
+        box(figure, (left, y - 4), (56, 32), planned=True, hatch="/")
         _key(figure, (left + 56, y), words.rest)
     write(figure, (EDGE, 98), words.sets, size=34, va="baseline", color=QUIET)
     left, y = EDGE, 44.0
