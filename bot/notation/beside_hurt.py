@@ -27,7 +27,8 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         while at < len(marks) and marks[at].kind not in EDGES and at not in hurt:
             after = marks[at + 1].kind if at + 1 < len(marks) else None
             before = marks[at - 1].kind
-            linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S)
+            linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
+                      Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
             done = told in ("got", "did", "managed")
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not done:

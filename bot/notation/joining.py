@@ -14,6 +14,9 @@ from bot.notation.tokens import Mark
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _PLAIN = frozenset((Kind.FILL, Kind.NUM, Kind.REPS, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.EACH, Kind.THEN))
 """Kinds of a sentence that is nothing but repetitions."""
+_LEADING = (Kind.ORD, Kind.L, Kind.R, Kind.LEFT, Kind.RIGHT)
+"""Kinds before repetitions that say of which set or side they are."""
+_EFFORTS = (Kind.EMPTY, Kind.RPE, Kind.RIR)
 _UNITS = (Kind.KG, Kind.LB)
 _LEAST = 12
 """A smaller number with repetitions in the next sentence is no load for certain."""
@@ -83,10 +86,13 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
         return None
     if first[-1].kind in (Kind.MINI, Kind.DROP) and not _numbers(first) and second[0].kind is Kind.NUM:
         return Kind.COLON
+    if [m.kind for m in second] == [Kind.X, Kind.NUM] and any(m.kind in (Kind.X, Kind.FOR) for m in first[:-1]):
+        return Kind.FILL
     if _is_load_alone(first) and _is_repetitions(second):
         load = _numbers(first)[0].value or 0
         smaller = all(m.value is not None and m.value < load for m in _numbers(second))
-        return Kind.COLON if smaller and load >= _LEAST else None
+        sure = any(m.kind in (Kind.S, Kind.HAND) for m in first) and second[0].kind is not Kind.NUM
+        return Kind.COLON if sure or (smaller and load >= _LEAST) else None
     if any(m.kind is Kind.NAME for m in second):
         return None
     if any(m.text == "still" for m in marks[two[0] : two[1]]):
@@ -109,11 +115,16 @@ def _has_load(marks: Sequence[Mark]) -> bool:
 def _is_load_alone(said: Sequence[Mark]) -> bool:
     """Whether marks are one number, with its name or unit: `squat 155kg`."""
     kinds = [m.kind for m in said if m.kind not in (Kind.NAME, Kind.COLON)]
-    return kinds[:1] == [Kind.NUM] and all(k in (*_UNITS, Kind.S, Kind.HAND) for k in kinds[1:])
+    kinds = kinds[1:] if kinds[:1] == [Kind.WITH] else kinds
+    tails = (*_UNITS, Kind.S, Kind.HAND, Kind.ASSIST, Kind.ADDED)
+    return kinds[:1] == [Kind.NUM] and all(k in tails for k in kinds[1:])
 
 
 def _is_repetitions(said: Sequence[Mark]) -> bool:
-    return said[0].kind is Kind.NUM and all(m.kind in _PLAIN for m in said) and said[-1].kind is not Kind.THEN
+    led = said[0].kind in (Kind.NUM, *_LEADING) and any(m.kind is Kind.NUM for m in said)
+    rated = next((i for i, m in enumerate(said) if m.kind in _EFFORTS), len(said))
+    told = all(m.kind in (*_PLAIN, *_LEADING, Kind.WAS) for m in said[:rated])
+    return led and told and said[-1].kind is not Kind.THEN
 
 
 def _told_again(marks: Sequence[Mark]) -> set[int]:

@@ -508,6 +508,7 @@ PHRASES: dict[Kind, str] = {
         "the trainer; a trainer; trainer; the pt; some pt; another coach; the instructor; told him; told her; the "
         "front desk; "
         "my mate; my friend; my brother; my gym partner; my partner; my training partner; this guy; some guy; a guy; "
+        "someones; somebodys; everyones; "
         "the guy; guy next to me; the guy next to me; someone; somebody; he; she; they; my wife; my husband; my "
         "buddy; my dad; my son; my daughter; my girlfriend; my boyfriend; the dude; some dude; a bloke; some bloke; "
         "this bloke; some lad; a lad; this lad; some kid; a kid; this kid; my sister; my mum; my mom; my boss; some "

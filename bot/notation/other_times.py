@@ -37,9 +37,7 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
             continue
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
-        elif mark.kind is Kind.TALKNUM or (
-            mark.kind is Kind.INSTEAD and place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM
-        ):
+        elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
             out |= _next_number(marks, place)
     return out
 
@@ -50,6 +48,14 @@ def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
         return False
     following = [m.kind for m in marks[place + 2 : place + 4] if m.kind not in (Kind.KG, Kind.LB)]
     return following[:1] in ([Kind.X], [Kind.FOR])
+
+
+def _next_kind(marks: Sequence[Mark], place: int) -> Kind | None:
+    """What follows, past a sign."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.PLUS, Kind.DASH, Kind.MINUS):
+        at += 1
+    return marks[at].kind if at < len(marks) else None
 
 
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:
@@ -67,6 +73,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             and not (hoping and mark.text in ("only", "just"))
         ):
             break
+        if marks[place].kind is Kind.OTHERPERSON and _is_own(marks, at):
+            break
         if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
@@ -80,6 +88,13 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
         reached.add(before)
     return reached | _aimed(marks, place)
+
+
+def _is_own(marks: Sequence[Mark], place: int) -> bool:
+    """`someone was on it so i did rows`: where the client's own doing starts."""
+    return marks[place].text == "so" and [m.text.split()[:1] for m in marks[place + 1 : place + 2]] in (
+        [["i"]], [["im"]], [["ive"]], [["did"]], [["started"]], [["just"]]
+    )  # fmt: skip
 
 
 def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
@@ -104,6 +119,8 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
         at += 1
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
+            if marks[place].kind is Kind.INSTEAD and marks[at - 1].kind in (Kind.PLUS, Kind.DASH, Kind.MINUS):
+                reached.add(at - 1)
             following = marks[at + 1].kind if at + 1 < len(marks) else None
             if following in (Kind.METRES, Kind.M):
                 return {place}

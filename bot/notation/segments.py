@@ -218,8 +218,17 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
         return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
     if mark.kind is Kind.WEAK:
-        return following in _NEXT_TO
+        after = piece[place + 2].kind if place + 2 < len(piece) else None
+        told = following is Kind.WAS and after in (Kind.NUM, Kind.CLOCK)
+        return following in _NEXT_TO or told or _ends_entry(piece, place)
     return True
+
+
+def _ends_entry(piece: Sequence[Mark], place: int) -> bool:
+    """Whether a name ends its part straight behind a set: `40 x 16 calves`."""
+    kinds = [m.kind for m in piece[max(0, place - 3) : place]]
+    ends = place + 1 >= len(piece) or piece[place + 1].kind in EDGES
+    return ends and kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 
 
 def _numbers_in_part(piece: Sequence[Mark], at: int) -> bool:

@@ -27,7 +27,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return piece[0].end == marks[1].start
     if kinds[:1] == [Kind.NO] and kinds[1:2] == [Kind.NUM] and len(kinds) <= 4:
         return True
-    names = [m for m in marks if m.kind is Kind.NAME and m.names]
+    names = [m for m in marks if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
     if names and all(record.last(p) is None for m in names for p in m.names):
         return False
     if tells_new(piece, record):

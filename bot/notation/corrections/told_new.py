@@ -26,6 +26,14 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     return _is_open(piece, record)
 
 
+def _lists_all(piece: Sequence[Mark]) -> bool:
+    """`14s: first one 12, second 11, third was 9`: sets from the first on, under a load."""
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    heads = kinds[:1] == [Kind.NUM] and Kind.COLON in kinds[1:3]
+    ordinals = [int(m.value) for m in piece if m.kind is Kind.ORD and m.value is not None]
+    return heads and len(ordinals) > 1 and ordinals == list(range(1, len(ordinals) + 1))
+
+
 def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     """Whether all sets that the piece numbers are still open, the next one first."""
     names = [m for m in piece if m.kind is Kind.NAME]
@@ -35,6 +43,8 @@ def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     place = None if last is None else record.place_of(last.exercise)
     if last is None or place is None:
         return False
+    if _lists_all(piece):
+        return True
     shaped = shape_marks([m for m in piece if m.text != "of" and m.kind is not Kind.NAME], True)
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     opens = record.context(place).open_sets

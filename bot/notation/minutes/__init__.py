@@ -27,7 +27,7 @@ _NOT_HAVING = frozenset(
     words(
         "sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked",
         "walking bike biked cycle cycled cycling treadmill run ran running cardio warm warmed warming warmup took",
-        "takes taking ago sleep slept gone lost plus extra longer over between queue queued waited waiting wait waits",
+        "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
         "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
         "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
         "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
@@ -87,6 +87,8 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     if between:
         return True
     if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
+        return False
+    if after[:1] in (["gone"], ["lost"], ["wasted"]):
         return False
     if leaving or after[:2] == ["from", "now"] or set(before) & _HAVING or set(after) & _HAVING:
         return True

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS, kind_at
@@ -17,7 +18,7 @@ def one_hand(marks: list[Mark]) -> list[Mark]:
     """The marks with the total without bearing, where the number of one hand stands beside it and is half of it."""
     out = list(marks)
     said = _loads(marks)
-    for one, two in zip(said, said[1:], strict=False):
+    for one, two in pairwise(said):
         between = marks[one[1] : two[0]]
         apart = all(m.kind in _BETWEEN for m in between) and one[2] is not two[2]
         total, hand = (one, two) if one[2] else (two, one)

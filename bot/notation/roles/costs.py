@@ -106,7 +106,9 @@ class Costs:
         if said.load is None:
             return 0.0
         if stage is Stage.DROP:
-            return 0.0 if said.load.kg > 0 else OUT
+            planned = self.context.planned_load(number)
+            light = planned is not None and said.load.kg * 4 < planned.kg
+            return OUT if said.load.kg <= 0 else 1.5 if light else 0.0
         if stage is Stage.WARMUP:
             planned = self.context.planned_load(number)
             return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT

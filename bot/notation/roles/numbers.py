@@ -9,6 +9,7 @@ from bot.notation.roles.costs import LINKED
 from bot.notation.roles.sets import SetCounts
 from bot.notation.roles.state import State
 from bot.notation.said import Doubt, SaidLoad
+from bot.training.report import Stage
 from bot.training.units import Load
 
 
@@ -109,6 +110,8 @@ class Numbers(SetCounts):
     def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
         """`12 bw`: repetitions on body weight."""
         loaded = state.copy()
+        if loaded.stage is Stage.MINI and loaded.sets:
+            loaded.enter(Stage.WORK)
         loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
         loaded.fresh = False
         if all(s.load is None and not s.same for s in loaded.sets):
