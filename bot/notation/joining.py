@@ -26,7 +26,7 @@ Sentence = tuple[int, int]
 
 def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with halves of one report joined."""
-    out = _listed(masked(marks, _told_again(marks)))
+    out = _listed(_without_pauses(masked(marks, _told_again(marks))))
     parts = _sentences(out)
     for one, two in pairwise(parts):
         join = _join(out, one, two)
@@ -38,6 +38,20 @@ def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
         for place in range(one[1], two[0]):
             kind = join if place == one[1] else Kind.FILL
             out[place] = replace(out[place], kind=kind, text=kind.value.lower(), tight=False)
+    return out
+
+
+def _without_pauses(marks: Sequence[Mark]) -> list[Mark]:
+    """`70 for... 4`: stops between a link and its number, which no set of its own follows."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while at < len(marks) and marks[at].kind in (Kind.STOP, Kind.FILL):
+            at += 1
+        linked = mark.kind in (Kind.FOR, Kind.X) and place > 0 and marks[place - 1].kind is Kind.NUM
+        ends = at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.X, Kind.FOR, *_UNITS)
+        if linked and at > place + 1 and at < len(marks) and marks[at].kind is Kind.NUM and ends:
+            out[place + 1 : at] = [replace(m, kind=Kind.FILL) for m in marks[place + 1 : at]]
     return out
 
 

@@ -18,6 +18,7 @@ from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
 from bot.notation.misheard import sounds_like_another
+from bot.notation.misplaced import misplaced
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.overlooked import overlooked
@@ -115,7 +116,7 @@ class Reader:
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or goes_beyond(told, record)
-            unread = unread or overlooked(said, record.told, record)
+            unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))
         return marks

@@ -49,8 +49,10 @@ def _used(told: Sequence[Told], *sources: Source) -> Iterator[Span]:
     """Where the words stand that gave the kept sets' values, from these sources."""
     for one in told:
         grounds = one.grounds
-        for ground in (grounds.number, grounds.stage, grounds.load, grounds.unit, grounds.reps, grounds.effort,
-                       grounds.side, grounds.sets):  # fmt: skip
+        effort = None if one.row.rir is None else grounds.effort
+        side = None if one.row.side is None else grounds.side
+        for ground in (grounds.number, grounds.stage, grounds.load, grounds.unit, grounds.reps, effort, side,
+                       grounds.sets):  # fmt: skip
             if ground is not None and ground.at is not None and ground.source in sources:
                 yield ground.at
 

@@ -193,6 +193,8 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         value = marks[place].value
         if (place - 2 >= start and marks[place - 2].kind in sets) or (value is not None and value > _LAST_HOUR):
             return False
+        if any(m.kind in (Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place]):
+            return False
         return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
     after = beside(marks, place, 1)
     if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):

@@ -48,7 +48,8 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
         kinds = [m.kind for m in span]
         first, last = (span[1].value, span[3].value) if len(span) == 4 else (None, None)
         ranged = kinds[:2] in ([Kind.SET, Kind.NUM], [Kind.SETS, Kind.NUM]) and kinds[3:] == [Kind.NUM]
-        joined = ranged and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
+        changed = kind_at(marks, at - 1) is Kind.MEANT and kinds[2:3] == [Kind.TO]
+        joined = ranged and not changed and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
         if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
             out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
             out.append(replace(span[3], value=last - first + 1))
@@ -104,7 +105,8 @@ def the_others(marks: list[Mark]) -> list[Mark]:
         at = place + 1
         while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH):
             at += 1
-        if mark.kind is not Kind.THEREST or skips or kind_at(marks, at) is not Kind.NUM:
+        timed = mark.text == "rest" and kind_at(marks, at + 1) in (Kind.S, Kind.SECONDS, Kind.MINUTES)
+        if mark.kind is not Kind.THEREST or skips or timed or kind_at(marks, at) is not Kind.NUM:
             out.append(mark)
             continue
         count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)

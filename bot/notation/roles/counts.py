@@ -137,7 +137,7 @@ class RepCounts(Loads):
         """`10/9` on an exercise of two sides: left, then right."""
         last = state.sets[-1] if state.sets else None
         before = [s.side for s in state.sets[:-1]] or [p.side for p in self.context.worked]
-        sided = amount.join is Join.AND and before[-1:] == [Side.RIGHT]
+        sided = amount.join is Join.AND and before[-1:] in ([Side.RIGHT], [Side.LEFT])
         if not self.two_sided or not (amount.join is Join.SLASH or sided) or last is None or state.fresh:
             return None
         if last.side is not None or last.entry != state.entry - 1 or last.stage is not Stage.WORK or last.reps is None:
@@ -151,7 +151,8 @@ class RepCounts(Loads):
         made.sets = (*made.sets[:-1], left, right)
         made.chain = "LRR"
         made.cost += self._reps_cost(reps, self.number(state.index - 1), Stage.WORK, made)
-        if max(reps, last.reps) > 2 * min(reps, last.reps):
+        turned = amount.join is Join.AND and before[-1:] == [Side.LEFT]
+        if turned or max(reps, last.reps) > 2 * min(reps, last.reps):
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, last.start, amount.end))
         return made
 

@@ -118,6 +118,13 @@ class Numbers(SetCounts):
             loaded.sets = tuple(replace(s, load=loaded.load) for s in loaded.sets)
         yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
 
+    def _on_body(self, state: State, amount: Amount) -> State:
+        """The state with body weight as the load of what follows."""
+        loaded = state.copy()
+        loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
+        loaded.fresh = False
+        return loaded
+
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
         if amount.value is None:
             yield state
@@ -147,6 +154,9 @@ class Numbers(SetCounts):
 
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
+        if amount.body and not amount.sign:
+            state = self._on_body(state, amount)
+            amount = replace(amount, body=False, counts=Counts.REPS)
         states = [state]
         counts = Counts.REPS if amount.counts is Counts.REPS else Counts.UNSAID
         if amount.value is not None and not amount.spoken:

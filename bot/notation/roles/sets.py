@@ -11,6 +11,10 @@ from bot.notation.said import SaidSet
 from bot.training.report import Side, Stage
 
 
+_LEAST = 5
+"""A lesser number after `at` or `on` is no effort for certain: `with a spot on 2`."""
+
+
 class SetCounts(RepCounts):
     """What a number is as sets alike, or as an effort."""
 
@@ -101,7 +105,7 @@ class SetCounts(RepCounts):
         rir = 10 - amount.value
         half = (rir * 2).to_integral_value() / 2
         start = amount.start if amount.join_at is None else amount.join_at[0]
-        effort = Effort(start, amount.end, half, beyond=half != rir)
+        effort = Effort(start, amount.end, half, beyond=half != rir or (amount.worded and amount.value < _LEAST))
         made = self._effort(state, effort)
         made.chain += "E"
         if amount.worded and not state.fresh and state.sets and state.sets[-1].load is None and self.context.takes_load:

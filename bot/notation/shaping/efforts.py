@@ -22,7 +22,7 @@ def ranges(marks: list[Mark]) -> list[Mark]:
         second = mark_at(marks, at + 2)
         if mark.kind is Kind.NUM and kind_at(marks, at + 1) is Kind.SLASH and second is not None and second.value == 10:
             rated = [m.kind for m in (*out[-1:], *marks[at + 3 : at + 4])]
-            if Kind.RPE in rated and mark.value is not None and mark.value <= 10:
+            if {Kind.RPE, Kind.FEELS} & set(rated) and mark.value is not None and mark.value <= 10:
                 out.append(replace(mark, end=second.end))
                 at += 3
                 continue

@@ -56,9 +56,12 @@ def links(marks: list[Mark]) -> list[Mark]:
             )
             rated = kind_at(marks, place + 2) in (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST) and kind is not Kind.X
             if rated or not (ends and starts):
-                lead = kind is Kind.X and is_number(mark_at(marks, place + 1))
+                lead = kind is Kind.X and kind_at(marks, place + 1) is Kind.NUM
                 at = (
-                    not rated and kind is Kind.AT and mark.text.startswith("@") and is_number(mark_at(marks, place + 1))
+                    not rated
+                    and kind is Kind.AT
+                    and mark.text.startswith("@")
+                    and kind_at(marks, place + 1) is Kind.NUM
                 )
                 kind = Kind.LEADX if lead else Kind.LEADAT if at else Kind.GAP
                 if kind is Kind.GAP and mark.kind is not Kind.X:

@@ -1,0 +1,64 @@
+"""What a kept set says though its words speak of another thing: an effort `on the first` kept for the second, a number
+in brackets or after `add` kept as a set of its own. Each is asked about.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from bot.notation.answer import Source
+from bot.notation.clauses import EDGES
+from bot.notation.grounds import Told
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_CHANGING = frozenset(words("add adding added knock knocked take takes minus less subtract remove removed plus"))
+"""Words before a number by which a set is changed, not a number of repetitions."""
+_OF_EFFORT = (Kind.TANK, Kind.MORE, Kind.LEFT, Kind.RIRPOST, Kind.RPEPOST, Kind.FILL, Kind.REPS, Kind.AT, Kind.WITH,
+              Kind.FOR, Kind.COULD, Kind.DONE)  # fmt: skip
+_LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+
+
+def misplaced(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
+    """The first such mark; `None` where there is none."""
+    return next(_efforts(marks, told), None) or next(_counts(marks, told), None)
+
+
+def _efforts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+    """Efforts kept for another set than the one that is named straight behind them."""
+    for one in told:
+        at = None if one.row.rir is None or one.grounds.effort is None else one.grounds.effort.at
+        place = _place(marks, at)
+        if place is None or at is None:
+            continue
+        while place < len(marks) and (marks[place].start < at[1] or marks[place].kind in _OF_EFFORT):
+            place += 1
+        mark = marks[place] if place < len(marks) else None
+        ends = place + 1 >= len(marks) or marks[place + 1].kind in (*EDGES, Kind.FILL, Kind.AND, Kind.SET)
+        if mark is not None and mark.kind is Kind.ORD and mark.value is not None and ends:
+            named = {other.row.set for other in told if other.grounds.effort == one.grounds.effort}
+            if int(mark.value) not in named:
+                yield mark
+
+
+def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+    """Bare numbers kept as repetitions that stand in brackets with words, or say by how much a set changes."""
+    for one in told:
+        at = one.grounds.reps.at if one.grounds.reps.source is Source.SAID else None
+        place = _place(marks, at)
+        if place is None or not place:
+            continue
+        before, after = marks[place - 1], marks[place + 1 : place + 3]
+        if before.text.split()[-1:] and before.text.split()[-1] in _CHANGING and before.kind not in _LINKED:
+            if marks[place].kind is Kind.NUM and before.kind is not Kind.PLUS:
+                yield marks[place]
+        spoken = len(after) == 2 and after[0].kind in (Kind.FILL, Kind.WORD) and after[1].kind is Kind.CLOSE
+        if before.kind is Kind.OPEN and spoken and one is not told[0]:
+            yield marks[place]
+
+
+def _place(marks: Sequence[Mark], at: tuple[int, int] | None) -> int | None:
+    """Where the first number inside a range stands."""
+    if at is None:
+        return None
+    numbers = (Kind.NUM, Kind.CLOCK)
+    return next((i for i, m in enumerate(marks) if m.kind in numbers and at[0] <= m.start and m.end <= at[1]), None)
