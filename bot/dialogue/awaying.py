@@ -43,6 +43,8 @@ def by_button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn
     if why is None or weeks not in WEEKS or not _may(client.profile):
         return _old(tap)
     until = local_day(desk.now, client.profile.zone) + timedelta(weeks=weeks)
+    if _stands(client, why, until):
+        return Turn(says=(Toast(tap.query, line("toast-already-all")),))
     return Turn(says=(Toast(tap.query),)) + _by_client(client, why, until)
 
 
@@ -103,6 +105,8 @@ def coach_sets(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     if why is None or weeks not in WEEKS:
         return _old(tap)
     until = local_day(desk.now, about.profile.zone) + timedelta(weeks=weeks)
+    if _stands(about, why, until):
+        return Turn(says=(Toast(tap.query, line("toast-already-all")),))
     return Turn(says=(Toast(tap.query),)) + _by_coach(coach, about, why, until)
 
 
@@ -140,6 +144,12 @@ def _by_coach(coach: CoachDesk, about: ClientDesk, why: Absence, until: date) ->
 
 
 # --- gone, and back
+
+
+def _stands(client: ClientDesk, why: Absence, until: date) -> bool:
+    """Whether it is so already: a second tap."""
+    away = client.life.away
+    return away is not None and (away.why, away.until) == (why, until)
 
 
 def _gone(me: Client, why: Absence, until: date) -> Turn:

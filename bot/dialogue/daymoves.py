@@ -14,18 +14,17 @@ from bot.dialogue.givingup import read_given_up
 from bot.dialogue.incoming import RuleKind, Tapped, Typed
 from bot.dialogue.missing import ask_where_to
 from bot.dialogue.phrases import joined
-from bot.dialogue.thisweek import SLOT, ahead, is_near, old_button, page, read_day, trainee_of, what_line
+from bot.dialogue.thisweek import SLOT, ahead, coming_line, is_near, old_button, page, read_day, trainee_of
 from bot.dialogue.turn import RuleSet, Turn
 from bot.notation.pain import read_pain
 from bot.saying import BLANK, Button, Line, Say, Saying, Strip, Toast, line
 from bot.training.calendar import instant, local_day, monday_of
 from bot.training.coming import ComingDay, Trainee, free_days, moved, week_of, workout_on
 from bot.training.facts import Ending, Fact, SessionEnded, SessionReopened, WeekLaid
-from bot.training.life import DayChange, LaidDay, LaidWeek, WasLaid
+from bot.training.life import DayChange, LaidDay, LaidWeek, WasLaid, with_week
 from bot.training.lost_day import Behind, Relaid, lay_rest, room_of
 from bot.training.people import Standing
 from bot.training.session import Session
-from bot.training.timing import session_minutes
 
 
 def day_page(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -73,6 +72,8 @@ def move(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     coming = ahead(desk, client, of, monday)
     today = local_day(desk.now, me.zone)
     sessions = client.week if monday == monday_of(today) else ()
+    if coming.on(day) is None and coming.on(to) is not None:
+        return Turn(says=(Toast(tap.query, line("toast-moved", day=to)),))
     if coming.on(day) is None or to not in free_days(coming, monday, today, sessions):
         return _again(desk, client, tap, monday)
     if instant(to, me.trains.at, me.zone) <= desk.now:
@@ -90,15 +91,15 @@ def lose(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     lost = None if day is None or of is None else _lost(desk, client, of, day)
     if day is None or of is None or lost is None:
         return old_button(tap)
-    return Turn(says=(Toast(tap.query), _asked(client, of, lost, _proposal(desk, client, of, lost))))
+    return Turn(says=(Toast(tap.query), _asked(desk, client, of, lost, _proposal(desk, client, of, lost))))
 
 
-def _asked(client: ClientDesk, of: Trainee, lost: ComingDay, found: Relaid) -> Say:
+def _asked(desk: Desk, client: ClientDesk, of: Trainee, lost: ComingDay, found: Relaid) -> Say:
     """The proposal in words, with the button that keeps it."""
     day = lost.day
     lines = [line("days-without", day=day, title=lost.workout.title)]
     if found.days:
-        lines += [_relaid_line(of, d) for d in found.days]
+        lines += [coming_line(d) for d in _days_after(desk, client, of, lost, found)]
         cut = joined([line("days-sets", name=name, sets=sets) for name, sets in found.cut]) if found.cut else None
         lines += [BLANK, line("days-cut", what=cut) if cut is not None else line("days-all-fits")]
     else:
@@ -106,6 +107,15 @@ def _asked(client: ClientDesk, of: Trainee, lost: ComingDay, found: Relaid) -> S
     yes = Button(line("days-agree"), show_press("wklay", "", day.isoformat(), check_of(repr(found))))
     leave = Button(line("days-leave"), show_press("wk", "", monday_of(day).isoformat()))
     return Say(client.profile.chat, tuple(lines), ((yes,), (leave,)), slot=SLOT)
+
+
+def _days_after(desk: Desk, client: ClientDesk, of: Trainee, lost: ComingDay, found: Relaid) -> tuple[ComingDay, ...]:
+    """What the days that are left would hold."""
+    monday, today = monday_of(lost.day), local_day(desk.now, client.profile.zone)
+    sessions = client.week if monday == monday_of(today) else ()
+    week = week_of(of, today, monday, found.days, sessions)
+    life = with_week(of.life, monday, week, today=today)
+    return ahead(desk, client, replace(of, life=life), monday).days
 
 
 def settle(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -116,7 +126,7 @@ def settle(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
         return old_button(tap)
     found = _proposal(desk, client, of, lost)
     if press.args[1:] != (check_of(repr(found)),):
-        return Turn(says=(Toast(tap.query, line("toast-read-anew")), _asked(client, of, lost, found)))
+        return Turn(says=(Toast(tap.query, line("toast-read-anew")), _asked(desk, client, of, lost, found)))
     monday, session = monday_of(day), _card_on(client, day)
     today = local_day(desk.now, client.profile.zone)
     sessions = client.week if monday == monday_of(today) else ()
@@ -151,15 +161,8 @@ def _proposal(desk: Desk, client: ClientDesk, of: Trainee, lost: ComingDay) -> R
     is_this = monday == monday_of(local_day(desk.now, client.profile.zone))
     stays = [s for s in client.week if is_this and s.day != lost.day and (s.done or s.ended is None)]
     behind = [Behind(s.day, s.plan.exercises) for s in stays]
-    return lay_rest(coming.days, lost, minutes=room_of(of.programme), behind=behind)
-
-
-def _relaid_line(of: Trainee, laid: LaidDay) -> Line:
-    workout = workout_on(of, laid, laid.workout)
-    minutes = session_minutes(workout.exercises)
-    if laid.is_plain:
-        return line("days-as-ever", day=laid.day)
-    return line("days-coming", day=laid.day, title=laid.title, minutes=minutes, what=what_line(workout.exercises))
+    count = len(of.programme.workouts)
+    return lay_rest(coming.days, lost, minutes=room_of(of.programme), workouts=count, behind=behind)
 
 
 # --- kept, and taken back

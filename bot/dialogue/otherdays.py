@@ -54,6 +54,8 @@ def take(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
             says=(Toast(tap.query, line("toast-look-again")), _page(coach, found, minutes, has_more=bool(more)))
         )
     id_, title = f"d{days}{check}{found.id[:4]}", f"{found.title} ({days} ×)"
+    if any(p.id == id_ for p in coach.programmes):
+        return Turn(says=(Toast(tap.query, line("toast-already-all")),))
     new = as_programme(plan, found, id=id_, title=title, titles=[_title(day) for day in plan.days])
     return Turn((ProgrammeShelved(coach.profile.id, new),), (Toast(tap.query), page(coach, new, ())))
 

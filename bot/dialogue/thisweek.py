@@ -45,7 +45,7 @@ def page(desk: Desk, client: ClientDesk, monday: date, *, fresh: bool = False) -
     is_this = monday == monday_of(today)
     sessions = client.week if is_this else ()
     coming = ahead(desk, client, of, monday)
-    entries = [(s.day, _session_line(s)) for s in sessions] + [(d.day, _coming_line(d)) for d in coming.days]
+    entries = [(s.day, _session_line(s)) for s in sessions] + [(d.day, coming_line(d)) for d in coming.days]
     lines = [line("days-title", first=monday, last=monday + timedelta(days=6))]
     lines += [told for _, told in sorted(entries, key=lambda e: e[0])] or [line("days-none")]
     named = [s.day for s in sessions if s.ended is None and not s.reports and s.day >= today]
@@ -70,7 +70,8 @@ def _session_line(session: Session) -> Line:
     return line(key, day=session.day, title=session.plan.title, done=done, sets=session.plan.set_count)
 
 
-def _coming_line(coming: ComingDay) -> Line:
+def coming_line(coming: ComingDay) -> Line:
+    """A day to come: its title, minutes, and what it holds."""
     exercises = coming.workout.exercises
     return line(
         "days-coming",

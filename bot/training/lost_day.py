@@ -11,7 +11,7 @@ from bot.training.coming import ComingDay
 from bot.training.days import within_room
 from bot.training.days_items import Piece, exercises_of, pieces_of, week_of
 from bot.training.life import LaidDay
-from bot.training.people import Programme, Workout
+from bot.training.people import Programme
 from bot.training.plan import PlannedExercise, Region
 from bot.training.timing import session_minutes
 from bot.training.week import lay_week
@@ -48,10 +48,12 @@ def lay_rest(
     lost: ComingDay,
     *,
     minutes: int,
+    workouts: int,
     behind: Sequence[Behind] = (),
     rest_hours: Decimal = REST_HOURS,
 ) -> Relaid:
-    """The work of `coming` and of `lost`, over the days of `coming`, each with so many minutes.
+    """The work of `coming` and of `lost`, over the days of `coming`, each with so many minutes; `workouts` has the
+    programme.
 
     The turn stays in order: the last day stands for the last workout, so that the next week goes on after it.
     """
@@ -68,7 +70,7 @@ def lay_rest(
         for n, exercises in enumerate(held)
         if exercises
     ]
-    return Relaid(tuple(_plain_where_as_ever(d, sources) for d in days), _cut(pieces, held))
+    return Relaid(_plain_where_as_ever(days, sources, workouts), _cut(pieces, held))
 
 
 class Thinking:
@@ -115,11 +117,17 @@ def _titles(sources: Sequence[ComingDay], pieces: Sequence[Piece], laying: Layin
     return " + ".join(dict.fromkeys(sources[w].workout.title for w in from_there))
 
 
-def _plain_where_as_ever(day: LaidDay, sources: Sequence[ComingDay]) -> LaidDay:
-    """A day that holds what it would have held anyway is as ever."""
-    own: Workout | None = next((s.workout for s in sources if s.day == day.day and s.place == day.workout), None)
-    was_plain = any(s.day == day.day and s.laid.is_plain for s in sources)
-    return LaidDay(day.day) if own is not None and was_plain and own.exercises == day.exercises else day
+def _plain_where_as_ever(days: Sequence[LaidDay], sources: Sequence[ComingDay], count: int) -> tuple[LaidDay, ...]:
+    """Days that hold the whole of the workout whose turn it is are as ever."""
+    found: list[LaidDay] = []
+    turn = sources[0].place
+    for day in days:
+        whole = any(
+            s.place == day.workout and s.laid.is_plain and s.workout.exercises == day.exercises for s in sources
+        )
+        found.append(LaidDay(day.day) if whole and turn == day.workout else day)
+        turn = (day.workout + 1) % count
+    return tuple(found)
 
 
 def _cut(pieces: Sequence[Piece], held: Sequence[tuple[PlannedExercise, ...]]) -> tuple[tuple[str, int], ...]:

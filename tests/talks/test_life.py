@@ -138,6 +138,19 @@ def test_a_longer_absence_takes_the_place_of_a_shorter_one(wired: Wired) -> None
         bot.no_turn_failed()
 
 
+def test_a_second_tap_sets_nothing_again(wired: Wired) -> None:
+    """Nor is the coach told twice."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, "/settings")
+        bot.tap(ADA, "Away or ill")
+        data = next(d for s in bot.screen(ADA) for label, d in s.data if label == "Away 2 weeks")
+        bot.tap_data(ADA, data)
+        facts = bot.facts_count()
+        assert bot.tap_data(ADA, data) == "That is done already"
+        assert bot.facts_count() == facts
+        assert said(bot, COACH, "Ada is away") == 1
+
+
 def test_the_coach_sends_somebody_away(wired: Wired) -> None:
     """From the client's page, by weeks or by a date; the client is told, the page says it."""
     with wired.bot(MONDAY) as bot:

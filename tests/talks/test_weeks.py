@@ -83,6 +83,18 @@ def test_a_day_moves_and_comes_there_at_the_clients_hour(wired: Wired) -> None:
         bot.no_turn_failed()
 
 
+def test_a_second_tap_moves_nothing_again(wired: Wired) -> None:
+    """The button pressed twice before the screen changed: once."""
+    with wired.bot(MONDAY) as bot:
+        week(bot)
+        bot.tap(ADA, "Thu 14 Jan…")
+        data = next(d for s in bot.screen(ADA) for label, d in s.data if label == "Move to Fri 15 Jan")
+        bot.tap_data(ADA, data)
+        facts, shown = bot.facts_count(), newest(bot)
+        assert bot.tap_data(ADA, data) == "It comes on Fri 15 Jan"
+        assert (bot.facts_count(), newest(bot)) == (facts, shown)
+
+
 @pytest.mark.parametrize("to", ["Tue 12 Jan", "Wed 13 Jan", "Sat 16 Jan", "Sun 17 Jan"])
 def test_moving_a_day_there_and_back_changes_nothing(wired: Wired, to: str) -> None:
     """The week reads as before, and the sessions come as if nothing had been said."""

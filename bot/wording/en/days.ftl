@@ -8,7 +8,6 @@ days-open-card = { $day }: { $title }, <b>open</b>, { $sets } sets
 days-skipped = { $day }: { $title }, given up
 days-missed = { $day }: { $title }, missed
 days-coming = { $day }: { $title }, about { $minutes } min: { $what }
-days-as-ever = { $day }: as planned before
 days-sets = { $name } { $sets ->
     [one] 1 set
    *[other] { $sets } sets
