@@ -109,6 +109,11 @@ class Numbers(SetCounts):
 
     def _body_reps(self, state: State, amount: Amount) -> Iterator[State]:
         """`12 bw`: repetitions on body weight."""
+        loaded = self._on_body(state, amount)
+        yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
+
+    def _on_body(self, state: State, amount: Amount) -> State:
+        """The state with body weight as the load of what follows, and of sets before that have none."""
         loaded = state.copy()
         if loaded.stage is Stage.MINI and loaded.sets:
             loaded.enter(Stage.WORK)
@@ -116,13 +121,6 @@ class Numbers(SetCounts):
         loaded.fresh = False
         if all(s.load is None and not s.same for s in loaded.sets):
             loaded.sets = tuple(replace(s, load=loaded.load) for s in loaded.sets)
-        yield from self._as_reps(loaded, replace(amount, body=False), amount.value)
-
-    def _on_body(self, state: State, amount: Amount) -> State:
-        """The state with body weight as the load of what follows."""
-        loaded = state.copy()
-        loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
-        loaded.fresh = False
         return loaded
 
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
