@@ -22,7 +22,7 @@ def review_lines(programme: Programme) -> list[Line]:
         days = ", ".join(str(n) for n, _ in looked.muscles[0].sets)
         width = max(len(one.muscle) for one in looked.muscles)
         lines.append(line("review-muscles", days=days))
-        lines.append(line("lookover-table", rows=_table(muscle_line(one, width) for one in looked.muscles)))
+        lines.append(table(muscle_line(one, width) for one in looked.muscles))
     lines += few([caution_line(one) for one in looked.cautions], MOST_CAUTIONS)
     return lines
 
