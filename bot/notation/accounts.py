@@ -15,11 +15,13 @@ from bot.training.units import Load
 _NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BAD)
 _OF_TIME = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.PLATES)
 _THINGS = (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM, Kind.GAP)
+_TAKING_BACK = (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT, Kind.SCRAP, Kind.WROTE)
+_SAID = (Source.SAID, Source.BEFORE)
 _SETS = (Kind.SETS, Kind.SET, Kind.WORKSET)
 
 
-def unaccounted(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
-    """The first number of the marks that no kept set holds and no word explains."""
+def unaccounted(marks: Sequence[Mark], told: Sequence[Told], said: Sequence[Mark]) -> Mark | None:
+    """The first number of the marks that no kept set holds and no word explains. `said`: all marks, corrections too."""
     spans = list(_said(told))
     numbered = [one.row.set for one in told]
     for place, mark in enumerate(marks):
@@ -27,7 +29,7 @@ def unaccounted(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
             return mark
         if mark.kind not in _NUMBERS or any(start < mark.end and mark.start < end for start, end in spans):
             continue
-        if not (_is_explained(marks, place) or _says_no_more(marks, place, told)):
+        if not (_is_corrected(said, mark) or _is_explained(marks, place) or _says_no_more(marks, place, told)):
             return mark
     return None
 
@@ -46,9 +48,10 @@ def _said(told: Sequence[Told]) -> list[Span]:
         ground
         for one in told
         for ground in (one.grounds.number, one.grounds.stage, one.grounds.load, one.grounds.unit, one.grounds.reps,
-                       one.grounds.effort, one.grounds.side, one.grounds.sets)
+                       None if one.row.rir is None else one.grounds.effort,
+                       None if one.row.side is None else one.grounds.side, one.grounds.sets)
     ]  # fmt: skip
-    return [g.at for g in grounds if g is not None and g.at is not None and g.source is not Source.PLAN]
+    return [g.at for g in grounds if g is not None and g.at is not None and g.source in _SAID]
 
 
 def _next(marks: Sequence[Mark], place: int) -> Mark | None:
@@ -69,6 +72,11 @@ def _is_explained(marks: Sequence[Mark], place: int) -> bool:
     kinds = [m.kind for m in marks[place + 1 : place + 5]]
     hands = kinds[:1] == [Kind.NUM] and (Kind.S in kinds[1:3] or Kind.HAND in kinds[1:4])
     return marks[place].value == 2 and (hands or kinds[:2] == [Kind.X, Kind.NUM])
+
+
+def _is_corrected(said: Sequence[Mark], number: Mark) -> bool:
+    """Whether a word that takes something back follows: `80x5 no sorry 80x6`."""
+    return any(m.kind in _TAKING_BACK and m.start >= number.end for m in said)
 
 
 def _says_no_more(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:

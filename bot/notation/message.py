@@ -112,7 +112,7 @@ class Reader:
             if each is not None and draft.ask is None:
                 rate_each(draft, each, piece)
         if draft.reports and not draft.is_decided:
-            unread = unread or unaccounted(told, record.told)
+            unread = unread or unaccounted(told, record.told, said)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or goes_beyond(told, record)

@@ -48,9 +48,9 @@ def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
         if place is None or not place:
             continue
         before, after = marks[place - 1], marks[place + 1 : place + 3]
-        if before.text.split()[-1:] and before.text.split()[-1] in _CHANGING and before.kind not in _LINKED:
-            if marks[place].kind is Kind.NUM and before.kind is not Kind.PLUS:
-                yield marks[place]
+        changing = bool(set(before.text.split()[-1:]) & _CHANGING) and before.kind not in (*_LINKED, Kind.PLUS)
+        if changing and marks[place].kind is Kind.NUM:
+            yield marks[place]
         spoken = len(after) == 2 and after[0].kind in (Kind.FILL, Kind.WORD) and after[1].kind is Kind.CLOSE
         if before.kind is Kind.OPEN and spoken and one is not told[0]:
             yield marks[place]

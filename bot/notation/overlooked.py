@@ -111,7 +111,8 @@ def _stands_alone(marks: Sequence[Mark], place: int) -> bool:
     """Whether `same` is all of its part."""
     before = next((m.kind for m in reversed(marks[:place]) if m.kind is not Kind.FILL), None)
     after = next((m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
-    return (before is None or before in EDGES) and (after is None or after in EDGES)
+    changed = any(m.text in ("but", "only", "just", "except") for m in marks[place + 1 : place + 3])
+    return not changed and (before is None or before in EDGES) and (after is None or after in EDGES)
 
 
 def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Iterator[Mark]:

@@ -112,3 +112,113 @@ def test_what_no_set_shows_is_asked(text: str, planned: PlannedExercise, done: t
     reading = _read(text, planned, done=done)
     assert reading.performed == () or reading.ask is None
     assert reading.ask is not None, reading.performed
+
+
+CURL = PlannedExercise("Leg Curl", sets("40", 10, 12), aliases=("curls",))
+CALF = PlannedExercise("Seated Calf Raise", sets("40", 15, 20))
+CHIN = PlannedExercise("Chin-Up", sets("10", 5, 8), aliases=("chins",), load_style=LoadStyle.BODYWEIGHT)
+PULLUP = PlannedExercise("Assisted Pull-Up", sets("-25", 8, 10), load_style=LoadStyle.BODYWEIGHT)
+HOLD = PlannedExercise("Hollow Hold", sets(None, 20, 40), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+ONE, TWO = ("Bench Press#1 60x10",), ("Bench Press#1 60x10", "Bench Press#2 60x10")
+CURLED = ("Leg Curl#1 40x12",)
+HANDS = [
+    ("28kg total (2 x 14s) for 10", "14x10"),
+    ("14s (28 total) x 10", "14x10"),
+    ("28 total so 14 each hand, 11 reps", "14x11"),
+    ("2 x 16s = 32kg total, 9 reps", "16x9"),
+    ("16 per hand (32kg total) x9", "16x9"),
+    ("used 12 a hand so 24 total, 12 reps", "12x12"),
+    ("30 total ie 15 a hand, 8 reps", "15x8"),
+]
+HALVES = [
+    ("16s. first 10, second 9, third 8", (ARNOLD,), (), _are("Arnold Press", "16x10", "16x9", "16x8")),
+    ("14s. first one was 12, second was 11 and third was 9 rpe 9", (ARNOLD,), (),
+     _are("Arnold Press", "14x12", "14x11", "14x9 rir 1")),
+    ("with the 16s. left 10, right 9", (SPLIT,), (), ("Split Squat#1 16x10 left", "Split Squat#1 16x9 right")),
+    ("20 assist this time! 8", (PULLUP,), (), ("Assisted Pull-Up#1 -20x8",)),
+    ("30 assist. 9 reps", (PULLUP,), (), ("Assisted Pull-Up#1 -30x9",)),
+    ("60 for... 9", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("60x9. x3", (PRESS,), (), _are("Bench Press", "60x9", "60x9", "60x9")),
+    ("sled 180 for 20m... x3", (SLED,), (), _are("Sled Push", "180x20", "180x20", "180x20")),
+    ("65... no sorry, 60x9", (PRESS,), ONE, ("Bench Press#2 60x9",)),
+    ("70. no wait, 60 for 9", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("someone's on the bench so i started with curls!! 40x12", (PRESS, CURL), (), CURLED),
+    ("some guy was on the bench so i did leg curls 40x12", (PRESS, CURL), (), CURLED),
+    ("moved on to leg curls. 40x12", (PRESS, CURL), (), CURLED),
+    ("went +15 instead of +10 on chins, 5 reps", (CHIN,), (), ("Chin-Up#1 15x5",)),
+    ("40 x 16 calves", (PRESS, CALF), (), ("Seated Calf Raise#1 40x16",)),
+    ("17 more for the second", (CALF,), ("Seated Calf Raise#1 40x17",), ("Seated Calf Raise#2 40x17",)),
+    ("curl hurt my knee in the second set, 40x12 40x10", (CURL,), (), _are("Leg Curl", "40x12", "40x10")),
+    ("hold 2, thirty five seconds", (HOLD,), ("Hollow Hold#1 -x30",), ("Hollow Hold#2 -x35",)),
+    ("holds were 0:38 and 0:31", (HOLD,), (), _are("Hollow Hold", "-x38", "-x31")),
+    ("bar pad slipped, second one was just 8", (PRESS,), ONE, ("Bench Press#2 60x8",)),
+    ("60x9, bar speed was good", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("8 then failed on the 9th", (PRESS,), (), ("Bench Press#1 60x8 rir 0",)),
+    ("same again but just 9 this time", (PRESS,), ONE, ("Bench Press#2 60x9",)),
+    ("same again, only 8", (PRESS,), ONE, ("Bench Press#2 60x8",)),
+    ("third set i had to rack it at 6", (PRESS,), TWO, ("Bench Press#3 60x6",)),
+    ("third I had to stop at 8, wrist ached", (PRESS,), TWO, ("Bench Press#3 60x8",)),
+    ("60x10 felt like 7/10", (PRESS,), (), ("Bench Press#1 60x10 rir 3",)),
+    ("60x10, rest was 90s", (PRESS,), (), ("Bench Press#1 60x10",)),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "told"), HANDS)
+def test_total_and_one_hand(text: str, told: str) -> None:
+    """The load of two dumbbells told both ways is that of one."""
+    reading = _read(text, ARNOLD)
+    assert (reading.ask, reading.performed) == (None, rows(f"Arnold Press#1 {told}"))
+
+
+@pytest.mark.parametrize(("text", "session", "done", "stored"), HALVES)
+def test_told_in_halves(
+    text: str, session: tuple[PlannedExercise, ...], done: tuple[str, ...], stored: tuple[str, ...]
+) -> None:
+    """A load in one sentence and its sets in the next; what was taken back, or is somebody else's, has no bearing."""
+    reading = _read(text, *session, done=done)
+    assert reading.ask is None, reading.ask
+    assert reading.performed == rows(*stored)
+
+
+LEFT = [
+    ("skipping the rest of the curls", CURLED),
+    ("binning the rest of my curls, calves 40x16", CURLED),
+    ("leave what's left of those", CURLED),
+    ("40x12, 40x10 and the third i skipped", ()),
+]
+
+
+@pytest.mark.parametrize(("text", "done"), LEFT)
+def test_the_rest_of_one_exercise_is_left_out(text: str, done: tuple[str, ...]) -> None:
+    """Not the rest of the session."""
+    reading = _read(text, CURL, CALF, done=done)
+    assert (reading.ask, reading.skipped) == (None, ("Leg Curl",))
+
+
+@pytest.mark.parametrize("text", ["carry on with curls or skip them?", "should i do curls or drop them?"])
+def test_one_of_two_ways_asked_about_skips_nothing(text: str) -> None:
+    """It is the coach's to say."""
+    reading = _read(text, CURL, CALF)
+    assert (reading.question, reading.skipped) == (True, ())
+
+
+ELSEWHERE = [
+    ("60 10 10 last set 7 with a spot on 2", ()),
+    ("60x10 (8 clean)", ()),
+    ("60x10, 60x9, could do 2 more on the first, none on the second", ()),
+    ("16s, 10 right 9 left, then 9 and 8", ()),
+    ("add one rep to the last set", TWO),
+    ("60x10x3, no only did 2", ()),
+    ("60x10 x3 but last one was 8", ()),
+    ("3x10 @60 except the last which was 8", ()),
+    ("60x10 then two reps fewer", ()),
+    ("60x10 but 2 were ugly", ()),
+]
+
+
+@pytest.mark.parametrize(("text", "done"), ELSEWHERE)
+def test_what_speaks_of_another_thing_is_asked(text: str, done: tuple[str, ...]) -> None:
+    """A spotter's repetitions, clean ones, another set's effort, a change to a stored set: none is a set of its own."""
+    reading = _read(text, SPLIT if text.startswith("16s") else PRESS, done=done)
+    assert reading.ask is not None, reading.performed
+    assert (reading.performed, reading.replaces) == ((), ())

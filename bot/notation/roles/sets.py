@@ -10,7 +10,6 @@ from bot.notation.roles.state import State
 from bot.notation.said import SaidSet
 from bot.training.report import Side, Stage
 
-
 _LEAST = 5
 """A lesser number after `at` or `on` is no effort for certain: `with a spot on 2`."""
 
