@@ -31,6 +31,8 @@ from storage.tables import sessions
 from storage.work import Work
 
 _c = sessions.c
+LATELY = timedelta(weeks=4)
+"""So far back the last sessions are looked at: as long as sessions are eased after the longest break."""
 UNFINISHED_FOR = timedelta(days=2)
 """So long after its day a session without an end may still be the one that is meant."""
 
@@ -116,7 +118,7 @@ def client_desk(work: Work, row: ClientRow, wanted: Wanted, *, now: datetime) ->
         pace=row.pace,
         reported_at=() if chosen is None else tuple(made.at for made in read[chosen.id].reports),
         last_day=row.last_day,
-        lately=lately(work, me.id) if wanted.lately else (),
+        lately=lately(work, me.id, today - LATELY) if wanted.lately else (),
     )
 
 
