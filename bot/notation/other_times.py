@@ -35,6 +35,7 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if _is_went_back(marks, place):
             continue
+        out |= _before(marks, place)
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
@@ -48,6 +49,23 @@ def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
         return False
     following = [m.kind for m in marks[place + 2 : place + 4] if m.kind not in (Kind.KG, Kind.LB)]
     return following[:1] in ([Kind.X], [Kind.FOR])
+
+
+_LATELY = ("last time", "last week", "last session", "last month")
+
+
+def _before(marks: Sequence[Mark], place: int) -> set[int]:
+    """`57.5x10 last time, 60x9 now`: the set straight before, where another set is told elsewhere."""
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
+    if marks[place].text not in _LATELY or not ends:
+        return set()
+    start = place
+    while start > 0 and marks[start - 1].kind in (Kind.NUM, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS):
+        start -= 1
+    led = start == 0 or marks[start - 1].kind in EDGES or marks[start - 1].kind is Kind.NAME
+    whole = any(m.kind in (Kind.X, Kind.FOR) for m in marks[start:place])
+    other = any(m.kind in (Kind.X, Kind.FOR) for m in (*marks[:start], *marks[place:]))
+    return set(range(start, place)) if led and whole and other else set()
 
 
 def _next_kind(marks: Sequence[Mark], place: int) -> Kind | None:

@@ -147,6 +147,7 @@ def _bare(marks: Sequence[Mark], one: Told) -> Mark | None:
     linked = load.source is Source.SAID and load.at is not None and load.at[1] <= at[0]
     if linked and any(m.kind in _LINKS for m in marks[max(0, place - 1) : place]):
         return None
-    of_them = place + 1 < len(marks) and marks[place + 1].text.startswith("of")
+    first = not any(m.kind is Kind.NUM for m in marks[:place])
+    of_them = first and place + 1 < len(marks) and marks[place + 1].text.startswith("of")
     counted = of_them or after in (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.EACH, Kind.LEFT, Kind.RIGHT)
     return None if counted or said & _EXPLAINED else marks[place]

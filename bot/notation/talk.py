@@ -22,7 +22,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
-        if _is_nth(marks, place) or _is_judged(marks, place):
+        if _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
             out |= body
@@ -35,6 +35,12 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         elif not _is_tied(marks, place) and _is_talk(marks, place):
             out.add(place)
     return out
+
+
+def _is_hour(marks: Sequence[Mark], place: int) -> bool:
+    """`5 in the morning`: a time of day."""
+    said = [m.text for m in marks[place + 1 : place + 4]]
+    return said[:2] == ["in", "the"] and said[2:] in (["morning"], ["evening"], ["afternoon"])
 
 
 _JUDGED = frozenset(words("easy heavy light hard tough ok okay fine good great smooth challenging"))

@@ -160,6 +160,10 @@ HALVES = [
     ("third I had to stop at 8, wrist ached", (PRESS,), TWO, ("Bench Press#3 60x8",)),
     ("60x10 felt like 7/10", (PRESS,), (), ("Bench Press#1 60x10 rir 3",)),
     ("60x10, rest was 90s", (PRESS,), (), ("Bench Press#1 60x10",)),
+    ("57.5x10 last time, 60x9 now", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("60x8 5 in the morning lol", (PRESS,), (), ("Bench Press#1 60x8",)),
+    ("did 2 warmup sets then 60x9", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("3 warm up sets, 60x9", (PRESS,), (), ("Bench Press#1 60x9",)),
 ]  # fmt: skip
 
 
@@ -213,6 +217,11 @@ ELSEWHERE = [
     ("3x10 @60 except the last which was 8", ()),
     ("60x10 then two reps fewer", ()),
     ("60x10 but 2 were ugly", ()),
+    ("60x10 or was it 9", ()),
+    ("between 8 and 10 at 60", ()),
+    ("60x8-9", ()),
+    ("60x9, 3 of them paused", ()),
+    ("two sets at 60 (10,9) one at 55 (12)", ()),
 ]
 
 

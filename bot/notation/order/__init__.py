@@ -16,6 +16,7 @@ from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others
 from bot.notation.order.units import fields
+from bot.notation.order.vague import vague
 from bot.notation.order.warmups import warmups
 from bot.notation.order.which_set import set_numbers
 from bot.notation.tokens import Mark
@@ -34,6 +35,7 @@ _STEPS = (
     likes,
     one_hand,
     same_but,
+    vague,
     times_lists,
     linked_lists,
     short_efforts,

@@ -13,7 +13,26 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    return _first_was(_all_were(_done(marks)))
+    return _first_was(_all_were(_done(_only_counted(marks))))
+
+
+def _only_counted(marks: list[Mark]) -> list[Mark]:
+    """`did 2 warmup sets then 60x9`: how many there were, and nothing of them."""
+    out = list(marks)
+    for place in range(1, len(marks)):
+        number = marks[place - 1]
+        counts = number.kind is Kind.NUM and number.value is not None and number.value <= _MOST
+        free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.SET)
+        at = place + 1
+        while kind_at(marks, at) in (Kind.SETS, Kind.SET, Kind.FILL):
+            at += 1
+        ends = kind_at(marks, at) in (None, Kind.COMMA, Kind.THEN, Kind.AND, *_ENDS)
+        if marks[place].kind is Kind.WARMUP and counts and free and ends:
+            out[place - 1 : at] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 1 : at]]
+    return out
+
+
+_MOST = 6
 
 
 def _done(marks: list[Mark]) -> list[Mark]:
