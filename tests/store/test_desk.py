@@ -13,6 +13,7 @@ from bot.training.facts import (
     ConsentWithdrawn,
     DoubtKept,
     Ending,
+    ExerciseSwapped,
     InviteMade,
     PainReported,
     QuestionAsked,
@@ -22,6 +23,7 @@ from bot.training.facts import (
 )
 from bot.training.pain import PainSaid
 from bot.training.people import Standing
+from bot.training.plan import PlannedExercise, PlannedSet, RepRange
 from storage import relays, strengths, talks
 from storage.engine import Store
 from storage.work import Work
@@ -241,13 +243,14 @@ def test_the_week_is_there_where_it_is_asked_for(store: Store) -> None:
         for day in days:
             practice.trained(work, of=SAME, day=day)
         later = practice.session(work, day=date(2027, 3, 7))
-        for incoming in (typed("/week"), due(RuleKind.WEEK), typed("yesterday: 100x5"), typed("on 1/3 I did 100x5")):
+        asking = (typed("/week"), typed("/today"), due(RuleKind.WEEK), due(RuleKind.SESSION), tapped("start", ""))
+        for incoming in (*asking, typed("yesterday: 100x5"), typed("on 1/3 I did 100x5")):
             mine = client_desk(work, incoming)
             assert [s.day for s in mine.week] == [*days[3:], date(2027, 3, 7)], incoming
             assert [s.day for s in mine.last_week] == days[1:3], incoming
             assert mine.week[-1].id == later
             assert mine.week[0].done
-        for lean in (typed("100x5"), tapped("set", "x"), due(RuleKind.SESSION)):
+        for lean in (typed("100x5"), tapped("set", "x"), due(RuleKind.CUTOFF)):
             assert client_desk(work, lean).week == (), "nothing is read that isn't needed"
 
 
@@ -394,3 +397,20 @@ def test_a_rule_of_nobody_finds_an_empty_desk(store: Store) -> None:
         for kind in RuleKind:
             desk = build(work, due(kind, whose="gone"))
             assert (desk.client, desk.coach) == (None, None)
+
+
+def test_all_that_was_ever_done_is_there_where_another_exercise_is_chosen(store: Store) -> None:
+    """With what the coach chose for others in its place, the most frequent first; else that is not read."""
+    into = PlannedExercise("Leg press", (PlannedSet(RepRange(5, 8)),))
+    with store.begin() as work:
+        practice.practice(work)
+        for n, name in enumerate(("Leg press", "Leg press", "Hack squat")):
+            practice.client(work, id=f"other-{n}", chat=500 + n)
+            keep(work, ExerciseSwapped(f"other-{n}", "Back squat", replace(into, name=name)))
+        strengths.keep(work, StrengthKept(SAME, "Sled drag", "s", TODAY, "{}", "{}"))
+        for incoming in (typed("no cable today"), tapped("other", "x"), tapped("instead", "x")):
+            mine = client_desk(work, incoming)
+            assert mine.preferred == (("Back squat", "Leg press"), ("Back squat", "Hack squat"))
+            assert mine.strength("Sled drag") is not None
+        for lean in (typed("100x5"), tapped("set", "x")):
+            assert client_desk(work, lean).preferred == ()
