@@ -102,6 +102,7 @@ def incoming(session: str) -> dict[str, Incoming]:
         "typed": Typed(101, 60, NOW, "100x5"),
         "edited": Edited(101, 40, NOW, "100x4"),
         "tapped": Tapped(101, "q", NOW, show_press("set", f"t-{session}", 2), 1),
+        "other exercise": Tapped(101, "q", NOW, show_press("other", f"t-{session}", 0), 1),
         "week": Typed(101, 60, NOW, "/week"),
         "session due": Due(1, RuleKind.SESSION, SAME, "", NOW),
         "week due": Due(1, RuleKind.WEEK, SAME, "", NOW),
@@ -111,7 +112,7 @@ def incoming(session: str) -> dict[str, Incoming]:
     }
 
 
-MOST = {"typed": 6, "edited": 7, "tapped": 6, "week": 6, "session due": 8, "week due": 7}
+MOST = {"typed": 6, "edited": 7, "tapped": 6, "other exercise": 7, "week": 6, "session due": 8, "week due": 7}
 MOST |= {"about": 11, "clients": 5, "digest": 12}
 """Statements on SQLite and PostgreSQL alike; a process that has not seen the session or programme yet."""
 
