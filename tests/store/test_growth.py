@@ -184,8 +184,8 @@ def years() -> int:
 def test_after_five_years_a_reply_costs_what_it_cost_after_a_month(
     open_template: Callable[[], Store], years: int
 ) -> None:
-    """Statements and rows equal; machine steps of SQLite within a fifth (its trees are one page deeper). The month is two
-    months: so far back a digest looks for what speaks for a light week."""
+    """Statements and rows equal; machine steps of SQLite within a fifth (its trees are one page deeper). The month is
+    two months: so far back a digest looks for what speaks for a light week."""
     young, old = open_template(), open_template()
     sessions = {young: fill(young, 9), old: fill(old, years)}
     for name in MOST:
