@@ -7,7 +7,7 @@ from datetime import date, datetime
 from bot.training.facts import Ending, PlanChanged, Reported, ReportTakenBack
 from bot.training.people import ClientId, SessionId
 from bot.training.plan import PlannedExercise, PlannedSession
-from bot.training.replanned import AsBefore, Instead, SetMore, Otherwise, Shorter
+from bot.training.replanned import AsBefore, Instead, Otherwise, SetMore, Shorter
 from bot.training.report import Performed, Stage, without
 
 
