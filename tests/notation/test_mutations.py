@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from bot.cli.read import answer
 from tests.notation.judging import rows_of, stored
 
-NAMES = ("shared", "hand_a", "hand_b", "hand_c", "hand_d")
+NAMES = ("shared", "hand_a")
 
 
 def slips(text: str) -> Iterator[str]:

@@ -116,7 +116,7 @@ WAYS: dict[str, Callable[[str], str]] = {
     "pounds": lambda t: re.sub(r"(?<=\d) ?lbs?\b", " pounds", t),
     "fire": lambda t: f"{t} 🔥",
 }
-ROWS = [row for name in ("shared", "hand_a", "hand_b", "hand_c", "hand_d") for row in rows_of(name)]
+ROWS = [row for name in ("shared", "hand_b") for row in rows_of(name)]
 
 
 @pytest.mark.parametrize("way", WAYS)
