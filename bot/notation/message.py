@@ -26,6 +26,7 @@ from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
+from bot.notation.qualified import of_another_kind
 from bot.notation.reports import Reporting
 from bot.notation.restated import goes_beyond, taken_back
 from bot.notation.said import Doubt
@@ -115,6 +116,7 @@ class Reader:
             unread = unread or unaccounted(told, record.told, said)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
+            unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
         if draft.reports and unread is not None and draft.ask is None:

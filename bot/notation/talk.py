@@ -22,7 +22,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
-        if _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
+        if _is_rest(marks, place) or _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
             out |= body
@@ -35,6 +35,12 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         elif not _is_tied(marks, place) and _is_talk(marks, place):
             out.add(place)
     return out
+
+
+def _is_rest(marks: Sequence[Mark], place: int) -> bool:
+    """`30 sec rest`: the time between two sets."""
+    timed = place + 2 < len(marks) and marks[place + 1].kind in (Kind.SECONDS, Kind.S, Kind.MINUTES)
+    return timed and marks[place + 2].text in ("rest", "rests", "break", "breather", "pause")
 
 
 def _is_hour(marks: Sequence[Mark], place: int) -> bool:

@@ -164,6 +164,8 @@ HALVES = [
     ("60x8 5 in the morning lol", (PRESS,), (), ("Bench Press#1 60x8",)),
     ("did 2 warmup sets then 60x9", (PRESS,), (), ("Bench Press#1 60x9",)),
     ("3 warm up sets, 60x9", (PRESS,), (), ("Bench Press#1 60x9",)),
+    ("60x8, could only get 8 after", (PRESS,), (), _are("Bench Press", "60x8", "60x8")),
+    ("35 sec, 30 sec rest, 30 sec", (HOLD,), (), _are("Hollow Hold", "-x35", "-x30")),
 ]  # fmt: skip
 
 
@@ -221,6 +223,11 @@ ELSEWHERE = [
     ("between 8 and 10 at 60", ()),
     ("60x8-9", ()),
     ("60x9, 3 of them paused", ()),
+    ("10 was 9", TWO),
+    ("60x10, couldve got 12", ()),
+    ("incline 50x8", ()),
+    ("close grip 60x9", ()),
+    ("sumo 60x9", ()),
     ("two sets at 60 (10,9) one at 55 (12)", ()),
 ]
 

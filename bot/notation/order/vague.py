@@ -23,9 +23,15 @@ def vague(marks: list[Mark]) -> list[Mark]:
         told = kind_at(marks, at + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
         doubted = mark.kind is Kind.OR and at > place + 1 and any(m.kind is Kind.WAS for m in marks[place:at])
         between = mark.kind is Kind.AND and place > 1 and marks[place - 2].text.split()[-1:] == ["between"]
-        if numbered and told and (doubted or between or _is_range(marks, place)):
+        if numbered and told and (doubted or between or _is_range(marks, place) or _is_was(marks, place)):
             out[place] = replace(mark, kind=Kind.SLIP)
     return out
+
+
+def _is_was(marks: list[Mark], place: int) -> bool:
+    """`10 was 9`, and nothing else: what is stored and what it was, or two sets."""
+    whole = [m.kind for m in marks if m.kind not in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.COMMA)]
+    return marks[place].kind is Kind.WAS and whole == [Kind.NUM, Kind.WAS, Kind.NUM]
 
 
 def _is_range(marks: list[Mark], place: int) -> bool:
