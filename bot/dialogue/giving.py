@@ -7,21 +7,22 @@ from bot.dialogue.lookover import change_lines
 from bot.dialogue.programmes import have, named
 from bot.dialogue.turn import Turn
 from bot.saying import Button, Line, Rows, Say, Saying, Toast, line
+from bot.training.calendar import local_day
 from bot.training.changes import changes_between
 from bot.training.facts import ProgrammeAssigned
-from bot.training.people import Programme, Standing
+from bot.training.people import Client, Programme, Standing
 from bot.training.samples import sample_programme
 from bot.training.timing import session_minutes
 
 
 def sample(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """The sample, with one tap, as it stands now; sessions follow from the client's next training day."""
-    del desk, press
+    del press
     about = coach.about
     if about is None or about.profile.standing is Standing.WITHDRAWN:
         return Turn(says=(Toast(tap.query, line("not-available")),))
     toast = Turn(says=(Toast(tap.query, line("toast-given", name=about.profile.name)),))
-    return toast + given(coach, about, sample_programme())
+    return toast + given(desk, coach, about, sample_programme())
 
 
 def preview(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
@@ -46,14 +47,15 @@ def preview(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
 
 def give(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """The client has it from now on; what they were asked to do before stays as it was."""
-    del desk
     found, about = _checked(coach, press), coach.about
     if found is None or about is None or press.args[2:] != (check_of(repr(about.programme)),):
         return Turn(says=(Toast(tap.query, line("toast-look-again")),))
-    return Turn(says=(Toast(tap.query, line("toast-given", name=about.profile.name)),)) + given(coach, about, found)
+    return Turn(says=(Toast(tap.query, line("toast-given", name=about.profile.name)),)) + given(
+        desk, coach, about, found
+    )
 
 
-def given(coach: CoachDesk, about: ClientDesk, found: Programme) -> Turn:
+def given(desk: Desk, coach: CoachDesk, about: ClientDesk, found: Programme) -> Turn:
     """The facts and words of giving, with an undo that stands until the first report."""
     to, me = about.profile, coach.profile
     undo = Button(line("programme-undo"), show_press("c.ungive", to.id, found.id))
@@ -62,11 +64,10 @@ def given(coach: CoachDesk, about: ClientDesk, found: Programme) -> Turn:
         me.chat,
         (line("programme-given", title=found.title, name=to.name),),
         rows,
-        slot=f"given:{to.id}",
-        fresh=True,
+        slot=_slot(desk, to, found),
         about=to.id,
     )
-    return Turn((ProgrammeAssigned(to.id, found),), (mine, *told(coach, about, found)))
+    return Turn((ProgrammeAssigned(to.id, found),), (mine, *told(desk, coach, about, found)))
 
 
 def give_all(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
@@ -91,7 +92,6 @@ def give_all(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
 
 def undo(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """The programme before comes back, while nothing of the new one was reported."""
-    del desk
     about = coach.about
     if about is None or about.programme is None or press.args[:1] != (about.programme.id,):
         return Turn(says=(Toast(tap.query, line("toast-old")),))
@@ -102,13 +102,17 @@ def undo(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     to = about.profile
     says: tuple[Saying, ...] = (
         Toast(tap.query),
-        Say(coach.profile.chat, (line("programme-undone", name=to.name, title=before.title),), slot=f"given:{to.id}"),
-        *told(coach, about, before),
+        Say(
+            coach.profile.chat,
+            (line("programme-undone", name=to.name, title=before.title),),
+            slot=_slot(desk, to, about.programme),
+        ),
+        *told(desk, coach, about, before),
     )
     return Turn((ProgrammeAssigned(to.id, before),), says)
 
 
-def told(coach: CoachDesk, about: ClientDesk, found: Programme) -> tuple[Say, ...]:
+def told(desk: Desk, coach: CoachDesk, about: ClientDesk, found: Programme) -> tuple[Say, ...]:
     """What the client hears."""
     if about.profile.standing is Standing.JOINING:
         return ()
@@ -118,7 +122,12 @@ def told(coach: CoachDesk, about: ClientDesk, found: Programme) -> tuple[Say, ..
         else ()
     )
     lines = (line("programme-yours", title=found.title, coach=coach.profile.name), *titles(found))
-    return (Say(about.profile.chat, lines, rows, slot=f"given:{about.profile.id}", fresh=True, about=coach.profile.id),)
+    return (Say(about.profile.chat, lines, rows, slot=_slot(desk, about.profile, found), about=coach.profile.id),)
+
+
+def _slot(desk: Desk, to: Client, found: Programme) -> str:
+    """The same programme given twice on a day is said once."""
+    return f"given:{to.id}:{check_of(repr(found))}:{local_day(desk.now, to.zone)}"
 
 
 def titles(found: Programme) -> list[Line]:
