@@ -83,7 +83,7 @@ def _is_all_at(marks: Sequence[Mark], place: int) -> bool:
     """The `both` of `12 and 11, both at 60`: one load for all that was told."""
     load = mark_at(marks, place + 2)
     said = marks[place].kind in (Kind.ALL, Kind.EACH) and marks[place].text.split()[0] in ("both", "all")
-    led = any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+    led = said and any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
     unit = kind_at(marks, place + 3) in (Kind.KG, Kind.LB)
     heavy = load is not None and load.kind is Kind.NUM and load.value is not None and (load.value > 10 or unit)
     return said and led and heavy
