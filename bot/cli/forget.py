@@ -15,9 +15,7 @@ from storage.engine import Store
 
 @click.command("forget")
 @click.argument("name", default="")
-@click.option(
-    "--id", "number", help="Which one of several; or alone, as the log names who left."
-)
+@click.option("--id", "number", help="Which one of several; or alone, as the log names who left.")
 @click.option("--yes", "is_sure", is_flag=True, help="Don't ask.")
 def forget(*, name: str, number: str | None, is_sure: bool) -> None:
     """Delete all that is kept of the client called NAME. It can't be undone."""

@@ -118,7 +118,8 @@ def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
 def _kept(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
     key = f"m{incoming.message}"
     if reading.ask is not None:
-        return ask_which(at, key, incoming.text, reading.ask)
+        again = _told_again(desk, at, incoming)
+        return Turn(says=(again,)) if again is not None else ask_which(at, key, incoming.text, reading.ask)
     turn = Turn()
     if reading.performed and (said := _not_again(at, incoming, reading)) is not None:
         return Turn(says=(said,))
@@ -256,6 +257,16 @@ def _not_again(at: UnderWay, incoming: Typed, reading: Reading) -> Say | None:
     if session.is_all_done and not names:
         return Say(incoming.chat, (line("session-over", name=beyond[0].exercise),), reply_to=incoming.message)
     return None
+
+
+def _told_again(desk: Desk, at: UnderWay, incoming: Typed) -> Say | None:
+    """The same sets told once more: read as if nothing were kept yet, they are all there already."""
+    blank = UnderWay(at.client, replace(at.session, reports=(), ended=None))
+    sets = [p for p in read_words(desk, blank, incoming.text).performed if p.stage is Stage.WORK]
+    kept = {(p.exercise, p.set, p.load, p.reps, p.side) for p in at.session.done}
+    if len(sets) < 2 or any((p.exercise, p.set, p.load, p.reps, p.side) not in kept for p in sets):
+        return None
+    return Say(incoming.chat, (line("kept-already", name=sets[0].exercise),), reply_to=incoming.message)
 
 
 def _is_beyond(session: Session, performed: Performed) -> bool:

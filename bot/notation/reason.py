@@ -6,6 +6,11 @@ from bot.notation.answer import AskKind
 from bot.notation.context import Context
 from bot.notation.said import Doubt, SaidSet
 from bot.training.report import Performed, Stage
+from bot.training.units import Load
+
+MOST_KG, MOST_PER_HAND_KG = 400, 100
+"""Beyond these a load is asked about even where no plan says what is likely: above what all but a few people on earth
+lift for repetitions, and above the heaviest dumbbells that gyms have. Common practice, no source."""
 
 
 def check_beyond(rows: Sequence[Performed], said: Sequence[SaidSet], context: Context) -> list[Doubt]:
@@ -51,7 +56,9 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     if row.stage is Stage.WORK:
         if context.is_per_hand and planned is not None and not said.load.hand and row.load.kg == planned.kg * 2:
             doubts.insert(0, Doubt(AskKind.PER_HAND, said.load.start, said.load.end))
-        elif not context.is_load_in_reason(row.load, row.set, earlier, said.load.signed):
+        elif _is_out_of_reason(row.load, context) or not context.is_load_in_reason(
+            row.load, row.set, earlier, said.load.signed
+        ):
             doubts.append(here)
     if (
         row.stage is Stage.WARMUP
@@ -65,3 +72,7 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     if row.stage is Stage.DROP and earlier and earlier[-1] is not None and row.load.kg >= earlier[-1].kg:
         doubts.append(here)
     return doubts
+
+
+def _is_out_of_reason(load: Load, context: Context) -> bool:
+    return load.kg > (MOST_PER_HAND_KG if context.is_per_hand else MOST_KG)

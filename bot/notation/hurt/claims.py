@@ -83,10 +83,12 @@ def _scored_place(scene: Passage, score: Score) -> Spot | None:
         if 0 <= score.first - spot.end <= (9 if compared else 6 if score.plain else 5):
             return spot if _is_scored(scene, spot, score) else None
     ahead = [s for s in here if 0 <= s.first - score.end <= 3]
-    return ahead[0] if ahead and score.plain else None
+    return ahead[0] if ahead and score.plain and ahead[0].place.name != "side" else None
 
 
 def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
+    if spot.place.name == "side":
+        return False  # `right side was 10` tells repetitions; a side that hurts says so
     between = range(spot.end, score.first)
     good = [m for m in scene.of(Cue.GOOD, Cue.FINE) if spot.end <= m.first < score.end + 2]
     if any(not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
