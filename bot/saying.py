@@ -278,6 +278,7 @@ class Relay:
     about: str = ""
     reply_to: int | None = None
     urgency: Urgency = Urgency.REPLY
+    silent: bool = False
 
 
 @dataclass(frozen=True, slots=True)

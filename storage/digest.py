@@ -109,7 +109,8 @@ def _with_signs(work: Work, row: Row, entry: DigestEntry, now: datetime) -> Dige
         return entry
     today = local_day(now, row.zone)
     signs = light_signs(work, row.id, orders.read(work, row.orders), life.read(work, row.life), today)
-    return replace(entry, signs=signs, next_monday=monday_of(today) + timedelta(weeks=1)) if signs else entry
+    monday = monday_of(today) + timedelta(weeks=1) if signs or entry.drifts else None
+    return replace(entry, signs=signs, next_monday=monday)
 
 
 def _slipping(counts: tuple[int, int] | None) -> tuple[int, int] | None:

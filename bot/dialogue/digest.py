@@ -19,10 +19,12 @@ from bot.training.life import DayChange
 from bot.training.replanned import Instead, SetMore, Shorter
 from bot.training.report import Performed, Stage
 from bot.training.session import Change, Session
-from bot.training.stalls import Drift
+from bot.training.stalls import Advice, Drift
 from bot.training.units import Load, Unit
 
 MOST_BUTTONS = 8
+MOST_DRIFTS = 4
+"""Clients with a button under what stalls; the others are named all the same."""
 OVER_MINUTES = 1.25
 """So many times its planned minutes a session may take before it is told. Ours."""
 DESK = "desk"
@@ -61,7 +63,7 @@ def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency, fresh: bool = Tru
         (Button(line("open-client", name=e.name), show_press("c.view", e.client, "digest")),)
         for e in needing[:MOST_BUTTONS]
     )
-    rows = (*rows, *offer_rows(coach.digest))
+    rows = (*rows, *offer_rows(coach.digest), *_drift_rows(coach.digest))
     return Say(me.chat, tuple(lines), rows, slot=DESK, fresh=fresh, urgency=urgency)
 
 
@@ -168,6 +170,20 @@ def _mark_line(mark: Mark, unit: Unit) -> Line:
     if mark.rir is None:
         return line("drift-set", load=load, reps=mark.reps)
     return line("drift-set-left", load=load, reps=mark.reps, left=Decimal(repr(mark.rir)))
+
+
+def _drift_rows(entries: tuple[DigestEntry, ...]) -> Rows:
+    """What the finding suggests, one tap away: a light week, or the lifts where a load is set."""
+    rows: list[tuple[Button, ...]] = []
+    for entry in [e for e in entries if e.drifts][:MOST_DRIFTS]:
+        wants_light = any(drift.advice is Advice.LIGHT_WEEK for _, drift in entry.drifts)
+        if wants_light and not entry.signs and entry.next_monday is not None:
+            monday = entry.next_monday.isoformat()
+            words = line("light-make", name=entry.name, monday=entry.next_monday)
+            rows.append((Button(words, show_press("c.light", entry.client, monday, 1)),))
+        if any(drift.advice is not Advice.LIGHT_WEEK for _, drift in entry.drifts):
+            rows.append((Button(line("drift-lifts", name=entry.name), show_press("c.lifts", entry.client)),))
+    return tuple(rows)
 
 
 def _is_below(session: Session, performed: Performed) -> bool:

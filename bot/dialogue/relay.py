@@ -8,8 +8,9 @@ from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Edited, MediaSent, Tapped, Typed
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.saying import Button, Line, React, Relay, Rows, Say, Toast, line
+from bot.training.calendar import is_night, local_time
 from bot.training.facts import DoubtSettled, QuestionAnswered, QuestionAsked
-from bot.training.people import Client, Standing
+from bot.training.people import Client, Coach, Standing
 
 DELIVERED = "👍"
 REPLY_LASTS = timedelta(minutes=10)
@@ -37,7 +38,6 @@ def question(client: ClientDesk, message: int, text: str) -> Turn:
 
 def send_to_coach(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """The button under a message that was no report: it goes to the coach as it is, once."""
-    del desk
     message = press.number(0)
     if message is None or message <= 0:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
@@ -50,13 +50,18 @@ def send_to_coach(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> 
         (
             Toast(tap.query, line("toast-sent-to-coach", coach=coach.name)),
             Say(coach.chat, (line("coach-message-from", name=me.name),), rows, about=me.id, silent=True),
-            Relay(coach.chat, me.chat, message, about=me.id),
+            Relay(coach.chat, me.chat, message, about=me.id, silent=_at_night(desk, coach)),
             Say(me.chat, (line("sent-to-coach", coach=coach.name),), slot=f"tocoach:{message}"),
         ),
     )
 
 
-def media_to_coach(client: ClientDesk, media: MediaSent) -> Turn:
+def _at_night(desk: Desk, coach: Coach) -> bool:
+    """Whether it is night where the coach lives: what can wait until the morning then makes no sound."""
+    return is_night(local_time(desk.now, coach.zone))
+
+
+def media_to_coach(desk: Desk, client: ClientDesk, media: MediaSent) -> Turn:
     """A picture, a video, a voice note: the coach gets it with the client's name above, the client hears so."""
     me, coach = client.profile, client.coach
     rows: Rows = ((Button(line("reply-to", name=me.name), show_press("c.reply", me.id)),),)
@@ -70,7 +75,7 @@ def media_to_coach(client: ClientDesk, media: MediaSent) -> Turn:
         (QuestionAsked(me.id, key, media.caption),) if is_new else (),
         (
             Say(coach.chat, (head,), rows, slot=slot, about=me.id, silent=True),
-            Relay(coach.chat, me.chat, media.message, about=me.id),
+            Relay(coach.chat, me.chat, media.message, about=me.id, silent=_at_night(desk, coach)),
             Say(me.chat, (line("media-sent-to-coach", coach=coach.name),), slot=slot, reply_to=media.message),
         ),
     )
@@ -93,7 +98,7 @@ def answer(desk: Desk, coach: CoachDesk, incoming: Typed | MediaSent) -> Turn:
     return Turn(
         (QuestionAnswered(to.id),),
         (
-            *_down(coach, to, incoming, desk.reply_message),
+            *_down(desk, coach, to, incoming),
             React(me.chat, incoming.message, DELIVERED),
             Say(me.chat, (line("coach-delivered", name=to.name),), slot=f"{slot}:sent" if slot else "", silent=True),
         ),
@@ -126,15 +131,19 @@ def _after_reply(desk: Desk, coach: CoachDesk, to: Client, incoming: Typed | Med
     return (TalkSet(chat, None),)
 
 
-def _down(coach: CoachDesk, to: Client, incoming: Typed | MediaSent, reply_to: int | None) -> tuple[Say | Relay, ...]:
-    """The coach's words with the name above; other things than words as they are, after the name."""
-    me = coach.profile
+def _down(desk: Desk, coach: CoachDesk, to: Client, incoming: Typed | MediaSent) -> tuple[Say | Relay, ...]:
+    """The coach's words with the name above; other things than words as they are, after the name. At night where the
+    client lives they come without a sound."""
+    me, reply_to = coach.profile, desk.reply_message
+    silent = is_night(local_time(desk.now, to.zone))
     name = line("from-coach", coach=me.name)
     if isinstance(incoming, Typed) and incoming.text:
-        return (Say(to.chat, (name, line("words", words=incoming.text)), about=me.id, reply_to=reply_to),)
+        return (
+            Say(to.chat, (name, line("words", words=incoming.text)), about=me.id, reply_to=reply_to, silent=silent),
+        )
     return (
-        Say(to.chat, (name,), slot=_slot(incoming), about=me.id),
-        Relay(to.chat, me.chat, incoming.message, about=me.id, reply_to=reply_to),
+        Say(to.chat, (name,), slot=_slot(incoming), about=me.id, silent=True),
+        Relay(to.chat, me.chat, incoming.message, about=me.id, reply_to=reply_to, silent=silent),
     )
 
 

@@ -423,7 +423,7 @@ def _media(desk: Desk, media: MediaSent) -> Turn:
         case MediaKind.STICKER | MediaKind.OTHER:
             return Turn(says=(_not_read(desk, media),))
         case MediaKind.PHOTO | MediaKind.VIDEO | MediaKind.VOICE | MediaKind.DOCUMENT:
-            turn = relay.media_to_coach(client, media)
+            turn = relay.media_to_coach(desk, client, media)
             if media.caption and not media.forwarded:
                 words = Typed(media.chat, media.message, media.at, media.caption)
                 turn += reporting.typed_beside_media(desk, client, words)

@@ -139,7 +139,11 @@ class LibrarySender(Sender):
 
     async def _copy(self, call: CopyOver) -> int:
         copied = await self._bot.copy_message(
-            call.chat, call.source_chat, call.source_message, reply_parameters=_reply(call.reply_to)
+            call.chat,
+            call.source_chat,
+            call.source_message,
+            reply_parameters=_reply(call.reply_to),
+            disable_notification=call.silent or None,
         )
         return copied.message_id
 

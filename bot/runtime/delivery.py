@@ -122,7 +122,7 @@ def _bare_call(claimed: Claimed) -> Call | None:
             return None if message is None else StripButtons(parcel.chat, message)
         case ParcelKind.RELAY:
             relay = read_relay(parcel.body)
-            return CopyOver(parcel.chat, relay.source_chat, relay.source_message, relay.reply_to)
+            return CopyOver(parcel.chat, relay.source_chat, relay.source_message, relay.reply_to, parcel.silent)
         case ParcelKind.MENU:
             return ShowMenu(parcel.chat, read_menu(parcel.body).role)
         case ParcelKind.LEAVE:

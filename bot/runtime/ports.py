@@ -97,6 +97,7 @@ class CopyOver:
     source_chat: int
     source_message: int
     reply_to: int | None = None
+    silent: bool = False
 
 
 @dataclass(frozen=True, slots=True)

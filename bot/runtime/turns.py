@@ -109,7 +109,8 @@ def parcels_of(saying: Saying, *, key: str) -> tuple[NewParcel, ...]:
         case Relay():
             body = show_body(RelayBody(saying.source_chat, saying.source_message, saying.reply_to))
             kind, urgency = ParcelKind.RELAY, saying.urgency
-            return (_bare(key, saying.to, kind, body, about=saying.about, urgency=urgency),)
+            about, silent = saying.about, saying.silent
+            return (_bare(key, saying.to, kind, body, about=about, urgency=urgency, silent=silent),)
         case Menu():
             return (_bare(key, saying.to, ParcelKind.MENU, show_body(MenuBody(saying.role))),)
         case Leave():
@@ -167,6 +168,7 @@ def _bare(
     slot: str = "",
     about: str = "",
     urgency: Urgency = Urgency.REPLY,
+    silent: bool = False,
 ) -> NewParcel:
     return NewParcel(
         key=key,
@@ -177,6 +179,7 @@ def _bare(
         repeat=Repeat.RESEND.value,
         slot=slot,
         about=about,
+        silent=silent,
     )
 
 

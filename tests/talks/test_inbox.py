@@ -71,3 +71,17 @@ def test_a_second_tap_sends_nothing_twice(wired: Wired) -> None:
         count = len(bot.screen(ADA))
         assert "older message" in bot.tap_data(COACH, data)
         assert len(bot.screen(ADA)) == count
+
+
+def test_at_night_nobody_is_woken_by_what_can_wait(wired: Wired) -> None:
+    """The coach's words and a client's reach each other without a sound while the reader sleeps."""
+    with wired.bot("2027-01-12 02:00") as bot:
+        bot.say(ADA, "should I use a belt?")
+        assert bot.screen(COACH)[-1].silent
+        bot.tap(COACH, "Reply to Ada")
+        bot.say(COACH, "Not yet.")
+        assert bot.screen(ADA)[-1].silent
+        bot.until(bot.wall("Europe/Berlin", "2027-01-12 12:00"))
+        bot.tap(COACH, "Reply to Ada")
+        bot.say(COACH, "Sleep well?")
+        assert not bot.screen(ADA)[-1].silent
