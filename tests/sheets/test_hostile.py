@@ -135,7 +135,7 @@ def test_any_worksheet_is_an_answer(xml: str) -> None:
 
 
 def test_memory_is_measured_at_all() -> None:
-    """The probe sees thirty megabytes that come and go."""
+    """The probe sees a hundred megabytes that come and go: too many at once to come from what was freed before."""
     before = forget_peak()
-    assert len(bytes(b"x" * 30_000_000)) > 0
-    assert peak_kb() - before > 20_000
+    assert len(b"x" * 100_000_000) > 0
+    assert peak_kb() - before > 50_000
