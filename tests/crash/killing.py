@@ -106,6 +106,8 @@ class Killing:
                 rule = RuleSet(name, RuleKind.SESSION, "UTC", at=DUE, days=tuple(range(7)))
                 keep_rule(work, rule, now=NOON)
         self._set_clock(NOON)
+        for n in range(PEOPLE):  # nobody can be written to who has not opened the chat
+            self._say(self.standin.seat(1_000 + n), f"message {n}")
 
     def _set_clock(self, at: datetime) -> None:
         new = self.clock_file.with_suffix(".new")
@@ -159,7 +161,7 @@ class Killing:
     async def _talk(self) -> None:
         """People say something at random moments; each message is one of its kind."""
         seats = [self.standin.seat(1_000 + n) for n in range(PEOPLE)]
-        number = 0
+        number = PEOPLE
         while True:
             while number - self.answered >= self.plan.at_once:
                 self.something.clear()
