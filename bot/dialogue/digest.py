@@ -8,6 +8,7 @@ from bot.dialogue.ending import minutes_of
 from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.lightening import offer_lines, offer_rows
+from bot.dialogue.lookover import few
 from bot.dialogue.phrases import joined
 from bot.dialogue.saytrades import trades_line
 from bot.dialogue.turn import Turn
@@ -23,6 +24,8 @@ from bot.training.stalls import Advice, Drift
 from bot.training.units import Load, Unit
 
 MOST_BUTTONS = 8
+MOST_LINES = 14
+"""Of a section but pain, which is told whole; the rest is counted: a large practice's digest stays one message."""
 MOST_DRIFTS = 4
 """Clients with a button under what stalls; the others are named all the same."""
 OVER_MINUTES = 1.25
@@ -57,7 +60,8 @@ def message(desk: Desk, coach: CoachDesk, *, urgency: Urgency, fresh: bool = Tru
     lines: list[Line] = [title]
     for key, entries in sections:
         if entries:
-            lines += [BLANK, line(key, count=len(entries)), *entries]
+            shown = entries if key == "digest-pain" else few(entries, MOST_LINES)
+            lines += [BLANK, line(key, count=len(entries)), *shown]
     needing = [e for e in coach.digest if e.pains or e.missed or e.questions or e.doubts or e.readiness_flagged]
     rows: Rows = tuple(
         (Button(line("open-client", name=e.name), show_press("c.view", e.client, "digest")),)

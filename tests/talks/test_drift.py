@@ -1,5 +1,13 @@
 """Stalls and drift in the coach's digest: the numbers behind them and one suggestion."""
 
+from datetime import UTC, datetime, time
+
+from bot.dialogue import digest
+from bot.dialogue.desk import CoachDesk, Desk, DigestEntry, House, OpenPain
+from bot.saying import Urgency
+from bot.training.pain import PainSaid
+from bot.training.people import Coach
+from bot.wording.render import render_parts
 from tests.talks.wireless import ADA, COACH, Wired, Wireless
 
 MONDAYS = ("2027-01-11", "2027-01-18", "2027-01-25", "2027-02-01")
@@ -53,3 +61,21 @@ def test_somebody_who_comes_less_and_less_is_told(wired: Wired) -> None:
         squat(bot, MONDAYS[0], "squat 60x5 1 left")
         bot.until(bot.wall("Europe/Berlin", "2027-01-26 12:00"))
         assert any("Ada: 1 of 5 sessions in four weeks" in s.text for s in bot.screen(COACH)), bot.text(COACH)
+
+
+def test_a_large_practices_digest_stays_one_message_with_all_pain_in_it() -> None:
+    """Sixty clients, every third in pain: who hurts is named, of the rest the first, and how many more there are."""
+    now = datetime(2027, 1, 12, 8, tzinfo=UTC)
+    entries = tuple(_entry(n, now) for n in range(60))
+    coach = CoachDesk(Coach("c", 1, "Maren", "UTC", time(7)), digest=entries)
+    desk = Desk(now, House("b", "112", "o", "1"), ("t",))
+    (part,) = render_parts(digest.message(desk, coach, urgency=Urgency.NOTICE))
+    assert len(part.plain) < 4096
+    assert not part.plain.endswith("…")
+    assert all(f"Person {n}: pain: knee" in part.plain for n in range(0, 60, 3))
+    assert "and 46 more" in part.plain
+
+
+def _entry(n: int, now: datetime) -> DigestEntry:
+    pains = (OpenPain(f"p{n}", None, PainSaid("knee", 3, None, urgent=False), "", now),) if n % 3 == 0 else ()
+    return DigestEntry(f"c{n}", f"Person {n}", pains=pains, missed=(now.date(),))
