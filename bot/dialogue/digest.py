@@ -9,7 +9,7 @@ from bot.dialogue.hurting import place_line
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.lightening import offer_lines, offer_rows
 from bot.dialogue.lookover import few
-from bot.dialogue.phrases import joined
+from bot.dialogue.phrases import joined, shortened
 from bot.dialogue.saytrades import trades_line
 from bot.dialogue.turn import Turn
 from bot.saying import BLANK, Button, Line, Rows, Say, Toast, Urgency, line
@@ -24,6 +24,8 @@ from bot.training.stalls import Advice, Drift
 from bot.training.units import Load, Unit
 
 MOST_BUTTONS = 8
+LONGEST = 120
+"""Characters of somebody's words that are shown."""
 MOST_LINES = 14
 """Of a section but pain, which is told whole; the rest is counted: a large practice's digest stays one message."""
 MOST_DRIFTS = 4
@@ -109,11 +111,13 @@ def _pain_lines(entry: DigestEntry) -> list[Line]:
 
 
 def _unread_lines(entry: DigestEntry) -> list[Line]:
-    asked = [
-        line("digest-question-entry", name=entry.name, words=_short(q.words) if q.words else line("a-message"))
-        for q in entry.questions
-    ]
-    return asked + [line("digest-doubt-entry", name=entry.name, words=_short(d.words)) for d in entry.doubts]
+    lines: list[Line] = []
+    for question in entry.questions:
+        words = shortened(question.words, LONGEST) if question.words else line("a-message")
+        lines.append(line("digest-question-entry", name=entry.name, words=words))
+    clipped = (shortened(doubt.words, LONGEST) for doubt in entry.doubts)
+    lines += [line("digest-doubt-entry", name=entry.name, words=words) for words in clipped]
+    return lines
 
 
 def _off_plan(entry: DigestEntry, session: Session) -> list[Line]:
@@ -216,8 +220,3 @@ def _day_line(entry: DigestEntry, change: DayChange) -> Line:
         return line("digest-day-lost", name=entry.name, day=change.day)
     what = joined([line("days-sets", name=name, sets=sets) for name, sets in change.cut])
     return line("digest-day-cut", name=entry.name, day=change.day, what=what)
-
-
-def _short(words: str) -> str:
-    flat = " ".join(words.split())
-    return flat if len(flat) <= 120 else flat[:119] + "…"

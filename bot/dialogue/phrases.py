@@ -93,6 +93,12 @@ def names_line(names: list[str] | tuple[str, ...]) -> Line:
     return joined([line("name", name=name) for name in names])
 
 
+def shortened(words: str, most: int) -> str:
+    """Somebody's words on one line of at most so many characters, the rest clipped."""
+    flat = " ".join(words.split())
+    return flat if len(flat) <= most else flat[: most - 1] + "…"
+
+
 def is_counted_in_reps(exercise: PlannedExercise) -> bool:
     """Whether a set counts repetitions."""
     return exercise.measure is Measure.REPS

@@ -2,11 +2,14 @@
 
 from bot.dialogue.buttons import show_press
 from bot.dialogue.desk import CoachDesk, Desk, DigestEntry
+from bot.dialogue.phrases import shortened
 from bot.dialogue.turn import Turn
 from bot.saying import Button, Line, Rows, Say, line
 from bot.training.calendar import local_time
 
 MOST_SHOWN = 12
+LONGEST = 200
+"""Characters of a message that are shown."""
 
 
 def show(desk: Desk, coach: CoachDesk) -> Turn:
@@ -24,11 +27,11 @@ def show(desk: Desk, coach: CoachDesk) -> Turn:
                 name=entry.name,
                 day=local_time(q.at, me.zone).date(),
                 time=local_time(q.at, me.zone),
-                words=_short(q.words) if q.words else line("a-message"),
+                words=shortened(q.words, LONGEST) if q.words else line("a-message"),
             )
             for q in entry.questions
         ]
-        lines += [line("inbox-doubt", name=entry.name, words=_short(d.words)) for d in entry.doubts]
+        lines += [line("inbox-doubt", name=entry.name, words=shortened(d.words, LONGEST)) for d in entry.doubts]
         rows.append(
             (
                 Button(line("reply-to", name=entry.name), show_press("c.reply", entry.client)),
@@ -45,8 +48,3 @@ def show(desk: Desk, coach: CoachDesk) -> Turn:
 def _oldest(entry: DigestEntry) -> tuple[bool, object]:
     """Questions go before unclear reports."""
     return (not entry.questions, min((q.at for q in entry.questions), default=entry.name))
-
-
-def _short(words: str) -> str:
-    flat = " ".join(words.split())
-    return flat if len(flat) <= 200 else flat[:199] + "…"
