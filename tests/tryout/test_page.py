@@ -273,6 +273,7 @@ async def test_a_new_person(browser: Browser) -> None:
         dialog = stage.page.get_by_role("dialog", name="New person")
         await dialog.get_by_label("First name").fill("Zoe")
         await dialog.get_by_label("First name").press("Enter")
+        await expect(stage.client.get_by_label("Client is")).to_have_value("9")
         await expect(stage.client.get_by_text("Nothing said yet")).to_be_visible()
         await stage.write(stage.client, "who are you?")
         await stage.reads(stage.client, "You said")
