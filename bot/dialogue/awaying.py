@@ -20,6 +20,8 @@ from bot.training.people import Client, Standing
 
 WEEKS = (1, 2, 3)
 TALK, COACHS_TALK = "away", "c-away"
+LEAVE = "leave"
+"""What a rule is about that begins a time away."""
 ASKED_FOR = timedelta(minutes=30)
 MORNING, BEFORE = time(8, 0), timedelta(minutes=30)
 """Sessions begin again in the morning, or half an hour before the training hour where that is earlier. Ours."""
@@ -31,27 +33,31 @@ MORNING, BEFORE = time(8, 0), timedelta(minutes=30)
 def ask(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """Away or ill, and how long?"""
     del desk, press
-    if not _may(client.profile):
+    if not may_go(client.profile):
         return _old(tap)
     rows = _rows("", "awayset", "awayask")
-    return Turn(says=(Toast(tap.query), Say(tap.chat, (line("away-ask"), line("away-ill-care")), rows, slot="away")))
+    return Turn(says=(Toast(tap.query), _asked(tap.chat, (line("away-ask"), line("away-ill-care")), rows)))
+
+
+def _asked(chat: int, lines: tuple[Line, ...], rows: Rows) -> Say:
+    return Say(chat, lines, rows, slot="away", fresh=True)
 
 
 def by_button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """So many weeks from today."""
-    why, weeks = _why(press), press.number(1)
-    if why is None or weeks not in WEEKS or not _may(client.profile):
+    why, weeks = read_why(press), press.number(1)
+    if why is None or weeks not in WEEKS or not may_go(client.profile):
         return _old(tap)
     until = local_day(desk.now, client.profile.zone) + timedelta(weeks=weeks)
-    if _stands(client, why, until):
+    if stands(client, why, until):
         return Turn(says=(Toast(tap.query, line("toast-already-all")),))
-    return Turn(says=(Toast(tap.query),)) + _by_client(client, why, until)
+    return Turn(says=(Toast(tap.query),)) + by_client(client, why, until)
 
 
 def ask_date(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """`Until…`: the next message is a day."""
-    why = _why(press)
-    if why is None or not _may(client.profile):
+    why = read_why(press)
+    if why is None or not may_go(client.profile):
         return _old(tap)
     talk = Talk(TALK, why.value, expires_at=desk.now + ASKED_FOR)
     return Turn(says=(Toast(tap.query), Say(tap.chat, (line("away-ask-date"),))), keeps=(TalkSet(tap.chat, talk),))
@@ -59,26 +65,28 @@ def ask_date(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
 
 def date_typed(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
     """The day that was asked for; `None` where the words are something else: a report, pain."""
-    if desk.talk is None or not _may(client.profile):
+    if desk.talk is None or not may_go(client.profile):
         return None
     until = read_day(typed.text, local_day(desk.now, client.profile.zone))
     if until is None:
         return None
-    return _by_client(client, Absence(desk.talk.step), until, fresh=True) + Turn(keeps=(TalkSet(typed.chat, None),))
+    return by_client(client, Absence(desk.talk.step), until, fresh=True) + Turn(keeps=(TalkSet(typed.chat, None),))
 
 
-def _by_client(client: ClientDesk, why: Absence, until: date, *, fresh: bool = False) -> Turn:
+def by_client(
+    client: ClientDesk, why: Absence, until: date, *, fresh: bool = False, urgency: Urgency = Urgency.REPLY
+) -> Turn:
+    """Away from now on, by their own word: they and the coach read until when, and one tap goes on earlier."""
     me, coach = client.profile, client.coach
-    told = Say(
+    coachs = Say(
         coach.chat,
         (line(f"coach-client-{why.value}", name=me.name, day=until),),
         about=me.id,
         urgency=Urgency.NOTICE,
         silent=True,
     )
-    return _gone(me, why, until) + Turn(
-        says=(Say(me.chat, _told(why, until), _go_on(), slot="away", fresh=fresh), told)
-    )
+    mine = Say(me.chat, told(why, until), go_on_row(), slot="away", fresh=fresh, urgency=urgency)
+    return gone(me, why, until) + Turn(says=(mine, coachs))
 
 
 # --- the coach
@@ -88,7 +96,7 @@ def coach_asks(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """The same choice on the client's page."""
     del desk, press
     about = coach.about
-    if about is None or not _may(about.profile):
+    if about is None or not may_go(about.profile):
         return _absent(tap)
     to = about.profile
     back = Button(line("back-client", name=to.name), show_press("c.view", to.id, "clients"))
@@ -99,21 +107,21 @@ def coach_asks(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
 
 def coach_sets(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """So many weeks from today."""
-    about, why, weeks = coach.about, _why(press), press.number(1)
-    if about is None or not _may(about.profile):
+    about, why, weeks = coach.about, read_why(press), press.number(1)
+    if about is None or not may_go(about.profile):
         return _absent(tap)
     if why is None or weeks not in WEEKS:
         return _old(tap)
     until = local_day(desk.now, about.profile.zone) + timedelta(weeks=weeks)
-    if _stands(about, why, until):
+    if stands(about, why, until):
         return Turn(says=(Toast(tap.query, line("toast-already-all")),))
     return Turn(says=(Toast(tap.query),)) + _by_coach(coach, about, why, until)
 
 
 def coach_asks_date(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
     """`Until…`: the coach's next message is a day."""
-    about, why, chat = coach.about, _why(press), coach.profile.chat
-    if about is None or not _may(about.profile):
+    about, why, chat = coach.about, read_why(press), coach.profile.chat
+    if about is None or not may_go(about.profile):
         return _absent(tap)
     if why is None:
         return _old(tap)
@@ -125,7 +133,7 @@ def coach_asks_date(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> 
 def coach_types(desk: Desk, coach: CoachDesk, typed: Typed) -> Turn:
     """The day that was asked for; anything else is asked again."""
     about, chat = coach.about, coach.profile.chat
-    if about is None or desk.talk is None or not _may(about.profile):
+    if about is None or desk.talk is None or not may_go(about.profile):
         return Turn(says=(Say(chat, (line("not-available"),)),), keeps=(TalkSet(chat, None),))
     until = read_day(typed.text, local_day(desk.now, about.profile.zone))
     if until is None:
@@ -137,37 +145,40 @@ def coach_types(desk: Desk, coach: CoachDesk, typed: Typed) -> Turn:
 def _by_coach(coach: CoachDesk, about: ClientDesk, why: Absence, until: date) -> Turn:
     to, me = about.profile, coach.profile
     mine = Say(me.chat, (line(f"coach-client-{why.value}", name=to.name, day=until),), about=to.id)
-    theirs = (line("away-by-coach", coach=me.name), *_told(why, until))
-    return _gone(to, why, until) + Turn(
-        says=(mine, Say(to.chat, theirs, _go_on(), slot="away", fresh=True, about=me.id))
+    theirs = (line("away-by-coach", coach=me.name), *told(why, until))
+    return gone(to, why, until) + Turn(
+        says=(mine, Say(to.chat, theirs, go_on_row(), slot="away", fresh=True, about=me.id))
     )
 
 
 # --- gone, and back
 
 
-def _stands(client: ClientDesk, why: Absence, until: date) -> bool:
+def stands(client: ClientDesk, why: Absence, until: date) -> bool:
     """Whether it is so already: a second tap."""
     away = client.life.away
     return away is not None and (away.why, away.until) == (why, until)
 
 
-def _gone(me: Client, why: Absence, until: date) -> Turn:
+def gone(me: Client, why: Absence, until: date) -> Turn:
+    """Nothing comes from now on, until that day's morning."""
     facts: tuple[Fact, ...] = (WentAway(me.id, why, until), ProfileChanged(me.id, standing=Standing.PAUSED))
-    resumes = RuleSet(me.id, RuleKind.RESUME, me.zone, once_at=_resumes_at(me, until))
+    resumes = RuleSet(me.id, RuleKind.RESUME, me.zone, once_at=begins_at(me, until))
     return Turn(facts, keeps=(*no_training_rules(me), resumes))
 
 
-def _resumes_at(me: Client, until: date) -> datetime:
+def begins_at(me: Client, day: date) -> datetime:
+    """When a day begins or ends an absence: before a session of it could come."""
     earlier = datetime.combine(date(2000, 1, 2), me.trains.at) - BEFORE
     at = earlier.time() if earlier.date() == date(2000, 1, 2) else time(0, 0)
-    return instant(until, min(MORNING, at), me.zone)
+    return instant(day, min(MORNING, at), me.zone)
 
 
 def resume(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     """The day has come: sessions again, unless somebody went on before, or the coach's word is still awaited."""
-    del desk
     me, coach, away = client.profile, client.coach, client.life.away
+    if due.ref:
+        return leave(desk, client, due)
     if me.standing is not Standing.PAUSED or away is None or away.until is None:
         return Turn(skipped="not away")
     if me.readiness_flagged:
@@ -189,6 +200,31 @@ def resume(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     return Turn((ProfileChanged(me.id, standing=Standing.ACTIVE), CameBack(me.id)), says, training_rules(me))
 
 
+def leave(desk: Desk, client: ClientDesk, due: Due) -> Turn:
+    """The first day of a time away that was told before: nothing comes from now on."""
+    me, told_before = client.profile, read_leave(due.ref)
+    if me.standing is not Standing.ACTIVE or told_before is None:
+        return Turn(skipped="not training, or away already")
+    why, until = told_before
+    if until <= local_day(desk.now, me.zone):
+        return Turn(skipped="over before it began")
+    return by_client(client, why, until, fresh=True, urgency=Urgency.NOTICE)
+
+
+def leave_rule(me: Client, why: Absence, since: date, until: date, *, off: bool = False) -> RuleSet:
+    """What begins a time away on a day to come; `off` takes it back."""
+    once_at = None if off else begins_at(me, since)
+    return RuleSet(me.id, RuleKind.RESUME, me.zone, once_at=once_at, ref=f"{LEAVE}:{why.value}:{until.isoformat()}")
+
+
+def read_leave(ref: str) -> tuple[Absence, date] | None:
+    """Why and until when, as `leave_rule` has them in its `ref`."""
+    parts = ref.split(":")
+    if len(parts) != 3 or parts[0] != LEAVE:
+        return None
+    return Absence(parts[1]), date.fromisoformat(parts[2])
+
+
 def stop_quietly(desk: Desk, client: ClientDesk) -> Turn:
     """Two weeks without a word: no more reminders; one tap goes on, and the coach is told once."""
     me, coach = client.profile, client.coach
@@ -201,7 +237,7 @@ def stop_quietly(desk: Desk, client: ClientDesk) -> Turn:
         silent=is_night(local_time(desk.now, coach.zone)),
     )
     mine = Say(
-        me.chat, (line("quiet-stopped", name=me.name),), _go_on(), slot="away", fresh=True, urgency=Urgency.NOTICE
+        me.chat, (line("quiet-stopped", name=me.name),), go_on_row(), slot="away", fresh=True, urgency=Urgency.NOTICE
     )
     facts = (WentAway(me.id, Absence.QUIET), ProfileChanged(me.id, standing=Standing.PAUSED))
     return Turn(facts, (mine, told), no_training_rules(me))
@@ -210,7 +246,8 @@ def stop_quietly(desk: Desk, client: ClientDesk) -> Turn:
 # --- words and buttons
 
 
-def _told(why: Absence, until: date) -> tuple[Line, ...]:
+def told(why: Absence, until: date) -> tuple[Line, ...]:
+    """Until when nothing comes, in words."""
     if why is Absence.ILL:
         return line("ill-set", day=until), line("away-ill-care")
     return (line("away-set", day=until),)
@@ -226,16 +263,19 @@ def _rows(ref: str, sets: str, asks: str) -> Rows:
     return away, ill, until
 
 
-def _go_on() -> Rows:
+def go_on_row() -> Rows:
+    """The tap that goes on."""
     return ((Button(line("settings-go-on"), show_press("go-on")),),)
 
 
-def _why(press: Press) -> Absence | None:
+def read_why(press: Press) -> Absence | None:
+    """Away or ill, as a button says; `None` where it says neither."""
     said = press.args[0] if press.args else ""
     return Absence(said) if said in (Absence.AWAY, Absence.ILL) else None
 
 
-def _may(me: Client) -> bool:
+def may_go(me: Client) -> bool:
+    """Whether sessions of theirs may be stopped and begin again by themselves."""
     return me.standing in (Standing.ACTIVE, Standing.PAUSED) and not me.readiness_flagged
 
 

@@ -148,7 +148,7 @@ class RuleKind(StrEnum):
     DIGEST = "digest"
     """The coach's daily digest."""
     RESUME = "resume"
-    """The end of a time away: sessions come again."""
+    """The end of a time away: sessions come again. With a `ref`, the beginning of one that was told before."""
     REST = "rest"
     """A rest between sets is over."""
 

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from bot.dialogue import (
     addressing,
     awaying,
+    awaysaid,
     changed,
     coaching,
     copying,
@@ -77,6 +78,8 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "away": awaying.ask,
     "awayset": awaying.by_button,
     "awayask": awaying.ask_date,
+    "awayto": awaysaid.by_button,
+    "awaynot": awaysaid.take_back,
     "go-on": enrol.go_on,
     "withdraw": enrol.withdraw,
     "keep": enrol.keep,

@@ -65,6 +65,28 @@ away-by-coach = { $coach } has set this for you:
 away-back = Welcome back, { $name }. Sessions come again on { $days } at { $time }.
 away-back-ill = The first ones are easier. If something is not right yet, see a doctor before you train.
 away-longer = I need longer…
+away-how-long = Until when? No sessions and no reminders come until then; afterwards they come again by themselves.
+ill-how-long = Get well. Until when shall nothing come? Afterwards sessions come again by themselves, the first ones easier.
+away-which = No sessions { $since ->
+    [now] { "" }
+   *[other] from { $since }{ " " }
+    }until { $day }, away or ill? After an illness the first ones are easier.
+away-days = Away { $days } days
+ill-days = Ill { $days } days
+away-away-until = Away until { $day }
+away-ill-until = Ill until { $day }
+leave-away = You are away from { $since }: no sessions come then until { $day }. Until you leave, all is as ever.
+leave-ill = No sessions from { $since } until { $day }; the first ones after it are easier. Until then all is as ever.
+leave-not = I'm staying after all
+leave-taken-back = All is as ever: nothing stops on { $since }.
+away-back-now = Sessions come again on { $day }. Go on now already?
+away-back-any = Go on with your sessions?
+away-back-care = Train again only once you feel well; when in doubt, ask a doctor before.
+coach-client-leave = { $name } will be { $why ->
+    [ill] unable to train
+   *[away] away
+    } from { $since } until { $day }: no sessions go out then.
+coach-client-stays = { $name } stays after all: sessions go out on { $since } as ever.
 coach-client-away = { $name } is away: no sessions go out until { $day }.
 coach-client-ill = { $name } is ill: no sessions go out until { $day }.
 coach-client-back = { $name } is back: sessions go out again.
