@@ -3,6 +3,7 @@
 import ast
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -23,6 +24,7 @@ class _Variables(Visitor):
         self.names.add(node.id.name)
 
 
+@cache
 def messages() -> dict[str, set[str]]:
     """Each key with the arguments that its words name."""
     found: dict[str, set[str]] = {}

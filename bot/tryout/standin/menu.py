@@ -42,10 +42,10 @@ class Menu:
 def read_scope(given: JsonObject) -> str:
     """The scope as a key; the default one when none is given."""
     kind = given.get("type", "default")
-    if kind not in SCOPES:
+    if not isinstance(kind, str) or kind not in SCOPES:
         raise bad_request("can't parse BotCommandScope: Unsupported type specified")
     if kind not in {"chat", "chat_administrators", "chat_member"}:
-        return str(kind)
+        return kind
     if not given.get("chat_id"):
         raise bad_request("can't parse BotCommandScope: Empty chat_id specified")
     return f"{kind}:{given['chat_id']}"
