@@ -126,6 +126,17 @@ def _count_rows(exercise: PlannedExercise, planned: PlannedSet, load: Load | Non
     return [*inside, tuple(Button(_chip(exercise, n, place.number), press(n)) for n in near)]
 
 
+def set_rows(at: UnderWay, live: PlannedExercise, number: int) -> Rows:
+    """The set itself as planned, one tap; nothing where its load is still to be found."""
+    planned = live.sets[number - 1]
+    loaded = planned.load
+    if live.load_style is LoadStyle.BODYWEIGHT and loaded is None:
+        loaded = Load(0, at.client.profile.unit)
+    if loaded is None and live.load_style is not LoadStyle.NONE:
+        return ()
+    return tuple(_count_rows(live, planned, loaded, _Place.of(at.session, live.name, number))[:-1])
+
+
 def _chip(exercise: PlannedExercise, count: int, number: int) -> Line:
     return line(f"chip-{exercise.measure.value}", count=count, number=number)
 

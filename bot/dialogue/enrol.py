@@ -9,6 +9,7 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Due, Tapped, Typed
 from bot.dialogue.naming import read_name
+from bot.dialogue.resting import rest_line
 from bot.dialogue.rules import no_resume, no_training_rules, nudge_rule, training_rules
 from bot.dialogue.steps import Answered, Chosen, Misread, Step, ask_step, day_words, read_step
 from bot.dialogue.turn import Talk, TalkSet, Turn
@@ -111,7 +112,7 @@ def settings(client: ClientDesk) -> Turn:
             unit=me.gym.unit.value,
         ),
         line("settings-words", on="yes" if me.confirm_in_words else "no"),
-        line("settings-rest", on="yes" if client.life.rest_notice else "no"),
+        rest_line(client.life.rest_notice, client.life.rest_notice_s),
         line("settings-standing", paused="yes" if me.standing is Standing.PAUSED else "no"),
     )
     buttons = [Button(line(f"settings-change-{s}"), show_press("ask", s)) for s in ASKED]

@@ -6,29 +6,67 @@ Whether it is still wanted is asked anew when its time comes: never late, never 
 
 from dataclasses import replace
 
-from bot.dialogue.buttons import Press
+from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.cardkeys import set_rows
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due, Incoming, RuleKind, Tapped, Typed
 from bot.dialogue.phrases import planned_line
+from bot.dialogue.restwords import RestWish, read_rest_wish
 from bot.dialogue.turn import RuleSet, Turn
 from bot.dialogue.underway import UnderWay
-from bot.saying import Repeat, Say, Toast, Urgency, line
+from bot.saying import Button, Line, Repeat, Rows, Say, Toast, Urgency, line
 from bot.training.facts import PlanChanged, Reported, ReportTakenBack, RestNoticeSet, SessionEnded, SessionReopened
 from bot.training.people import Standing
 from bot.training.report import SetKey, Stage
-from bot.training.rest_notice import LATEST, RestDue, is_still_due, rest_after
+from bot.training.rest_notice import LATEST, LONGEST_S, SHORTEST_S, RestDue, is_still_due, rest_after
 from bot.training.session import Session, with_plan, with_report, without_report
 
 SLOT = "rest"
+OFFERED_S = (60, 90, 120, 180)
+"""Seconds on the buttons; any other number is typed."""
 
 
-def toggle(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
-    """A button of `/settings`: on or off."""
-    del desk, press
-    me, on = client.profile, not client.life.rest_notice
-    off = () if on else (RuleSet(me.id, RuleKind.REST, me.zone),)
-    toast = Toast(tap.query, line("toast-rest-on" if on else "toast-rest-off"))
-    return Turn((RestNoticeSet(me.id, on),), (toast,), off)
+def choose(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
+    """A button of `/settings` asks; the buttons under the question set it: off, as planned, or so many seconds."""
+    del desk
+    said, seconds = press.args[:1], press.number(0)
+    if not said:
+        chips = [Button(line("rest-chip", seconds=s), show_press("restset", "", s)) for s in OFFERED_S]
+        plan = Button(line("rest-as-planned"), show_press("restset", "", "plan"))
+        off = Button(line("rest-off"), show_press("restset", "", "off"))
+        rows: Rows = ((plan, off), tuple(chips))
+        return Turn(says=(Toast(tap.query), Say(tap.chat, (line("rest-ask"),), rows, slot="restset", fresh=True)))
+    is_named = said[0] in ("plan", "off")
+    if not is_named and (seconds is None or not SHORTEST_S <= seconds <= LONGEST_S):
+        return Turn(says=(Toast(tap.query, line("toast-old")),))
+    wish = RestWish(said[0] != "off", None if is_named else seconds)
+    toast = Toast(tap.query, line("toast-rest-on" if wish.on else "toast-rest-off"))
+    return Turn(says=(toast,)) + _set(client, wish, fresh=False)
+
+
+def wished(client: ClientDesk, typed: Typed) -> Turn | None:
+    """The same in words, at any time; `None` where they say something else."""
+    wish = read_rest_wish(typed.text)
+    if wish is None or client.profile.standing not in (Standing.ACTIVE, Standing.PAUSED):
+        return None
+    if wish.seconds is not None and not SHORTEST_S <= wish.seconds <= LONGEST_S:
+        bounds = line("rest-bounds", least=SHORTEST_S, most=LONGEST_S // 60)
+        return Turn(says=(Say(typed.chat, (bounds,)),))
+    return _set(client, wish, fresh=True)
+
+
+def _set(client: ClientDesk, wish: RestWish, *, fresh: bool) -> Turn:
+    """Kept, where it is not so already; what waits is of the old choice, and is taken away."""
+    me, life = client.profile, client.life
+    told = Say(me.chat, (rest_line(wish.on, wish.seconds),), slot="restset", fresh=fresh)
+    if (life.rest_notice, life.rest_notice_s) == (wish.on, wish.seconds):
+        return Turn(says=(told,))
+    return Turn((RestNoticeSet(me.id, wish.on, wish.seconds),), (told,), (RuleSet(me.id, RuleKind.REST, me.zone),))
+
+
+def rest_line(on: bool, seconds: int | None) -> Line:
+    """What is set."""
+    return line("rest-set", on="no" if not on else "plan" if seconds is None else "own", seconds=seconds or 0)
 
 
 def with_notice(desk: Desk, incoming: Incoming, turn: Turn) -> Turn:
@@ -42,7 +80,8 @@ def with_notice(desk: Desk, incoming: Incoming, turn: Turn) -> Turn:
     if _work(before) == _work(after) and after.ended is None:
         return turn
     me, made = client.profile, [f for f in turn.facts if isinstance(f, Reported) and f.session == before.id]
-    due = rest_after(after, made[0], said_at=incoming.at, now=desk.now) if len(made) == 1 else None
+    own_s = client.life.rest_notice_s
+    due = rest_after(after, made[0], said_at=incoming.at, now=desk.now, rest_s=own_s) if len(made) == 1 else None
     rule = RuleSet(me.id, RuleKind.REST, me.zone, once_at=None if due is None else due.due_at)
     return turn + Turn(keeps=(rule,))
 
@@ -62,6 +101,7 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
     said = Say(
         me.chat,
         (line("rest-over", name=exercise.name, number=number, set=shown),),
+        set_rows(at, exercise, number),
         slot=SLOT,
         fresh=True,
         urgency=Urgency.NOTICE,
@@ -78,7 +118,7 @@ def _waiting(client: ClientDesk, session: Session, incoming: Due) -> RestDue | N
     if last is None:
         return None
     report, at = last
-    found = rest_after(session, report, said_at=at, now=at)
+    found = rest_after(session, report, said_at=at, now=at, rest_s=client.life.rest_notice_s)
     if found is None:
         return None
     return RestDue(incoming.due_at, found.after, found.before, found.rest_s)

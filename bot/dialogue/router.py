@@ -73,7 +73,7 @@ CLIENT_TAPS: dict[str, ClientTap] = {
     "step": enrol.tapped,
     "ask": enrol.change,
     "words": enrol.words,
-    "restset": resting.toggle,
+    "restset": resting.choose,
     "pause": enrol.pause,
     "away": awaying.ask,
     "awayset": awaying.by_button,

@@ -367,10 +367,11 @@ class LightWeekDeclined:
 
 @dataclass(frozen=True, slots=True)
 class RestNoticeSet:
-    """Whether the client wants to be told when a rest is over."""
+    """Whether the client wants to be told when a rest is over, and after how many seconds (`None`: as planned)."""
 
     client: ClientId
     on: bool
+    seconds: int | None = None
 
 
 # --- pain and words

@@ -82,7 +82,7 @@ class Away:
 class Life:
     """What stands now. `was_ill` holds from an illness to the first session after it; `eases` is the coach's word
     whether sessions are easier after a break; `declined` the day on which a light week was not wanted; `back_since`
-    when they came back from their last time away."""
+    when they came back from their last time away; `rest_notice_s` their own rest in the place of the planned ones."""
 
     laid: tuple[LaidWeek, ...] = ()
     before: WasLaid | None = None
@@ -92,6 +92,7 @@ class Life:
     eases: bool = True
     declined: date | None = None
     rest_notice: bool = False
+    rest_notice_s: int | None = None
     back_since: date | None = None
 
     def week(self, monday: date) -> LaidWeek | None:

@@ -24,5 +24,5 @@ def follow(life: Life, fact: LifeFact, *, today: date) -> Life:
             return replace(life, eases=on)
         case LightWeekDeclined():
             return replace(life, declined=today)
-        case RestNoticeSet(_, on):
-            return replace(life, rest_notice=on)
+        case RestNoticeSet(_, on, seconds):
+            return replace(life, rest_notice=on, rest_notice_s=seconds)

@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 import sqlalchemy as sa
 
+from bot.dialogue.restwords import RestWish, read_rest_wish
 from storage.tables import schedule
 from tests.talks.wireless import ADA, Shown, Wired, Wireless
 
@@ -14,7 +15,8 @@ MONDAY = "2027-01-11 18:05"
 def wants(bot: Wireless) -> None:
     """In the settings."""
     bot.say(ADA, "/settings")
-    assert bot.tap(ADA, "Rest notice").startswith("On")
+    bot.tap(ADA, "Rest notice")
+    assert bot.tap(ADA, "After the planned rest").startswith("On")
 
 
 def notices(bot: Wireless) -> list[Shown]:
@@ -137,7 +139,99 @@ def test_switched_off_takes_the_waiting_one_away(wired: Wired) -> None:
         wants(bot)
         bot.say(ADA, "60x5")
         bot.say(ADA, "/settings")
-        assert bot.tap(ADA, "Rest notice") == "Off"
+        bot.tap(ADA, "Rest notice")
+        assert bot.tap(ADA, "No rest notice") == "Off"
         assert rules(bot) == 0
         bot.wait(10)
         assert not notices(bot)
+
+
+# --- their own seconds, and in words
+
+
+def test_their_own_seconds_by_a_button(wired: Wired) -> None:
+    """Ninety seconds after a squat that the plan gives three minutes; the settings say so."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, "/settings")
+        bot.tap(ADA, "Rest notice")
+        bot.tap(ADA, "90 s")
+        assert "A message comes 90 s after each set" in bot.text(ADA)
+        bot.say(ADA, "60x5")
+        said = bot.now
+        bot.until(said + timedelta(seconds=89))
+        assert not notices(bot)
+        bot.until(said + timedelta(seconds=90))
+        assert len(notices(bot)) == 1
+        bot.say(ADA, "/settings")
+        assert "A message comes 90 s after each set" in bot.text(ADA)
+        bot.no_turn_failed()
+
+
+def test_in_words_in_the_middle_of_a_session(wired: Wired) -> None:
+    """On with 75 s, then off: no set is made of it, and what waited is taken away."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, "rest timer 75 s")
+        assert "75 s after each set" in bot.text(ADA)
+        bot.say(ADA, "60x5")
+        assert rules(bot) == 1
+        bot.say(ADA, "no more rest notices")
+        assert rules(bot) == 0
+        bot.wait(5)
+        assert not notices(bot)
+        bot.say(ADA, "rest notice 45 min")
+        assert "30 seconds to 10 minutes. Nothing has changed." in bot.text(ADA)
+        bot.no_turn_failed()
+
+
+def test_the_notice_has_the_set_as_a_button(wired: Wired) -> None:
+    """A tap under it reports the set; a second tap adds none."""
+    with wired.bot(MONDAY) as bot:
+        wants(bot)
+        bot.say(ADA, "60x5")
+        bot.wait(4)
+        label, data = notices(bot)[0].data[0]
+        bot.tap_data(ADA, data, message=notices(bot)[0].number)
+        facts = bot.facts_count()
+        assert any("2. done" in s.text for s in bot.screen(ADA)), label
+        bot.tap_data(ADA, data, message=notices(bot)[0].number)
+        assert bot.facts_count() == facts
+        bot.no_turn_failed()
+
+
+@pytest.mark.parametrize(
+    ("text", "wish"),
+    [
+        ("rest notice on", RestWish(True)),
+        ("tell me when my rest is over", RestWish(True)),
+        ("Ping me when rest is up please!", RestWish(True)),
+        ("rest timer 90", RestWish(True, 90)),
+        ("rest timer: 2 min", RestWish(True, 120)),
+        ("rest notice 2:30", RestWish(True, 150)),
+        ("set the rest timer to 1.5 min", RestWish(True, 90)),
+        ("tell me after 2 minutes of rest", RestWish(True, 120)),
+        ("rest notice off", RestWish(False)),
+        ("no more rest notices", RestWish(False)),
+        ("stop telling me when the rest is over", RestWish(False)),
+        ("don’t remind me when my rest is over", RestWish(False)),
+        ("rest 90", None),
+        ("60x5 rest 90 s", None),
+        ("rested 3 min", None),
+        ("rest day", None),
+        ("rest", None),
+        ("remind me when the session is over", None),
+        ("rest 90 s between sets was enough", None),
+    ],
+)
+def test_words_that_wish_for_notices(text: str, wish: RestWish | None) -> None:
+    """Whole messages; a rest that is told of a set is none."""
+    assert read_rest_wish(text) == wish
+
+
+@pytest.mark.parametrize("arg", ["0", "29", "601", "99999999", "-60", "soon"])
+def test_a_forged_choice_changes_nothing(wired: Wired, arg: str) -> None:
+    """Out of bounds, or no number."""
+    with wired.bot(MONDAY) as bot:
+        facts = bot.facts_count()
+        bot.tap_data(ADA, f"1:restset::{arg}")
+        assert bot.facts_count() == facts
+        bot.no_turn_failed()

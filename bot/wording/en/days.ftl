@@ -139,11 +139,17 @@ sload-limits = Effort is a rating, minutes run from the first report to the last
 
 # Rest notices, and the client's own pace
 
-settings-rest = { $on ->
-    [yes] A message comes when a rest is over
+rest-set = { $on ->
+    [plan] A message comes when a rest is over, after the rest that is planned
+    [own] A message comes { $seconds } s after each set that you report
    *[no] No message when a rest is over
     }
-settings-change-rest = Rest notice on or off
+settings-change-rest = Rest notice…
+rest-ask = Shall a message come when a rest between two sets is over? One for each set reported by itself, on time or not at all. It goes in words, too: <code>rest notice 75 s</code>, <code>rest notice off</code>.
+rest-chip = { $seconds } s
+rest-as-planned = After the planned rest
+rest-off = No rest notice
+rest-bounds = A rest notice can come after { $least } seconds to { $most } minutes. Nothing has changed.
 toast-rest-on = On: a message comes when a rest is over
 toast-rest-off = Off
 rest-over = Rest over. { $name }, set { $number }: { $set }
