@@ -15,8 +15,9 @@ from bot.training.state import State
 from bot.training.units import Unit
 from storage import life, orders
 from storage.columns import fixed
-from storage.lightsigns import light_signs
+from storage.lightsigns import Trained, light_signs
 from storage.matters import COLUMNS, read_open
+from storage.plans import programme_of
 from storage.ready import Row, ready
 from storage.roster import recent_counts
 from storage.schedule import last_at
@@ -33,7 +34,8 @@ FIRST_LOOKS_BACK = timedelta(days=1)
 _c, _s, _m = clients.c, sessions.c, matters.c
 _CLIENTS = ready(
     sa.select(
-        _c.id, _c.name, _c.zone, _c.unit, _c.readiness_flagged, _c.standing, _c.unreachable_at, _c.life, _c.orders
+        *(_c[f] for f in ("id", "name", "zone", "unit", "readiness_flagged", "standing", "unreachable_at", "life")),
+        *(_c[f] for f in ("orders", "snapshot", "begun")),
     )
     .where(_c.coach == sa.bindparam("of"), _c.standing != fixed("withdrawn"))
     .order_by(_c.joined_at, _c.id)
@@ -108,7 +110,9 @@ def _with_signs(work: Work, row: Row, entry: DigestEntry, now: datetime) -> Dige
     if not any(session.done for session in entry.sessions):
         return entry
     today = local_day(now, row.zone)
-    signs = light_signs(work, row.id, orders.read(work, row.orders), life.read(work, row.life), today)
+    programme = programme_of(work, row.snapshot)
+    of = Trained(row.id, orders.read(work, row.orders), life.read(work, row.life), programme, row.begun)
+    signs = light_signs(work, of, today)
     monday = monday_of(today) + timedelta(weeks=1) if signs or entry.drifts else None
     return replace(entry, signs=signs, next_monday=monday)
 

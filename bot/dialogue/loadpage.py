@@ -34,8 +34,14 @@ def _weeks(desk: Desk, about: ClientDesk) -> list[Line]:
     lines: list[Line] = []
     for n in range(WEEKS - 1, -1, -1):
         monday = this - timedelta(weeks=n)
-        lines.append(_week_line(week_load(monday, said), line("sload-week", monday=monday)))
+        week, when = week_load(monday, said), line("sload-week", monday=monday)
+        lines.append(_so_far(week, when) if n == 0 else _week_line(week, when))
     return lines
+
+
+def _so_far(week: WeekLoad, when: Line) -> Line:
+    """The week under way: its days to come are no rest days yet, so it has neither monotony nor strain."""
+    return line("sload-so-far", week=when, load=week.load, known=week.known, sessions=week.sessions)
 
 
 def _week_line(week: WeekLoad, when: Line) -> Line:

@@ -9,10 +9,15 @@ pain has its own ways.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from decimal import Decimal
 from enum import StrEnum
 from statistics import median
 
+from bot.training.after_break import USUAL_RIR
 from bot.training.calendar import monday_of
+from bot.training.people import Programme
+from bot.training.plan import PlannedExercise
+from bot.training.weeks import changes_in, week_number, workout_in_week
 
 SIGNS_NEEDED = 3
 WEEKS_ON = 5
@@ -28,6 +33,12 @@ SORE_OF = (2, 3)
 """Sessions with pain or soreness said, of the last ones. Common practice, no source."""
 ASK_AGAIN = timedelta(weeks=3)
 """After an offer was declined. Ours."""
+
+
+LIGHT_SETS, LIGHT_LOAD, LIGHT_RESERVE = Decimal("0.75"), Decimal(90), Decimal(2)
+"""A programme's week is a light one where at most this share of its sets is left, or where most of them have at most
+this percent of the load, or end so many repetitions further from failure. Volume and effort are what coaches cut (Bell et
+al. 2022, Front Sports Act Living 4:1073223); by how much has no agreed figure: common practice, no source."""
 
 
 class Sign(StrEnum):
@@ -56,8 +67,9 @@ class Felt:
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """What is looked at: the sessions done, oldest first; the Monday of the last light week, if any; how many lifts
-    stall and on how many the effort creeps up (`stalls.drift_of`); the day on which an offer was declined, if any."""
+    """What is looked at: the sessions done, oldest first; the Monday of the last light week, or of one
+    to come, if any, by the coach's word or the programme's own; how many lifts stall and on how many the effort creeps
+    up (`stalls.drift_of`); the day on which an offer was declined, if any."""
 
     sessions: tuple[Felt, ...]
     light: date | None = None
@@ -76,6 +88,33 @@ def signs_of(course: Course, today: date) -> tuple[Sign, ...]:
         Sign.SORE: sum(felt.sore for felt in course.sessions[-SORE_OF[1] :]) >= SORE_OF[0],
     }
     return tuple(sign for sign in Sign if seen[sign])
+
+
+def is_light(programme: Programme, week: int) -> bool:
+    """Whether the programme itself makes this week (counted from 1) a light one."""
+    if not changes_in(programme, week):
+        return False
+    plain = [e for workout in programme.workouts for e in workout.exercises]
+    there = [e for n in range(len(programme.workouts)) for e in workout_in_week(programme, n, week).exercises]
+    sets, left = sum(len(e.sets) for e in plain), sum(len(e.sets) for e in there)
+    lighter = sum(len(now.sets) for was, now in zip(plain, there, strict=True) if _is_lighter(was, now))
+    return bool(left) and (left <= LIGHT_SETS * sets or 2 * lighter > left)
+
+
+def _is_lighter(was: PlannedExercise, now: PlannedExercise) -> bool:
+    """By its loads, or by the repetitions that are left in reserve."""
+    if now.load_percent is not None and now.load_percent <= LIGHT_LOAD and now.load_percent != was.load_percent:
+        return True
+    pairs = [(a.rir, b.rir) for a, b in zip(was.sets, now.sets, strict=False)]
+    return bool(pairs) and all(b is not None and b - (USUAL_RIR if a is None else a) >= LIGHT_RESERVE for a, b in pairs)
+
+
+def last_light(programme: Programme, begun: date, today: date) -> date | None:
+    """The Monday of the programme's latest light week, as far as next week; `None` where it had none yet."""
+    coming = monday_of(today) + timedelta(weeks=1)
+    weeks = range(week_number(begun, coming), 0, -1)
+    found = next((week for week in weeks if is_light(programme, week)), None)
+    return None if found is None else monday_of(begun) + timedelta(weeks=found - 1)
 
 
 def is_light_week_due(course: Course, today: date) -> bool:

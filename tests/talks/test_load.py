@@ -1,7 +1,16 @@
 """A light week offered when three signs agree, and the session load of the last weeks on the coach's page."""
 
+from dataclasses import replace
 from datetime import timedelta
 
+import sqlalchemy as sa
+
+from bot.training.facts import ProgrammeAssigned
+from bot.training.people import Programme, WeekChange
+from bot.training.samples import sample_programme
+from storage.facts import keep
+from storage.record import Origin
+from storage.tables import clients
 from tests.talks.wireless import ADA, COACH, DANA, OTHER_COACH, Wired, Wireless
 
 
@@ -24,6 +33,12 @@ def weeks(bot: Wireless, efforts: list[int | None]) -> None:
         bot.until(at)
         lift = "romanian deadlift" if n % 2 else "back squat"
         train(bot, f"{lift} 60x6 1 left | {lift} 50x8 1 left", effort)
+
+
+def gives(bot: Wireless, programme: Programme) -> None:
+    """The coach gives Ada a programme."""
+    ada = bot.work.all(sa.select(clients.c.id).where(clients.c.chat == ADA))[0].id
+    keep(bot.work, ProgrammeAssigned(ada, programme), Origin(f"chat:{COACH}", bot.now, "m1:1"))
 
 
 def digest(bot: Wireless) -> str:
@@ -49,6 +64,15 @@ def test_three_signs_offer_a_light_week_that_one_tap_makes(wired: Wired) -> None
         bot.until(bot.wall("Europe/Berlin", "2027-02-22 18:05"))
         assert "3 in reserve" in bot.text(ADA)
         train(bot, "back squat 60x6 3 left | back squat 50x8 3 left", 4)
+        assert "A light week?" not in digest(bot)
+        bot.no_turn_failed()
+
+
+def test_the_programmes_own_light_week_counts(wired: Wired) -> None:
+    """The same weeks, the fourth of them a light one of the programme: not five weeks without one, so no offer."""
+    with wired.bot() as bot:
+        gives(bot, replace(sample_programme(), changes=(WeekChange((4,), sets_percent=50),)))
+        weeks(bot, HARD)
         assert "A light week?" not in digest(bot)
         bot.no_turn_failed()
 
@@ -88,8 +112,12 @@ def test_the_load_of_a_week_is_effort_times_minutes(wired: Wired) -> None:
     standard deviation 75.2, monotony 0.57, strain 171 (worked by hand)."""
     with wired.bot() as bot:
         weeks(bot, [6, 4])
+        assert "Week of Mon 11 Jan, so far: 300 from 2 of 2 sessions" in page(bot)
+        assert "monotony 0" not in page(bot)
+        bot.until(bot.wall("Europe/Berlin", "2027-01-18 08:00"))
         text = page(bot)
         assert "Week of Mon 11 Jan: 300 from 2 sessions, monotony 0.6, strain 171" in text
+        assert "Week of Mon 18 Jan, so far: no session" in text
         assert "Week of Mon 4 Jan: no session" in text
         assert "nothing here predicts an injury" in text
         bot.no_turn_failed()
@@ -99,6 +127,7 @@ def test_a_session_without_a_rating_is_not_guessed(wired: Wired) -> None:
     """What is known is a least; monotony and strain are left out."""
     with wired.bot() as bot:
         weeks(bot, [6, None])
+        bot.until(bot.wall("Europe/Berlin", "2027-01-18 08:00"))
         assert "Week of Mon 11 Jan: at least 180, from 1 of 2 sessions" in page(bot)
         bot.no_turn_failed()
 

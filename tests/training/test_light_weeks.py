@@ -2,12 +2,15 @@
 
 from dataclasses import replace
 from datetime import date, timedelta
+from decimal import Decimal
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.training.light_weeks import Course, Felt, Sign, is_light_week_due, signs_of, weeks_on
+from bot.training.light_weeks import Course, Felt, Sign, is_light, is_light_week_due, last_light, signs_of, weeks_on
+from bot.training.people import Programme, WeekChange
+from bot.training.samples import sample_programme
 
 TODAY = date(2026, 3, 4)
 
@@ -74,3 +77,50 @@ def test_more_signs_never_take_an_offer_back(weeks: int, stalled: int, creeping:
     course = Course(felt(max(weeks, sore), sore=sore), stalled=stalled, creeping=creeping)
     if is_light_week_due(course, TODAY):
         assert is_light_week_due(replace(course, stalled=stalled + 1, creeping=creeping + 1), TODAY)
+
+
+# --- the programme's own light weeks
+
+
+def programme(*changes: WeekChange, block: int | None = None) -> Programme:
+    """The sample programme with weeks that are otherwise."""
+    return replace(sample_programme(), changes=changes, block_weeks=block)
+
+
+@pytest.mark.parametrize(
+    ("change", "light"),
+    [
+        (WeekChange((4,), sets_percent=50), True),
+        (WeekChange((4,), fewer_sets=1), True),
+        (WeekChange((4,), sets_percent=90), False),
+        (WeekChange((4,), load_percent=Decimal(80)), True),
+        (WeekChange((4,), load_percent=Decimal(95)), False),
+        (WeekChange((4,), rir=Decimal(4)), True),
+        (WeekChange((4,), rir=Decimal(1)), False),
+        (WeekChange((4,), note="enjoy it"), False),
+        (WeekChange((4,), exercise="Back squat", sets_percent=50), False),
+    ],
+)
+def test_which_weeks_of_a_programme_are_light(change: WeekChange, light: bool) -> None:
+    """Half the sets, or most of them lighter or further from failure; not for a note or one exercise."""
+    assert is_light(programme(change), 4) is light
+    assert not is_light(programme(change), 3)
+
+
+def test_the_last_light_week_of_a_block_that_repeats() -> None:
+    """Every fourth week: on a Wednesday of week 10 it was week 8; in week 7 week 8 comes next, and stands already."""
+    every_fourth = programme(WeekChange((4,), sets_percent=50), block=4)
+    begun = date(2026, 1, 7)
+    monday = date(2026, 1, 5)
+    assert last_light(every_fourth, begun, monday + timedelta(weeks=9, days=2)) == monday + timedelta(weeks=7)
+    assert last_light(every_fourth, begun, monday + timedelta(weeks=6)) == monday + timedelta(weeks=7)
+    assert last_light(every_fourth, begun, monday) is None
+    assert last_light(programme(), begun, monday + timedelta(weeks=90)) is None
+
+
+def test_who_had_the_programmes_light_week_is_not_weeks_without_one() -> None:
+    """Six weeks on, a light one three weeks ago: two weeks since; with it to come next week nothing is offered."""
+    assert Sign.LONG not in signs_of(replace(LONG, light=date(2026, 2, 9)), TODAY)
+    due = replace(LONG, stalled=2, creeping=1, sessions=felt(6, efforts=(9, 9)))
+    assert is_light_week_due(due, TODAY)
+    assert not is_light_week_due(replace(due, light=date(2026, 3, 9)), TODAY)

@@ -127,6 +127,13 @@ changed-light-declined = a light week was offered, and not wanted
 open-sload = Session load
 sload-title = <b>{ $name }: session load</b>
 sload-week = Week of { $monday }
+sload-so-far = { $week }, so far: { $sessions ->
+    [0] no session
+   *[other] <b>{ $load }</b> from { $known } of { $sessions ->
+        [one] one session
+       *[other] { $sessions } sessions
+        }
+    }
 sload-none = { $week }: no session
 sload-whole = { $week }: <b>{ $load }</b> from { $sessions ->
     [one] one session
@@ -135,7 +142,7 @@ sload-whole = { $week }: <b>{ $load }</b> from { $sessions ->
 sload-part = { $week }: at least <b>{ $load }</b>, from { $known } of { $sessions } sessions; effort or minutes of the others are not known
 sload-flat = { $week }: <b>{ $load }</b> from { $sessions } sessions; monotony can't be told, as every day was alike
 sload-what = Load is session effort (0 to 10) × minutes (Foster et al. 2001); monotony is the mean of the week's daily loads by their standard deviation, strain the load × monotony (Foster 1998).
-sload-limits = Effort is a rating, minutes run from the first report to the last. With two to four sessions a week most days are zero, so monotony hardly moves. A large load says that much was done; it does not say that somebody will be hurt, and nothing here predicts an injury.
+sload-limits = Effort is a rating, minutes run from the first report to the last. Monotony and strain are of whole weeks; their standard deviation is that of a sample (n − 1), so they don't compare with other people's figures. With two to four sessions a week most days are zero, so monotony hardly moves. A large load says that much was done; it does not say that somebody will be hurt, and nothing here predicts an injury.
 
 # Rest notices, and the client's own pace
 
