@@ -121,8 +121,8 @@ def _one(kept: ChangeKept) -> list[Line]:
             return [line("changed-eases" if on else "changed-no-eases")]
         case CameBack():
             return [line("changed-back")]
-        case WeekLaid(_, _, _, _, change):
-            return [_day(change)]
+        case WeekLaid(_, monday, _, _, change, eases):
+            return [line("changed-week-eased", monday=monday) if eases else _day(change)]
         case ProfileChanged():
             return _profile(kept.fact)
         case HandoverOffered(_, _, name):

@@ -1,11 +1,18 @@
 """Back after a break: how much easier a session is, by the weeks off, unless the coach wants it as published."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, timedelta
 from itertools import pairwise
 
 from bot.dialogue.desk import ClientDesk
+from bot.dialogue.phrases import joined
 from bot.saying import Line, line
 from bot.training.after_break import FULL, Ease, ease_for, stops_reminders, weeks_off
+from bot.training.back_days import weeks_back
+from bot.training.calendar import monday_of
+from bot.training.coming import Trainee, laid_days
+from bot.training.facts import Fact, WeekLaid
+from bot.training.life import with_week
 
 SHORTEST = 2
 """Weeks off after which sessions are easier (`after_break.USUAL_RULES`); an illness counts as so many. Ours."""
@@ -41,6 +48,26 @@ def back_line(client: ClientDesk, day: date) -> Line | None:
     if off >= SHORTEST:
         return line("back-first", percent=ease.sets_percent)
     return line("back-again", percent=ease.sets_percent)
+
+
+def fewer_days(client: ClientDesk, day: date) -> tuple[tuple[Fact, ...], tuple[Line, ...]]:
+    """The weeks laid with fewer training days, where the session of this day is the first after a break and there are
+    more than is good; and how it is told."""
+    me, programme = client.profile, client.programme
+    if not client.life.eases or programme is None or off_before(client, day) < SHORTEST:
+        return (), ()
+    of = Trainee(me.trains, programme, client.begun, me.workout, client.life)
+    weeks = weeks_back(of, day)
+    if not weeks:
+        return (), ()
+    facts = tuple(WeekLaid(me.id, week.monday, week, eases=True) for week in weeks)
+    life = client.life
+    for week in weeks:
+        life = with_week(life, week.monday, week, today=day)
+    after = replace(of, life=life)
+    first_week = [d.day for n in range(2) for d in laid_days(after, day, monday_of(day) + timedelta(weeks=n))]
+    days = sorted({day, *(d for d in first_week if d < day + timedelta(weeks=1))})
+    return facts, (line("back-days", days=joined([line("back-day", day=d) for d in days])),)
 
 
 def is_quiet(client: ClientDesk, day: date) -> bool:

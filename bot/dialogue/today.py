@@ -9,7 +9,7 @@ from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Due, Tapped
 from bot.dialogue.makinggood import offer
-from bot.dialogue.returning import back_line, ease_on, is_quiet
+from bot.dialogue.returning import back_line, ease_on, fewer_days, is_quiet
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
@@ -118,8 +118,10 @@ def _planned(
     if not is_shown:
         return Turn((fact,))
     eased = back_line(client, day)
-    told = () if eased is None else (Say(client.profile.chat, (eased,), urgency=urgency),)
-    return Turn((fact,), (*told, card(at, fresh=True, urgency=urgency), *offer(at)))
+    weeks, days = fewer_days(client, day)
+    lines = (*(() if eased is None else (eased,)), *days)
+    told = (Say(client.profile.chat, lines, urgency=urgency),) if lines else ()
+    return Turn((fact, *weeks), (*told, card(at, fresh=True, urgency=urgency), *offer(at)))
 
 
 def planned_session(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Session:

@@ -325,13 +325,14 @@ class HandoverAnswered:
 @dataclass(frozen=True, slots=True)
 class WeekLaid:
     """The rest of the week from `monday` is laid so (`None`: as every week). `before` is for an undo, which has none
-    itself; `change` says what became of which day."""
+    itself; `change` says what became of which day. `eases`: a day fell out since they come back from a break."""
 
     client: ClientId
     monday: date
     week: LaidWeek | None
     before: WasLaid | None = None
     change: DayChange | None = None
+    eases: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -37,8 +37,8 @@ ASK_AGAIN = timedelta(weeks=3)
 
 LIGHT_SETS, LIGHT_LOAD, LIGHT_RESERVE = Decimal("0.75"), Decimal(90), Decimal(2)
 """A programme's week is a light one where at most this share of its sets is left, or where most of them have at most
-this percent of the load, or end so many repetitions further from failure. Volume and effort are what coaches cut (Bell et
-al. 2022, Front Sports Act Living 4:1073223); by how much has no agreed figure: common practice, no source."""
+this percent of the load, or end so many repetitions further from failure. Volume and effort are what coaches cut (Bell
+et al. 2022, Front Sports Act Living 4:1073223); by how much has no agreed figure: common practice, no source."""
 
 
 class Sign(StrEnum):

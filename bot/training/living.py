@@ -12,7 +12,9 @@ LifeFact = WeekLaid | WentAway | CameBack | ReturnEased | LightWeekDeclined | Re
 def follow(life: Life, fact: LifeFact, *, today: date) -> Life:
     """What stands after one more fact; `today` is the client's day on which it came about."""
     match fact:
-        case WeekLaid(_, monday, week, before, change):
+        case WeekLaid(_, monday, week, before, change, eases):
+            if eases:
+                return replace(with_week(life, monday, week, today=today), before=None)
             changes = life.changes[:-1] if change is None else (*life.changes, change)[-MOST_CHANGES:]
             return replace(with_week(life, monday, week, today=today), before=before, changes=changes)
         case WentAway(_, why, until):

@@ -200,6 +200,52 @@ def test_after_three_weeks_off_work_comes_back_in_steps(wired: Wired) -> None:
         bot.no_turn_failed()
 
 
+def back_after_three_weeks(bot: Wireless) -> None:
+    """Ada trains from Monday to Friday, was away for three weeks, and it is her first day back."""
+    bot.say(ADA, "/settings")
+    bot.tap(ADA, "Change days")
+    bot.say(ADA, "mon tue wed thu fri 18:00")
+    train(bot)
+    bot.say(ADA, "on holiday until 1 February")
+    at(bot, "2027-02-01 18:00")
+
+
+def test_the_first_week_back_has_three_training_days_and_the_second_four(wired: Wired) -> None:
+    """Told with the first session; what falls out is no miss; the week shows it, and another day is one tap."""
+    with wired.bot("2027-01-11 18:05") as bot:
+        back_after_three_weeks(bot)
+        assert said(bot, ADA, "three training days are enough: Mon 1 Feb, Wed 3 Feb, Fri 5 Feb.") == 1
+        bot.say(ADA, "/week")
+        assert not any("Tue 2 Feb" in s.text for s in bot.screen(ADA)[-3:])
+        for day in range(1, 15):
+            at(bot, f"2027-02-{day:02} 18:05")
+            if "Set 0 of" in cards(bot)[-1]:
+                train(bot, "squat 60x5" if "Back squat" in cards(bot)[-1] else "romanian deadlift 60x8")
+            at(bot, f"2027-02-{day:02} 23:00")
+        days = [re.search(r"· (\w+ \d+ Feb)", c) for c in cards(bot)]
+        came = list(dict.fromkeys(m[1] for m in days if m))
+        assert came == ["Mon 1 Feb", "Wed 3 Feb", "Fri 5 Feb", "Mon 8 Feb", "Tue 9 Feb", "Wed 10 Feb", "Fri 12 Feb"]
+        assert said(bot, COACH, "MISSED: Ada") == 0
+        bot.no_turn_failed()
+
+
+def test_on_a_day_that_fell_out_they_may_train_all_the_same(wired: Wired) -> None:
+    """`/today` says when the next comes, with a button for now; the coach's record tells of the change."""
+    with wired.bot("2027-01-11 18:05") as bot:
+        back_after_three_weeks(bot)
+        bot.say(ADA, "that's me done")
+        at(bot, "2027-02-02 12:00")
+        bot.say(ADA, "/today")
+        assert "the next session comes on Wed 3 Feb" in bot.text(ADA)
+        bot.tap(ADA, "Start a session now")
+        assert "Tue 2 Feb" in cards(bot)[-1]
+        bot.say(COACH, "/clients")
+        bot.tap(COACH, "Open Ada")
+        bot.tap(COACH, "What was changed")
+        assert "fewer training days in the week of Mon 1 Feb" in bot.text(COACH)
+        bot.no_turn_failed()
+
+
 def test_the_coachs_word_stands_over_it(wired: Wired) -> None:
     """Without easing, the session is whole."""
     with wired.bot("2027-01-11 18:05") as bot:
@@ -213,8 +259,13 @@ def test_the_coachs_word_stands_over_it(wired: Wired) -> None:
         bot.say(ADA, "/settings")
         bot.tap(ADA, "Away or ill")
         bot.tap(ADA, "Away 3 weeks")
-        at(bot, "2027-02-01 18:00")
+        bot.say(ADA, "/settings")
+        bot.tap(ADA, "Change days")
+        bot.say(ADA, "mon tue wed thu fri 18:00")
+        at(bot, "2027-02-02 18:00")
         assert said(bot, ADA, "after a break:") == 0
+        assert said(bot, ADA, "three training days are enough") == 0
+        assert "Tue 2 Feb" in cards(bot)[-1]
         bot.no_turn_failed()
 
 

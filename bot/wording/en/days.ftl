@@ -38,6 +38,7 @@ digest-day-cut = { $name } gave { $day } up; left out: { $what }
 digest-day-waits = { $name } gave { $day } up; its work comes with the next session
 changed-day-moved = { $day } moved to { $to }
 changed-day-lost = { $day } given up
+changed-week-eased = fewer training days in the week of { $monday }, since they come back from a break
 changed-week-back = the last change of a day taken back
 
 # Away, ill, back
@@ -100,6 +101,8 @@ changed-ill = ill until { $day }
 changed-quiet = reminders stopped: two weeks without a session
 changed-back = back again
 back-first = The first session after a break: { $percent } % of the sets, and further from your limit. It comes back quickly.
+back-days = In this first week back three training days are enough: { $days }. In the week after, four at most; what doesn't come waits its turn, and nothing counts as missed.
+back-day = { $day }
 back-again = Still coming back: { $percent } % of the sets.
 orders-eases = After two weeks off or more, sessions come back in steps.
 orders-no-eases = After a break, sessions are as they were before it.
