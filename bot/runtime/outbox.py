@@ -56,6 +56,7 @@ class Outbox:
         self._waits: dict[int, float] = {}
         self._fault: ChatFault | None = None
         self._reserved = 0
+        self._turned_away = False
         self._trouble = Trouble()
         self._is_open = False
         self.wake = asyncio.Event()
@@ -89,14 +90,19 @@ class Outbox:
 
     @contextmanager
     def room(self, *, wanted: bool = True) -> Iterator[int]:
-        """How many parcels may be claimed and taken up while the block runs; nobody else gets this room meanwhile."""
+        """How many parcels may be claimed and taken up while the block runs; nobody else gets this room meanwhile, and
+        whoever was turned away for it is woken when it is free again."""
         free = self._senders - len(self._in_flight) - self._reserved
         room = max(0, min(free, self._pacer.room() - self._reserved)) if wanted and self._is_open else 0
+        self._turned_away |= wanted and not room and self._reserved > 0
         self._reserved += room
         try:
             yield room
         finally:
             self._reserved -= room
+            if room and self._turned_away:
+                self._turned_away = False
+                self.wake.set()
 
     def claim(self, work: Work, room: int, now: datetime) -> tuple[Claimed, ...]:
         """Claims in the transaction that put the parcels; `take_up` what it gives once that is committed."""

@@ -273,6 +273,20 @@ class TestClock:
                 await here.settled(bot)
         assert replies(mina) == ["time to train"] * 2
 
+    async def test_what_comes_due_goes_out_at_once(self, here: Here, mina: Seat, known: Store) -> None:
+        """It doesn't wait until the loops look by themselves, whoever held the senders' room when it was put."""
+        soon = RuleSet("client-mina", RuleKind.SESSION, "UTC", once_at=NOON + timedelta(minutes=1))
+        here.script.turns["set"] = Turn(keeps=(soon,))
+        here.script.due = Turn(says=(echo(MINA, "time to train"),))
+        assert known is not None
+        async with here.bot(wake_s=1000.0, tick_s=1000.0) as bot:
+            mina.say("set")
+            await here.settled(bot)
+            here.clock.advance(timedelta(minutes=2))
+            await bot.tick()
+            await here.settled(bot)
+        assert "time to train" in replies(mina)
+
     async def test_a_rule_that_fails_holds_up_no_other_and_comes_again_the_next_time(
         self, here: Here, mina: Seat, known: Store
     ) -> None:
