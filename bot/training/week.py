@@ -4,19 +4,18 @@ Each of these goes before the next: what is allowed (an item on one day, partner
 minutes, sets cut but never added); the most sets of priority 1 kept, then of 2, then of 3; the fewest clashes (a muscle
 worked directly on two days nearer than the rest asked for, the week repeating); the shortest longest day.
 
-A search finds a good week (`week_relay`); where it doesn't reach what can't be beaten anyway (`week_grid`), the solver
-is asked, place by place, for a better one, until it proves that there is none (`week_model`).
+A search finds a good week (`week_relay`); where it doesn't reach what can't be beaten anyway (`week_grid`), a better
+one is looked for, place by place, until it is proven that there is none (`week_better`).
 """
 
 from collections.abc import Callable
 
-from bot.training.week_grid import PRIORITIES, Grid, Lay, Worth, grid_of
-from bot.training.week_model import LEVELS, ask_better
+from bot.training.week_better import LEVELS, Quest
+from bot.training.week_grid import Grid, grid_of
 from bot.training.week_relay import search
-from bot.training.week_solver import Impossible, Unknown
 from bot.training.week_values import TIME_LIMIT_S, Laying, Week, check_week
 
-_SEARCH_SHARE = 0.4
+_SEARCH_SHARE = 0.25
 """The part of the time that the search may take."""
 
 
@@ -36,55 +35,16 @@ def lay_week(week: Week, *, clock: Callable[[], float], time_limit_s: float = TI
     def left_s(share: float = 1.0) -> float:
         return time_limit_s * share - (clock() - start)
 
-    lay = search(grid, _unbeatable(grid), goes_on=lambda: left_s(_SEARCH_SHARE) > 0)
+    lay = search(grid, grid.unbeatable, goes_on=lambda: left_s(_SEARCH_SHARE) > 0)
     proven = True
     for level in LEVELS:
-        limit_s = left_s() if level == LEVELS[-1] else left_s() * 0.6
-        lay, surely = _best_at(grid, lay, level, until=clock() + limit_s, clock=clock)
+        until = clock() + (left_s() if level == LEVELS[-1] else left_s() * 0.6)
+        lay, surely = Quest(grid, until, clock).best_at(lay, level)
         proven = proven and surely
     places = tuple(lay.places[grid.group[k]] if kept else None for k, kept in enumerate(lay.kept))
     return Laying(lay.kept, places, grid.worth(lay).clashes, proven)
 
 
-def _best_at(grid: Grid, lay: Lay, level: int, *, until: float, clock: Callable[[], float]) -> tuple[Lay, bool]:
-    """Make one place of the worth as small as can be, the places before it held; and whether that is proven."""
-    while True:
-        worth = grid.worth(lay)
-        if worth[level] <= _bound(grid, level, worth):
-            return lay, True
-        limit_s = until - clock()
-        if limit_s <= 0:
-            return lay, False
-        match ask_better(grid, worth, level, limit_s=limit_s):
-            case Impossible():
-                return lay, True
-            case Unknown():
-                return lay, False
-            case found:
-                lay = found
-
-
-def _bound(grid: Grid, level: int, worth: Worth) -> int:
-    """What a place of the worth can't go under, the places before it held."""
-    lost = worth[: len(PRIORITIES)]
-    if level < len(PRIORITIES):
-        return grid.least_lost(PRIORITIES[level], lost)
-    return grid.shortest(lost) if level == LEVELS[-1] else _behind(grid)
-
-
-def _behind(grid: Grid) -> int:
-    """Clashes of what is behind us: they stay."""
-    return sum((grid.worked[a] & grid.worked[b]).bit_count() for a, b in grid.near)
-
-
-def _unbeatable(grid: Grid) -> Worth:
-    """A worth that no way to lay the week can beat."""
-    lost: list[int] = []
-    for priority in PRIORITIES:
-        lost.append(grid.least_lost(priority, lost))
-    return Worth(lost[0], lost[1], lost[2], _behind(grid), grid.shortest(lost))
-
-
 def _nothing(grid: Grid) -> Laying:
     """No days or no work: nothing is laid, and nothing could be."""
-    return Laying(tuple(0 for _ in grid.sets), tuple(None for _ in grid.sets), _behind(grid), proven=True)
+    return Laying(tuple(0 for _ in grid.sets), tuple(None for _ in grid.sets), grid.behind, proven=True)

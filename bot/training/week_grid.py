@@ -58,6 +58,11 @@ class Grid:
         return tuple(tuple(k for k, g in enumerate(self.group) if g == group) for group in range(count))
 
     @cached_property
+    def behind(self) -> int:
+        """Clashes of what is behind us: they stay."""
+        return sum((self.worked[a] & self.worked[b]).bit_count() for a, b in self.near)
+
+    @cached_property
     def filling(self) -> tuple[int, ...]:
         """Items in the order in which a day is filled best: by priority, then the shortest sets first.
 
@@ -113,13 +118,14 @@ class Grid:
         """What every day's units are a multiple of, where these are the sets lost by priority."""
         unit = 0
         for n, cost, priority in zip(self.sets, self.cost, self.priority, strict=True):
-            unit = gcd(unit, cost if lost[priority - 1] else n * cost)
+            if lost[priority - 1] < self.wanted(priority):
+                unit = gcd(unit, cost if lost[priority - 1] else n * cost)
         return unit or 1
 
     def least_lost(self, priority: int, lost: Sequence[int]) -> int:
         """Sets of a priority that are lost at least, where `lost` tells those of the priorities before it: as if all
         days were one without a seam, and no item over the widest day."""
-        left = sum(self.room) - self._least_work(lost[: priority - 1])
+        left = sum(self.room) - self.least_work(lost[: priority - 1])
         widest = max(self.room, default=0)
         kept = 0
         for k in self.filling:
@@ -132,7 +138,7 @@ class Grid:
     def shortest(self, lost: Sequence[int]) -> int:
         """Units that the longest day takes at least, where these are the sets lost by priority: the shortest sets
         kept, spread like water over the days."""
-        work = self._least_work(lost)
+        work = self.least_work(lost)
         unit = self.unit(lost)
         low, high = 0, max(self.room, default=0) // unit + 1
         while low < high:
@@ -141,8 +147,16 @@ class Grid:
             low, high = (low, middle) if holds else (middle + 1, high)
         return low * unit
 
-    def _least_work(self, lost: Sequence[int]) -> int:
-        """Units that the sets kept take at least."""
+    @cached_property
+    def unbeatable(self) -> Worth:
+        """A worth that no way to lay the week can beat."""
+        lost: list[int] = []
+        for priority in PRIORITIES:
+            lost.append(self.least_lost(priority, lost))
+        return Worth(lost[0], lost[1], lost[2], self.behind, self.shortest(lost))
+
+    def least_work(self, lost: Sequence[int]) -> int:
+        """Units that the sets kept take at least, where these are the sets lost by priority."""
         work = 0
         for priority, gone in zip(PRIORITIES, lost, strict=False):
             keep = self.wanted(priority) - gone

@@ -14,8 +14,8 @@ import numpy as np
 from bot.training.week_grid import PRIORITIES, Grid, Lay, Worth
 from bot.training.week_solver import Impossible, Programme, Term, Unknown, Values, satisfy
 
-_CLASHES, _LONGEST = 3, 4
-LEVELS = (0, 1, 2, _CLASHES, _LONGEST)
+CLASHES, LONGEST = 3, 4
+LEVELS = (0, 1, 2, CLASHES, LONGEST)
 """Places of `Worth`, in the order in which they are asked about."""
 
 
@@ -67,12 +67,12 @@ def _draft(grid: Grid, worth: Worth, level: int) -> _Columns:
         if most_lost[priority - 1]:
             terms = [term for k, row in enumerate(kept) if grid.priority[k] == priority for term in row]
             programme.row(terms, least=grid.wanted(priority) - most_lost[priority - 1])
-    longest = worth.longest - grid.unit(worth) if level == _LONGEST else max(grid.room)
+    longest = worth.longest - grid.unit(worth) if level == LONGEST else max(grid.room)
     for day in days:
         load = [(row[day][0], row[day][1] * grid.cost[k] / grid.scale) for k, row in enumerate(kept)]
         programme.row(load, most=min(grid.room[day], longest) / grid.scale)
-    if level >= _CLASHES:
-        _clashes(grid, programme, kept, most=worth.clashes - (level == _CLASHES))
+    if level >= CLASHES:
+        _clashes(grid, programme, kept, most=worth.clashes - (level == CLASHES))
     return _Columns(programme, stands, kept)
 
 
