@@ -55,13 +55,14 @@ _OF_DAY = ready(sa.select(*LIGHT).where(_c.client == sa.bindparam("of"), _c.day 
 class Wanted:
     """What the matter at hand is about, and what it may need.
 
-    `token` is a button's, `message_key` an edited message's; `day` stands for today where the clock speaks of another
-    day; `last_done` asks for the session last reported rather than the open one; `lifts` for the strengths of the
-    whole programme; `lately` for the last sessions in a line each; `before` for the programme before this one; `swaps`
-    for what another exercise is chosen from.
+    `token` is a button's, `session` a rule's, `message_key` an edited message's; `day` stands for today where the clock
+    speaks of another day; `last_done` asks for the session last reported rather than the open one; `lifts` for the
+    strengths of the whole programme; `lately` for the last sessions in a line each; `before` for the programme before
+    this one; `swaps` for what another exercise is chosen from.
     """
 
     token: str = ""
+    session: str = ""
     message_key: str = ""
     day: date | None = None
     last_done: bool = False
@@ -142,13 +143,16 @@ def _held(by_pain: tuple[tuple[str, date], ...], orders: Orders) -> tuple[tuple[
 
 
 def _chosen(work: Work, row: ClientRow, wanted: Wanted, window: Sequence[Row], today: date) -> Row | None:
-    """The session that is meant: the button's or the edited message's; else today's, an open one first; else the
-    latest unfinished one of the last two days."""
+    """The session that is meant: the button's, the rule's or the edited message's; else today's, an open one first;
+    else the latest unfinished one of the last two days."""
     me = row.profile.id
     if wanted.token:
         named = next((r for r in window if r.token == wanted.token), None) or by_token(work, me, wanted.token)
         if named is not None:
             return named
+    if wanted.session:
+        named = next((r for r in window if r.id == wanted.session), None)
+        return named or work.first(_BY_ID, {"session": wanted.session, "of": me})
     if wanted.message_key and (reported := session_of_key(work, me, wanted.message_key)) is not None:
         return next((r for r in window if r.id == reported), None) or work.first(
             _BY_ID, {"session": reported, "of": me}
@@ -159,7 +163,9 @@ def _chosen(work: Work, row: ClientRow, wanted: Wanted, window: Sequence[Row], t
     if of_today:
         return next((r for r in reversed(of_today) if r.ended is None), of_today[-1])
     unfinished = (r for r in reversed(window) if r.ended is None and today - UNFINISHED_FOR <= r.day < today)
-    return next(unfinished, None)
+    # Begun where it was tomorrow already, before a journey over the date line.
+    ahead = (r for r in window if r.ended is None and r.first_at is not None and r.day == today + timedelta(days=1))
+    return next(unfinished, None) or next(ahead, None)
 
 
 def _is_latest(work: Work, row: ClientRow, chosen: Row, window: Sequence[Row]) -> bool:

@@ -29,6 +29,7 @@ from bot.dialogue.incoming import (
     Tapped,
     Typed,
 )
+from bot.dialogue.missing import LATE
 from bot.dialogue.turn import Talk
 from bot.dialogue.wishes import may_wish
 from bot.saying import Copy
@@ -114,6 +115,7 @@ def _for_the_clock(work: Work, incoming: Due, bare: Desk) -> Desk:
     if row is None:
         return bare
     wanted = Wanted(
+        session=incoming.ref.removeprefix(LATE) if incoming.ref.startswith(LATE) else "",
         day=local_day(incoming.due_at, row.profile.zone),
         strengths=incoming.kind in (RuleKind.SESSION, RuleKind.CUTOFF, RuleKind.WEEK, RuleKind.REST),
         weeks=incoming.kind in (RuleKind.WEEK, RuleKind.SESSION),

@@ -98,6 +98,8 @@ def follow_client(work: Work, fact: ClientFact, origin: Origin) -> About:
             schedule.drop_rules(work, client)
         case ProfileChanged():
             _update(work, clients, fact.client, _profile_columns(work, fact))
+            if fact.zone is not None:
+                schedule.follow_zone(work, fact.client, fact.zone)
         case ReadinessAnswered(client, flagged):
             _update(work, clients, client, {"readiness_flagged": flagged, "readiness_at": origin.at})
         case ReachChanged(client, reachable):

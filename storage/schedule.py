@@ -8,12 +8,14 @@ comes due once, for its latest time.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
 
 import sqlalchemy as sa
 
 from bot.dialogue.incoming import RuleKind
 from bot.dialogue.turn import RuleSet
 from bot.training.calendar import instant, local_day
+from storage.columns import fixed
 from storage.ready import ready
 from storage.tables import schedule
 from storage.work import Overtaken, Work, insert_or_replace
@@ -85,6 +87,22 @@ _ADVANCE = ready(
     .where(_c.id == sa.bindparam("rule"), _c.next_due_at <= sa.bindparam("due"))
     .values(next_due_at=sa.bindparam("following"), last_day=sa.bindparam("on"), last_at=sa.bindparam("now"))
 )
+_WALL = (RuleKind.SESSION.value, RuleKind.RESUME.value, RuleKind.PAIN_CHECK.value)
+"""What comes once at a wall time; the others come after so long."""
+_ONCE = ready(
+    sa.select(_c.id, _c.zone, _c.once_at).where(
+        _c.whose == sa.bindparam("of"),
+        _c.kind.in_([fixed(kind) for kind in _WALL]),
+        _c.once_at.is_not(None),
+        _c.next_due_at.is_not(None),
+        _c.zone != sa.bindparam("zone"),
+    )
+)
+_MOVE = ready(
+    sa.update(schedule)
+    .where(_c.id == sa.bindparam("rule"))
+    .values(zone=sa.bindparam("to_zone"), once_at=sa.bindparam("at"), next_due_at=sa.bindparam("at"))
+)
 _NEXT = ready(sa.select(sa.func.min(_c.next_due_at)).where(_c.next_due_at.is_not(None)))
 _LAST = ready(sa.select(_c.last_at).where(_THIS))
 _PURGE = ready(sa.delete(schedule).where(_c.next_due_at.is_(None), _c.once_at < sa.bindparam("before")))
@@ -105,6 +123,15 @@ def keep_rule(work: Work, rule: RuleSet, *, now: datetime) -> None:
     next_due = times.first_after(now, last_day=None if old is None else old.last_day)
     row = {"whose": rule.whose, "kind": rule.kind.value, "ref": rule.ref, "zone": rule.zone, "hour": hour, "days": days}
     work.run(_KEEP, {**row, "once_at": rule.once_at, "next_due_at": next_due})
+
+
+def follow_zone(work: Work, whose: str, zone: str) -> None:
+    """Somebody's clock is another one: what is to come once, at a wall time of theirs, comes at that time of the new
+    clock. Rules of every day are set anew by whoever changes the zone."""
+    for row in work.all(_ONCE, {"of": whose, "zone": zone}):
+        wall = row.once_at.astimezone(ZoneInfo(row.zone))
+        at = instant(wall.date(), wall.time(), zone)
+        work.run(_MOVE, {"rule": row.id, "to_zone": zone, "at": at})
 
 
 def due(work: Work, *, now: datetime, limit: int) -> tuple[DueRule, ...]:

@@ -8,6 +8,7 @@ from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Due, Tapped, Typed
+from bot.dialogue.journey import moved_to
 from bot.dialogue.naming import read_name
 from bot.dialogue.resting import rest_line
 from bot.dialogue.rules import no_resume, no_training_rules, nudge_rule, training_rules
@@ -226,7 +227,9 @@ def _answer(desk: Desk, client: ClientDesk, talk: Talk, text: str, *, tapped: bo
             known = _with(client, facts)
             kept = Turn(facts=facts)
             if talk.name == "settings":
-                return kept + _changed(known)
+                zone = known.profile.zone
+                moved = moved_to(desk, client, zone) if zone != client.profile.zone else Turn()
+                return kept + _changed(known) + moved
             step = STEPS.index(Step(talk.step)) + 1
             if step < len(STEPS):
                 return kept + _ask(desk, known, Talk("enrol", STEPS[step]), fresh=not tapped)

@@ -24,6 +24,8 @@ STILL_AT_IT = timedelta(minutes=30)
 LOOK_AGAIN = timedelta(hours=1)
 MAY_TRAIN = timedelta(minutes=75)
 """So long after the training hour nobody is asked where the session is; ours, for those who train near midnight."""
+LATE = "late:"
+"""What a rule is about that looks at a session again: with the session's id after it."""
 MORNING = time(9, 0)
 """When a session of late at night is asked about instead."""
 
@@ -57,7 +59,12 @@ def cutoff(desk: Desk, client: ClientDesk, due: Due) -> Turn:
 
 def _look_again(client: ClientDesk, session: Session, at: datetime) -> RuleSet:
     me = client.profile
-    return RuleSet(me.id, RuleKind.CUTOFF, me.zone, once_at=at, ref=f"late:{session.id}")
+    return RuleSet(me.id, RuleKind.CUTOFF, me.zone, once_at=at, ref=late_ref(session))
+
+
+def late_ref(session: Session) -> str:
+    """What a second look at this session is about."""
+    return f"{LATE}{session.id}"
 
 
 def _missed(desk: Desk, client: ClientDesk, session: Session) -> Turn:

@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.dialogue import missing, resting
+from bot.dialogue import journey, missing, resting
 from bot.dialogue.awaysaid import away_said
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
@@ -51,7 +51,7 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """What a client typed, whatever it is."""
     if desk.reply_about == client.coach.id:
         return _to_coach(desk, client, incoming)
-    given = given_up(desk, client, incoming) or away_said(desk, client, incoming) or resting.wished(client, incoming)
+    given = given_up(desk, client, incoming) or away_said(desk, client, incoming) or _wished(desk, client, incoming)
     if given is not None:
         return given
     if client.session is None:
@@ -69,6 +69,11 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
         return turn + _report_of_day(desk, at.client, incoming, other)
     turn += _report(desk, at, incoming, reading)
     return turn + _minutes(at, turn, reading)
+
+
+def _wished(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
+    """Words that set something: rest notices, the clock."""
+    return resting.wished(client, incoming) or journey.place_said(desk, client, incoming)
 
 
 def _minutes(at: UnderWay, turn: Turn, reading: Reading) -> Turn:

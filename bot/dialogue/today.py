@@ -7,14 +7,16 @@ from bot.dialogue.awaying import stop_quietly
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
-from bot.dialogue.incoming import Due, Tapped
+from bot.dialogue.incoming import Due, RuleKind, Tapped
+from bot.dialogue.journey import HERE
 from bot.dialogue.makinggood import offer
+from bot.dialogue.missing import LATE, MORNING
 from bot.dialogue.returning import back_line, ease_on, fewer_days, is_quiet
-from bot.dialogue.turn import Turn
+from bot.dialogue.turn import RuleSet, Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
 from bot.training.assemble import plan_session
-from bot.training.calendar import local_day, monday_of
+from bot.training.calendar import cutoff_of, instant, local_day, local_time, monday_of
 from bot.training.coming import Trainee, is_training_day, laid_days, next_day, workout_on
 from bot.training.facts import SessionPlanned
 from bot.training.life import LaidDay
@@ -39,7 +41,8 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
     existing = client.session if client.session and client.session.day == day else None
     if existing is not None and (existing.reports or existing.ended):
         return Turn(skipped="already reported")
-    if incoming.ref and day.weekday() in me.trains.days:
+    is_here = incoming.ref.startswith(f"{HERE}:")
+    if incoming.ref and not is_here and day.weekday() in me.trains.days:
         return Turn(skipped="comes with the day's own session")
     if existing is None and (incoming.ref.startswith("moved:") or not is_training_day(client.life, me.trains, day)):
         return Turn(skipped="moved, or given up")
@@ -48,11 +51,23 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
         if late > LATEST_ASKED or existing is not None:
             return Turn(skipped="too late")
         return replace(_planned(desk, client, client.programme, None, day=day, is_shown=False), skipped="late")
+    if is_here and existing is None and local_time(desk.now, me.zone).time() >= cutoff_of(me.trains):
+        return _asked_about_tomorrow(desk, client, client.programme, day)
     if existing is None and is_quiet(client, day):
         return stop_quietly(desk, client)
     hello = Say(me.chat, (line("session-hello", name=me.name),), urgency=Urgency.NOTICE)
     urgency = Urgency.NOTICE
     return Turn(says=(hello,)) + _planned(desk, client, client.programme, existing, day=day, urgency=urgency)
+
+
+def _asked_about_tomorrow(desk: Desk, client: ClientDesk, programme: Programme, day: date) -> Turn:
+    """A session whose day the new clock ends before it could come: planned, and asked about in the morning."""
+    planned = _planned(desk, client, programme, None, day=day, is_shown=False)
+    zone = client.profile.zone
+    ids = [f.session for f in planned.facts if isinstance(f, SessionPlanned)]
+    at = instant(day + timedelta(days=1), MORNING, zone)
+    keeps = tuple(RuleSet(client.profile.id, RuleKind.CUTOFF, zone, once_at=at, ref=f"{LATE}{name}") for name in ids)
+    return replace(planned, keeps=keeps, skipped="too late today")
 
 
 def on_request(desk: Desk, client: ClientDesk) -> Turn:

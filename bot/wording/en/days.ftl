@@ -111,6 +111,13 @@ orders-ease-off = No easing after a break
 changed-eases = sessions are eased after a break
 changed-no-eases = sessions are not eased after a break
 
+# On a journey
+
+clock-ask = It is { $time } in { $city }. Shall sessions and reminders come by that clock from now on?
+clock-by = Yes, by the clock of { $city }
+clock-stay = No, stay on { $city }
+clock-set = Sessions and reminders come by the clock of { $city }, where it is { $time }.
+
 # Light weeks offered, and session load
 
 digest-light = { $count ->
