@@ -57,6 +57,16 @@ def cutoff(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     return _missed(desk, client, session)
 
 
+def may_still_train(desk: Desk, client: ClientDesk) -> bool:
+    """Whether a session is open whose hour was a short while ago, or of which sets have just come."""
+    session, me = client.session, client.profile
+    if session is None or session.ended is not None:
+        return False
+    if session.last_at is not None:
+        return desk.now - session.last_at < STILL_AT_IT
+    return timedelta() <= desk.now - instant(session.day, me.trains.at, me.zone) < MAY_TRAIN
+
+
 def _look_again(client: ClientDesk, session: Session, at: datetime) -> RuleSet:
     me = client.profile
     return RuleSet(me.id, RuleKind.CUTOFF, me.zone, once_at=at, ref=late_ref(session))

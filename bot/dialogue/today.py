@@ -16,11 +16,11 @@ from bot.dialogue.turn import RuleSet, Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Button, Say, Toast, Urgency, line
 from bot.training.assemble import plan_session
-from bot.training.calendar import cutoff_of, instant, local_day, local_time, monday_of
+from bot.training.calendar import cutoff_of, instant, is_small_hours, local_day, local_time, monday_of
 from bot.training.coming import Trainee, is_training_day, laid_days, next_day, workout_on
 from bot.training.facts import SessionPlanned
 from bot.training.life import LaidDay
-from bot.training.people import Programme, Standing
+from bot.training.people import Client, Programme, Standing
 from bot.training.session import Session
 from bot.training.strength import State
 
@@ -79,7 +79,10 @@ def on_request(desk: Desk, client: ClientDesk) -> Turn:
         return Turn(says=(Say(me.chat, (line("no-programme", coach=client.coach.name),)),))
     today = local_day(desk.now, me.zone)
     session = client.session
-    if session is not None and session.ended is None and (session.day == today or session.reports):
+    is_meant = session is not None and (
+        session.day == today or session.reports or _is_of_the_evening(desk, me, session)
+    )
+    if session is not None and session.ended is None and is_meant:
         return Turn(says=(card(UnderWay(client, session), fresh=True, urgency=Urgency.REPLY),))
     done_today = session is not None and session.day == today and session.ended is not None
     if done_today or not is_training_day(client.life, me.trains, today):
@@ -89,6 +92,13 @@ def on_request(desk: Desk, client: ClientDesk) -> Turn:
         day = following if following is not None else line("not-yet")
         return Turn(says=(Say(me.chat, (line(key, day=day),), ((start,),)),))
     return _planned(desk, client, client.programme, None, day=today)
+
+
+def _is_of_the_evening(desk: Desk, me: Client, session: Session) -> bool:
+    """After midnight: yesterday's session, as long as today's hour has not come."""
+    now, today = local_time(desk.now, me.zone), local_day(desk.now, me.zone)
+    is_before = desk.now < instant(today, me.trains.at, me.zone)
+    return is_small_hours(now) and is_before and session.day == today - timedelta(days=1)
 
 
 def start(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:

@@ -5,14 +5,15 @@ from datetime import date, timedelta
 from decimal import Decimal
 
 from bot.dialogue.desk import ClientDesk, Desk
-from bot.dialogue.incoming import Due
+from bot.dialogue.incoming import Due, RuleKind
 from bot.dialogue.makinggood import given_up
+from bot.dialogue.missing import MORNING, may_still_train
 from bot.dialogue.mylifts import my_lifts_row
 from bot.dialogue.phrases import done_line, joined
 from bot.dialogue.thisweek import page
-from bot.dialogue.turn import Turn
+from bot.dialogue.turn import RuleSet, Turn
 from bot.saying import BLANK, Line, Say, Urgency, WeekChart, line
-from bot.training.calendar import local_day, monday_of
+from bot.training.calendar import instant, local_day, monday_of
 from bot.training.people import Standing
 from bot.training.session import Session
 from bot.training.strength import State, estimate
@@ -26,11 +27,18 @@ MOST_UNSURE = 0.1
 
 
 def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
-    """The last training day's evening. Where it comes late (we were down), it is still of the week that it was for."""
+    """The last training day's evening; in the morning where somebody may still be training, late at night. Where it
+    comes late (we were down, or so), it is still of the week that it was for."""
     me = client.profile
     if me.standing is not Standing.ACTIVE:
         return Turn(skipped=f"client is {me.standing.value}")
-    monday, this_monday = monday_of(local_day(incoming.due_at, me.zone)), monday_of(local_day(desk.now, me.zone))
+    if not incoming.ref and may_still_train(desk, client):
+        day = local_day(incoming.due_at, me.zone)
+        at = instant(day + timedelta(days=1), MORNING, me.zone)
+        again = RuleSet(me.id, RuleKind.WEEK, me.zone, once_at=at, ref=monday_of(day).isoformat())
+        return Turn(keeps=(again,), skipped="may still train")
+    day = date.fromisoformat(incoming.ref) if incoming.ref else local_day(incoming.due_at, me.zone)
+    monday, this_monday = monday_of(day), monday_of(local_day(desk.now, me.zone))
     if monday < this_monday - timedelta(days=7):
         return Turn(skipped="too late")
     seen = client if monday == this_monday else replace(client, week=client.last_week)

@@ -21,6 +21,8 @@ follows a quarter of an hour later. Ours, so that nobody is asked while they may
 
 
 NIGHT_BEGINS, NIGHT_ENDS = time(22, 30), time(6, 30)
+DAY_TURNS = time(4, 0)
+"""Until then the evening's session is the one that is meant, unless the day has had its own hour. Ours."""
 
 
 def local_day(now: datetime, zone: str) -> date:
@@ -31,6 +33,11 @@ def local_day(now: datetime, zone: str) -> date:
 def local_time(now: datetime, zone: str) -> datetime:
     """The instant as their wall clock shows it."""
     return now.astimezone(ZoneInfo(zone))
+
+
+def is_small_hours(local: datetime) -> bool:
+    """Whether it is so early that who trains now is still at the evening before."""
+    return local.time() < DAY_TURNS
 
 
 def is_night(local: datetime) -> bool:

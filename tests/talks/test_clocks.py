@@ -230,6 +230,37 @@ def test_sets_reported_after_midnight_belong_to_the_evening(blank: Store) -> Non
         assert "Mon 11 Jan" in card.text
 
 
+def test_after_midnight_today_is_still_the_evenings_session(blank: Store) -> None:
+    """Monday's of 18:00, asked for at half past midnight although Tuesday has one of its own: Monday's card. From four
+    in the morning on it is Tuesday's."""
+    with life(blank, utc("2027-01-11 12:00", "Europe/Berlin")) as bot:
+        coach_joins(bot, COACH, "Europe/Dublin")
+        joins(bot, ADA, COACH, "Europe/Berlin", days="mon tue 18:00")
+        bot.until(utc("2027-01-12 00:30", "Europe/Berlin"))
+        bot.say(ADA, "/today")
+        assert "Mon 11 Jan" in bot.text(ADA)
+        bot.until(utc("2027-01-12 04:00", "Europe/Berlin"))
+        bot.say(ADA, "/today")
+        assert "Tue 12 Jan" in bot.text(ADA)
+        bot.no_turn_failed()
+
+
+def test_the_week_of_who_trains_near_midnight_is_summed_up_in_the_morning(blank: Store) -> None:
+    """Sunday at 23:30, reported until a quarter past midnight: the summary waits for the morning, has the sets in it,
+    is of the week that is over, and comes once."""
+    with life(blank, utc("2027-01-16 12:00", "Europe/Berlin")) as bot:
+        coach_joins(bot, COACH, "Europe/Dublin")
+        joins(bot, ADA, COACH, "Europe/Berlin", days="sun 23:30")
+        diary = Diary(bot, ADA)
+        diary.until(utc("2027-01-18 00:15", "Europe/Berlin"))
+        bot.say(ADA, "60x5, 50x9, 50x9")
+        diary.until(utc("2027-01-18 23:00", "Europe/Berlin"))
+        assert diary.when(ADA, SUM) == [utc("2027-01-18 09:00", "Europe/Berlin")]
+        (words,) = [s.text for s in bot.screen(ADA) if SUM in s.text]
+        assert "quadriceps: 3 of" in words
+        bot.no_turn_failed()
+
+
 def test_who_still_reports_at_the_cut_off_is_left_in_peace(monday: Wireless) -> None:
     """Begun late, a set at 20:55: no summary at 21:00 between two sets; closed an hour later, when no more came."""
     bot = monday
