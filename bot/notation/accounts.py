@@ -20,9 +20,13 @@ _SAID = (Source.SAID, Source.BEFORE)
 _SETS = (Kind.SETS, Kind.SET, Kind.WORKSET)
 
 
-def unaccounted(marks: Sequence[Mark], told: Sequence[Told], said: Sequence[Mark]) -> Mark | None:
-    """The first number of the marks that no kept set holds and no word explains. `said`: all marks, corrections too."""
-    spans = list(_said(told))
+def unaccounted(
+    marks: Sequence[Mark], told: Sequence[Told], said: Sequence[Mark], gone: Sequence[Told] = ()
+) -> Mark | None:
+    """The first number of the marks that no kept set holds and no word explains. `said`: all marks, corrections too;
+    `gone`: what the message said and put right.
+    """
+    spans = [*_said(told), *_said(gone)]
     numbered = [one.row.set for one in told]
     for place, mark in enumerate(marks):
         if mark.kind is Kind.ORD and _names_set(marks, place) and mark.value not in numbered:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.answer import AskKind, Meaning, Span
+from bot.notation.corrections.units import tells_unit_again
 from bot.notation.days import DaySaid, read_day
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
@@ -43,7 +44,7 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
         draft.note(question.at, Meaning.QUESTION, "")
     marks = masked(marks, question.places)
     draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
-    unit = unit_for_all(marks)
+    unit = None if draft.request.done and tells_unit_again(marks) else unit_for_all(marks)
     if unit is not None:
         draft.unit, draft.unit_at = unit.unit, (unit.mark.start, unit.mark.end)
         marks = masked(marks, unit.places)

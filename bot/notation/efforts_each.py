@@ -12,7 +12,7 @@ from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
 from bot.training.report import SetKey, Stage
 
-_BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
+_BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.SLASH)
 _COUNTED = (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.RPE, Kind.RIR, Kind.SETS, Kind.WITH, Kind.S,
             Kind.LEFT, Kind.RIGHT, Kind.TANK, Kind.COLON, Kind.SLASH, Kind.DASH, Kind.OR)  # fmt: skip
 """Kinds after a number that make it no effort."""
@@ -82,6 +82,8 @@ def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
         (p.exercise, p.set) for p in record.stored if p.exercise == last.exercise and p.set is not None
     ]
     keys = list(dict.fromkeys(keys))
+    counted = [int(m.value) for m in piece if m.kind is Kind.LABEL and m.value is not None]
+    keys = [k for k in keys if k[1] in counted] if counted else keys
     if len(keys) != len(said.efforts):
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return

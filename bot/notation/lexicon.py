@@ -31,6 +31,11 @@ PHRASES: dict[Kind, str] = {
     Kind.THEN: (
         "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
         "without rest; without rest; "
+        "immediately; and immediately; then immediately; straight after; and straight after; then straight after; "
+        "straight away; straightaway; right away; right after; and right after; directly after; and directly after; "
+        "immediately after; and immediately after; after that immediately; and after that immediately; no rest; no "
+        "rest then; then no rest; with no rest; and no rest; no break; with no break; no pause; with no pause; without "
+        "stopping; zero rest; 0 rest; and after; and after that; and afterwards; thereafter; "
         "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
     ),
     Kind.OR: ("or; nor"),
@@ -61,9 +66,11 @@ PHRASES: dict[Kind, str] = {
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
-    Kind.SET: ("set; set number; set no; set #"),
+    Kind.SET: ("serie; set; set number; set no; set #"),
     Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
     Kind.LASTSET: (
+        "last serie; the last serie; last series; the last series; latest set; the latest set; latest one; the latest "
+        "one; this last one; this last set; my last one; "
         "last set; last one; the last set; the last one; the last; previous set; previous one; that last set; that "
         "last one; prev set; that set; that one; my last set; final set; the final set; lst set; last st"
     ),
@@ -242,6 +249,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (
+        "both times; all the times; both goes; both series; all series; "
         "both rounds; all rounds; every round; each round; all three rounds; all 3 rounds; "
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
@@ -447,6 +455,10 @@ PHRASES: dict[Kind, str] = {
     Kind.SORRY: (
         "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
+        "naw; naw wait; nah wait; no jk; jk; lol jk; just kidding; im kidding; kidding; just joking; im joking; only "
+        "joking; i made a mistake; made a mistake; made an error; i made an error; i have made error; have made error; "
+        "made error; made mistake; have made mistake; i have made a mistake; i made mistake; excuse me; scuse me; beg "
+        "pardon; forgive me; my apologies; "
         "nah; sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
         "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
         "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
@@ -454,6 +466,10 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "i have write wrong; have write wrong; i wrote wrong; wrote wrong; wrote it wrong; wrote that wrong; put it "
+        "wrong; put that wrong; put wrong; typed it wrong; typed that wrong; typed wrong; entered it wrong; entered "
+        "that wrong; entered wrong; logged it wrong; logged that wrong; logged wrong; had it wrong; had that wrong; got "
+        "it wrong; said it wrong; said that wrong; i lied about that; "
         "fat finger; fat fingered it; fat fingered that; fat thumbed it; typo sorry; sorry typo; "
         "should all be; should all have been; should both be; were all meant to be; should all say; should all "
         "read; "
@@ -488,6 +504,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NOT: ("wasnt; was not; werent; isnt; not; and not; rather than; instead of"),
     Kind.SCRAP: (
+        "never happened; that never happened; that one never happened; that set never happened; "
         "take out the last; take out; get rid of; get rid of the last; take off the last; take the last one off; "
         "drop that one; lose the last; can you delete; can you remove; please delete; please remove; pls delete; "
         "dont log that; dont log that one; dont save that; that wasnt me; rub that out; bin the last; bin the last "
@@ -549,6 +566,10 @@ PHRASES: dict[Kind, str] = {
         "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta"
     ),
     Kind.WROTE: (
+        "i write; i have write; i have written; i have wrote; i writed; i noted; i have noted; i have put; i have said; "
+        "ive said; i have told; i recorded; i reported; ive entered; ive typed; i have entered; i have typed; id "
+        "written; id typed; id said; id logged; i first said; i first put; i originally put; i originally said; i had "
+        "said; i had logged; i have logged; "
         "wrote; i told you; i told ye; told you; told ye; i gave you; you wrote down; i wrote down; ive put; id "
         "put; ive written; ive logged; i mustve put; i mustve typed; you put down; its showing; it shows up as; i "
         "texted; i sent; "

@@ -7,11 +7,12 @@ from datetime import date
 from bot.notation.accounts import unaccounted
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
-from bot.notation.corrections.amends import amend
+from bot.notation.corrections.amends import all_targeted, amend, targeted
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
+from bot.notation.gear import without_gear
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
 from bot.notation.leftovers import unread_number
@@ -26,6 +27,7 @@ from bot.notation.pain import PainReading, read_pain
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
+from bot.notation.progress import contradicted, read_progress
 from bot.notation.qualified import of_another_kind
 from bot.notation.reports import Reporting
 from bot.notation.restated import goes_beyond, taken_back
@@ -35,6 +37,7 @@ from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
+from bot.notation.strays import stray_numbers, with_others
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
 
@@ -59,9 +62,11 @@ class Reader:
         hurt = read_pain(self.request.text)
         kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
         beside = read_beside(draft, self._few_enough(kinds.marks))
-        marks = beside.marks
+        marks = with_others(beside.marks)
         skips = read_skips(marks)
-        elsewhen = other_times(marks)
+        strays = stray_numbers(marks, self._is_likely)
+        draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
+        elsewhen = other_times(marks) | strays
         finish = read_finish(masked(marks, elsewhen))
         finished = None if finish is None else (finish.start, finish.end)
         before = [marks[i] for i in sorted(elsewhen)]
@@ -88,6 +93,13 @@ class Reader:
         self.draft.doubt(self._of_all(AskKind.UNSURE))
         return []
 
+    def _is_likely(self, number: Mark) -> bool:
+        """Whether a number may be a load or a count of an exercise that the message names, or of the one under way."""
+        draft = self.draft
+        under = draft.under_way()
+        places = {place for _, place in draft.mentions} | ({under} if under is not None else set())
+        return any(draft.record.context(place).is_likely(number.value, draft.unit) for place in places)
+
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
@@ -95,8 +107,11 @@ class Reader:
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
-        marks = with_other_side(masked(marks, mentioned), record.last())
-        marks = marks_of_sets(marks, hurts, is_first=not record.stored)
+        marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
+        marks = with_other_side(marks, record.last())
+        marks = marks_of_sets(all_targeted(draft, marks), hurts, is_first=not record.stored)
+        progress = read_progress(marks, record, draft.under_way())
+        marks = progress.marks
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)
         marks = masked(marks, talk | taken_back(marks))
@@ -105,7 +120,7 @@ class Reader:
         for piece in split_pieces(marks):
             if draft.ask is not None:
                 break
-            piece, each = split_efforts(piece)  # noqa: PLW2901
+            piece, each = split_efforts(targeted(draft, piece))  # noqa: PLW2901
             left = amend(draft, piece)
             told += left
             if left and draft.ask is None:
@@ -113,11 +128,11 @@ class Reader:
             if each is not None and draft.ask is None:
                 rate_each(draft, each, piece)
         if draft.reports and not draft.is_decided:
-            unread = unread or unaccounted(told, record.told, said)
+            unread = unread or unaccounted(told, record.told, said, record.gone)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
-            unread = unread or goes_beyond(told, record)
+            unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))

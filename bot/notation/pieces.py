@@ -11,7 +11,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     """The message in pieces: sentences, and what follows a correcting word inside one."""
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
-        if mark.kind in (Kind.LINE, Kind.STOP) and _opens_correction(pieces[-1], marks, place):
+        opens = _opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)
+        if mark.kind in (Kind.LINE, Kind.STOP) and opens:
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
@@ -34,6 +35,9 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         if again:
             pieces.append([])
             continue
+        if mark.kind is Kind.SCRAP and _is_of_target(pieces[-1]):
+            pieces[-1].append(mark)
+            continue
         starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
         if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
             pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
@@ -45,14 +49,39 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     return [p for p in pieces if p]
 
 
+_ERRORS = frozenset(["mistake", "miscounted", "miscount", "misread", "error", "typo", "wrong"])
+
+
 def _opens_correction(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """Whether a sentence only says that something was wrong, and the next one what it was: `typo. 62.5`."""
     numbers = (Kind.NUM, Kind.BODY, Kind.SAME, Kind.CLOCK)
-    if not any(m.kind is Kind.MEANT for m in piece) or any(m.kind in (*numbers, Kind.WORD) for m in piece):
+    cued = any(m.kind is Kind.MEANT or set(m.text.split()) & _ERRORS for m in piece)
+    if not cued or any(m.kind in (*numbers, Kind.WORD) for m in piece):
         return False
     following = marks[place + 1 : place + 7]
     ends = next((i for i, m in enumerate(following) if m.kind in (Kind.LINE, Kind.QUERY)), len(following))
     return any(m.kind in (Kind.NUM, Kind.BODY) for m in following[:ends])
+
+
+def _is_of_all(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`were 12s sorry not 10s. all three`: the next sentence says how many sets the correction is of, and no more."""
+    if not any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.WAS) for m in piece):
+        return False
+    following = []
+    for mark in marks[place + 1 :]:
+        if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
+            break
+        following.append(mark)
+    said = [m for m in following if m.kind is not Kind.FILL]
+    return bool(said) and all(m.kind in (Kind.ALL, Kind.SETS, Kind.SET) or m.text == "both" for m in said)
+
+
+def _is_of_target(piece: Sequence[Mark]) -> bool:
+    """Whether a piece up to a scrap only names the set that it takes back, or takes it back already."""
+    if any(m.kind is Kind.SCRAP for m in piece):
+        return True
+    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
+    return kinds.count(Kind.NUM) == 1 and Kind.SET in kinds and kinds.index(Kind.SET) + 1 == kinds.index(Kind.NUM)
 
 
 def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:

@@ -7,6 +7,7 @@ from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.clauses import part_of
+from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
 from bot.notation.joining import with_joined_halves
@@ -40,7 +41,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    marks = reworded(read_kinds(few, session_index(request.exercises)), is_first=not request.done)
+    marks = with_retractions(reworded(read_kinds(few, session_index(request.exercises)), is_first=not request.done))
     marks = [_last_exercise(m, len(request.exercises)) for m in marks]
     at = folded.at
     hurt = {
@@ -107,11 +108,17 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
     for at, place in enumerate(kept):
         if marks[place].kind is Kind.AGAIN:
             opens = at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
+            opens = opens and not _is_counted_name(marks, [] if at == 0 else kept[at - 2 : at])
             starts = opens and _opens_part(marks, place)
             ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
             if starts and ends:
                 out[place] = replace(marks[place], kind=Kind.SAME)
     return out
+
+
+def _is_counted_name(marks: Sequence[Mark], before: Sequence[int]) -> bool:
+    """The name of `15 swings again`, whose number is told."""
+    return [marks[i].kind for i in before] == [Kind.NUM, Kind.NAME]
 
 
 def _opens_part(marks: Sequence[Mark], place: int) -> bool:

@@ -24,6 +24,8 @@ class Record:
     told: list[Told] = field(default_factory=list)
     """The sets that this message gives, with their grounds."""
     replaces: list[SetKey] = field(default_factory=list)
+    gone: list[Told] = field(default_factory=list)
+    """Sets that the message gave and then put right or took back."""
     last_exercise: int | None = None
     """The exercise that the message spoke of last."""
 
@@ -58,6 +60,7 @@ class Record:
         if any((p.exercise, p.set) == key for p in self.stored) and key not in self.replaces:
             self.replaces.append(key)
         self.stored = [p for p in self.stored if (p.exercise, p.set) != key]
+        self.gone += [t for t in self.told if (t.row.exercise, t.row.set) == key]
         self.told = [t for t in self.told if (t.row.exercise, t.row.set) != key]
         return gone
 

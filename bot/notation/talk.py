@@ -86,7 +86,32 @@ def _is_tied(marks: Sequence[Mark], place: int) -> bool:
         return True
     if _is_of_set(marks, place) or continues_list(marks, place) or _is_reached(marks, place):
         return True
-    return (before is not None and before.kind in _TIED) or (after is not None and after.kind in _TIED)
+    if before is not None and before.kind in _TIED:
+        return True
+    if _is_one_of_two(marks, place):
+        return True
+    return after is not None and after.kind in _TIED and not _is_for_talk(marks, place)
+
+
+def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
+    """`either 4 or 5`: one of two numbers of which one is meant."""
+    after = [m.kind for m in marks[place + 1 : place + 3]]
+    before = [m.kind for m in marks[max(0, place - 2) : place]]
+    return after == [Kind.OR, Kind.NUM] or before == [Kind.NUM, Kind.OR]
+
+
+def _is_for_talk(marks: Sequence[Mark], place: int) -> bool:
+    """`up at 5 for this`: a link behind a number that leads to nothing but words."""
+    _, end = part_of(marks, place)
+    rest = marks[place + 2 : end]
+    words_only = bool(rest) and all(m.kind in (Kind.FILL, Kind.WORD) for m in rest)
+    return (
+        place + 1 < end and marks[place + 1].kind in (Kind.FOR, Kind.WITH) and words_only and _is_led_at(marks, place)
+    )
+
+
+def _is_led_at(marks: Sequence[Mark], place: int) -> bool:
+    return place > 0 and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@"
 
 
 def _is_reached(marks: Sequence[Mark], place: int) -> bool:
@@ -106,7 +131,7 @@ def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.TO, Kind.MEANT, Kind.FOR):
         at -= 1
-    if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT):
+    if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT, Kind.SET, Kind.LABEL):
         return True
     start, _ = part_of(marks, place)
     staged = any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])

@@ -123,6 +123,9 @@ def _is_of_one_side(piece: Sequence[Mark], record: Record) -> bool:
     only = any(m.text == "only" for m in piece)
     whole = last is not None and last.side is None and last.set is not None
     late = bool({w for m in piece for w in m.text.split()} & _AFTERWARDS)
+    place = None if last is None else record.place_of(last.exercise)
+    lasts = any(m.kind in (Kind.LASTSET, Kind.LASTREP) for m in piece)
+    late = late or (lasts and place is not None and not record.context(place).open_sets)
     return only and late and whole and len(sides) == len(numbers) == 1
 
 

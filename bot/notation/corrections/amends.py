@@ -5,7 +5,10 @@ from collections.abc import Sequence
 from bot.notation.answer import AskKind
 from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
+from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.revised import apply_values
+from bot.notation.corrections.targets import with_targets
+from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.restated import is_called_wrong, is_of_another
@@ -35,10 +38,44 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     if draft.record.replaces and takes_back(piece):
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return []
+    place = _exercise_of(draft, piece)
+    stored = _names_stored(draft, piece)
+    if stored and correct_unit(piece, draft.record, place):
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return []
+    groups = split_groups(piece, draft.record, place) if stored else []
+    if groups:
+        for group in groups:
+            _correct(draft, group, place)
+        return []
     if _corrects(draft, piece):
         _correct(draft, piece)
         return []
     return piece
+
+
+def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
+    """The marks, each sentence before the first number of the message that may be a new set's `targeted`."""
+    if not draft.request.done:
+        return marks
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks) and not any(m.kind in NUMBERS for m in out):
+        end = next((i for i in range(at, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+        out += targeted(draft, marks[at:end]) + marks[end : end + 1]
+        at = end + 1
+    return out + marks[at:]
+
+
+def targeted(draft: Draft, piece: list[Mark]) -> list[Mark]:
+    """The piece with the stored sets that it counts as labels."""
+    return with_targets(piece, draft.record, _exercise_of(draft, piece)) if _names_stored(draft, piece) else piece
+
+
+def _names_stored(draft: Draft, piece: Sequence[Mark]) -> bool:
+    """Whether no exercise is named in the piece, or one that has sets."""
+    names = [m for m in piece if m.kind in (Kind.NAME, Kind.WEAK)]
+    return not names or any(draft.record.last(p) is not None for m in names for p in m.names)
 
 
 def _tells_value(piece: Sequence[Mark]) -> bool:
@@ -52,7 +89,8 @@ def _takes_back(piece: Sequence[Mark]) -> bool:
     at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
     if at is None or any(m.kind is Kind.GAP for m in piece[:at]):
         return False
-    return not any(m.kind is Kind.GAP for m in piece[at + 1 :]) or (
+    ends = next((i for i, m in enumerate(piece) if i > at and m.kind is Kind.COMMA), len(piece))
+    return not any(m.kind is Kind.GAP for m in piece[at + 1 : ends]) or (
         at + 1 < len(piece) and piece[at + 1].kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.COMMA, Kind.NAME)
     )
 
@@ -72,8 +110,9 @@ def _exercise_of(draft: Draft, piece: Sequence[Mark]) -> int | None:
     return draft.record.last_exercise if draft.record.told else None
 
 
-def _correct(draft: Draft, piece: list[Mark]) -> None:
-    corrected = correct(piece, draft.record, draft.unit, _exercise_of(draft, piece))
+def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
+    place = _exercise_of(draft, piece) if place is None else place
+    corrected = correct(piece, draft.record, draft.unit, place)
     if corrected.doubt is not None:
         chosen = draft.doubt(corrected.doubt, len(corrected.choices))
         if chosen is not None:
@@ -92,15 +131,33 @@ def _scrap(draft: Draft, piece: list[Mark]) -> list[Mark]:
     last = record.last(_exercise_of(draft, piece))
     if last is None or last.set is None:
         return []
-    key: SetKey = (last.exercise, label if label is not None else last.set)
-    if not record.rows(key):
+    keys = _scrapped(draft, piece, at, (last.exercise, label if label is not None else last.set))
+    if not all(record.rows(key) for key in keys):
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return []
-    record.drop(key)
+    for key in keys:
+        record.drop(key)
     draft.note_replaced((piece[0].start, piece[at].end))
-    record.last_exercise = record.place_of(key[0])
+    record.last_exercise = record.place_of(last.exercise)
     rest = piece[at + 1 :]
+    if len(keys) > 1 or any(m.kind is Kind.LABEL for m in rest):
+        return [m for m in rest if m.kind is not Kind.LABEL]
     if label is not None:
         number = next((i for i, m in enumerate(rest) if m.kind in (Kind.NUM, Kind.ORD)), -1)
         rest = rest[number + 1 :]
     return rest
+
+
+def _scrapped(draft: Draft, piece: list[Mark], at: int, key: SetKey) -> list[SetKey]:
+    """The sets that are taken back: those that are counted or named around the word that does, else `key`."""
+    counted = [int(m.value) for m in piece[at + 1 :] if m.kind is Kind.LABEL and m.value is not None]
+    shaped = shape_marks([m for m in piece[:at] if m.kind is not Kind.NAME], False)
+    before = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    if len(shaped) and not before and shaped[0].kind is Kind.ORD and shaped[0].value is not None:
+        before = [int(shaped[0].value)]
+    every = any(m.kind is Kind.ALL or m.text == "both" for m in piece[at + 1 : at + 3])
+    if every and not counted:
+        where = draft.record.place_of(key[0])
+        worked = () if where is None else draft.record.context(where).worked
+        return list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
+    return [(key[0], n) for n in counted or before] or [key]

@@ -74,12 +74,15 @@ def _single(
     whole = amount.value is not None and amount.value == int(amount.value)
     reps = int(amount.value) if whole and amount.value is not None else None
     counted = Values(reps=reps, reps_at=amount.at)
+    near = load is not None and context.is_load_in_reason(load, key[1], [work.load], False)
     if amount.counts in (Counts.REPS, Counts.SECONDS, Counts.METRES):
         return [counted] if reps is not None else []
     if amount.counts in (Counts.MINUTES, Counts.M) and context.is_timed and amount.value is not None:
         return [replace(counted, reps=int(amount.value * 60))]
     if amount.clock:
         return [replace(counted, reps=int(amount.parts[0] * 60 + amount.parts[1]))] if context.is_timed else []
+    if amount.counts is Counts.S and not context.is_per_hand and reps is not None and not near:
+        return [counted]
     if amount.counts in (Counts.LOAD, Counts.S) or amount.sign or amount.body or not whole:
         return [loaded] if load is not None and context.takes_load else []
     if not context.takes_load:
@@ -93,7 +96,6 @@ def _single(
         if not as_load:
             return []
     ways = []
-    near = load is not None and context.is_load_in_reason(load, key[1], [work.load], False)
     if near and load != work.load:
         ways.append(loaded)
     if reps is not None and reps != work.reps and context.are_reps_in_reason(reps, key[1]):

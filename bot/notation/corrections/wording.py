@@ -37,7 +37,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
-    sentence = _of_that(_named_first(sentence))
+    sentence = _rated_last(_of_that(_named_first(sentence)))
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
@@ -47,8 +47,8 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
         return _making(sentence)
     if len(numbers) == 2:
         first, second = numbers
-        if _is_numbered(sentence, first):
-            return [*sentence[:first], _mark(sentence[first], Kind.SET), *sentence[first:]]
+        if _is_numbered(sentence, first) or _is_changed(sentence, first, second):
+            return _making([*sentence[:first], _mark(sentence[first], Kind.SET), *sentence[first:]])
         between = sentence[first + 1 : second]
         if whole and [m.kind for m in between if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.REPS)] == [
             Kind.INSTEAD
@@ -125,12 +125,57 @@ def _of_that(sentence: list[Mark]) -> list[Mark]:
     return sentence
 
 
+_RATES = (Kind.RPE, Kind.RIR)
+_AFTER_RATE = (Kind.FILL, Kind.FOR, Kind.AT, Kind.NAME, Kind.WAS, Kind.LABEL, Kind.SET, Kind.SETS, Kind.LASTSET,
+               Kind.ORD, Kind.LASTREP, Kind.ALL, Kind.EACH, Kind.COLON, Kind.WITH, Kind.MEANT)  # fmt: skip
+_LOADED = (Kind.X, Kind.KG, Kind.LB, Kind.REPS)
+
+
+def _rated_last(sentence: list[Mark]) -> list[Mark]:
+    """`rpe for the squats was 7 8 and 9`, `forgot the rpe, 8.5`: the word of the effort brought to its first number."""
+    place = next((i for i, m in enumerate(sentence) if m.kind in _RATES), None)
+    if place is None or any(m.kind in (*_LOADED, Kind.NUM) for m in sentence[:place]):
+        return sentence
+    if any(m.kind in _LOADED or (m.kind in _RATES and i > place) for i, m in enumerate(sentence)):
+        return sentence
+    forgot = any(set(m.text.split()) & _FORGOTTEN for m in sentence[:place])
+    at = place + 1
+    while at < len(sentence) and (
+        sentence[at].kind in _AFTER_RATE or (forgot and sentence[at].kind is Kind.COMMA) or _is_count(sentence, at)
+    ):
+        at += 1
+    if at == place + 1 or at >= len(sentence) or sentence[at].kind is not Kind.NUM:
+        return sentence
+    kept = [m for m in sentence[place + 1 : at] if m.kind not in (Kind.COMMA, Kind.FOR, Kind.AT)]
+    return [*sentence[:place], *kept, sentence[place], *sentence[at:]]
+
+
+_FORGOTTEN = frozenset(["forgot", "forget", "forgotten", "missed", "missing", "add", "adding", "also"])
+
+
+def _is_count(sentence: Sequence[Mark], at: int) -> bool:
+    """The 2 of `set 2`, `last 2 sets`, `last two squats`: no effort."""
+    after = sentence[at + 1].kind if at + 1 < len(sentence) else None
+    named = sentence[at - 1].kind is Kind.SET or after in (Kind.SETS, Kind.NAME)
+    return sentence[at].kind is Kind.NUM and named
+
+
 def _is_numbered(sentence: Sequence[Mark], first: int) -> bool:
     """`rdl 2 was 10`: which set of the exercise, then what it was."""
     kinds = [m.kind for m in sentence if m.kind is not Kind.FILL and m.kind not in (Kind.KG, Kind.LB, Kind.REPS)]
     value = sentence[first].value
     small = value is not None and value == int(value) and 1 <= value <= 6
     return small and len(kinds) == 4 and kinds[:2] == [Kind.NAME, Kind.NUM] and kinds[2] in (Kind.WAS, Kind.MEANT)
+
+
+def _is_changed(sentence: Sequence[Mark], first: int, second: int) -> bool:
+    """`fix bench 1 to 7 reps`: which set of the exercise, then what it was."""
+    value = sentence[first].value
+    small = value is not None and value == int(value) and 1 <= value <= 3
+    named = bool(first) and sentence[first - 1].kind is Kind.NAME
+    to = [m.kind for m in sentence[first + 1 : second]] in ([Kind.TO], [Kind.TO, Kind.FILL])
+    changing = any(m.text.split()[-1:] and m.text.split()[-1] in _CHANGING for m in sentence[:first])
+    return small and named and to and changing
 
 
 def _several(sentence: list[Mark]) -> list[Mark]:

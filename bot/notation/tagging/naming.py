@@ -14,6 +14,22 @@ _OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
 _GEAR = frozenset(["db", "dbs", "dumbbell", "dumbbells", "kb", "kbs", "kettlebell", "kettlebells", "bell", "bells"])
 
 
+_LIMBS = frozenset(["arm", "leg", "armed", "legged", "handed"])
+
+
+def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """`1 arm row`, `1-leg press`: the number of a name in words."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 1 + (place + 1 < len(marks) and marks[place + 1].kind is Kind.DASH)
+        limb = at + 1 < len(marks) and marks[at].text in _LIMBS and marks[at + 1].text in index.words
+        if mark.kind is Kind.NUM and mark.value == 1 and limb:
+            out[place] = replace(mark, kind=Kind.WORD, text="single", value=None)
+            if at == place + 2:
+                out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
+    return out
+
+
 def _is_weighed(before: Sequence[Mark]) -> bool:
     """Whether a load stands straight before: what follows in `20kg dbs x 10` is what was held."""
     units = ("kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds", "s")
@@ -54,7 +70,8 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             and marks[place + 1].kind is Kind.WORD
             and marks[place + 1].tight
         )
-        if mark.text in _OF_LOAD and mark.text not in index.words:
+        after = marks[place + 1].text if place + 1 < len(marks) else ""
+        if (mark.text in _OF_LOAD and mark.text not in index.words) or (mark.text, after) == ("hang", "on"):
             flush()
             out.append(mark)
         elif mark.kind is Kind.WORD and mark.text.isalpha():

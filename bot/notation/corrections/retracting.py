@@ -1,0 +1,79 @@
+"""The ways to ask for a stored set to be taken out, brought to `scrap`: `bin the press i logged`, `take the last one off`.
+
+A verb that is a skip of what is still to come (`bin the press`) is a scrap of what was told (`bin the press i logged`).
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_REMOVING = frozenset(words(
+    "bin binned scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
+    "chuck dump forget ignore disregard discount",
+))  # fmt: skip
+_TAKING = frozenset(words("take get knock cross strike pull"))
+_AWAY = frozenset(words("off out away back down rid"))
+_TELLING = frozenset(words(
+    "logged entered sent put recorded reported posted typed added wrote noted gave submitted inputted saved tracked",
+))  # fmt: skip
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_POLITE = (Kind.ASKING, Kind.MEANT)
+_TARGET = (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.ORD, Kind.NAME, Kind.NUM, Kind.FILL, Kind.EACH,
+           Kind.ALL, Kind.WEAK, Kind.AND)  # fmt: skip
+
+
+def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with each such verb as a scrap, and the words about it without bearing."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        said = mark.text.split()
+        if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
+            continue
+        end = _end(marks, place)
+        part = marks[place + 1 : end]
+        told = _told(part)
+        away = said[0] in _TAKING and _is_taken(marks, place, end)
+        if (said[0] in _REMOVING and told is not None) or away:
+            out[place] = replace(mark, kind=Kind.SCRAP)
+            start = place + 1 + (told if told is not None else len(part))
+            for at in range(start, end if told is not None else start):
+                out[at] = replace(out[at], kind=Kind.FILL)
+        if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+    return out
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    end = place + 1
+    while end < len(marks) and marks[end].kind not in (*_ENDS, Kind.COMMA):
+        end += 1
+    return end
+
+
+def _told(part: Sequence[Mark]) -> int | None:
+    """Where `i (just) logged` starts, right behind the set that is meant; none where it is not said."""
+    for place, mark in enumerate(part):
+        last = mark.text.split()[-1:]
+        if last and last[0] in _TELLING and all(m.kind in _TARGET for m in part[:place]):
+            start = place
+            while start and part[start - 1].text in ("i", "just", "ive", "that", "already", "we", "have", "had", "id"):
+                start -= 1
+            own = {w for m in part[start : place + 1] for w in m.text.split()} & {"i", "ive", "we", "id"}
+            return start if own else None
+    return None
+
+
+def _is_taken(marks: Sequence[Mark], place: int, end: int) -> bool:
+    """`can you take the last set off`, `please take that out`: asked for, a set or what was told between."""
+    part = marks[place + 1 : end]
+    away = next((i for i, m in enumerate(part) if m.text in _AWAY), None)
+    asked = any(m.kind is Kind.ASKING or m.text in ("please", "pls", "plz") for m in marks[max(0, place - 2) : end])
+    if away is None or not asked:
+        return False
+    target = part[:away] or part[away + 1 :]
+    named = any(m.kind in (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.ORD, Kind.NAME) for m in target)
+    that = any(m.text in ("that", "it", "those", "them") for m in target)
+    return (named or that) and all(m.kind in _TARGET for m in target)

@@ -1,0 +1,117 @@
+"""Stored sets that a correction counts, made labels: `the last two squats`, `the two sets`, `both bench sets`, `bench 2`.
+
+Only beside words that correct, or where nothing but efforts is told: `last two sets 95x5` may tell of sets to come.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+
+_CUES = (Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT, Kind.SCRAP)
+_RATES = (Kind.RPE, Kind.RIR, Kind.TANK)
+_LASTS = ("last", "previous", "final", "latest", "the last", "the previous", "those last", "these last")
+_FIRSTS = ("first",)
+_OF_SETS = (Kind.SETS, Kind.SET, Kind.NAME, Kind.WAS, Kind.MEANT, Kind.NOT, Kind.RPE, Kind.RIR, Kind.SCRAP)
+_MOST = 6
+_ENTRIES = (Kind.X, Kind.FOR)
+
+
+def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
+    """The piece with the stored sets that it counts as labels; as it is where it counts none, or corrects nothing."""
+    last = record.last(place)
+    where = None if last is None else record.place_of(last.exercise)
+    if last is None or where is None or not _may_correct(piece):
+        return piece
+    stored = list(dict.fromkeys(p.set for p in record.context(where).worked if p.set is not None))
+    plainly = any(m.kind in (Kind.SORRY, Kind.NOT, Kind.MEANT, Kind.SCRAP) for m in piece)
+    plainly = plainly or (_rates(piece) and not any(m.kind in _ENTRIES for m in piece))
+    opens = len(record.context(where).open_sets)
+    out: list[Mark] = []
+    at = 0
+    while at < len(piece):
+        numbers, end = _counted(piece, at, stored)
+        if numbers and (plainly or len(numbers) > opens):
+            mark = replace(piece[at], kind=Kind.LABEL, end=piece[end - 1].end, parts=(), names=())
+            out += [replace(mark, value=Decimal(n)) for n in numbers]
+            at = end
+        else:
+            out.append(piece[at])
+            at += 1
+    return out
+
+
+def _may_correct(piece: Sequence[Mark]) -> bool:
+    """Whether a word of the piece corrects, or all that it tells is effort."""
+    return any(m.kind in _CUES for m in piece) or _rates(piece)
+
+
+def _rates(piece: Sequence[Mark]) -> bool:
+    kinds = {m.kind for m in piece}
+    return bool(kinds & set(_RATES)) and not kinds & {Kind.X, Kind.KG, Kind.LB, Kind.REPS}
+
+
+def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[list[int], int]:
+    """The stored sets that the words from here count, and where those words end; none where they count none."""
+    mark = piece[at]
+    led = mark.kind in (Kind.LASTSET, Kind.LASTREP, Kind.FILL) and mark.text in _LASTS
+    if led or (mark.kind is Kind.ORD and mark.text in _FIRSTS):
+        count, end = _number(piece, at + 1)
+        if 1 < count <= len(stored) and _ends(piece, end):
+            return list(stored[-count:] if led else stored[:count]), _past_sets(piece, end)
+        return [], at
+    count, end = _number(piece, at)
+    if count == len(stored) and count > 1 and _kind(piece, end) in (Kind.SETS, Kind.SET) and _opens(piece, at):
+        return list(stored), _past_sets(piece, end)
+    if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _kind(piece, at + 1) is Kind.NAME:
+        return list(stored), at + 1
+    if at and piece[at - 1].kind is Kind.NAME and count in stored and mark.text.isdigit() and _is_index(piece, end):
+        return [count], end + (_kind(piece, end) is Kind.COLON)
+    return [], at
+
+
+def _number(piece: Sequence[Mark], at: int) -> tuple[int, int]:
+    """A small count here, and the place after it; 0 where there is none."""
+    if at >= len(piece):
+        return 0, at
+    mark = piece[at]
+    if mark.text == "couple":
+        return 2, at + 1 + (_text(piece, at + 1) == "of")
+    if mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value) and mark.value <= _MOST:
+        return int(mark.value), at + 1
+    return 0, at
+
+
+def _ends(piece: Sequence[Mark], at: int) -> bool:
+    """Whether a count ends here: sets, a name or what they were follows, no load and no repetitions."""
+    while at < len(piece) and piece[at].kind is Kind.FILL:
+        at += 1
+    return at >= len(piece) or piece[at].kind in (*_OF_SETS, Kind.COMMA, Kind.STOP, Kind.LINE)
+
+
+def _past_sets(piece: Sequence[Mark], at: int) -> int:
+    """The place after `sets of`, which a count may have behind it."""
+    return at + 1 if _kind(piece, at) in (Kind.SETS, Kind.SET) else at
+
+
+def _opens(piece: Sequence[Mark], at: int) -> bool:
+    """Whether nothing but small words stands before a count in its part."""
+    before = piece[at - 1] if at else None
+    return before is None or before.kind in (Kind.FILL, Kind.COMMA, Kind.SORRY, Kind.MEANT, Kind.STOP, Kind.NAME)
+
+
+def _is_index(piece: Sequence[Mark], at: int) -> bool:
+    """`bench 2 = 82.5x6`, `bench 2 was 7`: what stands behind the number of a set."""
+    kind, then = _kind(piece, at), _kind(piece, at + 1)
+    return (kind is Kind.COLON and then is Kind.NUM) or (kind in (Kind.WAS, Kind.MEANT) and then is not Kind.X)
+
+
+def _kind(piece: Sequence[Mark], at: int) -> Kind | None:
+    return piece[at].kind if 0 <= at < len(piece) else None
+
+
+def _text(piece: Sequence[Mark], at: int) -> str:
+    return piece[at].text if 0 <= at < len(piece) else ""
