@@ -146,7 +146,43 @@ class AttendanceChart:
     whose: str = ""
 
 
-Chart = WeekChart | StrengthChart | MusclesChart | AttendanceChart
+@dataclass(frozen=True, slots=True)
+class DaysWeek:
+    """A programme's week on a number of days: minutes of each day, Monday first (`None`: no session). `is_now` where
+    that is how it stands."""
+
+    minutes: tuple[int | None, ...]
+    is_now: bool = False
+
+    @property
+    def days(self) -> int:
+        """How many days have a session."""
+        return sum(minutes is not None for minutes in self.minutes)
+
+
+@dataclass(frozen=True, slots=True)
+class DaysMuscle:
+    """A muscle's hard sets, and the least hours between two days that work it (`None`: there are no two), for each of
+    the weeks; `low` to `high` is the coach's target, if there is one."""
+
+    muscle: str
+    sets: tuple[Decimal, ...]
+    rest_h: tuple[int | None, ...]
+    low: int | None = None
+    high: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DaysChart:
+    """A programme on several numbers of days a week, side by side; `most` are the minutes that a day has."""
+
+    title: str
+    most: int
+    weeks: tuple[DaysWeek, ...]
+    muscles: tuple[DaysMuscle, ...]
+
+
+Chart = WeekChart | StrengthChart | MusclesChart | AttendanceChart | DaysChart
 """A picture as a value: it is drawn when it is sent."""
 
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from bot.pictures.attendance import attendance_figure
+from bot.pictures.days import days_figure
 from bot.pictures.muscles import muscles_figure
 from bot.pictures.paper import png_of
 from bot.pictures.strength import strength_figure
 from bot.pictures.week import week_figure
-from bot.saying import AttendanceChart, Chart, MusclesChart, StrengthChart, WeekChart
+from bot.saying import AttendanceChart, Chart, DaysChart, MusclesChart, StrengthChart, WeekChart
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -31,3 +32,5 @@ def figure_of(chart: Chart) -> Figure:
             return muscles_figure(chart)
         case AttendanceChart():
             return attendance_figure(chart)
+        case DaysChart():
+            return days_figure(chart)

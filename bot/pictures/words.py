@@ -138,4 +138,24 @@ class AttendanceWords:
     days: DayWords = DayWords()
 
 
+@dataclass(frozen=True, slots=True)
+class OtherDaysWords:
+    """Words of a programme on several numbers of days a week, side by side."""
+
+    title: str = "{title}, each day at most {most} min"
+    minutes: str = "Minutes"
+    week: str = "{days} days"
+    now: str = "as it is"
+    muscles: str = "Hard sets a week | least hours of rest"
+    hours: str = "{hours} h"
+    never: str = "–"
+    low: str = "▼"
+    high: str = "▲"
+    key: str = "▼ below, ▲ above your target"
+    others: str = "{more} more in the words"
+    nothing: str = "No hard sets"
+    days: DayWords = DayWords()
+
+
 STRENGTH, MUSCLES, ATTENDANCE = StrengthWords(), MusclesWords(), AttendanceWords()
+OTHER_DAYS = OtherDaysWords()

@@ -3,7 +3,7 @@
 from decimal import Decimal
 from typing import Any
 
-from bot.saying import AttendanceChart, Chart, MusclesChart, StrengthChart, WeekChart
+from bot.saying import AttendanceChart, Chart, DaysChart, MusclesChart, StrengthChart, WeekChart
 from storage.codec import Codec, codec
 
 Json = dict[str, Any]
@@ -12,6 +12,7 @@ Json = dict[str, Any]
 _STRENGTH: Codec[StrengthChart] = codec(StrengthChart)
 _MUSCLES: Codec[MusclesChart] = codec(MusclesChart)
 _ATTENDANCE: Codec[AttendanceChart] = codec(AttendanceChart)
+_DAYS: Codec[DaysChart] = codec(DaysChart)
 
 
 def show_chart(chart: Chart) -> Json:
@@ -31,6 +32,8 @@ def show_chart(chart: Chart) -> Json:
             return {"is": "muscles", "chart": _MUSCLES.encode(chart)}
         case AttendanceChart():
             return {"is": "attendance", "chart": _ATTENDANCE.encode(chart)}
+        case DaysChart():
+            return {"is": "days", "chart": _DAYS.encode(chart)}
 
 
 def read_chart(data: Json) -> Chart:
@@ -50,5 +53,7 @@ def read_chart(data: Json) -> Chart:
             return _MUSCLES.decode(data["chart"])
         case "attendance":
             return _ATTENDANCE.decode(data["chart"])
+        case "days":
+            return _DAYS.decode(data["chart"])
         case other:
             raise KeyError(other)

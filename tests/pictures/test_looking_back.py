@@ -23,6 +23,9 @@ from bot.pictures.scales import days_between, rounds
 from bot.saying import (
     AttendanceChart,
     Chart,
+    DaysChart,
+    DaysMuscle,
+    DaysWeek,
     LiftedPoint,
     MusclesChart,
     MuscleWeeks,
@@ -66,6 +69,17 @@ ROWS = (
     muscle("front shoulder and all around it", "4", "4.5", "0", "6", "10", "0"),
 )
 WEEK = (DayMark.DONE, DayMark.REST, DayMark.MOVED, DayMark.PARTLY, DayMark.MISSED, DayMark.SKIPPED, DayMark.PLANNED)
+WEEKS = (
+    DaysWeek((31, None, None, 30, None, None, None), is_now=True),
+    DaysWeek((22, None, 20, None, 21, None, None)),
+    DaysWeek((16, 15, None, 17, 14, None, None)),
+    DaysWeek((12, 11, 16, None, 11, 10, None)),
+)
+DAYS_ROWS = (
+    DaysMuscle("quadriceps", tuple(map(Decimal, ("8", "8", "8", "9.5"))), (72, 48, 72, None), 8, 9),
+    DaysMuscle("front shoulder and all around it", tuple(map(Decimal, ("4", "4", "2", "0"))), (72, 48, 24, None), 4, 8),
+    DaysMuscle("lats", tuple(map(Decimal, ("6", "6", "6", "12"))), (None, None, None, 24)),
+)
 CHARTS: dict[str, Chart] = {
     "strength": life(60),
     "strength with breaks": life(40, breaks=(10, 25)),
@@ -90,6 +104,13 @@ CHARTS: dict[str, Chart] = {
     "muscles, none": MusclesChart(MONDAYS, ()),
     "muscles, huge": MusclesChart(MONDAYS, (muscle("x", *["1e30"] * 6, low=0, high=10**9),)),
     "muscles, one week": MusclesChart(MONDAYS[:1], (muscle("lats", "4", low=2, high=6),)),
+    "days": DaysChart("Two short days", 45, WEEKS, DAYS_ROWS),
+    "days, many muscles": DaysChart(LONG, 240, WEEKS, DAYS_ROWS * 8),
+    "days, no muscles": DaysChart("", 15, WEEKS, ()),
+    "days, one week": DaysChart("x", 15, WEEKS[:1], tuple(replace(r, sets=r.sets[:1]) for r in DAYS_ROWS)),
+    "days, huge": DaysChart(
+        LONG * 3, 10**9, (DaysWeek((10**9,) * 7),) * 4, (DaysMuscle(LONG, (Decimal("1e30"),) * 4, (10**6,) * 4, 0, 5),)
+    ),
     "attendance": AttendanceChart(MONDAYS[0], WEEK * 12, MONDAYS[0] + timedelta(days=80), "Ada"),
     "attendance, nothing": AttendanceChart(MONDAYS[0], (DayMark.REST,) * 84, MONDAYS[0]),
     "attendance, years": AttendanceChart(MONDAYS[0], WEEK * 100, MONDAYS[0], "Maximiliane-Theodora " * 5),
@@ -291,3 +312,21 @@ def test_days_get_few_ticks_within_the_time(span: int) -> None:
     assert 1 <= len(ticks) <= 7
     assert all(FIRST <= tick <= last for tick in ticks)
     assert list(ticks) == sorted(set(ticks))
+
+
+def test_weeks_of_other_days_stand_side_by_side_with_all_their_numbers() -> None:
+    """Minutes on their weekdays, sets and rest of each muscle, a sign where a target is missed."""
+    words = said(figure_of(CHARTS["days"]))
+    assert {"2 days", "5 days", "as it is", "31", "22", "17", "16", "Mon", "Sun"} <= set(words)
+    assert {"8 | 72 h", "9.5▲ | –", "2▼ | 24 h", "0▼ | –", "12 | 24 h"} <= set(words)
+    assert "▼ below, ▲ above your target" in words
+    assert not any("▼" in word for word in said(figure_of(DaysChart("x", 45, WEEKS, DAYS_ROWS[2:]))))
+
+
+def test_a_day_twice_as_long_has_a_bar_twice_as_tall() -> None:
+    """And stands under its weekday."""
+    figure = figure_of(DaysChart("x", 45, (DaysWeek((40, None, None, 20, None, None, None)),), ()))
+    bars = sorted((a.get_x(), a.get_height()) for a in figure.artists if isinstance(a, Rectangle))
+    assert bars[0][1] == pytest.approx(2 * bars[1][1])
+    names = {t.get_text(): float(t.get_position()[0]) for t in figure.texts}
+    assert [x + 34 for x, _ in bars] == pytest.approx([names["Mon"], names["Thu"]])

@@ -10,6 +10,9 @@ from bot.runtime.charts import read_chart, show_chart
 from bot.saying import (
     AttendanceChart,
     Chart,
+    DaysChart,
+    DaysMuscle,
+    DaysWeek,
     LiftedPoint,
     MusclesChart,
     MuscleWeeks,
@@ -35,6 +38,12 @@ CHARTS: tuple[Chart, ...] = (
     StrengthChart("Back squat", Unit.KG, (), ()),
     MusclesChart((DAY,), (MuscleWeeks("quads", (Decimal("0.5"),), (Decimal(6),), 4, 8),), "Ada"),
     AttendanceChart(DAY, tuple(DayMark), DAY, "Ada"),
+    DaysChart(
+        "Two days",
+        45,
+        (DaysWeek((31, None, None, 30, None, None, None), True), DaysWeek((22, None, 20, None, 21, None, None))),
+        (DaysMuscle("quads", (Decimal(8), Decimal("8.5")), (72, None), 8, 12), DaysMuscle("lats", (), ())),
+    ),
 )
 
 

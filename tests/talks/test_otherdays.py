@@ -2,6 +2,7 @@
 
 import re
 
+from bot.saying import DaysChart
 from bot.training.samples import sample_programme
 from tests.talks.wireless import ADA, COACH, OTHER_COACH, Shown, Wired, Wireless
 
@@ -17,6 +18,11 @@ def side(bot: Wireless) -> Shown:
 def newest(bot: Wireless) -> Shown:
     """The page as it stands."""
     return next(s for s in reversed(bot.screen(COACH)) if "on other days a week" in s.text)
+
+
+def drawn(bot: Wireless) -> list[DaysChart]:
+    """The pictures of other days on the coach's screen."""
+    return [s.picture for s in bot.screen(COACH) if isinstance(s.picture, DaysChart)]
 
 
 def test_two_to_five_days_side_by_side(wired: Wired) -> None:
@@ -48,6 +54,83 @@ def test_fewer_minutes_say_what_is_left_out(wired: Wired) -> None:
         three = text.partition("3 days: ")[2].partition("4 days: ")[0]
         assert "left out: " in three
         assert max(int(m) for m in re.findall(r" (\d+) min", three)) <= 15
+
+
+def test_the_picture_says_what_the_table_says(wired: Wired) -> None:
+    """Before anything is taken: minutes of each day, sets and rest of each muscle; it follows the page in its place."""
+    with wired.bot() as bot:
+        text = side(bot).text
+        (chart,) = drawn(bot)
+        assert chart.title == sample_programme().title
+        assert [week.days for week in chart.weeks] == [2, 3, 4, 5]
+        assert [week.is_now for week in chart.weeks] == [True, False, False, False]
+        for week in chart.weeks:
+            held = re.findall(rf"^{week.days} days(?:, as it is)?: (.*)$", text, re.MULTILINE)[0]
+            assert [int(m) for m in re.findall(r"(\d+) min", held)] == [m for m in week.minutes if m is not None]
+        for row in chart.muscles:
+            told = re.findall(rf"^{row.muscle}(.*)\|(.*)$", text, re.MULTILINE)[0]
+            assert told[0].split() == [f"{sets:.1f}".removesuffix(".0") for sets in row.sets]
+            assert told[1].split() == ["-" if hours is None else str(hours) for hours in row.rest_h]
+        bot.tap(COACH, "60 min")
+        (longer,) = drawn(bot)
+        assert longer.most == 60
+        bot.say(COACH, "/programme")
+        bot.tap(COACH, sample_programme().title)
+        bot.tap(COACH, "Other days")
+        assert len(drawn(bot)) == 2
+        bot.no_turn_failed()
+
+
+def test_added_sets_go_to_the_weak_points_that_the_coach_names(wired: Wired) -> None:
+    """None before a muscle is tapped, where there is no target; then to that muscle; taken, they are in."""
+    with wired.bot() as bot:
+        side(bot)
+        bot.tap(COACH, "60 min")
+        (before,) = drawn(bot)
+        bot.tap(COACH, "Up to 3 sets more")
+        shown = newest(bot)
+        assert "Which muscles get the added sets?" in shown.text
+        assert "added: " not in shown.text
+        bot.tap(COACH, "First chest")
+        text = newest(bot).text
+        assert "Sets are added for chest first." in text
+        assert "added: " not in text.partition("3 days: ")[0]
+        assert "added: " in text.partition("5 days: ")[2]
+        (after,) = drawn(bot)
+        was, now = (next(r for r in chart.muscles if r.muscle == "chest") for chart in (before, after))
+        assert was.sets[0] == now.sets[0]
+        assert was.sets[3] < now.sets[3] <= was.sets[3] + 3
+        bot.tap(COACH, "Make it 5 days")
+        assert f"{sample_programme().title} (5 ×)" in bot.text(COACH)
+        bot.no_turn_failed()
+
+
+def test_no_more_sets_and_no_weak_points_take_it_back(wired: Wired) -> None:
+    """The page is as it was."""
+    with wired.bot() as bot:
+        before = side(bot).text
+        bot.tap(COACH, "Up to 6 sets more")
+        bot.tap(COACH, "First calves")
+        bot.tap(COACH, "First chest")
+        assert "Sets are added for calves, chest first." in newest(bot).text
+        bot.tap(COACH, "No weak points")
+        assert "Which muscles" in newest(bot).text
+        bot.tap(COACH, "No more sets")
+        assert newest(bot).text == before
+        bot.no_turn_failed()
+
+
+def test_forged_wishes_are_the_plain_page(wired: Wired) -> None:
+    """A muscle that there is not, twice the same, too many, another number of sets or minutes: as if just opened."""
+    with wired.bot() as bot:
+        plain = side(bot)
+        data = next(d for label, d in plain.data if label == "60 min").partition(":60:")[0]
+        for args in ("45:3:zz", "45:3:00", "45:3:0123", "45:4:", "9999:0:", "45:3:é", "x"):
+            bot.tap_data(COACH, f"{data}:60:0:")
+            assert newest(bot).text != plain.text
+            bot.tap_data(COACH, f"{data}:{args}")
+            assert newest(bot).text == plain.text, args
+        bot.no_turn_failed()
 
 
 def test_taken_it_is_a_programme_of_its_own_that_is_given_as_ever(wired: Wired) -> None:
