@@ -59,8 +59,8 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "1leg": ("single leg",),
     "1arm": ("single arm",),
     "bg": ("bulgarian",),
-    "quad": ("quad", "leg"),
-    "quads": ("quad", "leg"),
+    "quad": ("quad", "leg extension"),
+    "quads": ("quad", "leg extension"),
     "abs": ("ab",),
     "pd": ("pulldown",),
     "lpd": ("lat pulldown",),
@@ -233,6 +233,13 @@ SYNONYMS: tuple[tuple[str, str], ...] = (
     ("pec fly", "chest fly"),
     ("back raise", "back extension"),
     ("hyperextension", "back extension"),
+    ("hex bar", "trap bar"),
+    ("glute bridge", "hip bridge"),
+    ("heel raise", "calf raise"),
+    ("heel lift", "heel raise"),
+    ("calf lift", "calf raise"),
+    ("arm curl", "biceps curl"),
+    ("rear delt", "reverse fly"),
 )
 """Two names of one exercise. Used only where the session has exactly one of them."""
 

@@ -125,6 +125,15 @@ class Context:
         """Whether repetitions (seconds, metres) are in reason for a set."""
         return 0 < reps <= REPS_MOST * self.range_of(number).high
 
+    def is_likely(self, value: Decimal | None, unit: Unit) -> bool:
+        """Whether a bare number may be a load or a count of it."""
+        if value is None:
+            return True
+        if value == int(value) and self.are_reps_in_reason(int(value), None):
+            return True
+        before = [p.load for p in self.worked]
+        return self.takes_load and self.is_load_in_reason(Load.of(value, unit), None, before, signed=False)
+
     def is_planned(self, load: Load, number: int | None) -> bool:
         """Whether a load is exactly the planned one of a set (of any open set where no number is given)."""
         planned = self.planned_load(number)

@@ -94,7 +94,7 @@ def _sentences(marks: Sequence[Mark]) -> list[Sentence]:
 def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
     """What joins two sentences, if they are halves."""
     between = marks[one[1] : two[0]]
-    first = [m for m in marks[one[0] : one[1]] if m.kind is not Kind.FILL]
+    first = _behind_gaps([m for m in marks[one[0] : one[1]] if m.kind is not Kind.FILL])
     second = [m for m in marks[two[0] : two[1]] if m.kind is not Kind.FILL]
     if not first or not second or any(m.kind is not Kind.STOP for m in between):
         return None
@@ -105,17 +105,26 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
     if _is_load_alone(first) and _is_repetitions(second):
         load = _numbers(first)[0].value or 0
         smaller = all(m.value is not None and m.value < load for m in _numbers(second))
-        sure = any(m.kind in (Kind.S, Kind.HAND) for m in first) and second[0].kind is not Kind.NUM
+        counted = second[0].kind is not Kind.NUM or [m.kind for m in second[1:2]] in ([Kind.EACH], [Kind.REPS])
+        sure = any(m.kind in (Kind.S, Kind.HAND) for m in first) and counted
         return Kind.COLON if sure or (smaller and load >= _LEAST) else None
     if any(m.kind is Kind.NAME for m in second):
         return None
     if any(m.text == "still" for m in marks[two[0] : two[1]]):
         alone = _is_load_alone([m for m in second if m.kind not in (Kind.AT, Kind.WITH)])
         return Kind.WITH if alone and _numbers(first) and not _has_load(first) else None
+    if second[0].kind is Kind.ALL and _is_load_alone([m for m in second[1:] if m.kind not in (Kind.AT, Kind.WITH)]):
+        return Kind.COMMA if second[1].kind in (Kind.AT, Kind.WITH) and len(_numbers(first)) > 1 else None
     if not _is_load_alone(second):
         return None
     counted = first[-1].kind is Kind.REPS or (first[-1].kind is Kind.NUM and second[-1].kind in _UNITS)
     return Kind.AT if counted and not _has_load(first) and len(_numbers(first)) == 1 else None
+
+
+def _behind_gaps(said: list[Mark]) -> list[Mark]:
+    """What stands behind words that are read already: the `took the 10s` of `was gonna take 14s but took the 10s`."""
+    last = max((i for i, m in enumerate(said) if m.kind is Kind.GAP), default=-1)
+    return said[last + 1 :] or said
 
 
 def _numbers(marks: Sequence[Mark]) -> list[Mark]:

@@ -37,7 +37,8 @@ from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
-from bot.notation.strays import stray_numbers, with_others
+from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
+from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
 
@@ -64,9 +65,10 @@ class Reader:
         beside = read_beside(draft, self._few_enough(kinds.marks))
         marks = with_others(beside.marks)
         skips = read_skips(marks)
-        strays = stray_numbers(marks, self._is_likely)
+        strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)
         draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
         elsewhen = other_times(marks) | strays
+        elsewhen |= nothing_to_drop(marks, elsewhen, is_begun=bool(draft.record.stored))
         finish = read_finish(masked(marks, elsewhen))
         finished = None if finish is None else (finish.start, finish.end)
         before = [marks[i] for i in sorted(elsewhen)]
@@ -109,9 +111,8 @@ class Reader:
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_other_side(marks, record.last())
-        marks = marks_of_sets(all_targeted(draft, marks), hurts, is_first=not record.stored)
         progress = read_progress(marks, record, draft.under_way())
-        marks = progress.marks
+        marks = marks_of_sets(all_targeted(draft, progress.marks), hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)
         marks = masked(marks, talk | taken_back(marks))
@@ -134,6 +135,9 @@ class Reader:
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
+            other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
+            if other is not None:
+                draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))
         if draft.reports and unread is not None and draft.ask is None:
             draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))
         return marks

@@ -100,6 +100,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         reached.add(at)
         hoping = mark.text in _HOPED
         at += 1
+    if at < len(marks) and marks[at].kind not in EDGES and marks[place].kind is Kind.OTHERTIME:
+        reached -= _still_named(marks, reached, at)
     before = place - 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
@@ -108,8 +110,25 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     return reached | _aimed(marks, place)
 
 
+_RESUMING = ("anyway", "anyways", "anyhow")
+_MINE = ("me", "mine", "myself")
+
+
+def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
+    """`was gonna take 14s for lunges but took the 10s`: the one name of what was then done otherwise."""
+    names = [i for i in reached if marks[i].kind is Kind.NAME]
+    later = False
+    while at < len(marks) and marks[at].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+        later = later or marks[at].kind in (Kind.NAME, Kind.WEAK)
+        at += 1
+    return set(names) if len(names) == 1 and not later else set()
+
+
 def _is_own(marks: Sequence[Mark], place: int) -> bool:
-    """`someone was on it so i did rows`: where the client's own doing starts."""
+    """`someone was on it so i did rows`, `lol anyway 60x5`, `me: 60x5`: where the client's own doing starts."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    if marks[place].text in _RESUMING or (marks[place].text in _MINE and following in (Kind.NUM, Kind.COLON)):
+        return True
     return marks[place].text == "so" and [m.text.split()[:1] for m in marks[place + 1 : place + 2]] in (
         [["i"]], [["im"]], [["ive"]], [["did"]], [["started"]], [["just"]]
     )  # fmt: skip
@@ -131,9 +150,26 @@ def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
     return set(range(at - 1, number + 1)) if led else set()
 
 
+def _weighed_behind(marks: Sequence[Mark], place: int) -> set[int]:
+    """`weighed myself this morning, 84.2 kg.`: the number straight behind the comma that ends its part."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind is not Kind.NUM:
+        at += 1
+    number = at + 1
+    if not (number < len(marks) and marks[at].kind in (Kind.COMMA, Kind.STOP) and marks[number].kind is Kind.NUM):
+        return set()
+    end = number + 1
+    while end < len(marks) and marks[end].kind in (Kind.KG, Kind.LB):
+        end += 1
+    ends = end >= len(marks) or marks[end].kind in EDGES
+    return set(range(number, end)) if ends else set()
+
+
 def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     at = place
     reached = {place}
+    if "weigh" in marks[place].text:
+        reached |= _weighed_behind(marks, place)
     while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
         at += 1
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):

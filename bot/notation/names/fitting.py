@@ -1,6 +1,6 @@
 """Which exercises of the session explain the words of a name."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from bot.notation.names.index import Index
 from bot.notation.names.said import Word, read_words
@@ -49,5 +49,12 @@ def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
 
 def is_whole(window: Sequence[Word], fits: tuple[int, ...], index: Index) -> bool:
     """Whether the words are all of a name or alias of one of the exercises."""
-    said = {w for word in window for w in word.ways[0]}
-    return any(v.exercise in fits and v.rank == 0 and v.words == said for v in index.variants)
+    whole = [{w for word, way in zip(window, ways, strict=True) for w in way} for ways in _meanings(window)]
+    return any(v.exercise in fits and v.rank == 0 and v.words in whole for v in index.variants)
+
+
+def _meanings(window: Sequence[Word]) -> Iterator[tuple[tuple[str, ...], ...]]:
+    """What the words may stand for: as they are, or each as what it is short for."""
+    yield tuple(word.ways[0] for word in window)
+    if len(window) > 1:
+        yield tuple(word.ways[-1] for word in window)

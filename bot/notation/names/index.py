@@ -17,6 +17,14 @@ JOINED = frozenset(
 _EQUIPMENT = frozenset(["ez", "barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])
 _EZ = frozenset(["curl", "crusher", "extension", "triceps", "preacher"])
 """What an EZ bar is used for, though its name does not say so."""
+_OF_MACHINES = tuple(
+    frozenset(words(name))
+    for name in (
+        "deck", "pulldown", "abduction", "adduction", "leg press", "leg curl", "leg extension", "calf raise", "smith",
+        "seated row", "cable row", "hamstring curl", "hack", "pec", "assisted", "supported row", "calf press",
+    )
+)  # fmt: skip
+"""What is done on a machine, though its name does not say so."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
 
 
@@ -107,6 +115,8 @@ def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure)
             extra |= {"ez"} if own & _EZ else set()
         if style is LoadStyle.PER_HAND:
             extra |= {"dumbbell"}
+    if style is LoadStyle.TOTAL and any(of <= own for of in _OF_MACHINES):
+        extra |= {"machine"}
     if style is LoadStyle.BODYWEIGHT:
         extra |= {"weighted", "bodyweight", "assisted", "banded"}
     if sides == 2:

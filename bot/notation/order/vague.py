@@ -1,13 +1,19 @@
-"""Numbers of which one is meant, not known which: `60x10 or was it 9`, `between 8 and 10`, `60x8-9`: asked about."""
+"""Numbers of which one is meant, not known which: `60x10 or was it 9`, `8 maybe 9`, `60x8-9`: asked about."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
+from bot.notation.order.near import UNITS, kind_at
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _WIDEST = 2
 """A range of repetitions is no wider; a list falls or holds, or goes on."""
+_MAYBE = frozenset(words("maybe perhaps possibly might mightve potentially mebbe prob"))
+_EFFORTS = (Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.RPEPOST, Kind.RIRPOST, Kind.X, Kind.FOR, *UNITS)
+_ENTRY = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
+_RATED = (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.AT, Kind.COULD)
 
 
 def vague(marks: list[Mark]) -> list[Mark]:
@@ -15,17 +21,35 @@ def vague(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         if kind_at(marks, place - 1) is not Kind.NUM:
+            if mark.text in _MAYBE and _is_doubted(marks, place):
+                out[place] = replace(mark, kind=Kind.SLIP)
             continue
         at = place + 1
         while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
             at += 1
         numbered = kind_at(marks, at) is Kind.NUM
-        told = kind_at(marks, at + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
+        told = kind_at(marks, at + 1) not in _ENTRY
         doubted = mark.kind is Kind.OR and at > place + 1 and any(m.kind is Kind.WAS for m in marks[place:at])
         between = mark.kind is Kind.AND and place > 1 and marks[place - 2].text.split()[-1:] == ["between"]
-        if numbered and told and (doubted or between or _is_range(marks, place) or _is_was(marks, place)):
+        doubted = doubted or between or _is_range(marks, place) or _is_was(marks, place)
+        if (numbered and told and doubted) or (mark.text in _MAYBE and _is_doubted(marks, place)):
             out[place] = replace(mark, kind=Kind.SLIP)
     return out
+
+
+def _is_doubted(marks: list[Mark], place: int) -> bool:
+    """`8 maybe 9`, `60x5 i think? maybe 6`: two counts a little apart, the second no load, effort or time."""
+    before = place - 1
+    thought = (Kind.FILL, Kind.COMMA, Kind.QUERY, Kind.OR, Kind.REPS, Kind.GAP, Kind.WORD)
+    while kind_at(marks, before) in thought and place - before < 7:
+        before -= 1
+    after = place + 1
+    while kind_at(marks, after) in (Kind.FILL, Kind.WAS):
+        after += 1
+    one, two = (marks[i].value if kind_at(marks, i) is Kind.NUM else None for i in (before, after))
+    if one is None or two is None or not 0 < abs(one - two) <= _WIDEST:
+        return False
+    return kind_at(marks, after + 1) not in _EFFORTS and kind_at(marks, before - 1) not in (Kind.RPE, Kind.RIR)
 
 
 def _is_was(marks: list[Mark], place: int) -> bool:
@@ -35,10 +59,31 @@ def _is_was(marks: list[Mark], place: int) -> bool:
 
 
 def _is_range(marks: list[Mark], place: int) -> bool:
-    """`60x8-9`: two numbers with a dash, the second a little greater, behind a load."""
-    if marks[place].kind is not Kind.DASH or kind_at(marks, place - 2) not in (Kind.X, Kind.FOR):
+    """`60x8-9`, `pull ups 6-7`: two numbers with a dash, the second a little greater, and no more of them."""
+    before = place - 2
+    while kind_at(marks, before) in (Kind.COLON, Kind.WAS, Kind.FILL):
+        before -= 1
+    if marks[place].kind is not Kind.DASH or kind_at(marks, before) in _RATED:
         return False
     low, high = marks[place - 1].value, marks[place + 1].value if place + 1 < len(marks) else None
-    alone = kind_at(marks, place + 2) not in (Kind.DASH, Kind.X, Kind.NUM)
+    alone = kind_at(marks, place + 2) not in (Kind.DASH, Kind.X, Kind.NUM, Kind.SETS, *_EFFORTS)
+    alone = alone and kind_at(marks, place - 2) is not Kind.DASH
     tight = marks[place].tight and place + 1 < len(marks) and marks[place + 1].tight
     return tight and alone and low is not None and high is not None and low < high <= low + _WIDEST
+
+
+def is_hedged(marks: Sequence[Mark]) -> bool:
+    """`not sure if that was 5 or 6`: which of two numbers it was, which the coach cannot know."""
+    kinds = [m.kind for m in marks]
+    either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
+    past = any(set(m.text.split()) & {"was", "did", "got", "managed", "made", "hit", "were"} for m in marks)
+    return either and past and marks[0].text.split()[0] in ("not", "dont", "cant", "no", "unsure", "wondering")
+
+
+def is_thought(marks: Sequence[Mark], query: int) -> bool:
+    """`60x5 i think?`: a question mark behind a number that is not sure, not a question to the coach."""
+    start = query
+    while start > 0 and marks[start - 1].kind in (Kind.FILL, Kind.QUERY):
+        start -= 1
+    said = {w for m in marks[start:query] for w in m.text.split()}
+    return kind_at(list(marks), start - 1) in (Kind.NUM, Kind.REPS) and bool(said & {"think", "guess", "reckon", "ish"})

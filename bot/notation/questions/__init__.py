@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
+from bot.notation.order.vague import is_hedged, is_thought
 from bot.notation.questions.asked import (
     ENDS,
     NO_OPENING,
@@ -120,7 +121,9 @@ def read_question(marks: Sequence[Mark]) -> QuestionSaid:
 
 
 def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
-    asked = any(m.kind is Kind.QUERY and not asks_to_change(marks, i) for i, m in enumerate(marks))
+    asked = any(
+        m.kind is Kind.QUERY and not asks_to_change(marks, i) and not is_thought(marks, i) for i, m in enumerate(marks)
+    )
     only_asks: set[int] = set()
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ASKING or place in only_asks:
@@ -130,6 +133,8 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         end = place
         while end < len(marks) and marks[end].kind not in ENDS:
             end += 1
+        if is_hedged(marks[place:end]):
+            continue
         if is_request_to_change(marks[place:end]):
             asked = asked and has_other_query(marks, end)
             continue

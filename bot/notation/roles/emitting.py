@@ -93,11 +93,11 @@ class Emitting(Costs):
             made.cost += 0.0 if made.mult_said else self._prefix_cost(made, reps)
 
     def _is_on_body(self, state: State, number: int) -> bool:
-        """Whether the set before was on body weight where the plan assists: `bw 6 6 5` goes on with repetitions."""
+        """Whether the set before was on body weight where the plan adds or assists: `bw 6 6 5` goes on so."""
         before = state.sets[-1].load if state.sets else None
         planned = self.context.planned_load(number)
         bare = before is not None and before.load is not None and before.load.thousandths == 0
-        return bare and planned is not None and planned.thousandths < 0
+        return bare and planned is not None and planned.thousandths != 0
 
     def _load_of(self, amount: Amount) -> SaidLoad | None:
         unit = amount.unit or self.unit
@@ -147,6 +147,8 @@ class Emitting(Costs):
         if fixed:
             made.cost += 0.5 if not made.sets else 1.2
             made.cost += 1.5 if load.load is None else 0.0
+            made.cost += 1.5 if made.sets and made.index >= len(self.opens) else 0.0
+            made.cost += 1.2 if self._is_its_count(made, asked.high, number) else 0.0
         else:
             made.cost += 2.5
             made.doubts = (*made.doubts, Doubt(AskKind.RANGE, load.start, load.end))
@@ -173,6 +175,13 @@ class Emitting(Costs):
         made.label = None
         made.fresh = False
         return made
+
+    def _is_its_count(self, state: State, reps: int, number: int) -> bool:
+        """Whether a bare number is what the plan fixes as repetitions, and no load that is known: `swings 15`."""
+        load = None if state.load is None else state.load.load
+        if load is None or not state.bare or load.amount_in(self.unit) != reps:
+            return False
+        return all(known is None or known.kg != load.kg for known in (self.context.planned_load(number), self.last_load))
 
 
 def _stage_at(stage: Stage, state: State, amount: Amount) -> Span | None:

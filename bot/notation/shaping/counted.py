@@ -6,11 +6,18 @@ from decimal import Decimal
 
 from bot.notation.clauses import continues_list
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import LINKS, PREFIXES, is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import LINKS, PREFIXES, SEPARATORS, is_number, kind_at, mark_at
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _MAYBE = frozenset(["maybe", "perhaps", "possibly"])
 """Words between two numbers of which one is meant: `one maybe two left`."""
+_LIGHT = 10
+"""A number of plates is less; a plate of so much is common (common practice, no source)."""
+_APART = frozenset(
+    words("i he she we they it my his her the this that these those because bc cause cos as since while when so but")
+)
+"""Words that part a number from the thing behind them: `22 i fell` counts no falls."""
 _LOW = {"single": 1, "singles": 1, "double": 2, "doubles": 2, "triple": 3, "triples": 3}
 
 
@@ -21,6 +28,8 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         if _is_of_how_many(marks, place) or _is_but(marks, place) or _is_all_at(marks, place):
             continue
         if mark.kind is Kind.AT and place and _is_all_at(marks, place - 1):
+            if out and out[-1].kind is Kind.COMMA:
+                out.pop()
             out.append(replace(mark, kind=Kind.WITH))
             continue
         if mark.kind is Kind.MINUTES and [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]:
@@ -38,6 +47,9 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
             continue
         weighed = kind_at(marks, place - 1) in (Kind.KG, Kind.LB) and is_number(mark_at(marks, place - 2))
         numbered = weighed or is_number(mark_at(marks, place - 1))
+        if mark.text == "plate" and _is_weighed_plate(marks, place):
+            out.append(replace(mark, kind=Kind.S, text="s"))
+            continue
         if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not numbered:
             out.append(replace(mark, kind=Kind.FILL))
             continue
@@ -66,6 +78,25 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         else:
             out.append(mark)
     return out
+
+
+def parted(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with words that a number before does not count without bearing: `left 30, right 22 i fell`."""
+    out = list(marks)
+    for place in range(2, len(marks)):
+        led = marks[place - 1].kind is Kind.FILL and marks[place - 1].text in _APART
+        if marks[place].kind is Kind.WORD and led and marks[place - 2].kind in (Kind.NUM, Kind.CLOCK):
+            out[place] = replace(marks[place], kind=Kind.GAP)
+    return out
+
+
+def _is_weighed_plate(marks: Sequence[Mark], place: int) -> bool:
+    """`with a 10 plate`: what the plate weighs, not how many there are."""
+    number = mark_at(marks, place - 1)
+    if marks[place].kind is not Kind.PLATES or number is None or number.kind is not Kind.NUM or number.value is None:
+        return False
+    single = place > 1 and marks[place - 2].text.split()[-1] in ("a", "an", "one")
+    return number.value >= _LIGHT or (single and number.value > 1)
 
 
 def _is_but(marks: Sequence[Mark], place: int) -> bool:
@@ -136,6 +167,17 @@ def either(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _is_spoken_to(marks: Sequence[Mark], place: int) -> bool:
+    """Whether one word ends its part that is no plural, which several of would have: `12 dear`, `9 phew`."""
+    word, number = marks[place].text, marks[place - 1].value
+    ends = kind_at(marks, place + 1) in (None, *SEPARATORS)
+    plural = (word.endswith("s") and not word.endswith("ss")) or word in _PLURALS
+    return ends and not plural and number is not None and number > 1 and marks[place].kind is Kind.WORD
+
+
+_PLURALS = frozenset(words("people children men women feet teeth mice sheep percent quid kcal km bpm rpm mph sth stone"))
+
+
 def counted(marks: list[Mark]) -> list[Mark]:
     """A bare number that counts something outside the lexicon (`2 coffees`), or sets to come, is no set's."""
     out = list(marks)
@@ -155,7 +197,7 @@ def counted(marks: list[Mark]) -> list[Mark]:
             or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS)
         ):
             continue
-        if (after is Kind.WORD and not continues_list(marks, place)) or (
+        if (after is Kind.WORD and not continues_list(marks, place) and not _is_spoken_to(marks, place + 1)) or (
             after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)
         ):
             out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)

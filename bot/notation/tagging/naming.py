@@ -80,4 +80,18 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             flush()
             out.append(mark)
     flush()
+    return _with_kinds_of(out)
+
+
+def _with_kinds_of(marks: list[Mark]) -> list[Mark]:
+    """`the cable ones`, `the seated one`: a word that tells exercises apart, as the name of those that have it."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before = out[-1] if out else None
+        if mark.text in ("one", "ones") and before is not None and before.kind is Kind.WEAK and before.names:
+            led = place > 1 and marks[place - 2].text in ("the", "my", "those")
+            if led:
+                out[-1] = replace(before, kind=Kind.NAME, text=f"{before.text} {mark.text}", end=mark.end)
+                continue
+        out.append(mark)
     return out

@@ -1,0 +1,33 @@
+"""What a message tells beside its sets by the form of its clauses: other people, intentions, reasons, things counted.
+
+`with_others` gives words of other people and of what was only meant to be their kinds (`other_times` then reaches as
+far as they do); `stray_numbers` are the places of numbers, and of names, that reasons and other talk hold.
+"""
+
+from collections.abc import Callable, Sequence
+
+from bot.notation.strays.around import around, nothing_to_drop, told_again
+from bot.notation.strays.denied import denied
+from bot.notation.strays.equipment import left_standing
+from bot.notation.strays.intents import with_intents
+from bot.notation.strays.people import with_people
+from bot.notation.strays.reasons import reasons
+from bot.notation.strays.things import things
+from bot.notation.tokens import Mark
+
+__all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
+
+
+def with_others(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with other people, and with what was planned or nearly done, as such."""
+    return with_intents(with_people(marks))
+
+
+def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, is_first: bool) -> set[int]:
+    """The places of what is no set's.
+
+    `is_likely`: whether a number may be a load or a count of the exercise at hand; `is_first`: nothing is stored.
+    """
+    told = denied(marks, is_first=is_first)
+    told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
+    return told | told_again(marks)

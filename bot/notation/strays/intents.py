@@ -1,0 +1,109 @@
+"""What was planned, prescribed or nearly done, by the form of its clause: `was meant to use`, `the sheet said`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import part_of
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_INTENT = frozenset(
+    words("meant supposed planning planned hoping hoped intending intended wanting tempted aiming aimed thinking")
+)
+_SAYING = frozenset(
+    words("say type put write be have read log send enter record text note tell add include mention change make go")
+)
+"""Verbs of a correction: `meant to put 60`."""
+_SOURCES = frozenset(
+    words(
+        "plan sheet program programme card spreadsheet template schedule app block script workout prescription target",
+        "board whiteboard printout notes list",
+    )
+)
+_CALLS = frozenset(words("said says say had has called calls asked asks wanted wants told reads read gave shows showed"))
+_ASKED = frozenset(words("said wanted asked prescribed planned programmed gave told suggested recommended set"))
+_WEIGHED_UP = frozenset(
+    words("considered considering contemplated contemplating eyed debated fancied toyed flirted pondered")
+)
+_THOUGHT = frozenset(words("about of bout"))
+_MISTAKEN = (("by", "mistake"), ("by", "accident"), ("accidentally",), ("mistakenly",))
+_LOADED = frozenset(words("loaded put grabbed racked had took set picked stuck on"))
+_LIFTING = (Kind.X, Kind.FOR, Kind.REPS)
+_HABIT = (("as", "always"), ("like", "always"), ("as", "usual"), ("as", "normal"))
+
+
+def with_intents(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with the words of such clauses as another time's; a habit (`as always`) says no time."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if _is_habit(marks, place):
+            out[place] = replace(mark, kind=Kind.FILL)
+        elif _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
+            out[place] = replace(mark, kind=Kind.OTHERTIME)
+        elif _is_in_place(marks, place):
+            out[place] = replace(mark, kind=Kind.INSTEAD)
+        elif mark.kind is Kind.NO and _is_told_again(marks, place):
+            out[place] = replace(mark, kind=Kind.SORRY)
+        elif mark.kind is Kind.NUM and _is_mistaken(marks, place):
+            out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
+    return out
+
+
+def _is_habit(marks: Sequence[Mark], place: int) -> bool:
+    before = marks[place - 1].text if place else ""
+    return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
+
+
+def _is_source(marks: Sequence[Mark], place: int) -> bool:
+    """`the plan said 70`, `you wanted 70`, `the sheet has me at 70`."""
+    before = marks[place - 1].text.split()[-1:] if place else []
+    said = marks[place].text
+    if not before or marks[place].kind not in (Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.PLANNED, Kind.WROTE):
+        return False
+    return (before[0] in _SOURCES and said in _CALLS) or (before[0] in ("you", "coach", "u") and said in _ASKED)
+
+
+def _is_intent(marks: Sequence[Mark], place: int) -> bool:
+    """`was meant to use the 14s`, `intended on 60`; not `meant to put 60`, which corrects."""
+    last = marks[place].text.split()[-1:]
+    if last == ["to"] and len(marks[place].text.split()) > 1:
+        last, following = marks[place].text.split()[-2:-1], marks[place + 1 : place + 2]
+    elif place + 1 < len(marks) and marks[place + 1].text in ("to", "on", "for", "of", "by"):
+        following = marks[place + 2 : place + 3]
+    else:
+        return False
+    if not last or last[0] not in _INTENT or marks[place].kind is Kind.OTHERTIME:
+        return False
+    verb = following[0].text.split()[0] if following and following[0].text else ""
+    return bool(verb) and verb not in _SAYING and following[0].kind not in (Kind.NUM, Kind.MEANT)
+
+
+def _is_weighed_up(marks: Sequence[Mark], place: int) -> bool:
+    """`thought about 75`, `considered the 30s`."""
+    following = marks[place + 1].text if place + 1 < len(marks) else ""
+    text = marks[place].text
+    return text in _WEIGHED_UP or (text in ("thought", "thinking", "think") and following in _THOUGHT)
+
+
+def _is_told_again(marks: Sequence[Mark], place: int) -> bool:
+    """`100x6, no, 5`: a number that another takes the place of."""
+    kinds = [m.kind for m in marks[place + 1 : place + 3]]
+    earlier = [m.kind for m in marks[max(0, place - 2) : place]]
+    return kinds == [Kind.COMMA, Kind.NUM] and earlier in ([Kind.NUM, Kind.COMMA], [Kind.NUM, Kind.STOP])
+
+
+def _is_in_place(marks: Sequence[Mark], place: int) -> bool:
+    """`instead of the machine`: an exercise that another stands in for, no other time."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return marks[place].text == "instead of the" and following in (Kind.NAME, Kind.WEAK)
+
+
+def _is_mistaken(marks: Sequence[Mark], place: int) -> bool:
+    """`loaded 80 by mistake`: a load that was not lifted."""
+    start, end = part_of(marks, place)
+    said = tuple(w for m in marks[place + 1 : end] for w in m.text.split())
+    mistaken = any(said[i : i + len(form)] == form for form in _MISTAKEN for i in range(len(said)))
+    before = {w for m in marks[start:place] for w in m.text.split()}
+    lifted = any(m.kind in _LIFTING for m in marks[start:end])
+    return (mistaken or "accidentally" in before) and bool(before & _LOADED) and not lifted

@@ -1,0 +1,77 @@
+"""Other people by the form of their naming: `the lad before me`, `my son`, `some old boy`, `two women`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_LEADS = frozenset(words("a an the my our this that some another one his her every her these those other your"))
+_KINDS = frozenset(words("old older young younger big little tall huge massive wee elderly nice teenage other new poor"))
+_PEOPLE = frozenset(
+    words(
+        "guy guys bloke blokes lad lads lass dude dudes man men woman women girl girls boy boys kid kids person people",
+        "lady ladies gent gentleman chap chaps fella fellas teenager teenagers student students granny grandad grandpa",
+        "grandma nan son sons daughter daughters wife husband partner girlfriend boyfriend fiance fiancee brother",
+        "brothers sister sisters mum mom mother dad father uncle aunt auntie cousin cousins nephew niece neighbour",
+        "neighbor friend friends mate buddy pal colleague coworker boss flatmate roommate housemate spotter trainer",
+        "instructor receptionist member members newbie newcomer powerlifter bodybuilder crossfitter beginner",
+        "stranger couple influencer physio nurse teacher twin twins missus hubby bf gf bro",
+    )
+)
+_BESIDE = (("before", "me"), ("next", "to", "me"), ("in", "front", "of", "me"), ("ahead", "of", "me"), ("behind", "me"),
+           ("beside", "me"), ("after", "me"), ("with", "me"))  # fmt: skip
+_OWN = frozenset(words("i me im ive mine my myself we us"))
+_TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
+"""Words that are said to the coach too: another person only behind a word that leads to one."""
+
+
+def with_people(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with each such person as one that is not the client, where it opens its part or stands before a verb."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in _PEOPLE:
+            continue
+        start = _start(marks, place)
+        if start is None or (mark.text in _TALKED_TO and start == place):
+            continue
+        end = _end(marks, place)
+        if not _acts(marks, end):
+            continue
+        out[place] = replace(mark, kind=Kind.OTHERPERSON)
+    return out
+
+
+def _start(marks: Sequence[Mark], place: int) -> int | None:
+    """Where the words that lead to a person start; `None` where none does."""
+    at = place - 1
+    while at >= 0 and marks[at].text in _KINDS:
+        at -= 1
+    if at >= 0 and (marks[at].text in _LEADS or marks[at].text.split()[-1:] in (["the"], ["a"])):
+        return at
+    return None
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    """Where what places a person ends: `before me`."""
+    said = tuple(w for m in marks[place + 1 : place + 5] for w in m.text.split())
+    for form in _BESIDE:
+        if said[: len(form)] == form:
+            at = place + 1
+            left = len(form)
+            while left > 0 and at < len(marks):
+                left -= len(marks[at].text.split())
+                at += 1
+            return at
+    return place + 1
+
+
+def _acts(marks: Sequence[Mark], at: int) -> bool:
+    """Whether the person does something: a word follows that is not the client's own."""
+    if at >= len(marks):
+        return False
+    mark = marks[at]
+    told = mark.kind in (Kind.WORD, Kind.FILL, Kind.WAS, Kind.NAME, Kind.WEAK, Kind.COULD, Kind.DONE, Kind.OTHERTIME,
+                         Kind.NUM, Kind.AT, Kind.WITH)  # fmt: skip
+    return told and not set(mark.text.split()) & _OWN

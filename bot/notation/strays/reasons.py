@@ -1,0 +1,75 @@
+"""Reason clauses: `because someone had the 24s`. Their names and numbers are of no set, their efforts are."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_BECAUSE = frozenset(words("because cause cus cos coz cuz bc bcs bcos bcuz becuz becuase becos since"))
+_AS = frozenset(words("the my someone somebody all its it theres there they everyone we our im i gym some both your"))
+"""Words after an `as` that gives a reason."""
+_OWN = frozenset(words("so but then"))
+"""Words that a reason ends before."""
+_EFFORTS = (Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.TANK, Kind.LEFT, Kind.COULD, Kind.FEELS)
+_NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BAD)
+_LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.REPS, Kind.EACH)
+_SETS = (*_NUMBERS, Kind.NAME, Kind.WEAK, Kind.S, Kind.KG, Kind.LB, Kind.X, Kind.HAND, Kind.PLATES, Kind.SETS,
+         Kind.AT, Kind.FOR, Kind.WITH, Kind.WORD, Kind.HOURS, Kind.MINUTES, Kind.M, Kind.L, Kind.R)  # fmt: skip
+
+
+def reasons(marks: Sequence[Mark]) -> set[int]:
+    """The places of what reasons tell. Bare numbers at a clause's end are the repetitions that the set before lacks."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if place in out or not _opens(marks, place):
+            continue
+        end = _end(marks, place)
+        if any(m.kind in _EFFORTS for m in marks[place:end]):
+            continue
+        end = _without_counts(marks, place, end)
+        out |= {i for i in range(place, end) if marks[i].kind in _SETS}
+        assert mark.text
+    return out
+
+
+def _opens(marks: Sequence[Mark], place: int) -> bool:
+    mark = marks[place]
+    following = marks[place + 1].text.split()[:1] if place + 1 < len(marks) else []
+    if mark.kind not in (Kind.FILL, Kind.WORD) or not following:
+        return False
+    if mark.text == "since":
+        return following[0] in _AS and place > 0
+    if mark.text == "as":
+        return following[0] in _AS and place > 0
+    return mark.text in _BECAUSE
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    at = place + 1
+    while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
+        if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
+            break
+        at += 1
+    return at
+
+
+def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:
+    """Where the reason ends before repetitions that follow it without a mark: `because i feel fancy ten nine and 8`."""
+    if any(m.kind in _NUMBERS for m in marks[end:]) and not _goes_on(marks, end):
+        return end
+    at = end
+    while at > place + 1 and marks[at - 1].kind in _LISTED:
+        at -= 1
+    if at == end or not any(m.kind is Kind.NUM for m in marks[at:end]):
+        return end
+    if marks[at - 1].text.split()[-1:] in (["the"], ["a"], ["at"], ["only"]) or marks[at - 1].kind in (Kind.AT, Kind.X):
+        return end
+    return at
+
+
+def _goes_on(marks: Sequence[Mark], end: int) -> bool:
+    """Whether the list that ends the clause goes on behind its comma: `i feel fancy ten, nine, eight`."""
+    led = end > 0 and marks[end - 1].kind in _NUMBERS and end + 1 < len(marks)
+    return led and marks[end].kind is Kind.COMMA and marks[end + 1].kind in _NUMBERS

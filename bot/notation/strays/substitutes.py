@@ -1,0 +1,97 @@
+"""Another exercise or other equipment in place of what the session has, though no word names an exercise that it lacks.
+
+`the machine row has a problem so i took the t-bar, 50x12`, `used the smith instead`, `calves on the leg press`.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from bot.notation.abbreviations import singular
+from bot.notation.kinds import Kind
+from bot.notation.segments import NUMBERS
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+from bot.training.plan import LoadStyle, PlannedExercise
+
+_EQUIPMENT = frozenset(
+    words(
+        "t tbar smith barbell dumbbell db kb kettlebell cable machine landmine hex trap ez rings trx hack pulley bosu",
+        "band multigym sandbag prowler swiss preacher",
+    )
+)
+"""Words for what an exercise is done with (singular)."""
+_DOING = frozenset(
+    words("took take used use using did do went hopped jumped moved switched grabbed tried had over swapped borrowed")
+)
+_TROUBLE = frozenset(
+    words(
+        "problem broken broke busted taken busy occupied hogged closed faulty jammed kaputt kaput unavailable missing",
+        "queue crowded packed defect defective repair use snapped rammed bust",
+    )
+)
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_NAMES = (Kind.NAME, Kind.WEAK)
+
+
+def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], told: frozenset[str]) -> Mark | None:
+    """The first word of such equipment. `told`: the names of the exercises whose sets are kept."""
+    own = {word for e in exercises if e.name in told for word in _own(e)}
+    for start, end in _sentences(marks):
+        part = marks[start:end]
+        swapped = any(m.kind is Kind.INSTEAD for m in part) or _is_in_trouble(part)
+        if swapped:
+            found = next(_other_gear(part, own), None)
+            if found is not None:
+                return found
+        placed = _is_on_another(part)
+        if placed is not None:
+            return placed
+    return None
+
+
+def _own(exercise: PlannedExercise) -> Iterator[str]:
+    """The words that an exercise's equipment may be called."""
+    for name in (exercise.name, *exercise.aliases):
+        yield from (singular(w) for w in name.lower().replace("-", " ").split())
+    if exercise.load_style is LoadStyle.PER_HAND:
+        yield from ("dumbbell", "db", "kb", "kettlebell")
+    elif exercise.load_style is LoadStyle.TOTAL:
+        yield "barbell"
+
+
+def _sentences(marks: Sequence[Mark]) -> Iterator[tuple[int, int]]:
+    start = 0
+    for place in range(len(marks) + 1):
+        if place == len(marks) or marks[place].kind in _ENDS:
+            if place > start:
+                yield start, place
+            start = place + 1
+
+
+def _is_in_trouble(part: Sequence[Mark]) -> bool:
+    """`machine row has a problem so`, `no bench free so`: what was not to be had, then what was done."""
+    said = [w for m in part for w in m.text.split()]
+    so = next((i for i, w in enumerate(said) if w in ("so", "therefore", "hence")), None)
+    before = said if so is None else said[:so]
+    return bool(set(before) & _TROUBLE) and any(m.kind in (*_NAMES, Kind.GAP) for m in part)
+
+
+def _other_gear(part: Sequence[Mark], own: set[str]) -> Iterator[Mark]:
+    """Equipment that is not the exercise's own, behind a word of doing."""
+    doing = False
+    for mark in part:
+        said = mark.text.split()
+        doing = doing or bool(set(said) & _DOING)
+        if doing and mark.kind not in NUMBERS:
+            gear = [w for w in (singular(w) for w in said) if w in _EQUIPMENT]
+            if gear and not set(gear) <= own:
+                yield mark
+
+
+def _is_on_another(part: Sequence[Mark]) -> Mark | None:
+    """`calves on the leg press`: one exercise of the session, done where another is."""
+    kept = [m for m in part if m.kind is not Kind.FILL]
+    for one, link, two in zip(kept, kept[1:], kept[2:], strict=False):
+        on = link.kind in (Kind.AT, Kind.WITH) and link.text.split()[0] in ("on", "with", "using", "at")
+        if on and one.kind is two.kind is Kind.NAME and one.names and two.names and not set(one.names) & set(two.names):
+            return two
+    return None

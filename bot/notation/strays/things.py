@@ -1,0 +1,109 @@
+"""Numbers that the word beside them gives to another thing: `140 bpm`, `34 degrees`, `a queue of 4`, `a 5k`, `level 8`."""
+
+from collections.abc import Iterator, Sequence
+
+from bot.notation.clauses import EDGES, part_of
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_UNITS = frozenset(
+    words(
+        "bpm degrees degree celsius fahrenheit percent % quid euro euros dollar dollars bucks pence cents people",
+        "persons guys blokes lads girls women men kids children cars dogs cats coffees coffee espressos beers pints",
+        "drinks years year yrs yr yo months month weeks week wks days day nights night km kms kilometre kilometres",
+        "kilometer kilometers mile miles kcal kcals cal cals calories calorie watts rpm mph kph steps floors flights",
+        "litres liters grams gram grammes mg ml c f emails calls meetings songs tracks episodes chapters likes followers",
+        "am pm oclock ish% metre-high bars grand",
+    )
+)
+"""Words after a number that a set does not have."""
+_LED = frozenset(
+    words(
+        "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
+        "week day block age unit floor resistance lv",
+    )
+)
+"""Words before a number that names a thing."""
+_GROUPS = frozenset(words("queue line group class crowd team family gang bunch pack party league crew row"))
+_DISTANCE = frozenset(
+    words(
+        "ran run running jog jogged jogging trail trails road roads race raced parkrun marathon bike biked cycle cycled",
+        "cycling ride rode hike hiked hiking walk walked walking swim swam swimming tempo cardio hills towpath park",
+        "canal commute erg",
+    )
+)
+_MUSIC = frozenset(
+    words("playlist music hits song songs tune tunes rock pop disco bangers classics rave house dance stuff mix vibes")
+)
+_CARDIO = frozenset(
+    words("bike treadmill elliptical stairmaster stepper rower crosstrainer spinner exercycle airbike assault stairs")
+)
+_DECADES = range(50, 100, 10)
+
+
+def things(marks: Sequence[Mark]) -> set[int]:
+    """The places of such numbers, with the words that say what they are of."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind in (Kind.NUM, Kind.CLOCK):
+            out |= set(_of_number(marks, place))
+    for place, mark in enumerate(marks):
+        if mark.text in _CARDIO and not mark.names:
+            out |= _cardio(marks, place)
+    return out
+
+
+def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    before = marks[place - 1] if place else None
+    linked = before is not None and before.kind is Kind.X
+    if after is not None and after.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and after.text in _UNITS and not linked:
+        yield from (place, place + 1)
+        if before is not None and before.kind is Kind.AT:
+            yield place - 1
+        if before is not None and before.kind in (Kind.OR, Kind.TO, Kind.DASH) and place > 1:
+            yield from (place - 1, place - 2)
+    elif before is not None and before.kind in (Kind.WORD, Kind.FILL) and before.text in _LED and _ends(marks, place):
+        yield place
+    elif before is not None and before.text == "of" and place > 1 and marks[place - 2].text in _GROUPS:
+        yield place
+    elif _is_distance(marks, place):
+        yield from (place, place + 1)
+    elif _is_decade(marks, place):
+        yield from (place, place + 1)
+
+
+def _ends(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing that makes sets of it follows a number."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return following not in (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.SETS, Kind.NUM, Kind.COLON)
+
+
+def _is_distance(marks: Sequence[Mark], place: int) -> bool:
+    """`a 5k this morning`, `32k on the trails`: how far, not how heavy."""
+    unit = marks[place + 1] if place + 1 < len(marks) else None
+    if unit is None or unit.text not in ("k", "km", "kms", "miles", "mile"):
+        return False
+    start, end = part_of(marks, place)
+    if any(m.kind in (Kind.X, Kind.REPS) for m in marks[start:end]):
+        return False
+    said = {w for i, m in enumerate(marks[start:end], start) if i not in (place, place + 1) for w in m.text.split()}
+    article = place > 0 and marks[place - 1].text.split()[-1] in ("a", "an", "my", "easy", "quick", "slow", "parkrun")
+    return article or bool(said & _DISTANCE)
+
+
+def _is_decade(marks: Sequence[Mark], place: int) -> bool:
+    """`the 90s playlist`."""
+    said = [m.text for m in marks[place + 1 : place + 4]]
+    value = marks[place].value
+    return value in _DECADES and said[:1] == ["s"] and bool(set(said[1:3]) & _MUSIC)
+
+
+def _cardio(marks: Sequence[Mark], place: int) -> set[int]:
+    """The numbers of a part that tells of a machine for the heart, which the session does not have."""
+    start, end = part_of(marks, place)
+    part = range(start, end)
+    if any(marks[i].kind in (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.NAME) for i in part):
+        return set()
+    return {i for i in part if marks[i].kind not in EDGES}
