@@ -10,15 +10,17 @@ from decimal import Decimal
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.cardkeys import back_button
 from bot.dialogue.desk import ClientDesk, Desk
-from bot.dialogue.incoming import Tapped
+from bot.dialogue.incoming import Tapped, Typed
 from bot.dialogue.replanning import keep_plan, time_slot
 from bot.dialogue.saytrades import trades_line
+from bot.dialogue.timewords import LEAST, read_time_wish
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.saying import Button, Line, Rows, Say, Toast, line
 from bot.training.facts import PlanChanged
 from bot.training.pace import Pace
 from bot.training.people import Standing
+from bot.training.plan import Measure, PlannedExercise
 from bot.training.replanned import AsBefore, Shorter
 from bot.training.session import Session
 from bot.training.shorten import shorten
@@ -45,6 +47,26 @@ def which_minutes(at: UnderWay, minutes: tuple[int, ...]) -> Say:
     token = at.session.token
     chips = tuple(Button(line("time-chip", minutes=n), show_press("cut", token, n)) for n in minutes)
     return Say(at.client.profile.chat, (line("time-ask"),), (chips,), slot=time_slot(at.session), fresh=True)
+
+
+def wished(client: ClientDesk, typed: Typed) -> Turn | None:
+    """Less time, in words that are no number of minutes alone: cut where the minutes are told, else they are asked for.
+
+    `None` where the words say something else, and where an exercise is counted in such minutes.
+    """
+    session, wish = client.session, read_time_wish(typed.text)
+    if session is None or wish is None or session.ended is not None or session.is_all_done or not _may(client):
+        return None
+    if wish.minutes is not None and any(_takes_minutes(e) for e in session.plan.exercises):
+        return None
+    at = UnderWay(client, session)
+    if wish.minutes is None or wish.is_asked:
+        return Turn(says=(which_minutes(at, OFFERED if wish.minutes is None else (wish.minutes,)),))
+    return fit_into(at, Decimal(wish.minutes))
+
+
+def _takes_minutes(exercise: PlannedExercise) -> bool:
+    return exercise.measure is Measure.SECONDS and any(s.reps.high >= LEAST * 60 for s in exercise.sets)
 
 
 def cut(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:

@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.dialogue import journey, missing, resting
+from bot.dialogue import journey, lesstime, missing, resting
 from bot.dialogue.awaysaid import away_said
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
@@ -72,8 +72,12 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
 
 
 def _wished(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
-    """Words that set something: rest notices, the clock."""
-    return resting.wished(client, incoming) or journey.place_said(desk, client, incoming)
+    """Words that set something: rest notices, the clock, today's time."""
+    return (
+        resting.wished(client, incoming)
+        or journey.place_said(desk, client, incoming)
+        or lesstime.wished(client, incoming)
+    )
 
 
 def _minutes(at: UnderWay, turn: Turn, reading: Reading) -> Turn:
