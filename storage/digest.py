@@ -17,7 +17,6 @@ from storage import life, orders
 from storage.columns import fixed
 from storage.lightsigns import Trained, light_signs
 from storage.matters import COLUMNS, read_open
-from storage.plans import programme_of
 from storage.ready import Row, ready
 from storage.roster import recent_counts
 from storage.schedule import last_at
@@ -110,8 +109,7 @@ def _with_signs(work: Work, row: Row, entry: DigestEntry, now: datetime) -> Dige
     if not any(session.done for session in entry.sessions):
         return entry
     today = local_day(now, row.zone)
-    programme = programme_of(work, row.snapshot)
-    of = Trained(row.id, orders.read(work, row.orders), life.read(work, row.life), programme, row.begun)
+    of = Trained(row.id, orders.read(work, row.orders), life.read(work, row.life), row.snapshot, row.begun)
     signs = light_signs(work, of, today)
     monday = monday_of(today) + timedelta(weeks=1) if signs or entry.drifts else None
     return replace(entry, signs=signs, next_monday=monday)

@@ -19,6 +19,7 @@ from bot.training.strength import Estimate, State, after_session, begin
 from bot.training.swap_start import guess_for
 from bot.training.timing import session_minutes
 from bot.training.units import Load, Unit
+from bot.training.warmup import warm_already
 
 
 def fresh_state(exercise: PlannedExercise) -> State:
@@ -43,7 +44,7 @@ def plan_session(
 
     Each exercise goes by the catalogue's names for it too, where they are clear within the session.
     """
-    exercises = tuple(
+    exercises = warm_already(
         replace(
             with_loads(e, gym, next_for(e, gym, strengths.get(e.name), held=e.name in held, day=day, orders=orders)),
             reason=_after(strengths.get(e.name), gym),

@@ -171,4 +171,5 @@ def _warmup(asked: Asked, sets: Sequence[NextSet], estimate: Estimate | None) ->
         loadable=asked.loadable,
         load_style=asked.exercise.load_style,
         region=asked.exercise.region,
+        equipment=asked.exercise.equipment,
     )

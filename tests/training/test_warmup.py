@@ -5,20 +5,26 @@ from decimal import Decimal
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.training.gym import loadable
 from bot.training.loads import Loadable
-from bot.training.plan import LoadStyle, Region
+from bot.training.people import Gym
+from bot.training.plan import LoadStyle, PlannedExercise, PlannedSet, Region, RepRange, WarmupStep
 from bot.training.units import Load, Unit
-from bot.training.warmup import warmup_steps
+from bot.training.warmup import warm_already, warmup_steps
 
 BAR = Loadable.bar(20, ["1.25", "2.5", "5", "10", "20"], Unit.KG)
 
 
 def steps(
-    amount: object, share: float | None, ladder: Loadable = BAR, style: LoadStyle = LoadStyle.TOTAL
+    amount: object,
+    share: float | None,
+    ladder: Loadable = BAR,
+    style: LoadStyle = LoadStyle.TOTAL,
+    equipment: str = "bar",
 ) -> list[tuple[str, int]]:
     """The steps before a work set at so many kg."""
     load = Load.of(Decimal(str(amount)), Unit.KG)
-    found = warmup_steps(load, share=share, loadable=ladder, load_style=style, region=Region.LOWER)
+    found = warmup_steps(load, share=share, loadable=ladder, load_style=style, region=Region.LOWER, equipment=equipment)
     return [(str(step.load.amount), step.reps) for step in found]
 
 
@@ -62,3 +68,64 @@ def test_steps_rise_below_the_work_load(amount: int, share: float, step: str) ->
     assert all(kilo < amount for kilo in kilos)
     assert len(found) <= 3
     assert all(one.load in ladder for one in found)
+
+
+def test_a_machine_needs_fewer_than_a_barbell() -> None:
+    """The same heavy work: three steps on the bar, two on the stack and with dumbbells (common practice, no source)."""
+    stack = Loadable.steps(5, 120, 5, Unit.KG)
+    assert len(steps(100, 0.85)) == 3
+    assert steps(100, 0.85, stack, equipment="stack") == [("50", 6), ("80", 3)]
+    dumbbells = Loadable.steps(2, 50, 2, Unit.KG)
+    assert steps(40, 0.85, dumbbells, LoadStyle.PER_HAND, equipment="dumbbells") == [("20", 6), ("32", 3)]
+
+
+def test_a_very_heavy_barbell_begins_with_the_empty_one() -> None:
+    """140 kg: half of it is more than three empty bars; at 120 kg it is not (common practice, no source)."""
+    assert steps(140, 0.85) == [("20", 8), ("70", 5), ("97.5", 3), ("120", 2)]
+    assert steps(120, 0.85) == [("60", 5), ("85", 3), ("102.5", 2)]
+
+
+def exercise(name: str, *muscles: str, count: int = 3) -> PlannedExercise:
+    """An exercise with so many warm-up steps."""
+    warmup = tuple(WarmupStep(Load.of(20 + 10 * n, Unit.KG), 5) for n in range(count))
+    return PlannedExercise(name, (PlannedSet(RepRange(5, 5)),), muscles=muscles, warmup=warmup)
+
+
+def test_muscles_that_are_warm_already_need_no_first_step() -> None:
+    """The leg press after squats begins a step later; a row after them doesn't, nor what has one step only."""
+    told = warm_already(
+        (
+            exercise("Squat", "quadriceps", "glutes"),
+            exercise("Leg press", "quadriceps"),
+            exercise("Row", "back"),
+            exercise("Pull", "back", "biceps"),
+            exercise("Leg extension", "quadriceps", count=1),
+            exercise("Carry"),
+        )
+    )
+    assert [len(e.warmup) for e in told] == [3, 2, 3, 3, 1, 3]
+
+
+@given(
+    st.integers(1, 400),
+    st.floats(0.1, 1.0),
+    st.sampled_from(["bar", "dumbbells", "stack", "body"]),
+    st.sampled_from(["kg", "lb"]),
+)
+def test_what_an_ordinary_gym_makes_of_it(amount: int, share: float, equipment: str, unit: str) -> None:
+    """On every kind of equipment: rising loads that there are, below the work load; a machine never takes more steps
+    than a barbell of the same load, nothing more than four."""
+    kind = Unit(unit)
+    ladder = loadable(Gym.usual(kind), equipment)
+    found = warmup_steps(
+        Load.of(amount, kind),
+        share=share,
+        loadable=ladder,
+        load_style=LoadStyle.TOTAL,
+        region=None,
+        equipment=equipment,
+    )
+    kilos = [step.load.kg for step in found]
+    assert kilos == sorted(set(kilos))
+    assert all(step.load in ladder and step.load.kg < Load.of(amount, kind).kg for step in found)
+    assert len(found) <= (4 if equipment == "bar" else 2)
