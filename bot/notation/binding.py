@@ -184,11 +184,12 @@ def _bind_continuation(desk: _Desk, said: SaidSet) -> None:
 def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
     """The set before again, with its sides, continuations and unit, for the next set."""
     before = desk.before()
-    if before is None or before.set is None:
+    repeated_set = said.like if said.like is not None else None if before is None else before.set
+    pool = [*desk.context.done, *desk.rows]
+    group = [p for p in pool if p.set == repeated_set and p.stage is not Stage.WARMUP]
+    if repeated_set is None or not group:
         desk.doubt(AskKind.SAME, said)
         return
-    pool = [*desk.context.done, *desk.rows]
-    group = [p for p in pool if p.set == before.set and p.stage is not Stage.WARMUP]
     number = label if label is not None else desk.next_number(None)
     for row in group:
         last = row.stage is Stage.WORK

@@ -163,5 +163,5 @@ def _told_again(marks: Sequence[Mark]) -> set[int]:
             continue
         out |= set(range(place, at))
         count = marks[at + 1].value
-        out |= {i for i in range(at + 2, len(marks) - 1) if marks[i].value == count and marks[i + 1].text == "of"}
+        out |= {i for i in range(at + 2, len(marks) - 1) if marks[i].value == count and marks[i + 1].text.startswith("of")}
     return out

@@ -12,6 +12,9 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
+        "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
+        "off; finished me; done me in; did me in; killed me; "
         "no cap; no joke; no lie; no word of a lie; no bother; no worries; no problem; no problemo; no drama; no "
         "dramas; no sweat; no probs; no fuss; no doubt; no biggie; no way; no messing; no stress; no issue; no "
         "issues; no excuses; "
@@ -21,7 +24,8 @@ PHRASES: dict[Kind, str] = {
         "short of failure; at all; all good; all in all; all day; all over; of all; after all; not at all; all right; "
         "all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; "
         "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
-        "on time; in total control; over all"
+        "on time; in total control; over all; or so; or so i think; or thereabouts; or something; or something like "
+        "that; or whatever; give or take; as always; like always; more or less"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
@@ -62,7 +66,7 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; "
+        "series; series of; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
@@ -145,6 +149,37 @@ PHRASES: dict[Kind, str] = {
         "some off; stripped some off; stripped some weight off; stripped weight off; stripped it; stripped it "
         "down; moved the pin up; pulled the pin up; moved the pin; a plate off; a plate off each side; lost a "
         "plate; stripped some plates; stripped the plates; "
+        "dropped it to; dropped it down to; dropped the weight to; dropped the weight down to; dropped weight to; "
+        "dropped weight down to; dropped the load to; dropped the load down to; dropped load to; dropped load down "
+        "to; dropped that to; dropped that down to; drop it to; drop it down to; drop the weight to; drop the "
+        "weight down to; drop weight to; drop weight down to; drop the load to; drop the load down to; drop load "
+        "to; drop load down to; drop that to; drop that down to; dropping it to; dropping it down to; dropping the "
+        "weight to; dropping the weight down to; dropping weight to; dropping weight down to; dropping the load to; "
+        "dropping the load down to; dropping load to; dropping load down to; dropping that to; dropping that down "
+        "to; lowered it to; lowered it down to; lowered the weight to; lowered the weight down to; lowered weight "
+        "to; lowered weight down to; lowered the load to; lowered the load down to; lowered load to; lowered load "
+        "down to; lowered that to; lowered that down to; lower it to; lower it down to; lower the weight to; lower "
+        "the weight down to; lower weight to; lower weight down to; lower the load to; lower the load down to; "
+        "lower load to; lower load down to; lower that to; lower that down to; lowering it to; lowering it down to; "
+        "lowering the weight to; lowering the weight down to; lowering weight to; lowering weight down to; lowering "
+        "the load to; lowering the load down to; lowering load to; lowering load down to; lowering that to; "
+        "lowering that down to; reduced it to; reduced it down to; reduced the weight to; reduced the weight down "
+        "to; reduced weight to; reduced weight down to; reduced the load to; reduced the load down to; reduced load "
+        "to; reduced load down to; reduced that to; reduced that down to; reduce it to; reduce it down to; reduce "
+        "the weight to; reduce the weight down to; reduce weight to; reduce weight down to; reduce the load to; "
+        "reduce the load down to; reduce load to; reduce load down to; reduce that to; reduce that down to; "
+        "reducing it to; reducing it down to; reducing the weight to; reducing the weight down to; reducing weight "
+        "to; reducing weight down to; reducing the load to; reducing the load down to; reducing load to; reducing "
+        "load down to; reducing that to; reducing that down to; stripped it to; stripped it down to; stripped the "
+        "weight to; stripped the weight down to; stripped weight to; stripped weight down to; stripped the load to; "
+        "stripped the load down to; stripped load to; stripped load down to; stripped that to; stripped that down "
+        "to; cut the weight to; cut the weight down to; cut weight to; cut weight down to; cut the load to; cut the "
+        "load down to; cut load to; cut load down to; cut that to; cut that down to; took it to; took it down to; "
+        "took the weight to; took the weight down to; took weight to; took weight down to; took the load to; took "
+        "the load down to; took load to; took load down to; took that to; took that down to; brought it to; brought "
+        "it down to; brought the weight to; brought the weight down to; brought weight to; brought weight down to; "
+        "brought the load to; brought the load down to; brought load to; brought load down to; brought that to; "
+        "brought that down to; "
         "drop; drops; dropset; dropsets; drop set; drop sets; dropped to; drop to; drop down to; dropped down to; "
         "dropping to; dropped; strip to; stripped to; stripped down to; then drop; then dropped; then dropped to; and "
         "dropped to; and drop; and drop to; drop it to; dropped it to; drop was; drop set was; drop set at; drop at; "
@@ -169,13 +204,16 @@ PHRASES: dict[Kind, str] = {
         "warm up; warm ups of; the warm up; warmupset; warm"
     ),
     Kind.WORKSET: (
+        "back off; back offs; backoff; backoffs; back off set; back off sets; backoff set; backoff sets; back down "
+        "set; back down sets; down sets; drop down sets; straight work sets; "
         "work set; working set; work sets; working sets; worksets; workset; main set; main sets; proper set; proper "
         "sets; for real; real set; real sets; top set; first work set; first working set; work; heavy set; then "
         "working"
     ),
     Kind.RPE: (
         "rp; rpi; are pee; are p e; ar pe; r pe; exertion; difficulty; intensity; "
-        "rpes; rpes of; rpes were; the rpes were; "
+        "rpes; rpes of; rpes were; the rpes were; efforts; efforts of; efforts were; the efforts were; effort levels; "
+        "effort level; effort level was; effort rating; effort ratings; exertions; difficulties; "
         "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; "
         "effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about "
         "rpe; around rpe; rpe roughly; at about rpe; maybe rpe; say rpe; probably rpe; like rpe; call it rpe; felt "
@@ -352,6 +390,13 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "would rather leave; id rather leave; would rather skip; id rather skip; rather skip; rather leave; would rather "
+        "not do; id rather not do; rather not do; would prefer to skip; id prefer to skip; prefer to skip; would like to "
+        "skip; id like to skip; want to skip; wanna skip; would prefer to leave; dont think ill bother with; dont think "
+        "ill do; dont think i will do; dont think im doing; dont think ill manage; dont think ill get to; dont think i "
+        "can do; dont think i can manage; wont bother with; not gonna bother with; not going to bother with; wont be "
+        "bothered with; dont think ill have time for; wont have time for; no more time for; have no time for; had not "
+        "time for; there was no time for; wasnt enough time for; "
         "wont manage; wont manage the; cba with; cba doing; cant be bothered with; couldnt be bothered with; "
         "cannot be bothered with; cant be arsed with; couldnt be arsed with; will not do; i will not do; will not "
         "be doing; i wont do; not going to manage; no need for; neither; gave up after; didnt have it in me for; "
@@ -407,6 +452,11 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "not had time; had not time; i not had time; i had not time; i had no time; had no time; i didnt have time; "
+        "didnt have time; i dont have time; dont have time; there was no time; there wasnt time; there wasnt enough "
+        "time; no time left; i have no time; have no time; have not time; not enough time; no more time; time not "
+        "enough; time was not enough; wasnt enough time; was no time; didnt had time; i didnt had time; i have not had "
+        "time; havent had time; didnt get time; never got time; there is no time; theres no time; "
         "for another day; will be for another day; another day; some other day; on another day; is for another "
         "day; are for another day; next time instead; got sacked off; sacked off; chopped; scrapped; shelved; "
         "didnt make the cut; will have to go; has to go; have to go; fell off the list; off the list; got left "

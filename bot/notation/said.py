@@ -56,6 +56,8 @@ class SaidSet:
     label: int | None = None
     same: bool = False
     """All of the set before, repeated."""
+    like: int | None = None
+    """The number of the set that is repeated, where it is said: `same as set 1`."""
     planned: bool = False
     """As the plan has it: `count` 0 is all that is open."""
     rates_all: bool = False

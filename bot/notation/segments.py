@@ -149,12 +149,18 @@ def _is_bare_list(marks: Sequence[Mark]) -> bool:
 
 def _is_load_behind(piece: Sequence[Mark], place: int) -> bool:
     """Whether a load with its unit and nothing else follows a name: `3,2 push press 115lb`."""
-    rest = [m.kind for m in piece[place + 1 : place + 5] if m.kind is not Kind.FILL]
-    return rest[:2] in ([Kind.NUM, Kind.KG], [Kind.NUM, Kind.LB]) and rest[2:3] in (
-        [],
-        [Kind.STOP],
-        [Kind.LINE],
-        [Kind.COMMA],
+    rest = [m.kind for m in piece[place + 1 : place + 7] if m.kind not in (Kind.FILL, Kind.OPEN, Kind.CLOSE)]
+    rest = rest[1:] if rest[:1] == [Kind.COMMA] and len(rest) > 2 and rest[2] in (Kind.HAND, Kind.S) else rest
+    return (
+        rest[:1] == [Kind.NUM]
+        and rest[1:2] in ([k] for k in (Kind.KG, Kind.LB, Kind.HAND, Kind.S))
+        and rest[2:3]
+        in (
+            [],
+            [Kind.STOP],
+            [Kind.LINE],
+            [Kind.COMMA],
+        )
     )
 
 
@@ -196,6 +202,7 @@ def unshared(segments: Sequence[Segment]) -> Mark | None:
 
 def _only_counts_sets(marks: Sequence[Mark]) -> bool:
     """Whether the numbers so far only say how many sets of the name that follows: `two sets of rows`."""
+    marks = [m for m in marks if m.kind is not Kind.FILL]
     numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
     if [marks[i].kind for i in numbers] == [Kind.BODY] or _is_signed_alone(marks):
         return True

@@ -103,11 +103,21 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
     return value, parts
 
 
-def _is_fraction(read: _Reader) -> bool:
+def _is_fraction(read: _Reader, value: Decimal) -> bool:
     """`seventy two fifty for eight`: 72.50, where its repetitions or its unit follow."""
-    halves = read.peek() == "fifty" and read.peek(1) in _AFTER_LOAD
+    half = read.peek() == "five" and value % 10 in (2, 7)
+    halves = (half or read.peek() == "fifty") and read.peek(1) in _AFTER_LOAD
     quarters = read.peek() in ("twenty", "seventy") and read.peek(1) == "five" and read.peek(2) in _AFTER_LOAD
     return halves or quarters
+
+
+def _fraction(read: _Reader) -> Decimal:
+    """The part said behind a whole number: the `fifty` of 72.50, the `five` of 42.5."""
+    word = read.take()
+    if word == "five":
+        return Decimal("0.5")
+    hundredths = TENS[word]
+    return (hundredths + UNITS[read.take()]) / 100 if read.peek() == "five" else hundredths / 100
 
 
 def _are_digits(read: _Reader) -> bool:
@@ -134,25 +144,26 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
-    labelled = at > 0 and marks[at - 1].text == "set" and (at == 1 or marks[at - 2].text not in _ORDINALS)
+    labelled = at > 0 and marks[at - 1].text in ("set", "number") and (at == 1 or marks[at - 2].text not in _ORDINALS)
     read.after_for = labelled or (at > 0 and marks[at - 1].text in ("for", "x", "by", "of"))
     whole = _whole(read)
     if whole is None:
         return None
     value, parts = whole
-    if read.peek() == "and" and read.peek(1) == "a" and read.peek(2) == "half":
+    if read.peek() == "and" and read.peek(1) == "a" and read.peek(2) in ("half", "halfs", "halves"):
         read.at += 3
         value, parts = value + Decimal("0.5"), ()
     elif read.peek() == "and" and read.peek(1) == "a" and read.peek(2) == "quarter":
         read.at += 3
         value, parts = value + Decimal("0.25"), ()
-    elif parts and len(parts) == 2 and _is_fraction(read):
-        value, parts = value + (TENS[read.take()] + UNITS.get(read.peek(), Decimal(0))) / 100, ()
-        read.at += read.peek() == "five"
+    elif parts and len(parts) == 2 and _is_fraction(read, value):
+        value, parts = value + _fraction(read), ()
     elif read.peek() == "point":
         decimals = _decimals(read)
         if decimals is not None:
             value, parts = value + decimals, ()
+    if read.peek() == "for" and (read.peek(2) not in ("sets", "rounds") or read.peek(3) == "of"):
+        parts = ()
     used = read.at
     for dash in dashes:
         if dash <= used:

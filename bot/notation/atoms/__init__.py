@@ -79,8 +79,16 @@ class Amount:
     """Joined by the word `at`, not its sign."""
     lead: bool = False
     """Led by an `x` or `@` with nothing before it."""
+    leads: bool = False
+    """Whether an `x` or `for` follows it, so that a decimal comma is likely: `7,5 x 10`."""
     bracketed: bool = False
     """Whether it stands alone in brackets: `(2 sets)`."""
+    both: bool = False
+    """Whether `both` was said of it: both sets, where no side is worked by itself."""
+    group: bool = False
+    """Whether it counts sets from one that was named: the `two` of `first two 140x12`."""
+    after: bool = False
+    """Whether its words say that it counts what was told before it: `twice`, `3 of them`."""
     join_at: Span | None = None
     """Where the join stands that a word or sign makes."""
     unit_at: Span | None = None

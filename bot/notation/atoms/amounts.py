@@ -44,8 +44,10 @@ def _said(amount: Amount, mark: Mark) -> Amount:
             return replace(amount, counts=Counts.METRES)
         case Kind.SETS | Kind.TIMES:
             if mark.kind is Kind.TIMES and mark.text == "twice" and amount.value is None:
-                return replace(amount, counts=Counts.SETS, value=Decimal(2))
-            return replace(amount, counts=Counts.SETS if mark.kind is Kind.SETS else Counts.TIMES)
+                return replace(amount, counts=Counts.SETS, value=Decimal(2), after=True)
+            after = mark.text in ("twice", "of them")
+            counts = Counts.SETS if mark.kind is Kind.SETS else Counts.TIMES
+            return replace(amount, counts=counts, after=after, group=mark.text == "group")
         case Kind.S:
             return replace(amount, counts=_unless(amount, Counts.S))
         case Kind.M:
@@ -56,7 +58,9 @@ def _said(amount: Amount, mark: Mark) -> Amount:
             return replace(amount, total=True)
         case Kind.EACH:
             limbs = ("leg", "legs", "arm", "arms", "side", "sides", "foot", "limb")
-            return replace(amount, each=True, limb=mark.text.split()[-1].removeprefix("each") in limbs)
+            return replace(
+                amount, each=True, both=mark.text == "both", limb=mark.text.split()[-1].removeprefix("each") in limbs
+            )
         case Kind.PAIR:
             return replace(amount, pair=True, counts=Counts.LOAD)
         case Kind.ASSIST:

@@ -78,6 +78,8 @@ def _entry(entry: Node, join: Join) -> list[Amount]:
     for part in entry.parts:
         if isinstance(part, Mark):
             join, join_at = JOINS[part.kind], (part.start, part.end)
+            if amounts and join in (Join.X, Join.FOR):
+                amounts[-1] = replace(amounts[-1], leads=True)
             worded = part.kind is Kind.AT and not part.text.startswith("@")
         elif part.rule == "lead":
             amounts.append(_lead(part, join))

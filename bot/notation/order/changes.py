@@ -12,6 +12,8 @@ _BEFORE = frozenset(
     words("up plus added add adding put took take down minus dropped reduced off went lowered increased")
 )
 _AFTER = frozenset(words("more extra heavier lighter less off additional"))
+_EACH_TIME = ("each set", "every set", "a set", "per set", "each time", "every time")
+"""A change from set to set: what each set was is reckoned by nobody but the client, and asked about."""
 _MOST = 20
 """A change that is more is a load (common practice, no source)."""
 _LEAST = 25
@@ -31,6 +33,9 @@ def changes(marks: list[Mark]) -> list[Mark]:
         end = place + 1 + unit
         led, told = _led(marks, place), _told(marks, end, unit=unit)
         if led is None and not told:
+            continue
+        if led is not None and kind_at(marks, end) is Kind.ALL and marks[end].text in _EACH_TIME:
+            out[place] = replace(mark, kind=Kind.SLIP)
             continue
         if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
             continue

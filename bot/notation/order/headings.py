@@ -7,7 +7,9 @@ from bot.notation.kinds import Kind
 from bot.notation.order.near import LOADED, OF_LOAD, UNITS, kind_at
 from bot.notation.tokens import Mark
 
-_ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.EACH, Kind.M, Kind.METRES, Kind.SECONDS)
+_SIDES = (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
+_ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.EACH, Kind.M, Kind.METRES, Kind.SECONDS,
+        *_SIDES)  # fmt: skip
 _ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD, Kind.TIMES)
 _OPENS = (Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.FILL)
 _LIGHTEST = 20
@@ -47,12 +49,19 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
         if mark.kind not in (Kind.LINE, Kind.STOP):
             continue
         part = _without_counts([m for m in marks[start:place] if m.kind not in _ABOUT])
+        while part and part[-1].kind is Kind.COMMA:
+            part.pop()
         part = part[max((i + 1 for i, m in enumerate(part) if m.kind is Kind.COMMA), default=0) :]
         start = place + 1
+        while mark.kind is Kind.STOP and mark.text == "!" and kind_at(marks, start) is Kind.STOP:
+            start += 1
         end = next((i for i in range(start, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP)), len(marks))
         row = [m for m in marks[start:end] if m.kind is not Kind.FILL]
-        if _is_load(part) and row and _is_row(part[0], row, has_unit=len(part) > 1):
-            out[place] = replace(mark, kind=Kind.COLON)
+        has_unit = len(part) > 1 or (bool(part) and part[0].kind is Kind.BODY)
+        if _is_load(part) and row and _is_row(part[0], row, has_unit=has_unit):
+            out[place:start] = [replace(mark, kind=Kind.COLON)] + [
+                replace(m, kind=Kind.FILL) for m in out[place + 1 : start]
+            ]
     return out
 
 
@@ -64,12 +73,18 @@ def _without_counts(part: Sequence[Mark]) -> list[Mark]:
 
 def _is_load(part: Sequence[Mark]) -> bool:
     kinds = [m.kind for m in part]
+    if kinds == [Kind.BODY]:
+        return True
     return kinds[:1] == [Kind.NUM] and len(kinds) <= 2 and all(k in OF_LOAD for k in kinds[1:])
 
 
 def _is_row(load: Mark, row: Sequence[Mark], *, has_unit: bool) -> bool:
     """Whether a part holds nothing but repetitions: with a load that says no unit, several smaller ones."""
     counts = [n for m in row if m.kind is Kind.NUM for n in (m.parts or ((m.value,) if m.value is not None else ()))]
-    if not counts or any(m.kind not in _ROW for m in row) or row[0].kind is not Kind.NUM or load.value is None:
+    if not counts or any(m.kind not in _ROW for m in row) or row[0].kind not in (Kind.NUM, *_SIDES):
         return False
-    return has_unit or (len(counts) > 1 and load.value > max(counts))
+    if has_unit or load.value is None:
+        return has_unit
+    if len(counts) == 1:
+        return load.value >= _LIGHTEST and load.value > 2 * counts[0]
+    return load.value > max(counts)

@@ -28,6 +28,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
         return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.MORE and mark.text == "extra" and _is_set(marks, place + 1):
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "more" and _is_many(marks, place - 1):
         return replace(mark, kind=Kind.REPS)
     if mark.kind is Kind.PLATES and "bar" in mark.text.split() and _is_told_of(marks, place):
@@ -40,6 +42,11 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+def _is_set(marks: Sequence[Mark], place: int) -> bool:
+    """`an extra one`, `an extra set`."""
+    return kind_at(marks, place) in (Kind.SET, Kind.SETS) or (place < len(marks) and marks[place].text == "one")
 
 
 _MOST_LEFT = 6

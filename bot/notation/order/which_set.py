@@ -16,7 +16,24 @@ _NUMBERED = frozenset(["number", "no", "nr", "num", "#"])
 
 def set_numbers(marks: list[Mark]) -> list[Mark]:
     """The marks with each set's number before what is told of it."""
-    return _named(_failed_at(_for_the(_behind(marks))))
+    return _named(_failed_at(_for_the(_behind(_last_first(marks)))))
+
+
+def _last_first(marks: list[Mark]) -> list[Mark]:
+    """`last: 60x8. first: 60x10`: the last set behind those that are numbered."""
+    ends = (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK)
+    end = next((i for i, m in enumerate(marks) if m.kind in ends), len(marks))
+    heads = [m for m in marks[:end] if m.kind is not Kind.FILL]
+    last = heads[:1] != [] and heads[0].kind in (Kind.LASTREP, Kind.LASTSET) and heads[0].text.split()[-1] in _LAST
+    starts = [i + 1 for i, m in enumerate(marks) if m.kind in ends and i >= end]
+    numbered = [i for i in starts if kind_at(marks, i) is Kind.ORD and kind_at(marks, i + 1) not in (Kind.REPS, None)]
+    corrects = any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.WROTE) for m in heads)
+    if not last or corrects or not numbered or not any(m.kind is Kind.NUM for m in heads):
+        return marks
+    tail = marks[end + 1 :]
+    while tail and tail[-1].kind in ends:
+        tail = tail[:-1]
+    return [*tail, replace(marks[end], kind=Kind.STOP), *marks[:end]]
 
 
 def _behind(marks: list[Mark]) -> list[Mark]:
@@ -70,25 +87,33 @@ def _for_the(marks: list[Mark]) -> list[Mark]:
     """`went to 16s for the 3rd and got 9`: the third, 16s for 9."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.ORD or mark.value is None:
+        last = mark.kind in (Kind.LASTSET, Kind.LASTREP) and mark.text.split()[-1] in _LAST
+        if not last and (mark.kind is not Kind.ORD or mark.value is None):
             continue
         link = place - 1
-        while kind_at(marks, link) is Kind.FILL:
+        while kind_at(marks, link) is Kind.FILL or (last and kind_at(marks, link) is Kind.NAME):
             link -= 1
         load = link - 1 - (kind_at(marks, link - 1) in OF_LOAD)
         after = place + 1
-        while kind_at(marks, after) in (Kind.FILL, Kind.AND, Kind.COMMA, Kind.SET):
+        passed = (Kind.FILL, Kind.AND, Kind.COMMA, Kind.SET, *((Kind.NAME, Kind.STOP, Kind.LINE) if last else ()))
+        while kind_at(marks, after) in passed:
             after += 1
         linked = kind_at(marks, link) in (Kind.FOR, Kind.AT) and kind_at(marks, load) is Kind.NUM
         free = kind_at(marks, load - 1) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM)
-        joined = any(m.kind in (Kind.AND, Kind.COMMA) for m in marks[place + 1 : after])
+        joined = any(m.kind in (Kind.AND, Kind.COMMA, Kind.STOP, Kind.LINE) for m in marks[place + 1 : after])
         counts = kind_at(marks, after) is Kind.NUM and kind_at(marks, after + 1) not in (Kind.X, Kind.FOR, *OF_LOAD)
         if linked and free and joined and counts:
-            label = replace(mark, kind=Kind.LABEL)
+            said = [] if last else [replace(mark, kind=Kind.LABEL)]
+            names = [m for m in marks[link + 1 : after] if m.kind is Kind.NAME]
             link_mark = replace(marks[link], kind=Kind.FOR, text="for")
-            out[load : after + 1] = [label, *marks[load:link], link_mark, marks[after]]
+            out[load : after + 1] = [*names, *said, *marks[load:link], link_mark, marks[after]]
+            if load and out[load - 1].kind is Kind.DROP:
+                out[load - 1] = replace(out[load - 1], kind=Kind.FILL)
             return out
     return out
+
+
+_LAST = ("last", "final", "set", "one")
 
 
 def _failed_at(marks: list[Mark]) -> list[Mark]:
@@ -113,7 +138,11 @@ def _failed_at(marks: list[Mark]) -> list[Mark]:
 def _named(marks: list[Mark]) -> list[Mark]:
     """`thrust number 3: 120 kg`, `log 3: six. log 4: five`: the number of a set of the exercise."""
     out = list(marks)
-    told = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and _is_count(m) and _is_told(marks, i + 1)]
+    told = [
+        i
+        for i, m in enumerate(marks)
+        if m.kind is Kind.NUM and _is_count(m) and (_is_told(marks, i + 1) or _is_called(marks, i))
+    ]
     for place in told:
         if marks[place - 1].text in _NUMBERED and place:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
@@ -128,6 +157,11 @@ def _named(marks: list[Mark]) -> list[Mark]:
         for place in after:
             out[place] = replace(marks[place], kind=Kind.LABEL)
     return out
+
+
+def _is_called(marks: Sequence[Mark], place: int) -> bool:
+    """`number two nine reps`: a number straight behind the number of the set."""
+    return place > 0 and marks[place - 1].text == "number" and kind_at(marks, place + 1) is Kind.NUM
 
 
 _MOST_HELD = 4

@@ -27,7 +27,7 @@ def states(marks: Sequence[Mark], place: int) -> bool:
 def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     """The clause that a question mark ends, where it is worded as a question and reports no set itself."""
     start = query
-    while start > 0 and marks[start - 1].kind not in _EDGES:
+    while start > 0 and (marks[start - 1].kind not in _EDGES or _is_range(marks, start - 1)):
         start -= 1
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
@@ -46,6 +46,12 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     return set(range(start, query))
 
 
+def _is_range(marks: Sequence[Mark], place: int) -> bool:
+    """The dash of `8-10`."""
+    beside = [m.kind for m in marks[max(0, place - 1) : place + 2]]
+    return beside == [Kind.NUM, Kind.DASH, Kind.NUM]
+
+
 _AROUND = frozenset((Kind.THEN, Kind.OTHERTIME, Kind.GAP, Kind.TO, Kind.FOR, Kind.KG, Kind.LB, Kind.ALL, Kind.AT,
                      Kind.WITH))  # fmt: skip
 """Kinds that may stand around a load which is asked about."""
@@ -56,6 +62,21 @@ def _is_load_to_come(clause: Sequence[Mark]) -> bool:
     kinds = [m.kind for m in clause if m.kind is not Kind.FILL]
     led = [k for k in kinds if k not in _AROUND]
     return led == [Kind.NUM] and len(kinds) > 1
+
+
+def question_end(marks: Sequence[Mark], place: int) -> int:
+    """Where a question that opens at a place ends: with its sentence, or before sets told after a comma."""
+    end = place
+    while end < len(marks) and marks[end].kind not in ENDS:
+        end += 1
+    query = end < len(marks) and marks[end].kind is Kind.QUERY
+    for at in range(place + 1, end):
+        rest = [m.kind for m in marks[at + 1 : end] if m.kind not in (Kind.FILL, Kind.NAME)]
+        told = rest[:3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM]) or rest[:4] == [
+            Kind.NUM, Kind.KG, Kind.X, Kind.NUM]  # fmt: skip
+        if marks[at].kind is Kind.COMMA and told and not query and not any(m.kind is Kind.NUM for m in marks[place:at]):
+            return at
+    return end
 
 
 def asks_to_change(marks: Sequence[Mark], query: int) -> bool:

@@ -5,7 +5,8 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import AskKind
-from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.atoms import Amount, Counts, Join, Sign
+from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.loads import Loads
 from bot.notation.roles.state import State
@@ -26,7 +27,11 @@ class RepCounts(Loads):
         if (minutes and state.minutes is not None and near) or (amount.lead and state.sets and state.sets[-1].same):
             return
         if amount.sign:
-            if amount.sign == 1 and not self.seconds and self._may_be_mini(state, amount):
+            if (
+                amount.sign == 1
+                and not self.seconds
+                and (state.stage is Stage.MINI or self._may_be_mini(state, amount))
+            ):
                 mini = state.copy()
                 mini.enter(Stage.MINI)
                 yield self._emit(mini, amount, reps)
@@ -55,6 +60,10 @@ class RepCounts(Loads):
             made.cost += 1.5
         score = self._is_score(state, amount, reps)
         made = self._emit(made, amount, reps)
+        if amount.both and not self.two_sided:
+            made = self._all(made, Sign(amount.start, amount.end, Kind.ALL, "both"))
+        if made.time_at is not None:
+            made.take_time(made.time_at)
         made.cost += 3.0 if join is Join.PLUS and made.sets[-1].stage is Stage.WORK else 0.0
         if score:
             made.doubts = (*made.doubts, Doubt(AskKind.UNSURE, amount.start, amount.end))

@@ -28,7 +28,12 @@ class SetCounts(RepCounts):
                 yield state
                 return
             yield self._sets_after(state, amount, count, said)
-            if amount.bracketed or not said or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND):
+            if (
+                amount.bracketed
+                or amount.after
+                or not said
+                or join not in (Join.SPACE, Join.COMMA, Join.BREAK, Join.THEN, Join.AND)
+            ):
                 return
         barred = join in (Join.AT, Join.WITH) or state.mult or (amount.lead and not said and join not in LINKED)
         if (
@@ -63,6 +68,7 @@ class SetCounts(RepCounts):
         base = 0.0
         if not said and state.chain == "R" and not (self.seconds or self.metres):
             base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
+        base += 1.2 if amount.join in (Join.AND, Join.THEN) and not amount.after else 0.0
         made.cost += base + self._sets_cost(made.index - 1, count)
         words = replace(last.words, sets=amount.at, count=count)
         made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end), words=words))
@@ -86,6 +92,7 @@ class SetCounts(RepCounts):
             header.cost += 3.0 if unmet else 0.0
             header.chain = chain
             header.expect = count
+            header.grouped = amount.group
             header.expect_from = header.index
             header.cost += 0.1
             yield header

@@ -49,6 +49,8 @@ class State:
     expect: int | None = None
     """How many sets a list was announced to have."""
     expect_from: int = 0
+    grouped: bool = False
+    """Whether they were told as a group: `first two`, which another set's name ends."""
     stage: Stage = Stage.WORK
     stage_at: Span | None = None
     """The words of that stage; `None` where the plan has it."""
@@ -62,12 +64,18 @@ class State:
     """An effort said before its set."""
     pending_at: Span | None = None
     after_effort: bool = False
+    last_named: bool = False
+    """Whether the last set was named since: an effort is of it alone."""
     all_sets: bool = False
     all_at: Span | None = None
     spread: int | None = None
     """To how many sets one set is spread; -1 for all that are open."""
     minutes: int | None = None
     """Seconds of minutes just said, which seconds may follow."""
+    timed: int = 0
+    """Of how many distances the time was told."""
+    time_at: Span | None = None
+    """A time told before its distance."""
     planned: tuple[int, int] | None = None
     plates: tuple[int, int] | None = None
     """Plates or a bar, whose load is not said."""
@@ -84,6 +92,17 @@ class State:
         self.sets = (*self.sets, said)
         self.after_effort = False
         self.side_named = False
+        self.last_named = False
+
+    def take_time(self, at: Span) -> None:
+        """Takes a time for part of the words of the set said last."""
+        last = self.sets[-1]
+        said = last.words.reps or (last.start, last.end)
+        words = replace(last.words, reps=(min(said[0], at[0]), max(said[1], at[1])))
+        last = replace(last, start=min(last.start, at[0]), end=max(last.end, at[1]), words=words)
+        self.sets = (*self.sets[:-1], last)
+        self.timed += 1
+        self.time_at = None
 
     def words_before(self) -> Words:
         """Where the words stand that were said before a set and are of it: its number, its effort, how many alike."""

@@ -8,9 +8,19 @@ from bot.notation.atoms import Sign
 from bot.notation.kinds import Kind
 from bot.notation.roles.rating import Rating
 from bot.notation.roles.state import State
-from bot.notation.said import Doubt, SaidSet
+from bot.notation.said import Doubt, SaidSet, Words
 from bot.training.plan import Drop, Mini
 from bot.training.report import Side, Stage
+
+_COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
+
+
+def _end_group(state: State) -> None:
+    """`first two 10, last one 8`: what follows is of another set than those of the group, which are to be whole."""
+    if state.grouped and state.expect is not None and state.index > state.expect_from:
+        met = state.index - state.expect_from == state.expect
+        state.cost += -1.8 if met else 3.0
+        state.expect, state.grouped = None, False
 
 
 class Steering(Rating):
@@ -27,8 +37,11 @@ class Steering(Rating):
                 made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
             case Kind.LASTSET:
                 made.repeats = False
+                made.last_named = bool(made.sets)
+                _end_group(made)
                 made.all_sets = made.all_sets and len(made.sets) < 2
             case Kind.LABEL:
+                _end_group(made)
                 made.label, made.label_at = None if sign.value is None else int(sign.value), at
                 if made.stage is not Stage.WARMUP:
                     made.enter(Stage.WORK)
@@ -101,6 +114,8 @@ class Steering(Rating):
     def _edge(self, state: State, sign: Sign) -> Iterator[State]:
         """What ends with a part: warm-ups, drops and minis."""
         state.since_edge = state.entry
+        if sign.kind is Kind.THEN:
+            _end_group(state)
         state.since_then = state.entry if sign.kind is Kind.THEN else state.since_then
         state.cost += 2.0 if state.mult and state.mult_follows else 0.0
         if sign.kind is Kind.COMMA:
@@ -160,6 +175,7 @@ class Steering(Rating):
                 end=sign.end,
                 count=state.mult or 1,
                 same=True,
+                like=None if sign.value is None else int(sign.value),
                 label=state.label,
                 entry=state.entry,
                 rir=state.pending,
@@ -179,6 +195,12 @@ class Steering(Rating):
             state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)
         if sign.text == "all":
             return state
+        count = next((_COUNTS[w] for w in sign.text.split() if w in _COUNTS), None)
+        if count is not None and len(state.sets) > 1 and self._is_all_of_last(state, count):
+            words = replace(state.sets[-1].words, sets=(sign.start, sign.end), count=count)
+            state.sets = (*state.sets[:-1], replace(state.sets[-1], count=count, end=sign.end, words=words))
+            state.index += count - 1
+            return state
         if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
             left = max(len(self.opens) - (state.index - 1), 1)
             state.spread = left
@@ -186,7 +208,21 @@ class Steering(Rating):
             state.spread = -1
         return state
 
+    def _is_all_of_last(self, state: State, count: int) -> bool:
+        """Whether `both` counts the last set told, at a load of its own, as all that are left: `140x5, 115x8 both`."""
+        before, last = state.sets[-2:]
+        loads = [s.load.load for s in (before, last) if s.load is not None]
+        apart = len(loads) == 2 and loads[0] != loads[1] and last.load is not None and last.load.start >= before.end
+        alone = last.count == 1 and last.stage is Stage.WORK and not last.same and not state.fresh
+        return apart and alone and state.index - 1 + count == len(self.opens)
+
     def _planned(self, state: State, sign: Sign) -> State:
+        counted = state.mult is not None or state.all_sets
+        if state.sets and counted and not state.fresh and not state.sets[-1].planned and sign.kind is Kind.PLANNED:
+            at = (sign.start, sign.end)
+            state.put(SaidSet(Stage.WORK, *at, count=state.mult or 0, planned=True, words=Words(sets=state.mult_at)))
+            state.mult, state.all_sets, state.spread = None, False, None
+            return state
         if state.sets or state.fresh:
             return state
         state.planned = (sign.start, sign.end)

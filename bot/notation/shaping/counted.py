@@ -175,7 +175,9 @@ def _is_spoken_to(marks: Sequence[Mark], place: int) -> bool:
     return ends and not plural and number is not None and number > 1 and marks[place].kind is Kind.WORD
 
 
-_PLURALS = frozenset(words("people children men women feet teeth mice sheep percent quid kcal km bpm rpm mph sth stone"))
+_PLURALS = frozenset(
+    words("people children men women feet teeth mice sheep percent quid kcal km bpm rpm mph sth stone")
+)
 
 
 def counted(marks: list[Mark]) -> list[Mark]:

@@ -35,9 +35,10 @@ def dropped(marks: list[Mark]) -> list[Mark]:
         lighter = any(m.kind is Kind.DROP for m in out[-5:])
         if kind is Kind.MORE and lighter and is_number(mark_at(marks, place - 1)):
             continue
-        counted = len(out) < 2 or out[-2].kind not in LINKS
+        counted = len(out) < 2 or out[-2].kind not in LINKS or out[-2].kind is Kind.WITH
         if kind is Kind.MINI and mark.text.endswith(" of") and out and out[-1].kind is Kind.NUM and counted:
             count = out.pop()
+            out = out[:-1] if kind_at(out, len(out) - 1) is Kind.WITH else out
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
             continue
         leads = (
@@ -63,6 +64,8 @@ def dropped(marks: list[Mark]) -> list[Mark]:
                 if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
                     break
                 start -= 1
+            if kind is Kind.MINI:
+                start = _list_start(out, start)
             if kind is not Kind.MINI:
                 kind = Kind.DROP
             out.insert(
@@ -75,6 +78,18 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+def _list_start(marks: Sequence[Mark], start: int) -> int:
+    """Where the bare numbers begin that end in the one at `start`: `4, 4 and 3 on the minis`."""
+    while (
+        start > 1
+        and marks[start - 1].kind in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.PLUS)
+        and is_number(marks[start - 2])
+        and kind_at(marks, start - 3) not in LINKS
+    ):
+        start -= 2
+    return start
 
 
 def _is_done(mark: Mark) -> bool:

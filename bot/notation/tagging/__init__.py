@@ -12,9 +12,10 @@ from bot.notation.names import Index
 from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.heard import heard
 from bot.notation.tagging.mending import is_slip, mended
-from bot.notation.tagging.naming import with_names
+from bot.notation.tagging.naming import with_names, with_one_limb
 from bot.notation.tagging.ordinals import ordinal_at
 from bot.notation.tagging.phrases import kind_meant, longest_phrase
+from bot.notation.tagging.plurals import with_plurals
 from bot.notation.tokens import Mark
 
 __all__ = ["read_kinds"]
@@ -27,7 +28,7 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    corrected = with_names(mended(heard(marks), index), index)
+    corrected = with_names(mended(heard(with_one_limb(with_plurals(marks), index)), index), index)
     out: list[Mark] = []
     at = 0
     while at < len(corrected):
@@ -45,10 +46,11 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
     if (
         marks[place].text == "one"
         and before in (Kind.LEFT, Kind.RIGHT)
-        and place > 1
-        and marks[place - 2].text == "the"
+        and (marks[place - 1].text.startswith(("the ", "my ")) or (place > 1 and marks[place - 2].text == "the"))
     ):
         return after not in _COUNTABLE
+    if place and marks[place - 1].text == "number":
+        return False
     if marks[place].text != "one" and before is Kind.WITH:
         return False
     doubted = [m.text for m in marks[place + 1 : place + 2]] in (["maybe"], ["perhaps"], ["possibly"])

@@ -1,0 +1,171 @@
+"""Sets told in groups: `first two 140x12`, `1-4 at 70`, `140x12 for the first two`, `11 on the third`, `5th at 72.5`.
+
+A group becomes the number of its first set and how many sets, before what is told of it.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.order.near import OF_LOAD, kind_at
+from bot.notation.tokens import Mark
+
+_MOST, _FEW = 12, 6
+_ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
+_ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, Kind.AT, Kind.WITH, Kind.EACH, Kind.M, Kind.METRES,
+          Kind.SECONDS, Kind.CLOCK, *OF_LOAD)  # fmt: skip
+_LINKS = (Kind.FOR, Kind.AT, Kind.WITH)
+_TELLS = (Kind.WAS, Kind.SETS, Kind.SET, Kind.AT, Kind.WITH, Kind.NUM, Kind.COLON, Kind.ALL, Kind.FOR, Kind.BODY)
+_LASTS = ("last", "the last", "final", "the final", "next", "the next", "other", "the other", "remaining", "my last")
+
+
+def groups(marks: list[Mark]) -> list[Mark]:
+    """The marks with each group before what is told of it."""
+    return _led(_behind(_ranges(marks)))
+
+
+def _whole(marks: Sequence[Mark], place: int, most: int) -> int | None:
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return int(value) if value is not None and value == int(value) and 2 <= value <= most else None
+
+
+def _past_fill(marks: Sequence[Mark], at: int) -> int:
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return at
+
+
+def _ranges(marks: list[Mark]) -> list[Mark]:
+    """`1-4 at 70`, `one through four were 100x5`: the first set, and how many."""
+    out = list(marks)
+    for place in range(len(marks) - 4):
+        opens = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.NAME, Kind.SETS, Kind.FILL)
+        joined = kind_at(marks, place + 1) in (Kind.DASH, Kind.TO)
+        last = _whole(marks, place + 2, _MOST)
+        told = kind_at(marks, place + 3) in (Kind.AT, Kind.WITH, Kind.WAS, Kind.ALL, Kind.COLON)
+        numbered = kind_at(marks, _past_fill(marks, place + 4)) is Kind.NUM
+        one = marks[place].kind is Kind.NUM and marks[place].value == 1
+        if opens and joined and last is not None and told and numbered and one:
+            rest = marks[place + 3]
+            said = [] if rest.kind in (Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON) else [rest]
+            out[place : place + 4] = _group(marks[place], 1, last, marks[place + 2].end) + said
+            return out
+    return out
+
+
+def _group(at: Mark, first: int | None, count: int, end: int) -> list[Mark]:
+    """The marks that say so many sets from the first on (`None`: the next ones)."""
+    label = replace(at, kind=Kind.LABEL, value=Decimal(first or 1), parts=(), end=end)
+    number = replace(at, kind=Kind.NUM, value=Decimal(count), text=str(count), parts=(), end=end)
+    sets = replace(
+        at, kind=Kind.SETS, text="sets" if first is None else "group", value=None, parts=(), start=end, end=end
+    )
+    return [label, number, sets] if first is not None else [number, sets]
+
+
+def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] | None:
+    """A group that opens at a place: its first set (`None`: the next one), how many, and where its words end."""
+    mark = marks[place]
+    first = mark.kind is Kind.ORD and mark.value == 1
+    last = mark.text in _LASTS or (mark.kind is Kind.LASTREP and mark.text.endswith("last"))
+    at = _past_fill(marks, place + 1)
+    count = _whole(marks, at, _FEW)
+    if not (first or last) or count is None or kind_at(marks, at + 1) in (Kind.X, *OF_LOAD, Kind.REPS, Kind.SECONDS):
+        return None
+    end = at + 1
+    while kind_at(marks, end) in (Kind.SETS, Kind.SET) or (
+        end < len(marks) and marks[end].text in ("ones", "of", "them", "those", "rounds")
+    ):
+        end += 1
+    return (1 if first else None), count, end
+
+
+def _led(marks: list[Mark]) -> list[Mark]:
+    """`first two at 140 for 12`, `the last two were 130x12`: before what is told of them."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        opened = _opening(marks, at)
+        tells = opened is not None and kind_at(marks, _past_fill(marks, opened[2])) in _TELLS
+        if opened is None or not tells or _counts_again(marks, opened[2]):
+            if _is_fifth_at(marks, at):
+                out.append(replace(marks[at], kind=Kind.LABEL))
+                at += 2
+                continue
+            out.append(marks[at])
+            at += 1
+            continue
+        first, count, end = opened
+        if first is None and any(m.kind is Kind.LABEL for m in out):
+            first = None
+        out += _group(marks[at], first, count, marks[end - 1].end)
+        at = end
+        rest = _past_fill(marks, at)
+        if kind_at(marks, rest) in (Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON, Kind.ALL):
+            text = "was" if marks[rest].kind is Kind.WAS else marks[rest].text
+            out.append(replace(marks[rest], kind=Kind.WAS if text == "was" else Kind.FILL))
+            at = rest + 1
+    return out
+
+
+def _counts_again(marks: Sequence[Mark], end: int) -> bool:
+    """`first 5 at 100, second 5 at 100`: repetitions of each, no group."""
+    spoken = any(m.kind is Kind.ORD and m.value == 2 for m in marks[end:])
+    return spoken and kind_at(marks, end) in (Kind.AT, Kind.WITH, Kind.NUM, Kind.FOR)
+
+
+def _is_fifth_at(marks: Sequence[Mark], place: int) -> bool:
+    """`5th at 72.5 x 3`: the number of a set before its load."""
+    before = kind_at(marks, place - 1)
+    linked = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
+    at = place - 1
+    while at >= 0 and marks[at].kind is Kind.FILL:
+        at -= 1
+    opens = before is None or kind_at(marks, at) in (None, *EDGES, Kind.AND, Kind.THEN)
+    return marks[place].kind is Kind.ORD and linked and opens and marks[place + 1].text != "@"
+
+
+def _behind(marks: list[Mark]) -> list[Mark]:
+    """`140x12 for the first two, 11 on the third`: behind what is told of them."""
+    out: list[Mark] = []
+    start = 0
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        if mark.kind in (*EDGES, Kind.AND, Kind.THEN, Kind.NAME, Kind.COLON):
+            out.append(mark)
+            at, start = at + 1, len(out) + 1
+            start = len(out)
+            continue
+        place = _past_fill(marks, at + 1)
+        entry = out[start:]
+        told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY for m in entry)
+        linked = mark.kind in _LINKS or mark.text in ("in", "of")
+        found = _numbered(marks, place) if told and linked else None
+        if found is None:
+            out.append(mark)
+            at += 1
+            continue
+        said, end = found
+        out[start:] = [*said, *entry]
+        at = end
+    return out
+
+
+def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | None:
+    """The group or the number of a set that ends its part: the marks that say so, and where it ends."""
+    opened = _opening(marks, place) if place < len(marks) else None
+    if opened is not None:
+        first, count, end = opened
+        done = kind_at(marks, _past_fill(marks, end)) in _ENDS
+        return (_group(marks[place], first, count, marks[end - 1].end), end) if done else None
+    if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > _MOST:
+        return None
+    end = place + 1
+    while kind_at(marks, end) in (Kind.SET, Kind.LASTSET) or (end < len(marks) and marks[end].text in ("one", "set")):
+        end += 1
+    if kind_at(marks, _past_fill(marks, end)) not in _ENDS:
+        return None
+    return [replace(marks[place], kind=Kind.LABEL)], end

@@ -1,0 +1,109 @@
+"""Words that repeat a set: `the same once more` is one, `one more of those` too, `both legs the same` is none.
+
+`same as set 1` names the set that is repeated.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES, part_of
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_LIKE = frozenset(words("like those them that it these same identical as"))
+_LIMBS = frozenset(words("legs arms sides feet hands leg arm side both"))
+
+
+def repeats(marks: list[Mark]) -> list[Mark]:
+    """The marks with one `same` for each set that is repeated, and none for what is alike on both sides."""
+    return _once(_of_set(_likened(_alike(marks))))
+
+
+def _past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
+    while kind_at(marks, at) in kinds:
+        at += 1
+    return at
+
+
+def _alike(marks: list[Mark]) -> list[Mark]:
+    """`10, both legs the same`, `same both sides`: of sets that are told, not one more."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.SAME or not any(m.kind is Kind.NUM for m in marks[:place]):
+            continue
+        start, end = part_of(marks, place)
+        part = [m for m in marks[start:end] if m.kind not in (Kind.FILL, Kind.WAS)]
+        sided = [m for m in marks[start:end] if m.kind is Kind.EACH and _LIMBS & set(m.text.split())]
+        beside = place > 0 and marks[place - 1].kind is Kind.EACH
+        beside = beside or kind_at(marks, _past(marks, place + 1, Kind.FILL)) is Kind.EACH
+        alone = all(m.kind in (Kind.EACH, Kind.SAME, Kind.AND) for m in part)
+        if sided and (alone or beside):
+            out[place] = replace(mark, kind=Kind.GAP)
+            for at in range(start, end):
+                if alone and out[at].kind is Kind.EACH:
+                    out[at] = replace(out[at], kind=Kind.GAP)
+    return out
+
+
+def _likened(marks: list[Mark]) -> list[Mark]:
+    """`one more of those`, `another just like it`, `one more time`: the set before again."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ANOTHER or kind_at(marks, place - 1) in (Kind.COULD, Kind.NO, Kind.NUM):
+            continue
+        start, end = part_of(marks, place)
+        rest = marks[place + 1 : end]
+        plain = all(m.kind in (Kind.FILL, Kind.TIMES, Kind.SAME, Kind.AND) for m in rest)
+        before = all(m.kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.NAME) for m in marks[start:place])
+        said = {w for m in rest for w in m.text.split()}
+        if plain and before and (said & _LIKE or said == {"time"}):
+            gone = [replace(m, kind=Kind.FILL) for m in rest]
+            out[place:end] = [replace(mark, kind=Kind.SAME, text="same"), *gone]
+    return out
+
+
+def _of_set(marks: list[Mark]) -> list[Mark]:
+    """`same as set 1`, `identical to the first`: which set is repeated, as the value of the mark."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        out.append(mark)
+        at += 1
+        if mark.kind is not Kind.SAME:
+            continue
+        if mark.text.endswith("as the first"):
+            out[-1] = replace(mark, value=Decimal(1))
+            continue
+        to = at < len(marks) and (marks[at].text == "as" or marks[at].kind in (Kind.TO, Kind.WITH))
+        place = _past(marks, at + to, Kind.FILL)
+        if not to:
+            continue
+        first, second = marks[place : place + 1], marks[place + 1 : place + 2]
+        if first and second and first[0].kind is Kind.SET and second[0].kind is Kind.NUM:
+            value = second[0].value
+        elif first and second and first[0].kind is Kind.ORD and (second[0].kind is Kind.SET or second[0].text == "one"):
+            value = first[0].value
+        else:
+            continue
+        out[-1] = replace(mark, value=value, end=second[0].end)
+        at = place + 2
+    return out
+
+
+def _once(marks: list[Mark]) -> list[Mark]:
+    """`the same once more`, `same again one more`: one set, not two."""
+    out = list(marks)
+    last: int | None = None
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.SAME:
+            if last is not None and mark.value is None:
+                out[place] = replace(mark, kind=Kind.FILL)
+                continue
+            last = place
+        elif mark.kind in (*EDGES, Kind.AND, Kind.THEN, Kind.NUM, Kind.NAME):
+            last = None
+    return out

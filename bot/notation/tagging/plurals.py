@@ -1,0 +1,78 @@
+"""Sets told by the plural of their repetitions: `five fives at 100`, `three 10s`, `25 for two twelves`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.spoken import UNITS
+from bot.notation.tokens import Mark
+
+_PLURALS = {
+    **{word + ("es" if word == "six" else "s"): value for word, value in UNITS.items() if value > 1},
+    "twenties": Decimal(20), "thirties": Decimal(30), "singles": Decimal(1), "doubles": Decimal(2),
+    "triples": Decimal(3),
+}  # fmt: skip
+_MOST_SETS = 10
+_LEAST_SURE = 3
+"""Of dumbbells people hold no more than two: `two 20s` may be what was lifted, `three 20s` is not."""
+_MOST_REPS = 30
+_LINKS = ("for", "x", "by")
+_SIGNS = (Kind.X, Kind.SLASH, Kind.COMMA, Kind.PLUS, Kind.DASH)
+_ONE_LEFT = ("plates", "bells", "dumbbells", "kettlebells", "and")
+
+
+def with_plurals(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with `five fives` as `5 sets 5 reps`."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        count, plural = _count(marks, at), _plural(marks, at + 1)
+        told = plural is not None and count is not None and _is_told(marks, at, plural[1], count)
+        if plural is None or count is None or not told:
+            out.append(marks[at])
+            at += 1
+            continue
+        value, end = plural
+        first, last = marks[at], marks[end - 1]
+        out.append(replace(first, kind=Kind.NUM, value=count, parts=()))
+        out.append(Mark(Kind.WORD, "sets", first.end, first.end))
+        out.append(Mark(Kind.NUM, str(value), marks[at + 1].start, last.end, value=value))
+        out.append(Mark(Kind.WORD, "reps", last.end, last.end))
+        at = end
+    return out
+
+
+def _count(marks: Sequence[Mark], at: int) -> Decimal | None:
+    """How many sets: a small number in digits or in words."""
+    mark = marks[at]
+    value = mark.value if mark.kind is Kind.NUM else UNITS.get(mark.text) if mark.kind is Kind.WORD else None
+    return value if value is not None and value == int(value) and 2 <= value <= _MOST_SETS else None
+
+
+def _plural(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
+    """The number that stands in the plural at a place, and where it ends."""
+    if at >= len(marks):
+        return None
+    mark = marks[at]
+    if mark.kind is Kind.WORD and mark.text in _PLURALS:
+        return _PLURALS[mark.text], at + 1
+    digits = mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value)
+    tight = at + 1 < len(marks) and marks[at + 1].tight and marks[at + 1].text == "s"
+    return (mark.value, at + 2) if digits and tight and mark.value is not None and mark.value > 1 else None
+
+
+def _is_told(marks: Sequence[Mark], at: int, end: int, count: Decimal) -> bool:
+    """Whether the plural can be repetitions: no load that repetitions follow, no number behind a load."""
+    following = marks[end] if end < len(marks) else None
+    value = _plural(marks, at + 1)
+    if value is None or value[0] > _MOST_REPS:
+        return False
+    if following is not None and (following.text in _LINKS or following.kind is Kind.X or following.text in _ONE_LEFT):
+        return False
+    if following is not None and following.kind is Kind.NUM:
+        return False
+    listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
+    spoken = marks[at + 1].kind is Kind.WORD
+    led = at > 0 and (marks[at - 1].kind in _SIGNS or marks[at - 1].text in ("x", "the", "rpe"))
+    return not led and (count >= _LEAST_SURE or spoken) and not (listed and not spoken and count < _LEAST_SURE)
