@@ -235,3 +235,16 @@ def test_a_forged_choice_changes_nothing(wired: Wired, arg: str) -> None:
         bot.tap_data(ADA, f"1:restset::{arg}")
         assert bot.facts_count() == facts
         bot.no_turn_failed()
+
+
+def test_a_process_that_knows_nothing_sends_it(wired: Wired) -> None:
+    """The one that took the report is gone; another one on the same database sends it on the second, once."""
+    with wired.bot(MONDAY) as bot:
+        wants(bot)
+        bot.say(ADA, "60x5")
+        another = Wireless(bot.work, bot.now)
+        another.until(bot.now + timedelta(seconds=200))
+        assert len(notices(another)) == 1
+        again = Wireless(bot.work, another.now)
+        again.wait(5)
+        assert not notices(again)
