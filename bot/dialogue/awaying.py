@@ -202,10 +202,12 @@ def resume(desk: Desk, client: ClientDesk, due: Due) -> Turn:
 
 def leave(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     """The first day of a time away that was told before: nothing comes from now on."""
-    me, told_before = client.profile, read_leave(due.ref)
-    if me.standing is not Standing.ACTIVE or told_before is None:
-        return Turn(skipped="not training, or away already")
+    me, told_before, away = client.profile, read_leave(due.ref), client.life.away
+    if told_before is None or not may_go(me):
+        return Turn(skipped="not training")
     why, until = told_before
+    if me.standing is Standing.PAUSED and (away is None or away.until is None or until <= away.until):
+        return Turn(skipped="away already")
     if until <= local_day(desk.now, me.zone):
         return Turn(skipped="over before it began")
     return by_client(client, why, until, fresh=True, urgency=Urgency.NOTICE)

@@ -179,6 +179,18 @@ def test_a_holiday_told_before_begins_and_ends_by_itself(wired: Wired) -> None:
         bot.no_turn_failed()
 
 
+def test_a_holiday_begins_on_the_day_on_which_an_illness_ends(wired: Wired) -> None:
+    """Told before the flu: on the day both meet, it is the holiday that stands."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, "away next week")
+        bot.say(ADA, "got the flu, back Monday")
+        at(bot, "2027-01-18 18:00")
+        assert not cards(bot)
+        at(bot, "2027-01-25 18:00")
+        assert len(cards(bot)) == 1
+        bot.no_turn_failed()
+
+
 def test_a_holiday_taken_back_before_it_begins(wired: Wired) -> None:
     """One tap, told to the coach; afterwards the button is an old one."""
     with wired.bot(MONDAY) as bot:

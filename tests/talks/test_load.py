@@ -126,6 +126,9 @@ def test_the_load_of_a_week_is_effort_times_minutes(wired: Wired) -> None:
 def test_a_session_without_a_rating_is_not_guessed(wired: Wired) -> None:
     """What is known is a least; monotony and strain are left out."""
     with wired.bot() as bot:
+        weeks(bot, [None])
+        assert "Week of Mon 11 Jan, so far: one session, effort or minutes not known" in page(bot)
+    with wired.bot() as bot:
         weeks(bot, [6, None])
         bot.until(bot.wall("Europe/Berlin", "2027-01-18 08:00"))
         assert "Week of Mon 11 Jan: at least 180, from 1 of 2 sessions" in page(bot)

@@ -139,9 +139,15 @@ sload-title = <b>{ $name }: session load</b>
 sload-week = Week of { $monday }
 sload-so-far = { $week }, so far: { $sessions ->
     [0] no session
-   *[other] <b>{ $load }</b> from { $known } of { $sessions ->
-        [one] one session
-       *[other] { $sessions } sessions
+   *[other] { $known ->
+        [0] { $sessions ->
+            [one] one session
+           *[other] { $sessions } sessions
+            }, effort or minutes not known
+       *[other] <b>{ $load }</b> from { $known } of { $sessions ->
+            [one] one session
+           *[other] { $sessions } sessions
+            }
         }
     }
 sload-none = { $week }: no session
