@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from bot.tryout.practice.people import Player
 from bot.tryout.standin import Message, Seat, StandIn
 
-PATIENCE_S = 30
+PATIENCE_S = 120
 """Seconds for the bot to fetch what waits for it."""
 
 
