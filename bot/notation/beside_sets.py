@@ -11,6 +11,7 @@ from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.minutes import MinutesSaid, read_minutes
 from bot.notation.questions import QuestionSaid, read_question
+from bot.notation.ratings import of_session
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
 from bot.notation.twice_told import told_twice
@@ -42,7 +43,7 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     question = read_question(marks)
     if question.at is not None:
         draft.note(question.at, Meaning.QUESTION, "")
-    marks = masked(marks, question.places)
+    marks = masked(marks, {*question.places, *of_session(marks)})
     draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
     unit = None if draft.request.done and tells_unit_again(marks) else unit_for_all(marks)
     if unit is not None:

@@ -299,6 +299,9 @@ PHRASES: dict[Kind, str] = {
         "sets; across all; sets all; straight sets; straight across; across"
     ),
     Kind.SAME: (
+        "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "
+        "same drill; same business; same old; same as ever; same idea; same score; exact same; exact same again; "
+        "exactly same; the exact same; the exact same thing; the exact same again; same one again; "
         "same; same again; ditto; same as before; same as last set; same as above; likewise; repeat; repeated; same "
         "thing; same thing again; same as the last; same as the last one; same as that; same as last; identical; and "
         "again; once more; same same; exactly the same; saem; smae; same gain; same agian; sme again; the same; the "

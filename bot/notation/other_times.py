@@ -82,7 +82,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     hoping = marks[place].text.split()[-1] in _HOPED
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
-        if mark.kind is Kind.FILL and not mark.text.isalnum() and marks[place].kind is Kind.OTHERTIME:
+        if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
         if (
@@ -91,7 +91,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             and not (hoping and mark.text in ("only", "just"))
         ):
             break
-        if marks[place].kind is Kind.OTHERPERSON and _is_own(marks, at):
+        if marks[place].kind is Kind.OTHERPERSON and (_is_own(marks, at) or _is_told_behind(marks, place, at)):
             break
         if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
             break
@@ -112,6 +112,27 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
 
 _RESUMING = ("anyway", "anyways", "anyhow")
 _MINE = ("me", "mine", "myself")
+
+
+def _is_set_apart(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """Whether a sign of mood ends what is told: of another person, behind a number of theirs."""
+    return marks[place].kind is Kind.OTHERTIME or any(m.kind is Kind.NUM for m in marks[place:at])
+
+
+_WHEN = frozenset(("before", "while", "until", "till", "when", "after", "as", "since", "whilst"))
+_LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed", "lifted", "pressed", "at", "for"))
+
+
+def _is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`before she woke up eight reps`: the client's own number, behind what only says when."""
+    when = place > 0 and marks[place - 1].text.split()[-1:] and marks[place - 1].text.split()[-1] in _WHEN
+    if not when or marks[at].kind is not Kind.NUM or at < place + 2:
+        return False
+    before = marks[at - 1]
+    lifted = before.text.split()[-1:] and before.text.split()[-1] in _LIFTS
+    rest = marks[at + 1].kind if at + 1 < len(marks) else None
+    counted = rest in (None, Kind.REPS, Kind.X, Kind.FOR, Kind.AND, Kind.WITH, Kind.EACH, *EDGES)
+    return counted and not lifted and before.kind is not Kind.NAME
 
 
 def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
@@ -188,4 +209,4 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
             if following in (Kind.KG, Kind.LB, Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.M, Kind.WORD):
                 reached.add(at + 1)
             return reached
-    return {place}
+    return reached

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import part_of
+from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.tokens import Mark
@@ -32,6 +32,34 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
             if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH or told:
                 gone.update(range(place, ten + 1))
     return masked(marks, gone)
+
+
+_SESSION = frozenset(words("session workout training overall srpe"))
+_OF_SETS = (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.NAME, Kind.SET, Kind.SETS, Kind.LABEL, Kind.LASTSET, Kind.ALL)
+_RATING = (Kind.NUM, Kind.RPE, Kind.FEELS, Kind.SLASH)
+_TEN = 10
+
+
+def of_session(marks: Sequence[Mark]) -> set[int]:
+    """`session rpe 8`, `overall effort 7 out of 10`, `whole training 70 minutes, effort 8 of 10`: of no set."""
+    out: set[int] = set()
+    start = 0
+    spoken = False
+    for end in range(len(marks) + 1):
+        if end < len(marks) and marks[end].kind not in EDGES:
+            continue
+        part = marks[start:end]
+        said = {w for m in part for w in m.text.split()}
+        spoken = spoken or (bool(said & _SESSION) and not any(m.kind in _OF_SETS for m in part))
+        numbers = [m.value for m in part if m.kind is Kind.NUM]
+        rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION)
+        scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= _TEN for v in numbers)
+        if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
+            out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
+        if end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY):
+            spoken = False
+        start = end + 1
+    return out
 
 
 def _is_of_talk(marks: Sequence[Mark], place: int, ten: int) -> bool:

@@ -19,6 +19,8 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
             out.add(place)
+        if mark.kind is Kind.CLOCK and _is_duration(marks, place):
+            out.add(place)
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
@@ -41,6 +43,24 @@ def _is_rest(marks: Sequence[Mark], place: int) -> bool:
     """`30 sec rest`: the time between two sets."""
     timed = place + 2 < len(marks) and marks[place + 1].kind in (Kind.SECONDS, Kind.S, Kind.MINUTES)
     return timed and marks[place + 2].text in ("rest", "rests", "break", "breather", "pause")
+
+
+_LONG = 15
+"""Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
+
+
+def _is_duration(marks: Sequence[Mark], place: int) -> bool:
+    """`time 52:10`, `took 48:30`: how long the session took."""
+    at = place - 1
+    while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.COLON) or marks[at].text == "of"):
+        if marks[at].text in _TAKING:
+            break
+        at -= 1
+    taken = at >= 0 and bool({*marks[at].text.split()} & _TAKING)
+    return taken and marks[place].parts[0] >= _LONG
+
+
+_TAKING = frozenset(words("time took duration total length timer clock elapsed lasted"))
 
 
 def _is_hour(marks: Sequence[Mark], place: int) -> bool:
@@ -233,6 +253,8 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         if any(m.kind in (Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place]):
             return False
         return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
+    if _is_only_one(marks, place) and any(m.kind is Kind.NAME and m.names for m in marks[start:place]):
+        return False
     after = beside(marks, place, 1)
     if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):
         return True
@@ -240,6 +262,12 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET) for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
+
+
+def _is_only_one(marks: Sequence[Mark], place: int) -> bool:
+    """`did swings before breakfast fifteen`: the one number of a message, at its end."""
+    alone = sum(m.kind in (Kind.NUM, Kind.CLOCK) for m in marks) == 1
+    return alone and all(m.kind in (Kind.STOP, Kind.FILL, Kind.REPS) for m in marks[place + 1 :])
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:

@@ -37,7 +37,10 @@ _NOT_HAVING = frozenset(
 _APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
-_LEAVING = frozenset(["leave", "leaving", "go", "out", "shuts", "closes", "close", "shutting", "closing", "pick"])
+_LEAVING = frozenset(words(
+    "leave leaving go out shuts closes close shutting closing pick picking collect collecting stop stopping off gone",
+    "kicked chucked thrown home finish ends end locks",
+))  # fmt: skip
 _GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
     "closing catch",
@@ -60,6 +63,9 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
         clock = _until(marks, place, now)
         if clock is not None:
             return clock
+        bare = _bare(marks, place)
+        if bare is not None:
+            return bare
         duration = duration_at(marks, place, metres)
         if duration is not None:
             minutes, end = duration
@@ -82,7 +88,11 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
         return False
     near = before[-4:]
     leaving = bool(set(before) & _GOING) and "in" in near
-    blocked = set(near) & _NOT_HAVING - ({"in", "be"} if leaving else set())
+    blocked = set(_since_had(near)) & _NOT_HAVING - ({"in", "be"} if leaving else set())
+    if after[:1] and (after[0] in _AT_MOST or after[:2] == ["from", "now"]):
+        blocked -= {"late", "early", "after", "in", "behind"}
+    if _is_elapsed(before, after, marks):
+        return False
     between = after[:1] == ["between"] and bool(set(after) & _APPOINTMENTS)
     if between:
         return True
@@ -97,16 +107,58 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     return alone and not timed and not talk
 
 
+_HAD = frozenset(words("got have has ive weve gotta only just gots havin need needs must"))
+_AT_MOST = frozenset(words("max maximum tops top left available only remaining"))
+_WHOLE = frozenset(words("whole entire total altogether overall duration complete full all"))
+_OF_SESSION = frozenset(words("session workout training time train gym all in"))
+
+
+def _since_had(near: list[str]) -> list[str]:
+    """The words after the last one of having: `shuts early got like` 45 min is had, not early by so much."""
+    at = max((i for i, w in enumerate(near) if w in _HAD), default=-1)
+    return near[at + 1 :]
+
+
+def _is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark]) -> bool:
+    """`whole session 70 minutes`, `70 min in total`: how long it took, which is not the time that there is."""
+    if set(before) & (_HAD - {"just"}):
+        return False
+    told = bool(set(before[-4:]) & _WHOLE) and bool(set(before[-4:]) & _OF_SESSION)
+    totals = after[:2] in (["in", "total"], ["all", "in"], ["all", "up"], ["all", "told"]) or after[:1] == [
+        "altogether"
+    ]
+    ended = any(m.kind is Kind.FINISH for m in marks) and bool(set(before[-4:]) & _OF_SESSION)
+    return told or totals or ended
+
+
+def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
+    """`have to be out in 40`: a bare number of minutes after words of having to leave."""
+    mark = marks[place]
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in _EDGES or marks[place + 1].text in ("ish", "or", "so")
+    if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
+        return None
+    before = _part_words(marks[:place], place)[-8:]
+    if before[-1:] != ["in"] or not set(before[-4:]) & _GOING or not set(before) & _MUST:
+        return None
+    return MinutesSaid(mark.value, (place,))
+
+
+_SHORTEST, _LONGEST = 5, 180
+"""Minutes of a session, for a number that names no unit (common practice, no source)."""
+_MUST = frozenset(words("have gotta need must got hafta has supposed haveto needs should ive"))
+
+
 def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
     """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
     words = words_of(marks[place])
-    if not words or words[-1] not in (*_UNTIL, "at"):
+    hard = words[-1:] == ["stop"] and place > 0 and marks[place - 1].text == "hard"
+    if not words or (words[-1] not in (*_UNTIL, "at") and not hard):
         return None
     is_until = words[-1] in _UNTIL
     if words[-1] == "by" and place and marks[place - 1].kind is Kind.NUM:
         return None
     before = [w for m in marks[max(0, place - 3) : place] for w in words_of(m)][-4:]
-    is_at = words[-1] == "at" and bool(set(before) & _LEAVING)
+    is_at = (words[-1] == "at" and bool(set(before) & _LEAVING)) or hard
     if not (is_until or is_at):
         return None
     if words[-1] in ("by", "before") and not set(_part_words(marks, place)) & (_GOING | _HAVING):
@@ -138,7 +190,7 @@ def _part_words(marks: Sequence[Mark], place: int) -> list[str]:
     start = place
     while start > 0 and marks[start - 1].kind not in _EDGES:
         start -= 1
-    end = place
+    end = min(place, len(marks))
     while end < len(marks) and marks[end].kind not in _EDGES:
         end += 1
     return [w for m in marks[start:end] for w in words_of(m)]

@@ -15,11 +15,13 @@ from bot.notation.questions.asked import (
     NO_OPENING,
     asks_to_change,
     clause_asking,
+    question_end,
     has_other_query,
     is_request_to_change,
     opens,
     states,
 )
+from bot.notation.questions.worded import asks_in_order
 from bot.notation.tokens import Mark
 
 _ANYWHERE = (
@@ -96,6 +98,15 @@ _ANYWHERE = (
     "what to cut",
     "which to skip",
     "which to leave",
+    "is that normal",
+    "is this normal",
+    "is it normal",
+    "is that right",
+    "is this right",
+    "is this ok",
+    "is it bad",
+    "is it safe",
+    "how come",
 )
 """Openings that open a question in the middle of a clause too."""
 
@@ -130,9 +141,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             continue
         if not (opens(marks, place) or mark.text in _ANYWHERE) or states(marks, place):
             continue
-        end = place
-        while end < len(marks) and marks[end].kind not in ENDS:
-            end += 1
+        end = question_end(marks, place)
         if is_hedged(marks[place:end]):
             continue
         if is_request_to_change(marks[place:end]):
@@ -142,6 +151,11 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             continue
         asked = True
         only_asks.update(range(place, end))
+    for place in range(len(marks)):
+        ends = asks_in_order(marks, place)
+        if ends is not None and not is_request_to_change(marks[place:ends]):
+            asked = True
+            only_asks.update(range(place, ends))
     for place in range(len(marks) - 1):
         if marks[place].text == "is" and opens(marks, place) and marks[place + 1].kind is Kind.NUM:
             end = place

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
-from bot.notation.skips.reach import PRONOUNS, counted_before, names_after, names_before
+from bot.notation.skips.reach import PRONOUNS, counted_alone, counted_before, names_after, names_before
 from bot.notation.tokens import Mark
 
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
@@ -68,6 +68,8 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
         if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
             found, used, is_rest = names_before(marks, place, False)
         if found or is_rest or is_current:
+            alone = counted_alone(marks, place)
+            used |= set(range(*alone)) if alone is not None and is_current else set()
             names += found
             denied += found if mark.kind is Kind.NO else []
             every += [m for m in found if _is_every(marks, m)]

@@ -26,7 +26,10 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
             continue
-        if before is not None and before.kind in (Kind.NAME, Kind.WEAK):
+        own = mark.text.split()[0] in _OWN and any(
+            m.kind in (Kind.SKIP, Kind.NO) for m in marks[max(0, place - 5) : place]
+        )
+        if before is not None and before.kind in (Kind.NAME, Kind.WEAK) and not own:
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
             m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
@@ -34,6 +37,10 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+_OWN = ("im", "i", "thats", "that", "were", "we", "calling", "ive")
+"""Words that open an end of their own, behind the name of what is skipped: `skipped the carries I'm done`."""
 
 
 def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:

@@ -26,6 +26,8 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             found.append(mark)
         elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
             sets_first = True
+        elif not found and _is_other(marks, at, place):
+            sets_first = True
         elif mark.kind is Kind.THEREST and _is_of_name(marks, at):
             pass
         elif mark.kind is Kind.THEREST and _is_of_pronoun(marks, at) and not found:
@@ -43,6 +45,28 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
+    """`just the one set, skipping the other`: the sets that are left of the exercise under way."""
+    mark = marks[at]
+    ends = at + 1 >= len(marks) or marks[at + 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK, Kind.FILL)
+    one = mark.text in ("other", "other one", "second one") and mark.kind is Kind.FILL and ends
+    alone = counted_alone(marks, place) is not None
+    return one or (alone and mark.kind is Kind.THEREST and mark.text in ("the others", "the rest", "the other two"))
+
+
+def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
+    """Where `just the one set` stands, in the sentence before a place; `None` where it does not."""
+    start = place
+    while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+        start -= 1
+    for at in range(start, place - 1):
+        counted = marks[at].kind is Kind.NUM and marks[at + 1].kind in (Kind.SET, Kind.SETS)
+        words = {w for m in (*marks[max(start, at - 3) : at], *marks[at + 2 : at + 3]) for w in m.text.split()}
+        if counted and words & {"just", "only"} and marks[at].value is not None:
+            return at, at + 2
+    return None
 
 
 def _is_of_name(marks: Sequence[Mark], place: int) -> bool:

@@ -53,6 +53,16 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     halved = [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]
     if mark.text in ("to", "too") and halved and before.text in TENS:
         return "two"
+    if mark.text in ("wan", "yin", "wun") and before.text in (
+        "last",
+        "that",
+        "this",
+        "first",
+        "second",
+        "third",
+        "next",
+    ):
+        return "one"
     if before.text == "set" and numbered and (mark.text in _COUNTS or _is_second(marks, place)):
         return _COUNTS.get(mark.text, "two")
     between = numbered and _is_number(before)
@@ -64,7 +74,8 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
     counted = after is not None and after.text in _COUNTED
-    if before.text in ("rpe", "rir") and mark.text in (*_COUNTS, "to"):
+    scored = before.text == "an" and place > 1 and marks[place - 2].text == "at"
+    if (before.text in ("rpe", "rir") or (scored and mark.text == "ate")) and mark.text in (*_COUNTS, "to"):
         return _COUNTS.get(mark.text, "two")
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]

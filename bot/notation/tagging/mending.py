@@ -43,6 +43,19 @@ SLIPS = {
     "dont": "dont",
     "don": "done",
     "skp": "skip",
+    "hav": "have",
+    "tae": "to",
+    "oot": "out",
+    "wis": "was",
+    "wuz": "was",
+    "aboot": "about",
+    "didnae": "didnt",
+    "wasnae": "wasnt",
+    "cannae": "cant",
+    "dinnae": "dont",
+    "gonnae": "gonna",
+    "doon": "down",
+    "hae": "have",
 }
 _COUNTED_WORDS = frozenset(
     words(
@@ -76,7 +89,7 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
             out.append(mark)
             continue
         word = SLIPS.get(mark.text, mark.text)
-        if word not in index.words and singular(word) not in index.words:
+        if word not in _COUNTS and word not in index.words and singular(word) not in index.words:
             word = mended_word(word, _beside_numbers(marks, place))
         if word in _COUNTS:
             out.append(replace(mark, text=_COUNTS[word], end=mark.end - 1))

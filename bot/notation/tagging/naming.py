@@ -71,7 +71,10 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             and marks[place + 1].tight
         )
         after = marks[place + 1].text if place + 1 < len(marks) else ""
-        if (mark.text in _OF_LOAD and mark.text not in index.words) or (mark.text, after) == ("hang", "on"):
+        beside = [m.text for m in marks[max(0, place - 2) : place]]
+        if (mark.text == "row" and beside == ["in", "a"]) or (
+            mark.text in _OF_LOAD and mark.text not in index.words
+        ) or (mark.text, after) == ("hang", "on"):
             flush()
             out.append(mark)
         elif mark.kind is Kind.WORD and mark.text.isalpha():

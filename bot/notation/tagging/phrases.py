@@ -65,6 +65,8 @@ def kind_meant(mark: Mark, kinds: tuple[Kind, ...], before: list[Mark]) -> Kind:
     """The kind of a phrase that has several, by what stands before it."""
     if len(kinds) > 1 and before and before[-1].kind is Kind.FAILED and Kind.LASTREP in kinds:
         return Kind.LASTREP
+    if Kind.REPS in kinds and Kind.RPE in kinds:
+        return Kind.REPS if before and before[-1].kind is Kind.NUM else Kind.RPE
     if kinds[0] is Kind.KG and mark.text in ("k", "keys") and not (before and before[-1].kind is Kind.NUM):
         return Kind.FILL
     if len(kinds) > 1 and before and before[-1].kind in (Kind.NAME, Kind.WEAK) and Kind.SKIPPED in kinds:

@@ -1,0 +1,69 @@
+"""Questions told by the order of their words alone: `how wide should my grip be`, `knee clicks, is that normal`."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.questions.asked import ENDS, opens
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_ASKING = frozenset(words("how what why which when where who whats wheres whos"))
+_AUXILIARY = frozenset(words(
+    "is are was were should can could do does did will would am has have had may shall shud cud wud",
+))  # fmt: skip
+_SUBJECT = frozenset(words("i you we it that this the my they there these those your u ur she he our a an"))
+_JUDGED = frozenset(words(
+    "normal ok okay right bad good fine enough dangerous allowed usual alright weird safe possible correct common",
+    "expected serious worrying wrong heavy light much little",
+))  # fmt: skip
+_THINGS = ("that", "this", "it", "those", "these", "they")
+_FAR = 4
+"""Words between the word that asks and its verb: `how many more sets should i`."""
+
+
+def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
+    """Where a question that opens at a place ends; none where none does."""
+    mark = marks[place]
+    if mark.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
+        return None
+    first = mark.text.split()[0]
+    if first in _ASKING and opens(marks, place):
+        return _end(marks, place) if _turns(marks, place) else None
+    if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
+        return _end(marks, place)
+    difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
+    return _end(marks, place) if difference else None
+
+
+def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:
+    said: list[str] = []
+    for at in range(place, len(marks)):
+        if marks[at].kind in EDGES:
+            break
+        said += marks[at].text.split()
+    return said[: most + 1]
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    end = place
+    while end < len(marks) and marks[end].kind not in (*ENDS, Kind.COMMA):
+        end += 1
+    return end
+
+
+def _turns(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a verb stands before its subject: `how wide should my`, not `how my grip should be`, `what a session`."""
+    said = _words(marks, place, _FAR + 2)
+    for at in range(1, min(len(said) - 1, _FAR + 1)):
+        if said[at] in _SUBJECT:
+            return False
+        if said[at] in _AUXILIARY:
+            return said[at + 1] in _SUBJECT
+    return False
+
+
+def _is_judging(marks: Sequence[Mark], place: int) -> bool:
+    """`is that normal`, `is it bad`, `was that enough`: at the end of its part."""
+    said = _words(marks, place, 6)
+    return len(said) in (3, 4, 5) and said[1] in _THINGS and said[-1] in _JUDGED
