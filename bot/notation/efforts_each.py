@@ -14,9 +14,10 @@ from bot.training.report import SetKey, Stage
 
 _BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.SLASH)
 _COUNTED = (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.RPE, Kind.RIR, Kind.SETS, Kind.WITH, Kind.S,
-            Kind.LEFT, Kind.RIGHT, Kind.TANK, Kind.COLON, Kind.SLASH, Kind.DASH, Kind.OR)  # fmt: skip
+            Kind.LEFT, Kind.RIGHT, Kind.TANK, Kind.COLON, Kind.DASH, Kind.OR)  # fmt: skip
 """Kinds after a number that make it no effort."""
 _EASIEST, _HARDEST = 5, 10
+_MOST_LEFT = 4
 _SURE = 3
 """So many efforts, none easier than the one before, beside sets in the same sentence are one each."""
 
@@ -32,20 +33,46 @@ class EffortsEach:
 def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
     """The piece without efforts that are told one a set, and those; as it is where there are none."""
     for place, mark in enumerate(piece):
-        if mark.kind is not Kind.RPE:
+        if mark.kind not in (Kind.RPE, Kind.RIR):
             continue
+        piece = _apart(piece, place + 1)
         places = _listed(piece, place + 1)
         values = [piece[i].value or Decimal(0) for i in places]
-        if len(values) < 2 or not all(_EASIEST <= v <= _HARDEST for v in values):
+        if len(values) < 2 or not _are_efforts(values, mark.kind):
             continue
         rest = [*piece[:place], *piece[places[-1] + 1 :]]
         beside = _tells_sets(rest)
-        if beside and (len(values) < _SURE or values != sorted(values)):
+        slashed = any(m.kind is Kind.SLASH for m in piece[place : places[-1]])
+        harder = values == sorted(values, reverse=mark.kind is Kind.RIR)
+        if (beside or slashed) and (len(values) < _SURE or not (harder or slashed)):
             continue
-        efforts = tuple((10 - v, (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
+        whole = 10 if mark.kind is Kind.RPE else 0
+        efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
         said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
     return piece, None
+
+
+def _apart(piece: list[Mark], at: int) -> list[Mark]:
+    """The piece with the numbers of a list typed as one apart, straight behind the word: `rpe 8,8,9,10`."""
+    while at < len(piece) and piece[at].kind in (Kind.COLON, Kind.WAS, Kind.FILL):
+        at += 1
+    mark = piece[at] if at < len(piece) else None
+    if mark is None or mark.kind is not Kind.NUM or mark.value is not None or len(mark.parts) < _SURE:
+        return piece
+    out: list[Mark] = []
+    start = mark.start
+    for value, text in zip(mark.parts, mark.text.split(","), strict=True):
+        out.append(replace(mark, text=text, start=start, end=start + len(text), value=value, parts=()))
+        start += len(text) + 1
+    return [*piece[:at], *out, *piece[at + 1 :]]
+
+
+def _are_efforts(values: Sequence[Decimal], kind: Kind) -> bool:
+    """Whether all numbers are on the scale: efforts from 5 to 10, or so few in reserve that no set is as short."""
+    if kind is Kind.RIR:
+        return all(v <= _MOST_LEFT for v in values)
+    return all(_EASIEST <= v <= _HARDEST for v in values)
 
 
 def _listed(piece: Sequence[Mark], at: int) -> list[int]:
@@ -57,7 +84,7 @@ def _listed(piece: Sequence[Mark], at: int) -> list[int]:
             if following is not None and following.kind in _COUNTED and following.text not in ("on", "on the"):
                 return []
             places.append(at)
-        elif piece[at].kind not in _BETWEEN and piece[at].kind is not Kind.WAS:
+        elif piece[at].kind not in (*_BETWEEN, Kind.WAS) and (places or piece[at].kind not in (Kind.COLON, Kind.DASH)):
             break
         at += 1
     return places

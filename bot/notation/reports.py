@@ -11,6 +11,7 @@ from bot.notation.choosing import better_fit, elsewhere, keep_one_of
 from bot.notation.draft import Draft
 from bot.notation.grammar import read_items
 from bot.notation.kinds import Kind
+from bot.notation.late import load_late
 from bot.notation.said import Doubt
 from bot.notation.segments import Segment, read_segments, shared_marks, unshared
 from bot.notation.shaping import shape_marks
@@ -108,6 +109,8 @@ def report(draft: Draft, segment: Segment, atoms: Sequence[Atom]) -> None:
         keep_as_planned(draft, planned, atoms, fit.place)
         return
     if not ranked.bound.told and ranked.doubt is None:
+        return
+    if name is None and load_late(draft, ranked, segment, atoms, place=fit.place):
         return
     if name is None and not draft.has_named:
         others = elsewhere(draft, atoms, fit.place, ranked)

@@ -151,17 +151,11 @@ def _is_load_behind(piece: Sequence[Mark], place: int) -> bool:
     """Whether a load with its unit and nothing else follows a name: `3,2 push press 115lb`."""
     rest = [m.kind for m in piece[place + 1 : place + 7] if m.kind not in (Kind.FILL, Kind.OPEN, Kind.CLOSE)]
     rest = rest[1:] if rest[:1] == [Kind.COMMA] and len(rest) > 2 and rest[2] in (Kind.HAND, Kind.S) else rest
-    return (
-        rest[:1] == [Kind.NUM]
-        and rest[1:2] in ([k] for k in (Kind.KG, Kind.LB, Kind.HAND, Kind.S))
-        and rest[2:3]
-        in (
-            [],
-            [Kind.STOP],
-            [Kind.LINE],
-            [Kind.COMMA],
-        )
-    )
+    loaded = rest[:1] == [Kind.NUM] and len(rest) > 1 and rest[1] in _LOADED
+    return loaded and rest[2:3] in ([], [Kind.STOP], [Kind.LINE], [Kind.COMMA])
+
+
+_LOADED = (Kind.KG, Kind.LB, Kind.HAND, Kind.S)
 
 
 def _counts_only(marks: Sequence[Mark]) -> bool:

@@ -12,6 +12,8 @@ _RISING = frozenset(words("come came go went move moved up happen possible rise"
 _OF = (["of"], ["from"], ["out", "of"])
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK)
 _EARLIEST = 3
+_LEAST = 5
+"""A lesser number out of ten is no effort of a set that was worked."""
 
 
 def failed_last(marks: list[Mark]) -> list[Mark]:
@@ -42,6 +44,14 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _is_called(marks: list[Mark], at: int) -> bool:
+    """Whether what was done is called so many out of ten, behind a number of it: `60x6, would say a 7 out of 10`."""
+    before = marks[at - 1].text.split()[-1:] if at else []
+    value = marks[at].value
+    told = any(m.kind is Kind.NUM for m in marks[:at])
+    return told and before in (["a"], ["an"], ["say"], ["like"], ["about"]) and value is not None and value >= _LEAST
+
+
 def out_of_ten(marks: list[Mark]) -> list[Mark]:
     """`effort eight of ten`: eight."""
     out: list[Mark] = []
@@ -49,9 +59,13 @@ def out_of_ten(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         mark = marks[at]
         rated = bool(out) and out[-1].kind is Kind.RPE and mark.kind is Kind.NUM
+        called = mark.kind is Kind.NUM and not rated and _is_called(marks, at)
+        rated = rated or called
         span = next((n for n in (1, 2) if [m.text for m in marks[at + 1 : at + 1 + n]] in _OF), 0) if rated else 0
         ten = marks[at + 1 + span] if at + 1 + span < len(marks) else None
         if span and ten is not None and ten.value == 10 and kind_at(marks, at + 2 + span) in _ENDS:
+            if called:
+                out.append(Mark(Kind.RPE, "rpe", mark.start, mark.start))
             out.append(replace(mark, end=ten.end))
             at += 2 + span
             continue

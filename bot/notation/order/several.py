@@ -97,6 +97,27 @@ def numbered_all(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def work_sets(marks: list[Mark]) -> list[Mark]:
+    """`both back offs at 125`, `two back-off sets`: so many sets of what follows."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before = out[-1] if out else None
+        numbered = kind_at(marks, place + 1) in (Kind.NUM, Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON, Kind.FILL)
+        told = mark.kind is Kind.WORKSET or (mark.kind is Kind.SETS and bool({"back", "down"} & set(mark.text.split())))
+        told = told or mark.text.startswith("backoff")
+        if not told or before is None or not numbered:
+            out.append(mark)
+            continue
+        word = before.text.split()[-1]
+        count = 2 if before.text == "both" else _COUNTS.get(word) if before.kind in (Kind.NUM, Kind.ALL) else None
+        if count is None:
+            out.append(mark)
+            continue
+        out[-1] = replace(before, kind=Kind.NUM, value=Decimal(count), text=str(count))
+        out.append(replace(mark, kind=Kind.SETS, text="sets"))
+    return out
+
+
 def the_others(marks: list[Mark]) -> list[Mark]:
     """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
     out: list[Mark] = []
@@ -111,7 +132,7 @@ def the_others(marks: list[Mark]) -> list[Mark]:
             continue
         count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)
         if count is None:
-            out.append(replace(mark, kind=Kind.ALL))
+            out.append(replace(mark, kind=Kind.ALL, text="the rest"))
             continue
         out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
         out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end))

@@ -13,7 +13,7 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    return _first_was(_all_were(_done(_only_counted(marks))))
+    return _it_was(_first_was(_all_were(_done(_only_counted(marks)))))
 
 
 def _only_counted(marks: list[Mark]) -> list[Mark]:
@@ -57,7 +57,8 @@ def _all_were(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         plural = mark.kind is Kind.WARMUP and mark.text.split()[-1] in ("ups", "warmups", "warms")
         led = mark.kind is Kind.WARMUP and kind_at(marks, place - 1) is Kind.ALL
-        if not (plural or led):
+        ends = kind_at(marks, place + 1) in (None, *_ENDS) and mark.text.startswith("warming")
+        if not (plural or led or ends):
             continue
         start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
         before = marks[start:place]
@@ -93,3 +94,32 @@ def _first_was(marks: list[Mark]) -> list[Mark]:
     work = replace(marks[end], kind=Kind.WORKSET, text="work set")
     return [*marks[: numbers[0]], early, *marks[numbers[0] : end + 1], work, *marks[end + 1 : at], *rest,
             *marks[place + 1 :]]  # fmt: skip
+
+
+_WAS = frozenset(["only", "just", "was", "my", "last", "a", "the", "still", "as", "for", "to"])
+_TOLD = 2
+"""A set told loosely has two numbers: `140 for the feeling, 2 reps`."""
+
+
+def _it_was(marks: list[Mark]) -> list[Mark]:
+    """`140 for the feeling, 2 reps, only warm up. then 150x3`: the one set of the sentence that the word ends."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.WARMUP or kind_at(marks, place + 1) not in (None, *_ENDS):
+            continue
+        start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
+        numbers = [i for i in range(start, place) if marks[i].kind is Kind.NUM]
+        led = place - 1
+        while led >= start and (marks[led].kind in (Kind.WAS, Kind.FILL, Kind.LASTREP, Kind.LASTSET)):
+            led -= 1
+        apart = led < place - 1 and kind_at(marks, led) in (Kind.COMMA, Kind.DASH, Kind.NUM, Kind.REPS)
+        if not apart or len(numbers) != _TOLD or not set(_words(marks[led + 1 : place])) & _WAS:
+            continue
+        first = numbers[0]
+        early = replace(mark, end=mark.start)
+        work = replace(mark, kind=Kind.WORKSET, text="work set")
+        return [*marks[:first], early, *marks[first : led + 1], work, *marks[place + 1 :]]
+    return marks
+
+
+def _words(marks: list[Mark]) -> list[str]:
+    return [w for m in marks for w in m.text.split()]

@@ -68,6 +68,7 @@ class Roles(Numbers):
             made.cost += 6.0
         if made.fresh:
             made = self._alone(made)
+        made.cost += 3.0 if made.time_at is not None else 0.0
         if made.expect is not None:
             met = made.index - made.expect_from == made.expect
             made.cost += 3.0 if not met else -1.8 if made.expect > 1 else 0.0

@@ -20,6 +20,8 @@ WIDTH = 10
 SLACK = 8.0
 """States costlier than the best by more than this are dropped."""
 LINKED = (Join.X, Join.FOR, Join.AT, Join.WITH)
+_FRACTIONS = (Decimal("0.25"), Decimal("0.5"), Decimal("0.75"))
+"""What the least plates and dumbbells add to a whole number (common practice, no source)."""
 
 
 class Costs:
@@ -91,8 +93,8 @@ class Costs:
         if reps in asked:
             return 0.0
         load = None if state.fresh else self.context.planned_load(number)
-        if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain and reps > asked.high:
-            return 2.4
+        if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain:
+            return 2.4 if reps > asked.high else 1.3
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)
         linked = "L" in state.chain
@@ -155,6 +157,9 @@ class Costs:
         load = Load.of(amount.value, amount.unit or self.unit)
         known = (self.context.planned_load(number), self.last_load)
         if any(x is not None and x.kg == load.kg for x in known):
+            return 2.0
+        wants_load = amount.leads or (state.stage is Stage.DROP and not state.fresh)
+        if wants_load and amount.value % 1 in _FRACTIONS:
             return 2.0
         return 0.0 if both else 2.5
 

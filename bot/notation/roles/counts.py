@@ -169,9 +169,9 @@ class RepCounts(Loads):
         """Whether bare numbers after a set may be its minis: `+4`, or beside a planned mini finish."""
         if not state.sets or state.stage is not Stage.WORK or amount.join in LINKED or state.fresh:
             return False
-        if amount.join is Join.PLUS or amount.sign == 1:
-            return True
         planned = self.context.planned(self.number(state.index - 1))
+        if amount.join is Join.PLUS or amount.sign == 1:
+            return not self._is_added(amount) or (planned is not None and isinstance(planned.finish, Mini))
         return planned is not None and isinstance(planned.finish, Mini) and amount.counts is Counts.UNSAID
 
 

@@ -181,7 +181,9 @@ class Emitting(Costs):
         load = None if state.load is None else state.load.load
         if load is None or not state.bare or load.amount_in(self.unit) != reps:
             return False
-        return all(known is None or known.kg != load.kg for known in (self.context.planned_load(number), self.last_load))
+        return all(
+            known is None or known.kg != load.kg for known in (self.context.planned_load(number), self.last_load)
+        )
 
 
 def _stage_at(stage: Stage, state: State, amount: Amount) -> Span | None:

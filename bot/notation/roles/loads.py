@@ -33,6 +33,14 @@ class Loads(Steering):
                 late.chain = "R"
                 yield from self._load_after(late, amount, said)
             return
+        if join is Join.PLUS and self._is_added(amount) and state.sets and all(s.load is None for s in state.sets):
+            yield from self._load_after(state, replace(amount, join=Join.WITH), said)
+            return
+        last = state.sets[-1] if state.sets else None
+        counted = chain == "S" and last is not None and last.load is None and state.mult is None and not state.fresh
+        if counted and join in (Join.AT, Join.WITH):
+            yield from self._load_after(state, amount, said)
+            return
         both = chain == "LRR" and join in (Join.AT, Join.WITH) and state.sets[-1].load is None
         if both or (join in (Join.X, Join.AT, Join.WITH) and chain in ("R", "SR", "RS")):
             yield from self._load_after(state, amount, said)
@@ -67,20 +75,29 @@ class Loads(Steering):
             drop = made.copy()
             drop.enter(Stage.DROP)
             yield drop
-        if (
-            amount.join in (Join.SPACE, Join.COMMA)
-            and made.sets
-            and made.sets[-1].load is None
-            and made.sets[-1].entry == state.entry - 1
-            and not state.fresh
-        ):
-            late = state.copy()
-            late.chain = "R"
-            late.cost += 0.2 if surprise is not None else 1.0
-            yield from self._load_after(late, amount, said)
+        if not state.fresh and made.sets and amount.join in (Join.SPACE, Join.COMMA, Join.DASH):
+            yield from self._load_late(state, amount, said, 0.2 if surprise is not None else 1.0)
 
-    def _load_after(self, state: State, amount: Amount, said: SaidLoad) -> Iterator[State]:
-        """A load said after its repetitions: `5 reps at 60`, `5x60`."""
+    def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
+        """A load behind repetitions without a link: of the last ones, or of a list of them."""
+        if state.sets[-1].load is not None or state.sets[-1].entry != state.entry - 1:
+            return
+        late = state.copy()
+        late.chain = "R"
+        late.cost += cost
+        if _are_loose(state):
+            yield from self._load_after(late.copy(), amount, said, whole=True)
+            late.cost += 1.5
+        yield from self._load_after(late, amount, said)
+
+    def _is_added(self, amount: Amount) -> bool:
+        """Whether `+10` is what the plan adds to the body: `chins 8, 7, 6 +10`."""
+        planned = self.context.planned_load(None)
+        plain = amount.value is not None and amount.value > 0 and self.context.is_bodyweight
+        return plain and planned is not None and planned.amount_in(amount.unit or self.unit) == amount.value
+
+    def _load_after(self, state: State, amount: Amount, said: SaidLoad, *, whole: bool = False) -> Iterator[State]:
+        """A load said after its repetitions: `5 reps at 60`; `whole`: of a list of them, `6, 6, 5, all at 60`."""
         made = state.copy()
         number = self.number(made.index - 1)
         last = made.sets[-1]
@@ -92,7 +109,7 @@ class Loads(Steering):
             return
         if made.chain == "LRR":
             group = list(made.sets[-2:])
-        if amount.join is Join.WITH:
+        if whole or amount.join is Join.WITH:
             group = [s for s in made.sets if s.load is None and s.entry > made.since_then]
             made.sets = (*(s for s in made.sets if s not in group), *group)
         if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
@@ -113,6 +130,13 @@ class Loads(Steering):
         made.fresh = False
         made.chain += "L"
         yield made
+
+
+def _are_loose(state: State) -> bool:
+    """Whether several repetitions without a load stand before, the last one of no set or side named."""
+    loose = [s for s in state.sets if s.load is None and s.stage is Stage.WORK and s.entry > state.since_then]
+    last = state.sets[-1]
+    return len(loose) > 1 and last.label is None and not last.same and not last.planned
 
 
 def _inherits(said: SaidSet) -> bool:

@@ -6,14 +6,14 @@ from dataclasses import replace
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join
 from bot.notation.roles.costs import LINKED
-from bot.notation.roles.sets import SetCounts
 from bot.notation.roles.state import State
+from bot.notation.roles.timed import Timed
 from bot.notation.said import Doubt, SaidLoad
 from bot.training.report import Stage
 from bot.training.units import Load
 
 
-class Numbers(SetCounts):
+class Numbers(Timed):
     """What a number may be, by what is said of it."""
 
     def _amount(self, state: State, amount: Amount) -> Iterator[State]:
@@ -38,6 +38,12 @@ class Numbers(SetCounts):
             yield from self._as_parts(state, amount)
             if amount.value is None:
                 return
+        if self._goes_on(state, amount):
+            gone_on = state.copy()
+            gone_on.take_time(amount.at)
+            gone_on.timed, gone_on.minutes = state.timed, None
+            yield gone_on
+            return
         match amount.counts:
             case Counts.UNSAID:
                 yield from self._unsaid(state, amount)
@@ -78,7 +84,7 @@ class Numbers(SetCounts):
             reps_on_body = amount.body and not amount.sign
             if reps_on_body:
                 pass
-            elif not amount.each or not self.two_sided or (self.context.is_per_hand and not amount.limb):
+            elif not amount.each or not self.two_sided or (self.context.is_per_hand and not self._is_of_limb(amount)):
                 yield from self._as_load(state, amount)
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
@@ -89,8 +95,13 @@ class Numbers(SetCounts):
                 yield from self._as_scale(state, amount)
         free = amount.sign == 0 and amount.join not in LINKED
         splits = free or (amount.join is Join.X and not amount.spoken)
-        if amount.parts and splits:
+        if amount.parts and splits and not (amount.hand or amount.total):
             yield from self._as_parts(state, amount)
+
+    def _is_of_limb(self, amount: Amount) -> bool:
+        """Whether `10 each side` can be repetitions; `25 each side` for ten of them is what each hand held."""
+        reps = amount.value is not None and self.context.are_reps_in_reason(int(amount.value), None)
+        return amount.limb and (reps or amount.join in LINKED)
 
     def _all_alike(self, state: State, amount: Amount) -> Iterator[State]:
         """`90, all 8s`: so many repetitions in every set that is open."""
@@ -119,7 +130,7 @@ class Numbers(SetCounts):
             loaded.enter(Stage.WORK)
         loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
         loaded.fresh = False
-        if all(s.load is None and not s.same for s in loaded.sets):
+        if all(s.load is None and not s.same and s.entry > state.since_then for s in loaded.sets):
             loaded.sets = tuple(replace(s, load=loaded.load) for s in loaded.sets)
         return loaded
 
@@ -132,6 +143,8 @@ class Numbers(SetCounts):
             yield from self._as_reps(state, amount, amount.value * 60 if is_minutes else amount.value, is_minutes)
         elif self.metres and amount.counts in (Counts.METRES, Counts.M):
             yield from self._as_reps(state, amount, amount.value)
+        elif self.metres:
+            yield from self._as_time(state, amount)
         else:
             yield state
 
@@ -139,6 +152,9 @@ class Numbers(SetCounts):
         first, second = amount.parts
         if self.seconds:
             yield from self._as_reps(state, amount, first * 60 + second)
+            return
+        if self.metres:
+            yield from self._as_time(state, amount)
             return
         loaded = replace(amount, clock=False, value=first, parts=())
         reps = replace(amount, clock=False, value=second, parts=(), join=Join.COLON)

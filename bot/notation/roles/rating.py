@@ -40,6 +40,11 @@ class Rating(Emitting):
             return self._side_effort(made, effort, made.side)
         if last is not None and last.rir is not None and last.rir != effort.rir and made.after_effort:
             made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
+        if made.last_named and made.all_sets and made.spread and len(made.sets) == 1 and made.sets[0].count == 1:
+            count = len(self.opens) if made.spread == -1 else made.spread
+            words = replace(made.sets[0].words, sets=made.all_at, count=count)
+            made.sets = (replace(made.sets[0], count=max(count, 1), words=words),)
+            made.all_sets = False
         made.rate_last(effort.rir, (effort.start, effort.end), all_sets=made.all_sets)
         made.after_effort = True
         return made

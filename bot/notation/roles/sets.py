@@ -23,7 +23,7 @@ class SetCounts(RepCounts):
             return
         count = int(amount.value)
         said = amount.counts is Counts.SETS
-        if self._follows_set(state, amount, said):
+        if not amount.group and self._follows_set(state, amount, said):
             if said and _are_alike(state.sets) and state.index == count:
                 yield state
                 return

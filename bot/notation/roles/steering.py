@@ -12,6 +12,7 @@ from bot.notation.said import Doubt, SaidSet, Words
 from bot.training.plan import Drop, Mini
 from bot.training.report import Side, Stage
 
+_STRAIGHT = frozenset(["straight", "directly", "immediately", "rest", "pause", "break", "without", "right"])
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 
 
@@ -146,6 +147,10 @@ class Steering(Rating):
 
     def _then(self, state: State, sign: Sign) -> Iterator[State]:
         """After `then`: the next set, or the drop of a set whose plan has one."""
+        if sign.kind is Kind.THEN and not state.sets and not state.fresh and self._waits_for_drop(sign):
+            state.enter(Stage.DROP, (sign.start, sign.end))
+            yield state
+            return
         if sign.kind is not Kind.THEN or not state.sets or state.fresh or state.stage is not Stage.WORK:
             yield state
             return
@@ -165,9 +170,18 @@ class Steering(Rating):
             state.cost += 0.2
         yield state
 
+    def _waits_for_drop(self, sign: Sign) -> bool:
+        """Whether words of no rest, before any set, go on with the stored one, whose planned drop is still to come."""
+        last = self.context.done[-1] if self.context.done else None
+        planned = None if last is None else self.context.planned(last.set)
+        drops = planned is not None and isinstance(planned.finish, Drop)
+        return drops and last is not None and last.stage is Stage.WORK and bool(_STRAIGHT & set(sign.text.split()))
+
     def _same(self, state: State, sign: Sign) -> State:
         state.repeats = True
         state.cost += 3.0 if state.expect is not None and state.expect_from == state.index else 0.0
+        if sign.text == "rest the same":
+            state.mult, state.mult_said, state.mult_at = max(len(self.opens) - state.index, 1), True, None
         state.put(
             SaidSet(
                 stage=Stage.WORK,
@@ -194,6 +208,10 @@ class Steering(Rating):
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
             state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)
         if sign.text == "all":
+            return state
+        if sign.text == "the rest" and state.sets:
+            state.mult, state.mult_said, state.mult_at = max(len(self.opens) - state.index, 1), True, state.all_at
+            state.all_sets = False
             return state
         count = next((_COUNTS[w] for w in sign.text.split() if w in _COUNTS), None)
         if count is not None and len(state.sets) > 1 and self._is_all_of_last(state, count):

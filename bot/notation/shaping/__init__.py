@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.shaping.bands import bands
-from bot.notation.shaping.counted import counted, counts_in_words, either, in_both_hands
+from bot.notation.shaping.counted import counted, counts_in_words, either, in_both_hands, parted
 from bot.notation.shaping.efforts import efforts, left_before, ranges
 from bot.notation.shaping.labels import labels, number_lines
 from bot.notation.shaping.letters import letters
@@ -23,7 +23,7 @@ __all__ = ["number_lines", "shape_marks"]
 
 def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
-    shaped = [m for m in counts_in_words(list(marks)) if m.kind is not Kind.FILL]
+    shaped = [m for m in counts_in_words(parted(marks)) if m.kind is not Kind.FILL]
     shaped = warmed(letters(bands(shaped), two_sided))
     shaped = ranges(reserved(in_both_hands(shaped, two_sided)))
     shaped = labels(shaped)

@@ -18,7 +18,7 @@ def ranges(marks: list[Mark]) -> list[Mark]:
         effort = (*effort, Kind.LEFT)
     while at < len(marks):
         mark = marks[at]
-        joined = kind_at(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.AND)
+        joined = kind_at(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.AND, Kind.SLASH)
         second = mark_at(marks, at + 2)
         if mark.kind is Kind.NUM and kind_at(marks, at + 1) is Kind.SLASH and second is not None and second.value == 10:
             rated = [m.kind for m in (*out[-1:], *marks[at + 3 : at + 4])]
@@ -31,6 +31,8 @@ def ranges(marks: list[Mark]) -> list[Mark]:
             before = mark_at(out, len(out) - 1)
             if before is not None and before.kind in (Kind.COLON, Kind.WAS):
                 before = mark_at(out, len(out) - 2)
+            if kind_at(marks, at + 1) is Kind.SLASH and kind_at(marks, at + 3) is Kind.SLASH:
+                before = None
             said = before is not None and before.kind in (*effort, Kind.AT)
             said = said or kind_at(marks, at + 3) in effort
             if said and low is not None and high is not None and low < high <= low + 2 and high <= 10:
