@@ -5,6 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.training.week_asked import Asked
+from bot.training.week_better import LEVELS, Quest
 from bot.training.week_exact import lay_exactly
 from bot.training.week_grid import Grid, Lay, Worth, grid_of
 from bot.training.week_model import ask_better
@@ -55,6 +56,38 @@ def test_against_the_solver(count: int, on: int, seed: int, room: float) -> None
         rows = ask_better(grid, worth, 3, limit_s=30)
         exact = ask(grid, *worth[:3], clashes=worth.clashes - 1)
         assert isinstance(exact, Impossible) == isinstance(rows, Impossible)
+
+
+def sought(grid: Grid) -> Worth:
+    """From a week dealt out like cards on, without the search: better at each place in turn, with all the time there
+    is."""
+    found = grid.fill([group % len(grid.room) for group in range(len(grid.members))])
+    for level in LEVELS:
+        found, proven = Quest(grid, until=1e9, clock=lambda: 0.0).best_at(found, level)
+        assert proven
+    assert grid.is_allowed(found)
+    return grid.worth(found)
+
+
+@settings(max_examples=80, deadline=None)
+@given(small_weeks())
+def test_a_plain_week_is_bettered_to_the_best_of_all_ways(week: Week) -> None:
+    """As trying everything finds it."""
+    if not week.days or not any(week.sets_left()):
+        return
+    grid, best = grid_of(week), best_by_hand(week)
+    assert sought(grid) == Worth(best.lost_1, best.lost_2, best.lost_3, best.clashes, int(best.longest * grid.scale))
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.integers(6, 9), st.integers(3, 5), st.integers(0, 10_000), st.sampled_from((0.8, 1.0, 2.5)))
+def test_the_solver_finds_nothing_better_than_what_is_proven(count: int, on: int, seed: int, room: float) -> None:
+    """At no place of the worth, the longest day among them."""
+    grid = grid_of(week_of(count, on, seed=seed, room=room, tenths=seed % 2 == 1))
+    worth = sought(grid)
+    for level in LEVELS:
+        if worth[level] > (grid.behind if level == 3 else 0):
+            assert isinstance(ask_better(grid, worth, level, limit_s=30), Impossible)
 
 
 @pytest.mark.parametrize("looks", [0, 1, 2])
