@@ -5,6 +5,8 @@ from dataclasses import replace
 from datetime import time, timedelta
 
 from bot.dialogue.buttons import Press, show_press
+from bot.dialogue.daycount import days_changed
+from bot.dialogue.daycountwords import wants_other_days
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Due, Tapped, Typed
@@ -135,6 +137,13 @@ def change(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     return Turn(says=(Toast(tap.query),)) + _ask(desk, client, talk, fresh=True)
 
 
+def days_wanted(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
+    """Another number of training days, wanted in words: asks on which, as the button does."""
+    if client.profile.standing is not Standing.ACTIVE or not wants_other_days(incoming.text):
+        return None
+    return _ask(desk, client, Talk("settings", Step.DAYS, expires_at=desk.now + ASKED_FOR), fresh=True)
+
+
 def words(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """Confirm each set in words, or with a quiet reaction."""
     del desk, press
@@ -229,7 +238,7 @@ def _answer(desk: Desk, client: ClientDesk, talk: Talk, text: str, *, tapped: bo
             if talk.name == "settings":
                 zone = known.profile.zone
                 moved = moved_to(desk, client, zone) if zone != client.profile.zone else Turn()
-                return kept + _changed(known) + moved
+                return kept + _changed(known) + moved + days_changed(client, known)
             step = STEPS.index(Step(talk.step)) + 1
             if step < len(STEPS):
                 return kept + _ask(desk, known, Talk("enrol", STEPS[step]), fresh=not tapped)

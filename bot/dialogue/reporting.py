@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.dialogue import journey, lesstime, missing, resting
+from bot.dialogue import enrol, journey, lesstime, missing, resting
 from bot.dialogue.awaysaid import away_said
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
@@ -72,10 +72,11 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
 
 
 def _wished(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
-    """Words that set something: rest notices, the clock, today's time."""
+    """Words that set something: rest notices, the clock, training days, today's time."""
     return (
         resting.wished(client, incoming)
         or journey.place_said(desk, client, incoming)
+        or enrol.days_wanted(desk, client, incoming)
         or lesstime.wished(client, incoming)
     )
 

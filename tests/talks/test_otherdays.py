@@ -2,6 +2,9 @@
 
 import re
 
+import pytest
+
+from bot.dialogue.daycountwords import wants_other_days
 from bot.saying import DaysChart
 from bot.training.samples import sample_programme
 from tests.talks.wireless import ADA, COACH, OTHER_COACH, Shown, Wired, Wireless
@@ -171,4 +174,81 @@ def test_another_coach_finds_no_such_programme(wired: Wired) -> None:
         assert bot.tap_data(OTHER_COACH, new) == "Not available."
         assert "changed" in bot.tap_data(COACH, data[:-4] + "0000")
         assert bot.facts_count() == facts
+        bot.no_turn_failed()
+
+
+def trains_on(bot: Wireless, days: str) -> None:
+    """Ada changes her days."""
+    bot.say(ADA, "/settings")
+    bot.tap(ADA, "Change days")
+    bot.say(ADA, f"{days} 18:00")
+
+
+def test_more_days_than_sessions_are_told_to_both_and_the_coach_may_lay_the_same_work_over_them(wired: Wired) -> None:
+    """Four days for two sessions are twice the work; one tap leads to the table, another makes it, a third gives it."""
+    with wired.bot() as bot:
+        trains_on(bot, "mon tue thu fri")
+        assert any("On 4 days a week your programme’s 2 sessions come in turn" in s.text for s in bot.screen(ADA))
+        assert any("which is 2 times its weekly work" in s.text for s in bot.screen(ADA))
+        told = bot.screen(COACH)[-1]
+        assert told.text.startswith("Ada trains on 4 days a week now: Mon, Tue, Thu, Fri.")
+        assert "2 sessions, which come in turn: 2 times its weekly work" in told.text
+        bot.tap(COACH, "The same work on 4 days")
+        assert "4 days: " in newest(bot).text
+        bot.tap(COACH, "Make it 4 days")
+        bot.tap(COACH, "Ada…")
+        bot.tap(COACH, "Give it to Ada")
+        assert f"{sample_programme().title} (4 ×)" in bot.text(ADA)
+        bot.no_turn_failed()
+
+
+def test_back_to_as_many_days_as_sessions_is_told_in_the_same_place(wired: Wired) -> None:
+    """To the coach only; other hours on as many days say nothing."""
+    with wired.bot() as bot:
+        trains_on(bot, "mon")
+        number = bot.screen(COACH)[-1].number
+        assert "one day a week now: Mon." in bot.text(COACH)
+        assert "0.5 times its weekly work" in bot.text(COACH)
+        mine = len(bot.screen(ADA))
+        trains_on(bot, "mon fri")
+        told = next(s for s in bot.screen(COACH) if s.number == number)
+        assert "has as many sessions (2)" in told.text
+        assert not any("times its weekly work" in s.text for s in bot.screen(ADA)[mine:])
+        before = [s.text for s in bot.screen(COACH)]
+        trains_on(bot, "tue fri")
+        assert [s.text for s in bot.screen(COACH)] == before
+        bot.no_turn_failed()
+
+
+@pytest.mark.parametrize(
+    ("text", "wants"),
+    [
+        ("I want to train 4 days a week", True),
+        ("can I train three times a week?", True),
+        ("I’d like to train 5 days per week from now on", True),
+        ("Could I work out two days a week instead please", True),
+        ("let's do 3 sessions a week", True),
+        ("train 4x a week", True),
+        ("can I train twice a week?", True),
+        ("I trained 4 days a week", False),
+        ("I can't train 3 days a week", False),
+        ("do 3 sets", False),
+        ("5 days a week it hurts", False),
+        ("I train 4 days, my knee hurts", False),
+        ("go 2 kg", False),
+    ],
+)
+def test_another_number_of_days_in_words(text: str, wants: bool) -> None:
+    assert wants_other_days(text) is wants
+
+
+def test_wanted_in_words_the_days_are_asked_for(wired: Wired) -> None:
+    """As the button of the settings does; nothing is sent to the coach before they are said."""
+    with wired.bot("2027-01-11 18:05") as bot:
+        before = bot.facts_count()
+        bot.say(ADA, "can I train three days a week?")
+        assert "On which days do you train" in bot.screen(ADA)[-1].text
+        assert bot.facts_count() == before
+        bot.say(ADA, "mon wed fri 18:00")
+        assert "3 days a week now: Mon, Wed, Fri." in bot.text(COACH)
         bot.no_turn_failed()

@@ -6,3 +6,22 @@ otherdays-first-targets = Sets are added first where your targets are furthest a
 otherdays-first-none = Which muscles get the added sets? Tap the weakest first.
 otherdays-weak = First { $muscle }
 otherdays-no-weak = No weak points
+
+# A client trains on another number of days.
+daycount-coach = <b>{ $name }</b> trains on { $count ->
+    [one] one day a week now
+   *[other] { $count } days a week now
+    }: { $days }.
+daycount-fits = { $title } has as many sessions ({ $sessions }).
+daycount-turns = { $title } has { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+    }, which come in turn: { $times } times its weekly work.
+daycount-look = The same work on { $count } days…
+daycount-mine = { $count ->
+    [one] On one day
+   *[other] On { $count } days
+    } a week your programme’s { $sessions ->
+    [one] one session comes again and again, which is
+   *[other] { $sessions } sessions come in turn, which is
+    } { $times } times its weekly work. { $coach } has been told, and can lay the same work over your days.
