@@ -18,7 +18,7 @@ _BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
 
 def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
-    gone = {*_targets(marks), *_tempos(marks), *_rests(marks), *_clocks(marks), *_part_reps(marks)}
+    gone = {*_targets(marks), *_tempos(marks), *_rests(marks), *_clocks(marks), *_part_reps(marks), *_short(marks), *_sums(marks)}
     return [
         replace(mark, kind=Kind.GAP, value=None, parts=())
         if place in gone
@@ -97,6 +97,33 @@ def _part_reps(marks: Sequence[Mark]) -> Iterator[int]:
     for place in range(len(marks) - 2):
         if _is_number(marks, place) and marks[place + 1].text in _NOT_WHOLE and marks[place + 2].kind is Kind.REPS:
             yield from range(place, place + 3)
+
+
+_MISSING = frozenset(words("short shy off under away missing"))
+_LEAST_SUMMED = 2
+
+
+def _short(marks: Sequence[Mark]) -> Iterator[int]:
+    """`was 2 reps short on the last`: what was not done."""
+    for place in range(len(marks) - 1):
+        at = place + 1
+        if _is_number(marks, place) and _kind(marks, at) is Kind.REPS and marks[at + 1 : at + 2]:
+            following = [m.text for m in marks[at + 1 : at + 4]]
+            if following[0] in _MISSING and "failure" not in following:
+                yield from (place, at)
+
+
+def _sums(marks: Sequence[Mark]) -> Iterator[int]:
+    """`10, 9 and 8 so 27 total`: the sum of what is listed."""
+    for place, mark in enumerate(marks):
+        if not _is_number(marks, place) or mark.value is None:
+            continue
+        reps = _kind(marks, place + 1) is Kind.REPS
+        told = _kind(marks, place + 1 + reps) is Kind.TOTAL or marks[place + 1].text == "total reps" if place + 1 < len(marks) else False
+        listed = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
+        ends = {sum(listed[i:]) for i in range(len(listed) - _LEAST_SUMMED + 1)}
+        if told and mark.value in ends:
+            yield from (place, place + 1 + reps)
 
 
 def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:

@@ -191,9 +191,11 @@ def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
         desk.doubt(AskKind.SAME, said)
         return
     number = label if label is not None else desk.next_number(None)
+    load = None if said.load is None else said.load.load
     for row in group:
         last = row.stage is Stage.WORK
-        desk.put(replace(row, set=number, rir=said.rir if last else None), said, repeated(row, said))
+        kept = row.load if load is None or row.stage is Stage.DROP else load
+        desk.put(replace(row, set=number, load=kept, rir=said.rir if last else None), said, repeated(row, said))
 
 
 def _bind_planned(desk: _Desk, said: SaidSet) -> None:

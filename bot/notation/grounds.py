@@ -75,7 +75,8 @@ def _said_or(words: Span | None, otherwise: Source, whole: Span) -> Ground:
 
 def repeated(row: Performed, said: SaidSet) -> Grounds:
     """The grounds of a set that `same` repeats: all of the set before but the effort."""
-    made = grounds_of(said, Source.BEFORE, Source.BEFORE)
+    loaded = said.load is not None and said.load.load is not None and row.stage is not Stage.DROP
+    made = grounds_of(said, Source.SAID if loaded else Source.BEFORE, Source.BEFORE)
     before = Ground(Source.BEFORE, (said.start, said.end))
     return replace(
         made,

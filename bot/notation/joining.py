@@ -33,7 +33,7 @@ def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
         if join is None:
             continue
         for place in range(two[0], two[1]):
-            if join is Kind.WITH and out[place].kind in (Kind.AT, Kind.WITH):
+            if join is Kind.WITH and out[place].kind in (Kind.AT, Kind.WITH, Kind.ALL):
                 out[place] = replace(out[place], kind=Kind.FILL)
         for place in range(one[1], two[0]):
             kind = join if place == one[1] else Kind.FILL
@@ -115,6 +115,15 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
         return Kind.WITH if alone and _numbers(first) and not _has_load(first) else None
     if second[0].kind is Kind.ALL and _is_load_alone([m for m in second[1:] if m.kind not in (Kind.AT, Kind.WITH)]):
         return Kind.COMMA if second[1].kind in (Kind.AT, Kind.WITH) and len(_numbers(first)) > 1 else None
+    if (
+        second[-1].kind is Kind.ALL
+        and _is_load_alone(second[:-1])
+        and len(_numbers(first)) > 1
+        and not _has_load(first)
+    ):
+        return Kind.WITH
+    if [m.kind for m in first] == [Kind.NUM, Kind.SETS] and second[0].kind in (Kind.NUM, Kind.NAME):
+        return Kind.COLON
     if not _is_load_alone(second):
         return None
     counted = first[-1].kind is Kind.REPS or (first[-1].kind is Kind.NUM and second[-1].kind in _UNITS)
@@ -163,5 +172,7 @@ def _told_again(marks: Sequence[Mark]) -> set[int]:
             continue
         out |= set(range(place, at))
         count = marks[at + 1].value
-        out |= {i for i in range(at + 2, len(marks) - 1) if marks[i].value == count and marks[i + 1].text.startswith("of")}
+        out |= {
+            i for i in range(at + 2, len(marks) - 1) if marks[i].value == count and marks[i + 1].text.startswith("of")
+        }
     return out

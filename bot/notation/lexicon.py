@@ -12,6 +12,7 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
         "off; finished me; done me in; did me in; killed me; "
@@ -25,7 +26,7 @@ PHRASES: dict[Kind, str] = {
         "all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; "
         "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
         "on time; in total control; over all; or so; or so i think; or thereabouts; or something; or something like "
-        "that; or whatever; give or take; as always; like always; more or less"
+        "that; or whatever; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like always; more or less"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
@@ -48,7 +49,7 @@ PHRASES: dict[Kind, str] = {
         "kg; kgs; kilo; kilos; kilogram; kilograms; kilogramme; kilogrammes; k; kgg; kh; kq; kay gee; kay gees; keys; "
         "klg; klgs; kgms; kilios"
     ),
-    Kind.LB: ("lb; lbs; pound; pounds; lbz; lb s; #; ibs; libs; pounders; ponds; pouns"),
+    Kind.LB: ("lb; lbs; pound; pounds; lbz; lb s; #; ibs; libs; pounders; pounder; ponds; pouns"),
     Kind.REPS: (
         "wdh; wiederholungen; wiederholung; repeticiones; repeticion; repeticoes; ripetizioni; powtorzen; powtorzenia; "
         "herhalingen; tekrar; toistoa; toistot; gentagelser; repetisjoner; repetitioner; opakovani; "
@@ -99,6 +100,7 @@ PHRASES: dict[Kind, str] = {
         "side; eachside; eachleg"
     ),
     Kind.LEFT: (
+        "links; linkes bein; linker arm; izquierda; izq; gauche; a gauche; sinistra; lewa; "
         "the left leg; the left arm; the left side; my left leg; my left arm; my left side; on my left leg; on my "
         "left arm; on my left side; the left foot; left ones; the left hand; on the left hand; "
         "left; left side; left leg; left arm; on the left; on left; on my left; left one; lefts; on the left side; on "
@@ -106,6 +108,7 @@ PHRASES: dict[Kind, str] = {
         "left hand; leftie; lefty; leg left; lef; for the left; left foot; on the left one"
     ),
     Kind.RIGHT: (
+        "rechts; rechtes bein; rechter arm; derecha; dcha; droite; a droite; destra; prawa; "
         "the right leg; the right arm; the right side; my right leg; my right arm; my right side; on my right leg; "
         "on my right arm; on my right side; the right foot; the right hand; on the right hand; "
         "right; right side; right leg; right arm; on the right; on right; on my right; right one; rights; on the "
@@ -113,6 +116,8 @@ PHRASES: dict[Kind, str] = {
         "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
     ),
     Kind.BODY: (
+        "no weights; no added weights; zero weight; no dumbbells; without dumbbells; without weights; without any "
+        "weight; without any weights; without added weight; without extra weight; bodyweight today; nothing extra; "
         "no help; just me; just my bodyweight; just my body; no weight added; nothing added; zero added; without "
         "any help; without help; no counterweight; without the counterweight; "
         "zero assist; zero assistance; 0 assist; 0 assistance; zero help; zero band; no band; no bands; without "
@@ -224,6 +229,10 @@ PHRASES: dict[Kind, str] = {
         "rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was"
     ),
     Kind.FEELS: (
+        "would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
+        "it an; id call it; id call it a; would rate it; would rate it a; id rate it; id rate it a; rate it; rate it "
+        "a; rate it an; rated it; rated it a; would give it; would give it a; id give it a; id give it an; give it a; "
+        "give it an; giving it a; giving it an; "
         "felt like; feels like; "
         "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt "
         "about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably "
@@ -343,6 +352,8 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
+        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up here; "
+        "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
         "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
         "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
         "here; im calling it; i am calling it; session concluded; done for tonite; finished for tonight; finished "
@@ -380,6 +391,8 @@ PHRASES: dict[Kind, str] = {
     Kind.UNDONE: (
         "thats it so far; thats all so far; thats me so far; so far; thats it up to now; thats it for the moment; "
         "thats all for now; thats all up to now; thats all for the moment; thats me up to now; "
+        "finished with a; finished w a; finished with the; finished on; finished off with; finished it off with; finish with "
+        "a; finished w; finished with; "
         "not done; not done yet; not finished; not finished yet; almost done; nearly done; when im done; once im "
         "done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im "
         "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
@@ -393,6 +406,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "will not make; will not make the; wont make; i not make; i will not make; will not manage; not make the; "
         "would rather leave; id rather leave; would rather skip; id rather skip; rather skip; rather leave; would rather "
         "not do; id rather not do; rather not do; would prefer to skip; id prefer to skip; prefer to skip; would like to "
         "skip; id like to skip; want to skip; wanna skip; would prefer to leave; dont think ill bother with; dont think "
@@ -508,6 +522,8 @@ PHRASES: dict[Kind, str] = {
     Kind.SORRY: (
         "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
+        "joking; last rep doesnt count; last rep didnt count; the last rep didnt count; the last rep doesnt count; last "
+        "one doesnt count; last one didnt count; erratum; corrigendum; turns out; turned out; "
         "naw; naw wait; nah wait; no jk; jk; lol jk; just kidding; im kidding; kidding; just joking; im joking; only "
         "joking; i made a mistake; made a mistake; made an error; i made an error; i have made error; have made error; "
         "made error; made mistake; have made mistake; i have made a mistake; i made mistake; excuse me; scuse me; beg "
@@ -519,6 +535,7 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "shoulda been; shoulda said; shoulda read; shouldve read; shoud be; shoud have been; "
         "i have write wrong; have write wrong; i wrote wrong; wrote wrong; wrote it wrong; wrote that wrong; put it "
         "wrong; put that wrong; put wrong; typed it wrong; typed that wrong; typed wrong; entered it wrong; entered "
         "that wrong; entered wrong; logged it wrong; logged that wrong; logged wrong; had it wrong; had that wrong; got "

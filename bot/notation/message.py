@@ -18,6 +18,7 @@ from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_st
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
+from bot.notation.miscounted import miscounted
 from bot.notation.misheard import sounds_like_another
 from bot.notation.misplaced import misplaced
 from bot.notation.order.other_side import with_other_side
@@ -38,6 +39,7 @@ from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
+from bot.notation.strays.lone_loads import lone_load
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
@@ -134,7 +136,9 @@ class Reader:
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
+            unread = unread or miscounted(told, record.told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
+            unread = unread or lone_load(said, record.told)
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
             if other is not None:
                 draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))

@@ -29,7 +29,7 @@ _EXPLAINED = frozenset(
 
 def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
     """The first such mark; `None` where all that is said is used."""
-    spans = list(_used(told, Source.SAID))
+    spans = list(_used((*told, *record.gone), Source.SAID))
     repeated = list(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     for place, mark in enumerate(marks):
@@ -112,7 +112,8 @@ def _stands_alone(marks: Sequence[Mark], place: int) -> bool:
     before = next((m.kind for m in reversed(marks[:place]) if m.kind is not Kind.FILL), None)
     after = next((m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
     changed = any(m.text in ("but", "only", "just", "except") for m in marks[place + 1 : place + 3])
-    return not changed and (before is None or before in EDGES) and (after is None or after in EDGES)
+    twice = [m.kind for m in marks[place + 1 :] if m.kind not in (Kind.FILL, Kind.COMMA)][:1] == [Kind.SAME]
+    return not (changed or twice) and (before is None or before in EDGES) and (after is None or after in EDGES)
 
 
 def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Iterator[Mark]:

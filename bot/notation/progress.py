@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments import NUMBERS
@@ -22,6 +23,7 @@ _TO_GO = tuple(
     )
 )  # fmt: skip
 _MOST = 12
+_ENDING = (Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,11 +40,17 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
     out = _counted_pairs(marks)
     exercise = _place_of(out, under)
     stored = None if exercise is None else _stored(record, exercise)
+    planned = 0 if exercise is None else _sets_of(record, exercise)
+    numbers = sum(m.kind in NUMBERS or m.kind is Kind.ORD for m in out)
     place = 0
     done: int | None = None
     at: Mark | None = None
     while place < len(out):
-        found = _done(out, place) or _rest(out, place)
+        found = (
+            (_done(out, place, planned, 1 + (stored or 0)) or _rest(out, place) or _nth(out, place))
+            if numbers > 1
+            else None
+        )
         if found is None:
             place += 1
             continue
@@ -51,6 +59,12 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
             done, at = count, out[place]
         new = None if count is None else _new(out, place, end, count, stored)
         gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[place:end]]
+        if place and out[place - 1].kind is Kind.FILL and place > 1 and out[place - 2].kind is Kind.WAS:
+            out[place - 2] = replace(out[place - 2], kind=Kind.GAP)
+        if place and out[place - 1].kind is Kind.WAS:
+            out[place - 1] = replace(out[place - 1], kind=Kind.GAP)
+        if new is not None and end < len(out) and out[end].kind is Kind.STOP:
+            out[end] = replace(out[end], kind=Kind.COLON)
         out[place:end] = gone if new is None else [*_counted(out[place], new), *gone]
         place += len(gone) + 2 * (new is not None)
     return Progress(out, done, at)
@@ -91,7 +105,7 @@ def _is_free(marks: Sequence[Mark], place: int) -> bool:
     return place == 0 or marks[place - 1].kind not in tied
 
 
-def _done(marks: Sequence[Mark], place: int) -> tuple[int | None, int] | None:
+def _done(marks: Sequence[Mark], place: int, whole_plan: int, next_number: int) -> tuple[int | None, int] | None:
     """`three down two to go`, `3 of 5 done`, `set 3 of 5`: how many are done, and where the words end."""
     count = _small(marks, place)
     if count is None or not _is_free(marks, place):
@@ -109,9 +123,56 @@ def _done(marks: Sequence[Mark], place: int) -> tuple[int | None, int] | None:
     rest = _following_rest(marks, at) if said or of is not None else None
     if rest is not None:
         return count, rest
-    if of is not None and (said or (at < len(marks) and marks[at].kind is Kind.COLON)):
+    ends = at >= len(marks) or marks[at].kind in (*EDGES, *_ENDING)
+    if of is not None and (said or (ends and of[0] == whole_plan) or (not ends and marks[at].kind is Kind.COLON)):
         return (None if place and marks[place - 1].kind is Kind.SET else count), at
-    return None
+    counted = (
+        said and marks[at - 2].kind in (Kind.SETS, Kind.SET) and not (at < len(marks) and marks[at].kind is Kind.FILL)
+    )
+    whole_entry = [m.kind for m in marks[at + 1 : at + 4]] in (
+        [Kind.NUM, Kind.X, Kind.NUM],
+        [Kind.NUM, Kind.FOR, Kind.NUM],
+    )
+    next_one = whole_entry and ends and count == next_number
+    if next_one and of is not None and of[0] >= count:
+        return None, at
+    if (
+        next_one
+        and of is None
+        and place
+        and marks[place - 1].kind is Kind.WAS
+        and marks[place - 1].text in ("thats", "its")
+    ):
+        return count, at
+    makes = _words(marks, place - 2, 2)[-2:] in (["that", "makes"], ["makes", "it"], ["that", "is"]) and not said
+    return (count, at) if (counted or makes) and ends else None
+
+
+def _sets_of(record: Record, place: int) -> int:
+    """How many sets the plan has, where so many repetitions are none that it asks for: `4 of 5` may be either."""
+    context = record.context(place)
+    count = len(record.exercises[place].sets)
+    return 0 if any(count <= context.range_of(n).high <= count for n in context.open_sets) else count
+
+
+def _nth(marks: Sequence[Mark], place: int) -> tuple[int | None, int] | None:
+    """`that's the third one in the bag`, `second set done`: how many are done with the set that is told."""
+    mark = marks[place]
+    at = place + 1
+    one = at < len(marks) and (marks[at].kind is Kind.SET or marks[at].text == "one")
+    if mark.kind is not Kind.ORD or mark.value is None or not one:
+        return None
+    at += 1
+    said = _words(marks, at, 3)
+    bagged = 3 if said == ["in", "the", "bag"] else 0
+    done = bagged or (at < len(marks) and (marks[at].kind is Kind.DONE or marks[at].text in _DONE))
+    end = at + (bagged or 1)
+    ends = end >= len(marks) or marks[end].kind in EDGES
+    start = place
+    while start > 0 and marks[start - 1].kind in (Kind.FILL, Kind.WAS):
+        start -= 1
+    opens = start == 0 or marks[start - 1].kind in EDGES
+    return (int(mark.value), end) if done and ends and opens else None
 
 
 def _of(marks: Sequence[Mark], at: int) -> tuple[int, int] | None:
@@ -147,7 +208,12 @@ def _rest(marks: Sequence[Mark], place: int, *, left: bool = False) -> tuple[int
     for words in _TO_GO:
         if tuple(_words(marks, at, len(words))) == words:
             return None, at + len(words)
-    if (sets or left) and at < len(marks) and marks[at].text == "left":
+    named = [m.kind for m in marks[at + 1 : at + 3]] in (
+        [Kind.WITH, Kind.NAME],
+        [Kind.AT, Kind.NAME],
+        [Kind.FOR, Kind.NAME],
+    )
+    if (sets or left or named) and at < len(marks) and marks[at].text == "left":
         return None, at + 1
     return None
 

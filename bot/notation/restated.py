@@ -104,18 +104,21 @@ def _counted_again(marks: Sequence[Mark]) -> set[int]:
 
 def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The word that takes something back, where sets that are kept go beyond the plan."""
+    keys = [(row.exercise, row.set, row.side) for row in record.said if row.stage is Stage.WORK]
+    if len(set(keys)) < len(keys):
+        return next((m for m in marks if m.kind in NUMBERS), None)
     cue = next((m for m in marks if m.kind in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.EXCEPT, Kind.LASTSET)), None)
     if len({row.load for row in record.said}) > 1:
         cue = cue or next((m for m in marks if m.kind is Kind.SETS), None)
     planned = {e.name: len(e.sets) for e in record.exercises}
     beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
-    if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in _EXTRA for m in marks):
+    if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in EXTRA for m in marks):
         return cue or next((m for m in marks if m.kind in NUMBERS), None)
-    far = len(beyond) > 1 and not any(m.text in _EXTRA for m in marks) and len({row.load for row in record.said}) > 1
+    far = len(beyond) > 1 and not any(m.text in EXTRA for m in marks) and len({row.load for row in record.said}) > 1
     return cue or (next((m for m in marks if m.kind in NUMBERS), None) if far else None) if beyond else None
 
 
-_EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "backoff"])
+EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "backoff"])
 """Words of sets that the plan does not have."""
 
 

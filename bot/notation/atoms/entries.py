@@ -33,6 +33,7 @@ def read_atoms(items: Sequence[Node | Mark]) -> tuple[Atom, ...]:
     for place, item in enumerate(items):
         if isinstance(item, Mark):
             started = started or item.kind is Kind.SAME
+            joins = [] if item.kind is Kind.SAME else joins
             if item.kind in JOINS:
                 joins.append((JOINS[item.kind], (item.start, item.end)))
             if item.kind not in (Kind.COMMA, Kind.SLASH, Kind.DASH, Kind.GAP, Kind.OPEN, Kind.CLOSE):

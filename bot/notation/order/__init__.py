@@ -5,21 +5,24 @@
 
 from collections.abc import Sequence
 
+from bot.notation.order.called import called
 from bot.notation.order.changes import changes
 from bot.notation.order.down import went_down
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
-from bot.notation.order.hands import one_hand
 from bot.notation.order.groups import groups
+from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
+from bot.notation.order.kit import kit
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.repeats import repeats
 from bot.notation.order.roughly import roughly
 from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others, work_sets
+from bot.notation.order.told_counts import told_counts
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
 from bot.notation.order.warmups import warmups
@@ -37,7 +40,10 @@ _STEPS = (
     changes,
     went_down,
     roughly,
+    kit,
+    called,
     how_many,
+    told_counts,
     repeats,
     groups,
     work_sets,

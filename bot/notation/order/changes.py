@@ -38,6 +38,8 @@ def changes(marks: list[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SLIP)
             continue
         if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
+            if told and marks[end].text.split()[0] == "off" and _took(marks, place):
+                out[place] = replace(mark, kind=Kind.SLIP)
             continue
         start = place if led is None else led
         while told and end < len(marks) and (set(marks[end].text.split()) & _AFTER or _is_more(marks, end)):
@@ -64,6 +66,14 @@ def _told(marks: Sequence[Mark], end: int, *, unit: bool) -> bool:
         return False
     off = marks[end].text == "off" or marks[end].text.startswith("off ")
     return off or (unit and (_is_more(marks, end) or bool(set(marks[end].text.split()) & _AFTER)))
+
+
+def _took(marks: Sequence[Mark], place: int) -> bool:
+    """`took 15 off`: by how much the load fell, where the new one is not said."""
+    return any(m.text.split()[-1:] and m.text.split()[-1] in _TAKING for m in marks[max(0, place - 2) : place])
+
+
+_TAKING = frozenset(words("took take taken stripped knocked dropped pulled shed"))
 
 
 def _is_more(marks: Sequence[Mark], at: int) -> bool:

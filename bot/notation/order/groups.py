@@ -17,13 +17,27 @@ _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, Kind.AT, Kind.WITH, Kind.EACH, Kind.M, Kind.METRES,
           Kind.SECONDS, Kind.CLOCK, *OF_LOAD)  # fmt: skip
 _LINKS = (Kind.FOR, Kind.AT, Kind.WITH)
-_TELLS = (Kind.WAS, Kind.SETS, Kind.SET, Kind.AT, Kind.WITH, Kind.NUM, Kind.COLON, Kind.ALL, Kind.FOR, Kind.BODY)
+_TELLS = (
+    Kind.DROP,
+    Kind.WAS,
+    Kind.SETS,
+    Kind.SET,
+    Kind.AT,
+    Kind.WITH,
+    Kind.NUM,
+    Kind.COLON,
+    Kind.ALL,
+    Kind.FOR,
+    Kind.BODY,
+)
+_LOWS = ("singles", "doubles", "triples", "single", "double", "triple")
+_TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind.DASH, Kind.TO, Kind.AND, Kind.SLASH)
 _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other", "the other", "remaining", "my last")
 
 
 def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
-    return _led(_behind(_ranges(marks)))
+    return _led(_behind(_called(_ranges(_counted(marks)))))
 
 
 def _whole(marks: Sequence[Mark], place: int, most: int) -> int | None:
@@ -55,13 +69,56 @@ def _ranges(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _counted(marks: list[Mark]) -> list[Mark]:
+    """`2 at 140 for 12`: so many sets, before their load and repetitions."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        free = kind_at(marks, place - 1) not in _TIED
+        at = place + 3 + (kind_at(marks, place + 3) in OF_LOAD)
+        whole = [kind_at(marks, n) for n in (place + 1, place + 2, at, at + 1)]
+        entry = whole in ([Kind.AT, Kind.NUM, Kind.FOR, Kind.NUM], [Kind.AT, Kind.NUM, Kind.X, Kind.NUM])
+        if entry and free and _whole(marks, place, _FEW) is not None and marks[place + 1].text == "at":
+            out.append(replace(mark, kind=Kind.SETS, text="group", value=None, parts=(), start=mark.end))
+    return out
+
+
+def _called(marks: list[Mark]) -> list[Mark]:
+    """`squat 4 and 5 both 95x5`, `sets one two and three`: sets next to each other by their numbers."""
+    out = list(marks)
+    for place in range(len(marks) - 3):
+        if any(m.kind is Kind.SAME for m in marks[:place]):
+            break
+        if marks[place].kind not in (Kind.NAME, Kind.SETS, Kind.SET) or kind_at(marks, place + 1) is not Kind.NUM:
+            continue
+        numbers: list[int] = []
+        at = place + 1
+        while kind_at(marks, at) in (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH):
+            if marks[at].kind is Kind.NUM:
+                numbers.append(int(marks[at].value or 0))
+            at += 1
+        while at > place + 1 and kind_at(marks, at - 1) is not Kind.NUM:
+            at -= 1
+        joined = any(m.kind is Kind.AND for m in marks[place + 1 : at])
+        row = (
+            len(numbers) > 1 and numbers == list(range(numbers[0], numbers[0] + len(numbers))) and numbers[-1] <= _MOST
+        )
+        said = marks[at] if at < len(marks) else None
+        sets = marks[place].kind is not Kind.NAME
+        alike = said is not None and (said.kind in (Kind.ALL, Kind.DONE) or said.text == "both")
+        told = alike or (sets and (said is None or said.kind in (*_TELLS, *EDGES, Kind.THEN, Kind.FILL)))
+        if row and joined and told and (sets or alike):
+            kept = [] if sets else [marks[place]]
+            out[place : at + alike] = [*kept, *_group(marks[place + 1], numbers[0], len(numbers), marks[at - 1].end)]
+            return out
+    return out
+
+
 def _group(at: Mark, first: int | None, count: int, end: int) -> list[Mark]:
     """The marks that say so many sets from the first on (`None`: the next ones)."""
     label = replace(at, kind=Kind.LABEL, value=Decimal(first or 1), parts=(), end=end)
     number = replace(at, kind=Kind.NUM, value=Decimal(count), text=str(count), parts=(), end=end)
-    sets = replace(
-        at, kind=Kind.SETS, text="sets" if first is None else "group", value=None, parts=(), start=end, end=end
-    )
+    sets = replace(at, kind=Kind.SETS, text="group", value=None, parts=(), start=end, end=end)
     return [label, number, sets] if first is not None else [number, sets]
 
 
@@ -103,7 +160,7 @@ def _led(marks: list[Mark]) -> list[Mark]:
         out += _group(marks[at], first, count, marks[end - 1].end)
         at = end
         rest = _past_fill(marks, at)
-        if kind_at(marks, rest) in (Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON, Kind.ALL):
+        if kind_at(marks, rest) in (Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON, Kind.ALL, Kind.DROP):
             text = "was" if marks[rest].kind is Kind.WAS else marks[rest].text
             out.append(replace(marks[rest], kind=Kind.WAS if text == "was" else Kind.FILL))
             at = rest + 1
@@ -140,8 +197,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
             start = len(out)
             continue
         place = _past_fill(marks, at + 1)
-        entry = out[start:]
-        told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY for m in entry)
+        entry = [replace(m, kind=Kind.FILL) if m.kind is Kind.DROP else m for m in out[start:]]
+        told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
         linked = mark.kind in _LINKS or mark.text in ("in", "of")
         found = _numbered(marks, place) if told and linked else None
         if found is None:
@@ -161,6 +218,12 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
         first, count, end = opened
         done = kind_at(marks, _past_fill(marks, end)) in _ENDS
         return (_group(marks[place], first, count, marks[end - 1].end), end) if done else None
+    if [kind_at(marks, place + n) for n in range(3)] == [Kind.LABEL, Kind.NUM, Kind.SETS]:
+        ended = kind_at(marks, _past_fill(marks, place + 3)) in _ENDS
+        return (marks[place : place + 3], place + 3) if ended else None
+    if place < len(marks) and (marks[place].kind is Kind.THEREST or marks[place].text == "others"):
+        ended = kind_at(marks, _past_fill(marks, place + 1)) in _ENDS
+        return ([replace(marks[place], kind=Kind.THEREST, text="the others")], place + 1) if ended else None
     if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > _MOST:
         return None
     end = place + 1

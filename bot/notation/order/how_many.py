@@ -30,7 +30,41 @@ _NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, 
 
 def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _plurals(_couples(_more(_of_them(_turns(marks)))))
+    return _plurals(_couples(_more(_of_them(_turns(_got_all(_one_set(marks)))))))
+
+
+def _one_set(marks: list[Mark]) -> list[Mark]:
+    """`one set 28s 10 each`: the set that is told."""
+    out = list(marks)
+    for place in range(len(marks) - 2):
+        one = kind_at(marks, place) is Kind.NUM and marks[place].value == 1
+        free = kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.ANOTHER, Kind.NUM)
+        if (
+            one
+            and free
+            and kind_at(marks, place + 1) in (Kind.SET, Kind.SETS)
+            and kind_at(marks, place + 2) is Kind.NUM
+        ):
+            out[place : place + 2] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place : place + 2]]
+    return out
+
+
+def _got_all(marks: list[Mark]) -> list[Mark]:
+    """`1 more at 100, got all 5`: repetitions."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        word = mark.text.split()[-1:] if mark.kind is Kind.ALL else []
+        led = place > 0 and marks[place - 1].text in ("got", "hit", "made", "managed", "for")
+        value = _NUMBERS.get(word[0]) if word else None
+        if value is not None and led and kind_at(marks, place + 1) in (None, *EDGES, Kind.REPS):
+            out += [replace(mark, kind=Kind.NUM, value=Decimal(value), text=str(value))]
+            out += [] if kind_at(marks, place + 1) is Kind.REPS else [replace(mark, kind=Kind.REPS, start=mark.end)]
+        else:
+            out.append(mark)
+    return out
+
+
+_NUMBERS = {"3": 3, "three": 3, "4": 4, "four": 4, "5": 5, "five": 5}
 
 
 def _plurals(marks: list[Mark]) -> list[Mark]:
@@ -74,8 +108,14 @@ def _turns(marks: list[Mark]) -> list[Mark]:
         is_name = mark.kind in (Kind.NAME, Kind.WEAK)
         turn = mark.text in _TURNS and not (is_name and mark.names and mark.names != named)
         linked = kind_at(out, place + 1) in (Kind.AT, Kind.WITH, Kind.X) and kind_at(out, place + 2) is Kind.NUM
+        entry = kind_at(out, place - 2) in (Kind.COMMA, Kind.FOR, None) and any(
+            m.kind is Kind.NUM for m in out[: place - 1]
+        )
+        behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not is_name
         if turn and ((of and numbered) or (linked and not is_name)):
             out[place] = _sets(mark)
+        elif turn and behind:
+            out[place] = _sets(mark, "of them")
         elif is_name and of and numbered and kind_at(out, place - 2) not in (Kind.X, Kind.FOR):
             out[place - 1 : place + 1] = [mark, out[place - 1]]
             out[place + 1] = _sets(out[place + 1])

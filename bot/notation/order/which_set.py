@@ -95,7 +95,13 @@ def _for_the(marks: list[Mark]) -> list[Mark]:
             link -= 1
         load = link - 1 - (kind_at(marks, link - 1) in OF_LOAD)
         after = place + 1
-        passed = (Kind.FILL, Kind.AND, Kind.COMMA, Kind.SET, *((Kind.NAME, Kind.STOP, Kind.LINE) if last else ()))
+        passed = (
+            Kind.FILL,
+            Kind.AND,
+            Kind.COMMA,
+            Kind.SET,
+            *((Kind.NAME, Kind.WORD, Kind.STOP, Kind.LINE) if last else ()),
+        )
         while kind_at(marks, after) in passed:
             after += 1
         linked = kind_at(marks, link) in (Kind.FOR, Kind.AT) and kind_at(marks, load) is Kind.NUM
@@ -144,7 +150,8 @@ def _named(marks: list[Mark]) -> list[Mark]:
         if m.kind is Kind.NUM and _is_count(m) and (_is_told(marks, i + 1) or _is_called(marks, i))
     ]
     for place in told:
-        if marks[place - 1].text in _NUMBERED and place:
+        corrects = marks[place - 1].kind is Kind.NO and kind_at(marks, place - 2) in (Kind.COMMA, Kind.NUM, Kind.STOP)
+        if marks[place - 1].text in _NUMBERED and place and not corrects:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
             out[place] = replace(marks[place], kind=Kind.LABEL)
     held = [i for i in told if kind_at(marks, i - 1) in (Kind.WEAK, Kind.NAME) and _is_held(marks, i)]
@@ -153,6 +160,14 @@ def _named(marks: list[Mark]) -> list[Mark]:
     after = [i for i in told if kind_at(marks, i - 1) is Kind.NAME and kind_at(marks, i + 1) is Kind.COLON]
     values = [int(marks[i].value or 0) for i in after]
     names = {marks[i - 1].names for i in after}
+    alone = [i for i in after if _is_entry(marks, i + 2) and (marks[i].value or 0) <= _MOST_HELD + 2]
+    for place in alone if len(after) == 1 else ():
+        out[place] = replace(marks[place], kind=Kind.LABEL)
+    called = [i for i in range(1, len(marks)) if marks[i].kind is Kind.NUM and kind_at(marks, i - 1) is Kind.NAME]
+    order = [marks[i].value for i in called]
+    if len(called) > 1 and order == list(range(1, len(order) + 1)) and len({marks[i - 1].names for i in called}) == 1:
+        for place in called:
+            out[place] = replace(marks[place], kind=Kind.LABEL)
     if len(after) > 1 and len(names) == 1 and values == list(range(values[0], values[0] + len(values))):
         for place in after:
             out[place] = replace(marks[place], kind=Kind.LABEL)
@@ -162,6 +177,12 @@ def _named(marks: list[Mark]) -> list[Mark]:
 def _is_called(marks: Sequence[Mark], place: int) -> bool:
     """`number two nine reps`: a number straight behind the number of the set."""
     return place > 0 and marks[place - 1].text == "number" and kind_at(marks, place + 1) is Kind.NUM
+
+
+def _is_entry(marks: Sequence[Mark], place: int) -> bool:
+    """`100x5`: a load with its repetitions."""
+    kinds = [m.kind for m in marks[place : place + 3]]
+    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 
 
 _MOST_HELD = 4

@@ -64,7 +64,7 @@ class Roles(Numbers):
     def _finished(self, state: State) -> Candidate:
         """The reading, once nothing follows."""
         made = state.copy()
-        if made.mult and (made.sets or not made.mult_said):
+        if made.mult and not (made.fresh and made.mult_said) and (made.sets or not made.mult_said):
             made.cost += 6.0
         if made.fresh:
             made = self._alone(made)
@@ -78,6 +78,7 @@ class Roles(Numbers):
             count = len(self.opens) if made.spread == -1 else made.spread
             words = replace(made.sets[0].words, sets=made.all_at, count=max(count, 1))
             made.sets = (replace(made.sets[0], count=max(count, 1), words=words),)
+        made.sets = _spread(made, len(self.opens))
         if made.side_named and made.after_effort:
             made.sets = _rated_on(made.sets, made.side)
         made.cost += 1.0 if made.expect is None and _is_listed(made.sets) else 0.0
@@ -98,6 +99,21 @@ class Roles(Numbers):
         if made.plates is not None and not any(s.load is not None for s in made.sets):
             made.doubts = (*made.doubts, Doubt(AskKind.LOAD, *made.plates))
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
+
+
+def _spread(state: State, opens: int) -> tuple[SaidSet, ...]:
+    """`all three 10/10`, `all 3 sets 25x15, minis 4 4`: one set told with both sides, or with what goes on from it."""
+    work = [s for s in state.sets if s.stage is Stage.WORK]
+    if not state.spread or len(state.sets) < 2 or any(s.count > 1 or s.same or s.label is not None for s in work):
+        return state.sets
+    paired = len(work) == 2 and {s.side for s in work} == set(Side)
+    if not (paired or len(work) == 1) or state.sets[0].stage is not Stage.WORK:
+        return state.sets
+    count = max(opens if state.spread == -1 else state.spread, 1)
+    return tuple(
+        replace(s, count=count, words=replace(s.words, sets=state.all_at, count=count)) if s.stage is Stage.WORK else s
+        for s in state.sets
+    )
 
 
 def _is_listed(sets: tuple[SaidSet, ...]) -> bool:

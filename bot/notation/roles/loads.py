@@ -26,7 +26,7 @@ class Loads(Steering):
         if said is None:
             return
         surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
-        surprise = 0.0 if amount.same_load else surprise
+        surprise = 0.0 if amount.same_load or (amount.body and amount.value is None) else surprise
         if join is Join.AT and chain == "" and amount.lead and state.sets and surprise is None:
             if state.sets[-1].load is None and state.sets[-1].entry == state.entry - 1 and not state.fresh:
                 late = state.copy()
@@ -102,7 +102,7 @@ class Loads(Steering):
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
-        if len(group) == 1 and _inherits(last) and amount.join in (Join.WITH, Join.AT, Join.X):
+        if len(group) == 1 and is_inherited(last) and amount.join in (Join.WITH, Join.AT, Join.X):
             made.sets = (*made.sets[:-1], replace(last, load=None))
             group = [made.sets[-1]]
         if last.stage is Stage.MINI:
@@ -139,6 +139,6 @@ def _are_loose(state: State) -> bool:
     return len(loose) > 1 and last.label is None and not last.same and not last.planned
 
 
-def _inherits(said: SaidSet) -> bool:
+def is_inherited(said: SaidSet) -> bool:
     """Whether the load of a set was said with one before it: `60x7, 6 at 55`."""
     return said.load is not None and said.load.end < said.start

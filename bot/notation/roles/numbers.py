@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join
 from bot.notation.roles.costs import LINKED
+from bot.notation.roles.loads import is_inherited
 from bot.notation.roles.state import State
 from bot.notation.roles.timed import Timed
 from bot.notation.said import Doubt, SaidLoad
@@ -59,7 +60,7 @@ class Numbers(Timed):
                 yield from self._as_measure(state, amount)
             case Counts.S if self.seconds:
                 yield from self._as_reps(state, amount, amount.value)
-            case Counts.S if not self.context.is_per_hand and state.all_sets:
+            case Counts.S if not self.context.is_per_hand and state.all_sets and amount.join not in LINKED:
                 yield from self._all_alike(state, amount)
             case Counts.LOAD | Counts.S:
                 yield from self._as_load(state, amount)
@@ -84,7 +85,7 @@ class Numbers(Timed):
             reps_on_body = amount.body and not amount.sign
             if reps_on_body:
                 pass
-            elif not amount.each or not self.two_sided or (self.context.is_per_hand and not self._is_of_limb(amount)):
+            elif not amount.each or not self.two_sided or self._is_of_hand(amount):
                 yield from self._as_load(state, amount)
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
@@ -98,10 +99,11 @@ class Numbers(Timed):
         if amount.parts and splits and not (amount.hand or amount.total):
             yield from self._as_parts(state, amount)
 
-    def _is_of_limb(self, amount: Amount) -> bool:
-        """Whether `10 each side` can be repetitions; `25 each side` for ten of them is what each hand held."""
+    def _is_of_hand(self, amount: Amount) -> bool:
+        """Whether `22.5 each` may be what one hand held: so too `25 a side` where nobody does as many repetitions."""
         reps = amount.value is not None and self.context.are_reps_in_reason(int(amount.value), None)
-        return amount.limb and (reps or amount.join in LINKED)
+        free = amount.join not in LINKED and not reps
+        return free or (self.context.is_per_hand and not amount.limb)
 
     def _all_alike(self, state: State, amount: Amount) -> Iterator[State]:
         """`90, all 8s`: so many repetitions in every set that is open."""
@@ -114,7 +116,7 @@ class Numbers(Timed):
         if state.fresh or not state.sets:
             yield from self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value)
         if not state.fresh:
-            for made in self._as_sets(state, replace(amount, counts=Counts.SETS)):
+            for made in self._as_sets(state, replace(amount, counts=Counts.SETS, after=bool(state.sets))):
                 made.cost += 0.0 if state.sets else 0.6
                 yield made
 
@@ -130,8 +132,10 @@ class Numbers(Timed):
             loaded.enter(Stage.WORK)
         loaded.load = SaidLoad(Load.of(0, self.unit), *amount.at, signed=True, number_at=amount.body_at)
         loaded.fresh = False
-        if all(s.load is None and not s.same and s.entry > state.since_then for s in loaded.sets):
-            loaded.sets = tuple(replace(s, load=loaded.load) for s in loaded.sets)
+        since = [s for s in loaded.sets if s.entry > state.since_then]
+        if all((s.load is None or (state.since_then and is_inherited(s))) and not s.same for s in since):
+            changed = [replace(s, load=loaded.load) for s in since]
+            loaded.sets = (*loaded.sets[: len(loaded.sets) - len(since)], *changed)
         return loaded
 
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:

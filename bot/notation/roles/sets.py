@@ -7,6 +7,7 @@ from bot.notation.atoms import Amount, Counts, Effort, Join
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.counts import RepCounts
 from bot.notation.roles.state import State
+from bot.notation.roles.steering import end_group
 from bot.notation.said import SaidSet
 from bot.training.report import Side, Stage
 
@@ -60,7 +61,7 @@ class SetCounts(RepCounts):
         made = state.copy()
         last = made.sets[-1]
         before = made.sets[-2] if len(made.sets) > 1 else None
-        if last.side is Side.RIGHT and before is not None and before.side is Side.LEFT and before.count == 1:
+        if last.side and before is not None and before.side not in (None, last.side) and before.count == 1:
             counted = replace(before, count=count, words=replace(before.words, sets=amount.at, count=count))
             made.sets = (*made.sets[:-2], counted, last)
         if last.count > 1 or last.stage is not Stage.WORK:
@@ -68,6 +69,7 @@ class SetCounts(RepCounts):
         base = 0.0
         if not said and state.chain == "R" and not (self.seconds or self.metres):
             base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
+            base = 0.0 if last.side and before is not None and before.side not in (None, last.side) else base
         base += 1.2 if amount.join in (Join.AND, Join.THEN) and not amount.after else 0.0
         made.cost += base + self._sets_cost(made.index - 1, count)
         words = replace(last.words, sets=amount.at, count=count)
@@ -78,6 +80,9 @@ class SetCounts(RepCounts):
 
     def _sets_before(self, state: State, amount: Amount, count: int, said: bool) -> Iterator[State]:
         chain = state.chain
+        if said and state.grouped:
+            state = state.copy()
+            end_group(state)
         made = state.copy()
         made.cost += 0.8 if chain == "L" and not said else 0.0
         made.mult = count

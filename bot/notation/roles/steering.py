@@ -16,7 +16,7 @@ _STRAIGHT = frozenset(["straight", "directly", "immediately", "rest", "pause", "
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 
 
-def _end_group(state: State) -> None:
+def end_group(state: State) -> None:
     """`first two 10, last one 8`: what follows is of another set than those of the group, which are to be whole."""
     if state.grouped and state.expect is not None and state.index > state.expect_from:
         met = state.index - state.expect_from == state.expect
@@ -39,10 +39,10 @@ class Steering(Rating):
             case Kind.LASTSET:
                 made.repeats = False
                 made.last_named = bool(made.sets)
-                _end_group(made)
+                end_group(made)
                 made.all_sets = made.all_sets and len(made.sets) < 2
             case Kind.LABEL:
-                _end_group(made)
+                end_group(made)
                 made.label, made.label_at = None if sign.value is None else int(sign.value), at
                 if made.stage is not Stage.WARMUP:
                     made.enter(Stage.WORK)
@@ -116,7 +116,7 @@ class Steering(Rating):
         """What ends with a part: warm-ups, drops and minis."""
         state.since_edge = state.entry
         if sign.kind is Kind.THEN:
-            _end_group(state)
+            end_group(state)
         state.since_then = state.entry if sign.kind is Kind.THEN else state.since_then
         state.cost += 2.0 if state.mult and state.mult_follows else 0.0
         if sign.kind is Kind.COMMA:

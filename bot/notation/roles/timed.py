@@ -34,7 +34,7 @@ class Timed(SetCounts):
             words = replace(told.words, reps=None if last is None else amount.at, sets=amount.at)
             made.sets = (*made.sets[:-1], replace(told, from_plan=last is None, words=words))
             made.timed += 1
-            made.cost += 0.5 if last is None else 0.0
+            made.cost += 1.2 if last is None else 0.0
             yield made
         early = state.copy()
         early.cost += 3.0 if state.time_at is not None else 0.3 if last is not None else 0.0

@@ -24,7 +24,9 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     numbered = is_number(after) or (after is not None and after.kind in _REACHING)
     follows = before is not None and (is_number(before) or before.kind in TAILS)
     end = mark_at(marks, places[-1] + 1)
-    trailing = end is None or not (is_number(end) or end.kind in _REACHING)
+    counted = mark_at(marks, places[-1] + 2)
+    counts = counted is not None and counted.kind in (Kind.SETS, Kind.TIMES)
+    trailing = end is None or counts or not (is_number(end) or end.kind in _REACHING)
     is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
     out = []
     for place, mark in enumerate(marks):

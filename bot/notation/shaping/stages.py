@@ -36,7 +36,8 @@ def dropped(marks: list[Mark]) -> list[Mark]:
         if kind is Kind.MORE and lighter and is_number(mark_at(marks, place - 1)):
             continue
         counted = len(out) < 2 or out[-2].kind not in LINKS or out[-2].kind is Kind.WITH
-        if kind is Kind.MINI and mark.text.endswith(" of") and out and out[-1].kind is Kind.NUM and counted:
+        few = bool(out) and out[-1].kind is Kind.NUM and out[-1].value is not None and out[-1].value <= _MOST_MINIS
+        if kind is Kind.MINI and mark.text.endswith(" of") and few and counted and mark.text.split()[0] not in _ADDING:
             count = out.pop()
             out = out[:-1] if kind_at(out, len(out) - 1) is Kind.WITH else out
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
@@ -54,6 +55,8 @@ def dropped(marks: list[Mark]) -> list[Mark]:
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
             continue
+        linked = len(out) > 1 and out[-1].kind in (Kind.WITH, Kind.AT) and is_number(out[-2])
+        out = out[:-1] if kind is Kind.MINI and trailing and linked else out
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
             start = len(out)
             while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
@@ -78,6 +81,10 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+_MOST_MINIS = 5
+_ADDING = ("and", "then", "with")
 
 
 def _list_start(marks: Sequence[Mark], start: int) -> int:

@@ -34,7 +34,24 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     while at < len(corrected):
         mark, at = _next(corrected, at, out)
         out.append(mark)
-    return [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
+    out = [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
+    return [_of_now(out, i) for i in range(len(out))]
+
+
+def _of_now(marks: Sequence[Mark], place: int) -> Mark:
+    """`next set 9`, `always nine`, `two series finished`: words of another time or an end, beside sets that are told."""
+    mark = marks[place]
+    at = place + 1
+    while at < len(marks) and (marks[at].kind is Kind.WAS or marks[at].text in ("the", "a", "with")):
+        at += 1
+    numbered = at < len(marks) and marks[at].kind is Kind.NUM
+    told = any(m.kind is Kind.NUM for m in marks[:place])
+    if mark.kind is Kind.OTHERTIME and mark.text == "next set" and numbered and told:
+        return replace(mark, kind=Kind.THEN)
+    if mark.kind is Kind.OTHERTIME and mark.text == "always" and numbered:
+        return replace(mark, kind=Kind.ALL, text="all")
+    counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
+    return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
 
 
 def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
@@ -49,7 +66,7 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
         and (marks[place - 1].text.startswith(("the ", "my ")) or (place > 1 and marks[place - 2].text == "the"))
     ):
         return after not in _COUNTABLE
-    if place and marks[place - 1].text == "number":
+    if place and (marks[place - 1].text == "number" or (before is Kind.SETS and after is Kind.NUM)):
         return False
     if marks[place].text != "one" and before is Kind.WITH:
         return False

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, read_names
+from bot.notation.spoken import TENS
 from bot.notation.tokens import Mark
 
 _OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
@@ -14,6 +15,8 @@ _OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
 _GEAR = frozenset(["db", "dbs", "dumbbell", "dumbbells", "kb", "kbs", "kettlebell", "kettlebells", "bell", "bells"])
 
 
+_COUNTED = frozenset(["minute", "min", "hundred", "rep", "set", "left", "more", *TENS])
+"""What follows a `one` that is a number, not of a name."""
 _LIMBS = frozenset(["arm", "leg", "armed", "legged", "handed"])
 
 
@@ -72,9 +75,14 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         )
         after = marks[place + 1].text if place + 1 < len(marks) else ""
         beside = [m.text for m in marks[max(0, place - 2) : place]]
-        if (mark.text == "row" and beside == ["in", "a"]) or (
-            mark.text in _OF_LOAD and mark.text not in index.words
-        ) or (mark.text, after) == ("hang", "on"):
+        if (
+            (mark.text == "row" and beside == ["in", "a"])
+            or (mark.text in _OF_LOAD and mark.text not in index.words)
+            or (mark.text, after) == ("hang", "on")
+        ):
+            flush()
+            out.append(mark)
+        elif mark.text == "one" and run and after not in _LIMBS and after in _COUNTED:
             flush()
             out.append(mark)
         elif mark.kind is Kind.WORD and mark.text.isalpha():

@@ -5,7 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.kinds import Kind
-from bot.notation.spoken import UNITS
+from bot.notation.spoken import TENS, UNITS
 from bot.notation.tokens import Mark
 
 _PLURALS = {
@@ -74,5 +74,5 @@ def _is_told(marks: Sequence[Mark], at: int, end: int, count: Decimal) -> bool:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
     spoken = marks[at + 1].kind is Kind.WORD
-    led = at > 0 and (marks[at - 1].kind in _SIGNS or marks[at - 1].text in ("x", "the", "rpe"))
+    led = at > 0 and (marks[at - 1].kind in _SIGNS or marks[at - 1].text in ("x", "the", "rpe", *TENS))
     return not led and (count >= _LEAST_SURE or spoken) and not (listed and not spoken and count < _LEAST_SURE)

@@ -1,0 +1,125 @@
+"""How many sets, told beside them and not with them: `plank 45s 3x`, `three planks, 45s each`, `did 3, each 60x9`.
+
+Each becomes a number of sets before or behind what it counts; a number of minis that are listed has no bearing.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, part_of
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+_FEW = 6
+_ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
+_COUNTED = (Kind.S, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.KG, Kind.LB, Kind.EACH, Kind.NUM)
+_DOING = ("did", "managed", "got", "made", "done", "completed")
+_ALIKE = (Kind.EACH, Kind.ALL)
+_OF_ONE = ("per set", "each set", "every set", "a set", "each time", "every time", "in each set", "for each set")
+
+
+def told_counts(marks: list[Mark]) -> list[Mark]:
+    """The marks with each such number as one of sets."""
+    return _per_set(_of_minis(_did(_named(_times(marks)))))
+
+
+def _is_few(marks: Sequence[Mark], place: int) -> bool:
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return value is not None and value == int(value) and 2 <= value <= _FEW
+
+
+def _past_fill(marks: Sequence[Mark], at: int) -> int:
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return at
+
+
+def _sets(at: Mark, text: str = "sets") -> Mark:
+    return replace(at, kind=Kind.SETS, text=text, value=None, parts=(), names=(), start=at.end, end=at.end)
+
+
+def _times(marks: list[Mark]) -> list[Mark]:
+    """`45s 3x`: an `x` behind the number of sets, with nothing to link."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        ends = kind_at(marks, place + 1) in _ENDS
+        if mark.kind is Kind.X and mark.text == "x" and ends and place > 1 and _is_few(marks, place - 1):
+            before = marks[place - 2].kind if marks[place - 2].kind is not Kind.COMMA else kind_at(marks, place - 3)
+            if before in _COUNTED and mark.tight:
+                out[place] = replace(mark, kind=Kind.SETS, text="of them")
+    return out
+
+
+def _named(marks: list[Mark]) -> list[Mark]:
+    """`three planks, 45 seconds each`: how many of the exercise, and what each was."""
+    out = list(marks)
+    for place in range(len(marks) - 3):
+        opens = place == 0 or marks[place - 1].kind in (*EDGES, Kind.AND, Kind.FILL)
+        named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK) and marks[place + 1].names
+        parted = kind_at(marks, place + 2) in (Kind.COMMA, Kind.COLON, Kind.DASH)
+        if not (opens and named and parted and _is_few(marks, place)):
+            continue
+        at = place + 3
+        while at < len(marks) and marks[at].kind not in (*EDGES, Kind.NAME):
+            at += 1
+        part = marks[place + 3 : at]
+        if any(m.kind in _ALIKE for m in part) and any(m.kind is Kind.NUM for m in part):
+            out[place : place + 3] = [replace(marks[place + 1], kind=Kind.NAME), marks[place], _sets(marks[place])]
+            return out
+    return out
+
+
+def _did(marks: list[Mark]) -> list[Mark]:
+    """`did 3, each one 60 for 9`, `managed 4: 60x10 10 9 8`: before the sets that are so many, or all alike."""
+    out = list(marks)
+    for place in range(1, len(marks) - 2):
+        led = marks[place - 1].text in _DOING or [m.text for m in marks[max(0, place - 2) : place]] == ["did", "only"]
+        parted = kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON)
+        if not (led and parted and _is_few(marks, place)):
+            continue
+        end = next((i for i in range(place + 2, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+        rest = marks[place + 2 : end]
+        alike = any(m.kind in _ALIKE for m in rest) and any(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in rest)
+        if alike or _listed(rest) == marks[place].value:
+            out.insert(place + 1, _sets(marks[place]))
+            return out
+    return out
+
+
+def _listed(marks: Sequence[Mark]) -> int:
+    """How many sets a list tells: its numbers, each load with its repetitions one."""
+    return sum(m.kind is Kind.NUM for m in marks) - sum(m.kind in (Kind.X, Kind.FOR) for m in marks)
+
+
+def _of_minis(marks: list[Mark]) -> list[Mark]:
+    """`2 mini sets, 4 and 3`: the minis that are listed are counted in them."""
+    out = list(marks)
+    for place in range(1, len(marks) - 1):
+        counted = marks[place].kind is Kind.MINI and _is_few(marks, place - 1)
+        free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR)
+        parted = kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON, Kind.DASH)
+        if not (counted and free and parted):
+            continue
+        rest = marks[place + 2 :]
+        end = next((i for i, m in enumerate(rest) if m.kind in (Kind.STOP, Kind.LINE, Kind.NAME)), len(rest))
+        if _listed(rest[:end]) == marks[place - 1].value:
+            out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
+            out[place + 1] = replace(marks[place + 1], kind=Kind.COLON)
+    return out
+
+
+def _per_set(marks: list[Mark]) -> list[Mark]:
+    """`20 per set with the 24`: in every set, before what links its load."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ALL or mark.text not in _OF_ONE or not place:
+            continue
+        linked = (
+            kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+            and kind_at(marks, _past_fill(marks, place + 2)) is Kind.NUM
+        )
+        start, _ = part_of(marks, place)
+        number = place - 1 - (kind_at(marks, place - 1) in (Kind.REPS, Kind.SECONDS, Kind.M, Kind.METRES))
+        if linked and number >= start and kind_at(marks, number) is Kind.NUM:
+            return [*marks[:number], mark, *marks[number:place], *marks[place + 1 :]]
+    return marks
