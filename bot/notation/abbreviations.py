@@ -53,6 +53,11 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "dec": ("decline",),
     "mil": ("military",),
     "mp": ("military press",),
+    "pp": ("push press",),
+    "sp": ("shoulder press",),
+    "lr": ("lateral raise",),
+    "tgu": ("turkish get up",),
+    "tgus": ("turkish get up",),
     "oh": ("overhead",),
     "sl": ("single leg",),
     "sa": ("single arm",),
@@ -280,7 +285,7 @@ EVERYDAY: frozenset[str] = frozenset(
         "block close wide flat straight cross country power muscle ball tall ab bike treadmill twist hang seated",
         "standing bent v t strict grip assisted weighted bodyweight alternating tri bi rope ring add oh fs bs ext",
         "le inc lc rev med mil sa sl dec pu ht lp fp gs mp cg abs dl hc bp clean right left split deck dog bug",
-        "pistol wheel supported rotation narrow neutral smith hack hammer incs",
+        "pistol wheel supported rotation narrow neutral smith hack hammer incs kettle pp sp lr",
     )
 )
 """Words that are also everyday talk: none names an exercise without a movement word or an alias beside it."""

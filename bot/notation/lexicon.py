@@ -26,7 +26,8 @@ PHRASES: dict[Kind, str] = {
         "all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; "
         "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
         "on time; in total control; over all; or so; or so i think; or thereabouts; or something; or something like "
-        "that; or whatever; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like always; more or less"
+        "that; or whatever; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
+        "always; more or less"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
@@ -67,7 +68,8 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down sets; "
+        "series; series of; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
+        "sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
@@ -232,7 +234,10 @@ PHRASES: dict[Kind, str] = {
         "would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
         "it an; id call it; id call it a; would rate it; would rate it a; id rate it; id rate it a; rate it; rate it "
         "a; rate it an; rated it; rated it a; would give it; would give it a; id give it a; id give it an; give it a; "
-        "give it an; giving it a; giving it an; "
+        "give it an; giving it a; giving it an; would give that a; would give that an; id give that a; id give that "
+        "an; "
+        "give that a; give that an; call that a; call that an; would call that a; would call that an; rate that a; "
+        "rate that an; rated that a; rated that an; "
         "felt like; feels like; "
         "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt "
         "about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably "
@@ -352,7 +357,8 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
-        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up here; "
+        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
+        "here; "
         "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
         "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
         "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
@@ -391,7 +397,8 @@ PHRASES: dict[Kind, str] = {
     Kind.UNDONE: (
         "thats it so far; thats all so far; thats me so far; so far; thats it up to now; thats it for the moment; "
         "thats all for now; thats all up to now; thats all for the moment; thats me up to now; "
-        "finished with a; finished w a; finished with the; finished on; finished off with; finished it off with; finish with "
+        "finished with a; finished w a; finished with the; finished on; finished off with; finished it off with; "
+        "finish with "
         "a; finished w; finished with; "
         "not done; not done yet; not finished; not finished yet; almost done; nearly done; when im done; once im "
         "done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im "
@@ -407,9 +414,12 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.SKIP: (
         "will not make; will not make the; wont make; i not make; i will not make; will not manage; not make the; "
-        "would rather leave; id rather leave; would rather skip; id rather skip; rather skip; rather leave; would rather "
-        "not do; id rather not do; rather not do; would prefer to skip; id prefer to skip; prefer to skip; would like to "
-        "skip; id like to skip; want to skip; wanna skip; would prefer to leave; dont think ill bother with; dont think "
+        "would rather leave; id rather leave; would rather skip; id rather skip; rather skip; rather leave; would "
+        "rather "
+        "not do; id rather not do; rather not do; would prefer to skip; id prefer to skip; prefer to skip; would like "
+        "to "
+        "skip; id like to skip; want to skip; wanna skip; would prefer to leave; dont think ill bother with; dont "
+        "think "
         "ill do; dont think i will do; dont think im doing; dont think ill manage; dont think ill get to; dont think i "
         "can do; dont think i can manage; wont bother with; not gonna bother with; not going to bother with; wont be "
         "bothered with; dont think ill have time for; wont have time for; no more time for; have no time for; had not "
@@ -522,7 +532,8 @@ PHRASES: dict[Kind, str] = {
     Kind.SORRY: (
         "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
-        "joking; last rep doesnt count; last rep didnt count; the last rep didnt count; the last rep doesnt count; last "
+        "joking; last rep doesnt count; last rep didnt count; the last rep didnt count; the last rep doesnt count; "
+        "last "
         "one doesnt count; last one didnt count; erratum; corrigendum; turns out; turned out; "
         "naw; naw wait; nah wait; no jk; jk; lol jk; just kidding; im kidding; kidding; just joking; im joking; only "
         "joking; i made a mistake; made a mistake; made an error; i made an error; i have made error; have made error; "
@@ -538,7 +549,8 @@ PHRASES: dict[Kind, str] = {
         "shoulda been; shoulda said; shoulda read; shouldve read; shoud be; shoud have been; "
         "i have write wrong; have write wrong; i wrote wrong; wrote wrong; wrote it wrong; wrote that wrong; put it "
         "wrong; put that wrong; put wrong; typed it wrong; typed that wrong; typed wrong; entered it wrong; entered "
-        "that wrong; entered wrong; logged it wrong; logged that wrong; logged wrong; had it wrong; had that wrong; got "
+        "that wrong; entered wrong; logged it wrong; logged that wrong; logged wrong; had it wrong; had that wrong; "
+        "got "
         "it wrong; said it wrong; said that wrong; i lied about that; "
         "fat finger; fat fingered it; fat fingered that; fat thumbed it; typo sorry; sorry typo; "
         "should all be; should all have been; should both be; were all meant to be; should all say; should all "
@@ -636,7 +648,8 @@ PHRASES: dict[Kind, str] = {
         "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta"
     ),
     Kind.WROTE: (
-        "i write; i have write; i have written; i have wrote; i writed; i noted; i have noted; i have put; i have said; "
+        "i write; i have write; i have written; i have wrote; i writed; i noted; i have noted; i have put; i have "
+        "said; "
         "ive said; i have told; i recorded; i reported; ive entered; ive typed; i have entered; i have typed; id "
         "written; id typed; id said; id logged; i first said; i first put; i originally put; i originally said; i had "
         "said; i had logged; i have logged; "

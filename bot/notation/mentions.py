@@ -10,7 +10,7 @@ from bot.notation.wordlist import words
 _NAMES = (Kind.NAME, Kind.WEAK)
 _TAKEN = frozenset(words("busy taken occupied hogged unavailable packed crowded free rammed"))
 _PASSED = frozenset(words("near beside behind opposite queue queueing queuing waiting hogging"))
-_STEPS = frozenset((Kind.FILL, Kind.WAS, Kind.WORD, Kind.FOR, Kind.AT, Kind.OTHERTIME, Kind.GAP, Kind.ALL))
+_STEPS = frozenset((Kind.FILL, Kind.WAS, Kind.WORD, Kind.FOR, Kind.AT, Kind.OTHERTIME, Kind.GAP, Kind.ALL, Kind.PLATES))
 
 
 def only_mentioned(marks: Sequence[Mark]) -> set[int]:

@@ -148,6 +148,9 @@ def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
 def _is_own(marks: Sequence[Mark], place: int) -> bool:
     """`someone was on it so i did rows`, `lol anyway 60x5`, `me: 60x5`: where the client's own doing starts."""
     following = marks[place + 1].kind if place + 1 < len(marks) else None
+    mine = place + 1 < len(marks) and marks[place + 1].text.split()[:1] in (["i"], ["im"], ["ive"], ["me"])
+    if marks[place].kind is Kind.AND and mine:
+        return True
     if marks[place].text in _RESUMING or (marks[place].text in _MINE and following in (Kind.NUM, Kind.COLON)):
         return True
     return marks[place].text == "so" and [m.text.split()[:1] for m in marks[place + 1 : place + 2]] in (

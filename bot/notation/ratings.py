@@ -34,7 +34,7 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
     return masked(marks, gone)
 
 
-_SESSION = frozenset(words("session workout training overall srpe"))
+_SESSION = frozenset(words("session workout training overall srpe everything"))
 _OF_SETS = (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.NAME, Kind.SET, Kind.SETS, Kind.LABEL, Kind.LASTSET, Kind.ALL)
 _RATING = (Kind.NUM, Kind.RPE, Kind.FEELS, Kind.SLASH)
 _TEN = 10
@@ -51,8 +51,9 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         part = marks[start:end]
         said = {w for m in part for w in m.text.split()}
         spoken = spoken or (bool(said & _SESSION) and not any(m.kind in _OF_SETS for m in part))
+        spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
         numbers = [m.value for m in part if m.kind is Kind.NUM]
-        rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION)
+        rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION) or _slashed(part)
         scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= _TEN for v in numbers)
         if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
             out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
@@ -60,6 +61,14 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
             spoken = False
         start = end + 1
     return out
+
+
+def _slashed(part: Sequence[Mark]) -> bool:
+    """`6/10`: a score out of ten."""
+    kinds = [m.kind for m in part]
+    return any(
+        kinds[i : i + 3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and part[i + 2].value == _TEN for i in range(len(part))
+    )
 
 
 def _is_of_talk(marks: Sequence[Mark], place: int, ten: int) -> bool:

@@ -30,6 +30,17 @@ _OTHER = frozenset(
         "downstairs half quarter past slipped shipped shipping snipping planted filed failing falling sounds",
         "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth",
         "fifteenth twentieth tipped tripped stripped dripped gripped flipped swapped invented grabbed",
+        "height heights weight weights freight sight thirsty dirty nifty sever severe elven line lines wine wines live",
+        "lives lived gives given dive hive pine vine vines fire fired firing file files hour hours your yours tour pour",
+        "sour foul fort fork force threw thee breakfast airport homework football basketball headphones earphones",
+        "backpack bathroom bedroom downtown birthday sunshine boyfriend girlfriend granddaughter grandson housework",
+        "password notebook overtime overnight playlist sweatshirt toothpaste understand underneath update upgrade",
+        "wardrobe warehouse waterproof workplace makeup lineup setup startup pickup checkup breakup buildup cleanup",
+        "grownup hangover leftover leftovers takeover layover hangout layout turnout burnout blackout checkout knockout",
+        "lookout timeout lockdown breakdown countdown meltdown shutdown sundown touchdown offline online newspaper",
+        "grandma grandpa grandad grandmother grandfather godson stepson daylight midnight sometimes somebody grapefruit",
+        "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning driving",
+        "kettle nursery teacher toddler toddlers babies buggy washing ironing hoover hoovering gardening allotment",
     )
 )
 """Known words that no table of ours needs to hold."""

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import beside, continues_list, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -21,9 +21,13 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.CLOCK and _is_duration(marks, place):
             out.add(place)
+        if mark.kind is Kind.BAD and place + 1 < len(marks) and marks[place + 1].kind in _COUNTED_TALK:
+            out.add(place)
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
+        if _took(marks, place):
+            out |= {place, place + 1}
         if _is_rest(marks, place) or _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
@@ -45,8 +49,19 @@ def _is_rest(marks: Sequence[Mark], place: int) -> bool:
     return timed and marks[place + 2].text in ("rest", "rests", "break", "breather", "pause")
 
 
+_COUNTED_TALK = (Kind.TALKNUM, Kind.WORD, Kind.OTHERPERSON, Kind.GAP)
 _LONG = 15
 """Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
+
+
+def _took(marks: Sequence[Mark], place: int) -> bool:
+    """`done in 55 minutes`, `took 48 min`: how long the session took."""
+    timed = place + 1 < len(marks) and marks[place + 1].kind in (Kind.MINUTES, Kind.HOURS)
+    before = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    after = [m.text for m in marks[place + 2 : place + 3]]
+    if timed and after and after[0] in ("early", "late", "behind", "ahead", "ago", "walk", "drive", "away"):
+        return True
+    return timed and bool(set(before) & _TAKING or (before[-1:] == ["in"] and {"done", "finished"} & set(before)))
 
 
 def _is_duration(marks: Sequence[Mark], place: int) -> bool:
@@ -108,7 +123,7 @@ def _is_tied(marks: Sequence[Mark], place: int) -> bool:
         return True
     if before is not None and before.kind in _TIED:
         return True
-    if _is_one_of_two(marks, place):
+    if _is_one_of_two(marks, place) or _is_on_name(marks, place):
         return True
     return after is not None and after.kind in _TIED and not _is_for_talk(marks, place)
 
@@ -118,6 +133,12 @@ def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
     after = [m.kind for m in marks[place + 1 : place + 3]]
     before = [m.kind for m in marks[max(0, place - 2) : place]]
     return after == [Kind.OR, Kind.NUM] or before == [Kind.NUM, Kind.OR]
+
+
+def _is_on_name(marks: Sequence[Mark], place: int) -> bool:
+    """`went 90 on thrusts`: a load on its exercise."""
+    kinds = [m.kind for m in marks[place + 1 : place + 4] if m.kind is not Kind.FILL]
+    return kinds[:2] in ([Kind.AT, Kind.NAME], [Kind.WITH, Kind.NAME], [Kind.FOR, Kind.NAME])
 
 
 def _is_for_talk(marks: Sequence[Mark], place: int) -> bool:
@@ -146,8 +167,15 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
     return at >= 0 and marks[at].text in _DONE and all(m.kind is Kind.FILL for m in marks[place + 1 : end])
 
 
+_THAT_WAS = ("that was", "it was", "those were", "they were")
+
+
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only got 10`."""
+    was = marks[place - 1] if place else None
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
+    if was is not None and was.kind is Kind.WAS and was.text in _THAT_WAS and ends:
+        return True
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.TO, Kind.MEANT, Kind.FOR):
         at -= 1

@@ -1,7 +1,7 @@
 """The names in a stretch of words: the longest first, left to right."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from bot.notation.abbreviations import EVERYDAY, HEADS
@@ -12,6 +12,8 @@ from bot.notation.spoken import NUMBER_WORDS
 
 LONGEST = 6
 """Words of the longest name looked for."""
+_BEHIND = frozenset(["machine", "station", "bench"])
+"""Words for what an exercise is done on, which add nothing behind its name."""
 _NEVER_ALONE = NUMBER_WORDS | {"assisted", "weighted", "bodyweight", "banded", "band"}
 """Words of names that mean something else when they stand alone."""
 
@@ -55,6 +57,9 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
         for size in range(min(LONGEST, len(run) - at), 0, -1):
             window = run[at : at + size]
             alone = all(w.text in _NEVER_ALONE or len(w.text) == 1 for w in window)
+            alone = alone or (
+                size == 1 and bool(hits) and hits[-1].end == window[0].first and window[0].text in _BEHIND
+            )
             fits = () if alone else fits_of(window, index)
             if fits:
                 weak = all(w.text in EVERYDAY for w in window) and not is_whole(window, fits, index)
@@ -62,9 +67,12 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
                 at += size
                 break
         else:
-            loose.append(run[at])
+            if hits and hits[-1].end == run[at].first and run[at].text in _BEHIND:
+                hits[-1] = replace(hits[-1], end=run[at].last + 1)
+            else:
+                loose.append(run[at])
             at += 1
-    if _clash(hits, loose, run):
+    if _clash(hits, loose, run) or _is_compound(hits, loose, run):
         return [Hit(run[0].first, run[-1].last + 1, ())]
     telling = [
         w for w in loose if len(w.text) > 1 and w.text not in EVERYDAY and (not w.guess or w.ways[0][0] in HEADS)
@@ -76,6 +84,27 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
     if not hits and len(run) >= 2 and any(w.text in HEADS for w in run):
         return [Hit(run[0].first, run[-1].last + 1, (), weak=True)]
     return hits
+
+
+_COMPOUNDS = frozenset(
+    (
+        ("floor", "press"), ("box", "squat"), ("belt", "squat"), ("pin", "press"), ("pin", "squat"), ("rack", "pull"),
+        ("block", "pull"), ("push", "press"), ("power", "clean"), ("hang", "clean"), ("power", "snatch"),
+        ("jump", "squat"), ("high", "row"), ("low", "row"), ("high", "pull"), ("drag", "curl"), ("front", "raise"),
+        ("side", "bend"), ("straight", "arm"), ("wall", "sit"), ("t", "bar"), ("v", "squat"), ("bear", "crawl"),
+        ("step", "up"), ("good", "morning"),
+    )
+)  # fmt: skip
+"""Words of talk which before these make another exercise of them."""
+
+
+def _is_compound(hits: list[Hit], loose: list[Word], run: list[Word]) -> bool:
+    """Whether a name is the second half of another exercise's: the `press` of `floor press`."""
+    starts = {hit.start for hit in hits}
+    return any(
+        one in loose and two.first in starts and any((one.text, way[0]) in _COMPOUNDS for way in two.ways)
+        for one, two in pairwise(run)
+    )
 
 
 def _clash(hits: list[Hit], loose: list[Word], run: list[Word]) -> bool:

@@ -19,7 +19,7 @@ def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
                     used.update(way)
                     break
             else:
-                if not all(w in extras for way in word.ways[:1] for w in way):
+                if not any(all(w in extras for w in way) for way in word.ways):
                     break
                 spare += 1
         else:

@@ -25,6 +25,19 @@ _OF_MACHINES = tuple(
     )
 )  # fmt: skip
 """What is done on a machine, though its name does not say so."""
+_MUSCLES = tuple(
+    (frozenset(words(moves)), muscle)
+    for moves, muscle in (
+        ("overhead extension", "triceps"), ("skull crusher", "triceps"), ("pushdown", "triceps"),
+        ("pressdown", "triceps"), ("hammer curl", "biceps"), ("preacher curl", "biceps"), ("cable curl", "biceps"),
+        ("ez curl", "biceps"), ("dumbbell curl", "biceps"), ("barbell curl", "biceps"), ("incline curl", "biceps"),
+        ("concentration curl", "biceps"), ("lateral raise", "shoulder"), ("lateral raise", "side"),
+        ("leg extension", "quad"), ("leg curl", "hamstring"), ("hip thrust", "glute"), ("kickback", "glute"),
+        ("glute bridge", "hip"), ("chest press", "chest"), ("bench press", "chest"), ("crunch", "ab"),
+        ("hip abduction", "glute"), ("pulldown", "lat"), ("calf raise", "leg"), ("face pull", "rear"),
+    )
+)  # fmt: skip
+"""What an exercise is for, which goes without saying beside its name."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
 
 
@@ -115,6 +128,7 @@ def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure)
             extra |= {"ez"} if own & _EZ else set()
         if style is LoadStyle.PER_HAND:
             extra |= {"dumbbell"}
+    extra |= {muscle for moves, muscle in _MUSCLES if moves <= own}
     if style is LoadStyle.TOTAL and any(of <= own for of in _OF_MACHINES):
         extra |= {"machine"}
     if style is LoadStyle.BODYWEIGHT:

@@ -32,6 +32,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "more" and _is_many(marks, place - 1):
         return replace(mark, kind=Kind.REPS)
+    if mark.kind is Kind.PLATES and mark.text == "bar" and kind_at(marks, place - 1) is Kind.NAME and not numbered:
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.PLATES and "bar" in mark.text.split() and _is_told_of(marks, place):
         return replace(mark, kind=Kind.FILL)
     if mark.kind in (Kind.NAME, Kind.WEAK) and mark.text in _BELLS and kind_at(marks, place - 1) in (*UNITS, Kind.S):

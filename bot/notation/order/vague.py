@@ -21,7 +21,7 @@ def vague(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         if kind_at(marks, place - 1) is not Kind.NUM:
-            if mark.text in _MAYBE and _is_doubted(marks, place):
+            if (mark.text in _MAYBE or mark.kind is Kind.OR) and _is_doubted(marks, place):
                 out[place] = replace(mark, kind=Kind.SLIP)
             continue
         at = place + 1
@@ -40,7 +40,7 @@ def vague(marks: list[Mark]) -> list[Mark]:
 def _is_doubted(marks: list[Mark], place: int) -> bool:
     """`8 maybe 9`, `60x5 i think? maybe 6`: two counts a little apart, the second no load, effort or time."""
     before = place - 1
-    thought = (Kind.FILL, Kind.COMMA, Kind.QUERY, Kind.OR, Kind.REPS, Kind.GAP, Kind.WORD)
+    thought = (Kind.FILL, Kind.COMMA, Kind.QUERY, Kind.OR, Kind.REPS, Kind.GAP, Kind.WORD, Kind.STOP)
     while kind_at(marks, before) in thought and place - before < 7:
         before -= 1
     after = place + 1

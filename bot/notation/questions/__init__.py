@@ -15,10 +15,11 @@ from bot.notation.questions.asked import (
     NO_OPENING,
     asks_to_change,
     clause_asking,
-    question_end,
     has_other_query,
     is_request_to_change,
     opens,
+    question_end,
+    starts_asking,
     states,
 )
 from bot.notation.questions.worded import asks_in_order
@@ -153,11 +154,12 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         only_asks.update(range(place, end))
     for place in range(len(marks)):
         ends = asks_in_order(marks, place)
-        if ends is not None and not is_request_to_change(marks[place:ends]):
+        rhetorical = marks[place].text in NO_OPENING
+        if ends is not None and not rhetorical and not is_request_to_change(marks[place:ends]):
             asked = True
             only_asks.update(range(place, ends))
     for place in range(len(marks) - 1):
-        if marks[place].text == "is" and opens(marks, place) and marks[place + 1].kind is Kind.NUM:
+        if marks[place].text == "is" and starts_asking(marks, place) and marks[place + 1].kind is Kind.NUM:
             end = place
             while end < len(marks) and marks[end].kind not in ENDS:
                 end += 1

@@ -29,6 +29,8 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     start = query
     while start > 0 and (marks[start - 1].kind not in _EDGES or _is_range(marks, start - 1)):
         start -= 1
+    if asks_to_change(marks, query) and any(m.kind in (Kind.SCRAP, Kind.MEANT) for m in marks[start:query]):
+        return set()
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
@@ -84,13 +86,30 @@ def asks_to_change(marks: Sequence[Mark], query: int) -> bool:
     start = query
     while start > 0 and marks[start - 1].kind not in ENDS:
         start -= 1
-    return any(m.kind is Kind.MEANT and m.text.split()[0] in ("can", "could") for m in marks[start:query])
+    polite = bool({"can", "could", "would", "please", "pls"} & {w for m in marks[start:query] for w in m.text.split()})
+    return polite and any(
+        (m.kind is Kind.MEANT and m.text.split()[:1] in (["can"], ["could"]))
+        or m.kind is Kind.SCRAP
+        or (m.kind is Kind.MEANT and any(n.kind is Kind.NUM for n in marks[start:query]))
+        for m in marks[start:query]
+    )
 
 
 def opens(marks: Sequence[Mark], place: int) -> bool:
     """Whether a question can open here: after an edge, with only fillers and names of talk between."""
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
+        at -= 1
+    return at < 0 or marks[at].kind in _EDGES
+
+
+_GREETING = frozenset(words("hi hey hello hiya morning evening coach boss mate so ok okay and also btw quick question"))
+
+
+def starts_asking(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing but a greeting stands before what may open a question: `is 60 ok`, not `my number is 60`."""
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.COMMA) and marks[at].text in (*_GREETING, ","):
         at -= 1
     return at < 0 or marks[at].kind in _EDGES
 

@@ -29,11 +29,36 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     first = mark.text.split()[0]
     if first in _ASKING and opens(marks, place):
-        return _end(marks, place) if _turns(marks, place) else None
+        return _end(marks, place) if _turns(marks, place) or _asks_which(marks, place) else None
+    if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):
+        return _end(marks, place)
     if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
         return _end(marks, place)
     difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
     return _end(marks, place) if difference else None
+
+
+_OPENING = frozenset(words("are can could should would will may shall have did do does has am were"))
+_SOMEBODY = frozenset(words("you u i we they"))
+_THING = frozenset(words("it that this there those these"))
+_NOT_WHICH = frozenset(words("a an the i you we he she they it was is are were felt feels happened ever now meant"))
+
+
+def _asks_which(marks: Sequence[Mark], place: int) -> bool:
+    """`what grip for pull ups`: a thing, and what it is for."""
+    said = _words(marks, place, 5)
+    asks = said[0] in ("what", "which") and len(said) > 2 and said[1] not in _NOT_WHICH
+    return asks and any(w in ("for", "on", "in", "with", "at", "to") for w in said[2:4])
+
+
+def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
+    """`have you finished the plan`, `are straps allowed`: a verb before its subject."""
+    said = _words(marks, place, 12)
+    if len(said) < 3 or any(m.kind in (Kind.X, Kind.NUM) for m in marks[place : _end(marks, place)]):
+        return False
+    thing = said[1] in _THING and said[0] not in ("have", "did", "do", "has")
+    either = said[0] == "are" and "or" in said[2:]
+    return said[1] in _SOMEBODY or thing or either or (said[0] == "are" and bool(set(said[2:4]) & _JUDGED))
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:

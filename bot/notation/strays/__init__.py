@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from bot.notation.strays.around import around, nothing_to_drop, told_again
 from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
+from bot.notation.strays.headed import headed
 from bot.notation.strays.intents import with_intents
 from bot.notation.strays.people import with_people
 from bot.notation.strays.reasons import reasons
@@ -30,4 +31,4 @@ def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, i
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
-    return told | told_again(marks)
+    return told | told_again(marks) | headed(marks)

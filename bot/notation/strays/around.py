@@ -10,7 +10,7 @@ _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _OF_TALK = frozenset(
     (Kind.WORD, Kind.FILL, Kind.WAS, Kind.AT, Kind.FOR, Kind.WITH, Kind.TO, Kind.COMMA, Kind.NOT, Kind.NO, Kind.NUM,
      Kind.KG, Kind.LB, Kind.GAP, Kind.OTHERTIME, Kind.OTHERPERSON, Kind.NAME, Kind.WEAK, Kind.COULD, Kind.AND,
-     Kind.COLON, Kind.MORE, Kind.UNDONE)
+     Kind.COLON, Kind.MORE, Kind.UNDONE, Kind.PLATES)
 )  # fmt: skip
 _LEAST = 4
 """Words of a sentence that tells something."""
@@ -40,7 +40,8 @@ def told_again(marks: Sequence[Mark]) -> set[int]:
     for (start, end), after in pairwise(sentences):
         numbers = [i for i in range(start, end) if marks[i].kind is Kind.NUM]
         entry = next((m for m in marks[slice(*after)] if m.kind is Kind.NUM), None)
-        talks = any(m.kind is Kind.WORD for m in marks[start:end]) and all(m.kind in _OF_TALK for m in marks[start:end])
+        spoken = sum(m.kind in (Kind.WORD, Kind.FILL, Kind.WAS, Kind.AT) for m in marks[start:end])
+        talks = spoken >= _LEAST and all(m.kind in _OF_TALK for m in marks[start:end])
         same = len(numbers) == 1 and entry is not None and entry.value == marks[numbers[0]].value
         if same and talks and _is_whole(marks, after):
             out |= {i for i in range(start, end) if marks[i].kind in (Kind.NUM, Kind.KG, Kind.LB)}

@@ -1,4 +1,4 @@
-"""Numbers that a message says it was not, before it tells what it was: `not 105, just 100 for 5`, `wasn't 5 it was 4`."""
+"""Numbers that a message says it was not, then what it was: `not 105, just 100 for 5`, `wasn't 5 it was 4`."""
 
 from collections.abc import Sequence
 
@@ -20,7 +20,9 @@ def denied(marks: Sequence[Mark], *, is_first: bool) -> set[int]:
         while end < len(marks) and marks[end].kind in _UNITS:
             end += 1
         was = end + 1 < len(marks) and marks[end].kind is Kind.WAS and marks[end + 1].kind is Kind.NUM
-        if (was and is_first) or (_opens(marks, place) and _ends(marks, end) and _is_entry(marks, end, is_first=is_first)):
+        if (was and is_first) or (
+            _opens(marks, place) and _ends(marks, end) and _is_entry(marks, end, is_first=is_first)
+        ):
             out |= set(range(place, end + was))
     return out
 
@@ -39,6 +41,4 @@ def _ends(marks: Sequence[Mark], end: int) -> bool:
 def _is_entry(marks: Sequence[Mark], start: int, *, is_first: bool) -> bool:
     """Whether a number follows with a link and another: a whole set, not what was stored; any number before any set."""
     numbers = [i for i in range(start, len(marks)) if marks[i].kind is Kind.NUM]
-    return bool(numbers) and (
-        is_first or any(i + 1 < len(marks) and marks[i + 1].kind in _LINKS for i in numbers[:1])
-    )
+    return bool(numbers) and (is_first or any(i + 1 < len(marks) and marks[i + 1].kind in _LINKS for i in numbers[:1]))

@@ -1,4 +1,4 @@
-"""Loads that stood about and were not lifted: `there was 180 on the rack`, `60 was still on the bar`, `had 200 on it`."""
+"""Loads that stood about and were not lifted, or were not to be had: `180 on the rack`, `the 24s were gone`."""
 
 from collections.abc import Sequence
 
@@ -13,9 +13,45 @@ _STANDING = frozenset(words("left still already sitting loaded standing stacked 
 _UNITS = (Kind.KG, Kind.LB)
 
 
+_GONE = frozenset(
+    words(
+        "missing gone taken using busy broken hogged nowhere hiding elsewhere occupied lost swiped nicked stolen use",
+        "unavailable downstairs upstairs borrowed hoarded hoarding vanished disappeared used",
+    )
+)
+
+
+_AT = frozenset(words("at in with on by"))
+
+
+def not_there(marks: Sequence[Mark]) -> set[int]:
+    """`the 24s were gone so 22s x 10`, `no 65s anywhere`: loads that were not to be had, where others are told."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        kinds = [m.kind for m in marks[place + 1 : place + 3]]
+        if mark.kind is not Kind.NUM or kinds[:1] != [Kind.S]:
+            continue
+        end = _end(marks, place)
+        lacking = place > 0 and marks[place - 1].kind is Kind.NO
+        told = kinds[1:] == [Kind.WAS] or (place > 0 and marks[place - 1].text.split()[-1:] == ["the"])
+        said = {w for m in marks[place + 2 : min(end, place + 6)] for w in m.text.split()}
+        placed = kinds[1:] == [Kind.WAS] and bool(
+            {w for m in marks[place + 2 : place + 4] for w in m.text.split()} & _AT
+        )
+        gone = (
+            (bool(said & _GONE) or (placed and not said & {"rpe", "rir"}))
+            and told
+            and not any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end])
+        )
+        others = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and not place <= i < end]
+        if (lacking or gone) and others:
+            out |= set(range(place, end))
+    return out
+
+
 def left_standing(marks: Sequence[Mark]) -> set[int]:
     """The places of such loads, and of what they stood on."""
-    out: set[int] = set()
+    out: set[int] = set(not_there(marks))
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and _stands(marks, place):
             out |= set(range(place, _end(marks, place)))
@@ -38,7 +74,7 @@ def _stands(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while at < len(marks) and marks[at].kind in _UNITS:
         at += 1
-    after = [w for m in marks[at:_end(marks, place)] for w in m.text.split()]
+    after = [w for m in marks[at : _end(marks, place)] for w in m.text.split()]
     on = after[:1] == ["on"] or after[1:2] == ["on"]
     placed = on and bool(set(after[1:5]) & _PLACES)
     there = bool(set(before) & _THERE) and bool(set(before) & {"was", "were", "is", "theres", "thered"})

@@ -12,7 +12,7 @@ _INTENT = frozenset(
     words("meant supposed planning planned hoping hoped intending intended wanting tempted aiming aimed thinking")
 )
 _SAYING = frozenset(
-    words("say type put write be have read log send enter record text note tell add include mention change make go")
+    words("say type put write be have read log send enter record text note tell add include mention change")
 )
 """Verbs of a correction: `meant to put 60`."""
 _SOURCES = frozenset(
@@ -21,7 +21,9 @@ _SOURCES = frozenset(
         "board whiteboard printout notes list",
     )
 )
-_CALLS = frozenset(words("said says say had has called calls asked asks wanted wants told reads read gave shows showed"))
+_CALLS = frozenset(
+    words("said says say had has called calls asked asks wanted wants told reads read gave shows showed")
+)
 _ASKED = frozenset(words("said wanted asked prescribed planned programmed gave told suggested recommended set"))
 _WEIGHED_UP = frozenset(
     words("considered considering contemplated contemplating eyed debated fancied toyed flirted pondered")
@@ -37,16 +39,40 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's; a habit (`as always`) says no time."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if _is_habit(marks, place):
+        if mark.text == "steps" and place and marks[place - 1].kind is Kind.NUM:
+            out[place] = replace(mark, kind=Kind.REPS)
+        elif _is_habit(marks, place):
             out[place] = replace(mark, kind=Kind.FILL)
         elif _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
+        elif mark.text in ("might", "may", "mightve") and _is_hedge(marks, place):
+            out[place] = replace(mark, kind=Kind.SLIP)
+        elif mark.kind is Kind.OTHERTIME and mark.text in ("says", "say", "said") and _is_watch(marks, place):
+            out[place] = replace(mark, kind=Kind.TALKNUM)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
         elif mark.kind is Kind.NUM and _is_mistaken(marks, place):
             out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
+    return _with_sets_counted(out)
+
+
+def _with_sets_counted(marks: list[Mark]) -> list[Mark]:
+    """`was going to do 3 sets but only did 2`: two sets."""
+    out: list[Mark] = []
+    counted = planned = False
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        if mark.kind in (Kind.STOP, Kind.LINE):
+            counted = planned = False
+        planned = planned or mark.kind is Kind.OTHERTIME
+        counted = counted or (planned and mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
+        led = place > 0 and marks[place - 1].text.split()[-1:] in (["did"], ["only"], ["managed"], ["got"], ["just"])
+        ends = place + 1 >= len(marks) or marks[place + 1].kind in (Kind.COMMA, Kind.STOP, Kind.COLON, Kind.OPEN)
+        if counted and mark.kind is Kind.NUM and led and ends and marks[place - 1].kind is not Kind.OTHERTIME:
+            out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end, value=None, parts=()))
+            counted = False
     return out
 
 
@@ -59,8 +85,17 @@ def _is_source(marks: Sequence[Mark], place: int) -> bool:
     """`the plan said 70`, `you wanted 70`, `the sheet has me at 70`."""
     before = marks[place - 1].text.split()[-1:] if place else []
     said = marks[place].text
-    if not before or marks[place].kind not in (Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.PLANNED, Kind.WROTE):
+    if not before or marks[place].kind not in (
+        Kind.FILL,
+        Kind.WORD,
+        Kind.OTHERTIME,
+        Kind.PLANNED,
+        Kind.WROTE,
+        Kind.COULD,
+    ):
         return False
+    if said == "had" and [m.text for m in marks[place + 1 : place + 2]] == ["me"]:
+        return before[0] in _SOURCES or before[0] in ("you", "coach", "u")
     return (before[0] in _SOURCES and said in _CALLS) or (before[0] in ("you", "coach", "u") and said in _ASKED)
 
 
@@ -76,7 +111,9 @@ def _is_intent(marks: Sequence[Mark], place: int) -> bool:
     if not last or last[0] not in _INTENT or marks[place].kind is Kind.OTHERTIME:
         return False
     verb = following[0].text.split()[0] if following and following[0].text else ""
-    return bool(verb) and verb not in _SAYING and following[0].kind not in (Kind.NUM, Kind.MEANT)
+    if last[0] in ("meant", "supposed") and verb in _SAYING:
+        return False
+    return bool(verb) and following[0].kind not in (Kind.NUM, Kind.MEANT)
 
 
 def _is_weighed_up(marks: Sequence[Mark], place: int) -> bool:
@@ -84,6 +121,26 @@ def _is_weighed_up(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].text if place + 1 < len(marks) else ""
     text = marks[place].text
     return text in _WEIGHED_UP or (text in ("thought", "thinking", "think") and following in _THOUGHT)
+
+
+def _is_hedge(marks: Sequence[Mark], place: int) -> bool:
+    """`might have been 4`: a number that is not known for certain."""
+    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    numbered = any(m.kind is Kind.NUM for m in marks[place + 1 : place + 4])
+    return numbered and (said[:2] == ["have", "been"] or said[:1] == ["been"])
+
+
+def _is_watch(marks: Sequence[Mark], place: int) -> bool:
+    """`my watch says 152`: the next number is its, and no more."""
+    return place > 0 and marks[place - 1].text in (
+        "watch",
+        "garmin",
+        "tracker",
+        "strap",
+        "phone",
+        "thermometer",
+        "scale",
+    )
 
 
 def _is_told_again(marks: Sequence[Mark], place: int) -> bool:
@@ -105,5 +162,5 @@ def _is_mistaken(marks: Sequence[Mark], place: int) -> bool:
     said = tuple(w for m in marks[place + 1 : end] for w in m.text.split())
     mistaken = any(said[i : i + len(form)] == form for form in _MISTAKEN for i in range(len(said)))
     before = {w for m in marks[start:place] for w in m.text.split()}
-    lifted = any(m.kind in _LIFTING for m in marks[start:end])
+    lifted = any(m.kind in _LIFTING and m.text != "by" for m in marks[start:end])
     return (mistaken or "accidentally" in before) and bool(before & _LOADED) and not lifted

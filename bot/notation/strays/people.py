@@ -8,7 +8,9 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _LEADS = frozenset(words("a an the my our this that some another one his her every her these those other your"))
-_KINDS = frozenset(words("old older young younger big little tall huge massive wee elderly nice teenage other new poor"))
+_KINDS = frozenset(
+    words("old older young younger big little tall huge massive wee elderly nice teenage other new poor")
+)
 _PEOPLE = frozenset(
     words(
         "guy guys bloke blokes lad lads lass dude dudes man men woman women girl girls boy boys kid kids person people",
@@ -17,18 +19,20 @@ _PEOPLE = frozenset(
         "brothers sister sisters mum mom mother dad father uncle aunt auntie cousin cousins nephew niece neighbour",
         "neighbor friend friends mate buddy pal colleague coworker boss flatmate roommate housemate spotter trainer",
         "instructor receptionist member members newbie newcomer powerlifter bodybuilder crossfitter beginner",
-        "stranger couple influencer physio nurse teacher twin twins missus hubby bf gf bro",
+        "stranger couple influencer nurse teacher twin twins missus hubby bf gf bro",
     )
 )
 _BESIDE = (("before", "me"), ("next", "to", "me"), ("in", "front", "of", "me"), ("ahead", "of", "me"), ("behind", "me"),
            ("beside", "me"), ("after", "me"), ("with", "me"))  # fmt: skip
 _OWN = frozenset(words("i me im ive mine my myself we us"))
+_OF = frozenset(words("with at to for from by of off than like near beside behind"))
+"""Words before a person who does not act: `trained with my son`."""
 _TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
 """Words that are said to the coach too: another person only behind a word that leads to one."""
 
 
 def with_people(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with each such person as one that is not the client, where it opens its part or stands before a verb."""
+    """The marks with each such person who does something as one that is not the client."""
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in _PEOPLE:
@@ -37,10 +41,27 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
         if start is None or (mark.text in _TALKED_TO and start == place):
             continue
         end = _end(marks, place)
-        if not _acts(marks, end):
+        led = marks[start - 1].text.split()[-1:] if start else []
+        if not _acts(marks, end) or (led and led[0] in _OF):
             continue
         out[place] = replace(mark, kind=Kind.OTHERPERSON)
+    for place, mark in enumerate(marks):
+        if out[place].kind is Kind.OTHERPERSON:
+            beside = range(place + 1, _end(marks, place))
+            out[beside.start : beside.stop] = [replace(marks[i], kind=Kind.FILL) for i in beside]
+        elif mark.text in _KIN and _opens(marks, place) and _acts(marks, place + 1):
+            out[place] = replace(mark, kind=Kind.OTHERPERSON)
     return out
+
+
+_KIN = frozenset(words("dad mum mom daddy mummy nan granny grandma grandad grandpa hubby wifey"))
+
+
+def _opens(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a person without a word that leads to them starts what is told, and does something: `dad squatted 60`."""
+    starts = place == 0 or marks[place - 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.AND)
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return starts and following not in (Kind.NUM, Kind.COMMA, Kind.STOP, None)
 
 
 def _start(marks: Sequence[Mark], place: int) -> int | None:

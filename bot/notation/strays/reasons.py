@@ -22,16 +22,21 @@ _SETS = (*_NUMBERS, Kind.NAME, Kind.WEAK, Kind.S, Kind.KG, Kind.LB, Kind.X, Kind
 def reasons(marks: Sequence[Mark]) -> set[int]:
     """The places of what reasons tell. Bare numbers at a clause's end are the repetitions that the set before lacks."""
     out: set[int] = set()
-    for place, mark in enumerate(marks):
+    for place in range(len(marks)):
         if place in out or not _opens(marks, place):
             continue
         end = _end(marks, place)
-        if any(m.kind in _EFFORTS for m in marks[place:end]):
+        if any(_is_effort(marks, i) for i in range(place, end)):
             continue
         end = _without_counts(marks, place, end)
         out |= {i for i in range(place, end) if marks[i].kind in _SETS}
-        assert mark.text
     return out
+
+
+def _is_effort(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a mark rates a set; `felt a bit stiff` does not."""
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    return marks[place].kind in _EFFORTS and (marks[place].kind is not Kind.FEELS or after is Kind.NUM)
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:

@@ -92,6 +92,13 @@ def _is_on_another(part: Sequence[Mark]) -> Mark | None:
     kept = [m for m in part if m.kind is not Kind.FILL]
     for one, link, two in zip(kept, kept[1:], kept[2:], strict=False):
         on = link.kind in (Kind.AT, Kind.WITH) and link.text.split()[0] in ("on", "with", "using", "at")
-        if on and one.kind is two.kind is Kind.NAME and one.names and two.names and not set(one.names) & set(two.names):
+        if (
+            on
+            and one.kind in _NAMES
+            and two.kind is Kind.NAME
+            and one.names
+            and two.names
+            and not set(one.names) & set(two.names)
+        ):
             return two
     return None

@@ -1,36 +1,19 @@
-"""Numbers that the word beside them gives to another thing: `140 bpm`, `34 degrees`, `a queue of 4`, `a 5k`, `level 8`."""
+"""Numbers that the word beside them gives to another thing: `140 bpm`, `34 degrees`, `a queue of 4`, `a 5k`."""
 
 from collections.abc import Iterator, Sequence
 
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
+from bot.notation.strays.meanings import UNITS, is_described, is_goal, is_in_mind, is_price, is_score, is_setting
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_UNITS = frozenset(
-    words(
-        "bpm degrees degree celsius fahrenheit percent % quid euro euros dollar dollars bucks pence cents people",
-        "persons guys blokes lads girls women men kids children cars dogs cats coffees coffee espressos beers pints",
-        "drinks years year yrs yr yo months month weeks week wks days day nights night km kms kilometre kilometres",
-        "kilometer kilometers mile miles kcal kcals cal cals calories calorie watts rpm mph kph steps floors flights",
-        "litres liters grams gram grammes mg ml c f emails calls meetings songs tracks episodes chapters likes followers",
-        "am pm oclock ish% metre-high bars grand",
-    )
-)
-"""Words after a number that a set does not have."""
-_LED = frozenset(
-    words(
-        "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
-        "week day block age unit floor resistance lv",
-    )
-)
-"""Words before a number that names a thing."""
 _GROUPS = frozenset(words("queue line group class crowd team family gang bunch pack party league crew row"))
 _DISTANCE = frozenset(
     words(
-        "ran run running jog jogged jogging trail trails road roads race raced parkrun marathon bike biked cycle cycled",
+        "ran run running jog jogged jogging trail trails road roads race raced parkrun marathon bike biked cycle",
         "cycling ride rode hike hiked hiking walk walked walking swim swam swimming tempo cardio hills towpath park",
-        "canal commute erg",
+        "canal commute erg cycled",
     )
 )
 _MUSIC = frozenset(
@@ -57,27 +40,31 @@ def things(marks: Sequence[Mark]) -> set[int]:
 def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     after = marks[place + 1] if place + 1 < len(marks) else None
     before = marks[place - 1] if place else None
-    linked = before is not None and before.kind is Kind.X
-    if after is not None and after.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and after.text in _UNITS and not linked:
+    linked = before is not None and before.kind is Kind.X and before.text != "by"
+    stepped = after is not None and after.text == "steps" and marks[place + 2 : place + 3] != []
+    if stepped and marks[place + 2].kind is Kind.EACH:
+        return
+    if after is not None and after.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and after.text in UNITS and not linked:
         yield from (place, place + 1)
-        if before is not None and before.kind is Kind.AT:
+        if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
             yield place - 1
         if before is not None and before.kind in (Kind.OR, Kind.TO, Kind.DASH) and place > 1:
             yield from (place - 1, place - 2)
-    elif before is not None and before.kind in (Kind.WORD, Kind.FILL) and before.text in _LED and _ends(marks, place):
-        yield place
-    elif before is not None and before.text == "of" and place > 1 and marks[place - 2].text in _GROUPS:
-        yield place
-    elif _is_distance(marks, place):
+    elif is_described(marks, place) and not linked:
+        yield from (place, place + 1, place + 2)
+    elif is_score(marks, place):
+        yield from range(place, place + 4)
+    elif _is_distance(marks, place) or _is_decade(marks, place):
         yield from (place, place + 1)
-    elif _is_decade(marks, place):
-        yield from (place, place + 1)
+    elif _is_of_thing(marks, place):
+        yield place
 
 
-def _ends(marks: Sequence[Mark], place: int) -> bool:
-    """Whether nothing that makes sets of it follows a number."""
-    following = marks[place + 1].kind if place + 1 < len(marks) else None
-    return following not in (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.SETS, Kind.NUM, Kind.COLON)
+def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number stands for something else by itself: `a queue of 4`, `level 8`, `105 in mind`."""
+    group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
+    meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
+    return group or meant or is_setting(marks, place)
 
 
 def _is_distance(marks: Sequence[Mark], place: int) -> bool:
@@ -103,7 +90,9 @@ def _is_decade(marks: Sequence[Mark], place: int) -> bool:
 def _cardio(marks: Sequence[Mark], place: int) -> set[int]:
     """The numbers of a part that tells of a machine for the heart, which the session does not have."""
     start, end = part_of(marks, place)
+    end = next((i for i in range(start, end) if marks[i].kind is Kind.THEN), end)
     part = range(start, end)
-    if any(marks[i].kind in (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.NAME) for i in part):
+    named = (i for i in part if marks[i].kind is Kind.NAME and marks[i].text not in _CARDIO)
+    if any(marks[i].kind in (Kind.X, Kind.REPS, Kind.KG, Kind.LB) for i in part) or any(named):
         return set()
     return {i for i in part if marks[i].kind not in EDGES}

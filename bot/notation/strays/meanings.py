@@ -1,0 +1,94 @@
+"""What else a number may be by its neighbours: how a machine is set, a price, a score, what was aimed at."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import part_of
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+UNITS = frozenset(
+    words(
+        "bpm degrees degree celsius fahrenheit percent % quid euro euros dollar dollars bucks pence cents people",
+        "persons guys blokes lads girls women men kids children cars dogs cats coffees coffee espressos beers pints",
+        "drinks years year yrs yr yo months month weeks week wks days day nights night km kms kilometre kilometres",
+        "kilometer kilometers mile miles kcal kcals cal cals calories calorie watts rpm mph kph steps floors flights",
+        "litres liters grams gram grammes mg ml c f emails calls meetings songs tracks episodes chapters likes",
+        "followers",
+        "am pm oclock grand outside teenagers strangers folks fans views photos pics texts messages",
+    )
+)
+"""Words after a number that a set does not have."""
+_LED = frozenset(
+    words(
+        "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
+        "week day age lv seat height hole notch setting settings position lever backrest footplate",
+    )
+)
+"""Words before a number that names a thing."""
+_OTHER = frozenset(words("other more new old young extra different random screaming tiny big whole full solid measly"))
+
+
+def is_described(marks: Sequence[Mark], place: int) -> bool:
+    """`2 other people`, `3 whole days`."""
+    said = [m.text for m in marks[place + 1 : place + 3]]
+    return len(said) == 2 and said[0] in _OTHER and said[1] in UNITS
+
+
+def is_in_mind(marks: Sequence[Mark], place: int) -> bool:
+    """`had 105 in mind`, `95 in me`: what was thought of, or more than anybody has in reserve."""
+    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
+    return said[:2] == ["in", "mind"] or (after is Kind.TANK and value is not None and value > _MOST_LEFT)
+
+
+_MOST_LEFT = 20
+"""More than anybody counts as repetitions in reserve."""
+_PERIODS = frozenset(words("month week year day hour night session lesson class"))
+_RATED = frozenset(words("energy sleep mood motivation stress front scale vibes focus hunger appetite sleepiness"))
+
+
+def is_score(marks: Sequence[Mark], place: int) -> bool:
+    """`4 out of 5 on the energy front`."""
+    _, end = part_of(marks, place)
+    whole = marks[place + 3].kind is Kind.NUM if place + 3 < end else False
+    said = {w for m in marks[place + 4 : end] for w in m.text.split()}
+    return whole and [m.text for m in marks[place + 1 : place + 3]] == ["out", "of"] and bool(said & _RATED)
+
+
+def is_price(marks: Sequence[Mark], place: int) -> bool:
+    """`45 a month`."""
+    said = [w for m in marks[place + 1 : place + 3] for w in m.text.split()][:2]
+    return len(said) == 2 and said[0] in ("a", "per", "an") and said[1] in _PERIODS
+
+
+_GOALS = frozenset(words("plan target goal aim idea intention prescription dream ambition hope"))
+
+
+def is_goal(marks: Sequence[Mark], place: int) -> bool:
+    """`100 was the plan`; `could have gone 105`, which is no number of repetitions left."""
+    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
+    at = place - 1
+    while at >= 0 and marks[at].kind is Kind.FILL:
+        at -= 1
+    could = at >= 0 and marks[at].kind is Kind.COULD and value is not None and value > _MOST_LEFT
+    could = could and after not in (Kind.X, Kind.FOR, Kind.TANK, Kind.MORE, Kind.NUM)
+    return could or (said[:1] in (["was"], ["is"]) and said[1:3] != [] and bool(set(said[1:3]) & _GOALS))
+
+
+def is_setting(marks: Sequence[Mark], place: int) -> bool:
+    """`level 8`, `seat on 5, back on 3`: how a machine is set, or which of several it is."""
+    at = place - 1
+    while at >= 0 and marks[at].text in ("on", "at", "is", "was", "no", "number", "to", "the"):
+        at -= 1
+    led = at >= 0 and marks[at].kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and marks[at].text in _LED
+    back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
+    dated = led and marks[at].text in ("week", "day") and at == place - 1
+    return dated or ((led or back) and _ends(marks, place))
+
+
+def _ends(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing that makes sets of it follows a number."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return following not in (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.SETS, Kind.NUM, Kind.COLON)
