@@ -11,6 +11,7 @@ from pathlib import Path
 from textwrap import fill
 
 from bot.notation.hurt import everyday
+from bot.notation.hurt.mending import pieces_of
 from bot.notation.hurt.patterns import SPELLER, VOCABULARY
 
 GYM = """
@@ -26,13 +27,17 @@ pumped feeder myo
 HEAD = Path(everyday.__file__).read_text(encoding="utf-8").split("EVERYDAY =", maxsplit=1)[0]
 
 
+def _parts(word: str) -> bool:
+    return len(word) >= 7 and pieces_of(word) is not None
+
+
 def main(lists: list[str]) -> None:
-    """Write the module: words that are no word of ours and that a slip would turn into one."""
+    """Write the module: words that are no word of ours and that a slip, or a blank, would turn into some."""
     words = set(GYM.split())
     for name in lists:
         lines = Path(name).read_text(encoding="utf-8").splitlines()
         words.update(w for w in lines if re.fullmatch("[a-z]{2,24}", w))
-    kept = sorted(w for w in words - VOCABULARY if SPELLER.slips(w) or SPELLER.in_doubt(w))
+    kept = sorted(w for w in words - VOCABULARY if SPELLER.slips(w) or SPELLER.in_doubt(w) or _parts(w))
     body = fill(" ".join(kept), 116, initial_indent="    ", subsequent_indent="    ", break_on_hyphens=False)
     text = f'{HEAD}EVERYDAY = word_set(\n    """\n{body}\n    """\n)\n'
     Path(everyday.__file__).write_text(text, encoding="utf-8")

@@ -11,7 +11,7 @@ from bot.notation.hurt.places import HEADS, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scores import ABOUT, Score, says_when
 from bot.notation.hurt.sign import Sign
-from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.verdict import Hurt, Verdict
 from bot.training.report import Side
@@ -52,7 +52,28 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     claims = _settled([replace(c, score=owned.get(i)) for i, c in enumerate(raw)])
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
-    return [_severe_headache(c) for c in standing]
+    return [_severe_headache(_of_two_sides(scene, c, scores)) for c in standing]
+
+
+def _of_two_sides(scene: Passage, claim: Claim, scores: list[Score]) -> Claim:
+    """`both knees sore, left 3 right 5`: the side with the higher score."""
+    if claim.spot is None or claim.side is not None or not claim.spot.place.plural:
+        return claim
+    said: list[tuple[int, Side, Score]] = []
+    for i in range(claim.tokens[-1] + 1, min(claim.tokens[-1] + 12, len(scene.tokens) - 1)):
+        at = i + 1
+        while scene.word(at) in _TO_SCORE and at < i + 5:
+            at += 1
+        if scene.word(i) in SIDES and at < len(scene.tokens):
+            plain = next((s for s in scores if s.first == at), None)
+            bare = scene.tokens[at].word if scene.tokens[at].kind is Kind.NUMBER else ""
+            found = plain or (Score(at, at + 1, int(bare), plain=False) if bare.isdigit() and int(bare) <= 10 else None)
+            said += [(found.value, SIDES[scene.word(i)], found)] if found else []
+    if len({side for _, side, _ in said}) != 2:
+        return claim
+    _, side, score = max(said, key=lambda x: x[0])
+    tokens = tuple(sorted({*claim.tokens, *(i for _, _, s in said for i in range(s.first, s.end))}))
+    return replace(claim, side=side, score=score, tokens=tokens)
 
 
 def _severe_headache(claim: Claim) -> Claim:
@@ -90,8 +111,13 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     if spot.place.name == "side":
         return False  # `right side was 10` tells repetitions; a side that hurts says so
     between = range(spot.end, score.first)
-    good = [m for m in scene.of(Cue.GOOD, Cue.FINE) if spot.end <= m.first < score.end + 2]
-    if any(not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
+    good = [
+        m
+        for m in scene.of(Cue.GOOD, Cue.FINE)
+        if spot.end <= m.first < score.end + 2 and not (m.first >= score.end and scene.ends(score.end))
+    ]
+    turns = max((m.first for m in scene.of(Cue.CONTRAST) if spot.end <= m.first < score.first), default=spot.end)
+    if any(m.first >= turns and not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
         return False
     if anothers(scene, Mark(spot.first, spot.end, None), spot.mine):
         return False
@@ -102,8 +128,10 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
         scene.word(i) in _TO_SCORE or i in then or scene.tokens[i].kind is Kind.NUMBER or scene.word(i) in _NUMERALS
         for i in between
     )
-    weighed = not spot.place.plural or scene.word(score.first - 1) == "a"
-    return bare and weighed and spot.place.tissue is not Tissue.MUSCLE
+    weighed = scene.word(score.first - 1) == "a"
+    if spot.place.tissue is Tissue.MUSCLE:
+        return bare and weighed and not spot.place.plural and scene.word(score.first - 2) in ("is", "'s", "at", "was")
+    return bare and (weighed or not spot.place.plural)
 
 
 def _owners(scene: Passage, claims: list[Claim], scores: list[Score]) -> dict[int, Score]:
@@ -135,21 +163,24 @@ def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
         measures = [m for m in scene.of(Cue.GOVERNS) if m.first in between and not says_when(scene, m.first)]
         if (not ahead and distance) or measures:
             return None
-    return distance + 6 * apart + (0 if ahead else 2)
+    next_door = 8 if apart and not ahead else 0  # a score belongs to what was said before it
+    return distance + 6 * apart + (0 if ahead else 2) + next_door
 
 
 def _supersedes(scene: Passage, new: Score, old: Score) -> bool:
     """`from 6 to 3` is 3; what was last week's gives way; else the higher."""
     if _earlier(scene, old) is not _earlier(scene, new):
         return _earlier(scene, old)
-    if "from" in scene.words(old.end, new.first):
+    if "from" in scene.words(old.end, new.first) or scene.word(old.end) == "now":
         return False
     words = scene.words(old.first - 1, new.first)
-    if words & {"to", "now", "down", "gone"} and "and" not in words:
+    if words & {"to", "now", "down", "gone"} and not words & {"and", "way"}:
         return True
     return new.plain if new.plain != old.plain else new.value > old.value
 
 
 def _earlier(scene: Passage, score: Score) -> bool:
+    if any(m.first == score.end for m in scene.of(Cue.NOW)):
+        return False
     past = [m for m in scene.of(Cue.PAST) if 0 <= m.first - score.end <= 3]
     return any(scene.same_sentence(m.first, score.first) for m in past)

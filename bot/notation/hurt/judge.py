@@ -3,13 +3,15 @@
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.over import gone, long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, hypothetical, laughed
-from bot.notation.hurt.placed import bare_reasons, judge_placed, likened
+from bot.notation.hurt.placed import bare_reasons, judge_placed, likened, named_alone, struck
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.said_of import said_of_joints
 from bot.notation.hurt.soreness import (
     after_training,
     is_burn_of_a_set,
@@ -26,6 +28,7 @@ _JUDGED = (
     *(Cue.HEADACHE, Cue.POP, Cue.GAVE_WAY, Cue.SWOLLEN),
 )
 _THAT = word_set("that this those these ones one that's sets reps session workout finisher everything everywhere it'll")
+_LOVED = word_set("loved love loving enjoyed enjoying worth buzzing")
 _NUISANCE = word_set("is was 's been being such")
 _ARTICLES = word_set("an a bit dull this that the")
 
@@ -36,7 +39,13 @@ def judge_hurts(scene: Passage) -> list[Hurt]:
     why = "a place alone as the reason for cutting short"
     alone = [Hurt(m, spot, Verdict.PAIN, why) for m, spot in bare_reasons(scene)]
     like = [Hurt(m, spot, Verdict.PAIN, "likened to something that is not well") for m, spot in likened(scene)]
-    return judged + like + alone
+    alone += [Hurt(m, spot, Verdict.PAIN, "something fell on a place") for m, spot in struck(scene)]
+    alone += [Hurt(m, spot, Verdict.PAIN, "something is done to me there") for m, spot in done_to_me(scene)]
+    alone += [Hurt(m, spot, Verdict.PAIN, "a joint is named, and nothing else") for m, spot in named_alone(scene)]
+    told = {h.spot for h in judged if h.spot and h.verdict is not Verdict.TALK}
+    why = "said of a joint, and it is neither well nor a matter of form: in doubt"
+    said = [Hurt(m, spot, Verdict.PAIN, why) for m, spot in said_of_joints(scene) if spot not in told]
+    return judged + like + alone + said
 
 
 def _judge(scene: Passage, mark: Mark) -> Hurt:
@@ -82,6 +91,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     word, before, after = scene.word(mark.first), scene.word(mark.first - 1), scene.word(mark.end)
     if word == "sharp" and not scene.ends(mark.first) and (before.isdigit() or before in ("am", "pm", "clock", "half")):
         return Verdict.TALK, "a time of day"
+    if word.startswith("scrap") and not any(scene.same_sentence(s.first, mark.first) for s in scene.spots):
+        return Verdict.EFFORT, "a set that was only just done"
     if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):
         return Verdict.TALK, "something was taken"
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
@@ -103,6 +114,8 @@ def _placeless(scene: Passage, mark: Mark) -> Judged:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
     if {"good", "way"} <= scene.words(mark.end, mark.end + 6):
         return Verdict.TALK, "in a good way"
+    if mark.cue is Cue.HURT and scene.sentence_words(mark.first) & _LOVED:
+        return Verdict.EFFORT, "and they liked it"
     stopped = any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.STOPPED))
     one_before, before = scene.word(mark.first - 1), scene.words(mark.first - 4, mark.first)
     if mark.cue is Cue.PAIN:
@@ -120,6 +133,8 @@ def _placeless(scene: Passage, mark: Mark) -> Judged:
 
 
 def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
+    if any(scene.words(m.first, m.end) >= {"not", "good"} for m in scene.of(Cue.STOPPED)):
+        return Verdict.PAIN, "not the good kind"
     if "doms" in scene.words(mark.first, mark.end):
         return Verdict.SORENESS, "called soreness"
     if spot is None:

@@ -1,5 +1,7 @@
 """Which place a cue speaks of."""
 
+from itertools import pairwise
+
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
@@ -165,7 +167,45 @@ def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
             break
         if word in SIDES and _is_side(scene, index, start):
             seen.add(SIDES[word])
+    if not seen:
+        return _side_of_its_own(scene, spot, mark)
     return seen.pop() if len(seen) == 1 else None
+
+
+_ALONE = word_set(
+    """
+    the my it it's 's is on side one was mainly mostly this time that just only again i mean think by way hand sided
+    a bit mild mildly slight slightly nothing new same usual as ever still though sorry forgot to say btw be precise
+    specifically exactly always worse worst knee hip leg arm shoulder coach hi hey yeah yes
+    """
+)
+
+
+def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | None:
+    """The side in a sentence or a clause that says nothing else: `my old hip hurts today. The left.`"""
+    told = (spot.first, mark.first if mark else spot.first)
+    for first, end in _clauses_beside(scene, min(told), max(told)):
+        words = [scene.word(i) for i in range(first, end)]
+        sides = {SIDES[w] for w in words if w in SIDES}
+        if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
+            continue
+        others = [
+            s for s in scene.spots if s.first in range(first, end) and s.place.name not in ("side", spot.place.name)
+        ]
+        if others:
+            continue
+        if words[-1:] != ["right"] or len(words) > 1 or words[0] in SIDES:
+            return sides.pop()
+    return None
+
+
+def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, int]]:
+    """Clauses after a hurt as far as the next sentence goes, then the sentence before."""
+    ends = [i for i in range(len(scene.tokens)) if scene.tokens[i].gap is not Gap.NONE] + [len(scene.tokens)]
+    spans = list(pairwise(ends))
+    after = [(a, b) for a, b in spans if a > last and scene.sentence[a] - scene.sentence[last] <= 1]
+    before = [(a, b) for a, b in spans if scene.sentence[a] == scene.sentence[first] - 1]
+    return after + before
 
 
 def _is_side(scene: Passage, index: int, start: int) -> bool:

@@ -38,7 +38,7 @@ def _parted(token: Token) -> tuple[Token, ...]:
     whole = token.kind is not Kind.WORD or len(word) < 7 or token.end - token.start != len(word)
     if whole or SPELLER.is_known(word) or SPELLER.slips(word):
         return (token,)
-    pieces = _pieces(word)
+    pieces = pieces_of(word)
     if pieces is None:
         return (token,)
     out: list[Token] = []
@@ -50,14 +50,14 @@ def _parted(token: Token) -> tuple[Token, ...]:
 
 
 @lru_cache(maxsize=4096)
-def _pieces(word: str) -> tuple[str, ...] | None:
+def pieces_of(word: str) -> tuple[str, ...] | None:
     """The word as known words, the longest first; nothing where it is none."""
     if not word:
         return ()
     for length in range(min(len(word), 12), 1, -1):
         piece = word[:length]
         if piece in VOCABULARY and (length > 2 or piece in _LITTLE):
-            rest = _pieces(word[length:])
+            rest = pieces_of(word[length:])
             if rest is not None:
                 return (piece, *rest)
     return None

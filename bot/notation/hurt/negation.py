@@ -23,6 +23,10 @@ _ANSWER_NEXT = word_set("my i i'm i've the it it's that left right me we")
 """After these a `no` was an answer, not a negation."""
 _SOFTENED = word_set("almost nearly hardly mostly not isn't wasn't")
 _EXCEPTIONS = word_set("until till til except apart besides unless aside bar only")
+_HARMLESS = word_set(
+    "tired tight stiff tightness stiffness fatigue fatigued tiredness pump pumped soreness doms effort"
+)
+"""After `not pain, only …` these are no exception."""
 _NEVER = word_set("never not haven't hadn't hasn't")
 _DENIALS = word_set("free none nope nil zero zilch nada")
 _ALL_WELL = word_set("all nothing fine good none thanks pain im i'm feeling feels")
@@ -103,6 +107,7 @@ def _excepted(scene: Passage, no: Mark, mark: Mark) -> bool:
         if not scene.same_sentence(no.first, index) or scene.tokens[index].kind is Kind.SET:
             return False
         word, then = scene.word(index), scene.word(index + 1)
-        if word in _EXCEPTIONS or (word, then) in (("other", "than"), ("as", "long")):
+        harmless = word == "only" and scene.words(index + 1, index + 5) & _HARMLESS
+        if (word in _EXCEPTIONS and not harmless) or (word, then) in (("other", "than"), ("as", "long")):
             return True
     return False

@@ -5,7 +5,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.tokens import Gap
+from bot.notation.hurt.tokens import Gap, Kind
 
 _TODAY = word_set("now today just currently")
 _NOT_QUITE = word_set("almost nearly mostly half not hasn't never until")
@@ -24,12 +24,43 @@ def gone(scene: Passage, mark: Mark) -> bool:
     if here:
         return False
     before_today = any(
-        scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 10 for m in scene.of(Cue.PAST)
+        scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 10 and not _since(scene, mark, m)
+        for m in scene.of(Cue.PAST)
     )
     if any(_says_gone(scene, g, mark, before_today=before_today) for g in scene.of(Cue.GONE)):
         return True
+    if mark.cue in (Cue.INJURED, Cue.CONDITION) and any(
+        0 < m.first - mark.end <= 8 and scene.same_sentence(m.first, mark.first) and negated(scene, m)
+        for m in scene.of(Cue.WHISPER, Cue.HURT, Cue.PAIN)
+    ):
+        return True
     later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
-    return before_today and any(not negated(scene, f) for f in later)
+    return before_today and any(not negated(scene, f) and _of_itself(scene, f) for f in later)
+
+
+_SINCE = word_set("since from ever")
+_ITSELF = word_set(
+    """
+    it that this all now today but and 's much a bit lot totally completely been has is was feels then since pretty
+    seems i'm i feeling yet so though tonight everything it's that's again became got getting one they me though
+    morning afterwards after rest fully is are were
+    """
+)
+
+
+def _since(scene: Passage, mark: Mark, past: Mark) -> bool:
+    """`ouchy since i did the hedge on sunday`: it began then and goes on."""
+    return past.first > mark.end and bool(scene.words(mark.end, past.first + 1) & _SINCE)
+
+
+def _of_itself(scene: Passage, fine: Mark) -> bool:
+    """Whether what is fine is the place itself, no exercise: `…, but lunges felt ok`."""
+    before = fine.first - 1
+    told = scene.word(before) in _ITSELF or scene.tokens[before].kind is not Kind.WORD or scene.ends(fine.first)
+    return told or any(s.first <= before < s.end for s in scene.spots) or scene.word(fine.first) in _ITSELF - _VERBS
+
+
+_VERBS = word_set("is was are were feels feeling been has 's seems")
 
 
 def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bool:

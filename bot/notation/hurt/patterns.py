@@ -1,6 +1,7 @@
 """The phrase tables as patterns, and their vocabulary.
 
-The tables' small language: `;` parts phrases, a blank parts words, `a/b` are alternatives for one word, `word?` may be
+The tables' small language: `;` parts phrases, a blank parts words, `a/b` are alternatives for one word, `word?`
+may be
 left out, `word*` stands for none to three, `@name` is a class of words.
 """
 
@@ -20,7 +21,8 @@ from bot.notation.hurt.spelling import SHORT, Speller
 _CLASSES = {
     "@bit": word_set(
         """
-        a bit little touch slightly kinda kind of sort somewhat quite very really so super pretty rather too well at all
+        a bit little touch slightly kinda kind of sort somewhat quite very really so super pretty rather too well
+        at all
         that feeling feel exactly entirely totally completely overly particularly
         """
     ),

@@ -4,6 +4,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.spots import SIDES
 from bot.notation.hurt.tokens import Gap
 
 _ONGOING = word_set("again still already keeps since")
@@ -48,7 +49,7 @@ def hypothetical(scene: Passage, mark: Mark) -> bool:
 
 
 def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
-    if scene.sentence_words(mark.first) & _ONGOING:
+    if scene.sentence_words(mark.first) & _ONGOING or _cannot_without(scene, mark):
         return False
     for m in scene.of(*cues):
         if not scene.same_sentence(m.first, mark.first) or not 0 <= mark.first - m.end <= 6:
@@ -62,6 +63,12 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
     return False
 
 
+def _cannot_without(scene: Passage, mark: Mark) -> bool:
+    """`can't lift my arm without it hurting`."""
+    before = scene.words(mark.first - 12, mark.first)
+    return "without" in scene.words(mark.first - 3, mark.first) and bool(before & {"can't", "hard", "impossible"})
+
+
 def _general_question(scene: Passage, mark: Mark) -> bool:
     """A question of an exercise and a place in general, not of the client's own hurt."""
     if mark.cue not in _ASKED_OF:
@@ -69,7 +76,9 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
     first = scene.sentence.index(scene.sentence[mark.first])
     for index in range(first, mark.first):
         if scene.word(index) in _QUESTION and (
-            index == first or scene.ends(index) or scene.word(index - 1) in _OPENERS
+            index == first
+            or (scene.ends(index) and scene.word(index - 1) not in SIDES)
+            or scene.word(index - 1) in _OPENERS
         ):
             later = any(0 <= m.first - mark.end <= 4 for m in scene.of(Cue.IF) if scene.same_sentence(m.first, index))
             return later or not scene.words(index, mark.end + 3) & _OF_ME

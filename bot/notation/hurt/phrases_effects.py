@@ -43,7 +43,10 @@ EFFECTS: dict[Cue, str] = {
       became/gets* small/smaller/narrow/narrower/tiny/foggy
     """,
     Cue.PALE: """
-      white/pale/grey/gray/green as a/the? sheet/ghost/wall/paper/chalk; went/go/gone/turned/turning/going/got/
+      went/go/gone/came/come/coming/going/felt/feel/feeling over? all? a/bit/very/quite/so/little*
+      peculiar/queer/funny/strange/odd/weird/wobbly/
+      distant/spacey; white/pale/grey/gray/green as a/the? sheet/ghost/wall/paper/chalk;
+      went/go/gone/turned/turning/going/got/
       looked/i'm/am/was all? white/pale/grey/gray/green; drained of? colour/color; cold/clammy sweat/sweats; ears
       are/were/was/started/began* ringing/buzzing/rang; lights dimmed/dimming/faded/fading
     """,

@@ -22,7 +22,8 @@ HURTS: dict[Cue, str] = {
       jolt of pain; throb/throbs/throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/
       jabs; nerve pain; like a? hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/
       spasms/spasming/spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/
-      ping/pinged/snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place go/went/pull/pop/tear/give/
+      ping/pinged/snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place
+      kind/kinda/sort/sorta/of/um/er/like/just/a/bit* go/went/pull/pop/tear/give/
       snap/crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
       pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/
       bit/thing/stab
@@ -33,7 +34,7 @@ HURTS: dict[Cue, str] = {
       crick/cricked; squeaky/squeaks
     """,
     Cue.SORE: """
-      sore/soreness/sores/soreish/sorer/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/akes/
+      sore/soreness/sores/soreish/sorer/sair/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/akes/
       aked/raw
     """,
     Cue.BURN: """
@@ -61,9 +62,12 @@ HURTS: dict[Cue, str] = {
       wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done/doing something; something going/goes on;
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
-      's/are/was/were at it again?; full/made of gravel/sand/glass/grit/stones; suffer/suffers/suffering/suffered;
-      blocked/blocks/blocking; molest/molests/molesting/disturb/disturbs/disturbing/disturbed; makes/make/does/gives
-      me bad/ill/trouble/sick/evil; on strike; mad/cross/furious/angry/annoyed/pissed at/with me; has/have/is/was/
+      's/are/was/were/been at it/me again?; isn't/ain't/wasn't/not what it/they was/were/used; full/made of
+      gravel/sand/glass/grit/stones; suffer/suffers/suffering/suffered;
+      blocked/blocks/blocking; molest/molests/molesting/disturb/disturbs/disturbing/disturbed;
+      makes/make/made/does/gives/did
+      me/myself bad/ill/trouble/sick/evil; on strike; mad/cross/furious/angry/annoyed/pissed at/with me;
+      has/have/is/was/
       's/been/being a/an/bit/total/absolute/such/of* nightmare/disaster/mess/misery/pest/horror; meh/blah/bleh/naff/
       rubbish/crap/shite/crappy; was/is/'s/were talking; rebel/rebels/rebelling/revolting/sulking/sulks/groaning/
       groans/groaned/whimpering/mutiny; swearing/cursing/crying/speaking/shouting/yelling/barking/hissing at/to/for
@@ -73,7 +77,9 @@ HURTS: dict[Cue, str] = {
       smacked/clipped/clonked/clouted/mashed/squashed/crushed/nicked/sliced/scalded/caught/shut my/the left/right?
       @place; bar/plate/dumbbell/db/bell/handle/box smacked/clipped/hit/caught/whacked/clonked/dug/landed me? in/
       into/on? my/the? left/right? @place; feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/
-      nasty/unstable/loose/jarred; in bits; on edge; talking to me; had a go at me; set/sets off; gives/giving/gave/
+      nasty/unstable/loose/jarred; on edge; talking to me; had a go at me; told/telling/tells/tell me off/no/about;
+      not/isn't/wasn't/never/no @bit* the? best/
+      greatest/finest/happiest/cleverest; set/sets off; gives/giving/gave/
       given/give me; not/wasn't/isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/
       trapped/smashed; hit my; i feel/felt it in my/the; felt/feel it in my/the; feel/felt that in my/the; not 100;
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
@@ -87,9 +93,10 @@ HURTS: dict[Cue, str] = {
     Cue.STRAIN: """
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained; twist/
       twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/
-      overextended; put/threw/thrown/did/done/knocked my/the left/right/lower/bad/other* @place out/in; my/the/me/
+      overextended; put/threw/thrown/did/done/knocked my/me/the left/right/lower/bad/other* @place out/in; my/the/me/
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
-      lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; put/throw/threw my/
+      lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; a
+      catch/pull/zing/click/knock/grab/tug/stab in/with/at/to my/the; put/throw/threw my/me/
       the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; jacked/tweaked/messed/
       wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; over
       stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/overdone
@@ -104,7 +111,9 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.MARK: """
       cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/tinglin;
-      pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/chafe; graze/
+      pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/chafe;
+      rope/carpet/mat/bar/friction/strap/knurl burn/burns; toe/toenail/finger/nail/eye/thumb/foot/hand/shin
+      is/'s/has/went/gone/turned/all/are/bit/a* black/blue/purple; graze/
       grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/of* left/right?
       callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/callus/calluses/
       callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
@@ -121,7 +130,9 @@ HURTS: dict[Cue, str] = {
       ouch/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
     """,
     Cue.KILLING: """
-      killing/killin me/my; murdering me; is/was/'s/been murder/hell; giving/given/gave/gives/give me? hell/jip/gyp/
+      killing/killin me/my; murdering me; is/was/'s/been/are/were murder/hell/torture/agony;
+      giving/given/gave/gives/give me? what for; giving/given/gave/gives/give me? a? merry?
+      hell/beans/earful/warning/signals/signs/pain/jip/gyp/
       gip/grief/trouble/bother/problems/aggro/issues/aggravation/stick; kills; kill; murder on my/the; killing
     """,
     Cue.WRECKED: """

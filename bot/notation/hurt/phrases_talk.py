@@ -1,7 +1,13 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
-pain au/de chocolat/chocolate/mie; bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
+what a headache; rip/RIP my? legs/quads/hammies/hamstrings/glutes/arms/abs/calves/me/lats/chest;
+worried/scared/afraid/nervous/frightened/terrified/anxious/fear/risk/paranoid about/of hurting/injuring/straining/
+pulling/tweaking/tearing/damaging; want/wanna/trying/like/rather/dare to? hurt/injure/strain/tear; lights went out
+in/at/all;
+ app/phone/work/bar/spreadsheet/parking/traffic/maths/form/boss/kids/counting/email is/'s/are/was*
+ giving/gave/gives me a headache; pain au/de chocolat/chocolate/mie;
+ bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
 bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; no feeling
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls; no pain no gain/gains; embrace the
@@ -78,7 +84,8 @@ worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; i
 slipped my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing
 it; smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
 absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead
-legs; heartache/headbanger; headache of a; heart/blood pumping; shot of; gave/give it a shot; one more shot;
+legs; heartache/headbanger; headache of a; heart/blood is/was/'s/really/still* pumping; shot of; gave/give it a
+shot; one more shot;
 worth a shot; screaming at me; shouting from; talking about/of; loose skin/change/plates/collar/clothes;
 unstable surface; wobble board; wobbly board; sensitive topic; stabbed in the back; breath of fresh air; hold/
 holding/held/brace/bracing my/the? breath; breathing/breath work/technique/cue/pattern/exercise/drills; deep

@@ -51,11 +51,22 @@ TOLD = (
             word_set(
                 """
                 tunnel tube black blackness grey gray dots spots stars fog foggy blur blurry blurred blurring curtain
-                closing dark darker darkness flickering snow static fuzzy shrinking narrow narrowing sparkles sparks
+                closing dark darker darkness sparkly sparkling twinkly starry flickering snow static fuzzy
+                shrinking narrow narrowing sparkles sparks
                 """
             ),
         ),
         _SCREENS | word_set("eye lashes cucumber"),
+    ),
+    Told(
+        "fainting",
+        10,
+        (
+            word_set("head"),
+            word_set("turned turning turns spun went goes"),
+            word_set("hold held holding grab grabbed sit sat lean leaned lie lay fall fell falling"),
+        ),
+        word_set("look looked looking press lol haha talk"),
     ),
     Told(
         "fainting",
@@ -102,8 +113,7 @@ TOLD = (
             word_set("everything world room gym"),
             word_set(
                 """
-                black dark grey gray white blurry blurred fuzzy dim faded fading distant faraway far muffled foggy quiet
-                silent
+                black dark grey gray white blurry blurred fuzzy dim faded fading distant faraway far muffled foggy
                 """
             ),
             _WENT,
@@ -131,7 +141,7 @@ TOLD = (
         word_set(
             """
             nose hold holding held brace bracing technique cue fresh believe wait bad mask forgot forget hear talk
-            underwater
+            underwater amazing loved awesome brilliant savage buzzing
             """
         ),
     ),
@@ -162,6 +172,26 @@ TOLD = (
             word_set("control warning noticing notice noticed knowing realising realise coming sensation"),
         ),
         word_set("laughing clear break breaks drinking water good"),
+    ),
+    Told(
+        "control",
+        14,
+        (
+            word_set("leaking leaked leak leaks dribbling dribbled wetting dripping"),
+            word_set("feel felt feeling notice noticed know knew knowing realise realised aware"),
+            word_set("can't didn't don't not without never doesn't no"),
+        ),
+        word_set("bottle shaker water pipe roof tap hose sweat sweating nose gas"),
+    ),
+    Told(
+        "control",
+        10,
+        (
+            word_set("bladder bowel bowels pee wee urine poo"),
+            word_set("can't unable impossible"),
+            word_set("hold stop control wait"),
+        ),
+        word_set("laughing lol haha coffee water break"),
     ),
     Told(
         "headache",

@@ -30,7 +30,8 @@ _PLAIN: dict[Cue, str] = {
       fuzzy/funny/swimmy/woozy; head/i swimming; collapsed/collapse/collapsing; conked out; lights out; lights
       went/going out; nearly/almost toppled/fell; hold/holding/held/grab/grabbed on? to? the? wall/rack to? not?
       fall/falling/go; had to hold the wall/rack; came/woke/coming round/around/to? on the floor/ground; came to
-      on; found myself on the floor/ground; woke up on the floor/ground; knocked out; out cold; felt/feel myself
+      on; found myself on the floor/ground; woke up on the floor/ground; woke/came up/to/round/around on the/my/a
+      mat/deck/platform/grass/carpet/bench/tiles; knocked out; out cold; felt/feel myself
       go/going; going round and round; room/head/world was/is/kept/keeps* going round; went/was/were/been out
       for a/some/few/couple/of* second/seconds/sec/secs/moment; woke/came/coming/come up/to/round/around/back*
       on the/a/gym/changing/bathroom/my/room* floor/ground; passed/blacked right/clean out; nearly/almost/about
@@ -43,7 +44,8 @@ _PLAIN: dict[Cue, str] = {
       breathing/breathe/air; fighting for breath; can't breathe/breath/breathing/brethe/breeth/breate; can't
       catch/get/find/draw my/a/the/any/enough/full/deep/proper* breath/breathing/breaths back?; can't get/take
       @any* air/oxygen in?; can't take/do/finish @any/full/deep/proper* breath/breaths; can't take @any* breath/
-      breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths; breath/
+      breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths;
+      breath/breathing/breathe is/has/'s* not/never come/been/gone/feeling/felt right/normal/good/settled; breath/
       breathe/breathing/breaths is? won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/coming/came/
       settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/slowing/go/going/
       get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/struggled/problem/
@@ -150,7 +152,7 @@ _PLAIN: dict[Cue, str] = {
       deformed/deformity/dangling/hanging/limp; lost/loss/losing of? strength/power/movement/function/use/grip/
       control; out of place/joint/shape; no longer stand/walk/lift/move; need/needed/having crutches/help/
       carrying; on crutches; nothing there; weak/weakness; gave/gives/give/giving way/out; buckles/buckled/
-      collapsed; no use; can't; unable; dead
+      collapsed; no use; can't; unable; dead; is/'s/it's/its/now/gone/got locked/stuck/jammed/seized
     """,
     Cue.GAVE_WAY: """
       give/gives/gave/giving/given way/out; giving/gave away under/on; buckled/buckles/buckling; went from under

@@ -74,7 +74,7 @@ coccyx: coccyx
 sacrum: sacrum
 spine: spine
 disc: disc, disk
-tendon: tendon, tendons, patellar tendon, patella tendon, quad tendon
+tendon: tendon, tendons, patellar tendon, patella tendon
 ligament: ligament, ligaments
 meniscus: meniscus
 acl: acl
@@ -85,6 +85,11 @@ labrum: labrum
 nerve: nerve
 joint: joint, joints
 bone: bone, bones
+bunion: bunion, bunions
+quad: quad tendon, quads tendon
+bicep: bicep tendon, biceps tendon
+tricep: tricep tendon, triceps tendon
+hamstring: hamstring tendon, hamstrings tendon, hammy tendon
 skin: skin
 callus: callus, calluses, callous
 nail: nail, nails, fingernail
@@ -204,13 +209,15 @@ EXERCISE_TAILS = word_set(
     """
     press presses pressing day days workout workouts session fly flys flye flyes flies curl curls ext exts extension
     extensions raise raises thrust thrusts thruster thrusters bridge bridges pulldown pulldowns pushdown pushdowns
-    row rows squat squats supported dip dips machine kickback kickbacks abduction adduction abductions adductions
+    row rows squat squats support supports supported dip dips machine kickback kickbacks abduction adduction
+    abductions adductions
     tap taps drive drives tuck tucks sleeve sleeves wrap wraps strap straps roller harness pump pumps exercise
     exercises  circuit finisher superset volume accessories focus focused rotations circles stretch stretches
     mobility lift lifts hinge hinges crunch crunches plank planks twist twists walks carry carries swing swings
     snatch jerk lunge lunges deadlift deadlifts pullover pullovers crusher crushers wheel rollout rollouts shrug
     shrugs bench bike pad pads belt   touches circuits warmup training  height width
-    stance rack racked loaded elevated bar  slide slides march marches flutter
+    stance rack racked loaded elevated bar  slide slides march marches flutter position positions positioning
+    placement spacing setup path push pushup pushups ups hops hop
     """
 )
 """Words after a place that make it the name of an exercise or a thing: `leg press`, `chest day`, `trap bar`."""

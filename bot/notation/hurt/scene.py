@@ -113,6 +113,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [m for m in found if m.cue is Cue.NEUTRAL and not _pop_in(m, found, words)]
     felt = {m.end for m in found if m.cue in _FELT and not any(_inside(m, n) for n in neutral)}
     neutral = [n for n in neutral if n.first not in felt or words[n.first] != "to"]
+    neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
     kept: list[Mark] = []

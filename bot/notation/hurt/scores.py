@@ -160,13 +160,19 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
+        return False
     if before == "at" and scene.word(first - 2) in _ENDED:
         return False
     if scene.word(first) == "one" and before not in _A_ONE:
         return False
     if after == "on" and scene.word(end + 2) == "scale":
         return True
-    if after in ("today", "now") and scene.tokens[first].gap is Gap.SOFT and first > 1:
+    if (
+        after in ("today", "now", "maybe", "ish", "ish?", "tops", "max", "probably", "perhaps", "i'd")
+        and scene.tokens[first].gap is Gap.SOFT
+        and first > 1
+    ):
         return True
     if scene.tokens[first].gap is Gap.SOFT and any(s.end == first and not s.place.plural for s in scene.spots):
         return scene.ends(end) and (end >= len(scene.tokens) or scene.tokens[end].kind is not Kind.NUMBER)

@@ -1,9 +1,12 @@
 """Urgent signs: what no coach should wait on, whether it hurts or not.
 
 The kinds of sign follow published lists. Chest pain or pressure, fainting and dizziness, breathlessness and
-palpitations: the table of major signs and symptoms in the ACSM Guidelines, and Thompson et al. 2007 (MSSE 39:886-897).
-Saddle numbness, loss of bladder or bowel control, weakness of the legs: British Association of Spine Surgeons 2018. The
-sudden worst headache, the drooping face, the hot swollen calf and dark urine: public health campaigns, from memory. The
+palpitations: the table of major signs and symptoms in the ACSM Guidelines, and Thompson et al. 2007 (MSSE
+39:886-897).
+Saddle numbness, loss of bladder or bowel control, weakness of the legs: British Association of Spine Surgeons
+2018. The
+sudden worst headache, the drooping face, the hot swollen calf and dark urine: public health campaigns, from
+memory. The
 clients' words for them are our own gathering.
 """
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import Tissue
@@ -38,7 +39,8 @@ def chest(scene: Passage) -> Iterator[Sign]:
         for feel in scene.of(*_FEELS):
             if _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot):
                 yield sign_of("chest", (feel, spot), spot)
-        if _something_in(scene, spot) or _feels_like(scene, spot):
+        done = any(s is spot for _, s in done_to_me(scene))
+        if _something_in(scene, spot) or _feels_like(scene, spot) or done:
             yield sign_of("chest", (spot,), spot)
 
 
@@ -94,10 +96,14 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
             return False
 
 
+_ENJOYED = word_set("amazing loved love awesome brilliant enjoyed buzzing savage fantastic class")
+
+
 def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
-        if stands(scene, m) and "nose" not in scene.words(m.end, m.end + 4):
+        exaggerated = scene.word(m.first) == "can't" and scene.sentence_words(m.first) & _ENJOYED
+        if stands(scene, m) and "nose" not in scene.words(m.end, m.end + 4) and not exaggerated:
             yield sign_of("breath", (m,), None)
     for m in scene.of(Cue.WINDED):
         if not stands(scene, m):

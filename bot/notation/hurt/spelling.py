@@ -1,7 +1,9 @@
 """From a typed word to the words it may stand for: exact, near (a slip of the thumb), or doubtful (another real word).
 
-Distance is optimal string alignment (one slip is one letter more, less, other, or two swapped; rapidfuzz). One slip is
-forgiven from four letters, two from eight; a real English word is taken at its word, except where an urgent sign would
+Distance is optimal string alignment (one slip is one letter more, less, other, or two swapped; rapidfuzz). One
+slip is
+forgiven from four letters, two from eight; a real English word is taken at its word, except where an urgent sign
+would
 stand but for it (`doubtful`).
 """
 
@@ -33,6 +35,9 @@ class Readings:
 NEVER_DOUBTED = word_set(
     """
     gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump pumping pumped
+    sled rower ropes boxes bars racks bells machines chains mats slam slams bike ski walks chins cleans plank jumps
+    pound pounds faster straps cool pole poles sticks bags timed fives fours threes clock beast test rested bent pace
+    paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced
     """
 )
 """Gym words that are never read as a slip for a sign's word."""

@@ -29,6 +29,8 @@ _NOT_A_SIDE_AFTER = word_set(
 _COPULA = word_set(
     """
     is was 's felt feels feeling has really still so pretty bit slightly started starts been got gets a did does do
+    kinda sorta lowkey proper legit defo def actually definitely always now also just properly
+    bloody fully totally deffo genuinely honestly kindof
     """
 )
 _TELLS_A_PLACE = word_set("'s is was felt feels feeling went has are doesn't didn't isn't wasn't")

@@ -59,12 +59,14 @@ _SCANNER = re.compile(
     rf"""
       (?P<whole>100\s?%)
     | (?P<set>
-          (?:rpe|rir|@){_S}[:=]?{_S}{_N}
+          (?:rpe|rir){_S}[:=]?{_S}{_N}
+        | @{_S}{_N}(?!{_S}/{_S}10\b)
         | (?:set|rep|reps|round|week|day){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+
           (?:(?:,|{_S}[x*/+>-]{_S})\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
         | [x*]{_S}\d+\b
-        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
+        |
+        {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
         | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
       )
     | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))
@@ -126,7 +128,8 @@ def _is_time(token: Token) -> bool:
 
 _NO_TIME = word_set(
     """
-    in mine mind men mint man mid mix kin pin bin fin win mi sin tin gin mum main minis mini min our ours four pour tour
+    in mine mind men mint man mid mix kin pin bin fin win mi sin tin gin mum main minis mini min our ours four pour
+    tour
     """
 )
 

@@ -27,7 +27,7 @@ though: tho
 with: wth
 something: smth sth summat sumthin somethin
 right: rt rite righ rigth rihgt rght rigt
-left: lft lef letf elft
+left: lft lef letf elft lt
 lower: lwr
 nearly: nearlly
 and: n
