@@ -33,7 +33,7 @@ class EffortsEach:
 def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
     """The piece without efforts that are told one a set, and those; as it is where there are none."""
     for place, mark in enumerate(piece):
-        if mark.kind not in (Kind.RPE, Kind.RIR):
+        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS):
             continue
         piece = _apart(piece, place + 1)
         places = _listed(piece, place + 1)
@@ -42,11 +42,13 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
             continue
         rest = [*piece[:place], *piece[places[-1] + 1 :]]
         beside = _tells_sets(rest)
+        if beside and mark.kind is Kind.FEELS:
+            continue
         slashed = any(m.kind is Kind.SLASH for m in piece[place : places[-1]])
         harder = values == sorted(values, reverse=mark.kind is Kind.RIR)
         if (beside or slashed) and (len(values) < _SURE or not (harder or slashed)):
             continue
-        whole = 10 if mark.kind is Kind.RPE else 0
+        whole = 0 if mark.kind is Kind.RIR else 10
         efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
         said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said

@@ -102,9 +102,13 @@ def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
         place = draft.under_way()
         if place is not None and draft.record.context(place).open_sets:
             _skip(draft, [place], skips.current)
+    places = [p for p in range(len(draft.request.exercises)) if draft.record.context(p).open_sets]
+    if skips.since is not None and skips.since.names:
+        at = (skips.since.start, skips.since.end)
+        _skip(draft, [p for p in places if p > max(skips.since.names)], at)
     if skips.rest is not None:
-        places = range(len(draft.request.exercises))
-        _skip(draft, [p for p in places if draft.record.context(p).open_sets], skips.rest)
+        kept = {p for m in skips.kept for p in m.names}
+        _skip(draft, [p for p in places if p not in kept], skips.rest)
 
 
 def _skip(draft: Draft, places: Sequence[int], at: Span) -> None:

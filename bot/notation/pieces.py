@@ -94,6 +94,8 @@ def _breaks(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
 def _labels_next(marks: Sequence[Mark], place: int) -> bool:
     """Whether another set is named after `and`: `set 1 should be 60 and set 2 65`."""
     said = [m for m in marks[place + 1 : place + 6] if m.text not in ("the", "and", "then", "one", "my")]
+    if said[:1] and said[0].kind is Kind.NAME:
+        said = said[1:] if any(m.kind in (Kind.MEANT, Kind.WAS) for m in marks[place : place + 8]) else said
     following = [m.kind for m in said[:2]]
     if following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET], [Kind.ORD, Kind.WAS], [Kind.ORD, Kind.MEANT]):
         return True
@@ -128,6 +130,6 @@ def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
         if mark.kind in (Kind.NUM, Kind.BODY, Kind.RPE, Kind.RIR):
             return True
         if mark.kind not in (Kind.FILL, Kind.COMMA, Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.SET, Kind.LASTSET, Kind.NAME,
-                             Kind.COLON, Kind.STOP, Kind.DASH, Kind.ORD, Kind.NO):  # fmt: skip
+                             Kind.COLON, Kind.STOP, Kind.DASH, Kind.ORD, Kind.NO, Kind.X, Kind.LASTREP):  # fmt: skip
             return False
     return False

@@ -7,6 +7,7 @@ from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.clauses import part_of
+from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
@@ -41,7 +42,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    marks = with_retractions(reworded(read_kinds(few, session_index(request.exercises)), is_first=not request.done))
+    said = with_set_apart(read_kinds(few, session_index(request.exercises)))
+    marks = with_retractions(reworded(said, is_first=not request.done))
     marks = [_last_exercise(m, len(request.exercises)) for m in marks]
     at = folded.at
     hurt = {

@@ -25,7 +25,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     cue = next((i for i, k in enumerate(kinds) if k in CUES), None)
     if kinds and kinds[0] is Kind.X and len(kinds) > 1 and kinds[1] is Kind.NUM and piece[0].text == "*":
         return piece[0].end == marks[1].start
-    if kinds[:1] == [Kind.NO] and kinds[1:2] == [Kind.NUM] and len(kinds) <= 4:
+    plain = [k for k in kinds if k is not Kind.COMMA]
+    if plain[:1] == [Kind.NO] and plain[1:2] == [Kind.NUM] and len(plain) <= 4:
         return True
     names = [m for m in marks if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
     if names and all(record.last(p) is None for m in names for p in m.names):
@@ -36,9 +37,11 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return True
     if _is_of_whole(marks, record):
         return True
+    if _is_told_wrong(marks, record):
+        return True
     if cue is None:
         return False
-    if _is_owned_up(marks, cue):
+    if _is_owned_up(marks, cue) or _is_put_behind(marks, cue, record):
         return True
     telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
     entry = Kind.X in kinds or (Kind.FOR in kinds and kinds.count(Kind.NUM) > 1)
@@ -93,6 +96,38 @@ def _is_owned_up(marks: Sequence[Mark], cue: int) -> bool:
     of_set = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.LABEL, Kind.REPS) for m in marks[:cue])
     entry = any(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in marks[:cue])
     return bool(own) and ends and of_set and 1 <= len(numbers) <= 2 and not entry
+
+
+def _is_told_wrong(marks: Sequence[Mark], record: Record) -> bool:
+    """`i told you 275 but the bar had 285 on it`: what was told is what is stored, and another number follows."""
+    at = next((i for i, m in enumerate(marks) if m.kind is Kind.WROTE), None)
+    numbers = [] if at is None else [m for m in marks[at:] if m.kind is Kind.NUM]
+    last = record.last(record.last_exercise)
+    if len(numbers) != 2 or last is None or any(m.kind is Kind.X for m in marks):
+        return False
+    old = numbers[0].value
+    return old == last.reps or (last.load is not None and last.load.amount == old)
+
+
+def _is_put_behind(marks: Sequence[Mark], cue: int, record: Record) -> bool:
+    """`right leg only 8 on set 3 actually`, `drop was at 25 actually`: a stored set named, the cue at the end."""
+    ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
+    numbers = [m for m in marks[:cue] if m.kind is Kind.NUM]
+    named = next((m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1), record.last_exercise)
+    last = record.last(named)
+    if marks[cue].kind is not Kind.SORRY or not ends or not numbers or last is None:
+        return False
+    shaped = shape_marks([m for m in marks[:cue] if m.kind is not Kind.NAME], True)
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    sole = [m.kind for m in marks[:cue] if m.kind not in (Kind.REPS, Kind.KG, Kind.LB, Kind.S)] == [Kind.NUM]
+    if sole:
+        return True
+    told = bool(labels) and all(record.rows((last.exercise, n)) for n in labels)
+    stages = {r.stage for r in record.rows((last.exercise, last.set or 0))}
+    continued = (Stage.DROP in stages and any(m.kind is Kind.DROP for m in marks)) or (
+        Stage.MINI in stages and any(m.kind is Kind.MINI for m in marks)
+    )
+    return (told or continued) and len(numbers) <= 1 + len(labels)
 
 
 _AFTERWARDS = frozenset(["oh", "forgot", "actually", "btw", "that", "there", "thinking", "earlier", "before"])

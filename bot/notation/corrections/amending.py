@@ -37,7 +37,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         shaped = shaped[1:]
     start, end = piece[0].start, piece[-1].end
     said = read_correction(shaped)
-    whole = _each_set(said, record, place)
+    numbered = any(m.kind is Kind.LABEL for m in shaped)
+    whole = [] if numbered else _each_set(said, record, place)
     for one, (reps, at) in zip(whole, said.counts, strict=True) if whole else ():
         record.change(one, lambda gone, reps=reps, at=at: apply_values(gone, Values(reps=reps, reps_at=at)))  # type: ignore[misc]
     if whole:
@@ -94,7 +95,13 @@ def _each_set(said: Correction, record: Record, place: int | None) -> list[SetKe
 
 def _without_talk(piece: Sequence[Mark]) -> list[Mark]:
     """The marks without words that stand apart from numbers: `was only 4 now that i think of it`."""
-    return [m for i, m in enumerate(piece) if m.kind is not Kind.WORD or (i and piece[i - 1].kind is Kind.NUM)]
+    out: list[Mark] = []
+    for place, mark in enumerate(piece):
+        counted = bool(place) and piece[place - 1].kind is Kind.NUM
+        sets = mark.kind is Kind.SETS and not counted and piece[place + 1 : place + 2] != []
+        if (mark.kind is not Kind.WORD or counted) and not (sets and piece[place + 1].kind is not Kind.NUM):
+            out.append(mark)
+    return out
 
 
 def _of_stage_and_side(values: Values, said: Correction, context: Context) -> Values:
@@ -121,6 +128,11 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     if last is None or last.set is None:
         return None
     labels = [int(m.value) for m in marks if m.kind is Kind.LABEL and m.value is not None]
+    those = any(m.kind is Kind.WAS and m.text.split()[0] in ("those", "they", "these") for m in marks)
+    said = [p for p in record.said if p.exercise == last.exercise]
+    told: list[SetKey] = list(dict.fromkeys((p.exercise, p.set) for p in said if p.set is not None))
+    if those and len(told) > 1 and not labels:
+        return told
     if any(_is_all(m) for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
         done = record.context(record.place_of(last.exercise) or 0).worked
         return list(dict.fromkeys((p.exercise, p.set) for p in done if p.set is not None))

@@ -11,6 +11,7 @@ from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
+from bot.notation.record import Record
 from bot.notation.restated import is_called_wrong, is_of_another
 from bot.notation.said import Doubt
 from bot.notation.segments import NUMBERS
@@ -30,7 +31,7 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         return [] if draft.ask is not None else piece
     if _takes_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
-        if _corrects(draft, after) and _tells_value(after):
+        if (_corrects(draft, after) or _is_value(piece)) and _tells_value(after):
             _correct(draft, after)
             return []
         rest = _scrap(draft, piece)
@@ -48,10 +49,48 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         for group in groups:
             _correct(draft, group, place)
         return []
-    if _corrects(draft, piece):
-        _correct(draft, piece)
+    if stored and _rates_labelled(piece, draft.record, place):
+        _correct(draft, piece, place)
         return []
+    if _corrects(draft, piece):
+        head, rest = _list_behind(piece)
+        _correct(draft, head)
+        return rest
     return piece
+
+
+def _is_value(piece: Sequence[Mark]) -> bool:
+    """`scratch that, 55s`: one value straight behind, which takes the place of what was told."""
+    at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), len(piece))
+    rest = [m.kind for m in piece[at + 1 :] if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE)]
+    return rest[:1] == [Kind.NUM] and all(k in (Kind.S, Kind.KG, Kind.LB, Kind.REPS) for k in rest[1:])
+
+
+def _list_behind(piece: list[Mark]) -> tuple[list[Mark], list[Mark]]:
+    """`no 9, 8` in a list: what the set before really was, and what is told of the next ones."""
+    plain = all(m.kind in (Kind.NO, Kind.NUM, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.FILL, Kind.AND) for m in piece)
+    comma = next((i for i, m in enumerate(piece) if m.kind is Kind.COMMA and i > 1), None)
+    if piece[0].kind is not Kind.NO or not plain or comma is None:
+        return piece, []
+    return piece[:comma], piece[comma + 1 :]
+
+
+def _rates_labelled(piece: Sequence[Mark], record: Record, place: int | None) -> bool:
+    """`rpe 8 on both inclines`, `rir 1 on set 2`: nothing but the effort of stored sets that are named."""
+    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in piece):
+        return False
+    shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], False)
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    numbers = sum(m.kind is Kind.NUM for m in shaped)
+    rates: bool = any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in shaped) or any(m.kind is Kind.EMPTY for m in shaped)
+    last = record.last(place)
+    return (
+        bool(labels)
+        and rates
+        and numbers <= 1
+        and last is not None
+        and all(record.rows((last.exercise, n)) for n in labels)
+    )
 
 
 def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
@@ -87,8 +126,12 @@ def _tells_value(piece: Sequence[Mark]) -> bool:
 def _takes_back(piece: Sequence[Mark]) -> bool:
     """Whether a piece takes a set back: `scrap that`, not `ignore` with what is told of others straight after it."""
     at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
-    if at is None or any(m.kind is Kind.GAP for m in piece[:at]):
+    if at is None:
         return False
+    if any(m.kind is Kind.GAP for m in piece[:at]):
+        named = bool({w for m in piece[:at] for w in m.text.split()} & {"last", "set", "one"})
+        closes = all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE) for m in piece[at + 1 :])
+        return named and closes and not any(m.kind in NUMBERS for m in piece)
     ends = next((i for i, m in enumerate(piece) if i > at and m.kind is Kind.COMMA), len(piece))
     return not any(m.kind is Kind.GAP for m in piece[at + 1 : ends]) or (
         at + 1 < len(piece) and piece[at + 1].kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.COMMA, Kind.NAME)
@@ -112,6 +155,10 @@ def _exercise_of(draft: Draft, piece: Sequence[Mark]) -> int | None:
 
 def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     place = _exercise_of(draft, piece) if place is None else place
+    named = {m.names for m in piece if m.kind is Kind.NAME and m.names}
+    if len(named) > 1 and sum(m.kind is Kind.NUM for m in piece) > 1:
+        draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
+        return
     corrected = correct(piece, draft.record, draft.unit, place)
     if corrected.doubt is not None:
         chosen = draft.doubt(corrected.doubt, len(corrected.choices))
@@ -156,8 +203,15 @@ def _scrapped(draft: Draft, piece: list[Mark], at: int, key: SetKey) -> list[Set
     if len(shaped) and not before and shaped[0].kind is Kind.ORD and shaped[0].value is not None:
         before = [int(shaped[0].value)]
     every = any(m.kind is Kind.ALL or m.text == "both" for m in piece[at + 1 : at + 3])
+    plural = any(m.kind is Kind.SETS or _is_plural(m) for m in piece[at + 1 : at + 5])
+    every = every or (plural and not any(m.kind in NUMBERS for m in piece))
     if every and not counted:
         where = draft.record.place_of(key[0])
         worked = () if where is None else draft.record.context(where).worked
         return list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
     return [(key[0], n) for n in counted or before] or [key]
+
+
+def _is_plural(mark: Mark) -> bool:
+    """`the rows`: all sets of the exercise; not `the press`."""
+    return mark.kind is Kind.NAME and mark.text.endswith("s") and not mark.text.endswith("ss")

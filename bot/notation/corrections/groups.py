@@ -28,6 +28,8 @@ def split_groups(piece: list[Mark], record: Record, place: int | None) -> list[l
     groups = [_labelled(piece[a:b]) for a, b in zip(starts, [*starts[1:], len(piece)], strict=True)]
     if not all(any(m.kind in _VALUES for m in g) for g in groups):
         return []
+    sided = any(m.kind in (Kind.RIGHT, Kind.LEFTPOST) for m in piece)
+    groups = groups if sided else [[_left(m) for m in g] for g in groups]
     rated = [any(m.kind in _RATES for m in g) for g in groups]
     cued = any(m.kind in _CUES and _is_about_number(piece, i) for i, m in enumerate(piece))
     was = sum(m.kind in (Kind.WAS, Kind.MEANT) for m in piece) == len(groups)
@@ -54,6 +56,9 @@ def _starts(piece: Sequence[Mark]) -> list[int]:
     out: list[int] = []
     for place, mark in enumerate(piece):
         numbered = mark.kind is Kind.SET and place + 1 < len(piece) and piece[place + 1].kind is Kind.NUM
+        run = bool(place) and mark.kind is Kind.LABEL and piece[place - 1].kind is Kind.LABEL
+        if run:
+            continue
         if mark.kind in (Kind.LABEL, Kind.ORD) or (numbered and not (place and piece[place - 1].kind is Kind.ORD)):
             out.append(place)
     return out
@@ -61,6 +66,11 @@ def _starts(piece: Sequence[Mark]) -> list[int]:
 
 def _after(piece: Sequence[Mark], place: int) -> int:
     return int(piece[place + 1].value or 0)
+
+
+def _left(mark: Mark) -> Mark:
+    """`3 left` where no side is meant."""
+    return replace(mark, kind=Kind.TANK) if mark.kind is Kind.LEFT and mark.text == "left" else mark
 
 
 def _labelled(group: Sequence[Mark]) -> list[Mark]:

@@ -1,4 +1,4 @@
-"""The ways to ask for a stored set to be taken out, brought to `scrap`: `bin the press i logged`, `take the last one off`.
+"""The ways to ask for a stored set to be taken out, as `scrap`: `bin the press i logged`, `take the last one off`.
 
 A verb that is a skip of what is still to come (`bin the press`) is a scrap of what was told (`bin the press i logged`).
 """
@@ -19,6 +19,7 @@ _AWAY = frozenset(words("off out away back down rid"))
 _TELLING = frozenset(words(
     "logged entered sent put recorded reported posted typed added wrote noted gave submitted inputted saved tracked",
 ))  # fmt: skip
+_ENTRIES = frozenset(words("entry message log report post text input record set one"))
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _POLITE = (Kind.ASKING, Kind.MEANT)
 _TARGET = (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.ORD, Kind.NAME, Kind.NUM, Kind.FILL, Kind.EACH,
@@ -30,12 +31,17 @@ def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         said = mark.text.split()
+        if mark.kind is Kind.DROP and _drops(marks, place):
+            out[place] = replace(mark, kind=Kind.SKIP)
         if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
             continue
         end = _end(marks, place)
         part = marks[place + 1 : end]
         told = _told(part)
         away = said[0] in _TAKING and _is_taken(marks, place, end)
+        last = said[0] in _REMOVING and _is_entry(part)
+        if last:
+            told = len(part)
         if (said[0] in _REMOVING and told is not None) or away:
             out[place] = replace(mark, kind=Kind.SCRAP)
             start = place + 1 + (told if told is not None else len(part))
@@ -44,6 +50,15 @@ def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
     return out
+
+
+def _drops(marks: Sequence[Mark], place: int) -> bool:
+    """`dropping calves`: a name alone behind, so that it is left out."""
+    end = _end(marks, place)
+    part = marks[place + 1 : end]
+    plain = all(m.kind in (Kind.NAME, Kind.FILL, Kind.AND) for m in part) and any(m.kind is Kind.NAME for m in part)
+    start = max((i + 1 for i in range(place) if marks[i].kind in (*_ENDS, Kind.COMMA)), default=0)
+    return plain and not any(m.kind is Kind.NUM for m in marks[start:place]) and "dropping" in marks[place].text
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:
@@ -64,6 +79,12 @@ def _told(part: Sequence[Mark]) -> int | None:
             own = {w for m in part[start : place + 1] for w in m.text.split()} & {"i", "ive", "we", "id"}
             return start if own else None
     return None
+
+
+def _is_entry(part: Sequence[Mark]) -> bool:
+    """`my last entry`, `the previous message`: what was told last."""
+    said = [w for m in part for w in m.text.split() if w not in ("my", "the", "that", "this", "please", "pls")]
+    return len(said) == 2 and said[0] in ("last", "previous", "latest") and said[1] in _ENTRIES
 
 
 def _is_taken(marks: Sequence[Mark], place: int, end: int) -> bool:

@@ -1,4 +1,4 @@
-"""Stored sets that a correction counts, made labels: `the last two squats`, `the two sets`, `both bench sets`, `bench 2`.
+"""Stored sets that a correction counts, as labels: `the last two squats`, `the two sets`, `both sets`, `bench 2`.
 
 Only beside words that correct, or where nothing but efforts is told: `last two sets 95x5` may tell of sets to come.
 """
@@ -38,9 +38,11 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
             mark = replace(piece[at], kind=Kind.LABEL, end=piece[end - 1].end, parts=(), names=())
             out += [replace(mark, value=Decimal(n)) for n in numbers]
             at = end
-        else:
+            continue
+        named = [m.kind for m in out[-2:]] == [Kind.LABEL, Kind.NAME]
+        if not (named and piece[at].kind in (Kind.SETS, Kind.SET)):
             out.append(piece[at])
-            at += 1
+        at += 1
     return out
 
 
@@ -58,19 +60,55 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
     """The stored sets that the words from here count, and where those words end; none where they count none."""
     mark = piece[at]
     led = mark.kind in (Kind.LASTSET, Kind.LASTREP, Kind.FILL) and mark.text in _LASTS
+    if at and piece[at - 1].kind is Kind.SCRAP and piece[at - 1].text.endswith("last"):
+        count, end = _number(piece, at)
+        if 1 < count <= len(stored) and _ends(piece, end):
+            return list(stored[-count:]), _past_sets(piece, end)
     if led or (mark.kind is Kind.ORD and mark.text in _FIRSTS):
         count, end = _number(piece, at + 1)
         if 1 < count <= len(stored) and _ends(piece, end):
             return list(stored[-count:] if led else stored[:count]), _past_sets(piece, end)
         return [], at
+    named = [int(m.value) for m in piece[:at] if m.kind in (Kind.LABEL, Kind.ORD) and m.value is not None]
+    if named and mark.kind in (Kind.THEREST, Kind.FILL) and mark.text in _OTHERS:
+        end = _number(piece, at + 1)[1]
+        rest = [n for n in stored if n not in named]
+        return (rest, _past_sets(piece, end)) if rest else ([], at)
+    if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _is_end(piece, at + 1):
+        return list(stored), at + 1
     count, end = _number(piece, at)
     if count == len(stored) and count > 1 and _kind(piece, end) in (Kind.SETS, Kind.SET) and _opens(piece, at):
         return list(stored), _past_sets(piece, end)
-    if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _kind(piece, at + 1) is Kind.NAME:
+    each = (mark.kind is Kind.ALL or mark.text in ("each", "every")) and _kind(piece, at + 2) in (Kind.SET, Kind.SETS)
+    both = mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2
+    if (each or both) and _kind(piece, at + 1) is Kind.NAME:
         return list(stored), at + 1
-    if at and piece[at - 1].kind is Kind.NAME and count in stored and mark.text.isdigit() and _is_index(piece, end):
+    if at and piece[at - 1].kind is Kind.NAME and count in stored and _kind(piece, end) is Kind.AND:
+        second, then = _number(piece, end + 1)
+        if second in stored and _kind(piece, then) in (Kind.WAS, Kind.MEANT):
+            return [count, second], then
+    scraps = any(m.kind is Kind.SCRAP for m in piece[:at]) and _is_end(piece, end)
+    index = mark.text.isdigit() and (scraps or _is_index(piece, end))
+    if at and piece[at - 1].kind is Kind.NAME and count in stored and index:
         return [count], end + (_kind(piece, end) is Kind.COLON)
     return [], at
+
+
+_OTHERS = (
+    "other",
+    "others",
+    "the other",
+    "the others",
+    "the other two",
+    "the rest",
+    "rest",
+    "the other ones",
+    "other two",
+)
+
+
+def _is_end(piece: Sequence[Mark], at: int) -> bool:
+    return all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE) for m in piece[at:])
 
 
 def _number(piece: Sequence[Mark], at: int) -> tuple[int, int]:

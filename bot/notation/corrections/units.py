@@ -15,17 +15,19 @@ _UNITS = {Kind.KG: Unit.KG, Kind.LB: Unit.LB}
 _SAID = (Kind.WAS, Kind.MEANT, Kind.SORRY, Kind.NOT)
 _PLAIN = (*_SAID, Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.NAME, Kind.LABEL, Kind.LASTSET, Kind.ALL,
           Kind.NUM, Kind.KG, Kind.LB, Kind.SETS, Kind.SET, Kind.AT, Kind.FOR, Kind.GAP, Kind.ORD, Kind.WROTE,
-          Kind.WITH)  # fmt: skip
+          Kind.WITH, Kind.S)  # fmt: skip
 
 
 def tells_unit_again(marks: Sequence[Mark]) -> bool:
     """Whether a message may only say in which unit stored loads were, so that the unit is not that of new sets."""
     numbers = sum(m.kind is Kind.NUM for m in marks)
+    marks = _of_unit(marks)
     return numbers <= 1 and any(m.kind in _SAID for m in marks) and all(m.kind in _PLAIN for m in marks)
 
 
 def correct_unit(piece: Sequence[Mark], record: Record, place: int | None) -> bool:
     """Whether the piece only says in which unit stored loads were; then they are put right."""
+    piece = _of_unit(piece)
     unit, at = _unit(piece)
     last = record.last(place)
     if unit is None or at is None or last is None or last.set is None:
@@ -54,6 +56,15 @@ def correct_unit(piece: Sequence[Mark], record: Record, place: int | None) -> bo
     for key in keys:
         record.change(key, lambda rows: [_in_unit(t, unit, at) for t in rows])
     return True
+
+
+def _of_unit(marks: Sequence[Mark]) -> Sequence[Mark]:
+    """`i'm an idiot, that's pounds`: the part that tells the unit, where no other part has a number."""
+    place = next((i for i, m in enumerate(marks) if m.kind in _UNITS), None)
+    if place is None:
+        return marks
+    start = max((i + 1 for i in range(place) if marks[i].kind in (Kind.COMMA, Kind.STOP, Kind.LINE)), default=0)
+    return marks if any(m.kind is Kind.NUM for m in marks[:start]) else marks[start:]
 
 
 def _keys(record: Record, exercise: str) -> list[SetKey]:

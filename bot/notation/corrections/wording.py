@@ -38,6 +38,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
     sentence = _rated_last(_of_that(_named_first(sentence)))
+    sentence = _ignored(sentence)
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
@@ -98,7 +99,10 @@ def _making(sentence: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(sentence):
         following = [m for m in sentence[place + 1 : place + 5] if m.kind not in (Kind.FILL, Kind.NAME)]
         changes = mark.text in ("make", *_CHANGING)
-        if mark.kind in (Kind.FILL, Kind.WORD) and changes and following and following[0].kind in _SETS:
+        to = Kind.TO in [m.kind for m in sentence[place:]] and mark.text in _CHANGING
+        named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
+        sets = bool(following) and following[0].kind in _SETS
+        if mark.kind in (Kind.FILL, Kind.WORD) and changes and (sets or named):
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
 
@@ -122,6 +126,18 @@ def _of_that(sentence: list[Mark]) -> list[Mark]:
         that, name, was = sentence[place : place + 3]
         if that.text == "that" and name.kind is Kind.NAME and was.kind is Kind.WAS:
             return [*sentence[:place], name, replace(that, kind=Kind.LASTSET), *sentence[place + 2 :]]
+    return sentence
+
+
+def _ignored(sentence: list[Mark]) -> list[Mark]:
+    """`ignore the 6, it was a 5`: what was told before is the 6."""
+    for place, mark in enumerate(sentence):
+        at = place + 1
+        while mark.kind is Kind.SCRAP and at < len(sentence) and sentence[at].text in ("the", "that", "my"):
+            at += 1
+        old = place < at < len(sentence) and sentence[at].kind is Kind.NUM and mark.kind is Kind.SCRAP
+        if old and any(m.kind in (Kind.WAS, Kind.MEANT) for m in sentence[at:]):
+            return [*sentence[:place], replace(mark, kind=Kind.WROTE), *sentence[place + 1 :]]
     return sentence
 
 

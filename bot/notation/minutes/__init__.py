@@ -20,7 +20,8 @@ _HAVING = frozenset(
         "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
         "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
         "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
-        "schedule most total gots had availabl maybe about roughly meetings calls lessons classes shifts appointments",
+        "schedule most total gots had availabl maybe about roughly clock play remaining dispose meetings calls",
+        "lessons classes shifts appointments",
     )
 )
 _NOT_HAVING = frozenset(
@@ -39,11 +40,11 @@ _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Ki
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(words(
     "leave leaving go out shuts closes close shutting closing pick picking collect collecting stop stopping off gone",
-    "kicked chucked thrown home finish ends end locks",
+    "kicked chucked thrown home finish finishing ends end ending locks",
 ))  # fmt: skip
 _GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
-    "closing catch",
+    "closing catch wrap finishing",
 ))  # fmt: skip
 
 
@@ -69,7 +70,7 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
         duration = duration_at(marks, place, metres)
         if duration is not None:
             minutes, end = duration
-            if minutes > 0 and _is_had(marks, place, end, timed):
+            if 0 < minutes <= _DAY_PART and _is_had(marks, place, end, timed):
                 return MinutesSaid(minutes, tuple(range(place, end)))
     return None
 
@@ -88,6 +89,8 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
         return False
     near = before[-4:]
     leaving = bool(set(before) & _GOING) and "in" in near
+    ended = bool(set(near) & {"done", "finished", "finish"}) and not set(before) & _MUST
+    leaving = leaving and not ended
     blocked = set(_since_had(near)) & _NOT_HAVING - ({"in", "be"} if leaving else set())
     if after[:1] and (after[0] in _AT_MOST or after[:2] == ["from", "now"]):
         blocked -= {"late", "early", "after", "in", "behind"}
@@ -107,6 +110,8 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     return alone and not timed and not talk
 
 
+_DAY_PART = 300
+"""Minutes: a longer time is no session's (`24 hour gym`; common practice, no source)."""
 _HAD = frozenset(words("got have has ive weve gotta only just gots havin need needs must"))
 _AT_MOST = frozenset(words("max maximum tops top left available only remaining"))
 _WHOLE = frozenset(words("whole entire total altogether overall duration complete full all"))
@@ -123,6 +128,8 @@ def _is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mar
     """`whole session 70 minutes`, `70 min in total`: how long it took, which is not the time that there is."""
     if set(before) & (_HAD - {"just"}):
         return False
+    if before[-1:] == ["at"] and after[:1] in (["already"], ["now"], ["in"], ["so"], []):
+        return True
     told = bool(set(before[-4:]) & _WHOLE) and bool(set(before[-4:]) & _OF_SESSION)
     totals = after[:2] in (["in", "total"], ["all", "in"], ["all", "up"], ["all", "told"]) or after[:1] == [
         "altogether"
@@ -138,11 +145,12 @@ def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
         return None
     before = _part_words(marks[:place], place)[-8:]
-    if before[-1:] != ["in"] or not set(before[-4:]) & _GOING or not set(before) & _MUST:
+    if before[-1:] != ["in"] or not set(before[-4:]) & (_GOING | _RUNNING) or not set(before) & _MUST:
         return None
     return MinutesSaid(mark.value, (place,))
 
 
+_RUNNING = frozenset(words("run dash shoot bounce split scoot bolt jet bail"))
 _SHORTEST, _LONGEST = 5, 180
 """Minutes of a session, for a number that names no unit (common practice, no source)."""
 _MUST = frozenset(words("have gotta need must got hafta has supposed haveto needs should ive"))
@@ -152,6 +160,8 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
     words = words_of(marks[place])
     hard = words[-1:] == ["stop"] and place > 0 and marks[place - 1].text == "hard"
+    leaves = words[-1:] == ["leave"] and kind_at(marks, place + 1) is Kind.CLOCK
+    hard = hard or leaves
     if not words or (words[-1] not in (*_UNTIL, "at") and not hard):
         return None
     is_until = words[-1] in _UNTIL

@@ -26,6 +26,8 @@ def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decima
         return Decimal(45), after_hour(marks, place + 1)
     if mark.kind is Kind.NUM and mark.value is not None:
         unit = kind_at(marks, place + 1)
+        if unit is Kind.MORE and kind_at(marks, place + 2) is Kind.MINUTES:
+            return mark.value, place + 3
         if unit is Kind.DASH and kind_at(marks, place + 2) is Kind.MINUTES:
             return mark.value, place + 3
         if unit is Kind.MINUTES or (unit is Kind.M and not metres and marks[place + 1].tight and mark.value >= 10):

@@ -9,7 +9,15 @@ from dataclasses import dataclass
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
-from bot.notation.skips.reach import PRONOUNS, counted_alone, counted_before, names_after, names_before
+from bot.notation.skips.reach import (
+    PRONOUNS,
+    counted_alone,
+    counted_before,
+    is_after,
+    is_only,
+    names_after,
+    names_before,
+)
 from bot.notation.tokens import Mark
 
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
@@ -30,6 +38,10 @@ class SkipsSaid:
     """Names after a plain `no`: `no pullup bar here` skips nothing that the session lacks."""
     every: tuple[Mark, ...] = ()
     """Names of which each that fits is meant: `both curls`."""
+    since: Mark | None = None
+    """The name after which all is given up: `everything after pull ups`."""
+    kept: tuple[Mark, ...] = ()
+    """Names that the rest does not hold: `rows only, the rest another day`."""
 
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
@@ -40,6 +52,7 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     current: Span | None = None
     denied: list[Mark] = []
     every: list[Mark] = []
+    since: Mark | None = None
     for place, mark in enumerate(marks):
         if place in places:
             continue
@@ -67,6 +80,9 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             is_current = _is_of_set(marks, place)
         if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
             found, used, is_rest = names_before(marks, place, False)
+        if found and is_after(marks, found[0]):
+            since, found, is_rest = found[0], found[1:], False
+            places |= used
         if found or is_rest or is_current:
             alone = counted_alone(marks, place)
             used |= set(range(*alone)) if alone is not None and is_current else set()
@@ -77,7 +93,8 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             at = (marks[min(used)].start, marks[max(used)].end) if used else (mark.start, mark.end)
             rest = rest or (at if is_rest else None)
             current = current or (at if is_current else None)
-    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every))
+    kept = tuple(m for i, m in enumerate(marks) if is_only(marks, i)) if rest is not None else ()
+    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, kept)
 
 
 _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, Kind.EXCEPT))
@@ -165,7 +182,7 @@ def _gives_up(marks: Sequence[Mark], place: int) -> bool:
         "calling it there",
         "stopping here",
         "stop here",
-    ) and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH)
+    ) and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)
 
 
 def _is_asked(marks: Sequence[Mark], place: int) -> bool:
@@ -183,6 +200,8 @@ def _is_hindered(marks: Sequence[Mark], place: int) -> bool:
     if _is_asked(marks, place):
         return True
     before = marks[max(0, place - 2) : place]
+    if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
+        return True
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False

@@ -51,6 +51,19 @@ def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:
     return at >= 0 and marks[at].kind is Kind.WARMUP
 
 
+def _is_of_other(part: Sequence[Mark]) -> bool:
+    """`so done with this machine`, `haven't done planks yet`: not said of a set."""
+    done = next(i for i, m in enumerate(part) if m.kind in (Kind.DONE, Kind.FINISH))
+    denied = any(m.text in _NOT_YET for m in part[:done])
+    rest = part[done + 1 :]
+    named = any(m.kind in (Kind.NAME, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ALL) for m in rest)
+    about = len(rest) > 1 and rest[0].kind is Kind.WITH and not named
+    return denied or about
+
+
+_NOT_YET = frozenset([*DENYING, "havent", "hasnt", "hadnt", "not", "aint"])
+
+
 def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
     """Whether a part of the message is a bare `done` or thumb; with the exercise that it names, if any,
     and whether it says `all`."""
@@ -75,6 +88,9 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
             Kind.SETS,
         }:
             names = [m for m in part if m.kind is Kind.NAME]
+            if _is_of_other(part):
+                part = []
+                continue
             if Kind.FINISH in kinds and Kind.DONE not in kinds and not names:
                 part = []
                 continue

@@ -24,9 +24,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
         mark = marks[at]
         if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
             found.append(mark)
-        elif mark.kind is Kind.THEREST and mark.text.endswith((" it", " them")) and not found:
-            sets_first = True
-        elif not found and _is_other(marks, at, place):
+        elif not found and (_is_other(marks, at, place) or _is_of_it(mark)):
             sets_first = True
         elif mark.kind is Kind.THEREST and _is_of_name(marks, at):
             pass
@@ -47,6 +45,11 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
 
 
+def _is_of_it(mark: Mark) -> bool:
+    """`the rest of it`: of the exercise under way."""
+    return mark.kind is Kind.THEREST and mark.text.endswith((" it", " them"))
+
+
 def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
     """`just the one set, skipping the other`: the sets that are left of the exercise under way."""
     mark = marks[at]
@@ -64,7 +67,7 @@ def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
     for at in range(start, place - 1):
         counted = marks[at].kind is Kind.NUM and marks[at + 1].kind in (Kind.SET, Kind.SETS)
         words = {w for m in (*marks[max(start, at - 3) : at], *marks[at + 2 : at + 3]) for w in m.text.split()}
-        if counted and words & {"just", "only"} and marks[at].value is not None:
+        if counted and words & {"just", "only", "after"} and marks[at].value is not None:
             return at, at + 2
     return None
 
@@ -111,11 +114,15 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     while at >= 0:
         mark = marks[at]
         if mark.kind in (Kind.NAME, Kind.WEAK):
-            if found and not any(
+            if found and at + 1 < len(marks) and marks[at + 1].kind is Kind.NAME and marks[at].kind is Kind.NAME:
+                pass
+            elif found and not any(
                 m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]
             ):
                 break
             found.append(mark)
+        elif mark.text in ("yes", "yep", "yeah", "yup"):
+            break
         elif mark.kind is Kind.THEREST:
             rest = not found
         elif not found and (mark.kind is Kind.SETS or (mark.kind is Kind.NUM and marks[at + 1].kind is Kind.SETS)):
@@ -136,3 +143,16 @@ def counted_before(marks: Sequence[Mark], place: int) -> set[int]:
         at -= 1
     counts = at >= 0 and at < place - 1 and marks[at].kind is Kind.NUM
     return set(range(at, place)) if counts else set()
+
+
+def is_after(marks: Sequence[Mark], name: Mark) -> bool:
+    """`everything after pull ups`: a name after which all is meant."""
+    place = next(i for i, m in enumerate(marks) if m is name)
+    before = marks[place - 1] if place else None
+    return before is not None and before.kind is Kind.THEREST and before.text.endswith("after")
+
+
+def is_only(marks: Sequence[Mark], place: int) -> bool:
+    """`rows only today`, `just rows`: a name that is to be done, whatever is left out."""
+    beside = [m.text for m in (*marks[max(0, place - 1) : place], *marks[place + 1 : place + 2])]
+    return marks[place].kind is Kind.NAME and bool({"only", "just"} & set(beside))

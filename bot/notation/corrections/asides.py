@@ -1,0 +1,79 @@
+"""Corrections inside a message that stand beside what they are of: in brackets, or of the effort that was told last."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_CUES = (Kind.MEANT, Kind.SORRY)
+_RATES = (Kind.RPE, Kind.RIR)
+_EASIEST, _HARDEST = 5, 10
+_BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
+
+
+def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such corrections put in plain order."""
+    return _rated_again(_out_of_brackets(list(marks)))
+
+
+def _out_of_brackets(marks: list[Mark]) -> list[Mark]:
+    """`100x5 100x4 (second was 6 sorry)`: as a sentence of its own."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.OPEN or not any(m.kind is Kind.NUM for m in marks[:place]):
+            continue
+        end = next((i for i in range(place, len(marks)) if marks[i].kind is Kind.CLOSE), len(marks))
+        inside = marks[place + 1 : end]
+        named = any(m.kind in (Kind.ORD, Kind.SET, Kind.LASTSET) for m in inside)
+        told = any(m.kind is Kind.WAS for m in inside) and any(m.kind is Kind.NUM for m in inside)
+        if named and told:
+            out[place] = replace(mark, kind=Kind.STOP)
+            if end < len(marks):
+                out[end] = replace(marks[end], kind=Kind.STOP)
+    return out
+
+
+def _rated_again(marks: list[Mark]) -> list[Mark]:
+    """`rpe 7 make that 8`, `rpe 8, actually more like 9`: the number behind the cue is an effort too."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        out.append(marks[at])
+        at += 1
+        if out[-1].kind not in _CUES:
+            continue
+        rate = _rate_before(out[:-1])
+        number = at
+        while number < len(marks) and (marks[number].kind in (Kind.FILL, Kind.MORE, Kind.COMMA, Kind.WAS)):
+            number += 1
+        if rate is not None and _is_alone(marks, number) and _is_scale(marks[number], rate):
+            said = marks[number]
+            out += [replace(rate, start=said.start, end=said.start), said]
+            at = number + 1
+    return out
+
+
+def _rate_before(marks: Sequence[Mark]) -> Mark | None:
+    """The word of the effort whose number is told last."""
+    at = len(marks) - 1
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.SORRY):
+        at -= 1
+    rated = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind in _RATES
+    return marks[at - 1] if rated else None
+
+
+def _is_alone(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a bare number ends its part."""
+    if place >= len(marks) or marks[place].kind is not Kind.NUM:
+        return False
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    return after is None or after.kind in (*EDGES, Kind.FILL, Kind.CLOSE)
+
+
+def _is_scale(mark: Mark, rate: Mark) -> bool:
+    value = mark.value
+    if value is None:
+        return False
+    return _EASIEST <= value <= _HARDEST if rate.kind is Kind.RPE else value <= _EASIEST
