@@ -78,6 +78,8 @@ def _rests(marks: Sequence[Mark]) -> Iterator[int]:
             and _kind(marks, at + 1) in _TIMES
         ):
             yield from (at, at + 1)
+        if mark.text in ("rest", "rests", "rested", "resting") and _kind(marks, at) is Kind.CLOCK:
+            yield at
         pauses = [m.text for m in marks[place + 2 : place + 4]]
         if (
             mark.kind is Kind.NUM
@@ -122,6 +124,10 @@ def _sums(marks: Sequence[Mark]) -> Iterator[int]:
         told = _kind(marks, place + 1 + reps) is Kind.TOTAL or marks[place + 1].text == "total reps" if place + 1 < len(marks) else False
         listed = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
         ends = {sum(listed[i:]) for i in range(len(listed) - _LEAST_SUMMED + 1)}
+        named = [m.kind for m in marks[place + 1 : place + 3]] in ([Kind.NAME, Kind.TOTAL], [Kind.WEAK, Kind.TOTAL])
+        after = [m.value for m in marks[place + 1 :] if m.kind is Kind.NUM and m.value is not None]
+        if (named or told) and len(after) >= _LEAST_SUMMED and mark.value == sum(after):
+            yield from (place, place + 1 + reps + named)
         if told and mark.value in ends:
             yield from (place, place + 1 + reps)
 

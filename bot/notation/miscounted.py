@@ -26,7 +26,12 @@ def miscounted(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     work = [one for one in told if one.row.stage is Stage.WORK]
     if not work or record.replaces:
         return None
-    looks = (_of_all(marks, work, record), _repeated(marks, work, record), _done(marks, work, record))
+    looks = (
+        _of_all(marks, work, record),
+        _repeated(marks, work, record),
+        _done(marks, work, record),
+        _unsided(marks, work, record),
+    )
     return next(chain(*looks), None)
 
 
@@ -67,6 +72,20 @@ def _repeated(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> It
         at = one.grounds.reps.at
         if said and one.grounds.reps.source is Source.BEFORE and (one.row.set or 0) > planned > 0 and at is not None:
             yield from (m for m in marks if m.kind is Kind.SAME and m.start < at[1] and at[0] < m.end)
+
+
+def _unsided(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> Iterator[Mark]:
+    """`10 and 10, then 10 and 9` beyond the plan of an exercise of two sides: sets, or sides of sets."""
+    if any(m.kind is Kind.EACH or set(m.text.split()) & EXTRA for m in marks) or len(work) < _SEVERAL:
+        return
+    for one in work:
+        place = record.place_of(one.row.exercise)
+        beyond = place is not None and (one.row.set or 0) > len(record.exercises[place].sets) > 0
+        if beyond and place is not None and record.exercises[place].sides == 2 and one.row.side is None:
+            yield from (m for m in marks if m.kind is Kind.NUM)
+
+
+_SEVERAL = 2
 
 
 def _done(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> Iterator[Mark]:

@@ -57,6 +57,8 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
         count, end = found
         if count is not None:
             done, at = count, out[place]
+        elif (left := _small(out, place)) is not None and planned - left == (stored or 0) + 1:
+            out = [replace(m, kind=Kind.FILL) if m.kind is Kind.WAS else m for m in out]
         new = None if count is None else _new(out, place, end, count, stored)
         gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[place:end]]
         if place and out[place - 1].kind is Kind.FILL and place > 1 and out[place - 2].kind is Kind.WAS:
@@ -129,11 +131,9 @@ def _done(marks: Sequence[Mark], place: int, whole_plan: int, next_number: int) 
     counted = (
         said and marks[at - 2].kind in (Kind.SETS, Kind.SET) and not (at < len(marks) and marks[at].kind is Kind.FILL)
     )
-    whole_entry = [m.kind for m in marks[at + 1 : at + 4]] in (
-        [Kind.NUM, Kind.X, Kind.NUM],
-        [Kind.NUM, Kind.FOR, Kind.NUM],
-    )
-    next_one = whole_entry and ends and count == next_number
+    whole_entry = _is_entry(marks, at + 1)
+    later = any(_is_entry(marks, i) for i in range(at, len(marks)))
+    next_one = (whole_entry or (of is not None and later)) and ends and count == next_number
     if next_one and of is not None and of[0] >= count:
         return None, at
     if (
@@ -148,6 +148,12 @@ def _done(marks: Sequence[Mark], place: int, whole_plan: int, next_number: int) 
     return (count, at) if (counted or makes) and ends else None
 
 
+def _is_entry(marks: Sequence[Mark], place: int) -> bool:
+    """`100x5`: a load with its repetitions."""
+    kinds = [m.kind for m in marks[place : place + 3]]
+    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+
+
 def _sets_of(record: Record, place: int) -> int:
     """How many sets the plan has, where so many repetitions are none that it asks for: `4 of 5` may be either."""
     context = record.context(place)
@@ -159,14 +165,17 @@ def _nth(marks: Sequence[Mark], place: int) -> tuple[int | None, int] | None:
     """`that's the third one in the bag`, `second set done`: how many are done with the set that is told."""
     mark = marks[place]
     at = place + 1
-    one = at < len(marks) and (marks[at].kind is Kind.SET or marks[at].text == "one")
+    called = at < len(marks) and marks[at].kind is Kind.DONE and marks[at].text.startswith("set")
+    one = at < len(marks) and (marks[at].kind is Kind.SET or marks[at].text == "one" or called)
     if mark.kind is not Kind.ORD or mark.value is None or not one:
         return None
-    at += 1
+    at += not called
     said = _words(marks, at, 3)
     bagged = 3 if said == ["in", "the", "bag"] else 0
     done = bagged or (at < len(marks) and (marks[at].kind is Kind.DONE or marks[at].text in _DONE))
     end = at + (bagged or 1)
+    while done and end < len(marks) and marks[end].kind is Kind.FILL:
+        end += 1
     ends = end >= len(marks) or marks[end].kind in EDGES
     start = place
     while start > 0 and marks[start - 1].kind in (Kind.FILL, Kind.WAS):
@@ -213,7 +222,10 @@ def _rest(marks: Sequence[Mark], place: int, *, left: bool = False) -> tuple[int
         [Kind.AT, Kind.NAME],
         [Kind.FOR, Kind.NAME],
     )
-    if (sets or left or named) and at < len(marks) and marks[at].text == "left":
+    alone = not any(m.kind is Kind.NUM for m in marks[:place]) and (
+        at + 1 >= len(marks) or marks[at + 1].kind is Kind.STOP
+    )
+    if (sets or left or named or alone) and at < len(marks) and marks[at].text == "left":
         return None, at + 1
     return None
 

@@ -31,7 +31,8 @@ _TELLS = (
     Kind.BODY,
 )
 _LOWS = ("singles", "doubles", "triples", "single", "double", "triple")
-_TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind.DASH, Kind.TO, Kind.AND, Kind.SLASH)
+_TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind.DASH, Kind.TO, Kind.SLASH)
+_COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}
 _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other", "the other", "remaining", "my last")
 
 
@@ -136,6 +137,8 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
         end < len(marks) and marks[end].text in ("ones", "of", "them", "those", "rounds")
     ):
         end += 1
+    if kind_at(marks, end) is Kind.NAME and kind_at(marks, end + 1) in (*_TELLS, Kind.COMMA, Kind.FILL):
+        end += 1
     return (1 if first else None), count, end
 
 
@@ -145,7 +148,8 @@ def _led(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         opened = _opening(marks, at)
-        tells = opened is not None and kind_at(marks, _past_fill(marks, opened[2])) in _TELLS
+        named = opened is not None and marks[opened[2] - 1].kind is Kind.NAME
+        tells = opened is not None and (kind_at(marks, _past_fill(marks, opened[2])) in _TELLS or named)
         if opened is None or not tells or _counts_again(marks, opened[2]):
             if _is_fifth_at(marks, at):
                 out.append(replace(marks[at], kind=Kind.LABEL))
@@ -157,6 +161,7 @@ def _led(marks: list[Mark]) -> list[Mark]:
         first, count, end = opened
         if first is None and any(m.kind is Kind.LABEL for m in out):
             first = None
+        out += [marks[end - 1]] if named else []
         out += _group(marks[at], first, count, marks[end - 1].end)
         at = end
         rest = _past_fill(marks, at)
@@ -220,9 +225,12 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
         return (_group(marks[place], first, count, marks[end - 1].end), end) if done else None
     if [kind_at(marks, place + n) for n in range(3)] == [Kind.LABEL, Kind.NUM, Kind.SETS]:
         ended = kind_at(marks, _past_fill(marks, place + 3)) in _ENDS
-        return (marks[place : place + 3], place + 3) if ended else None
+        return (list(marks[place : place + 3]), place + 3) if ended else None
     if place < len(marks) and (marks[place].kind is Kind.THEREST or marks[place].text == "others"):
         ended = kind_at(marks, _past_fill(marks, place + 1)) in _ENDS
+        others = [_COUNTS[w] for w in marks[place].text.split() if w in _COUNTS]
+        if others and ended:
+            return _group(marks[place], None, others[0], marks[place].end), place + 1
         return ([replace(marks[place], kind=Kind.THEREST, text="the others")], place + 1) if ended else None
     if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > _MOST:
         return None

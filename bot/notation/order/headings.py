@@ -12,6 +12,7 @@ _ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.E
         *_SIDES)  # fmt: skip
 _ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD, Kind.TIMES)
 _OPENS = (Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.FILL)
+_MOST_SETS = 8
 _LIGHTEST = 20
 """A bare number before a name that is less may be its repetitions."""
 
@@ -31,8 +32,9 @@ def before_names(marks: list[Mark]) -> list[Mark]:
 
 def _holds(marks: Sequence[Mark], place: int, name: int, *, has_unit: bool) -> bool:
     """Whether repetitions follow the name, and no load of their own."""
-    linked = kind_at(marks, name + 1) in (Kind.X, Kind.FOR)
-    reps = name + 1 + linked
+    reps = name + 1
+    while kind_at(marks, reps) in (Kind.X, Kind.FOR, Kind.COLON, *_SIDES):
+        reps += 1
     if kind_at(marks, reps) is not Kind.NUM or kind_at(marks, reps + 1) in LOADED:
         return False
     load, count = marks[place].value, marks[reps].value
@@ -59,9 +61,25 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
         row = [m for m in marks[start:end] if m.kind is not Kind.FILL]
         has_unit = len(part) > 1 or (bool(part) and part[0].kind is Kind.BODY)
         if _is_load(part) and row and _is_row(part[0], row, has_unit=has_unit):
-            out[place:start] = [replace(mark, kind=Kind.COLON)] + [
-                replace(m, kind=Kind.FILL) for m in out[place + 1 : start]
+            out[place:start] = [
+                replace(m, kind=Kind.COLON if i == place else Kind.FILL)
+                for i, m in enumerate(marks)
+                if place <= i < start
             ]
+            for stop in _listed_stops(marks, end):
+                out[stop] = replace(marks[stop], kind=Kind.COMMA)
+    return out
+
+
+def _listed_stops(marks: Sequence[Mark], end: int) -> list[int]:
+    """The full stops of a list under a load whose sentences are one number each: `20s. 12. 12. 11.`"""
+    out: list[int] = []
+    while kind_at(marks, end) is Kind.STOP and kind_at(marks, end - 1) is Kind.NUM:
+        ends = kind_at(marks, end + 2) in (None, Kind.STOP, Kind.LINE)
+        if kind_at(marks, end + 1) is not Kind.NUM or not ends:
+            break
+        out.append(end)
+        end += 2
     return out
 
 

@@ -30,7 +30,17 @@ _NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, 
 
 def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _plurals(_couples(_more(_of_them(_turns(_got_all(_one_set(marks)))))))
+    return _plurals(_couples(_more(_of_them(_turns(_got_all(_one_set(_plain(marks))))))))
+
+
+def _plain(marks: list[Mark]) -> list[Mark]:
+    """`2 further sets`, `three solid sets`: what the sets were like has no bearing."""
+    return [
+        replace(m, kind=Kind.FILL)
+        if m.kind is Kind.WORD and kind_at(marks, i - 1) is Kind.NUM and kind_at(marks, i + 1) is Kind.SETS
+        else m
+        for i, m in enumerate(marks)
+    ]
 
 
 def _one_set(marks: list[Mark]) -> list[Mark]:

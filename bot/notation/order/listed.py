@@ -57,7 +57,8 @@ def _leads(marks: Sequence[Mark], place: int) -> bool:
     apart = place > 0 and marks[place].start > marks[place - 1].end
     if kind_at(marks, at) is not Kind.NUM or kind_at(marks, at + 1) in _COUNTED or not apart:
         return False
-    return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end
+    many = (marks[at].value or 0) > _MOST_SETS
+    return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end or many
 
 
 def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:
@@ -83,7 +84,11 @@ def times_lists(marks: list[Mark]) -> list[Mark]:
         replace(m, kind=Kind.FILL) if m.kind is Kind.TIMES and m.text == "time" and _points(marks, i) else m
         for i, m in enumerate(marks)
     ]
-    counted = [i for i, m in enumerate(out) if m.kind is Kind.TIMES and kind_at(out, i - 1) is Kind.NUM]
+    counted = [
+        i
+        for i, m in enumerate(out)
+        if m.kind is Kind.TIMES and kind_at(out, i - 1) is Kind.NUM and kind_at(out, i + 1) is not Kind.NUM
+    ]
     if len(counted) < _SURE - 1:
         return out
     return [replace(m, kind=Kind.REPS) if i in counted else m for i, m in enumerate(out)]

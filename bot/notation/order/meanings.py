@@ -21,6 +21,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind in (Kind.SAME, Kind.AGAIN) and mark.text in _REPEATS and numbered:
         whole = kind_at(marks, place + 2) in LOADED or kind_at(marks, place + 2) in OF_LOAD
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
+    if mark.kind is Kind.SAME and not any(m.kind is Kind.NUM for m in marks[:place]) and _is_entry(marks, place + 1):
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
         return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
@@ -44,6 +46,16 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+def _is_entry(marks: Sequence[Mark], place: int) -> bool:
+    """`100x5`, past fillers: what `the same again 100x5` repeats, told in full."""
+    while kind_at(marks, place) is Kind.FILL:
+        place += 1
+    return [kind_at(marks, place + n) for n in (0, 1, 2)] in (
+        [Kind.NUM, Kind.X, Kind.NUM],
+        [Kind.NUM, Kind.FOR, Kind.NUM],
+    )
 
 
 def _is_set(marks: Sequence[Mark], place: int) -> bool:

@@ -168,6 +168,8 @@ def _of_set(marks: list[Mark]) -> list[Mark]:
         if mark.text.endswith("as the first"):
             out[-1] = replace(mark, value=Decimal(1))
             continue
+        while at + 1 < len(marks) and marks[at].text in ("numbers", "weight", "thing", "again", "reps", "number"):
+            at += 1
         to = at < len(marks) and (marks[at].text == "as" or marks[at].kind in (Kind.TO, Kind.WITH))
         place = _past(marks, at + to, Kind.FILL)
         if not to:

@@ -21,7 +21,7 @@ _OF_ONE = ("per set", "each set", "every set", "a set", "each time", "every time
 
 def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _per_set(_of_minis(_did(_named(_times(marks)))))
+    return _all_but(_per_set(_of_minis(_did(_named(_times(marks))))))
 
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
@@ -43,6 +43,9 @@ def _times(marks: list[Mark]) -> list[Mark]:
     """`45s 3x`: an `x` behind the number of sets, with nothing to link."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        headed = kind_at(marks, place - 1) in (Kind.NAME, Kind.DONE) and _is_few(marks, place + 1)
+        if mark.kind is Kind.X and headed and kind_at(marks, place + 2) in (Kind.COLON, Kind.COMMA, Kind.NUM):
+            return [*marks[:place], marks[place + 1], _sets(marks[place + 1], "group"), *marks[place + 2 :]]
         ends = kind_at(marks, place + 1) in _ENDS
         if mark.kind is Kind.X and mark.text == "x" and ends and place > 1 and _is_few(marks, place - 1):
             before = marks[place - 2].kind if marks[place - 2].kind is not Kind.COMMA else kind_at(marks, place - 3)
@@ -76,6 +79,9 @@ def _did(marks: list[Mark]) -> list[Mark]:
     for place in range(1, len(marks) - 2):
         led = marks[place - 1].text in _DOING or [m.text for m in marks[max(0, place - 2) : place]] == ["did", "only"]
         parted = kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON)
+        if _heads(marks, place):
+            out[place + 1 : place + 1] = [_sets(marks[place])]
+            return out
         if not (led and parted and _is_few(marks, place)):
             continue
         end = next((i for i in range(place + 2, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
@@ -85,6 +91,20 @@ def _did(marks: list[Mark]) -> list[Mark]:
             out.insert(place + 1, _sets(marks[place]))
             return out
     return out
+
+
+def _heads(marks: Sequence[Mark], place: int) -> bool:
+    """`just the two on bench so far: 60x10, 60x9`: the only number before a colon, and as many sets behind it."""
+    if not _is_few(marks, place) or marks[place - 1].kind is not Kind.FILL:
+        return False
+    start, _ = part_of(marks, place)
+    colon = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (*EDGES, Kind.COLON)), len(marks))
+    if kind_at(marks, colon) is not Kind.COLON or sum(m.kind is Kind.NUM for m in marks[start:colon]) != 1:
+        return False
+    if kind_at(marks, place + 1) not in (Kind.AT, Kind.FILL, Kind.COLON, Kind.UNDONE, Kind.NAME, Kind.DONE):
+        return False
+    end = next((i for i in range(colon, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+    return _listed(marks[colon + 1 : end]) == marks[place].value
 
 
 def _listed(marks: Sequence[Mark]) -> int:
@@ -107,6 +127,19 @@ def _of_minis(marks: list[Mark]) -> list[Mark]:
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
             out[place + 1] = replace(marks[place + 1], kind=Kind.COLON)
     return out
+
+
+def _all_but(marks: list[Mark]) -> list[Mark]:
+    """`100x5 except the last one 100x4`: all but that one."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.EXCEPT or any(m.kind in (Kind.ALL, Kind.SETS, Kind.PLANNED) for m in marks[:place]):
+            continue
+        at = _past_fill(marks, place + 1)
+        if kind_at(marks, at) in (Kind.LASTSET, Kind.ORD) and sum(m.kind is Kind.X for m in marks[:place]) == 1:
+            start = next(i for i, m in enumerate(marks) if m.kind is Kind.NUM)
+            every = replace(mark, kind=Kind.ALL, text="all", end=mark.start)
+            return [*marks[:start], every, *marks[start:place], replace(mark, kind=Kind.COMMA), *marks[place + 1 :]]
+    return marks
 
 
 def _per_set(marks: list[Mark]) -> list[Mark]:

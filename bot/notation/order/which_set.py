@@ -176,7 +176,8 @@ def _named(marks: list[Mark]) -> list[Mark]:
 
 def _is_called(marks: Sequence[Mark], place: int) -> bool:
     """`number two nine reps`: a number straight behind the number of the set."""
-    return place > 0 and marks[place - 1].text == "number" and kind_at(marks, place + 1) is Kind.NUM
+    at = place + 1 + (kind_at(marks, place + 1) is Kind.DONE)
+    return place > 0 and marks[place - 1].text == "number" and kind_at(marks, at) is Kind.NUM
 
 
 def _is_entry(marks: Sequence[Mark], place: int) -> bool:

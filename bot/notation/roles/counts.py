@@ -145,7 +145,7 @@ class RepCounts(Loads):
     def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
         """`10/9` on an exercise of two sides: left, then right."""
         last = state.sets[-1] if state.sets else None
-        before = [s.side for s in state.sets[:-1]] or [p.side for p in self.context.worked]
+        before = [s.side for s in state.sets[:-1] if not s.same] or [p.side for p in self.context.worked]
         sided = amount.join is Join.AND and before[-1:] in ([Side.RIGHT], [Side.LEFT])
         if not self.two_sided or not (amount.join is Join.SLASH or sided) or last is None or state.fresh:
             return None

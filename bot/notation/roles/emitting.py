@@ -23,6 +23,7 @@ class Emitting(Costs):
         load = None if stage is Stage.DROP and not made.fresh and not linked else made.load
         side = amount.side or (None if amount.each else made.side)
         count = made.mult or 1
+        self._take_last(made)
         self._weigh(made, amount, reps, stage=stage, load=load)
         start = made.start if made.fresh or linked else amount.start
         if made.mult and made.mult_at is not None:
@@ -56,11 +57,22 @@ class Emitting(Costs):
         made.index += count if stage is Stage.WORK and alone else 0
         return made
 
+    def _take_last(self, made: State) -> None:
+        """`5x5, the last one only 4`: of sets that were all counted, the last is told apart."""
+        last = made.sets[-1] if made.sets else None
+        whole = last is not None and last.count > 1 and made.index >= len(self.opens) and last.stage is Stage.WORK
+        if made.last_named and whole and last is not None and made.stage is Stage.WORK:
+            made.sets = (*made.sets[:-1], replace(last, count=last.count - 1))
+            made.index -= 1
+
     def _stage_of(self, made: State, amount: Amount) -> Stage:
         """The stage of a set that is about to be put: the one under way, or the one that its join opens or ends."""
         if amount.join is Join.ARROW and made.sets:
             made.enter(Stage.DROP, amount.join_at)
         stage = made.stage
+        if stage is Stage.WARMUP and amount.join is Join.X and made.sets and self._is_as_planned(made, amount):
+            made.enter(Stage.WORK)
+            return Stage.WORK
         slashed = amount.join is Join.SLASH and made.sets and self._drops_next(made)
         if stage is Stage.WORK and (slashed or ("L" in made.chain and made.slashed)):
             return Stage.DROP
@@ -70,6 +82,13 @@ class Emitting(Costs):
             made.enter(Stage.WORK)
             return Stage.WORK
         return stage
+
+    def _is_as_planned(self, made: State, amount: Amount) -> bool:
+        """Whether a set is just what the plan asks for: behind warm-ups it is the first of them no more."""
+        number = self.number(made.index)
+        load = made.load.load if made.load is not None else None
+        exact = load is not None and self.context.is_planned(load, number)
+        return exact and amount.value is not None and int(amount.value) in self.context.range_of(number)
 
     def _weigh(self, made: State, amount: Amount, reps: int | None, *, stage: Stage, load: SaidLoad | None) -> None:
         """Adds what the plan speaks against the set that is about to be put."""

@@ -49,34 +49,41 @@ class Loads(Steering):
             return
         if join is Join.FOR and chain:
             return
+        ahead = self._ahead(state, amount, said, bare=surprise is None)
+        if ahead is None:
+            return
+        yield ahead
+        near = join in (Join.COMMA, Join.SPACE, Join.AND, Join.BREAK)
+        if near and ahead.stage is Stage.WORK and self._may_drop(state, said):
+            drop = ahead.copy()
+            drop.enter(Stage.DROP)
+            yield drop
+        if not state.fresh and ahead.sets and amount.join in (Join.SPACE, Join.COMMA, Join.DASH):
+            yield from self._load_late(state, amount, said, 0.2 if surprise is not None else 1.0)
+
+    def _ahead(self, state: State, amount: Amount, said: SaidLoad, *, bare: bool) -> State | None:
+        """The state with a load for what follows; `bare`: nothing but its place says that it is one."""
         made = state.copy()
-        if chain == "S" and join is Join.X:
-            made.cost += 0.5 if surprise is not None else 1.5
-        if chain == "H":
+        if state.chain == "S" and amount.join is Join.X:
+            made.cost += 0.5 if not bare else 1.5
+        if state.chain == "H":
             made.hand = True
         if made.fresh:
             made = self._alone(made)
-        if surprise is None and amount.join not in LINKED and made.sets and made.load is not None:
+        if bare and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 0.4
-        if made.stage is Stage.MINI and surprise is None:
-            return
-        made.slashed = join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
+        if made.stage is Stage.MINI and bare:
+            return None
+        made.slashed = amount.join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
         made.wants_load = False
         made.load = replace(said, hand=said.hand or made.hand)
         made.hand = False
         made.fresh = True
-        made.bare = surprise is None
-        made.chain = chain + "L"
+        made.bare = bare
+        made.chain = state.chain + "L"
         made.start = amount.start
-        yield made
-        near = join in (Join.COMMA, Join.SPACE, Join.AND, Join.BREAK)
-        if near and made.stage is Stage.WORK and self._may_drop(state, said):
-            drop = made.copy()
-            drop.enter(Stage.DROP)
-            yield drop
-        if not state.fresh and made.sets and amount.join in (Join.SPACE, Join.COMMA, Join.DASH):
-            yield from self._load_late(state, amount, said, 0.2 if surprise is not None else 1.0)
+        return made
 
     def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
         """A load behind repetitions without a link: of the last ones, or of a list of them."""

@@ -62,6 +62,11 @@ class Numbers(Timed):
                 yield from self._as_reps(state, amount, amount.value)
             case Counts.S if not self.context.is_per_hand and state.all_sets and amount.join not in LINKED:
                 yield from self._all_alike(state, amount)
+            case Counts.S if state.fresh or not self.context.is_per_hand:
+                yield from self._as_load(state, amount)
+                for made in self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value):
+                    made.cost += 0.4
+                    yield made
             case Counts.LOAD | Counts.S:
                 yield from self._as_load(state, amount)
 
@@ -96,6 +101,7 @@ class Numbers(Timed):
                 yield from self._as_scale(state, amount)
         free = amount.sign == 0 and amount.join not in LINKED
         splits = free or (amount.join is Join.X and not amount.spoken)
+        splits = splits or (amount.spoken and bool(amount.sign) and amount.join not in LINKED)
         if amount.parts and splits and not (amount.hand or amount.total):
             yield from self._as_parts(state, amount)
 
@@ -168,7 +174,7 @@ class Numbers(Timed):
     def _is_planned(self, amount: Amount) -> bool:
         """Whether a number is a planned load as it stands: `forty five` on a plan of 45 is no 40 for 5."""
         known = (self.context.planned_load(n) for n in (*self.opens, None))
-        return any(x is not None and x.amount_in(amount.unit or self.unit) == amount.value for x in known)
+        return any(x is not None and abs(x.amount_in(amount.unit or self.unit)) == amount.value for x in known)
 
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
@@ -185,6 +191,7 @@ class Numbers(Timed):
             single = replace(
                 amount, value=part, parts=(), join=amount.join if index == 0 else Join.COMMA, counts=counts
             )
+            single = single if index == 0 else replace(single, sign=0)
             if amount.parts_at:
                 single = replace(single, parts_at=(amount.parts_at[index],))
             following: list[State] = []

@@ -25,7 +25,7 @@ class SetCounts(RepCounts):
         count = int(amount.value)
         said = amount.counts is Counts.SETS
         if not amount.group and self._follows_set(state, amount, said):
-            if said and _are_alike(state.sets) and state.index == count:
+            if said and not amount.after and _are_alike(state.sets) and state.index == count:
                 yield state
                 return
             yield self._sets_after(state, amount, count, said)

@@ -40,6 +40,8 @@ class Steering(Rating):
                 made.repeats = False
                 made.last_named = bool(made.sets)
                 end_group(made)
+                if made.all_sets and len(made.sets) == 1 and made.sets[0].count == 1 and len(self.opens) > 1:
+                    made.label, made.label_at = self.opens[-1], at
                 made.all_sets = made.all_sets and len(made.sets) < 2
             case Kind.LABEL:
                 end_group(made)

@@ -50,6 +50,9 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.THEN)
     if mark.kind is Kind.OTHERTIME and mark.text == "always" and numbered:
         return replace(mark, kind=Kind.ALL, text="all")
+    named = place > 1 and [m.kind for m in marks[place - 2 : place]] == [Kind.NAME, Kind.WAS]
+    if mark.kind is Kind.FINISH and mark.text == "finished" and named:
+        return replace(mark, kind=Kind.DONE)
     counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
     return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
 

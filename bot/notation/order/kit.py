@@ -1,0 +1,45 @@
+"""A piece of kit by its number: `used the 24 for goblets`, `went down to the 12`, `5 with 10 extra`; it is a load."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import OF_LOAD, kind_at
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_HOLDING = frozenset(words("used using use took taking grabbed picked held holding with w to swung carried"))
+_COUNTED = (*OF_LOAD, Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.SECONDS, Kind.METRES, Kind.M, Kind.MINUTES,
+            Kind.TANK, Kind.LEFT, Kind.RIGHT, Kind.MORE, Kind.SLASH, Kind.DASH, Kind.WORD, Kind.RIR,
+            Kind.PLATES)  # fmt: skip
+_TWO = 2
+_LEAST = 4
+"""A lesser number after `the` is rather how many: `the 3`."""
+
+
+def kit(marks: list[Mark]) -> list[Mark]:
+    """The marks with such numbers as loads."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        if mark.kind is Kind.NUM and _is_held(marks, place):
+            out.append(Mark(Kind.S, "s", mark.end, mark.end, tight=True))
+        elif mark.text == "extra" and mark.kind is Kind.MORE and _is_added(marks, place):
+            out[-1] = replace(mark, kind=Kind.ADDED)
+    return out
+
+
+def _is_held(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number with `the` before it is what was held: `used the 24`, `down to the 12`."""
+    value = marks[place].value
+    before = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    if len(before) < _TWO or before[-1] != "the" or before[-2] not in _HOLDING or value is None or value < _LEAST:
+        return False
+    return kind_at(marks, place + 1) not in _COUNTED
+
+
+def _is_added(marks: Sequence[Mark], place: int) -> bool:
+    """`5 with 10 extra`, `10 kg extra`: weight added, not repetitions that were left."""
+    unit = kind_at(marks, place - 1) in OF_LOAD
+    number = place - 1 - unit
+    return kind_at(marks, number) is Kind.NUM and (unit or kind_at(marks, number - 1) is Kind.WITH)
