@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.answer import AskKind, Source, Span
+from bot.notation.atoms import Effort
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground, Told
 from bot.notation.kinds import Kind
@@ -33,7 +34,7 @@ class EffortsEach:
 def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
     """The piece without efforts that are told one a set, and those; as it is where there are none."""
     for place, mark in enumerate(piece):
-        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS):
+        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS) and not _rates_sets(piece, place):
             continue
         piece = _apart(piece, place + 1)
         places = _listed(piece, place + 1)
@@ -46,13 +47,21 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
             continue
         slashed = any(m.kind is Kind.SLASH for m in piece[place : places[-1]])
         harder = values == sorted(values, reverse=mark.kind is Kind.RIR)
-        if (beside or slashed) and (len(values) < _SURE or not (harder or slashed)):
+        listed = slashed or mark.kind is Kind.AT
+        if (beside or slashed) and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
         efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
         said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
     return piece, None
+
+
+def _rates_sets(piece: Sequence[Mark], place: int) -> bool:
+    """The `@` of `275x4x4 @ 7, 8, 8, 9`: behind so many sets of so many repetitions at a load."""
+    kinds = [m.kind for m in piece[max(0, place - 5) : place]]
+    whole = [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]
+    return piece[place].kind is Kind.AT and piece[place].text == "@" and kinds == whole
 
 
 def _apart(piece: list[Mark], at: int) -> list[Mark]:
@@ -119,6 +128,24 @@ def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
     for key, (rir, at) in zip(keys, said.efforts, strict=True):
         record.change(key, lambda rows, rir=rir, at=at: [_rated(t, rir, at) for t in rows])  # type: ignore[misc]
     draft.note_replaced(said.at)
+
+
+def rate_in_turn(draft: Draft, efforts: Sequence[Effort], name: Mark | None) -> bool:
+    """`bench was 2 rir then 1 rir`: as many efforts as there are sets, one each; whether that was so."""
+    record = draft.record
+    named = name.names[0] if name is not None and len(name.names) == 1 else None
+    last = record.last(named if named is not None else record.last_exercise)
+    if last is None or any(e.failed is not None or e.beyond for e in efforts):
+        return False
+    rows = [p for p in (*record.stored, *record.said) if p.exercise == last.exercise and p.set is not None]
+    keys = list(dict.fromkeys((p.exercise, p.set) for p in rows if p.set is not None))
+    if len(keys) != len(efforts):
+        return False
+    for key, effort in zip(keys, efforts, strict=True):
+        at = (effort.start, effort.end)
+        record.change(key, lambda rows, rir=effort.rir, at=at: [_rated(t, rir, at) for t in rows])  # type: ignore[misc]
+    draft.note_replaced((efforts[0].start, efforts[-1].end))
+    return True
 
 
 def _keys(told: Sequence[Told], exercise: str) -> list[SetKey]:

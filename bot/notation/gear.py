@@ -7,6 +7,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.training.plan import LoadStyle, PlannedExercise
@@ -16,6 +17,7 @@ _ART = r"(?:(?:the|a|any|my|that|your|this|extra|added) )*"
 _OFF = re.compile(
     rf"\b(?:no|without|w/o|ditched|ditching|binned|binning|removed|removing|unclipped|sans|forgot|lost|left off"
     rf"|took off|taking off|taken off|put down|got rid of) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
+    rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
     rf"|\b(?:(?:took|taken|taking|take|had|with|got) )?{_ART}{_GEAR} (?:is |was |came |now )?off\b"
 )
 _NAMES = (Kind.NAME, Kind.WEAK)
@@ -26,8 +28,9 @@ def without_gear(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], un
     """The marks with such words as body weight. `under_way`: the exercise of sets that name none."""
     if not any(e.load_style is LoadStyle.BODYWEIGHT for e in exercises):
         return list(marks)
-    owners = [place for place, m in enumerate(marks) for _ in m.text.split()]
-    text = " ".join(w for m in marks for w in m.text.split())
+    said = [*(_words(m) for m in marks), ["END"]]
+    owners = [place for place, told in enumerate(said) for _ in told]
+    text = " ".join(w for told in said for w in told)
     out = list(marks)
     for found in _OFF.finditer(text):
         first = owners[text[: found.start()].count(" ")]
@@ -42,6 +45,11 @@ def without_gear(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], un
             gone[0] = replace(marks[first], kind=Kind.BODY, text="no weight", end=marks[last].end, value=None)
         out[first : last + 1] = gone
     return out
+
+
+def _words(mark: Mark) -> list[str]:
+    """The words of a mark; what ends a part is told as such."""
+    return ["END"] if mark.kind in EDGES else mark.text.split()
 
 
 def _exercise(marks: Sequence[Mark], first: int, last: int, under_way: int | None) -> int | None:

@@ -238,7 +238,9 @@ PHRASES: dict[Kind, str] = {
         "an; "
         "give that a; give that an; call that a; call that an; would call that a; would call that an; rate that a; "
         "rate that an; rated that a; rated that an; "
-        "felt like; feels like; "
+        "felt like; feels like; that was a hard; that was a solid; that was a tough; that was an easy; that was a "
+        "strong; "
+        "that was a comfortable; that was a good; "
         "felt like an; felt like a; felt like about a; felt like about an; call it an; call it a; felt about an; felt "
         "about a; feels like an; feels like a; id say an; id say a; difficulty; felt an; felt a; maybe an; probably "
         "an"
@@ -357,6 +359,7 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
+        "that was the last one for today; that was the last set for today; that was the last for today; "
         "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
         "here; "
         "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
@@ -532,6 +535,10 @@ PHRASES: dict[Kind, str] = {
     Kind.SORRY: (
         "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
+        "i make error; make error; i make mistake; make mistake; i did mistake; did mistake; did a mistake; i did a "
+        "mistake; i do mistake; i have error; have error; i have mistake; there is error; there was an error; there "
+        "is a "
+        "mistake; there was a mistake; i got that wrong there; "
         "joking; last rep doesnt count; last rep didnt count; the last rep didnt count; the last rep doesnt count; "
         "last "
         "one doesnt count; last one didnt count; erratum; corrigendum; turns out; turned out; "
@@ -546,6 +553,7 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "shud be; shud have been; shud of been; shud say; "
         "shoulda been; shoulda said; shoulda read; shouldve read; shoud be; shoud have been; "
         "i have write wrong; have write wrong; i wrote wrong; wrote wrong; wrote it wrong; wrote that wrong; put it "
         "wrong; put that wrong; put wrong; typed it wrong; typed that wrong; typed wrong; entered it wrong; entered "

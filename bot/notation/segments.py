@@ -107,7 +107,7 @@ def _is_between(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bo
         return False
     last = next((m for m in reversed(before) if m.kind is not Kind.FILL), None)
     led = last is not None and last.text.split()[:1] in (["on"], ["for"])
-    bare = not any(m.kind in (Kind.X, Kind.FOR) for m in before)
+    bare = not any(m.kind in (Kind.X, Kind.FOR) for m in before if m is not last)
     if len(numbers) == 1 and led and bare and any(m.kind is Kind.NUM for m in rest):
         return True
     return bool(numbers) and _is_bare_list(before) and _is_load_behind(piece, place)

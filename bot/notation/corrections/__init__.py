@@ -37,8 +37,6 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return True
     if _is_of_whole(marks, record):
         return True
-    if _is_told_wrong(marks, record):
-        return True
     if cue is None:
         return False
     if _is_owned_up(marks, cue) or _is_put_behind(marks, cue, record):
@@ -98,17 +96,6 @@ def _is_owned_up(marks: Sequence[Mark], cue: int) -> bool:
     return bool(own) and ends and of_set and 1 <= len(numbers) <= 2 and not entry
 
 
-def _is_told_wrong(marks: Sequence[Mark], record: Record) -> bool:
-    """`i told you 275 but the bar had 285 on it`: what was told is what is stored, and another number follows."""
-    at = next((i for i, m in enumerate(marks) if m.kind is Kind.WROTE), None)
-    numbers = [] if at is None else [m for m in marks[at:] if m.kind is Kind.NUM]
-    last = record.last(record.last_exercise)
-    if len(numbers) != 2 or last is None or any(m.kind is Kind.X for m in marks):
-        return False
-    old = numbers[0].value
-    return old == last.reps or (last.load is not None and last.load.amount == old)
-
-
 def _is_put_behind(marks: Sequence[Mark], cue: int, record: Record) -> bool:
     """`right leg only 8 on set 3 actually`, `drop was at 25 actually`: a stored set named, the cue at the end."""
     ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
@@ -157,11 +144,12 @@ def _is_of_one_side(piece: Sequence[Mark], record: Record) -> bool:
     numbers = [m for m in piece if m.kind is Kind.NUM]
     only = any(m.text == "only" for m in piece)
     whole = last is not None and last.side is None and last.set is not None
+    sided = last is not None and record.exercises[record.place_of(last.exercise) or 0].sides == 2
     late = bool({w for m in piece for w in m.text.split()} & _AFTERWARDS)
     place = None if last is None else record.place_of(last.exercise)
     lasts = any(m.kind in (Kind.LASTSET, Kind.LASTREP) for m in piece)
     late = late or (lasts and place is not None and not record.context(place).open_sets)
-    return only and late and whole and len(sides) == len(numbers) == 1
+    return only and late and whole and sided and len(sides) == len(numbers) == 1
 
 
 def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:

@@ -99,7 +99,9 @@ def _is_load(part: Sequence[Mark]) -> bool:
 def _is_row(load: Mark, row: Sequence[Mark], *, has_unit: bool) -> bool:
     """Whether a part holds nothing but repetitions: with a load that says no unit, several smaller ones."""
     counts = [n for m in row if m.kind is Kind.NUM for n in (m.parts or ((m.value,) if m.value is not None else ()))]
-    if not counts or any(m.kind not in _ROW for m in row) or row[0].kind not in (Kind.NUM, *_SIDES):
+    if has_unit and [m.kind for m in row[:3]] == [Kind.SET, Kind.NUM, Kind.COLON]:
+        row = row[3:]
+    if not counts or any(m.kind not in _ROW for m in row) or not row or row[0].kind not in (Kind.NUM, *_SIDES):
         return False
     if has_unit or load.value is None:
         return has_unit

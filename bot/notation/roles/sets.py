@@ -85,6 +85,9 @@ class SetCounts(RepCounts):
             end_group(state)
         made = state.copy()
         made.cost += 0.8 if chain == "L" and not said else 0.0
+        if said and state.expect is not None and state.index > state.expect_from:
+            made.cost += 3.0 if state.index - state.expect_from != state.expect else -1.8
+            made.expect, made.grouped = None, False
         made.mult = count
         made.mult_said = said
         made.mult_follows = amount.join is Join.SPACE and bool(made.sets) and not made.fresh

@@ -53,6 +53,9 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     named = place > 1 and [m.kind for m in marks[place - 2 : place]] == [Kind.NAME, Kind.WAS]
     if mark.kind is Kind.FINISH and mark.text == "finished" and named:
         return replace(mark, kind=Kind.DONE)
+    after = marks[place + 1 : place + 3]
+    if mark.kind is Kind.FINISH and mark.text in ("thats all", "that was all") and [m.kind for m in after] == [Kind.NUM]:
+        return replace(mark, kind=Kind.WAS)
     counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
     return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
 

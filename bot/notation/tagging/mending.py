@@ -56,6 +56,7 @@ SLIPS = {
     "gonnae": "gonna",
     "doon": "down",
     "hae": "have",
+    "u": "you",
 }
 _COUNTED_WORDS = frozenset(
     words(

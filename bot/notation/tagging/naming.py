@@ -79,10 +79,8 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             (mark.text == "row" and beside == ["in", "a"])
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text, after) == ("hang", "on")
+            or (mark.text == "one" and run and after in _COUNTED)
         ):
-            flush()
-            out.append(mark)
-        elif mark.text == "one" and run and after not in _LIMBS and after in _COUNTED:
             flush()
             out.append(mark)
         elif mark.kind is Kind.WORD and mark.text.isalpha():

@@ -1,0 +1,163 @@
+"""Loads, hands, sides, body weight, times, efforts, dictation and warm-ups in many people's words, class by class."""
+
+import pytest
+
+from bot.notation.reading import Request, read_message
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.training.units import Unit
+from tests.notation.plans import BENCH, CARRY, DEADLIFT, DROP, NOW, SPLIT, row, rows, sets
+
+FIVES = PlannedExercise("Back Squat", sets("85", 5, 5, 5), aliases=("squat",))
+PULL = PlannedExercise("Weighted Pull-Up", sets("10", 5, 6), aliases=("pull ups",), load_style=LoadStyle.BODYWEIGHT)
+DIP = PlannedExercise("Assisted Dip", sets("-25", 6, 8), aliases=("dips",), load_style=LoadStyle.BODYWEIGHT)
+HAMMER = PlannedExercise("Hammer Curl", sets("12", 8, 10), aliases=("hammers",), load_style=LoadStyle.PER_HAND)
+CABLE = PlannedExercise("Single-Arm Cable Row", sets("22.5", 10, 12, 2), aliases=("cable row",), sides=2)
+FLY = PlannedExercise("Cable Fly", sets("25", 12, 15, 3, DROP), aliases=("flyes",))
+ERG = PlannedExercise("Row Erg", sets(None, 500, 500), load_style=LoadStyle.NONE, measure=Measure.METRES)
+SIDE = PlannedExercise("Side Plank", sets(None, 20, 30, 2), load_style=LoadStyle.NONE, sides=2, measure=Measure.SECONDS)
+PLANK = PlannedExercise("Plank", sets(None, 45, 60, 2), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+
+
+def _check(exercise: PlannedExercise, text: str, stored: tuple[str, ...], *done: str) -> None:
+    reading = read_message(Request(text, Unit.KG, NOW, (exercise,), tuple(row(d) for d in done)))
+    assert (reading.ask, reading.performed, reading.replaces) == (None, rows(*stored), ())
+
+
+def _all(name: str, load: str, *reps: str) -> tuple[str, ...]:
+    """Sets of one load, from the first on; an effort or a side may follow the repetitions."""
+    return tuple(f"{name}#{n} {load}x{r}" for n, r in enumerate(reps, 1))
+
+
+@pytest.mark.parametrize(
+    ("text", "stored"),
+    [
+        ("bench 6, 6, 5, all with 62,5", _all("Bench Press", "62.5", "6", "6", "5")),
+        ("6, 6, 5. All with 62,5", _all("Bench Press", "62.5", "6", "6", "5")),
+        ("bench 6 6 5. 62,5 kg", _all("Bench Press", "62.5", "6", "6", "5")),
+        ("bench 6 and 5, both at 62.5", _all("Bench Press", "62.5", "6", "5")),
+        ("62,5 was too heavy so 60 for 5", _all("Bench Press", "60", "5")),
+        ("seventy two point five was too heavy so 60 for 5", _all("Bench Press", "60", "5")),
+        ("60x6 rpe 8/9", _all("Bench Press", "60", "6 rir 1.5")),
+        ("60x6x3 rir 3/2/1", _all("Bench Press", "60", "6 rir 3", "6 rir 2", "6 rir 1")),
+        ("bench 60 6 6 5 rir 3 2 0", _all("Bench Press", "60", "6 rir 3", "6 rir 2", "5 rir 0")),
+        ("60x6x3 RPE: 7, 8, 8", _all("Bench Press", "60", "6 rir 3", "6 rir 2", "6 rir 2")),
+        ("60x6x3 @ 7, 8, 8", _all("Bench Press", "60", "6 rir 3", "6 rir 2", "6 rir 2")),
+        ("60x6 60x6 60x5 - efforts were 7 8 and 9", _all("Bench Press", "60", "6 rir 3", "6 rir 2", "5 rir 1")),
+        ("60 for 6, would say a 7 out of 10", _all("Bench Press", "60", "6 rir 3")),
+        ("60 x 5 that was a hard 9", _all("Bench Press", "60", "5 rir 1")),
+        ("bench: first set at a 7, 60x6", _all("Bench Press", "60", "6 rir 3")),
+        ("all three at 60 for 6, last one rpe 9", _all("Bench Press", "60", "6", "6", "6 rir 1")),
+        ("sixty for sicks at an ate", _all("Bench Press", "60", "6 rir 2")),
+    ],
+)
+def test_loads_and_efforts_behind_a_list(text: str, stored: tuple[str, ...]) -> None:
+    """Rules 1 to 5: a load or efforts told behind the sets are of those sets."""
+    _check(BENCH, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("text", "stored"),
+    [
+        ("16,5 each hand\nleft 10\nright 9", ("Split Squat#1 16.5x10 left", "Split Squat#1 16.5x9 right")),
+        ("left leg ten, right leg nine, with the sixteen and a halfs",
+         ("Split Squat#1 16.5x10 left", "Split Squat#1 16.5x9 right")),
+        ("split squat 16 10 links 9 rechts", ("Split Squat#1 16x10 left", "Split Squat#1 16x9 right")),
+        ("split squats with 25 each side 8, 8, 8", _all("Split Squat", "25", "8", "8", "8")),
+        ("16s ten each, then fourteens ten each, ten each",
+         ("Split Squat#1 16x10", "Split Squat#2 14x10", "Split Squat#3 14x10")),
+        ("dropped to 14s for the last set, 10 each", ("Split Squat#1 14x10",)),
+    ],
+)  # fmt: skip
+def test_hands_and_sides(text: str, stored: tuple[str, ...]) -> None:
+    """Rules 7 and 8: what each hand held, and each side."""
+    _check(SPLIT, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        (CABLE, "1 arm row 22,5 : 12/11 and 11/11",
+         ("Single-Arm Cable Row#1 22.5x12 left", "Single-Arm Cable Row#1 22.5x11 right",
+          "Single-Arm Cable Row#2 22.5x11 left", "Single-Arm Cable Row#2 22.5x11 right")),
+        (CABLE, "1-arm row 22,5 x 12 each arm, then 11", _all("Single-Arm Cable Row", "22.5", "12", "11")),
+        (CABLE, "cable row 22,5 both arms 12, both arms 11", _all("Single-Arm Cable Row", "22.5", "12", "11")),
+        (SIDE, "left 30 right 22 i fall", ("Side Plank#1 -x30 left", "Side Plank#1 -x22 right")),
+        (SIDE, "only did the left one, 28 seconds", ("Side Plank#1 -x28 left",)),
+        (CARRY, "farmers: 40, 30. 28 in each hand of course", _all("Farmer Carry", "28", "40", "30")),
+        (CARRY, "went down to the 28, 40 metres", _all("Farmer Carry", "28", "40")),
+        (HAMMER, "10, 9, 8 on hammers, 14 in each hand", _all("Hammer Curl", "14", "10", "9", "8")),
+        (HAMMER, "hammers 10, 9, 8, with the fourteens", _all("Hammer Curl", "14", "10", "9", "8")),
+        (HAMMER, "hammers with 12s. 10. 9. 9.", _all("Hammer Curl", "12", "10", "9", "9")),
+        (HAMMER, "used the 14 for hammers today, got 8 8 7", _all("Hammer Curl", "14", "8", "8", "7")),
+    ],
+)  # fmt: skip
+def test_limbs_and_kit(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Names with a limb in digits, one side only, what was held told behind or by `the`."""
+    _check(exercise, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("text", "stored"),
+    [
+        ("pull ups no plate 6, 6", _all("Weighted Pull-Up", "0", "6", "6")),
+        ("pull ups belt off, just me, 6 and 6", _all("Weighted Pull-Up", "0", "6", "6")),
+        ("forgot my belt so pull ups were 8 8 6", _all("Weighted Pull-Up", "0", "8", "8", "6")),
+        ("pull ups bw 8 7 6", _all("Weighted Pull-Up", "0", "8", "7", "6")),
+        ("pull ups: five with 10 kilos on, then seven and six without",
+         ("Weighted Pull-Up#1 10x5", "Weighted Pull-Up#2 0x7", "Weighted Pull-Up#3 0x6")),
+        ("pull ups with a 10 plate 6 6 5", _all("Weighted Pull-Up", "10", "6", "6", "5")),
+        ("5 with 10 extra, 5 with 10 extra, 6 with 7.5 extra",
+         ("Weighted Pull-Up#1 10x5", "Weighted Pull-Up#2 10x5", "Weighted Pull-Up#3 7.5x6")),
+    ],
+)  # fmt: skip
+def test_body_weight_beside_added_load(text: str, stored: tuple[str, ...]) -> None:
+    """Rule 9: what was hung on the body and is off is body weight; a plate by its weight is what was added."""
+    _check(PULL, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        (DIP, "dips no assistance!! 5 4 4", _all("Assisted Dip", "0", "5", "4", "4")),
+        (DIP, "dips 8 with 25 assist then 5 with none", ("Assisted Dip#1 -25x8", "Assisted Dip#2 0x5")),
+        (FLY, "25 x 13, 25 x 12, 25 x 12, dropset 7,5 x 10",
+         (*_all("Cable Fly", "25", "13", "12", "12"), "Cable Fly#3 7.5x10 drop")),
+        (FLY, "flyes 25 15 14 13 then drop 17,5 10",
+         (*_all("Cable Fly", "25", "15", "14", "13"), "Cable Fly#3 17.5x10 drop")),
+        (ERG, "500m in 1:52", _all("Row Erg", "-", "500")),
+        (ERG, "500 in 1:55, 1:58 and 2:03", _all("Row Erg", "-", "500", "500", "500")),
+        (ERG, "3 x 500m, 1:50 1:54 1:59", _all("Row Erg", "-", "500", "500", "500")),
+        (ERG, "1:52, 1:55, 1:57", _all("Row Erg", "-", "500", "500", "500")),
+        (ERG, "1:49 for the first 500 then 1:55", _all("Row Erg", "-", "500", "500")),
+        (ERG, "first 500 in one fifty two", _all("Row Erg", "-", "500")),
+        (PLANK, "plank just under a minute, 57", _all("Plank", "-", "57")),
+        (PLANK, "held for 50ish, say 50", _all("Plank", "-", "50")),
+        (PLANK, "plank one minute flat then fifty one seconds", _all("Plank", "-", "60", "51")),
+        (FIVES, "85 for 5 three times, then seventy seven five for two sets of five",
+         (*_all("Back Squat", "85", "5", "5", "5"), "Back Squat#4 77.5x5", "Back Squat#5 77.5x5")),
+        (FIVES, "first three at 85 for 5, last two at 80 for 5",
+         (*_all("Back Squat", "85", "5", "5", "5"), "Back Squat#4 80x5", "Back Squat#5 80x5")),
+    ],
+)  # fmt: skip
+def test_assistance_drops_distances_and_seconds(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Rules 6, 9 and 10: decimal commas in a drop, the time of a distance, seconds told roughly first."""
+    _check(exercise, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("text", "stored"),
+    [
+        ("started with 130 for the feeling, 2 reps, only warm up. then 140x5 rpe 8,5",
+         ("Deadlift#0 130x2 warmup", "Deadlift#1 140x5 rir 1.5")),
+        ("120 for 3, that was my last warm up. now 140 for 5", ("Deadlift#0 120x3 warmup", "Deadlift#1 140x5")),
+        ("60x5 80x4 100x3 warming up. 140x5",
+         ("Deadlift#0 60x5 warmup", "Deadlift#0 80x4 warmup", "Deadlift#0 100x3 warmup", "Deadlift#1 140x5")),
+        ("warmup 100x5 120x2, 140x5, 115x8",
+         ("Deadlift#0 100x5 warmup", "Deadlift#0 120x2 warmup", "Deadlift#1 140x5", "Deadlift#2 115x8")),
+        ("140 for 5 and both back offs 115 for 8", ("Deadlift#1 140x5", "Deadlift#2 115x8", "Deadlift#3 115x8")),
+        ("went to one forty five for set one got four and failed the fifth", ("Deadlift#1 145x4 rir 0",)),
+    ],
+)  # fmt: skip
+def test_warm_ups_and_back_offs(text: str, stored: tuple[str, ...]) -> None:
+    """Rule 18: a warm-up told behind its set answers no set of the plan; what the plan asks for is no warm-up."""
+    _check(DEADLIFT, text, stored)
