@@ -126,14 +126,31 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
         return Kind.COLON
     if not _is_load_alone(second):
         return None
+    if _is_far_heavier(first, second):
+        return Kind.AT
     counted = first[-1].kind is Kind.REPS or (first[-1].kind is Kind.NUM and second[-1].kind in _UNITS)
     return Kind.AT if counted and not _has_load(first) and len(_numbers(first)) == 1 else None
+
+
+_MOST_REPS, _LEAST_LOAD = 20, 40
+"""Numbers so far apart are repetitions and a load (common practice, no source)."""
+
+
+def _is_far_heavier(first: Sequence[Mark], second: Sequence[Mark]) -> bool:
+    """`got 4. 100`: repetitions that end a sentence, and a load that is the next."""
+    counts, loads = _numbers(first), _numbers(second)
+    one, two = (counts[0].value, loads[0].value) if len(counts) == len(loads) == 1 else (None, None)
+    plain = first[-1].kind is Kind.NUM and not _has_load(first)
+    return plain and one is not None and two is not None and one <= _MOST_REPS and two >= _LEAST_LOAD
 
 
 def _behind_gaps(said: list[Mark]) -> list[Mark]:
     """What stands behind words that are read already: the `took the 10s` of `was gonna take 14s but took the 10s`."""
     last = max((i for i, m in enumerate(said) if m.kind is Kind.GAP), default=-1)
-    return said[last + 1 :] or said
+    rest = said[last + 1 :]
+    while last >= 0 and rest and rest[0].kind is Kind.COMMA:
+        rest = rest[1:]
+    return rest or said
 
 
 def _numbers(marks: Sequence[Mark]) -> list[Mark]:
@@ -146,7 +163,8 @@ def _has_load(marks: Sequence[Mark]) -> bool:
 
 def _is_load_alone(said: Sequence[Mark]) -> bool:
     """Whether marks are one number, with its name or unit: `squat 155kg`."""
-    kinds = [m.kind for m in said if m.kind not in (Kind.NAME, Kind.COLON)]
+    named = {i - 1 for i, m in enumerate(said) if m.kind is Kind.NAME and i and said[i - 1].kind in (Kind.FOR, Kind.AT)}
+    kinds = [m.kind for i, m in enumerate(said) if m.kind not in (Kind.NAME, Kind.COLON) and i not in named]
     kinds = kinds[1:] if kinds[:1] == [Kind.WITH] else kinds
     tails = (*_UNITS, Kind.S, Kind.HAND, Kind.ASSIST, Kind.ADDED)
     return kinds[:1] == [Kind.NUM] and all(k in tails for k in kinds[1:])

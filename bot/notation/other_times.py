@@ -102,6 +102,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         at += 1
     if at < len(marks) and marks[at].kind not in EDGES and marks[place].kind is Kind.OTHERTIME:
         reached -= _still_named(marks, reached, at)
+    if marks[place].kind is Kind.OTHERPERSON:
+        reached |= _in_apposition(marks, at)
     before = place - 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
@@ -112,6 +114,17 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
 
 _RESUMING = ("anyway", "anyways", "anyhow")
 _MINE = ("me", "mine", "myself")
+
+
+def _in_apposition(marks: Sequence[Mark], at: int) -> set[int]:
+    """`some girl pulled double bodyweight, 120!`: a number of theirs that ends the sentence behind a comma."""
+    if not (at + 1 < len(marks) and marks[at].kind is Kind.COMMA and marks[at + 1].kind is Kind.NUM):
+        return set()
+    end = at + 2
+    while end < len(marks) and marks[end].kind in (Kind.KG, Kind.LB):
+        end += 1
+    more = any(m.kind is Kind.NUM for m in marks[end:])
+    return set(range(at + 1, end)) if more and end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE) else set()
 
 
 def _is_set_apart(marks: Sequence[Mark], place: int, at: int) -> bool:
@@ -204,7 +217,7 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
                 return {place}
             if marks[place].text.startswith("arriv") and marks[at - 1].kind is not Kind.AT:
                 return {place}
-            if following is Kind.SLASH and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
+            if following in (Kind.SLASH, Kind.DASH) and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
                 reached |= {at + 1, at + 2}
             if following in (Kind.X, Kind.FOR) and marks[place].text not in ("weighed", "weigh", "weighed in at"):
                 return {place}

@@ -30,7 +30,7 @@ _OTHER = frozenset(
         "downstairs half quarter past slipped shipped shipping snipping planted filed failing falling sounds",
         "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth",
         "fifteenth twentieth tipped tripped stripped dripped gripped flipped swapped invented grabbed",
-        "height heights weight weights freight sight thirsty dirty nifty sever severe elven line lines wine wines live",
+        "whoever whatever whichever whenever wherever however height heights weight weights freight sight thirsty dirty nifty sever severe elven line lines wine wines live",
         "lives lived gives given dive hive pine vine vines fire fired firing file files hour hours your yours tour pour",
         "sour foul fort fork force threw thee breakfast airport homework football basketball headphones earphones",
         "backpack bathroom bedroom downtown birthday sunshine boyfriend girlfriend granddaughter grandson housework",

@@ -26,6 +26,8 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
+        if _is_on_scale(marks, place):
+            out.add(place)
         if _took(marks, place):
             out |= {place, place + 1}
         if _is_rest(marks, place) or _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
@@ -52,6 +54,11 @@ def _is_rest(marks: Sequence[Mark], place: int) -> bool:
 _COUNTED_TALK = (Kind.TALKNUM, Kind.WORD, Kind.OTHERPERSON, Kind.GAP)
 _LONG = 15
 """Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
+
+
+def _is_on_scale(marks: Sequence[Mark], place: int) -> bool:
+    """`hit 82 on the scale`."""
+    return bool({"scale", "scales"} & {w for m in marks[place + 1 : place + 5] for w in m.text.split()})
 
 
 def _took(marks: Sequence[Mark], place: int) -> bool:
@@ -109,9 +116,15 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
     part = marks[start:end]
     numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    score = any(set(m.text.split()) & _SCORED for m in part[: numbers[0] if numbers else 0])
+    if score and len(numbers) == 2 and part[numbers[1]].text in ("nil", "zero", "0") and numbers[1] == numbers[0] + 1:
+        return True
     if len(numbers) != 2 or [m.kind for m in part[numbers[0] : numbers[1] + 1]] != [Kind.NUM, Kind.DASH, Kind.NUM]:
         return False
-    return part[numbers[1]].tight and any(m.kind is Kind.WORD for m in part[: numbers[0]])
+    return part[numbers[1]].tight and (score or any(m.kind is Kind.WORD for m in part[: numbers[0]]))
+
+
+_SCORED = frozenset(words("won lost drew beat beaten score scored match game"))
 
 
 def _is_tied(marks: Sequence[Mark], place: int) -> bool:
@@ -164,7 +177,8 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
     while at >= 0 and marks[at].text in ("the", "only", "just"):
         at -= 1
     _, end = part_of(marks, place)
-    return at >= 0 and marks[at].text in _DONE and all(m.kind is Kind.FILL for m in marks[place + 1 : end])
+    plain = all(m.kind in (Kind.FILL, Kind.GAP) for m in marks[place + 1 : end])
+    return at >= 0 and marks[at].text in (*_DONE, "went", "used", "stuck with", "stayed") and plain
 
 
 _THAT_WAS = ("that was", "it was", "those were", "they were")
@@ -215,11 +229,16 @@ def _weighs_in(marks: Sequence[Mark], place: int) -> set[int]:
     return set(range(place - 1, after)) if led else set()
 
 
+_UNITS = (Kind.KG, Kind.LB)
+
+
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
     """`down 2kg this week`: the body's weight."""
     start, end = part_of(marks, place)
     after = beside(marks, place, 1)
     words = {w for m in marks[start:end] for w in m.text.split()}
+    if place > 0 and marks[place - 1].text in ("im", "i am", "am") and after is not None and after.kind in _UNITS:
+        return not any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
     alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
     listed = (
         place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
@@ -267,6 +286,8 @@ _TALKY = frozenset(
 
 def _is_talk(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
+    if _is_led_at(marks, place):
+        end = next((i for i in range(place, end) if marks[i].text in _OWN or marks[i].kind is Kind.COLON), end)
     part = marks[start:end]
     if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part):
         return False
@@ -290,6 +311,10 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET) for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
+
+
+_OWN = ("so", "but", "then")
+"""Words behind which a clause of its own starts."""
 
 
 def _is_only_one(marks: Sequence[Mark], place: int) -> bool:

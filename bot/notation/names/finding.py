@@ -14,7 +14,26 @@ LONGEST = 6
 """Words of the longest name looked for."""
 _BEHIND = frozenset(["machine", "station", "bench"])
 """Words for what an exercise is done on, which add nothing behind its name."""
-_NEVER_ALONE = NUMBER_WORDS | {"assisted", "weighted", "bodyweight", "banded", "band"}
+_NEVER_ALONE = NUMBER_WORDS | {
+    "assisted",
+    "weighted",
+    "bodyweight",
+    "banded",
+    "band",
+    "to",
+    "on",
+    "in",
+    "at",
+    "of",
+    "the",
+    "and",
+    "with",
+    "for",
+    "from",
+    "a",
+    "up",
+    "over",
+}
 """Words of names that mean something else when they stand alone."""
 
 

@@ -143,7 +143,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         if not (opens(marks, place) or mark.text in _ANYWHERE) or states(marks, place):
             continue
         end = question_end(marks, place)
-        if is_hedged(marks[place:end]):
+        if is_hedged(marks[place:end]) or (place and marks[place - 1].text in ("asked", "asks", "wondered")):
             continue
         if is_request_to_change(marks[place:end]):
             asked = asked and has_other_query(marks, end)

@@ -25,12 +25,23 @@ _FAR = 4
 def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     """Where a question that opens at a place ends; none where none does."""
     mark = marks[place]
-    if mark.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
+    if mark.kind in (Kind.SCRAP, Kind.MEANT, Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
         return None
     first = mark.text.split()[0]
     if first in _ASKING and opens(marks, place):
         return _end(marks, place) if _turns(marks, place) or _asks_which(marks, place) else None
     if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):
+        return _end(marks, place)
+    led = place > 0 and marks[place - 1].text in ("but", "and", "so", "or")
+    if led and mark.text.split()[:2] in (
+        ["is", "that"],
+        ["is", "this"],
+        ["is", "it"],
+        ["does", "it"],
+        ["does", "that"],
+    ):
+        return _end(marks, place)
+    if led and first in ("is", "does") and _words(marks, place, 3)[1:2] in (["that"], ["this"], ["it"], ["the"]):
         return _end(marks, place)
     if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
         return _end(marks, place)
@@ -58,7 +69,13 @@ def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
         return False
     thing = said[1] in _THING and said[0] not in ("have", "did", "do", "has")
     either = said[0] == "are" and "or" in said[2:]
-    return said[1] in _SOMEBODY or thing or either or (said[0] == "are" and bool(set(said[2:4]) & _JUDGED))
+    return (
+        said[1] in _SOMEBODY
+        or thing
+        or either
+        or said[0] == "does"
+        or (said[0] == "are" and bool(set(said[2:4]) & _JUDGED))
+    )
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:

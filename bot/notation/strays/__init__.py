@@ -12,8 +12,9 @@ from bot.notation.strays.equipment import left_standing
 from bot.notation.strays.headed import headed
 from bot.notation.strays.intents import with_intents
 from bot.notation.strays.people import with_people
-from bot.notation.strays.reasons import reasons
+from bot.notation.strays.reasons import reasons, without_skips
 from bot.notation.strays.things import things
+from bot.notation.strays.undone import undone
 from bot.notation.tokens import Mark
 
 __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
@@ -21,7 +22,7 @@ __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
 
 def with_others(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with other people, and with what was planned or nearly done, as such."""
-    return with_intents(with_people(marks))
+    return without_skips(with_intents(with_people(marks)))
 
 
 def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, is_first: bool) -> set[int]:
@@ -31,4 +32,4 @@ def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, i
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
-    return told | told_again(marks) | headed(marks)
+    return told | told_again(marks) | headed(marks) | undone(marks)

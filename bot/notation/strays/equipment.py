@@ -49,11 +49,27 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
     return out
 
 
+_SET = frozenset(words("set loaded pinned stacked left stuck already still on up"))
+
+
+def _was_set(marks: Sequence[Mark], place: int) -> bool:
+    """`the pulldown was set to 200 when i sat down`, where another number is told behind it."""
+    at = place - 1
+    if at < 1 or marks[at].text.split()[-1:] not in (["to"], ["at"], ["on"], ["with"]):
+        return False
+    at -= len(marks[at].text.split()) == 1
+    said = {w for m in marks[max(0, at - 2) : place] for w in m.text.split()}
+    was = any(m.kind is Kind.WAS for m in marks[max(0, at - 3) : at + 1])
+    end = _end(marks, place)
+    told = any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
+    return was and bool(said & (_SET - {"on"})) and not told and any(m.kind is Kind.NUM for m in marks[end:])
+
+
 def left_standing(marks: Sequence[Mark]) -> set[int]:
     """The places of such loads, and of what they stood on."""
     out: set[int] = set(not_there(marks))
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.NUM and _stands(marks, place):
+        if mark.kind is Kind.NUM and (_stands(marks, place) or _was_set(marks, place)):
             out |= set(range(place, _end(marks, place)))
     return out
 

@@ -110,7 +110,7 @@ def _is_intent(marks: Sequence[Mark], place: int) -> bool:
         return False
     if not last or last[0] not in _INTENT or marks[place].kind is Kind.OTHERTIME:
         return False
-    verb = following[0].text.split()[0] if following and following[0].text else ""
+    verb = next(iter(following[0].text.split()), "") if following else ""
     if last[0] in ("meant", "supposed") and verb in _SAYING:
         return False
     return bool(verb) and following[0].kind not in (Kind.NUM, Kind.MEANT)

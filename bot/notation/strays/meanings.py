@@ -35,10 +35,16 @@ def is_described(marks: Sequence[Mark], place: int) -> bool:
     return len(said) == 2 and said[0] in _OTHER and said[1] in UNITS
 
 
+_SOON = frozenset(words("back see there ready starting start off done leaving going home free it you ya"))
+
+
 def is_in_mind(marks: Sequence[Mark], place: int) -> bool:
     """`had 105 in mind`, `95 in me`: what was thought of, or more than anybody has in reserve."""
     said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
     value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
+    soon = place > 1 and marks[place - 1].text == "in" and after in (None, Kind.STOP, Kind.COMMA, Kind.LINE)
+    if soon and {w for m in marks[max(0, place - 5) : place] for w in m.text.split()} & _SOON:
+        return True
     return said[:2] == ["in", "mind"] or (after is Kind.TANK and value is not None and value > _MOST_LEFT)
 
 

@@ -49,11 +49,14 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
         if out[place].kind is Kind.OTHERPERSON:
             beside = range(place + 1, _end(marks, place))
             out[beside.start : beside.stop] = [replace(marks[i], kind=Kind.FILL) for i in beside]
+        elif mark.text == "whoever" and place + 1 < len(marks) and marks[place + 1].text in _HAVING:
+            out[place] = replace(mark, kind=Kind.OTHERPERSON)
         elif mark.text in _KIN and _opens(marks, place) and _acts(marks, place + 1):
             out[place] = replace(mark, kind=Kind.OTHERPERSON)
     return out
 
 
+_HAVING = frozenset(words("had has was left used trained benched squatted is put"))
 _KIN = frozenset(words("dad mum mom daddy mummy nan granny grandma grandad grandpa hubby wifey"))
 
 

@@ -1,6 +1,7 @@
 """Reason clauses: `because someone had the 24s`. Their names and numbers are of no set, their efforts are."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
@@ -15,8 +16,6 @@ _OWN = frozenset(words("so but then"))
 _EFFORTS = (Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.TANK, Kind.LEFT, Kind.COULD, Kind.FEELS)
 _NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BAD)
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.REPS, Kind.EACH)
-_SETS = (*_NUMBERS, Kind.NAME, Kind.WEAK, Kind.S, Kind.KG, Kind.LB, Kind.X, Kind.HAND, Kind.PLATES, Kind.SETS,
-         Kind.AT, Kind.FOR, Kind.WITH, Kind.WORD, Kind.HOURS, Kind.MINUTES, Kind.M, Kind.L, Kind.R)  # fmt: skip
 
 
 def reasons(marks: Sequence[Mark]) -> set[int]:
@@ -29,7 +28,21 @@ def reasons(marks: Sequence[Mark]) -> set[int]:
         if any(_is_effort(marks, i) for i in range(place, end)):
             continue
         end = _without_counts(marks, place, end)
-        out |= {i for i in range(place, end) if marks[i].kind in _SETS}
+        out |= set(range(place, end))
+    return out
+
+
+def without_skips(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with what gives up no exercise as words: `24s for 8 because my grip gave up`."""
+    out = list(marks)
+    for place in range(len(marks)):
+        if not _opens(marks, place):
+            continue
+        end = _end(marks, place)
+        named = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.THEREST) for m in marks[place:end])
+        for at in range(place, end):
+            if not named and marks[at].kind in (Kind.SKIP, Kind.SKIPPED):
+                out[at] = replace(marks[at], kind=Kind.FILL)
     return out
 
 

@@ -91,7 +91,7 @@ def _is_on_another(part: Sequence[Mark]) -> Mark | None:
     """`calves on the leg press`: one exercise of the session, done where another is."""
     kept = [m for m in part if m.kind is not Kind.FILL]
     for one, link, two in zip(kept, kept[1:], kept[2:], strict=False):
-        on = link.kind in (Kind.AT, Kind.WITH) and link.text.split()[0] in ("on", "with", "using", "at")
+        on = link.kind in (Kind.AT, Kind.WITH) and link.text.split()[:1] in (["on"], ["with"], ["using"], ["at"])
         if (
             on
             and one.kind in _NAMES

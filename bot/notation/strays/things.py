@@ -76,7 +76,8 @@ def _is_distance(marks: Sequence[Mark], place: int) -> bool:
     if any(m.kind in (Kind.X, Kind.REPS) for m in marks[start:end]):
         return False
     said = {w for i, m in enumerate(marks[start:end], start) if i not in (place, place + 1) for w in m.text.split()}
-    article = place > 0 and marks[place - 1].text.split()[-1] in ("a", "an", "my", "easy", "quick", "slow", "parkrun")
+    led = marks[place - 1].text.split()[-1:] if place else []
+    article = led in (["a"], ["an"], ["my"], ["easy"], ["quick"], ["slow"], ["parkrun"])
     return article or bool(said & _DISTANCE)
 
 
