@@ -43,7 +43,7 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     question = read_question(marks)
     if question.at is not None:
         draft.note(question.at, Meaning.QUESTION, "")
-    marks = masked(marks, {*question.places, *of_session(marks)})
+    marks = masked(marks, {*question.places, *of_session(marks), *(() if timed else _durations(marks))})
     draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
     unit = None if draft.request.done and tells_unit_again(marks) else unit_for_all(marks)
     if unit is not None:
@@ -61,6 +61,15 @@ def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:
     under = draft.under_way()
     places = named or ([] if under is None else [under])
     return any(draft.request.exercises[p].measure is measure for p in places)
+
+
+def _durations(marks: Sequence[Mark]) -> set[int]:
+    """Minutes and hours beside exercises that count no time: of no set, whatever they are of."""
+    out: set[int] = set()
+    for place in range(len(marks) - 1):
+        if marks[place].kind is Kind.NUM and marks[place + 1].kind in (Kind.MINUTES, Kind.HOURS):
+            out |= {place, place + 1}
+    return out
 
 
 def _whole(marks: Sequence[Mark], places: Sequence[int]) -> Span:

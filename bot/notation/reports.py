@@ -9,6 +9,7 @@ from bot.notation.atoms import Amount, Atom, Effort, Sign
 from bot.notation.atoms.entries import read_atoms
 from bot.notation.choosing import better_fit, elsewhere, keep_one_of
 from bot.notation.draft import Draft
+from bot.notation.efforts_each import rate_in_turn
 from bot.notation.grammar import read_items
 from bot.notation.kinds import Kind
 from bot.notation.late import load_late
@@ -63,6 +64,8 @@ class Reporting:
             report(draft, segment, atoms)
         elif efforts and name is None and not draft.record.told and is_led(piece, efforts[-1]):
             self.early = tuple(a for a in atoms if isinstance(a, Effort | Sign))
+        elif len(efforts) > 1 and rate_in_turn(draft, efforts, name):
+            pass
         elif efforts:
             rate_last_set(draft, efforts[-1], name, any(isinstance(a, Sign) and is_all(a) for a in atoms))
 

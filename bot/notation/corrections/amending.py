@@ -131,6 +131,11 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     those = any(m.kind is Kind.WAS and m.text.split()[0] in ("those", "they", "these") for m in marks)
     said = [p for p in record.said if p.exercise == last.exercise]
     told: list[SetKey] = list(dict.fromkeys((p.exercise, p.set) for p in said if p.set is not None))
+    old = [p for p in record.context(record.place_of(last.exercise) or 0).worked if _is_old(p, marks)]
+    both = any(m.text.split()[-1:] == ["both"] or m.text.startswith("both ") for m in marks)
+    if both and not labels and len(record.context(record.place_of(last.exercise) or 0).worked) > 2:
+        keys = list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
+        return keys if len(keys) == 2 else None
     if those and len(told) > 1 and not labels:
         return told
     if any(_is_all(m) for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
@@ -140,6 +145,14 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
         keys = [(last.exercise, n) for n in labels]
         return keys if all(record.rows(k) for k in keys) else None
     return [(last.exercise, last.set)]
+
+
+def _is_old(row: Performed, marks: Sequence[Mark]) -> bool:
+    """Whether a stored set has the value that a correction denies."""
+    denied = [
+        m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and i and marks[i - 1].kind in (Kind.NOT, Kind.WROTE)
+    ]
+    return bool(denied) and denied[0] in (row.reps, None if row.load is None else row.load.amount)
 
 
 def _out_of_reason(values: Values, rows: Sequence[Performed], context: Context) -> AskKind | None:

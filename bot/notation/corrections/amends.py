@@ -6,7 +6,9 @@ from bot.notation.answer import AskKind
 from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
 from bot.notation.corrections.groups import split_groups
+from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.revised import apply_values
+from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
 from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
@@ -17,7 +19,6 @@ from bot.notation.said import Doubt
 from bot.notation.segments import NUMBERS
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
-from bot.training.report import SetKey
 
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
@@ -29,12 +30,12 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         if draft.record.last() is not None or other is not None:
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE if other is not None else AskKind.WHICH_SET, *at))
         return [] if draft.ask is not None else piece
-    if _takes_back(piece):
+    if takes_set_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
-        if (_corrects(draft, after) or _is_value(piece)) and _tells_value(after):
+        if (_corrects(draft, after) or is_value(piece)) and tells_value(after):
             _correct(draft, after)
             return []
-        rest = _scrap(draft, piece)
+        rest = scrap(draft, piece, _exercise_of(draft, piece))
         return amend(draft, rest) if any(m.kind in NUMBERS for m in rest) else []
     if draft.record.replaces and takes_back(piece):
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
@@ -52,18 +53,25 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     if stored and _rates_labelled(piece, draft.record, place):
         _correct(draft, piece, place)
         return []
-    if _corrects(draft, piece):
+    if _tells_efforts(piece):
+        return piece
+    plain = put_plainly(piece, draft.record, place) if stored else None
+    corrects = _corrects(draft, piece)
+    if corrects and (plain is None or not any(m.kind is Kind.WROTE for m in piece)):
         head, rest = _list_behind(piece)
         _correct(draft, head)
         return rest
+    if plain is not None:
+        _correct(draft, plain, place)
+        return []
     return piece
 
 
-def _is_value(piece: Sequence[Mark]) -> bool:
-    """`scratch that, 55s`: one value straight behind, which takes the place of what was told."""
-    at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), len(piece))
-    rest = [m.kind for m in piece[at + 1 :] if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE)]
-    return rest[:1] == [Kind.NUM] and all(k in (Kind.S, Kind.KG, Kind.LB, Kind.REPS) for k in rest[1:])
+def _tells_efforts(piece: Sequence[Mark]) -> bool:
+    """`bench was 2 rir then 1 rir`: two or more efforts, and no number that is none."""
+    rates = sum(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in piece)
+    labelled = any(m.kind in (Kind.LABEL, Kind.ORD, Kind.SET, Kind.NOT, Kind.SORRY, Kind.MEANT) for m in piece)
+    return rates > 1 and not labelled and rates == sum(m.kind is Kind.NUM for m in piece)
 
 
 def _list_behind(piece: list[Mark]) -> tuple[list[Mark], list[Mark]]:
@@ -82,7 +90,9 @@ def _rates_labelled(piece: Sequence[Mark], record: Record, place: int | None) ->
     shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], False)
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     numbers = sum(m.kind is Kind.NUM for m in shaped)
-    rates: bool = any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in shaped) or any(m.kind is Kind.EMPTY for m in shaped)
+    rates: bool = any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in shaped) or any(
+        m.kind is Kind.EMPTY for m in shaped
+    )
     last = record.last(place)
     return (
         bool(labels)
@@ -117,27 +127,6 @@ def _names_stored(draft: Draft, piece: Sequence[Mark]) -> bool:
     return not names or any(draft.record.last(p) is not None for m in names for p in m.names)
 
 
-def _tells_value(piece: Sequence[Mark]) -> bool:
-    """Whether a number is left that is not the number of a set: not in `scrap curls set 2`."""
-    shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], False)
-    return any(m.kind in NUMBERS for m in shaped)
-
-
-def _takes_back(piece: Sequence[Mark]) -> bool:
-    """Whether a piece takes a set back: `scrap that`, not `ignore` with what is told of others straight after it."""
-    at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
-    if at is None:
-        return False
-    if any(m.kind is Kind.GAP for m in piece[:at]):
-        named = bool({w for m in piece[:at] for w in m.text.split()} & {"last", "set", "one"})
-        closes = all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE) for m in piece[at + 1 :])
-        return named and closes and not any(m.kind in NUMBERS for m in piece)
-    ends = next((i for i, m in enumerate(piece) if i > at and m.kind is Kind.COMMA), len(piece))
-    return not any(m.kind is Kind.GAP for m in piece[at + 1 : ends]) or (
-        at + 1 < len(piece) and piece[at + 1].kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.COMMA, Kind.NAME)
-    )
-
-
 def _corrects(draft: Draft, piece: Sequence[Mark]) -> bool:
     place = draft.under_way()
     return is_correction(piece, draft.record, None if place is None else draft.request.exercises[place].name)
@@ -156,6 +145,9 @@ def _exercise_of(draft: Draft, piece: Sequence[Mark]) -> int | None:
 def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     place = _exercise_of(draft, piece) if place is None else place
     named = {m.names for m in piece if m.kind is Kind.NAME and m.names}
+    if _is_parted(piece):
+        draft.doubt(Doubt(AskKind.UNSURE, piece[0].start, piece[-1].end))
+        return
     if len(named) > 1 and sum(m.kind is Kind.NUM for m in piece) > 1:
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return
@@ -168,50 +160,11 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     draft.note_replaced((piece[0].start, piece[-1].end))
 
 
-def _scrap(draft: Draft, piece: list[Mark]) -> list[Mark]:
-    """Takes a set back; gives what follows in the piece."""
-    record = draft.record
-    at = next(i for i, m in enumerate(piece) if m.kind is Kind.SCRAP)
-    following = [m for m in piece[at + 1 :] if m.kind is not Kind.NAME][:4]
-    shaped = shape_marks(following, False)[:2]
-    label = next((int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None), None)
-    last = record.last(_exercise_of(draft, piece))
-    if last is None or last.set is None:
-        return []
-    keys = _scrapped(draft, piece, at, (last.exercise, label if label is not None else last.set))
-    if not all(record.rows(key) for key in keys):
-        draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
-        return []
-    for key in keys:
-        record.drop(key)
-    draft.note_replaced((piece[0].start, piece[at].end))
-    record.last_exercise = record.place_of(last.exercise)
-    rest = piece[at + 1 :]
-    if len(keys) > 1 or any(m.kind is Kind.LABEL for m in rest):
-        return [m for m in rest if m.kind is not Kind.LABEL]
-    if label is not None:
-        number = next((i for i, m in enumerate(rest) if m.kind in (Kind.NUM, Kind.ORD)), -1)
-        rest = rest[number + 1 :]
-    return rest
-
-
-def _scrapped(draft: Draft, piece: list[Mark], at: int, key: SetKey) -> list[SetKey]:
-    """The sets that are taken back: those that are counted or named around the word that does, else `key`."""
-    counted = [int(m.value) for m in piece[at + 1 :] if m.kind is Kind.LABEL and m.value is not None]
-    shaped = shape_marks([m for m in piece[:at] if m.kind is not Kind.NAME], False)
-    before = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
-    if len(shaped) and not before and shaped[0].kind is Kind.ORD and shaped[0].value is not None:
-        before = [int(shaped[0].value)]
-    every = any(m.kind is Kind.ALL or m.text == "both" for m in piece[at + 1 : at + 3])
-    plural = any(m.kind is Kind.SETS or _is_plural(m) for m in piece[at + 1 : at + 5])
-    every = every or (plural and not any(m.kind in NUMBERS for m in piece))
-    if every and not counted:
-        where = draft.record.place_of(key[0])
-        worked = () if where is None else draft.record.context(where).worked
-        return list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
-    return [(key[0], n) for n in counted or before] or [key]
-
-
-def _is_plural(mark: Mark) -> bool:
-    """`the rows`: all sets of the exercise; not `the press`."""
-    return mark.kind is Kind.NAME and mark.text.endswith("s") and not mark.text.endswith("ss")
+def _is_parted(piece: Sequence[Mark]) -> bool:
+    """`bar is 15 not 20 so bench was 75`: two numbers that were, with a name and a verb between."""
+    gone = (Kind.NOT, Kind.SET, Kind.WROTE)
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM and not (i and piece[i - 1].kind in gone)]
+    if len(numbers) != 2 or any(m.kind in (Kind.REPS, Kind.KG, Kind.LB) for m in piece):
+        return False
+    between = [m.kind for m in piece[numbers[0] : numbers[1]]]
+    return Kind.NAME in between and Kind.WAS in between and Kind.X not in between

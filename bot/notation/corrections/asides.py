@@ -7,7 +7,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_CUES = (Kind.MEANT, Kind.SORRY)
+_CUES = (Kind.MEANT, Kind.SORRY, Kind.NO)
 _RATES = (Kind.RPE, Kind.RIR)
 _EASIEST, _HARDEST = 5, 10
 _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)

@@ -96,6 +96,9 @@ def _single(
         if not as_load:
             return []
     ways = []
+    repeated = reps is not None and reps == work.reps and context.is_bodyweight
+    if repeated:
+        return []
     if near and load != work.load:
         ways.append(loaded)
     if reps is not None and reps != work.reps and context.are_reps_in_reason(reps, key[1]):

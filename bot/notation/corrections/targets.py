@@ -88,7 +88,8 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
         if second in stored and _kind(piece, then) in (Kind.WAS, Kind.MEANT):
             return [count, second], then
     scraps = any(m.kind is Kind.SCRAP for m in piece[:at]) and _is_end(piece, end)
-    index = mark.text.isdigit() and (scraps or _is_index(piece, end))
+    spoken = _kind(piece, end) is Kind.WAS and mark.text in ("one", "two", "three", "four", "five")
+    index = spoken or (mark.text.isdigit() and (scraps or _is_index(piece, end)))
     if at and piece[at - 1].kind is Kind.NAME and count in stored and index:
         return [count], end + (_kind(piece, end) is Kind.COLON)
     return [], at

@@ -12,6 +12,7 @@ from decimal import Decimal
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import kind_at, time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
+from bot.notation.minutes.elapsed import AT_MOST, HAD, is_elapsed, since_had
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -91,10 +92,10 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     leaving = bool(set(before) & _GOING) and "in" in near
     ended = bool(set(near) & {"done", "finished", "finish"}) and not set(before) & _MUST
     leaving = leaving and not ended
-    blocked = set(_since_had(near)) & _NOT_HAVING - ({"in", "be"} if leaving else set())
-    if after[:1] and (after[0] in _AT_MOST or after[:2] == ["from", "now"]):
+    blocked = set(since_had(near)) & _NOT_HAVING - ({"in", "be"} if leaving else set())
+    if after[:1] and (after[0] in AT_MOST or after[:2] == ["from", "now"]):
         blocked -= {"late", "early", "after", "in", "behind"}
-    if _is_elapsed(before, after, marks):
+    if is_elapsed(before, after, marks):
         return False
     between = after[:1] == ["between"] and bool(set(after) & _APPOINTMENTS)
     if between:
@@ -112,44 +113,23 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
 
 _DAY_PART = 300
 """Minutes: a longer time is no session's (`24 hour gym`; common practice, no source)."""
-_HAD = frozenset(words("got have has ive weve gotta only just gots havin need needs must"))
-_AT_MOST = frozenset(words("max maximum tops top left available only remaining"))
-_WHOLE = frozenset(words("whole entire total altogether overall duration complete full all"))
-_OF_SESSION = frozenset(words("session workout training time train gym all in"))
-
-
-def _since_had(near: list[str]) -> list[str]:
-    """The words after the last one of having: `shuts early got like` 45 min is had, not early by so much."""
-    at = max((i for i, w in enumerate(near) if w in _HAD), default=-1)
-    return near[at + 1 :]
-
-
-def _is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark]) -> bool:
-    """`whole session 70 minutes`, `70 min in total`: how long it took, which is not the time that there is."""
-    if set(before) & (_HAD - {"just"}):
-        return False
-    if before[-1:] == ["at"] and after[:1] in (["already"], ["now"], ["in"], ["so"], []):
-        return True
-    told = bool(set(before[-4:]) & _WHOLE) and bool(set(before[-4:]) & _OF_SESSION)
-    totals = after[:2] in (["in", "total"], ["all", "in"], ["all", "up"], ["all", "told"]) or after[:1] == [
-        "altogether"
-    ]
-    ended = any(m.kind is Kind.FINISH for m in marks) and bool(set(before[-4:]) & _OF_SESSION)
-    return told or totals or ended
 
 
 def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     """`have to be out in 40`: a bare number of minutes after words of having to leave."""
     mark = marks[place]
-    ends = place + 1 >= len(marks) or marks[place + 1].kind in _EDGES or marks[place + 1].text in ("ish", "or", "so")
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in _EDGES or marks[place + 1].text in _BEHIND
     if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
         return None
     before = _part_words(marks[:place], place)[-8:]
+    if marks[place + 1 : place + 2] and marks[place + 1].text == "before" and set(before[-2:]) & HAD:
+        return MinutesSaid(mark.value, (place,))
     if before[-1:] != ["in"] or not set(before[-4:]) & (_GOING | _RUNNING) or not set(before) & _MUST:
         return None
     return MinutesSaid(mark.value, (place,))
 
 
+_BEHIND = ("ish", "or", "so", "today", "tonight", "max", "tops", "before", "now", "for", "because", "as")
 _RUNNING = frozenset(words("run dash shoot bounce split scoot bolt jet bail"))
 _SHORTEST, _LONGEST = 5, 180
 """Minutes of a session, for a number that names no unit (common practice, no source)."""

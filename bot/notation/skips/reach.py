@@ -10,6 +10,8 @@ _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.S
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
                       Kind.OR))  # fmt: skip
+_DOING = ("doing", "do", "did", "moving", "moved", "move", "straight", "started", "starting", "onto", "going", "but")
+"""Words behind what is skipped that tell of what is done instead."""
 PRONOUNS = frozenset(["them", "it", "those", "these", "that", "em", "dem", "both"])
 
 
@@ -34,6 +36,8 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
+        elif found and mark.text in _DOING:
+            break
         elif mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED):
             break
         used.add(at)

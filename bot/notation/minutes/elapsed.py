@@ -1,0 +1,32 @@
+"""Time that a session took, beside time that there is: `whole session 70 minutes`, `got like 45 min`."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+HAD = frozenset(words("got have has ive weve gotta only just gots havin need needs must"))
+AT_MOST = frozenset(words("max maximum tops top left available only remaining"))
+_WHOLE = frozenset(words("whole entire total altogether overall duration complete full all"))
+_OF_SESSION = frozenset(words("session workout training time train gym all in"))
+
+
+def since_had(near: list[str]) -> list[str]:
+    """The words after the last one of having: `shuts early got like` 45 min is had, not early by so much."""
+    at = max((i for i, w in enumerate(near) if w in HAD), default=-1)
+    return near[at + 1 :]
+
+
+def is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark]) -> bool:
+    """`whole session 70 minutes`, `70 min in total`: how long it took, which is not the time that there is."""
+    if set(before) & (HAD - {"just"}):
+        return False
+    if before[-1:] == ["at"] and after[:1] in (["already"], ["now"], ["in"], ["so"], []):
+        return True
+    told = bool(set(before[-4:]) & _WHOLE) and bool(set(before[-4:]) & _OF_SESSION)
+    totals = after[:2] in (["in", "total"], ["all", "in"], ["all", "up"], ["all", "told"]) or after[:1] == [
+        "altogether"
+    ]
+    ended = any(m.kind is Kind.FINISH for m in marks) and bool(set(before[-4:]) & _OF_SESSION)
+    return told or totals or ended
