@@ -18,7 +18,8 @@ _BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
 
 def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
-    gone = {*_targets(marks), *_tempos(marks), *_rests(marks), *_clocks(marks), *_part_reps(marks), *_short(marks), *_sums(marks)}
+    found = (_targets, _tempos, _rests, _clocks, _part_reps, _short, _sums)
+    gone = {place for find in found for place in find(marks)}
     return [
         replace(mark, kind=Kind.GAP, value=None, parts=())
         if place in gone
@@ -116,20 +117,19 @@ def _short(marks: Sequence[Mark]) -> Iterator[int]:
 
 
 def _sums(marks: Sequence[Mark]) -> Iterator[int]:
-    """`10, 9 and 8 so 27 total`: the sum of what is listed."""
+    """`10, 9 and 8 so 27 total`, `40 pushups total, 15 15 10`: the sum of what is listed."""
     for place, mark in enumerate(marks):
         if not _is_number(marks, place) or mark.value is None:
             continue
-        reps = _kind(marks, place + 1) is Kind.REPS
-        told = _kind(marks, place + 1 + reps) is Kind.TOTAL or marks[place + 1].text == "total reps" if place + 1 < len(marks) else False
-        listed = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
-        ends = {sum(listed[i:]) for i in range(len(listed) - _LEAST_SUMMED + 1)}
-        named = [m.kind for m in marks[place + 1 : place + 3]] in ([Kind.NAME, Kind.TOTAL], [Kind.WEAK, Kind.TOTAL])
-        after = [m.value for m in marks[place + 1 :] if m.kind is Kind.NUM and m.value is not None]
-        if (named or told) and len(after) >= _LEAST_SUMMED and mark.value == sum(after):
-            yield from (place, place + 1 + reps + named)
-        if told and mark.value in ends:
-            yield from (place, place + 1 + reps)
+        between = _kind(marks, place + 1) in (Kind.REPS, Kind.NAME, Kind.WEAK)
+        end = place + 1 + between
+        whole = _kind(marks, end) is Kind.TOTAL or (end == place + 1 < len(marks) and marks[end].text == "total reps")
+        before = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
+        after = [m.value for m in marks[end:] if m.kind is Kind.NUM and m.value is not None]
+        ends = {sum(before[i:]) for i in range(len(before) - _LEAST_SUMMED + 1)}
+        if whole and (mark.value in ends or (len(after) >= _LEAST_SUMMED and mark.value == sum(after))):
+            named = _kind(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+            yield from (place, end) if named else range(place, end + 1)
 
 
 def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:

@@ -1,7 +1,7 @@
 """Words that count sets, beside sets that are kept and are another number: then one was missed, or told twice.
 
-`all three`, `both`, `every set` say how many there are; a set that is only repeated lies beyond the plan; `did two` counts
-sets where repetitions are many more. Each is asked about.
+`all three`, `both`, `every set` say how many there are; a set that is only repeated lies beyond the plan; `did two`
+counts sets where repetitions are many more. Each is asked about.
 """
 
 from collections import Counter
@@ -97,7 +97,7 @@ def _done(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> Iterat
             continue
         low = record.context(place).range_of(one.row.set).low
         likely = any(other.row.reps >= low for other in work)
-        if not likely or one.row.reps * 2 > low or one.row.reps > len(record.exercises[place].sets):
+        if not likely or one.row.reps >= low or one.row.reps > len(record.exercises[place].sets):
             continue
         for index, mark in enumerate(marks):
             if mark.kind is Kind.NUM and (mark.start, mark.end) == at and index and marks[index - 1].text in _DOING:

@@ -87,7 +87,13 @@ def _entry(entry: Node, join: Join) -> list[Amount]:
         else:
             amounts.append(replace(read_amount(part.parts), join=join, worded=worded, join_at=join_at))
             join = Join.SPACE
+    if len(amounts) > _WITH_LOAD and amounts[0].counts is Counts.SETS and amounts[1].join is Join.AT:
+        amounts[0] = replace(amounts[0], group=True)
     return amounts
+
+
+_WITH_LOAD = 2
+"""Sets with a load and nothing more may be of what was told before: `10 reps, 3 sets at 60`."""
 
 
 def _lead(lead: Node, join: Join) -> Amount:

@@ -1,15 +1,15 @@
-"""Sets told in groups: `first two 140x12`, `1-4 at 70`, `140x12 for the first two`, `11 on the third`, `5th at 72.5`.
+"""Sets told in groups: `first two 140x12`, `140x12 for the first two`, `11 on the third`, `5th at 72.5`.
 
 A group becomes the number of its first set and how many sets, before what is told of it.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.order.near import OF_LOAD, kind_at
+from bot.notation.order.by_number import TELLS, by_number, group_marks
+from bot.notation.order.near import OF_LOAD, kind_at, past_fill, whole_number
 from bot.notation.tokens import Mark
 
 _MOST, _FEW = 12, 6
@@ -17,110 +17,14 @@ _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, Kind.AT, Kind.WITH, Kind.EACH, Kind.M, Kind.METRES,
           Kind.SECONDS, Kind.CLOCK, *OF_LOAD)  # fmt: skip
 _LINKS = (Kind.FOR, Kind.AT, Kind.WITH)
-_TELLS = (
-    Kind.DROP,
-    Kind.WAS,
-    Kind.SETS,
-    Kind.SET,
-    Kind.AT,
-    Kind.WITH,
-    Kind.NUM,
-    Kind.COLON,
-    Kind.ALL,
-    Kind.FOR,
-    Kind.BODY,
-)
 _LOWS = ("singles", "doubles", "triples", "single", "double", "triple")
-_TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind.DASH, Kind.TO, Kind.SLASH)
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}
 _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other", "the other", "remaining", "my last")
 
 
 def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
-    return _led(_behind(_called(_ranges(_counted(marks)))))
-
-
-def _whole(marks: Sequence[Mark], place: int, most: int) -> int | None:
-    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return int(value) if value is not None and value == int(value) and 2 <= value <= most else None
-
-
-def _past_fill(marks: Sequence[Mark], at: int) -> int:
-    while kind_at(marks, at) is Kind.FILL:
-        at += 1
-    return at
-
-
-def _ranges(marks: list[Mark]) -> list[Mark]:
-    """`1-4 at 70`, `one through four were 100x5`: the first set, and how many."""
-    out = list(marks)
-    for place in range(len(marks) - 4):
-        opens = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.NAME, Kind.SETS, Kind.FILL)
-        joined = kind_at(marks, place + 1) in (Kind.DASH, Kind.TO)
-        last = _whole(marks, place + 2, _MOST)
-        told = kind_at(marks, place + 3) in (Kind.AT, Kind.WITH, Kind.WAS, Kind.ALL, Kind.COLON)
-        numbered = kind_at(marks, _past_fill(marks, place + 4)) is Kind.NUM
-        one = marks[place].kind is Kind.NUM and marks[place].value == 1
-        if opens and joined and last is not None and told and numbered and one:
-            rest = marks[place + 3]
-            said = [] if rest.kind in (Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON) else [rest]
-            out[place : place + 4] = _group(marks[place], 1, last, marks[place + 2].end) + said
-            return out
-    return out
-
-
-def _counted(marks: list[Mark]) -> list[Mark]:
-    """`2 at 140 for 12`: so many sets, before their load and repetitions."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        out.append(mark)
-        free = kind_at(marks, place - 1) not in _TIED
-        at = place + 3 + (kind_at(marks, place + 3) in OF_LOAD)
-        whole = [kind_at(marks, n) for n in (place + 1, place + 2, at, at + 1)]
-        entry = whole in ([Kind.AT, Kind.NUM, Kind.FOR, Kind.NUM], [Kind.AT, Kind.NUM, Kind.X, Kind.NUM])
-        if entry and free and _whole(marks, place, _FEW) is not None and marks[place + 1].text == "at":
-            out.append(replace(mark, kind=Kind.SETS, text="group", value=None, parts=(), start=mark.end))
-    return out
-
-
-def _called(marks: list[Mark]) -> list[Mark]:
-    """`squat 4 and 5 both 95x5`, `sets one two and three`: sets next to each other by their numbers."""
-    out = list(marks)
-    for place in range(len(marks) - 3):
-        if any(m.kind is Kind.SAME for m in marks[:place]):
-            break
-        if marks[place].kind not in (Kind.NAME, Kind.SETS, Kind.SET) or kind_at(marks, place + 1) is not Kind.NUM:
-            continue
-        numbers: list[int] = []
-        at = place + 1
-        while kind_at(marks, at) in (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH):
-            if marks[at].kind is Kind.NUM:
-                numbers.append(int(marks[at].value or 0))
-            at += 1
-        while at > place + 1 and kind_at(marks, at - 1) is not Kind.NUM:
-            at -= 1
-        joined = any(m.kind is Kind.AND for m in marks[place + 1 : at])
-        row = (
-            len(numbers) > 1 and numbers == list(range(numbers[0], numbers[0] + len(numbers))) and numbers[-1] <= _MOST
-        )
-        said = marks[at] if at < len(marks) else None
-        sets = marks[place].kind is not Kind.NAME
-        alike = said is not None and (said.kind in (Kind.ALL, Kind.DONE) or said.text == "both")
-        told = alike or (sets and (said is None or said.kind in (*_TELLS, *EDGES, Kind.THEN, Kind.FILL)))
-        if row and joined and told and (sets or alike):
-            kept = [] if sets else [marks[place]]
-            out[place : at + alike] = [*kept, *_group(marks[place + 1], numbers[0], len(numbers), marks[at - 1].end)]
-            return out
-    return out
-
-
-def _group(at: Mark, first: int | None, count: int, end: int) -> list[Mark]:
-    """The marks that say so many sets from the first on (`None`: the next ones)."""
-    label = replace(at, kind=Kind.LABEL, value=Decimal(first or 1), parts=(), end=end)
-    number = replace(at, kind=Kind.NUM, value=Decimal(count), text=str(count), parts=(), end=end)
-    sets = replace(at, kind=Kind.SETS, text="group", value=None, parts=(), start=end, end=end)
-    return [label, number, sets] if first is not None else [number, sets]
+    return _led(_behind(by_number(marks)))
 
 
 def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] | None:
@@ -128,8 +32,8 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
     mark = marks[place]
     first = mark.kind is Kind.ORD and mark.value == 1
     last = mark.text in _LASTS or (mark.kind is Kind.LASTREP and mark.text.endswith("last"))
-    at = _past_fill(marks, place + 1)
-    count = _whole(marks, at, _FEW)
+    at = past_fill(marks, place + 1)
+    count = whole_number(marks, at, 2, _FEW)
     if not (first or last) or count is None or kind_at(marks, at + 1) in (Kind.X, *OF_LOAD, Kind.REPS, Kind.SECONDS):
         return None
     end = at + 1
@@ -137,7 +41,7 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
         end < len(marks) and marks[end].text in ("ones", "of", "them", "those", "rounds")
     ):
         end += 1
-    if kind_at(marks, end) is Kind.NAME and kind_at(marks, end + 1) in (*_TELLS, Kind.COMMA, Kind.FILL):
+    if kind_at(marks, end) is Kind.NAME and kind_at(marks, end + 1) in (*TELLS, Kind.COMMA, Kind.FILL):
         end += 1
     return (1 if first else None), count, end
 
@@ -149,7 +53,7 @@ def _led(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         opened = _opening(marks, at)
         named = opened is not None and marks[opened[2] - 1].kind is Kind.NAME
-        tells = opened is not None and (kind_at(marks, _past_fill(marks, opened[2])) in _TELLS or named)
+        tells = opened is not None and (kind_at(marks, past_fill(marks, opened[2])) in TELLS or named)
         if opened is None or not tells or _counts_again(marks, opened[2]):
             if _is_fifth_at(marks, at):
                 out.append(replace(marks[at], kind=Kind.LABEL))
@@ -162,9 +66,9 @@ def _led(marks: list[Mark]) -> list[Mark]:
         if first is None and any(m.kind is Kind.LABEL for m in out):
             first = None
         out += [marks[end - 1]] if named else []
-        out += _group(marks[at], first, count, marks[end - 1].end)
+        out += group_marks(marks[at], first, count, marks[end - 1].end)
         at = end
-        rest = _past_fill(marks, at)
+        rest = past_fill(marks, at)
         if kind_at(marks, rest) in (Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON, Kind.ALL, Kind.DROP):
             text = "was" if marks[rest].kind is Kind.WAS else marks[rest].text
             out.append(replace(marks[rest], kind=Kind.WAS if text == "was" else Kind.FILL))
@@ -201,7 +105,7 @@ def _behind(marks: list[Mark]) -> list[Mark]:
             at, start = at + 1, len(out) + 1
             start = len(out)
             continue
-        place = _past_fill(marks, at + 1)
+        place = past_fill(marks, at + 1)
         entry = [replace(m, kind=Kind.FILL) if m.kind is Kind.DROP else m for m in out[start:]]
         told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
         linked = mark.kind in _LINKS or mark.text in ("in", "of")
@@ -221,22 +125,22 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
     opened = _opening(marks, place) if place < len(marks) else None
     if opened is not None:
         first, count, end = opened
-        done = kind_at(marks, _past_fill(marks, end)) in _ENDS
-        return (_group(marks[place], first, count, marks[end - 1].end), end) if done else None
+        done = kind_at(marks, past_fill(marks, end)) in _ENDS
+        return (group_marks(marks[place], first, count, marks[end - 1].end), end) if done else None
     if [kind_at(marks, place + n) for n in range(3)] == [Kind.LABEL, Kind.NUM, Kind.SETS]:
-        ended = kind_at(marks, _past_fill(marks, place + 3)) in _ENDS
+        ended = kind_at(marks, past_fill(marks, place + 3)) in _ENDS
         return (list(marks[place : place + 3]), place + 3) if ended else None
     if place < len(marks) and (marks[place].kind is Kind.THEREST or marks[place].text == "others"):
-        ended = kind_at(marks, _past_fill(marks, place + 1)) in _ENDS
+        ended = kind_at(marks, past_fill(marks, place + 1)) in _ENDS
         others = [_COUNTS[w] for w in marks[place].text.split() if w in _COUNTS]
         if others and ended:
-            return _group(marks[place], None, others[0], marks[place].end), place + 1
+            return group_marks(marks[place], None, others[0], marks[place].end), place + 1
         return ([replace(marks[place], kind=Kind.THEREST, text="the others")], place + 1) if ended else None
     if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > _MOST:
         return None
     end = place + 1
     while kind_at(marks, end) in (Kind.SET, Kind.LASTSET) or (end < len(marks) and marks[end].text in ("one", "set")):
         end += 1
-    if kind_at(marks, _past_fill(marks, end)) not in _ENDS:
+    if kind_at(marks, past_fill(marks, end)) not in _ENDS:
         return None
     return [replace(marks[place], kind=Kind.LABEL)], end

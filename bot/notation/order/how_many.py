@@ -1,4 +1,4 @@
-"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `another two: 11, 10`.
+"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `one set`, `2 further sets`.
 
 Each becomes a number with `sets` behind it, which the grammar knows.
 """
@@ -9,7 +9,8 @@ from decimal import Decimal
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.order.near import LOADED, UNITS, kind_at
+from bot.notation.order.more_sets import more_sets
+from bot.notation.order.near import counted_sets, kind_at, past_fill, whole_number
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -21,16 +22,13 @@ _TURNS = frozenset(
 )
 """What people call sets beside `sets` (common usage, no source)."""
 _THEM = frozenset(words("them em those these"))
-_FEW = 6
 _MOST = 12
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.ALL, Kind.DONE, Kind.OPEN, Kind.CLOSE)
-_HEADS = (Kind.COLON, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH)
-_NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, Kind.REPS, Kind.NUM, Kind.NO)
 
 
 def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _plurals(_couples(_more(_of_them(_turns(_got_all(_one_set(_plain(marks))))))))
+    return more_sets(_of_them(_turns(_got_all(_one_set(_plain(marks))))))
 
 
 def _plain(marks: list[Mark]) -> list[Mark]:
@@ -77,30 +75,8 @@ def _got_all(marks: list[Mark]) -> list[Mark]:
 _NUMBERS = {"3": 3, "three": 3, "4": 4, "four": 4, "5": 5, "five": 5}
 
 
-def _plurals(marks: list[Mark]) -> list[Mark]:
-    """`25 12s across the board`: so many repetitions in each."""
-    out = list(marks)
-    for place in range(1, len(marks) - 2):
-        behind = kind_at(marks, _past_fill(marks, place + 2)) is Kind.ALL
-        led = kind_at(marks, place - 1) in (Kind.NUM, *UNITS)
-        if [kind_at(marks, place), kind_at(marks, place + 1)] == [Kind.NUM, Kind.S] and behind and led:
-            out[place + 1] = replace(marks[place + 1], kind=Kind.REPS)
-    return out
-
-
-def _sets(beside: Mark, text: str = "sets") -> Mark:
-    return replace(beside, kind=Kind.SETS, text=text, value=None, parts=(), names=())
-
-
 def _is_few(marks: Sequence[Mark], place: int, most: int = _MOST) -> bool:
-    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return value is not None and value == int(value) and 1 <= value <= most
-
-
-def _past_fill(marks: Sequence[Mark], at: int) -> int:
-    while kind_at(marks, at) is Kind.FILL:
-        at += 1
-    return at
+    return whole_number(marks, place, 1, most) is not None
 
 
 def _turns(marks: list[Mark]) -> list[Mark]:
@@ -123,12 +99,12 @@ def _turns(marks: list[Mark]) -> list[Mark]:
         )
         behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not is_name
         if turn and ((of and numbered) or (linked and not is_name)):
-            out[place] = _sets(mark)
+            out[place] = counted_sets(mark)
         elif turn and behind:
-            out[place] = _sets(mark, "of them")
+            out[place] = counted_sets(mark, "of them")
         elif is_name and of and numbered and kind_at(out, place - 2) not in (Kind.X, Kind.FOR):
             out[place - 1 : place + 1] = [mark, out[place - 1]]
-            out[place + 1] = _sets(out[place + 1])
+            out[place + 1] = counted_sets(out[place + 1])
     return out
 
 
@@ -139,70 +115,12 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         said = [m.text for m in marks[at + 1 : at + 3]]
         counted = said[:1] == ["of"] and len(said) > 1 and (said[1] in _THEM or said[1] == "that")
-        end = _past_fill(marks, at + 3) if counted else at
+        end = past_fill(marks, at + 3) if counted else at
         told = any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH)
         if counted and told and _is_few(marks, at) and kind_at(marks, end) in _ENDS:
-            out += [marks[at], _sets(marks[at + 1], "of them")]
+            out += [marks[at], counted_sets(marks[at + 1], "of them")]
             at += 3
             continue
         out.append(marks[at])
         at += 1
-    return out
-
-
-def _more(marks: list[Mark]) -> list[Mark]:
-    """`2 more: 11, 10`, `another 2 at 140`: so many sets, whose numbers follow."""
-    out = list(marks)
-    for place in range(len(marks)):
-        if not _is_few(out, place, _FEW):
-            continue
-        another = place > 0 and out[place - 1].kind is Kind.ANOTHER and out[place - 1].text == "another"
-        more = kind_at(out, place + 1) is Kind.MORE and out[place + 1].text in ("more", "extra")
-        if not (another or more):
-            continue
-        at = place - 1 - another
-        while kind_at(out, at) is Kind.FILL:
-            at -= 1
-        end = _past_fill(out, place + 1 + more)
-        done = kind_at(out, end) is Kind.DONE
-        end = _past_fill(out, end + done)
-        heads = kind_at(out, end) in _HEADS and kind_at(out, _past_fill(out, end + 1)) in (Kind.NUM, Kind.SIGN)
-        if kind_at(out, at) in _NOT_NEW or not heads or _is_effort(out, end):
-            continue
-        if more:
-            out[place + 1] = _sets(out[place + 1])
-        else:
-            out[place - 1] = replace(out[place - 1], kind=Kind.FILL)
-            out[place] = replace(out[place], end=out[place].end)
-            out.insert(place + 1, replace(_sets(out[place]), start=out[place].end))
-        for index in range(place + 2, end):
-            if out[index].kind is Kind.DONE:
-                out[index] = replace(out[index], kind=Kind.FILL)
-        return out
-    return out
-
-
-def _is_effort(marks: Sequence[Mark], link: int) -> bool:
-    """Whether what follows a link counts repetitions that were left: `2 more, 1 left`."""
-    after = kind_at(marks, _past_fill(marks, link + 1) + 1)
-    return after in (Kind.TANK, Kind.LEFT, Kind.RPEPOST, Kind.RIRPOST)
-
-
-def _couples(marks: list[Mark]) -> list[Mark]:
-    """`a couple more at 60`, `a couple of sets`, `first couple were 10`: two."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        if mark.text not in ("couple", "pair") or mark.kind not in (Kind.FILL, Kind.WORD):
-            continue
-        of = place + 1 < len(marks) and marks[place + 1].text == "of"
-        at = place + 1 + of
-        after, before = kind_at(marks, at), kind_at(marks, place - 1)
-        grouped = before in (Kind.ORD, Kind.LASTREP, Kind.LASTSET, Kind.THEN) or (
-            place > 0 and marks[place - 1].text in ("last", "other", "next", "final", "remaining")
-        )
-        heads = after is Kind.MORE and kind_at(marks, at + 1) in LOADED and kind_at(marks, at + 1) not in UNITS
-        if grouped or after is Kind.SETS or heads:
-            out[place] = replace(mark, kind=Kind.NUM, value=Decimal(2))
-            if heads:
-                out[at] = _sets(marks[at])
     return out

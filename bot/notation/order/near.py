@@ -1,6 +1,7 @@
 """What stands at a place, and the kinds of mark that say what a number is."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -13,3 +14,21 @@ LOADED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB)
 def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
     """The kind of mark at a place; `None` beyond either end."""
     return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def past_fill(marks: Sequence[Mark], at: int) -> int:
+    """The first place from `at` on that is no filler's."""
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return at
+
+
+def whole_number(marks: Sequence[Mark], place: int, least: int, most: int) -> int | None:
+    """The whole number at a place, within these bounds."""
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return int(value) if value is not None and value == int(value) and least <= value <= most else None
+
+
+def counted_sets(beside: Mark, text: str = "sets") -> Mark:
+    """The word `sets` behind a number; `group` counts what follows only, `of them` what was told before it."""
+    return replace(beside, kind=Kind.SETS, text=text, value=None, parts=(), names=(), start=beside.end)

@@ -10,6 +10,7 @@ from decimal import Decimal
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.order.near import kind_at
+from bot.notation.order.same_rest import same_rest
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -19,7 +20,7 @@ _LIMBS = frozenset(words("legs arms sides feet hands leg arm side both"))
 
 def repeats(marks: list[Mark]) -> list[Mark]:
     """The marks with one `same` for each set that is repeated, and none for what is alike on both sides."""
-    return _once(_of_rest(_of_side(_of_set(_likened(_alike(marks))))))
+    return _once(same_rest(_of_set(_likened(_alike(marks)))))
 
 
 def _past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
@@ -50,7 +51,7 @@ def _alike(marks: list[Mark]) -> list[Mark]:
 
 def _likened(marks: list[Mark]) -> list[Mark]:
     """`one more of those`, `another just like it`, `one more time`: the set before again."""
-    out = _more_like(marks)
+    out = _more_like(_twice_more(marks))
     marks = list(out)
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ANOTHER or kind_at(marks, place - 1) in (Kind.COULD, Kind.NO, Kind.NUM):
@@ -63,6 +64,25 @@ def _likened(marks: list[Mark]) -> list[Mark]:
         if plain and before and (said & _LIKE or said == {"time"}):
             gone = [replace(m, kind=Kind.FILL) for m in rest]
             out[place:end] = [replace(mark, kind=Kind.SAME, text="same"), *gone]
+    return out
+
+
+def _twice_more(marks: list[Mark]) -> list[Mark]:
+    """`did that twice more`: the set before, two times."""
+    if any(m.kind is Kind.NUM for m in marks):
+        return marks
+    out = list(marks)
+    for place in range(len(marks) - 1):
+        if marks[place].text == "twice" and marks[place + 1].text in ("more", "again"):
+            number = replace(marks[place], kind=Kind.NUM, value=Decimal(2), text="two")
+            sets = replace(marks[place], kind=Kind.SETS, text="sets", start=marks[place].end)
+            return [
+                *marks[:place],
+                number,
+                sets,
+                replace(marks[place + 1], kind=Kind.SAME, text="same"),
+                *marks[place + 2 :],
+            ]
     return out
 
 
@@ -84,68 +104,6 @@ def _more_like(marks: list[Mark]) -> list[Mark]:
             out[place + 1 : link + named] = [sets, same]
             return out
     return out
-
-
-def _of_side(marks: list[Mark]) -> list[Mark]:
-    """`10 on the left, same on the right`: the same repetitions, of the side that was not told."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        side = _past(marks, place + 1, Kind.FILL)
-        if mark.kind is not Kind.SAME or kind_at(marks, side) not in (Kind.LEFT, Kind.RIGHT):
-            continue
-        ends = kind_at(marks, _past(marks, side + 1, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
-        other = Kind.LEFT if marks[side].kind is Kind.RIGHT else Kind.RIGHT
-        told = [m.kind for m in marks[:place] if m.kind in (Kind.LEFT, Kind.RIGHT)]
-        if ends and told[-1:] == [other]:
-            post = Kind.LEFTPOST if marks[side].kind is Kind.LEFT else Kind.RIGHTPOST
-            out[place : side + 1] = [
-                replace(mark, kind=Kind.SAMEREPS, text="same reps"),
-                replace(marks[side], kind=post),
-            ]
-            return out
-    return out
-
-
-def _of_rest(marks: list[Mark]) -> list[Mark]:
-    """`60x10, the rest the same`, `60x10 and the other two also`: the set before, in all that are left or so many."""
-    out: list[Mark] = []
-    at = 0
-    while at < len(marks):
-        mark = marks[at]
-        told = any(m.kind is Kind.NUM for m in out)
-        others = mark.kind is Kind.THEREST or mark.text in ("others", "the others")
-        other = mark.text in ("other", "the other") and kind_at(marks, at + 1) is Kind.NUM
-        end = at + 1 + other
-        counted = marks[at + 1] if other else _count_of(mark)
-        while end < len(marks) and (marks[end].kind in (Kind.SETS, Kind.SET, Kind.WAS) or marks[end].text in _OF_THEM):
-            end += 1
-        also = end < len(marks) and (marks[end].kind is Kind.SAME or marks[end].text in _ALSO)
-        for_rest = mark.kind is Kind.SAME and told
-        if told and (others or other) and also:
-            if counted is not None:
-                out += [counted, replace(mark, kind=Kind.SETS, text="group", value=None)]
-            out.append(replace(marks[end], kind=Kind.SAME, text="same" if counted is not None else "rest the same"))
-            at = end + 1 + (marks[end].text == "as")
-            continue
-        rest = _past(marks, at + 1, Kind.FILL, Kind.FOR, Kind.WITH, Kind.AT)
-        if for_rest and kind_at(marks, rest) is Kind.THEREST and _count_of(marks[rest]) is None:
-            out.append(replace(mark, text="rest the same"))
-            at = rest + 1
-            continue
-        out.append(mark)
-        at += 1
-    return out
-
-
-_OF_THEM = ("of", "the", "them", "ones", "those")
-_ALSO = ("also", "too", "likewise", "as")
-_NUMBERS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}
-
-
-def _count_of(mark: Mark) -> Mark | None:
-    """The number in `the other two`."""
-    count = next((_NUMBERS[w] for w in mark.text.split() if w in _NUMBERS), None)
-    return None if count is None else replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count))
 
 
 def _of_set(marks: list[Mark]) -> list[Mark]:

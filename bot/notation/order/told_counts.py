@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
+from bot.notation.order.near import kind_at, past_fill
 from bot.notation.tokens import Mark
 
 _FEW = 6
@@ -21,7 +21,7 @@ _OF_ONE = ("per set", "each set", "every set", "a set", "each time", "every time
 
 def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _all_but(_per_set(_of_minis(_did(_named(_times(marks))))))
+    return _all_but(_per_set(_of_minis(_did(_named(_for_so_many(_times(marks)))))))
 
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
@@ -29,14 +29,21 @@ def _is_few(marks: Sequence[Mark], place: int) -> bool:
     return value is not None and value == int(value) and 2 <= value <= _FEW
 
 
-def _past_fill(marks: Sequence[Mark], at: int) -> int:
-    while kind_at(marks, at) is Kind.FILL:
-        at += 1
-    return at
-
-
 def _sets(at: Mark, text: str = "sets") -> Mark:
     return replace(at, kind=Kind.SETS, text=text, value=None, parts=(), names=(), start=at.end, end=at.end)
+
+
+def _for_so_many(marks: list[Mark]) -> list[Mark]:
+    """`ten a side for three`: so many sets, behind what each side did."""
+    out = list(marks)
+    for place in range(2, len(marks) - 1):
+        each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
+        ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
+        if marks[place].kind is Kind.FOR and each and ends and _is_few(marks, place + 1):
+            out[place] = replace(marks[place], kind=Kind.FILL)
+            out.insert(place + 2, _sets(marks[place + 1], "of them"))
+            return out
+    return out
 
 
 def _times(marks: list[Mark]) -> list[Mark]:
@@ -134,7 +141,7 @@ def _all_but(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.EXCEPT or any(m.kind in (Kind.ALL, Kind.SETS, Kind.PLANNED) for m in marks[:place]):
             continue
-        at = _past_fill(marks, place + 1)
+        at = past_fill(marks, place + 1)
         if kind_at(marks, at) in (Kind.LASTSET, Kind.ORD) and sum(m.kind is Kind.X for m in marks[:place]) == 1:
             start = next(i for i, m in enumerate(marks) if m.kind is Kind.NUM)
             every = replace(mark, kind=Kind.ALL, text="all", end=mark.start)
@@ -149,7 +156,7 @@ def _per_set(marks: list[Mark]) -> list[Mark]:
             continue
         linked = (
             kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
-            and kind_at(marks, _past_fill(marks, place + 2)) is Kind.NUM
+            and kind_at(marks, past_fill(marks, place + 2)) is Kind.NUM
         )
         start, _ = part_of(marks, place)
         number = place - 1 - (kind_at(marks, place - 1) in (Kind.REPS, Kind.SECONDS, Kind.M, Kind.METRES))

@@ -21,7 +21,8 @@ def vague(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         if kind_at(marks, place - 1) is not Kind.NUM:
-            if (mark.text in _MAYBE or mark.kind is Kind.OR) and _is_doubted(marks, place):
+            maybe = mark.text in _MAYBE or mark.kind is Kind.OR or _is_could_be(marks, place)
+            if maybe and _is_doubted(marks, place):
                 out[place] = replace(mark, kind=Kind.SLIP)
             continue
         at = place + 1
@@ -40,7 +41,8 @@ def vague(marks: list[Mark]) -> list[Mark]:
 def _is_doubted(marks: list[Mark], place: int) -> bool:
     """`8 maybe 9`, `60x5 i think? maybe 6`: two counts a little apart, the second no load, effort or time."""
     before = place - 1
-    thought = (Kind.FILL, Kind.COMMA, Kind.QUERY, Kind.OR, Kind.REPS, Kind.GAP, Kind.WORD, Kind.STOP)
+    thought = (Kind.FILL, Kind.COMMA, Kind.QUERY, Kind.OR, Kind.REPS, Kind.GAP, Kind.WORD, Kind.STOP,
+               Kind.AT, Kind.WITH, Kind.NAME)  # fmt: skip
     while kind_at(marks, before) in thought and place - before < 7:
         before -= 1
     after = place + 1
@@ -50,6 +52,12 @@ def _is_doubted(marks: list[Mark], place: int) -> bool:
     if one is None or two is None or not 0 < abs(one - two) <= _WIDEST:
         return False
     return kind_at(marks, after + 1) not in _EFFORTS and kind_at(marks, before - 1) not in (Kind.RPE, Kind.RIR)
+
+
+def _is_could_be(marks: list[Mark], place: int) -> bool:
+    """`could be 8`."""
+    said = [w for m in marks[place : place + 3] for w in m.text.split()]
+    return marks[place].kind is Kind.COULD and said[:2] == ["could", "be"]
 
 
 def _is_was(marks: list[Mark], place: int) -> bool:
@@ -69,6 +77,7 @@ def _is_range(marks: list[Mark], place: int) -> bool:
     alone = kind_at(marks, place + 2) not in (Kind.DASH, Kind.X, Kind.NUM, Kind.SETS, *_EFFORTS)
     alone = alone and kind_at(marks, place - 2) is not Kind.DASH
     tight = marks[place].tight and place + 1 < len(marks) and marks[place + 1].tight
+    tight = tight or kind_at(marks, place + 2) is Kind.REPS
     return tight and alone and low is not None and high is not None and low < high <= low + _WIDEST
 
 

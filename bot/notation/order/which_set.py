@@ -160,6 +160,11 @@ def _named(marks: list[Mark]) -> list[Mark]:
     after = [i for i in told if kind_at(marks, i - 1) is Kind.NAME and kind_at(marks, i + 1) is Kind.COLON]
     values = [int(marks[i].value or 0) for i in after]
     names = {marks[i - 1].names for i in after}
+    done = [i for i in range(1, len(marks) - 1) if marks[i].kind is Kind.NUM and kind_at(marks, i + 1) is Kind.DONE]
+    for place in done:
+        if kind_at(marks, place - 1) is Kind.NAME and _is_entry(marks, place + 2) and _is_count(marks[place]):
+            out[place] = replace(marks[place], kind=Kind.LABEL)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
     alone = [i for i in after if _is_entry(marks, i + 2) and (marks[i].value or 0) <= _MOST_HELD + 2]
     for place in alone if len(after) == 1 else ():
         out[place] = replace(marks[place], kind=Kind.LABEL)

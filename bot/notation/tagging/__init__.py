@@ -39,7 +39,7 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
 
 
 def _of_now(marks: Sequence[Mark], place: int) -> Mark:
-    """`next set 9`, `always nine`, `two series finished`: words of another time or an end, beside sets that are told."""
+    """`next set 9`, `always nine`, `two series finished`: words of another time or an end, beside sets."""
     mark = marks[place]
     at = place + 1
     while at < len(marks) and (marks[at].kind is Kind.WAS or marks[at].text in ("the", "a", "with")):

@@ -1,0 +1,179 @@
+"""The words for how far a client is: `three down two to go`, `3 of 5 done`, `the third one in the bag`, `2 left`.
+
+Each is found from the mark on that counts; `progress` makes something of it beside what is stored.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_DONE = frozenset(words("down in complete completed finished done behind banked"))
+_TO_GO = tuple(
+    phrase.split()
+    for phrase in (
+        "to go", "left to go", "more to go", "to do", "to come", "remaining", "left to do", "still to go",
+        "still to do", "more to do", "togo",
+    )
+)  # fmt: skip
+_ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
+_MOST = 12
+_SETS = (Kind.SETS, Kind.SET)
+_ENDING = (Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
+_TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
+
+
+@dataclass(frozen=True, slots=True)
+class HowFar:
+    """What the words say, up to `end`: how many sets are `done`, or how many are `left` (each `None`: not said)."""
+
+    end: int
+    done: int | None = None
+    left: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """What words are read beside: how many sets the plan has (0: may be repetitions), and the next set's number."""
+
+    planned: int
+    next_number: int
+
+
+def small(marks: Sequence[Mark], place: int) -> int | None:
+    """A number that may count sets."""
+    value = marks[place].value if 0 <= place < len(marks) and marks[place].kind is Kind.NUM else None
+    return int(value) if value is not None and value == int(value) and 1 <= value <= _MOST else None
+
+
+def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
+    """What is said from a place on of how far one is."""
+    return _done(marks, place, beside) or _rest(marks, place) or _nth(marks, place) or _all(marks, place)
+
+
+def is_entry(marks: Sequence[Mark], place: int) -> bool:
+    """`100x5`: a load with its repetitions."""
+    kinds = [m.kind for m in marks[place : place + 3]]
+    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+
+
+def _kind(marks: Sequence[Mark], at: int) -> Kind | None:
+    return marks[at].kind if 0 <= at < len(marks) else None
+
+
+def _words(marks: Sequence[Mark], at: int, count: int) -> list[str]:
+    return [w for m in marks[max(at, 0) : at + count] for w in m.text.split()]
+
+
+def _is_free(marks: Sequence[Mark], place: int) -> bool:
+    """Whether no link ties a number to the one before."""
+    return _kind(marks, place - 1) not in _TIED
+
+
+def _is_done(marks: Sequence[Mark], at: int) -> bool:
+    return at < len(marks) and (marks[at].kind is Kind.DONE or marks[at].text in _DONE)
+
+
+def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
+    """`three down two to go`, `3 of 5 done`, `set 3 of 5`."""
+    count = small(marks, place)
+    if count is None or not _is_free(marks, place):
+        return None
+    whole, at = _of(marks, place + 1)
+    if whole is not None and whole < count:
+        return None
+    named = _kind(marks, at) is Kind.NAME and _is_done(marks, at + 1)
+    counts = _kind(marks, at) in _SETS or named
+    at += counts
+    said = _is_done(marks, at)
+    at += said
+    rest = _following_rest(marks, at) if said or whole is not None else None
+    if rest is not None:
+        return HowFar(rest, done=count)
+    ends = at >= len(marks) or marks[at].kind in (*EDGES, *_ENDING)
+    if whole is not None:
+        label = _kind(marks, place - 1) is Kind.SET
+        if said or (ends and whole == beside.planned) or _kind(marks, at) is Kind.COLON:
+            return HowFar(at, done=None if label else count)
+        told = any(is_entry(marks, i) for i in range(at, len(marks)))
+        return HowFar(at) if told and count == beside.next_number and (ends or is_entry(marks, at)) else None
+    return HowFar(at, done=count) if ends and _is_told(marks, place, at, counts and said, beside) else None
+
+
+def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: Session) -> bool:
+    """Whether a number alone says how many are done: `2 sets in`, `that makes 4`, `thats two. 100x5`."""
+    if counted:
+        return _kind(marks, at) is not Kind.FILL
+    led = _words(marks, place - 2, 2)[-2:]
+    if led in (["that", "makes"], ["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
+        return True
+    thats = _kind(marks, place - 1) is Kind.WAS and led[-1:] in (["thats"], ["its"])
+    return thats and is_entry(marks, at + 1) and small(marks, place) == beside.next_number
+
+
+def _of(marks: Sequence[Mark], at: int) -> tuple[int | None, int]:
+    """The number in `of 5`, `out of the 5`, `/5`, and where it ends; `None` where none is said."""
+    joined = 1 if _words(marks, at, 1) == ["of"] or _kind(marks, at) is Kind.SLASH else 0
+    joined = 2 if _words(marks, at, 2) == ["out", "of"] else joined
+    place = at + joined
+    place += joined and _words(marks, place, 1) in (["the"], ["my"])
+    whole = small(marks, place)
+    return (whole, place + 1) if joined and whole is not None else (None, at)
+
+
+def _following_rest(marks: Sequence[Mark], at: int) -> int | None:
+    """Where `two to go` behind what is done ends."""
+    while _kind(marks, at) in (Kind.FILL, Kind.AND, Kind.COMMA):
+        at += 1
+    found = _rest(marks, at, follows=True)
+    return None if found is None else found.end
+
+
+def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar | None:
+    """`two to go`, `2 sets left`: what is still to come."""
+    count = small(marks, place)
+    if count is None or not _is_free(marks, place):
+        return None
+    sets = _kind(marks, place + 1) in _SETS
+    at = place + 1 + sets
+    for phrase in _TO_GO:
+        if _words(marks, at, len(phrase)) == phrase:
+            return HowFar(at + len(phrase), left=count)
+    if _words(marks, at, 1) != ["left"]:
+        return None
+    led, name = _kind(marks, at + 1), _kind(marks, at + 2)
+    named = led in (Kind.WITH, Kind.AT, Kind.FOR) and name is Kind.NAME
+    alone = not any(m.kind is Kind.NUM for m in marks[:place]) and led in (None, Kind.STOP)
+    return HowFar(at + 1, left=count) if sets or follows or named or alone else None
+
+
+def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:
+    """`that's the third one in the bag`, `second set done`: how many are done with the set that is told."""
+    mark, at = marks[place], place + 1
+    if mark.kind is not Kind.ORD or mark.value is None:
+        return None
+    called = _kind(marks, at) is Kind.DONE and marks[at].text.startswith("set")
+    if not called and _kind(marks, at) is not Kind.SET and _words(marks, at, 1) != ["one"]:
+        return None
+    at += not called
+    bagged = _words(marks, at, 3) == ["in", "the", "bag"]
+    end = at + (3 if bagged else 1)
+    while _kind(marks, end) is Kind.FILL:
+        end += 1
+    start = place
+    while _kind(marks, start - 1) in (Kind.FILL, Kind.WAS):
+        start -= 1
+    whole = _kind(marks, start - 1) in (None, *EDGES) and _kind(marks, end) in (None, *EDGES)
+    return HowFar(end, done=int(mark.value)) if whole and (bagged or _is_done(marks, at)) else None
+
+
+def _all(marks: Sequence[Mark], place: int) -> HowFar | None:
+    """`and that's all five`."""
+    mark = marks[place]
+    ends = _kind(marks, place + 1) in (None, *EDGES, Kind.DONE)
+    led = _kind(marks, place - 1) is Kind.WAS and marks[place - 1].text in ("thats", "that was", "its")
+    count = next((_ALL[w] for w in mark.text.split() if w in _ALL), None) if mark.kind is Kind.ALL else None
+    return HowFar(place + 1, done=count) if led and ends and count is not None else None

@@ -1,0 +1,87 @@
+"""More sets, counted before their numbers: `2 more: 11, 10`, `another two at 140`, `a couple more`, `25 12s across`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.order.near import LOADED, UNITS, counted_sets, kind_at, past_fill, whole_number
+from bot.notation.tokens import Mark
+
+_FEW = 6
+_HEADS = (Kind.COLON, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH)
+_NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, Kind.REPS, Kind.NUM, Kind.NO)
+
+
+def more_sets(marks: list[Mark]) -> list[Mark]:
+    """The marks with each such number as one of sets."""
+    return _plurals(_couples(_more(marks)))
+
+
+def _plurals(marks: list[Mark]) -> list[Mark]:
+    """`25 12s across the board`: so many repetitions in each."""
+    out = list(marks)
+    for place in range(1, len(marks) - 2):
+        behind = kind_at(marks, past_fill(marks, place + 2)) is Kind.ALL
+        led = kind_at(marks, place - 1) in (Kind.NUM, *UNITS)
+        if [kind_at(marks, place), kind_at(marks, place + 1)] == [Kind.NUM, Kind.S] and behind and led:
+            out[place + 1] = replace(marks[place + 1], kind=Kind.REPS)
+    return out
+
+
+def _more(marks: list[Mark]) -> list[Mark]:
+    """`2 more: 11, 10`, `another 2 at 140`: so many sets, whose numbers follow."""
+    out = list(marks)
+    for place in range(len(marks)):
+        if whole_number(out, place, 1, _FEW) is None:
+            continue
+        another = place > 0 and out[place - 1].kind is Kind.ANOTHER and out[place - 1].text == "another"
+        more = kind_at(out, place + 1) is Kind.MORE and out[place + 1].text in ("more", "extra")
+        if not (another or more):
+            continue
+        at = place - 1 - another
+        while kind_at(out, at) is Kind.FILL:
+            at -= 1
+        end = past_fill(out, place + 1 + more)
+        done = kind_at(out, end) is Kind.DONE
+        end = past_fill(out, end + done)
+        heads = kind_at(out, end) in _HEADS and kind_at(out, past_fill(out, end + 1)) in (Kind.NUM, Kind.SIGN)
+        if kind_at(out, at) in _NOT_NEW or not heads or _is_effort(out, end):
+            continue
+        if more:
+            out[place + 1] = counted_sets(out[place + 1])
+        else:
+            out[place - 1] = replace(out[place - 1], kind=Kind.FILL)
+            out[place] = replace(out[place], end=out[place].end)
+            out.insert(place + 1, replace(counted_sets(out[place]), start=out[place].end))
+        for index in range(place + 2, end):
+            if out[index].kind is Kind.DONE:
+                out[index] = replace(out[index], kind=Kind.FILL)
+        return out
+    return out
+
+
+def _is_effort(marks: Sequence[Mark], link: int) -> bool:
+    """Whether what follows a link counts repetitions that were left: `2 more, 1 left`."""
+    after = kind_at(marks, past_fill(marks, link + 1) + 1)
+    return after in (Kind.TANK, Kind.LEFT, Kind.RPEPOST, Kind.RIRPOST)
+
+
+def _couples(marks: list[Mark]) -> list[Mark]:
+    """`a couple more at 60`, `a couple of sets`, `first couple were 10`: two."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text not in ("couple", "pair") or mark.kind not in (Kind.FILL, Kind.WORD):
+            continue
+        of = place + 1 < len(marks) and marks[place + 1].text == "of"
+        at = place + 1 + of
+        after, before = kind_at(marks, at), kind_at(marks, place - 1)
+        grouped = before in (Kind.ORD, Kind.LASTREP, Kind.LASTSET, Kind.THEN) or (
+            place > 0 and marks[place - 1].text in ("last", "other", "next", "final", "remaining")
+        )
+        heads = after is Kind.MORE and kind_at(marks, at + 1) in LOADED and kind_at(marks, at + 1) not in UNITS
+        if grouped or after is Kind.SETS or heads:
+            out[place] = replace(mark, kind=Kind.NUM, value=Decimal(2))
+            if heads:
+                out[at] = counted_sets(marks[at])
+    return out

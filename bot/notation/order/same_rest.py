@@ -1,0 +1,83 @@
+"""A set repeated in what is left, or on the other side: `the rest the same`, `same on the right`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.order.near import kind_at
+from bot.notation.tokens import Mark
+
+
+def same_rest(marks: list[Mark]) -> list[Mark]:
+    """The marks with what is repeated as the sets that it is."""
+    return _of_rest(_of_side(marks))
+
+
+def _of_side(marks: list[Mark]) -> list[Mark]:
+    """`10 on the left, same on the right`: the same repetitions, of the side that was not told."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        side = _past(marks, place + 1, Kind.FILL)
+        if mark.kind is not Kind.SAME or kind_at(marks, side) not in (Kind.LEFT, Kind.RIGHT):
+            continue
+        ends = kind_at(marks, _past(marks, side + 1, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
+        other = Kind.LEFT if marks[side].kind is Kind.RIGHT else Kind.RIGHT
+        told = [m.kind for m in marks[:place] if m.kind in (Kind.LEFT, Kind.RIGHT)]
+        if ends and told[-1:] == [other]:
+            post = Kind.LEFTPOST if marks[side].kind is Kind.LEFT else Kind.RIGHTPOST
+            out[place : side + 1] = [
+                replace(mark, kind=Kind.SAMEREPS, text="same reps"),
+                replace(marks[side], kind=post),
+            ]
+            return out
+    return out
+
+
+def _of_rest(marks: list[Mark]) -> list[Mark]:
+    """`60x10, the rest the same`, `60x10 and the other two also`: the set before, in all that are left or so many."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        told = any(m.kind is Kind.NUM for m in out)
+        others = mark.kind is Kind.THEREST or mark.text in ("others", "the others")
+        other = mark.text in ("other", "the other") and kind_at(marks, at + 1) is Kind.NUM
+        end = at + 1 + other
+        counted = marks[at + 1] if other else _count_of(mark)
+        while end < len(marks) and (marks[end].kind in (Kind.SETS, Kind.SET, Kind.WAS) or marks[end].text in _OF_THEM):
+            end += 1
+        also = end < len(marks) and (marks[end].kind is Kind.SAME or marks[end].text in _ALSO)
+        for_rest = mark.kind is Kind.SAME and told
+        if told and (others or other) and also:
+            if counted is not None:
+                out += [counted, replace(mark, kind=Kind.SETS, text="group", value=None)]
+            out.append(replace(marks[end], kind=Kind.SAME, text="same" if counted is not None else "rest the same"))
+            at = end + 1 + (marks[end].text == "as")
+            continue
+        rest = _past(marks, at + 1, Kind.FILL, Kind.FOR, Kind.WITH, Kind.AT)
+        if for_rest and kind_at(marks, rest) is Kind.THEREST and _count_of(marks[rest]) is None:
+            out.append(replace(mark, text="rest the same"))
+            at = rest + 1
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+_OF_THEM = ("of", "the", "them", "ones", "those")
+_ALSO = ("also", "too", "likewise", "as")
+_NUMBERS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}
+
+
+def _count_of(mark: Mark) -> Mark | None:
+    """The number in `the other two`."""
+    count = next((_NUMBERS[w] for w in mark.text.split() if w in _NUMBERS), None)
+    return None if count is None else replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count))
+
+
+def _past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
+    while kind_at(marks, at) in kinds:
+        at += 1
+    return at
