@@ -16,6 +16,10 @@ from bot.notation.tokens import Mark
 def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
     """A bare `done`: the current set as planned, or a question. Gives the words that end the session, where they do."""
     is_done, name, every = read_done(marks)
+    if is_done and draft.skipped and name is None:
+        left = [n for n in open_names(draft) if n not in draft.skipped]
+        mark = next((m for m in marks if m.kind in (Kind.DONE, Kind.FINISH)), marks[0])
+        return None if left else (mark.start, mark.end)
     if not is_done or draft.skipped or (name is not None and len(name.names) != 1):
         return None
     mark = next((m for m in marks if m.kind in (Kind.DONE, Kind.FINISH)), marks[0])

@@ -12,6 +12,7 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        "by the way; bytheway; "
         "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
@@ -26,7 +27,9 @@ PHRASES: dict[Kind, str] = {
         "all the best; all easy; all felt; all fine; all ok; all well; all clean; all smooth; all solid; all hard; "
         "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
         "on time; in total control; over all; or so; or so i think; or thereabouts; or something; or something like "
-        "that; or whatever; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
+        "that; or whatever; on fire; on point; on form; on track; on top of that; on the way; on my own; on my phone; "
+        "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on shift; "
+        "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
         "always; more or less"
     ),
     Kind.X: ("x; by; ×"),
@@ -323,6 +326,7 @@ PHRASES: dict[Kind, str] = {
         "again; once more; same same; exactly the same; saem; smae; same gain; same agian; sme again; the same; the "
         "same again; same as the first; same as previous; same as the one before; dito; dittto; idem; same numbers; "
         "same as set before; same as the set before; same result; same deal; same story; repeat that; repeat of that; "
+        "did it again; done it again; did it all again; did them again; "
         "did the same; did the same again; another the same; another of the same; one more the same; another one the "
         "same; as above; same as the previous; same as my last; same as my last set; same as the last set; same "
         "weight and reps; same weight same reps; same reps same weight; same weight and same reps; same load and "
@@ -360,6 +364,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.FINISH: (
         "that was the last one for today; that was the last set for today; that was the last for today; "
+        "home time; hometime; "
         "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
         "here; "
         "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "

@@ -39,7 +39,7 @@ from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
-from bot.notation.strays.lone_loads import lone_load
+from bot.notation.strays.lone_loads import failed_again, lone_load
 from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
@@ -82,6 +82,8 @@ class Reader:
         reported = draft.reports
         if draft.ask is None and finish is not None:
             finished = read_stop(draft, marks, finish)
+        if draft.ask is None and (skips.names or skips.rest is not None):
+            keep_skips(draft, skips)
         if draft.ask is None and not reported and finish is None:
             finished = read_bare_done(draft, marks)
         if draft.ask is None:
@@ -139,7 +141,7 @@ class Reader:
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or miscounted(told, record.told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
-            unread = unread or lone_load(said, record.told) or of_another_measure(told, record)
+            unread = unread or lone_load(said, record.told) or failed_again(said, record.told) or of_another_measure(told, record)
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
             if other is not None:
                 draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))

@@ -6,6 +6,7 @@ something back, what was meant is asked about.
 
 from collections.abc import Sequence
 
+from bot.notation.answer import Source
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -113,6 +114,9 @@ def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
     planned = {e.name: len(e.sets) for e in record.exercises}
     beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
     if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in EXTRA for m in marks):
+        return cue or next((m for m in marks if m.kind in NUMBERS), None)
+    bare = len(beyond) == len(record.said) == 1 and record.told[0].grounds.load.source is not Source.SAID
+    if bare and record.stored and not any(m.text in EXTRA for m in marks):
         return cue or next((m for m in marks if m.kind in NUMBERS), None)
     far = len(beyond) > 1 and not any(m.text in EXTRA for m in marks) and len({row.load for row in record.said}) > 1
     return cue or (next((m for m in marks if m.kind in NUMBERS), None) if far else None) if beyond else None

@@ -26,6 +26,9 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
+        steps = [m.text for m in marks[place + 1 : place + 3]]
+        if steps == ["k", "steps"]:
+            out |= {place, place + 1}
         if _is_on_scale(marks, place):
             out.add(place)
         if _took(marks, place):

@@ -50,6 +50,7 @@ def _rated_again(marks: list[Mark]) -> list[Mark]:
             number += 1
         if rate is not None and _is_alone(marks, number) and _is_scale(marks[number], rate):
             said = marks[number]
+            out[-1] = replace(out[-1], kind=Kind.SORRY if out[-1].kind is Kind.NO else out[-1].kind)
             out += [replace(rate, start=said.start, end=said.start), said]
             at = number + 1
     return out

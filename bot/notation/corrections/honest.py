@@ -95,6 +95,8 @@ def _single(
             return [loaded] if as_load else [counted]
         if not as_load:
             return []
+    if load is not None and load == work.load and (reps is None or reps not in context.range_of(key[1])) and near:
+        return [loaded]
     ways = []
     repeated = reps is not None and reps == work.reps and context.is_bodyweight
     if repeated:

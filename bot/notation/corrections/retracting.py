@@ -35,21 +35,23 @@ def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SKIP)
         if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
             continue
-        end = _end(marks, place)
-        part = marks[place + 1 : end]
-        told = _told(part)
-        away = said[0] in _TAKING and _is_taken(marks, place, end)
-        last = said[0] in _REMOVING and _is_entry(part)
-        if last:
-            told = len(part)
-        if (said[0] in _REMOVING and told is not None) or away:
-            out[place] = replace(mark, kind=Kind.SCRAP)
-            start = place + 1 + (told if told is not None else len(part))
-            for at in range(start, end if told is not None else start):
-                out[at] = replace(out[at], kind=Kind.FILL)
+        if said[0] in _TAKING or said[0] in _REMOVING:
+            _take_back(out, marks, place, said[0])
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
     return out
+
+
+def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str) -> None:
+    """Makes a verb the scrap that it is, where what it takes away was told before; the words about it fall silent."""
+    end = _end(marks, place)
+    part = marks[place + 1 : end]
+    told = len(part) if verb in _REMOVING and _is_entry(part) else _told(part)
+    if (verb in _REMOVING and told is not None) or (verb in _TAKING and _is_taken(marks, place, end)):
+        out[place] = replace(marks[place], kind=Kind.SCRAP)
+        start = place + 1 + (told if told is not None else len(part))
+        for at in range(start, end if told is not None else start):
+            out[at] = replace(out[at], kind=Kind.FILL)
 
 
 def _drops(marks: Sequence[Mark], place: int) -> bool:

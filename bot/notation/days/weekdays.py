@@ -94,7 +94,9 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if last_before in _TO_COME or before in _TO_COME:
         return None
     seen = last_before in ("u", "you", "ya", "yas") and text_at(marks, place - 2) == "see"
-    if seen or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
+    near = {m.text for m in marks[max(0, place - 3) : place]}
+    put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
+    if seen or put_off or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
         return None
     possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
     if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):

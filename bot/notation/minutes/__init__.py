@@ -21,7 +21,7 @@ _HAVING = frozenset(
         "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
         "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
         "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
-        "schedule most total gots had availabl maybe about roughly clock play remaining dispose meetings calls",
+        "schedule most total gots had availabl maybe about roughly clock play remaining dispose under meetings calls",
         "lessons classes shifts appointments",
     )
 )
@@ -118,18 +118,18 @@ _DAY_PART = 300
 def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     """`have to be out in 40`: a bare number of minutes after words of having to leave."""
     mark = marks[place]
-    ends = place + 1 >= len(marks) or marks[place + 1].kind in _EDGES or marks[place + 1].text in _BEHIND
+    ends = place + 1 >= len(marks) or marks[place + 1].kind in _EDGES or marks[place + 1].text.split()[:1] in _BEHIND
     if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
         return None
     before = _part_words(marks[:place], place)[-8:]
-    if marks[place + 1 : place + 2] and marks[place + 1].text == "before" and set(before[-2:]) & HAD:
+    if marks[place + 1 : place + 2] and marks[place + 1].text.startswith("before") and set(before[-2:]) & HAD:
         return MinutesSaid(mark.value, (place,))
     if before[-1:] != ["in"] or not set(before[-4:]) & (_GOING | _RUNNING) or not set(before) & _MUST:
         return None
     return MinutesSaid(mark.value, (place,))
 
 
-_BEHIND = ("ish", "or", "so", "today", "tonight", "max", "tops", "before", "now", "for", "because", "as")
+_BEHIND = [[w] for w in ("ish", "or", "so", "today", "tonight", "max", "tops", "before", "now", "for", "because", "as")]
 _RUNNING = frozenset(words("run dash shoot bounce split scoot bolt jet bail"))
 _SHORTEST, _LONGEST = 5, 180
 """Minutes of a session, for a number that names no unit (common practice, no source)."""

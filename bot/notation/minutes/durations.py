@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import kind_at, plain_words, text_at, words_of
 from bot.notation.tokens import Mark
@@ -69,6 +70,7 @@ def with_rest(marks: Sequence[Mark], at: int, minutes: Decimal) -> tuple[Decimal
     number = marks[joined] if joined < len(marks) else None
     if number is not None and number.kind is Kind.NUM and number.value is not None and number.value < 60:
         named = kind_at(marks, joined + 1) in (Kind.MINUTES, Kind.M)
-        if named or joined > at or number.tight:
+        spoken = number.text.isalpha() and (joined + 1 >= len(marks) or marks[joined + 1].kind in EDGES)
+        if named or joined > at or number.tight or spoken:
             return minutes + number.value, joined + (2 if named else 1)
     return minutes, at

@@ -18,7 +18,10 @@ _CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", 
 
 
 def states(marks: Sequence[Mark], place: int) -> bool:
-    """`but ok to go on`: says that it is, and asks nothing."""
+    """`but ok to go on`, `that is the press finished`: says that it is, and asks nothing."""
+    subject = marks[place - 1].text.split()[-1:] if place else []
+    if marks[place].text in ("is the", "is it", "is this") and subject in (["that"], ["this"], ["here"], ["there"]):
+        return True
     if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
         return False
     return set(marks[place - 1].text.split()) <= _STATING

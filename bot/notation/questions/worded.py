@@ -74,8 +74,14 @@ def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
         or thing
         or either
         or said[0] == "does"
+        or _would_be(said)
         or (said[0] == "are" and bool(set(said[2:4]) & _JUDGED))
     )
+
+
+def _would_be(said: Sequence[str]) -> bool:
+    """`would dumbbells be ok for rows`."""
+    return said[0] in ("would", "should") and "be" in said[2:4]
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:

@@ -11,9 +11,11 @@ from bot.notation.answer import Span
 from bot.notation.kinds import Kind
 from bot.notation.skips.reach import (
     PRONOUNS,
+    counted_after,
     counted_alone,
     counted_before,
     is_after,
+    is_all_but,
     is_only,
     names_after,
     names_before,
@@ -53,8 +55,14 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     denied: list[Mark] = []
     every: list[Mark] = []
     since: Mark | None = None
+    kept: list[Mark] = []
     for place, mark in enumerate(marks):
         if place in places:
+            continue
+        if mark.kind is Kind.EXCEPT and is_all_but(marks, place):
+            kept, used, _, _ = names_after(marks, place)
+            rest = (mark.start, mark.end)
+            places |= used
             continue
         if mark.kind not in _CUES or _is_hindered(marks, place):
             if _is_crossed(marks, place):
@@ -80,6 +88,7 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             is_current = _is_of_set(marks, place)
         if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
             found, used, is_rest = names_before(marks, place, False)
+        used |= counted_after(marks, max(used, default=place)) if found else set()
         if found and is_after(marks, found[0]):
             since, found, is_rest = found[0], found[1:], False
             places |= used
@@ -93,8 +102,8 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             at = (marks[min(used)].start, marks[max(used)].end) if used else (mark.start, mark.end)
             rest = rest or (at if is_rest else None)
             current = current or (at if is_current else None)
-    kept = tuple(m for i, m in enumerate(marks) if is_only(marks, i)) if rest is not None else ()
-    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, kept)
+    kept += [m for i, m in enumerate(marks) if is_only(marks, i)] if rest is not None else []
+    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, tuple(kept))
 
 
 _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, Kind.EXCEPT))
@@ -167,7 +176,8 @@ def _pronoun(marks: Sequence[Mark], place: int) -> bool:
 
 def _gives_up(marks: Sequence[Mark], place: int) -> bool:
     """`that's it for bench`: sets left are given up."""
-    if place + 1 >= len(marks):
+    after = next((m for m in marks[place + 1 : place + 4] if m.text != "the"), None)
+    if after is None:
         return False
     return marks[place].text in (
         "thats it",
@@ -182,7 +192,7 @@ def _gives_up(marks: Sequence[Mark], place: int) -> bool:
         "calling it there",
         "stopping here",
         "stop here",
-    ) and marks[place + 1].kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)
+    ) and after.kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)
 
 
 def _is_asked(marks: Sequence[Mark], place: int) -> bool:

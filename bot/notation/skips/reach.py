@@ -160,3 +160,17 @@ def is_only(marks: Sequence[Mark], place: int) -> bool:
     """`rows only today`, `just rows`: a name that is to be done, whatever is left out."""
     beside = [m.text for m in (*marks[max(0, place - 1) : place], *marks[place + 1 : place + 2])]
     return marks[place].kind is Kind.NAME and bool({"only", "just"} & set(beside))
+
+
+def is_all_but(marks: Sequence[Mark], place: int) -> bool:
+    """`skipping everything except rows`: all is left out but what follows."""
+    before = next((m for m in reversed(marks[max(0, place - 3) : place]) if m.kind is not Kind.FILL), None)
+    whole = marks[place].text.split()[0] in ("everything", "all")
+    return whole and before is not None and before.kind is Kind.SKIP
+
+
+def counted_after(marks: Sequence[Mark], place: int) -> set[int]:
+    """How many sets were done of what is stopped: `stopping bench at two sets`."""
+    kinds = [m.kind for m in marks[place + 1 : place + 4]]
+    counted = kinds[:1] in ([Kind.AT], [Kind.WITH]) or [m.text for m in marks[place + 1 : place + 2]] == ["after"]
+    return set(range(place + 1, place + 4)) if counted and kinds[1:] == [Kind.NUM, Kind.SETS] else set()
