@@ -40,9 +40,11 @@ _APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointme
 _EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(words(
-    "leave leaving go out shuts closes close shutting closing pick picking collect collecting stop stopping off gone",
-    "kicked chucked thrown home finish finishing ends end ending locks",
+    "leave leaving go out shuts closes close shutting closing pick picking collect collecting gone kicked chucked",
+    "thrown locks",
 ))  # fmt: skip
+_ENDING = frozenset(words("stop stopping off home finish finishing ends end ending"))
+"""Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 _GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
     "closing catch wrap finishing",
@@ -111,6 +113,11 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     return alone and not timed and not talk
 
 
+def _is_half(marks: Sequence[Mark], place: int) -> bool:
+    """`at 7 pm`."""
+    return [m.text for m in marks[place + 2 : place + 3]] in (["pm"], ["am"])
+
+
 _DAY_PART = 300
 """Minutes: a longer time is no session's (`24 hour gym`; common practice, no source)."""
 
@@ -148,7 +155,11 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     if words[-1] == "by" and place and marks[place - 1].kind is Kind.NUM:
         return None
     before = [w for m in marks[max(0, place - 3) : place] for w in words_of(m)][-4:]
-    is_at = (words[-1] == "at" and bool(set(before) & _LEAVING)) or hard
+    clock = kind_at(marks, place + 1) is Kind.CLOCK or (
+        kind_at(marks, place + 2) is Kind.FILL and _is_half(marks, place)
+    )
+    leaves_at = set(before) & (_LEAVING | _ENDING if clock else _LEAVING)
+    is_at = (words[-1] == "at" and bool(leaves_at)) or hard
     if not (is_until or is_at):
         return None
     if words[-1] in ("by", "before") and not set(_part_words(marks, place)) & (_GOING | _HAVING):
