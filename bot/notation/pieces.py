@@ -11,8 +11,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     """The message in pieces: sentences, and what follows a correcting word inside one."""
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
-        opens = _opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)
-        if mark.kind in (Kind.LINE, Kind.STOP) and opens:
+        ends = mark.kind in (Kind.LINE, Kind.STOP)
+        if ends and (_opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):

@@ -30,7 +30,19 @@ _TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind
 
 def by_number(marks: list[Mark]) -> list[Mark]:
     """The marks with the sets that are told by their numbers so."""
-    return _called(_ranges(_counted(marks)))
+    return _ordinals(_called(_ranges(_counted(marks))))
+
+
+def _ordinals(marks: list[Mark]) -> list[Mark]:
+    """`1st and 2nd 60x10`: two sets next to each other."""
+    for place in range(len(marks) - 3):
+        one, joint, two = marks[place : place + 3]
+        kinds = one.kind is two.kind is Kind.ORD and joint.kind in (Kind.AND, Kind.SLASH)
+        end = place + 3 + (kind_at(marks, place + 3) in (Kind.SET, Kind.SETS))
+        told = kind_at(marks, end) in (Kind.NUM, Kind.WAS, Kind.COLON, Kind.AT, Kind.BODY)
+        if kinds and told and one.value is not None and two.value == one.value + 1 <= _MOST:
+            return [*marks[:place], *group_marks(one, int(one.value), 2, marks[end - 1].end), *marks[end:]]
+    return marks
 
 
 def _ranges(marks: list[Mark]) -> list[Mark]:
@@ -68,9 +80,8 @@ def _counted(marks: list[Mark]) -> list[Mark]:
 def _called(marks: list[Mark]) -> list[Mark]:
     """`squat 4 and 5 both 95x5`, `sets one two and three`: sets next to each other by their numbers."""
     out = list(marks)
-    for place in range(len(marks) - 3):
-        if any(m.kind is Kind.SAME for m in marks[:place]):
-            break
+    repeated = next((i for i, m in enumerate(marks) if m.kind is Kind.SAME), len(marks))
+    for place in range(min(len(marks) - 3, repeated + 1)):
         if marks[place].kind not in (Kind.NAME, Kind.SETS, Kind.SET) or kind_at(marks, place + 1) is not Kind.NUM:
             continue
         numbers: list[int] = []

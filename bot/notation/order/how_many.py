@@ -28,7 +28,7 @@ _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.
 
 def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return more_sets(_of_them(_turns(_got_all(_one_set(_plain(marks))))))
+    return more_sets(_of_them(_turns(_got_all(_one_set(_plain(_thrice(marks)))))))
 
 
 def _plain(marks: list[Mark]) -> list[Mark]:
@@ -108,6 +108,17 @@ def _turns(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _thrice(marks: list[Mark]) -> list[Mark]:
+    """`20x10 thrice`: three of what was told before it."""
+    out: list[Mark] = []
+    for mark in marks:
+        if mark.text == "thrice" and any(m.kind is Kind.NUM for m in out):
+            out += [replace(mark, kind=Kind.NUM, value=Decimal(3), text="three"), counted_sets(mark, "of them")]
+        else:
+            out.append(mark)
+    return out
+
+
 def _of_them(marks: list[Mark]) -> list[Mark]:
     """`80 by 8, 3 of em`: how many of what was told before it."""
     out: list[Mark] = []
@@ -116,8 +127,8 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
         said = [m.text for m in marks[at + 1 : at + 3]]
         counted = said[:1] == ["of"] and len(said) > 1 and (said[1] in _THEM or said[1] == "that")
         end = past_fill(marks, at + 3) if counted else at
-        told = any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH)
-        if counted and told and _is_few(marks, at) and kind_at(marks, end) in _ENDS:
+        told = counted and (any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH))
+        if told and _is_few(marks, at) and kind_at(marks, end) in _ENDS:
             out += [marks[at], counted_sets(marks[at + 1], "of them")]
             at += 3
             continue

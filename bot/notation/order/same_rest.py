@@ -39,9 +39,10 @@ def _of_rest(marks: list[Mark]) -> list[Mark]:
     """`60x10, the rest the same`, `60x10 and the other two also`: the set before, in all that are left or so many."""
     out: list[Mark] = []
     at = 0
+    told = False
     while at < len(marks):
         mark = marks[at]
-        told = any(m.kind is Kind.NUM for m in out)
+        told = told or any(m.kind is Kind.NUM for m in out[-4:])
         others = mark.kind is Kind.THEREST or mark.text in ("others", "the others")
         other = mark.text in ("other", "the other") and kind_at(marks, at + 1) is Kind.NUM
         end = at + 1 + other

@@ -41,6 +41,8 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
 def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     """`next set 9`, `always nine`, `two series finished`: words of another time or an end, beside sets."""
     mark = marks[place]
+    if mark.kind not in (Kind.OTHERTIME, Kind.FINISH):
+        return mark
     at = place + 1
     while at < len(marks) and (marks[at].kind is Kind.WAS or marks[at].text in ("the", "a", "with")):
         at += 1
@@ -53,8 +55,8 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     named = place > 1 and [m.kind for m in marks[place - 2 : place]] == [Kind.NAME, Kind.WAS]
     if mark.kind is Kind.FINISH and mark.text == "finished" and named:
         return replace(mark, kind=Kind.DONE)
-    after = marks[place + 1 : place + 3]
-    if mark.kind is Kind.FINISH and mark.text in ("thats all", "that was all") and [m.kind for m in after] == [Kind.NUM]:
+    alone = [m.kind for m in marks[place + 1 : place + 3]] == [Kind.NUM]
+    if mark.kind is Kind.FINISH and mark.text in ("thats all", "that was all") and alone:
         return replace(mark, kind=Kind.WAS)
     counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
     return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
