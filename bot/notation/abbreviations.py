@@ -54,6 +54,7 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "mil": ("military",),
     "mp": ("military press",),
     "pp": ("push press",),
+    "kicks": ("kickback",),
     "sp": ("shoulder press",),
     "lr": ("lateral raise",),
     "tgu": ("turkish get up",),

@@ -19,7 +19,7 @@ def is_compared(marks: Sequence[Mark], place: int) -> bool:
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True
-    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"]) and following[1:2] in (
+    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"], ["kilos"], ["kgs"], ["lbs"], ["pounds"]) and following[1:2] in (
         ["pb"],
         ["pr"],
         ["up"],

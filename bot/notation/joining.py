@@ -102,6 +102,8 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
         return Kind.COLON
     if [m.kind for m in second] == [Kind.X, Kind.NUM] and any(m.kind in (Kind.X, Kind.FOR) for m in first[:-1]):
         return Kind.FILL
+    if _is_load_alone(second) and _is_far_heavier(first, second):
+        return Kind.AT
     if _is_load_alone(first) and _is_repetitions(second):
         load = _numbers(first)[0].value or 0
         smaller = all(m.value is not None and m.value < load for m in _numbers(second))
@@ -126,8 +128,6 @@ def _join(marks: Sequence[Mark], one: Sentence, two: Sentence) -> Kind | None:
         return Kind.COLON
     if not _is_load_alone(second):
         return None
-    if _is_far_heavier(first, second):
-        return Kind.AT
     counted = first[-1].kind is Kind.REPS or (first[-1].kind is Kind.NUM and second[-1].kind in _UNITS)
     return Kind.AT if counted and not _has_load(first) and len(_numbers(first)) == 1 else None
 

@@ -84,6 +84,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         mark = marks[at]
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
+        if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
+            break
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
         if (
             marks[place].kind is Kind.OTHERTIME
@@ -106,7 +108,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         reached |= _in_apposition(marks, at)
     before = place - 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
-    bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL))
+    bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
     if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
         reached.add(before)
     return reached | _aimed(marks, place)

@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, beside, continues_list, part_of
+from bot.notation.clauses import beside, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
+from bot.notation.tied import is_led_at, is_tied
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -43,7 +44,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         elif is_compared(marks, place):
             out |= {place, place + 1}
-        elif not _is_tied(marks, place) and _is_talk(marks, place):
+        elif not is_tied(marks, place) and _is_talk(marks, place):
             out.add(place)
     return out
 
@@ -130,79 +131,6 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
 _SCORED = frozenset(words("won lost drew beat beaten score scored match game"))
 
 
-def _is_tied(marks: Sequence[Mark], place: int) -> bool:
-    """Whether what stands beside a number makes it a set's."""
-    before, after = beside(marks, place, -1), beside(marks, place, 1)
-    if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
-        return True
-    if _is_of_set(marks, place) or continues_list(marks, place) or _is_reached(marks, place):
-        return True
-    if before is not None and before.kind in _TIED:
-        return True
-    if _is_one_of_two(marks, place) or _is_on_name(marks, place):
-        return True
-    return after is not None and after.kind in _TIED and not _is_for_talk(marks, place)
-
-
-def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
-    """`either 4 or 5`: one of two numbers of which one is meant."""
-    after = [m.kind for m in marks[place + 1 : place + 3]]
-    before = [m.kind for m in marks[max(0, place - 2) : place]]
-    return after == [Kind.OR, Kind.NUM] or before == [Kind.NUM, Kind.OR]
-
-
-def _is_on_name(marks: Sequence[Mark], place: int) -> bool:
-    """`went 90 on thrusts`: a load on its exercise."""
-    kinds = [m.kind for m in marks[place + 1 : place + 4] if m.kind is not Kind.FILL]
-    return kinds[:2] in ([Kind.AT, Kind.NAME], [Kind.WITH, Kind.NAME], [Kind.FOR, Kind.NAME])
-
-
-def _is_for_talk(marks: Sequence[Mark], place: int) -> bool:
-    """`up at 5 for this`: a link behind a number that leads to nothing but words."""
-    _, end = part_of(marks, place)
-    rest = marks[place + 2 : end]
-    words_only = bool(rest) and all(m.kind in (Kind.FILL, Kind.WORD) for m in rest)
-    return (
-        place + 1 < end and marks[place + 1].kind in (Kind.FOR, Kind.WITH) and words_only and _is_led_at(marks, place)
-    )
-
-
-def _is_led_at(marks: Sequence[Mark], place: int) -> bool:
-    return place > 0 and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@"
-
-
-def _is_reached(marks: Sequence[Mark], place: int) -> bool:
-    """`went up to 110`, `dropped down to 50`, `i arrive only to 10`: a load or repetitions that were come to."""
-    said = [m.text for m in marks[max(0, place - 4) : place]]
-    if said[-1:] == ["to"] and _COMING & set(said):
-        return True
-    at = place - 1
-    while at >= 0 and marks[at].text in ("the", "only", "just"):
-        at -= 1
-    _, end = part_of(marks, place)
-    plain = all(m.kind in (Kind.FILL, Kind.GAP) for m in marks[place + 1 : end])
-    return at >= 0 and marks[at].text in (*_DONE, "went", "used", "stuck with", "stayed") and plain
-
-
-_THAT_WAS = ("that was", "it was", "those were", "they were")
-
-
-def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a set or a side is named before a number: `that last one i only got 2`, `the left leg only got 10`."""
-    was = marks[place - 1] if place else None
-    ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
-    if was is not None and was.kind is Kind.WAS and was.text in _THAT_WAS and ends:
-        return True
-    at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.WAS, Kind.TO, Kind.MEANT, Kind.FOR):
-        at -= 1
-    if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT, Kind.SET, Kind.LABEL):
-        return True
-    start, _ = part_of(marks, place)
-    staged = any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])
-    return staged and marks[place - 1].kind is Kind.WAS
-
-
 def _is_went_to(marks: Sequence[Mark], place: int) -> bool:
     """`went up to 85`, `bailed after 6`: a load that was gone to, or repetitions that were ended after."""
     if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD:
@@ -263,17 +191,6 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
     )
 
 
-_TIED = frozenset(
-    (Kind.X, Kind.FOR, Kind.WITH, Kind.NUM, Kind.COLON, Kind.SLASH, Kind.PLUS, Kind.DASH, Kind.LABEL, Kind.SET,
-     Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.RPE, Kind.RIR, Kind.FAILED, Kind.DROP, Kind.DROPPED, Kind.MINI,
-     Kind.ARROW, Kind.COULD, Kind.SAME, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, Kind.S, Kind.M, Kind.HAND, Kind.EACH,
-     Kind.SECONDS, Kind.METRES, Kind.MINUTES, Kind.HOURS, Kind.TANK, Kind.MORE, Kind.TIMES, Kind.BODY, Kind.ASSIST,
-     Kind.TOTAL, Kind.NAME, Kind.WEAK, Kind.SAMELOAD, Kind.SAMEREPS, Kind.OPEN, Kind.CLOCK, Kind.WARMUP, Kind.ADDED,
-     Kind.MINUS, Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.FEELS, Kind.PAIR, Kind.WROTE, Kind.ORD)
-)  # fmt: skip
-"""Kinds which beside a number make it a set's."""
-_COMING = frozenset(words("up down went moved bumped jumped dropped increased got arrive arrived came reached made"))
-_DONE = frozenset(words("got did managed reached made hit"))
 _LAST_HOUR = 24
 """`gym at 7` is a time of day; a greater number after `at` is none."""
 _TALKY = frozenset(
@@ -289,12 +206,12 @@ _TALKY = frozenset(
 
 def _is_talk(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
-    if _is_led_at(marks, place):
+    if is_led_at(marks, place):
         end = next((i for i in range(place, end) if marks[i].text in _OWN or marks[i].kind is Kind.COLON), end)
     part = marks[start:end]
     if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part):
         return False
-    if any(m.kind is Kind.NUM and _is_tied(marks, i) for i, m in enumerate(part, start)):
+    if any(m.kind is Kind.NUM and is_tied(marks, i) for i, m in enumerate(part, start)):
         return False
     before = beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:

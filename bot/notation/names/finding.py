@@ -81,7 +81,7 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
             )
             fits = () if alone else fits_of(window, index)
             if fits:
-                weak = all(w.text in EVERYDAY for w in window) and not is_whole(window, fits, index)
+                weak = all(w.text in EVERYDAY and not w.plural for w in window) and not is_whole(window, fits, index)
                 hits.append(Hit(window[0].first, window[-1].last + 1, fits, weak))
                 at += size
                 break
@@ -91,7 +91,8 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
             else:
                 loose.append(run[at])
             at += 1
-    if _clash(hits, loose, run) or _is_compound(hits, loose, run):
+    tbar = any(one.text == "t" and two.text == "bar" and one in loose for one, two in pairwise(run))
+    if tbar or _clash(hits, loose, run) or _is_compound(hits, loose, run):
         return [Hit(run[0].first, run[-1].last + 1, ())]
     telling = [
         w for w in loose if len(w.text) > 1 and w.text not in EVERYDAY and (not w.guess or w.ways[0][0] in HEADS)

@@ -131,6 +131,8 @@ def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure)
     extra |= {muscle for moves, muscle in _MUSCLES if moves <= own}
     if style is LoadStyle.TOTAL and any(of <= own for of in _OF_MACHINES):
         extra |= {"machine"}
+    if "ez" in own:
+        extra |= {"barbell", "bar"}
     if style is LoadStyle.BODYWEIGHT:
         extra |= {"weighted", "bodyweight", "assisted", "banded"}
     if sides == 2:

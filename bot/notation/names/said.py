@@ -48,6 +48,8 @@ class Word:
     known: bool
     """In the session's names or the vocabulary; a guess by spelling otherwise."""
     guess: bool
+    plural: bool = False
+    """Said as its plural, which is short for an exercise: `hammers`."""
 
 
 @lru_cache(maxsize=4096)
@@ -88,7 +90,8 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
         if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
-            out.append(Word(single, place, place, ways, True, False))
+            plural = raw != single and any(len(way.split()) > 1 for way in ABBREVIATIONS.get(raw, ()))
+            out.append(Word(single, place, place, ways, True, False, plural))
         elif raw in lexicon_words():
             pairs = place + 1 < len(words) and single + singular(words[place + 1]) in JOINED
             out.append(Word(single, place, place, ways, True, False) if pairs else None)

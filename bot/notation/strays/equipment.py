@@ -29,7 +29,8 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
     out: set[int] = set()
     for place, mark in enumerate(marks):
         kinds = [m.kind for m in marks[place + 1 : place + 3]]
-        if mark.kind is not Kind.NUM or kinds[:1] != [Kind.S]:
+        plates = kinds in ([Kind.KG, Kind.PLATES], [Kind.LB, Kind.PLATES])
+        if mark.kind is not Kind.NUM or not (kinds[:1] == [Kind.S] or plates):
             continue
         end = _end(marks, place)
         lacking = place > 0 and marks[place - 1].kind is Kind.NO
@@ -76,7 +77,11 @@ def left_standing(marks: Sequence[Mark]) -> set[int]:
 
 def _end(marks: Sequence[Mark], place: int) -> int:
     at = place + 1
-    while at < len(marks) and marks[at].kind not in EDGES and marks[at].text not in ("so", "but", "anyway", "lol"):
+    while (
+        at < len(marks)
+        and marks[at].kind not in (*EDGES, Kind.COLON)
+        and marks[at].text not in ("so", "but", "anyway", "lol")
+    ):
         at += 1
     return at
 

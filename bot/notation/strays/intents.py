@@ -9,7 +9,10 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _INTENT = frozenset(
-    words("meant supposed planning planned hoping hoped intending intended wanting tempted aiming aimed thinking")
+    words(
+        "meant supposed planning planned hoping hoped intending intended wanting tempted aiming aimed thinking told",
+        "asked",
+    )
 )
 _SAYING = frozenset(
     words("say type put write be have read log send enter record text note tell add include mention change")
@@ -32,53 +35,19 @@ _THOUGHT = frozenset(words("about of bout"))
 _MISTAKEN = (("by", "mistake"), ("by", "accident"), ("accidentally",), ("mistakenly",))
 _LOADED = frozenset(words("loaded put grabbed racked had took set picked stuck on"))
 _LIFTING = (Kind.X, Kind.FOR, Kind.REPS)
-_HABIT = (("as", "always"), ("like", "always"), ("as", "usual"), ("as", "normal"))
 
 
 def with_intents(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with the words of such clauses as another time's; a habit (`as always`) says no time."""
+    """The marks with the words of such clauses as another time's."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.text == "steps" and place and marks[place - 1].kind is Kind.NUM:
-            out[place] = replace(mark, kind=Kind.REPS)
-        elif _is_habit(marks, place):
-            out[place] = replace(mark, kind=Kind.FILL)
-        elif _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
+        if _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
-        elif mark.text in ("might", "may", "mightve") and _is_hedge(marks, place):
-            out[place] = replace(mark, kind=Kind.SLIP)
-        elif mark.kind is Kind.OTHERTIME and mark.text in ("says", "say", "said") and _is_watch(marks, place):
-            out[place] = replace(mark, kind=Kind.TALKNUM)
-        elif mark.kind is Kind.NO and _is_told_again(marks, place):
-            out[place] = replace(mark, kind=Kind.SORRY)
         elif mark.kind is Kind.NUM and _is_mistaken(marks, place):
             out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
-    return _with_sets_counted(out)
-
-
-def _with_sets_counted(marks: list[Mark]) -> list[Mark]:
-    """`was going to do 3 sets but only did 2`: two sets."""
-    out: list[Mark] = []
-    counted = planned = False
-    for place, mark in enumerate(marks):
-        out.append(mark)
-        if mark.kind in (Kind.STOP, Kind.LINE):
-            counted = planned = False
-        planned = planned or mark.kind is Kind.OTHERTIME
-        counted = counted or (planned and mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
-        led = place > 0 and marks[place - 1].text.split()[-1:] in (["did"], ["only"], ["managed"], ["got"], ["just"])
-        ends = place + 1 >= len(marks) or marks[place + 1].kind in (Kind.COMMA, Kind.STOP, Kind.COLON, Kind.OPEN)
-        if counted and mark.kind is Kind.NUM and led and ends and marks[place - 1].kind is not Kind.OTHERTIME:
-            out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end, value=None, parts=()))
-            counted = False
     return out
-
-
-def _is_habit(marks: Sequence[Mark], place: int) -> bool:
-    before = marks[place - 1].text if place else ""
-    return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
 
 
 def _is_source(marks: Sequence[Mark], place: int) -> bool:
@@ -91,9 +60,12 @@ def _is_source(marks: Sequence[Mark], place: int) -> bool:
         Kind.OTHERTIME,
         Kind.PLANNED,
         Kind.WROTE,
+        Kind.WAS,
         Kind.COULD,
     ):
         return False
+    if before[0] in ("it", "you", "that") and place > 1 and marks[place - 2].text == "thought":
+        return said in (*_CALLS, "was", "were")
     if said == "had" and [m.text for m in marks[place + 1 : place + 2]] == ["me"]:
         return before[0] in _SOURCES or before[0] in ("you", "coach", "u")
     return (before[0] in _SOURCES and said in _CALLS) or (before[0] in ("you", "coach", "u") and said in _ASKED)
@@ -121,33 +93,6 @@ def _is_weighed_up(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].text if place + 1 < len(marks) else ""
     text = marks[place].text
     return text in _WEIGHED_UP or (text in ("thought", "thinking", "think") and following in _THOUGHT)
-
-
-def _is_hedge(marks: Sequence[Mark], place: int) -> bool:
-    """`might have been 4`: a number that is not known for certain."""
-    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
-    numbered = any(m.kind is Kind.NUM for m in marks[place + 1 : place + 4])
-    return numbered and (said[:2] == ["have", "been"] or said[:1] == ["been"])
-
-
-def _is_watch(marks: Sequence[Mark], place: int) -> bool:
-    """`my watch says 152`: the next number is its, and no more."""
-    return place > 0 and marks[place - 1].text in (
-        "watch",
-        "garmin",
-        "tracker",
-        "strap",
-        "phone",
-        "thermometer",
-        "scale",
-    )
-
-
-def _is_told_again(marks: Sequence[Mark], place: int) -> bool:
-    """`100x6, no, 5`: a number that another takes the place of."""
-    kinds = [m.kind for m in marks[place + 1 : place + 3]]
-    earlier = [m.kind for m in marks[max(0, place - 2) : place]]
-    return kinds == [Kind.COMMA, Kind.NUM] and earlier in ([Kind.NUM, Kind.COMMA], [Kind.NUM, Kind.STOP])
 
 
 def _is_in_place(marks: Sequence[Mark], place: int) -> bool:

@@ -4,6 +4,7 @@
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.notation.answer import Source
 from bot.notation.grounds import Told
@@ -11,7 +12,11 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA, Kind.BREAK)
-_MANY = 3
+_TALK = (Kind.WORD, Kind.FILL, Kind.GAP, Kind.WAS, Kind.OTHERTIME, Kind.COULD)
+_OF_SETS = (Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.ANOTHER, Kind.ALL, Kind.LABEL, Kind.NUM, Kind.EACH,
+            Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.PLANNED, Kind.SAME)  # fmt: skip
+_LITTLE = (["did"], ["got"], ["the"], ["i"], ["then"], ["and"], ["a"], ["so"], ["for"], ["lol"], ["now"])
+_MANY = 2
 """Words beside a number that tell something of it."""
 
 
@@ -29,6 +34,18 @@ def lone_load(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     return None
 
 
+def failed_again(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
+    """A set that was failed, and one just like it told whole behind it: `didn't get the 5th. 100x4`."""
+    for one, two in pairwise(told):
+        effort, reps = one.grounds.effort, one.grounds.reps
+        failed = one.row.rir == 0 and effort is not None and effort.at is not None and effort.at == reps.at
+        alike = (one.row.load, one.row.reps, one.row.exercise) == (two.row.load, two.row.reps, two.row.exercise)
+        if failed and alike and two.row.rir is None and two.grounds.load.source is Source.SAID:
+            at = two.grounds.load.at
+            return next((m for m in marks if at is not None and m.start == at[0]), None)
+    return None
+
+
 def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:
     start = end = place
     while start > 0 and marks[start - 1].kind not in _ENDS:
@@ -36,5 +53,5 @@ def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:
     while end < len(marks) and marks[end].kind not in _ENDS:
         end += 1
     part = [m for i, m in enumerate(marks[start:end], start) if i != place]
-    talked = sum(m.kind in (Kind.WORD, Kind.FILL, Kind.GAP) for m in part) >= _MANY
-    return talked and any(m.kind is Kind.WORD for m in part)
+    talked = sum(m.kind in _TALK for m in part if m.text.split()[-1:] not in _LITTLE)
+    return talked >= _MANY and not any(m.kind in _OF_SETS for m in part)

@@ -35,6 +35,16 @@ def is_described(marks: Sequence[Mark], place: int) -> bool:
     return len(said) == 2 and said[0] in _OTHER and said[1] in UNITS
 
 
+def _is_left(marks: Sequence[Mark], at: int) -> bool:
+    """Whether what is counted is still to come: `2 sets of squats left to go`."""
+    while (
+        at < len(marks) and marks[at].kind in (Kind.NAME, Kind.WEAK, Kind.FILL) and marks[at].text not in ("left", "to")
+    ):
+        at += 1
+    said = [w for m in marks[at : at + 3] for w in m.text.split()]
+    return said[:2] == ["to", "go"] or said[:3] == ["left", "to", "go"] or said[:3] == ["left", "to", "do"]
+
+
 _SOON = frozenset(words("back see there ready starting start off done leaving going home free it you ya"))
 
 
@@ -42,6 +52,8 @@ def is_in_mind(marks: Sequence[Mark], place: int) -> bool:
     """`had 105 in mind`, `95 in me`: what was thought of, or more than anybody has in reserve."""
     said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
     value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
+    if after in (Kind.SETS, Kind.SET) and _is_left(marks, place + 2):
+        return True
     soon = place > 1 and marks[place - 1].text == "in" and after in (None, Kind.STOP, Kind.COMMA, Kind.LINE)
     if soon and {w for m in marks[max(0, place - 5) : place] for w in m.text.split()} & _SOON:
         return True

@@ -1,4 +1,4 @@
-"""Seconds or metres told where the sets that are kept count repetitions, and an exercise of the session counts those."""
+"""Seconds or metres told where the sets that are kept count repetitions, and another exercise counts those."""
 
 from collections.abc import Sequence
 

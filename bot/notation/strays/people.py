@@ -49,15 +49,19 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
         if out[place].kind is Kind.OTHERPERSON:
             beside = range(place + 1, _end(marks, place))
             out[beside.start : beside.stop] = [replace(marks[i], kind=Kind.FILL) for i in beside]
-        elif mark.text == "whoever" and place + 1 < len(marks) and marks[place + 1].text in _HAVING:
-            out[place] = replace(mark, kind=Kind.OTHERPERSON)
-        elif mark.text in _KIN and _opens(marks, place) and _acts(marks, place + 1):
+        elif _is_whoever(marks, place) or (mark.text in _KIN and _opens(marks, place) and _acts(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.OTHERPERSON)
     return out
 
 
 _HAVING = frozenset(words("had has was left used trained benched squatted is put"))
 _KIN = frozenset(words("dad mum mom daddy mummy nan granny grandma grandad grandpa hubby wifey"))
+
+
+def _is_whoever(marks: Sequence[Mark], place: int) -> bool:
+    """`whoever had the rack before me`."""
+    following = marks[place + 1].text if place + 1 < len(marks) else ""
+    return marks[place].text == "whoever" and following in _HAVING
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:
@@ -72,6 +76,8 @@ def _start(marks: Sequence[Mark], place: int) -> int | None:
     at = place - 1
     while at >= 0 and marks[at].text in _KINDS:
         at -= 1
+    if at < place - 1 and (at < 0 or marks[at].kind in (Kind.STOP, Kind.LINE, Kind.COMMA)):
+        return at + 1
     if at >= 0 and (marks[at].text in _LEADS or marks[at].text.split()[-1:] in (["the"], ["a"])):
         return at
     return None

@@ -56,7 +56,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from range(place, place + 4)
     elif _is_distance(marks, place) or _is_decade(marks, place):
         yield from (place, place + 1)
-    elif _is_of_thing(marks, place):
+    elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
 
 
@@ -65,6 +65,14 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
     meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
     return group or meant or is_setting(marks, place)
+
+
+def _is_run(marks: Sequence[Mark], place: int) -> bool:
+    """`did parkrun in 28:14`: how long another thing took."""
+    start, end = part_of(marks, place)
+    said = {w for m in marks[start:place] for w in m.text.split()}
+    named = any(m.kind is Kind.NAME for m in marks[start:end])
+    return marks[place].kind is Kind.CLOCK and bool(said & _DISTANCE) and not named
 
 
 def _is_distance(marks: Sequence[Mark], place: int) -> bool:

@@ -1,0 +1,82 @@
+"""Words of talk as what they are in their clause: habits, moods, hedges, a watch's numbers, sets counted."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_HABIT = (("as", "always"), ("like", "always"), ("as", "usual"), ("as", "normal"))
+
+
+def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such words."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text == "steps" and place and marks[place - 1].kind is Kind.NUM:
+            out[place] = replace(mark, kind=Kind.REPS)
+        elif _is_habit(marks, place) or _is_mood(marks, place):
+            out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.text in ("might", "may", "mightve") and _is_hedge(marks, place):
+            out[place] = replace(mark, kind=Kind.SLIP)
+        elif mark.kind is Kind.OTHERTIME and mark.text in ("says", "say", "said") and _is_watch(marks, place):
+            out[place] = replace(mark, kind=Kind.TALKNUM)
+        elif mark.kind is Kind.NO and _is_told_again(marks, place):
+            out[place] = replace(mark, kind=Kind.SORRY)
+    return out
+
+
+def with_sets_counted(marks: list[Mark]) -> list[Mark]:
+    """`was going to do 3 sets but only did 2`: two sets."""
+    out: list[Mark] = []
+    counted = planned = False
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        if mark.kind in (Kind.STOP, Kind.LINE):
+            counted = planned = False
+        planned = planned or mark.kind is Kind.OTHERTIME
+        counted = counted or (planned and mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
+        led = place > 0 and marks[place - 1].text.split()[-1:] in (["did"], ["only"], ["managed"], ["got"], ["just"])
+        ends = place + 1 >= len(marks) or marks[place + 1].kind in (Kind.COMMA, Kind.STOP, Kind.COLON, Kind.OPEN)
+        if counted and mark.kind is Kind.NUM and led and ends and marks[place - 1].kind is not Kind.OTHERTIME:
+            out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end, value=None, parts=()))
+            counted = False
+    return out
+
+
+def _is_habit(marks: Sequence[Mark], place: int) -> bool:
+    before = marks[place - 1].text if place else ""
+    return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
+
+
+def _is_mood(marks: Sequence[Mark], place: int) -> bool:
+    """`feeling fancy`: how it went, no wish."""
+    before = marks[place - 1].text.split()[-1:] if place else []
+    return marks[place].text == "fancy" and before in (["feeling"], ["felt"], ["feel"], ["so"], ["very"], ["bit"])
+
+
+def _is_hedge(marks: Sequence[Mark], place: int) -> bool:
+    """`might have been 4`: a number that is not known for certain."""
+    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    numbered = any(m.kind is Kind.NUM for m in marks[place + 1 : place + 4])
+    return numbered and (said[:2] == ["have", "been"] or said[:1] == ["been"])
+
+
+def _is_watch(marks: Sequence[Mark], place: int) -> bool:
+    """`my watch says 152`: the next number is its, and no more."""
+    return place > 0 and marks[place - 1].text in (
+        "watch",
+        "garmin",
+        "tracker",
+        "strap",
+        "phone",
+        "thermometer",
+        "scale",
+    )
+
+
+def _is_told_again(marks: Sequence[Mark], place: int) -> bool:
+    """`100x6, no, 5`: a number that another takes the place of."""
+    kinds = [m.kind for m in marks[place + 1 : place + 3]]
+    earlier = [m.kind for m in marks[max(0, place - 2) : place]]
+    return kinds == [Kind.COMMA, Kind.NUM] and earlier in ([Kind.NUM, Kind.COMMA], [Kind.NUM, Kind.STOP])
