@@ -14,10 +14,11 @@ scores (`3-4/10`) the higher end counts; what hurts another person is no pain of
 
 from dataclasses import dataclass
 
-from bot.notation.hurt.claims import Claim, claims_of
+from bot.notation.hurt.claims import claims_of
 from bot.notation.hurt.judge import judge_hurts
 from bot.notation.hurt.matching import has_doubtful
 from bot.notation.hurt.mending import parted
+from bot.notation.hurt.owning import Claim
 from bot.notation.hurt.passage import Passage, Stretch, stretches
 from bot.notation.hurt.scores import Score, find_scores
 from bot.notation.hurt.sign import Sign

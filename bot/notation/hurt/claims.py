@@ -1,15 +1,16 @@
 """From signs, hurts and scores to what the client claims, and the one of them that is kept."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.links import side_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.owning import Claim, owners, scores_of
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers
 from bot.notation.hurt.places import HEADS, Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.scores import ABOUT, Score, says_when
+from bot.notation.hurt.scores import ABOUT, Score
+from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign
 from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Kind
@@ -18,21 +19,10 @@ from bot.training.report import Side
 
 SEVERE = 7
 """A headache from this score is severe: the cut point of Serlin et al. 1995 (Pain 61:277-284)."""
+_WELL = 8
+"""From this score on `fine` behind it says that the number is of how well it is."""
 _TO_SCORE = ABOUT | word_set("went gone maybe felt feels")
 _NUMERALS = word_set("one two three four five six seven eight nine ten")
-_FAR_PLAIN, _FAR_BARE = 14, 9
-"""Tokens over which a score out of ten, and a bare number, still belong to a hurt."""
-
-
-@dataclass(frozen=True, slots=True)
-class Claim:
-    """A hurt or a sign that stands, with its place, side and score."""
-
-    spot: Spot | None
-    side: Side | None
-    tokens: tuple[int, ...]
-    urgent: bool
-    score: Score | None
 
 
 def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list[Score]) -> list[Claim]:
@@ -47,9 +37,10 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     for score in scores:
         spot = _scored_place(scene, score)
         if spot is not None and spot not in judged:
-            raw.append(Claim(spot, _side(scene, None, spot), tuple(range(spot.first, spot.end)), False, None))
-    owned = _owners(scene, raw, scores)
-    claims = _settled([replace(c, score=owned.get(i)) for i, c in enumerate(raw)])
+            chest = spot.place.tissue is Tissue.CHEST
+            raw.append(Claim(spot, _side(scene, None, spot), tuple(range(spot.first, spot.end)), chest, None))
+    owned = owners(scene, raw, scores)
+    claims = _settled([replace(c, score=owned.get(i), scored=scores_of(scene, c, scores)) for i, c in enumerate(raw)])
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
     return [_severe_headache(_of_two_sides(scene, c, scores)) for c in standing]
@@ -114,7 +105,7 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     good = [
         m
         for m in scene.of(Cue.GOOD, Cue.FINE)
-        if spot.end <= m.first < score.end + 2 and not (m.first >= score.end and scene.ends(score.end))
+        if spot.end <= m.first < score.end + 2 and not (m.first >= score.end and score.plain and score.value < _WELL)
     ]
     turns = max((m.first for m in scene.of(Cue.CONTRAST) if spot.end <= m.first < score.first), default=spot.end)
     if any(m.first >= turns and not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
@@ -132,55 +123,3 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     if spot.place.tissue is Tissue.MUSCLE:
         return bare and weighed and not spot.place.plural and scene.word(score.first - 2) in ("is", "'s", "at", "was")
     return bare and (weighed or not spot.place.plural)
-
-
-def _owners(scene: Passage, claims: list[Claim], scores: list[Score]) -> dict[int, Score]:
-    """For each score the claim nearest to it, with all claims of its place."""
-    owned: dict[int, Score] = {}
-    for score in scores:
-        priced = [(p, i) for i, c in enumerate(claims) if (p := _price(scene, c, score)) is not None]
-        if not priced:
-            continue
-        nearest = min(priced)[1]
-        host = claims[nearest].spot
-        for i, c in enumerate(claims):
-            if i == nearest or (host is not None and c.spot == host):
-                old = owned.get(i)
-                owned[i] = score if old is None or _supersedes(scene, score, old) else old
-    return owned
-
-
-def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
-    """How far a score is from a claim; nothing where it can't be its."""
-    low, high = claim.tokens[0], claim.tokens[-1]
-    ahead = score.first > high
-    distance = score.first - high if ahead else max(0, low - score.end + 1)
-    apart = abs(scene.sentence[score.first] - scene.sentence[low])
-    if apart > 1 or distance > (_FAR_PLAIN if score.plain else _FAR_BARE):
-        return None
-    if not score.plain:
-        between = range(high + 1, score.first)
-        measures = [m for m in scene.of(Cue.GOVERNS) if m.first in between and not says_when(scene, m.first)]
-        if (not ahead and distance) or measures:
-            return None
-    next_door = 8 if apart and not ahead else 0  # a score belongs to what was said before it
-    return distance + 6 * apart + (0 if ahead else 2) + next_door
-
-
-def _supersedes(scene: Passage, new: Score, old: Score) -> bool:
-    """`from 6 to 3` is 3; what was last week's gives way; else the higher."""
-    if _earlier(scene, old) is not _earlier(scene, new):
-        return _earlier(scene, old)
-    if "from" in scene.words(old.end, new.first) or scene.word(old.end) == "now":
-        return False
-    words = scene.words(old.first - 1, new.first)
-    if words & {"to", "now", "down", "gone"} and not words & {"and", "way"}:
-        return True
-    return new.plain if new.plain != old.plain else new.value > old.value
-
-
-def _earlier(scene: Passage, score: Score) -> bool:
-    if any(m.first == score.end for m in scene.of(Cue.NOW)):
-        return False
-    past = [m for m in scene.of(Cue.PAST) if 0 <= m.first - score.end <= 3]
-    return any(scene.same_sentence(m.first, score.first) for m in past)

@@ -1,5 +1,6 @@
 """Whether each cue is the client's pain now, and why. In doubt it is."""
 
+from bot.notation.hurt.alone import bare_reasons, likened, named_alone, struck
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
@@ -8,7 +9,7 @@ from bot.notation.hurt.negation import negated
 from bot.notation.hurt.over import gone, long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, hypothetical, laughed
-from bot.notation.hurt.placed import bare_reasons, judge_placed, likened, named_alone, struck
+from bot.notation.hurt.placed import judge_placed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.said_of import said_of_joints
@@ -28,8 +29,15 @@ _JUDGED = (
     *(Cue.HEADACHE, Cue.POP, Cue.GAVE_WAY, Cue.SWOLLEN),
 )
 _THAT = word_set("that this those these ones one that's sets reps session workout finisher everything everywhere it'll")
+_EDGED = word_set("bar bars knurl knurling edge edges plate plates handle handles pin hook cable box corner rack knife")
+_DONE_TO_A_THING = word_set("pinched nipped nip pinch cramped swelling jabbed stung")
+_A_THING = word_set(
+    """
+    the a some in out to over off into for little tiny small hotel home gym space room garage with this my by back up
+    """
+)
 _LOVED = word_set("loved love loving enjoyed enjoying worth buzzing")
-_NUISANCE = word_set("is was 's been being such")
+_NUISANCE = word_set("is was 's been being such are were")
 _ARTICLES = word_set("an a bit dull this that the")
 
 
@@ -91,6 +99,11 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     word, before, after = scene.word(mark.first), scene.word(mark.first - 1), scene.word(mark.end)
     if word == "sharp" and not scene.ends(mark.first) and (before.isdigit() or before in ("am", "pm", "clock", "half")):
         return Verdict.TALK, "a time of day"
+    if word.startswith("sharp") and scene.clause_before(mark.first, 5) & _EDGED:
+        return Verdict.TALK, "a thing that is sharp"
+    nowhere = not any(scene.same_sentence(s.first, mark.first) for s in scene.spots)
+    if nowhere and word in _DONE_TO_A_THING and after in _A_THING:
+        return Verdict.TALK, "done to a thing"
     if word.startswith("scrap") and not any(scene.same_sentence(s.first, mark.first) for s in scene.spots):
         return Verdict.EFFORT, "a set that was only just done"
     if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):

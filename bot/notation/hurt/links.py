@@ -1,7 +1,5 @@
 """Which place a cue speaks of."""
 
-from itertools import pairwise
-
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
@@ -10,9 +8,8 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.places import HEADS, SURFACE, VAGUE
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import SIDES, Spot, implied
+from bot.notation.hurt.spots import Spot, implied
 from bot.notation.hurt.tokens import Gap, Kind
-from bot.training.report import Side
 
 FAR = 16
 """The dearest link that still holds, in tokens and penalties."""
@@ -47,7 +44,22 @@ def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     close = [s for s in scene.spots if abs(s.first - mark.first) <= 2 * FAR]
     here = [s for s in close if scene.same_sentence(s.first, mark.first)]
     found = _cheapest(scene, mark, here)
-    return _next_door(scene, mark) if found is None else _chain(here, scene, found, mark)
+    if found is None:
+        meant = _meant_by_it(scene, mark, here)
+        return (meant,) if meant else _next_door(scene, mark)
+    return _chain(here, scene, found, mark)
+
+
+_IS = word_set("is 's was a bit still feels felt really quite so very just got gets")
+
+
+def _meant_by_it(scene: Passage, mark: Mark, here: list[Spot]) -> Spot | None:
+    """`my foot has a hot spot and it's sore to stand on`: the place before that `it` stands for."""
+    at = mark.first - 1
+    while at > 0 and scene.word(at) in _IS:
+        at -= 1
+    before = [s for s in here if s.end <= at and s.place.name not in VAGUE]
+    return before[-1] if scene.word(at) in ("it", "it's") and before else None
 
 
 def _cheapest(scene: Passage, mark: Mark, here: list[Spot]) -> Spot | None:
@@ -153,70 +165,6 @@ def _set_aside(scene: Passage, a: Spot, b: Spot) -> bool:
 
 def _slipped_and(word: str) -> bool:
     return 2 <= len(word) <= 4 and not SPELLER.is_known(word) and OSA.distance(word, "and") == 1
-
-
-def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
-    """The side of a hurt place: said with the place, or after the cue (`cramped up on the right`, `calf cramp R`)."""
-    if spot.side is not None:
-        return spot.side
-    start = max(spot.end, mark.end if mark else 0)
-    seen: set[Side] = set()
-    for index in range(start, min(start + 9, len(scene.tokens))):
-        word = scene.word(index)
-        if scene.tokens[index].gap is Gap.HARD or not scene.begins.isdisjoint((index, index + 1, index + 2)):
-            break
-        if word in SIDES and _is_side(scene, index, start):
-            seen.add(SIDES[word])
-    if not seen:
-        return _side_of_its_own(scene, spot, mark)
-    return seen.pop() if len(seen) == 1 else None
-
-
-_ALONE = word_set(
-    """
-    the my it it's 's is on side one was mainly mostly this time that just only again i mean think by way hand sided
-    a bit mild mildly slight slightly nothing new same usual as ever still though sorry forgot to say btw be precise
-    specifically exactly always worse worst knee hip leg arm shoulder coach hi hey yeah yes
-    """
-)
-
-
-def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | None:
-    """The side in a sentence or a clause that says nothing else: `my old hip hurts today. The left.`"""
-    told = (spot.first, mark.first if mark else spot.first)
-    for first, end in _clauses_beside(scene, min(told), max(told)):
-        words = [scene.word(i) for i in range(first, end)]
-        sides = {SIDES[w] for w in words if w in SIDES}
-        if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
-            continue
-        others = [
-            s for s in scene.spots if s.first in range(first, end) and s.place.name not in ("side", spot.place.name)
-        ]
-        if others:
-            continue
-        if words[-1:] != ["right"] or len(words) > 1 or words[0] in SIDES:
-            return sides.pop()
-    return None
-
-
-def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, int]]:
-    """Clauses after a hurt as far as the next sentence goes, then the sentence before."""
-    ends = [i for i in range(len(scene.tokens)) if scene.tokens[i].gap is not Gap.NONE] + [len(scene.tokens)]
-    spans = list(pairwise(ends))
-    after = [(a, b) for a, b in spans if a > last and scene.sentence[a] - scene.sentence[last] <= 1]
-    before = [(a, b) for a, b in spans if scene.sentence[a] == scene.sentence[first] - 1]
-    return after + before
-
-
-def _is_side(scene: Passage, index: int, start: int) -> bool:
-    """`on the left`, `, left side`, `left one`; `R` right after the cue."""
-    before, after = scene.word(index - 1), scene.word(index + 1)
-    if before in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
-        return True
-    if before == "on" or after in ("side", "one", "sided"):
-        return after != "now"
-    alone = scene.ends(index + 1) and scene.ends(index - (before in ("the", "my")))
-    return alone or (index == start and scene.ends(index + 1))
 
 
 def _next_door(scene: Passage, mark: Mark) -> tuple[Spot, ...]:

@@ -57,6 +57,8 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
         return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or then in _ALL_WELL)
     if word in _DENIALS:
         return then not in ("until", "except")
+    if word in ("actually", "or", "well") and then in _DENIALS - {"free"}:
+        return True
     return word in ("no", "nah") and scene.ends(mark.end + 1)
 
 
@@ -66,7 +68,7 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False
-    if scene.word(no.first) in _NEVER and "before" in scene.words(mark.end, mark.end + 3):
+    if scene.word(no.first) in _NEVER and scene.words(mark.end, mark.end + 3) & {"before", "like"}:
         return False
     parts = scene.once("parts", scene.found[0], lambda: _parts(scene))
     for index in range(no.end, mark.first + 1):

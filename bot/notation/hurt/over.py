@@ -57,6 +57,7 @@ def _of_itself(scene: Passage, fine: Mark) -> bool:
     """Whether what is fine is the place itself, no exercise: `…, but lunges felt ok`."""
     before = fine.first - 1
     told = scene.word(before) in _ITSELF or scene.tokens[before].kind is not Kind.WORD or scene.ends(fine.first)
+    told = told or any(m.first <= before < m.end for m in scene.of(Cue.PAST))
     return told or any(s.first <= before < s.end for s in scene.spots) or scene.word(fine.first) in _ITSELF - _VERBS
 
 

@@ -107,13 +107,15 @@ _FORGIVEN = (
     | frozenset(SIGNS)
     | {*(Cue.NOT, Cue.GONE, Cue.CONDITION, Cue.PAST, Cue.FINE, Cue.TRAINED, Cue.OTHER, None)}
 ) - {*(Cue.SETTLE, Cue.LOOKS, Cue.DARK, Cue.SEVERE, Cue.SWEAT)}
+_SELDOM = word_set("gout zing ooch rsi akes")
+"""Seldom words, with too many others a slip away."""
 TARGETS = frozenset(
     w
     for p in PATTERNS
     if p.cue in _FORGIVEN
     for e in p.elements
     for w in e.words
-    if p.cue is not Cue.NOT or len(w) > SHORT
+    if w not in _SELDOM and (p.cue is not Cue.NOT or len(w) > SHORT)
 )
 """The words that a slip may stand for."""
 URGENT = frozenset(w for p in PATTERNS if p.cue in SIGNS or p.cue is None for e in p.elements for w in e.words)

@@ -9,7 +9,7 @@ from bot.notation.hurt.tokens import Gap
 
 _ONGOING = word_set("again still already keeps since")
 _QUESTION = word_set("does do will would can could should is are did might may")
-_OPENERS = word_set("how why coach hi hey question quick when and so btw")
+_OPENERS = word_set("what how why coach hi hey question quick when and so btw")
 _OF_ME = word_set("my i it me i'm")
 _ASKED_OF = (Cue.HURT, Cue.PAIN, Cue.PAINFUL, Cue.WHISPER, Cue.STRAIN, Cue.INJURED)
 

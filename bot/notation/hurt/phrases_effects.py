@@ -85,11 +85,13 @@ EFFECTS: dict[Cue, str] = {
     Cue.NO_FEELING: """
       can't tell if/whether/when i/i'm/im/my/am/it/'m* touching/touch/holding/hold/stepping/standing/on; patch/spot/
       area/bit where/that i? feel/have/can't/don't nothing/no/feel; from the? waist down; can't/don't/doesn't/not/
-      didn't/hardly/no feel/sense/tell/feeling hot/cold/heat/touch/temperature; don't/doesn't/can't/not/didn't/
+      didn't/hardly/no feel/sense/tell/feeling hot/cold/heat/touch/temperature; don't/doesn't feel the;
+      don't/doesn't/can't/not/didn't/
       hardly sense/perceive the/my/a/left/right/both; feels/feel/felt like/as/if/it/they/that/'s/is/are* not/isn't/
       aren't/wasn't mine/attached; after/from/at/like the? dentist/dentists; feels/feel/felt/like/as/made/walking
       like/on/of/a/made* block/lump/piece/of/wrapped/in* wood/wooden/rubber/rubbery/stone/plastic/cotton/wool/meat;
-      belongs/belong to? someone/somebody/another else?; like? somebody/someone else 's; asleep/sleeping and/but
+      belongs/belong to? someone/somebody/another else?; doesn't/don't/not/isn't/didn't belong/part to/of me; like?
+      somebody/someone else 's; asleep/sleeping and/but
       won't/doesn't/not/isn't/can't; no/lost/losing/without/zero/lose/loss of? all/the/my/any/most/some*
       sensibility/sensitivity/sensations; sensation/sensibility is/has/'s/was/all/not/just/hasn't/completely* gone/
       lost/disappeared/left/come/returned; pinch/poke/prick/pinched/poked it/them/and/i/feel/get/there/'s/then/but*
@@ -99,6 +101,7 @@ EFFECTS: dict[Cue, str] = {
       insensible/insensitive/paralysis/paralized
     """,
     Cue.NO_STRENGTH: """
+      haven't/hasn't/got/hadn't not? any/the/much/enough* force/strength/power/forces;
       refuse/refuses/refused/refusing/fails/failed/stopped/stops/ceased to? @act; can't pull my left/right? foot/
       toes up; no/lost/losing/zero/without any/all/the? control over/of; @cannot @act; no/zero/without/lost/losing/
       lose/loses/hardly any?/the?/all?/my? strength/power/force/grip/squeeze/strenght/forces; strength/power/force/
@@ -158,7 +161,8 @@ EFFECTS: dict[Cue, str] = {
       noticed/realised/realized after/when/later
     """,
     Cue.SADDLE: """
-      down below/south; when i/you wipe; wiping; toilet/loo paper; saddle; sit bones; vulva
+      down below/south; when i/you wipe; wiping; toilet/loo paper; saddle; sit bones; vulva;
+      bits/nads/nuts/tackle/fanny/foof/willy; down under; my front and back; front bottom
     """,
     Cue.POP: """
       like/got/been/was/being i/someone/somebody/something/a/had/have/been/got/'d* shot/kicked/whacked/hit/stamped/

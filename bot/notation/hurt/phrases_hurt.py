@@ -10,7 +10,7 @@ HURTS: dict[Cue, str] = {
       hurt/hurts/hurting/hurted/hurtin/hurty/hurtz/hertz/hurst
     """,
     Cue.PAINFUL: """
-      painful/excruciating/agonising/agonizing/uncomfortable/unbearable/painfull
+      painful/painfully/discomfortable/uncomfy/uncomf/excruciating/agonising/agonizing/uncomfortable/unbearable/painfull
     """,
     Cue.SHARP: """
       sharp/sharpness/sharpish; sharp/stabbing/shooting/pinching/tearing/pulling/ripping/grabbing/burning/stinging/
@@ -41,6 +41,11 @@ HURTS: dict[Cue, str] = {
       burn/burns/burning/burned/burnt/burny; on fire
     """,
     Cue.WHISPER: """
+      gripe/gripes/complaint/snag/hiccup; don't/can't/didn't/not/never trust/trusting/trusted;
+      poked/hit/kicked/smacked/elbowed/kneed/punched/headbutted/clobbered/clattered in the/my left/right? @place;
+      hit/knocked/banged/kicked/cut myself; @place got/was/is/gets
+      squashed/crushed/trapped/caught/jammed/pinched/nicked/squished/clipped; not/isn't/aren't/wasn't/weren't @bit*
+      kind/friendly/nice/gentle to/with/on;
       bit/little/feels/felt/feeling/feel/is/was/'s/seems/seemed/kinda/something/slightly/been/are/were/still/way/
       felt bit/slightly/a/little/very/so/really/kinda/still/just* off; funny/weird/odd/strange/dodgy/dicky/iffy/
       ropey/ropy/wonky/cranky/grumpy/grumbly/grumbling/grumbled/grumbles/grouchy/angry/unhappy/temperamental/touchy/
@@ -59,7 +64,7 @@ HURTS: dict[Cue, str] = {
       didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not
       @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan; isn't a fan;
       had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't right; something off/
-      wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done/doing something; something going/goes on;
+      wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done something; something going/goes on;
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
       's/are/was/were/been at it/me again?; isn't/ain't/wasn't/not what it/they was/were/used; full/made of
@@ -81,7 +86,10 @@ HURTS: dict[Cue, str] = {
       not/isn't/wasn't/never/no @bit* the? best/
       greatest/finest/happiest/cleverest; set/sets off; gives/giving/gave/
       given/give me; not/wasn't/isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/
-      trapped/smashed; hit my; i feel/felt it in my/the; felt/feel it in my/the; feel/felt that in my/the; not 100;
+      trapped/smashed; hit my/me left/right? @place; i feel/felt it in my/the; felt/feel it in my/the; feel/felt
+      that in my/the; not 100;
+      no bueno/use; not/isn't/wasn't/aren't @bit*
+      clever/special/flash/cracking/marvellous/wonderful/lovely/grand/hunky; @place is/'s/been* no good;
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
       dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
       db/dumbbell/bar/weight on my/the; fell/landed/dropped on my/the; chunk/skin/layer out/off of? my/the; skin
@@ -91,7 +99,8 @@ HURTS: dict[Cue, str] = {
       go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
-      tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained; twist/
+      tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
+      corked/corky; twist/
       twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/
       overextended; put/threw/thrown/did/done/knocked my/me/the left/right/lower/bad/other* @place out/in; my/the/me/
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
@@ -111,13 +120,15 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.MARK: """
       cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/tinglin;
-      pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; chafed/chafing/chafe;
+      pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; wound in/on/at; wounded my;
+      gash/gashed; chafed/chafing/chafe;
       rope/carpet/mat/bar/friction/strap/knurl burn/burns; toe/toenail/finger/nail/eye/thumb/foot/hand/shin
       is/'s/has/went/gone/turned/all/are/bit/a* black/blue/purple; graze/
       grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/of* left/right?
       callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/callus/calluses/
       callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
-      ripped/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open; swell/
+      ripped/opened/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open;
+      swell/
       swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split/splits/splitting/sliced/cut/lost/
       lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail; cut my; peeled
     """,
@@ -150,6 +161,12 @@ HURTS: dict[Cue, str] = {
 
 CONDITIONS = """
 sciatica: sciatica; sciatic nerve?
+back: lumbago
+shoulder: frozen shoulder
+wrist: carpal tunnel
+finger: trigger finger
+neck: torticollis
+-: gout/ganglion/rsi/tenosynovitis/stenosis/spondylosis/spondylitis/tendinosis/chondromalacia/rheumatism
 elbow: tennis/golfers/golf/golfer elbow; golfer 's elbow
 knee: jumpers/runners/jumper/runner knee; jumper/runner 's knee
 shin: shin splints/splint; shinsplints

@@ -24,12 +24,14 @@ SCOPES: dict[Cue, str] = {
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
       any?; not/isn't/wasn't/doesn't/didn't/don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
-      more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed
+      more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; ancient
+      history
     """,
     Cue.FINE: """
       fine; ok/okay/good/better/alright/great now/again/today/after/since/afterwards; feels/feel/felt/feeling/is/
       was/'s/are/been/were/seems/seemed @bit* fine/good/ok/okay/great/perfect/alright/solid/brilliant/normal/better/
-      lovely/healthy/amazing; eased off; all good now?; back to normal
+      lovely/healthy/amazing; eased off; all good now?; is/'s/are/feels/feeling/at/to @bit* 100%/hundred; back to
+      normal
     """,
     Cue.PAST: f"""
       last week/night/time/month/weekend/session/workout/{_DAY}; yesterday/yday/yest/yesturday/ystrdy; the other
@@ -62,7 +64,9 @@ SCOPES: dict[Cue, str] = {
       grandma/nan/nana/grandad/grandpa/aunt/auntie/cousin/flatmate/roommate/housemate/neighbour/neighbor/dog/cat/
       puppy/horse/spotter/guy/bloke/lad/lady/someone/somebody/people/he/she/his/her/he's/she's/him/their/they're/
       twin/missus/hers/mums/dads/moms/husbands/wifes; training/gym/lifting/workout/running partner/buddy/mate; some/
-      a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine; person next/beside
+      a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine;
+      client/patient/pupil/gentleman/fella/fellow/chap/stranger/trainer/instructor/teammate/teammates/
+      opponent/nurse; old boy; gym goer; gym member; person next/beside
     """,
     Cue.SELF: """
       i/i'm/i've/my/me/mine/myself/i'd/i'll

@@ -1,7 +1,9 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
-what a headache; rip/RIP my? legs/quads/hammies/hamstrings/glutes/arms/abs/calves/me/lats/chest;
+what a headache; tore/tear/tearing/ripped/rip it/them up/apart; nose is/'s/all/a/bit/still/just*
+blocked/bunged/runny/stuffy/stuffed; blocked/runny/stuffy/bunged/stuffed up? nose; foot/heel/toe pressure; rip/RIP my?
+legs/quads/hammies/hamstrings/glutes/arms/abs/calves/me/lats/chest;
 worried/scared/afraid/nervous/frightened/terrified/anxious/fear/risk/paranoid about/of hurting/injuring/straining/
 pulling/tweaking/tearing/damaging; want/wanna/trying/like/rather/dare to? hurt/injure/strain/tear; lights went out
 in/at/all;
@@ -13,7 +15,9 @@ bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; 
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls; no pain no gain/gains; embrace the
 pain; pain is weakness; how much pain; some pain normal; love the pain; through the pain barrier; pain
 barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a pain; a pain to/trying/
-getting; a real pain to/trying; bit of a pain to/getting/trying; painfully/painstaking/painstakingly; it pains
+getting; a real pain to/trying; bit of a pain to/getting/trying; painstaking/painstakingly; painfully
+slow/heavy/hard/light/long/bad/obvious/aware/early/quiet/boring/weak/easy/slowly/short/
+close/tight/cold/hot/loud/predictable/honest/average/awkward/tedious/dull/expensive/busy/shy/good; it pains
 me; pains me to; hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain; can't/
 won't/wouldn't/doesn't/never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/
 account/soul/pride/pocket hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/
@@ -92,7 +96,8 @@ holding/held/brace/bracing my/the? breath; breathing/breath work/technique/cue/p
 breath/breaths; take/took/taking a? breath/breather; breather; every/each breath; between breaths; cough it
 up; feint praise; see you; see things; spots at/in the/this gym; spot me; fell asleep early/late/on/in/at;
 fell asleep; went to sleep early/late/at; going to sleep; go to sleep; went straight? to? bed; sleep/slept;
-collapse in/on the? sofa/couch/bed; fit in; had a fit tested; round/around the block; faint hope/idea/line;
+collapse/collapsed/collapsing in/on/onto/into the/my? sofa/couch/bed; fit in; had a fit tested; round/around the
+block; faint hope/idea/line;
 skip/skipped/skipping/skips the/my/a/on/it/this/that/today/leg/arm; missed/missing/miss a/my/the/last?
 session/sessions/day/workout/week/set/sets/rep/reps; confused about/by/with/which/what/how/over/why/if/
 whether; contraction phase; eccentric contraction; muscle contraction; see how; see what; see if

@@ -134,7 +134,7 @@ TOLD = (
             word_set(
                 """
                 can't difficult difficulty trouble half shallow stuck straw impossible struggle struggling fighting
-                lack lacking suffocate suffocating barely hardly missing refuses blocked closed shut
+                lack lacking suffocate suffocating cost costs barely hardly missing refuses blocked closed shut
                 """
             ),
         ),
@@ -144,6 +144,47 @@ TOLD = (
             underwater amazing loved awesome brilliant savage buzzing
             """
         ),
+    ),
+    Told(
+        "fainting",
+        5,
+        (word_set("head"), word_set("light turns turned spins"), word_set("in me")),
+        word_set("light-bulb torch bulb bar weights weight press look lol haha went-up room"),
+    ),
+    Told(
+        "breath",
+        6,
+        (
+            word_set("breathless winded puffed puffing panting breath"),
+            word_set("just only even merely simply at"),
+            word_set("talking sitting lying resting rest standing speaking nothing stairs bed desk"),
+        ),
+        word_set("hold held bar hip breathing-technique deep take taking took"),
+    ),
+    Told(
+        "headache",
+        9,
+        (
+            word_set("head skull"),
+            word_set("hit kicked struck whacked shot smashed bashed clubbed stabbed"),
+            word_set("like as-if"),
+        ),
+        word_set("lol haha idea bar"),
+    ),
+    Told(
+        "headache",
+        3,
+        (
+            word_set("head skull brain"),
+            word_set("exploding exploded explode bursting bursted"),
+        ),
+        word_set("lol haha idea ideas numbers information plan maths questions choices work"),
+    ),
+    Told(
+        "control",
+        12,
+        (word_set("accident"), word_set("loo toilet bathroom pants shorts leggings knickers trousers bed")),
+        word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),
     ),
     Told(
         "breath",
@@ -192,6 +233,16 @@ TOLD = (
             word_set("hold stop control wait"),
         ),
         word_set("laughing lol haha coffee water break"),
+    ),
+    Told(
+        "urine",
+        9,
+        (
+            word_set("toilet loo"),
+            word_set("cola coke brown tea coffee rust rusty red blood bloody dark"),
+            word_set("colour coloured color colored go went water pee wee looks looked bowl"),
+        ),
+        word_set("painted tiles seat door light lights cup drink drank queue break quick"),
     ),
     Told(
         "headache",

@@ -54,13 +54,15 @@ _PLAIN: dict[Cue, str] = {
       coming back; never got my breath back; hurts/hurt/pain/painful/sharp/stabbing/sore to/when/if/as i?
       breathe/breath/breathing; when i breathe/breath in; breathing in hurts/hurt; hyperventilating;
       suffocating; choking; not/isn't/ain't breathing @bit* properly/right/well/good/ok/normally; can't stop
-      panting; lungs won't/don't fill/open/work; don't/didn't have enough? air; breath/breathing is/was/'s/feels
+      panting; lungs feel/felt/are/is/like/as/if/they* won't/don't/can't/aren't/not
+      fill/open/work/expand/opening/filling; don't/didn't have enough? air; breath/breathing is/was/'s/feels
       gone/short/shallow/difficult/hard/wrong; still no breath; haven't/hasn't got my breath back; breath
       hasn't; breath still not
     """,
     Cue.WINDED: """
       out of breath/puff; breathless/breathlessness/winded/puffed/panting/puffing/gasping; puffing and panting;
-      heavy/hard breathing; breathing hard/heavy/heavily/fast; breathing is/was/'s hard/heavy/fast; catching/
+      heavy/hard breathing; breathing hard/heavy/heavily/fast; breathing is/was/'s hard/heavy/fast;
+      breathing/breath is/was/'s/feels/has/been* @bit* rough/bad/ragged/funny/weird/odd/off; catching/
       catch/catchin my/breath breath?; getting/get my breath back?
     """,
     Cue.HEADACHE: """
@@ -80,7 +82,8 @@ _PLAIN: dict[Cue, str] = {
     Cue.SUDDEN: """
       sudden/suddenly/suddenl/instantly/instant/abrupt/abruptly; out/outta of? nowhere; out of the blue; came/
       come/comes on; mid set/rep/lift/squat/deadlift/bench/press/pull; all at once; hit me; came from nowhere;
-      in seconds; at once; boom/bang/wham; like a switch; straight away; all of a sudden; in an instant
+      in a? second/seconds/flash/moment; at once; boom/bang/wham; like a switch; straight away; all of a sudden; in
+      an instant
     """,
     Cue.NUMB: """
       numb/numbness/numbed/numbing/numby/num/nub/numm/numn/numbish/nummed; no feeling
@@ -89,7 +92,8 @@ _PLAIN: dict[Cue, str] = {
       can't feel/feeling/feal; can't feel anything/nothing in; no feeling/sensation/feelings/sense; lost/losing/
       lose/loss/loosing of? all/the/any/some* feeling/sensation/feelings/sense; without feeling/sensation;
       don't/doesn't/didn't/not have/has/having @any* feeling/sensation; feeling is/has/was/'s/all* gone/lost;
-      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was sleeping/asleep; fell/fallen/falling/went/
+      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; is/'s/was
+      like/as/if/it/it's* not mine/there; fell/fallen/falling/went/
       gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't
       not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? touch; asleep
     """,
@@ -110,6 +114,7 @@ _PLAIN: dict[Cue, str] = {
       fist; has no strength/power; zero strength/power
     """,
     Cue.DROOP: """
+      weakness/weak/numb/numbness/heaviness/paralysis down the/my/one/left/right/whole/entire* side/body;
       droop/drooping/drooped/droopy/droops/sagging/drooling; slur/slurring/slurred/slurry/slurs; can't speak/
       talk/smile; can't get my? words out?; speech/words/talking/mouth is/was/went/are/were/came/coming/all/'s/
       gone/sounds/out* slurred/slurring/funny/weird/jumbled/wrong/off/odd/strange; can't find my words; one/
@@ -120,7 +125,11 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.CONTROL: """
       wet/wetting/peed/peeing/pissed/pissing/soiled/shat/shit/pooed/pooped/crapped/messed/weed/urinated/
-      defecated on? my/me? myself/meself/self/pants/shorts/leggings/trousers/bed; lost/lose/losing/loss/no/
+      defecated on? my/me? myself/meself/self/pants/shorts/leggings/trousers/bed; wet/wetted/peed/pissed the bed;
+      didn't/not/never/don't make/made/get it? to the loo/toilet/bathroom/
+      restroom; bladder/bowel/bowels is/are/'s* not/isn't/aren't/won't/doesn't @bit*
+      working/work/right/normal/behaving/responding/
+      emptying/empty; lost/lose/losing/loss/no/
       without/loosing/can't of? control of/over/my/the/hold* bladder/bowel/bowels/bladders/pee/wee/urine/toilet/
       poo; lost/lose/losing my? bladder/bowel/bowels control; bladder/bowel/bowels/pee/toilet control; no/
       little/poor/losing/lost/without/zero bladder/bowel/bowels/pee/toilet control; bladder/bowel/bowels
@@ -128,7 +137,9 @@ _PLAIN: dict[Cue, str] = {
       has/is/has* went/gone/let/gave/emptied; can't hold/control/stop/feel my/the/in? pee/wee/peeing/bladder/
       bowel/bowels/urine/poo/water/toilet; can't hold it in; can't pee/wee/urinate/piss/poo; can't go for a pee/
       wee/poo; can't go to the toilet; can't tell when/if i need/have/am to? pee/wee/go/peeing; can't feel when/
-      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; pee/urine/wee/poo/water/bladder/bowels
+      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; went/gone a/bit/little/some* in my/the shorts/
+      pants/leggings/trousers/knickers/boxers; haven't/hasn't/wasn't/not been? able to? pee/wee/poo/urinate/
+      piss/go; pee/urine/wee/poo/water/bladder/bowels
       just/is/all/a/bit* came/come/coming/leaked/leaking/leaks/leak/dribbled/dribbling/ran out/down?; leaked/
       leaking/leak a/bit/some/little/of* pee/urine/wee/water; accident in my pants/shorts/leggings; had a?
       little? accident; peed/weed/wee'd/leaked a bit/little; peed during/when/while; pee/wee/peeing/weeing on

@@ -216,7 +216,8 @@ EXERCISE_TAILS = word_set(
     mobility lift lifts hinge hinges crunch crunches plank planks twist twists walks carry carries swing swings
     snatch jerk lunge lunges deadlift deadlifts pullover pullovers crusher crushers wheel rollout rollouts shrug
     shrugs bench bike pad pads belt   touches circuits warmup training  height width
-    stance rack racked loaded elevated bar  slide slides march marches flutter position positions positioning
+    stance rack racked loaded elevated bar  slide slides march marches flutter plate plates platform position
+    positions positioning
     placement spacing setup path push pushup pushups ups hops hop
     """
 )

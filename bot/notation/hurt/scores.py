@@ -8,6 +8,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.score_times import of_a_joint, of_a_time
 from bot.notation.hurt.tokens import Gap, Kind
 
 _WORDS = {
@@ -48,13 +49,23 @@ def find_scores(scene: Passage) -> list[Score]:
     out: list[Score] = []
     index = 0
     while index < len(scene.tokens):
-        score = _score_at(scene, index)
+        score = _score_at(scene, index) or (_goes_on(scene, index, out[-1]) if out else None)
         if score is None:
             index += 1
             continue
         out.append(score)
         index = score.end
     return out
+
+
+def _goes_on(scene: Passage, index: int, last: Score) -> Score | None:
+    """A bare number of another time after a score: `hip 3 on the way down and 2 on the way up`."""
+    value = _value(scene, index)
+    near = 0 < index - last.end <= 8 and scene.same_sentence(index, last.first)
+    if value is None or not near or not of_a_time(scene, index + 1):
+        return None
+    plain = all(t.kind is Kind.WORD for t in scene.tokens[last.end : index])
+    return _bounded(scene, index, index + 1, value, plain=False) if plain else None
 
 
 def _score_at(scene: Passage, index: int) -> Score | None:
@@ -120,7 +131,7 @@ def _bounded(scene: Passage, first: int, end: int, value: int, *, plain: bool) -
     return Score(first, end, value, plain)
 
 
-_WHEN = word_set("since during whole entire after throughout through every second third last all")
+_WHEN = word_set("since during whole entire after throughout through every first second third final last all")
 """Before what is scored these say when it hurt: `since the second set, a 2`."""
 
 
@@ -154,12 +165,31 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if after in _NOT_SCORE_AFTER and not (
             after in ("on", "at", "and", "of", "for", "or")
             and scene.word(end + 1)
-            in ("the", "my", "it", "then", "a", "rest", "most", "worst", "so", "pain", "i", "but", "now")
+            in (
+                "first",
+                "start",
+                "rest",
+                "the",
+                "my",
+                "it",
+                "then",
+                "a",
+                "rest",
+                "most",
+                "worst",
+                "so",
+                "pain",
+                "i",
+                "but",
+                "now",
+            )
         ):
             return False
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
     before = scene.word(first - 1)
+    if of_a_time(scene, end) and of_a_joint(scene, first):
+        return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:

@@ -12,7 +12,7 @@ from bot.notation.hurt.tokens import Kind
 _FAINT_OF = word_set(
     """
     pain twinge click niggle ache hope idea line pinch tingle clicking soreness discomfort smell memory sound trace
-    whiff light mark outline noise taste signal music buzz hint praise glow
+    whiff light mark chance possibility recollection interest outline noise taste signal music buzz hint praise glow
     """
 )
 _GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")

@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.links import places_of, side_of
+from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import FACES, LIMBS, Tissue
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
 
@@ -19,6 +20,7 @@ def numbness(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
         mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
+        mind |= scene.sentence_words(m.first) & {"news", "funeral", "bereavement", "emotionally", "breakup", "grief"}
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)
@@ -91,6 +93,8 @@ def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
     if muscle and (working or scene.words(spot.end, spot.end + 2) & {"in", "on"}):
         return True
     plural = spot.place.plural and spot.side is None
+    if spot.place.name == "face" and laughed(scene, m):
+        return True
     return plural and laughed(scene, m) and bool({t.word for t in scene.tokens} & _PRAISE)
 
 

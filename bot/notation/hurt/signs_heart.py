@@ -10,6 +10,7 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.said_of import said_of_chest
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Kind
@@ -28,6 +29,13 @@ _PUMPED = word_set(
     set sets reps press lol great
     """
 )
+_TRAINED_ON = word_set(
+    """
+    press pressing session workout gym training trained push pushups dips pecs pec stretch stretched doms sore day
+    monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays
+    sundays mon tues weds thurs fri sat sun yesterdays yesterday's 's volume
+    """
+)
 _AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work working activated")
 
 
@@ -40,7 +48,10 @@ def chest(scene: Passage) -> Iterator[Sign]:
             if _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot):
                 yield sign_of("chest", (feel, spot), spot)
         done = any(s is spot for _, s in done_to_me(scene))
-        if _something_in(scene, spot) or _feels_like(scene, spot) or done:
+        said = None if spot.place.name == "heart" else said_of_chest(scene, spot)
+        if said is not None and not stands(scene, said, spot):
+            said = None
+        if _something_in(scene, spot) or _feels_like(scene, spot) or done or said:
             yield sign_of("chest", (spot,), spot)
 
 
@@ -85,7 +96,8 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
             ill = any(near(scene, m, spot, 8) for m in scene.of(Cue.WINDED, Cue.BREATHLESS, Cue.FAINT, Cue.SWEAT))
             return not ill and (word not in _ACHES or earlier)
         case Cue.TIGHT:
-            return earlier and not inside and bool(scene.of(Cue.PAST))
+            told = scene.sentence_words(spot.first) & (_PUMPED | _TRAINED_ON)
+            return earlier and not inside and bool(scene.of(Cue.PAST)) and bool(told)
         case Cue.BURN:
             return not inside and bool(scene.sentence_words(spot.first) & _PUMPED)
         case Cue.WHISPER | Cue.QUALITY:

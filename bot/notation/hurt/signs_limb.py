@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.links import side_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, laughed, supposed
 from bot.notation.hurt.places import LIMBS
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.signs_strength import fails
 from bot.notation.hurt.spots import Spot

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.links import places_of, side_of
+from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.places import FACES, LIMBS, Tissue
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
 
@@ -57,6 +58,8 @@ def fails(scene: Passage, m: Mark, spot: Spot) -> bool:
     if spot.place.tissue in (Tissue.CHEST, Tissue.ORGAN):
         return False
     hands = spot.place.name == "hand" and "strength" in scene.words(m.first, m.end)
+    if spot.place.name in ("finger", "toe", "hand") and {"can't", "move"} <= scene.words(m.first, m.end):
+        return True
     some = spot.place.name in ("finger", "toe") and scene.words(spot.first - 2, spot.first) & _COUNTS
     return not spot.place.plural or hands or bool(some) or side_of(scene, m, spot) is not None
 

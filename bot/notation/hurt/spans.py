@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 from itertools import pairwise
 
-from bot.notation.hurt.claims import Claim
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.owning import Claim
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.scores import Score
 from bot.notation.hurt.tokens import Kind
@@ -18,6 +18,7 @@ _WIDEST = 8
 def spans_of(scene: Passage, claims: list[Claim], denied: list[Mark], scores: list[Score]) -> tuple[Span, ...]:
     """Each claim's words with its score, whole through plain words, never through sets or other numbers."""
     groups = [{*c.tokens, *(range(c.score.first, c.score.end) if c.score else ())} for c in claims]
+    groups += [set(range(s.first, s.end)) for c in claims for s in c.scored]
     groups += [set(range(m.first, m.end)) for m in denied]
     if claims or denied:
         groups += [set(range(s.first, s.end)) for s in scores if s.plain and s.value == 0]

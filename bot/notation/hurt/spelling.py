@@ -37,7 +37,7 @@ NEVER_DOUBTED = word_set(
     gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump pumping pumped
     sled rower ropes boxes bars racks bells machines chains mats slam slams bike ski walks chins cleans plank jumps
     pound pounds faster straps cool pole poles sticks bags timed fives fours threes clock beast test rested bent pace
-    paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced
+    paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch
     """
 )
 """Gym words that are never read as a slip for a sign's word."""

@@ -94,7 +94,7 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
     if m.end >= len(scene.tokens):
         return False
     tail = scene.tokens[m.end]
-    noise = tail.word.startswith("crunch") and m.place is not None and m.place.tissue is Tissue.JOINT
+    noise = tail.word.startswith("crunch") and m.place is not None and m.place.tissue in (Tissue.JOINT, Tissue.MIXED)
     return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS and not noise
 
 
@@ -103,7 +103,8 @@ def _is_my_back(scene: Scene, m: Mark) -> bool:
     mine = "my" in (before, scene.word(m.first - 2))
     if m.end - m.first > 1 or mine or (before in BACK_BEFORE and after not in ("to", "at")):
         return True
-    if before in _RETURNED:
+    bent = any(x.place is not None and x.end == m.first for x in scene.place_marks) and not scene.ends(m.first)
+    if before in _RETURNED or bent:
         return False
     if before in ("of", "in") and any(x.end == m.first - 1 and x.cue in HURTING for x in scene.marks):
         return True
@@ -135,7 +136,7 @@ def _side(scene: Scene, m: Mark) -> Side | None:
     seen: set[Side] = set()
     for index in range(m.first - 1, max(m.first - 6, -1), -1):
         word = scene.word(index)
-        if word in SIDES and _is_effort(scene, index):
+        if word in SIDES and (_is_effort(scene, index) or (word == "left" and scene.word(index + 1) in ("my", "me"))):
             break
         if word in SIDES and not (word == "right" and scene.word(index - 1) in ("all", "not")):
             seen.add(SIDES[word])

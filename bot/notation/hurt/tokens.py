@@ -61,7 +61,7 @@ _SCANNER = re.compile(
     | (?P<set>
           (?:rpe|rir){_S}[:=]?{_S}{_N}
         | @{_S}{_N}(?!{_S}/{_S}10\b)
-        | (?:set|rep|reps|round|week|day){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
+        | (?:set|rep|reps|round|(?<!last\s)(?<!this\s)(?:week|day)){_S}[#]?\d+(?!{_S}/{_S}10)\b(?!{_S}(?:out|of)\b)
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|s)?{_S}[x*]{_S}\d+
           (?:(?:,|{_S}[x*/+>-]{_S})\d+\b(?!{_S}/{_S}10))*(?:{_S}@{_S}{_N})?
         | [x*]{_S}\d+\b

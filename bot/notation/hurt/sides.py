@@ -1,0 +1,74 @@
+"""The side of a hurt place: said with it, behind it, or in a sentence of its own."""
+
+from itertools import pairwise
+
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.spots import SIDES, Spot
+from bot.notation.hurt.tokens import Gap
+from bot.training.report import Side
+
+
+def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
+    """The side of a hurt place: said with the place, or after the cue (`cramped up on the right`, `calf cramp R`)."""
+    if spot.side is not None:
+        return spot.side
+    start = max(spot.end, mark.end if mark else 0)
+    seen: set[Side] = set()
+    for index in range(start, min(start + 9, len(scene.tokens))):
+        word = scene.word(index)
+        if scene.tokens[index].gap is Gap.HARD or not scene.begins.isdisjoint((index, index + 1, index + 2)):
+            break
+        if word in SIDES and _is_side(scene, index, start):
+            seen.add(SIDES[word])
+    if not seen:
+        return _side_of_its_own(scene, spot, mark)
+    return seen.pop() if len(seen) == 1 else None
+
+
+_ALONE = word_set(
+    """
+    the my it it's 's is on side one was mainly mostly this time that just only again i mean think by way hand sided
+    a bit mild mildly slight slightly nothing new same usual as ever still though sorry forgot to say btw be precise
+    specifically exactly always worse worst knee hip leg arm shoulder coach hi hey yeah yes
+    """
+)
+
+
+def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | None:
+    """The side in a sentence or a clause that says nothing else: `my old hip hurts today. The left.`"""
+    told = (spot.first, mark.first if mark else spot.first)
+    for first, end in _clauses_beside(scene, min(told), max(told)):
+        words = [scene.word(i) for i in range(first, end)]
+        sides = {SIDES[w] for w in words if w in SIDES}
+        if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
+            continue
+        others = [
+            s for s in scene.spots if s.first in range(first, end) and s.place.name not in ("side", spot.place.name)
+        ]
+        if others:
+            continue
+        if words[-1:] != ["right"] or len(words) > 1 or words[0] in SIDES:
+            return sides.pop()
+    return None
+
+
+def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, int]]:
+    """Clauses after a hurt as far as the next sentence goes, then the sentence before."""
+    ends = [i for i in range(len(scene.tokens)) if scene.tokens[i].gap is not Gap.NONE] + [len(scene.tokens)]
+    spans = list(pairwise(ends))
+    after = [(a, b) for a, b in spans if a > last and scene.sentence[a] - scene.sentence[last] <= 1]
+    before = [(a, b) for a, b in spans if scene.sentence[a] == scene.sentence[first] - 1]
+    return after + before
+
+
+def _is_side(scene: Passage, index: int, start: int) -> bool:
+    """`on the left`, `, left side`, `left one`; `R` right after the cue."""
+    before, after = scene.word(index - 1), scene.word(index + 1)
+    if before in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
+        return True
+    if before == "on" or after in ("side", "one", "sided"):
+        return after != "now"
+    alone = scene.ends(index + 1) and scene.ends(index - (before in ("the", "my")))
+    return alone or (index == start and scene.ends(index + 1))
