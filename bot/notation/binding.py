@@ -83,7 +83,7 @@ def bind(candidate: Candidate, context: Context) -> Bound:
             continue
         for turn in range(said.count):
             label = said.label + turn if said.label is not None else None
-            _bind_one(desk, said, label)
+            _bind_one(desk, replace(said, words=replace(said.words, number=None)) if turn else said, label)
     if context.exercise.sides == 1 and {s.side for s in candidate.sets} >= set(Side):
         first, last = candidate.sets[0], candidate.sets[-1]
         desk.doubts.append(Doubt(AskKind.WHICH_EXERCISE, first.start, last.end))

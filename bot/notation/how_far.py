@@ -146,7 +146,7 @@ def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar
         return None
     led, name = _kind(marks, at + 1), _kind(marks, at + 2)
     named = led in (Kind.WITH, Kind.AT, Kind.FOR) and name is Kind.NAME
-    alone = not any(m.kind is Kind.NUM for m in marks[:place]) and led in (None, Kind.STOP)
+    alone = all(m.kind is Kind.FILL for m in marks[:place]) and led is Kind.STOP
     return HowFar(at + 1, left=count) if sets or follows or named or alone else None
 
 

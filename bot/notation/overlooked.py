@@ -113,7 +113,8 @@ def _stands_alone(marks: Sequence[Mark], place: int) -> bool:
     after = next((m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
     changed = any(m.text in ("but", "only", "just", "except") for m in marks[place + 1 : place + 3])
     twice = [m.kind for m in marks[place + 1 :] if m.kind not in (Kind.FILL, Kind.COMMA)][:1] == [Kind.SAME]
-    return not (changed or twice) and (before is None or before in EDGES) and (after is None or after in EDGES)
+    told = [m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL] == [Kind.COMMA, Kind.NUM]
+    return not (changed or twice or told) and (before is None or before in EDGES) and (after is None or after in EDGES)
 
 
 def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Iterator[Mark]:

@@ -215,8 +215,6 @@ ELSEWHERE = [
     ("16s, 10 right 9 left, then 9 and 8", ()),
     ("add one rep to the last set", TWO),
     ("60x10x3, no only did 2", ()),
-    ("60x10 x3 but last one was 8", ()),
-    ("3x10 @60 except the last which was 8", ()),
     ("60x10 then two reps fewer", ()),
     ("60x10 but 2 were ugly", ()),
     ("60x10 or was it 9", ()),

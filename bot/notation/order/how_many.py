@@ -22,6 +22,7 @@ _TURNS = frozenset(
 )
 """What people call sets beside `sets` (common usage, no source)."""
 _THEM = frozenset(words("them em those these"))
+_LITTLE = frozenset(words("now today in total so far done haha lol yep yes ok nice phew please each"))
 _MOST = 12
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.ALL, Kind.DONE, Kind.OPEN, Kind.CLOSE)
 
@@ -126,7 +127,9 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         said = [m.text for m in marks[at + 1 : at + 3]]
         counted = said[:1] == ["of"] and len(said) > 1 and (said[1] in _THEM or said[1] == "that")
-        end = past_fill(marks, at + 3) if counted else at
+        end = at + 3 if counted else at
+        while end < len(marks) and marks[end].text in _LITTLE:
+            end += 1
         told = counted and (any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH))
         if told and _is_few(marks, at) and kind_at(marks, end) in _ENDS:
             out += [marks[at], counted_sets(marks[at + 1], "of them")]

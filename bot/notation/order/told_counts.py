@@ -21,7 +21,7 @@ _OF_ONE = ("per set", "each set", "every set", "a set", "each time", "every time
 
 def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
-    return _all_but(_per_set(_of_minis(_did(_named(_for_so_many(_times(marks)))))))
+    return _all_but(_per_set(_of_minis(_did(_named(_for_so_many(_times(_down_to(marks))))))))
 
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
@@ -31,6 +31,18 @@ def _is_few(marks: Sequence[Mark], place: int) -> bool:
 
 def _sets(at: Mark, text: str = "sets") -> Mark:
     return replace(at, kind=Kind.SETS, text=text, value=None, parts=(), names=(), start=at.end, end=at.end)
+
+
+def _down_to(marks: list[Mark]) -> list[Mark]:
+    """`dropped to 115 for two sets of 8`: sets at less load, no drop."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 2 + (kind_at(marks, place + 2) in (Kind.KG, Kind.LB))
+        said = [kind_at(marks, n) for n in (place + 1, at, at + 1, at + 2)]
+        if mark.kind is Kind.DROP and said == [Kind.NUM, Kind.FOR, Kind.NUM, Kind.SETS]:
+            out[place] = replace(mark, kind=Kind.FILL)
+            out[at] = replace(marks[at], kind=Kind.FILL)
+    return out
 
 
 def _for_so_many(marks: list[Mark]) -> list[Mark]:
@@ -102,7 +114,9 @@ def _did(marks: list[Mark]) -> list[Mark]:
 
 def _heads(marks: Sequence[Mark], place: int) -> bool:
     """`just the two on bench so far: 60x10, 60x9`: the only number before a colon, and as many sets behind it."""
-    if not _is_few(marks, place) or marks[place - 1].kind is not Kind.FILL:
+    if marks[place - 1].text in ("number", "no", "set"):
+        return False
+    if not _is_few(marks, place) or marks[place - 1].kind not in (Kind.FILL, Kind.WAS):
         return False
     start, _ = part_of(marks, place)
     colon = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (*EDGES, Kind.COLON)), len(marks))
@@ -116,7 +130,8 @@ def _heads(marks: Sequence[Mark], place: int) -> bool:
 
 def _listed(marks: Sequence[Mark]) -> int:
     """How many sets a list tells: its numbers, each load with its repetitions one."""
-    return sum(m.kind is Kind.NUM for m in marks) - sum(m.kind in (Kind.X, Kind.FOR) for m in marks)
+    linked = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
+    return sum(m.kind is Kind.NUM for m in marks) - sum(m.kind in linked for m in marks)
 
 
 def _of_minis(marks: list[Mark]) -> list[Mark]:

@@ -99,7 +99,9 @@ class RepCounts(Loads):
             last = replace(last, same=False, load=load, reps=reps, end=amount.end, words=words)
             again.sets = (*again.sets[:-1], last)
             again.repeats = False
-            made.cost += 2.0 if amount.join is not Join.COMMA else 0.0
+            before = self.context.worked[-1] if self.context.worked and len(again.sets) == 1 else None
+            told_again = before is not None and before.reps == reps
+            made.cost += 2.0 if amount.join is not Join.COMMA or told_again else 0.0
             yield again
         for sided in self._but_side(state, amount, reps):
             made.cost += 2.0
