@@ -28,7 +28,8 @@ PHRASES: dict[Kind, str] = {
         "all tough; first time; last time out; each other; all feeling; for real though; all of a sudden; as usual; "
         "on time; in total control; over all; or so; or so i think; or thereabouts; or something; or something like "
         "that; or whatever; on fire; on point; on form; on track; on top of that; on the way; on my own; on my phone; "
-        "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on shift; "
+        "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on "
+        "shift; "
         "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
         "always; more or less"
     ),

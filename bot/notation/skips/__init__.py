@@ -78,12 +78,7 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             found, used, is_rest = names_before(marks, place, mark.kind is Kind.SKIPPED)
             used |= counted_before(marks, min(used, default=0)) if found else set()
             if not found and not is_rest and (_pronoun(marks, place) or _is_bare(marks, place)):
-                named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
-                numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
-                numbered = numbered and not _pronoun(marks, place)
-                both = [m.text for m in marks[place + 1 : place + 2]] == ["both"]
-                if not numbered:
-                    found, is_current, used = [marks[i] for i in named[-2 if both else -1 :]], not named, {place}
+                found, is_current, used = _named_ahead(marks, place, used)
         if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
             is_current = _is_of_set(marks, place)
         if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
@@ -104,6 +99,16 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             current = current or (at if is_current else None)
     kept += [m for i, m in enumerate(marks) if is_only(marks, i)] if rest is not None else []
     return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, tuple(kept))
+
+
+def _named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list[Mark], bool, set[int]]:
+    """What a pronoun or a bare `skipping` stands for: the name before it, or the exercise under way."""
+    named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
+    numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
+    if numbered and not _pronoun(marks, place):
+        return [], False, used
+    both = [m.text for m in marks[place + 1 : place + 2]] == ["both"]
+    return [marks[i] for i in named[-2 if both else -1 :]], not named, {place}
 
 
 _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, Kind.EXCEPT))

@@ -36,9 +36,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
-        elif found and mark.text in _DOING:
-            break
-        elif mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED):
+        elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED)):
             break
         used.add(at)
         at += 1
