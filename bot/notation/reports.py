@@ -17,7 +17,7 @@ from bot.notation.said import Doubt
 from bot.notation.segments import Segment, read_segments, shared_marks, unshared
 from bot.notation.shaping import shape_marks
 from bot.notation.taking import keep_as_planned, rate_last_set, take
-from bot.notation.telling import continues, is_all, is_header, is_led, is_report, is_unknown
+from bot.notation.telling import continues, is_all, is_header, is_led, is_report, is_substitute, is_unknown
 from bot.notation.tokens import Mark
 
 MOST_AMOUNTS = 36
@@ -33,10 +33,15 @@ class Reporting:
     """A name that stood alone on its line: its sets follow."""
     early: tuple[Atom, ...] = ()
     """Efforts said before the sets that they are of."""
+    swapped: bool = False
+    """Whether the piece at hand tells of a substitute."""
+    heads: bool = False
+    """Whether it is a name and nothing else that says something."""
 
     def read_piece(self, piece: Sequence[Mark]) -> None:
         """Keeps what the piece reports, exercise by exercise, until something is to be asked."""
         segments = shared_marks(read_segments(piece))
+        self.swapped, self.heads = is_substitute(piece), is_header(piece)
         loose = unshared(segments)
         if loose is not None:
             self.draft.doubt(Doubt(AskKind.WHICH_EXERCISE, loose.start, piece[-1].end))
@@ -54,9 +59,9 @@ class Reporting:
         if odd is not None:
             draft.doubt(odd)
             return
-        segment = self._under_header(segment, piece, reports=reports, rates=bool(efforts))
+        segment = self._under_header(segment, reports=reports, rates=bool(efforts))
         name = segment.name
-        if name is not None and is_unknown(name, piece, reports):
+        if name is not None and is_unknown(name, swapped=self.swapped, reports=reports, alone=len(piece) == 1):
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end))
             return
         if reports:
@@ -69,10 +74,10 @@ class Reporting:
         elif efforts:
             rate_last_set(draft, efforts[-1], name, any(isinstance(a, Sign) and is_all(a) for a in atoms))
 
-    def _under_header(self, segment: Segment, piece: Sequence[Mark], *, reports: bool, rates: bool) -> Segment:
+    def _under_header(self, segment: Segment, *, reports: bool, rates: bool) -> Segment:
         """The segment under the name that stood alone on the line before, where it has none of its own."""
         if segment.name is not None:
-            self.header = segment.name if not reports and not rates and is_header(piece) else None
+            self.header = segment.name if not reports and not rates and self.heads else None
         elif self.header is not None and reports:
             segment = Segment(self.header, segment.marks)
             self.header = None

@@ -8,10 +8,12 @@ from bot.notation.segments import NUMBERS
 from bot.notation.tokens import Mark
 
 
-def is_unknown(name: Mark, piece: Sequence[Mark], reports: bool) -> bool:
-    """Whether sets are told of an exercise that the session lacks, or of one in place of another."""
-    swapped = _is_substitute(piece)
-    return (not name.names and (reports or swapped)) or (swapped and (reports or len(piece) > 1))
+def is_unknown(name: Mark, *, swapped: bool, reports: bool, alone: bool) -> bool:
+    """Whether sets are told of an exercise that the session lacks, or of one in place of another.
+
+    `swapped`: its piece tells of a substitute; `alone`: the name is all of its piece.
+    """
+    return (not name.names and (reports or swapped)) or (swapped and (reports or not alone))
 
 
 def is_all(sign: Sign) -> bool:
@@ -34,7 +36,7 @@ def continues(atoms: Sequence[Atom]) -> bool:
     return False
 
 
-def _is_substitute(piece: Sequence[Mark]) -> bool:
+def is_substitute(piece: Sequence[Mark]) -> bool:
     """Whether the piece tells of one exercise in place of another: `dips instead of bench`."""
     for place, mark in enumerate(piece):
         if mark.kind is Kind.INSTEAD:

@@ -41,7 +41,9 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
+        if _is_next(marks, place):
+            out[place] = replace(mark, kind=Kind.OTHERTIME)
+        elif _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
@@ -93,6 +95,21 @@ def _is_weighed_up(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].text if place + 1 < len(marks) else ""
     text = marks[place].text
     return text in _WEIGHED_UP or (text in ("thought", "thinking", "think") and following in _THOUGHT)
+
+
+def _is_next(marks: Sequence[Mark], place: int) -> bool:
+    """`170x3 too easy, 180 next`: the load of a set that is only thought of, behind a set that is told."""
+    if marks[place].text != "next" or marks[place].kind is not Kind.THEN:
+        return False
+    end = place + 1
+    while end < len(marks) and marks[end].kind is Kind.FILL:
+        end += 1
+    ends = end >= len(marks) or marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)
+    at = place - 1
+    while at > 0 and marks[at].kind in (Kind.KG, Kind.LB, Kind.S, Kind.FILL):
+        at -= 1
+    alone = at >= 0 and marks[at].kind is Kind.NUM and marks[max(at - 1, 0)].kind not in _LIFTING
+    return ends and alone
 
 
 def _is_in_place(marks: Sequence[Mark], place: int) -> bool:

@@ -35,7 +35,9 @@ def with_sets_counted(marks: list[Mark]) -> list[Mark]:
         if mark.kind in (Kind.STOP, Kind.LINE):
             counted = planned = False
         planned = planned or mark.kind is Kind.OTHERTIME
-        counted = counted or (planned and mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
+        if not planned:
+            continue
+        counted = counted or (mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
         led = place > 0 and marks[place - 1].text.split()[-1:] in (["did"], ["only"], ["managed"], ["got"], ["just"])
         ends = place + 1 >= len(marks) or marks[place + 1].kind in (Kind.COMMA, Kind.STOP, Kind.COLON, Kind.OPEN)
         if counted and mark.kind is Kind.NUM and led and ends and marks[place - 1].kind is not Kind.OTHERTIME:
