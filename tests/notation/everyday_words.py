@@ -21,7 +21,7 @@ barbell dumbbell kettlebell squatted benched planked pullups pullup chinups push
 bulgarian goblet hack sissy nordic nordics copenhagen landmine zercher smith incline decline preacher hammers hammer
 spider prone superset dropset dropsets mins min secs sec hrs xmas physio creatine protein macros hiya heya yeah yea
 yh aye wee lad okey okie yday tmrw tomoz thurs weds tues sat sun yeh bro dude sesh warmups hams hammering pump
-pumped feeder myo
+pumped feeder myo cafe cafes cliche cliches decor facade fiance fiancee naive saute sauteed puree latte lattes
 """
 """Gym and chat shorthand that no word list has."""
 HEAD = Path(everyday.__file__).read_text(encoding="utf-8").split("EVERYDAY =", maxsplit=1)[0]

@@ -100,7 +100,7 @@ EVERYDAY = word_set(
     bushing bushy busied busing buss bussed bussing buster busters busting bustled bustling busts busybody busying
     busywork butchered butchering butches buts butte butted butter buttered buttering butters butting buttoning
     buttons butts buy buys bye byes ca cab cabbed cabbing cable cabled cabling cabs cache cached caches caching
-    cackle cackled cackles cackling cactuses cad caddying cadge cadging cads caged cages cagey caging cagy cake
+    cackle cackled cackles cackling cactuses cad caddying cadge cadging cads cafe caged cages cagey caging cagy cake
     caked cakes caking cal calculuses calfskin calif califs calk calked calking calks callable caller callings
     calloused callousing callously callousness calls callused callusing calmer calms calved calving cam cambering
     camel cameo camp camped campiest camping camps campuses campy cams candied candle candling candying cane caning

@@ -64,7 +64,8 @@ HURTS: dict[Cue, str] = {
       didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not
       @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan; isn't a fan;
       had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't right; something off/
-      wrong/funny/weird/odd; wrong with/in; matter with; up with; did/done something; something going/goes on;
+      wrong/funny/weird/odd; wrong with/in; matter with; what's/whats up with; did/done something; something going/goes
+      on;
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
       's/are/was/were/been at it/me again?; isn't/ain't/wasn't/not what it/they was/were/used; full/made of

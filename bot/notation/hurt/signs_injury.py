@@ -117,6 +117,8 @@ def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:
 
 
 _ABOUT_PLAN = word_set("about by with on how what which as is over here why if whether lol again coach where today")
+_EXCUSES = word_set("sorry apologies apologize apologise pardon excuse avoid any my no cause caused causing clear plan")
+"""Words before `confusion` that is one between people."""
 _SEEN = word_set("the your my his this that any it a message video plan app from past much")
 _SMALL = word_set("toe finger thumb nose nail")
 
@@ -141,7 +143,8 @@ def _not_meant(scene: Passage, m: Mark) -> bool:
         nearly = scene.words(m.first - 4, m.first) & {"nearly", "almost", "giving", "gave", "give"}
         return laughed(scene, m) or bool(nearly)
     if word in ("confused", "confusion"):
-        return scene.word(m.end) in _ABOUT_PLAN or laughed(scene, m)
+        excused = bool(scene.words(m.first - 5, m.first) & _EXCUSES)
+        return excused or scene.word(m.end) in _ABOUT_PLAN or laughed(scene, m)
     if word in ("broke", "broken", "fractured", "fracture"):
         return not scene.spots or bool(scene.words(m.first, m.end) & _SMALL)
     return m.cue is Cue.VISION and m.end - m.first <= 2 and scene.word(m.end) in _SEEN
