@@ -48,6 +48,9 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         if all(_stored(bound) != _stored(other) for other in honest):
             honest.append(bound)
     if first.doubts:
+        alone = _load_alone(first, [b for _, b in bounds[1:]], context)
+        if alone is not None:
+            return Ranked(alone, alone.doubts[0], (), best.cost)
         clear = [b for c, b in bounds if not b.doubts and c < best.cost + MARGIN]
         spare = [b for _, b in bounds[1:] if not b.doubts]
         return Ranked(first, first.doubts[0], tuple((clear or spare)[:CHOICES]), best.cost)
@@ -59,6 +62,17 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         far = Doubt(AskKind.OUT_OF_REASON, min(s.start for s in first.said), max(s.end for s in first.said))
         return Ranked(first, far, (first,), best.cost)
     return Ranked(first, cost=best.cost, sets_only=best.sets_only)
+
+
+def _load_alone(first: Bound, others: Sequence[Bound], context: Context) -> Bound | None:
+    """`60`, where 60 is planned and sixty repetitions are out of reason: a load whose repetitions are not said."""
+    if first.doubts[0].kind is not AskKind.OUT_OF_REASON or len(first.said) != 1 or first.said[0].load is not None:
+        return None
+    for bound in others:
+        asks = bool(bound.doubts) and bound.doubts[0].kind is AskKind.RANGE and len(bound.performed) == 1
+        if asks and bound.performed[0].load == context.planned_load(bound.performed[0].set):
+            return bound
+    return None
 
 
 def _stored(bound: Bound) -> tuple[frozenset[tuple[Performed, int]], tuple[object, ...]]:
