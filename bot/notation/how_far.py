@@ -87,6 +87,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
         return None
     named = _kind(marks, at) is Kind.NAME and _is_done(marks, at + 1)
     counts = _kind(marks, at) in _SETS or named
+    if counts and marks[at].text.startswith("round") and beside.next_number == 1:
+        return None
     at += counts
     said = _is_done(marks, at)
     at += said

@@ -12,7 +12,8 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "by the way; bytheway; "
+        "by the way; bytheway; what was i going to say; what was i gonna say; what was i saying; "
+        "what was i going to ask; what else was i going to say; what i was going to say; where was i; "
         "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
@@ -62,7 +63,7 @@ PHRASES: dict[Kind, str] = {
         "repts; repes; wraps; raps; times each; reps each time; reps a set; rep s; good reps; clean reps; full reps; "
         "solid reps; strict reps; more reps; reps per set; reps every set; total reps"
     ),
-    Kind.SECONDS: ("sec; secs; second; seconds; secds; sek; scs; secons; seconda"),
+    Kind.SECONDS: ("seg; segs; segundo; segundos; sec; secs; second; seconds; secds; sek; scs; secons; seconda"),
     Kind.MINUTES: ("min; mins; minute; minutes; minuts; mns; mintues; minuets"),
     Kind.HOURS: ("h; hr; hrs; hour; hours"),
     Kind.METRES: ("metre; metres; meter; meters; mtr; mtrs; mts"),
@@ -347,6 +348,8 @@ PHRASES: dict[Kind, str] = {
         "same; reps the same"
     ),
     Kind.PLANNED: (
+        "as on the paper; as on paper; as on the sheet; like on the paper; like on the sheet; as the paper says; as it "
+        "says; as on the card; "
         "like in the plan; like the plan; as you prescribed; as you asked; as you programmed; as you planned; "
         "as you set; as you set it; the way you "
         "wrote it; exactly as written; exactly as prescribed; exactly as you prescribed; exactly as you wrote; as "
@@ -440,7 +443,8 @@ PHRASES: dict[Kind, str] = {
         "shelving; shelved; shelve; parking; parked the; postponing; postponed; leaving off; leaving out the; not "
         "attempting; didnt attempt; not risking; wont risk; dont fancy; dont feel like; didnt feel like; couldnt "
         "fit in; couldnt fit; couldnt squeeze in; cant fit in; cant fit; wont fit in; didnt squeeze in; cannot fit "
-        "in; passing up; giving up; swerved; swerving; "
+        "in; passing up; giving up; swerved; swerving; swerve; flicking; flicked; flick off; biffing; biffed; bumping; "
+        "nae time for; nae time fur; no time fur; "
         "not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
         "could not face; not facing; not up to; not touching; shall leave out; am leaving out; not feeling up to; "
         "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
@@ -488,6 +492,7 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "i dont do today; i dont do it today; i do not do today; i not do today; i wont do today; "
         "not had time; had not time; i not had time; i had not time; i had no time; had no time; i didnt have time; "
         "didnt have time; i dont have time; dont have time; there was no time; there wasnt time; there wasnt enough "
         "time; no time left; i have no time; have no time; have not time; not enough time; no more time; time not "

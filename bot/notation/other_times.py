@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _DOING = (
     "did",
@@ -82,6 +83,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     hoping = marks[place].text.split()[-1] in _HOPED
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
         mark = marks[at]
+        if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
+            break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
         if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
@@ -107,6 +110,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if marks[place].kind is Kind.OTHERPERSON:
         reached |= _in_apposition(marks, at)
     before = place - 1
+    while before > 0 and marks[before].kind in (Kind.KG, Kind.LB) and marks[place].text == "next":
+        before -= 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
     if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
@@ -115,6 +120,12 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
 
 
 _RESUMING = ("anyway", "anyways", "anyhow")
+_TOMORROW = ("tomorrow", "tmrw", "tmr", "tomoz", "tmw", "2moro", "tomorow", "tommorow")
+"""Days to come, behind which an end is of today: `so sore tmrw haha all done`."""
+_MY_DOING = frozenset(
+    words("i im ive ill id it did started just count counting counted call calling say lets make only really put log")
+)
+"""Words behind `so` of what the client did, or how many count: `my spotter helped so count only 6`."""
 _MINE = ("me", "mine", "myself")
 
 
@@ -168,9 +179,8 @@ def _is_own(marks: Sequence[Mark], place: int) -> bool:
         return True
     if marks[place].text in _RESUMING or (marks[place].text in _MINE and following in (Kind.NUM, Kind.COLON)):
         return True
-    return marks[place].text == "so" and [m.text.split()[:1] for m in marks[place + 1 : place + 2]] in (
-        [["i"]], [["im"]], [["ive"]], [["did"]], [["started"]], [["just"]]
-    )  # fmt: skip
+    doing = {w for m in marks[place + 1 : place + 2] for w in m.text.split()[:1]}
+    return marks[place].text == "so" and bool(doing & _MY_DOING)
 
 
 def _aimed(marks: Sequence[Mark], place: int) -> set[int]:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.corrections.told_new import ESTIMATES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -42,11 +43,20 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
             pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
             continue
+        starts = starts and not _is_guess(pieces[-1], mark)
         no = mark.kind is Kind.NO and place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.SORRY)
         if (starts or no) and _breaks(pieces[-1], marks, place):
             pieces.append([])
         pieces[-1].append(mark)
     return [p for p in pieces if p]
+
+
+def _is_guess(piece: Sequence[Mark], mark: Mark) -> bool:
+    """The `call it` of `70 8 8 then my spotter helped so call it 6`, which tells of a set that is announced before."""
+    if mark.kind is not Kind.MEANT or mark.text not in ESTIMATES:
+        return False
+    last = max((i for i, m in enumerate(piece) if m.kind is Kind.NUM), default=-1)
+    return any(m.kind in (Kind.THEN, Kind.ORD) for m in piece[last + 1 :])
 
 
 _ERRORS = frozenset(["mistake", "miscounted", "miscount", "misread", "error", "typo", "wrong"])

@@ -28,6 +28,9 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
             starts = place == 1 or (place > 1 and marks[place - 2].kind in EDGES)
             if starts and _kind(marks, place - 1) is Kind.NUM:
                 out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
+        elif mark.kind is Kind.FEELS and _is_called_warmup(marks, place):
+            out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
+            out[place + 1] = replace(marks[place + 1], kind=Kind.GAP)
         elif mark.kind is Kind.WAS and _is_judged(marks, place):
             out[place] = replace(mark, kind=Kind.GAP if hurts else Kind.FEELS)
             if hurts:
@@ -37,6 +40,12 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
 
 def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
     return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def _is_called_warmup(marks: Sequence[Mark], place: int) -> bool:
+    """`180 felt like a warm up. put it to 200`: a load that is only spoken of, in a sentence of its own."""
+    opens = _kind(marks, place - 1) is Kind.NUM and (place == 1 or marks[place - 2].kind in (Kind.STOP, Kind.LINE))
+    return opens and _kind(marks, place + 1) is Kind.WARMUP and any(m.kind is Kind.NUM for m in marks[place + 2 :])
 
 
 def _is_difference(marks: Sequence[Mark], place: int) -> bool:

@@ -35,6 +35,7 @@ _OTHER = frozenset(
         "sour foul fort fork force threw thee breakfast airport homework football basketball headphones earphones",
         "backpack bathroom bedroom downtown birthday sunshine boyfriend girlfriend granddaughter grandson housework",
         "password notebook overtime overnight playlist sweatshirt toothpaste understand underneath update upgrade",
+        "picking picked picks",
         "wardrobe warehouse waterproof workplace makeup lineup setup startup pickup checkup breakup buildup cleanup",
         "grownup hangover leftover leftovers takeover layover hangout layout turnout burnout blackout checkout knockout",
         "lookout timeout lockdown breakdown countdown meltdown shutdown sundown touchdown offline online newspaper",

@@ -26,6 +26,7 @@ def honest_values(
     if not said.amounts:
         return [rated] if said.effort is not None else []
     if len(said.amounts) == 1 and said.amounts[0].counts is not Counts.SETS:
+        rows = [r for r in rows if r.side is said.side] or rows
         ways = _single(_of_side(said), said.olds, rows=rows, context=context, unit=unit, key=key)
         return [replace(v, rir=rated.rir, rir_at=rated.rir_at) for v in ways]
     telling = [a for a in said.atoms if isinstance(a, Amount | Effort) or a.kind in SIDES]

@@ -29,6 +29,7 @@ _COMING = frozenset(words("next this now then remaining another late delay forgo
 def put_plainly(piece: Sequence[Mark], record: Record, place: int | None) -> list[Mark] | None:
     """The correction in plain order; none where it is none, or where its number or its set is not clear."""
     last = record.last(place)
+    piece = [replace(m, kind=Kind.FILL) if _is_moved(piece, i) else m for i, m in enumerate(piece)]
     if last is None or any(m.kind in _OTHER for m in piece) or not _is_cued(piece):
         return None
     if {w for m in piece for w in m.text.split()} & _COMING or len({m.names for m in piece if m.names}) > 1:
@@ -55,6 +56,12 @@ def put_plainly(piece: Sequence[Mark], record: Record, place: int | None) -> lis
     sides = [m for m in piece if m.kind in (Kind.LEFT, Kind.RIGHT)]
     every = [m for m in piece if m.kind is Kind.ALL]
     return [*told, *sides, *every, *said]
+
+
+def _is_moved(piece: Sequence[Mark], place: int) -> bool:
+    """`i put 25 for the last one but i'd moved the pin to 30`: the load was changed before the set, no drop."""
+    moved = piece[place].text.split()[:1] in (["moved"], ["changed"], ["upped"], ["put"])
+    return piece[place].kind is Kind.DROP and moved and any(m.kind is Kind.WROTE for m in piece[:place])
 
 
 def _is_cued(piece: Sequence[Mark]) -> bool:

@@ -7,15 +7,19 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.context import Context
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
+from bot.training.report import Performed
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT, Kind.SCRAP)
 _RATES = (Kind.RPE, Kind.RIR, Kind.TANK)
 _LASTS = ("last", "previous", "final", "latest", "the last", "the previous", "those last", "these last")
 _FIRSTS = ("first",)
 _OF_SETS = (Kind.SETS, Kind.SET, Kind.NAME, Kind.WAS, Kind.MEANT, Kind.NOT, Kind.RPE, Kind.RIR, Kind.SCRAP)
+_POINTING = ("that", "those", "this", "these")
+_EFFORTS = (*_RATES, Kind.COULD, Kind.MORE, Kind.EMPTY)
 _MOST = 6
 _ENTRIES = (Kind.X, Kind.FOR)
 
@@ -26,6 +30,7 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
     where = None if last is None else record.place_of(last.exercise)
     if last is None or where is None or not _may_correct(piece):
         return piece
+    piece = _without_its_load(piece, last, record.context(where))
     stored = list(dict.fromkeys(p.set for p in record.context(where).worked if p.set is not None))
     plainly = any(m.kind in (Kind.SORRY, Kind.NOT, Kind.MEANT, Kind.SCRAP) for m in piece)
     plainly = plainly or (_rates(piece) and not any(m.kind in _ENTRIES for m in piece))
@@ -46,9 +51,31 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
     return out
 
 
+def _without_its_load(piece: list[Mark], last: Performed, context: Context) -> list[Mark]:
+    """`could have got 1 more on that 275`: what the stored set was lifted with says which one is rated, no more."""
+    load = None if last.load is None else last.load.amount
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM]
+    if load is None or not 1 <= len(numbers) <= 2 or any(m.kind in (*_ENTRIES, Kind.REPS, Kind.SETS) for m in piece):
+        return piece
+    coming = context.planned_load(context.open_sets[0]) if context.open_sets else None
+    passed = coming is None or coming.amount != load
+    for place in numbers:
+        led = [w for m in piece[max(0, place - 2) : place] for w in m.text.split()][-1:]
+        if (
+            piece[place].value == load
+            and (passed or (led and led[0] in _POINTING))
+            and any(m.kind in _EFFORTS for m in piece)
+        ):
+            end = place + 1 + (_kind(piece, place + 1) in (Kind.KG, Kind.LB, Kind.S))
+            start = place - (place > 0 and piece[place - 1].text in _POINTING)
+            start -= start > 0 and piece[start - 1].kind in (Kind.AT, Kind.FOR, Kind.WITH)
+            return [m if not start <= i < end else replace(m, kind=Kind.FILL, value=None) for i, m in enumerate(piece)]
+    return piece
+
+
 def _may_correct(piece: Sequence[Mark]) -> bool:
     """Whether a word of the piece corrects, or all that it tells is effort."""
-    return any(m.kind in _CUES for m in piece) or _rates(piece)
+    return any(m.kind in (*_CUES, Kind.COULD) for m in piece) or _rates(piece)
 
 
 def _rates(piece: Sequence[Mark]) -> bool:

@@ -10,11 +10,16 @@ from bot.notation.wordlist import words
 
 _CORRECTING = frozenset((Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.WROTE, Kind.SCRAP))
 _COMING = frozenset(words("next other others rest remaining another"))
+ESTIMATES = ("call it", "call that", "say", "lets say", "lets call it", "make it")
+"""Words of a guess: of a set that is stored where they follow it, of a new one behind its number."""
 _NOW = (["this", "time"], ["this", "one"])
 
 
 def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     """Whether `was` tells of a set that is not stored, rather than of one that is."""
+    if any(m.kind is Kind.MEANT and m.text in ESTIMATES for m in piece):
+        rest = [m for m in piece if not (m.kind is Kind.MEANT and m.text in ESTIMATES)]
+        return not any(m.kind in _CORRECTING for m in rest) and (_is_next(rest) or _is_open(rest, record))
     if any(m.kind in _CORRECTING for m in piece) or not any(m.kind is Kind.WAS for m in piece):
         return False
     said = [w for m in piece for w in m.text.split()]
@@ -24,6 +29,12 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(said[i : i + 2] in _NOW for i in range(len(said))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
+
+
+def _is_next(piece: Sequence[Mark]) -> bool:
+    """`70 8 8 then my spotter helped so call it 6`: what is guessed is another set than those told before."""
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM]
+    return len(numbers) > 1 and any(m.kind is Kind.THEN for m in piece[numbers[-2] : numbers[-1]])
 
 
 def _lists_all(piece: Sequence[Mark]) -> bool:
@@ -46,6 +57,8 @@ def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     if _lists_all(piece):
         return True
     shaped = shape_marks([m for m in piece if m.text != "of" and m.kind is not Kind.NAME], True)
-    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    guessed = any(m.kind in (Kind.COMMA, Kind.WITH) for m in shaped) and not any(m.kind is Kind.WAS for m in shaped)
+    kinds = (Kind.LABEL, Kind.ORD) if guessed else (Kind.LABEL,)
+    labels = [int(m.value) for m in shaped if m.kind in kinds and m.value is not None]
     opens = record.context(place).open_sets
     return bool(labels) and labels == list(opens[: len(labels)])

@@ -59,7 +59,18 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if any(m.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
         return False
+    if _is_excused(words):
+        return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+_BEING = frozenset(words("was trained train went came come did there here gym in"))
+_LATE = frozenset(words("phone battery signal wifi app internet charger dead reception data forgot forgotten"))
+
+
+def _is_excused(said: set[str]) -> bool:
+    """`i was on tuesday here but phone was empty`: trained on that day, and why it is told only now."""
+    return "i" in said and bool(said & _BEING) and bool(said & _LATE)
 
 
 def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:

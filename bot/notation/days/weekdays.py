@@ -15,7 +15,9 @@ WEEKDAYS = {
     "sundays": 6, "sun": 6, "monady": 6 - 6, "tuesdsy": 1, "moday": 0, "tusday": 1, "wednsday": 2, "saterday": 5,
 }  # fmt: skip
 YESTERDAY = ("yesterday", "yesterdays", "yest", "yday", "yesteday", "yestrday", "yesturday", "ystrday", "ysterday",
-             "yestarday", "yesterdy", "yeserday", "yestredy", "yestreday", "yesterady", "yesteray")  # fmt: skip
+             "yestarday", "ystday", "yestday", "ytday", "ystrdy", "yesday", "yestrdy", "yestdy", "ysday", "yessterday",
+             "yestadey", "yestoday",
+             "yesterdy", "yeserday", "yestredy", "yestreday", "yesterady", "yesteray")  # fmt: skip
 _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
@@ -93,7 +95,12 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     last_before = before.split()[-1] if before else ""
     if last_before in _TO_COME or before in _TO_COME:
         return None
-    seen = last_before in ("u", "you", "ya", "yas") and text_at(marks, place - 2) == "see"
+    if before == "on" and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
+        return None
+    at = place - 1 - (last_before == "on")
+    seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (
+        *text_at(marks, at).split(), text_at(marks, at - 1)
+    )  # fmt: skip
     near = {m.text for m in marks[max(0, place - 3) : place]}
     put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
     if seen or put_off or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
@@ -116,6 +123,11 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if before in ("last", "on", "on last", "past"):
         places.insert(0, place - 1)
     return DaySaid(today - timedelta(days=back), tuple(places))
+
+
+def _is_edge(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a part ends here: `all done, back on friday`."""
+    return place < 0 or marks[place].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK) or "be" in marks[place].text
 
 
 def _starts_report(marks: Sequence[Mark], place: int) -> bool:

@@ -106,6 +106,12 @@ def _is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
         return False
     if after[:1] in (["gone"], ["lost"], ["wasted"]):
         return False
+    if not before and not after and [m.text for m in marks[end + 1 : end + 2]] in _ENOUGH:
+        return kind_at(marks, end) is Kind.COMMA and any(m.kind is Kind.QUERY for m in marks[end + 1 : end + 4])
+    if before[-1:] == ["so"] and not after and set(before) & _CATCHING:
+        return True
+    if before in (["so"], ["so", "thats"], ["thats"], ["gives", "me"]) and not after and start > 0:
+        return bool(set(_part_words(marks, start - 1)) & _CATCHING)
     if leaving or after[:2] == ["from", "now"] or set(before) & _HAVING or set(after) & _HAVING:
         return True
     alone = not any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) for i, m in enumerate(marks) if not place <= i < end)
@@ -118,6 +124,9 @@ def _is_half(marks: Sequence[Mark], place: int) -> bool:
     return [m.text for m in marks[place + 2 : place + 3]] in (["pm"], ["am"])
 
 
+_ENOUGH = (["enough"], ["ok"], ["okay"], ["possible"], ["doable"], ["realistic"], ["is"], ["will"])
+_CATCHING = frozenset(words("bus train tram ferry metro half quarter past oclock class shift meeting appointment lift"))
+"""Words of what a client has to be away for, behind which the minutes until then are told: `bus at 11, so 35 min`."""
 _DAY_PART = 300
 """Minutes: a longer time is no session's (`24 hour gym`; common practice, no source)."""
 
@@ -148,7 +157,7 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     words = words_of(marks[place])
     hard = words[-1:] == ["stop"] and place > 0 and marks[place - 1].text == "hard"
     leaves = words[-1:] == ["leave"] and kind_at(marks, place + 1) is Kind.CLOCK
-    hard = hard or leaves
+    hard = hard or leaves or _is_to_clock(marks, place)
     if not words or (words[-1] not in (*_UNTIL, "at") and not hard):
         return None
     is_until = words[-1] in _UNTIL
@@ -185,6 +194,13 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
         return None
     places = tuple(range(min(then_at, place), max(end, place + (2 if then_at < place else 0))))
     return MinutesSaid(Decimal(int(wait.total_seconds() // 60)), places)
+
+
+def _is_to_clock(marks: Sequence[Mark], place: int) -> bool:
+    """`to 20:30 i have time`: a time of day up to which there is time."""
+    if marks[place].text != "to" or kind_at(marks, place + 1) is not Kind.CLOCK:
+        return False
+    return {"have", "time"} <= set(_part_words(marks, place))
 
 
 def _part_words(marks: Sequence[Mark], place: int) -> list[str]:

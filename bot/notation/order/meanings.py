@@ -26,9 +26,37 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
         return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
+    if (
+        mark.kind is Kind.HAND
+        and mark.text == "apiece"
+        and after in (Kind.WITH, Kind.AT)
+        and _is_bell(marks, place + 1)
+    ):
+        return replace(mark, kind=Kind.FILL)
+    if (
+        mark.kind is Kind.LASTREP
+        and mark.text in ("last", "the last")
+        and after is Kind.NAME
+        and _is_sided(marks, place)
+    ):
+        return replace(mark, kind=Kind.LASTSET)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.SETS:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after is Kind.MINI:
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.NUM and after is Kind.MORE and _is_told_each(marks, place):
+        return replace(mark, kind=Kind.GAP, value=None, parts=())
+    if mark.kind is Kind.AT and mark.text == "on" and kind_at(marks, place - 1) is Kind.NUM and _is_put(marks, place):
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.WORD and mark.text in _PUTTING and _is_loading(marks, place):
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.TO and numbered and place > 1 and marks[place - 1].text == "it":
+        return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.LASTREP and mark.text in ("last", "the last") and _is_failed(marks, place + 1):
+        return replace(mark, kind=Kind.LASTSET)
+    if mark.kind is Kind.DROP and mark.text.endswith(" to") and _is_of_new(marks, place):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "extra" and _is_set(marks, place + 1):
         return replace(mark, kind=Kind.FILL)
@@ -46,6 +74,60 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+def _is_bell(marks: Sequence[Mark], place: int) -> bool:
+    """`15 apiece with the 44`: the load follows, so that the number before counts repetitions."""
+    return kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place - 2) is Kind.NUM
+
+
+def _is_sided(marks: Sequence[Mark], place: int) -> bool:
+    """`last BSS the right side was 9`: one side of the last set of an exercise."""
+    return kind_at(marks, place + 2) in (Kind.LEFT, Kind.RIGHT) and kind_at(marks, place + 3) is Kind.WAS
+
+
+_PUTTING = frozenset(words("put stuck slapped threw chucked loaded whacked banged popped had got"))
+
+
+def _is_put(marks: Sequence[Mark], place: int) -> bool:
+    """The `on` of `put 200 on, 10`: what the bar was loaded with."""
+    return place > 1 and marks[place - 2].text in _PUTTING and kind_at(marks, place + 1) is not Kind.NUM
+
+
+def _is_loading(marks: Sequence[Mark], place: int) -> bool:
+    """`put 200 on, 10`, `put it to 200, got 10`: a load, and behind a comma the repetitions with it."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.FILL, Kind.TO):
+        at += 1
+    end = at + 1 + (kind_at(marks, at + 1) in UNITS)
+    end += kind_at(marks, end) is Kind.AT
+    then = end + 1
+    while kind_at(marks, then) is Kind.FILL:
+        then += 1
+    return kind_at(marks, at) is Kind.NUM and kind_at(marks, end) is Kind.COMMA and kind_at(marks, then) is Kind.NUM
+
+
+def _is_told_each(marks: Sequence[Mark], place: int) -> bool:
+    """`2 more minis, 3 and 2`: how many there were, each told behind."""
+    told = sum(m.kind is Kind.NUM for m in marks[place + 1 : place + 12])
+    return kind_at(marks, place + 2) is Kind.MINI and told > 1 and marks[place].value == told
+
+
+def _is_failed(marks: Sequence[Mark], place: int) -> bool:
+    """`on the last i failed the 9th`: the last set, behind which the repetition is told that failed."""
+    while kind_at(marks, place) is Kind.FILL:
+        place += 1
+    return kind_at(marks, place) is Kind.FAILED and kind_at(marks, place + 1) is Kind.ORD
+
+
+def _is_of_new(marks: Sequence[Mark], place: int) -> bool:
+    """`second took it down to 20`: a set of its own, named before, and no drop of the one before it."""
+    at = place - 1
+    while kind_at(marks, at) in (Kind.FILL, Kind.SET) or (at >= 0 and marks[at].text == "one"):
+        at -= 1
+    return kind_at(marks, at) in (Kind.ORD, Kind.LABEL) and kind_at(marks, place + 1) in (
+        Kind.NUM, Kind.DASH, Kind.MINUS, Kind.PLUS
+    )  # fmt: skip
 
 
 def _is_entry(marks: Sequence[Mark], place: int) -> bool:

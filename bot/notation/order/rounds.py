@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.segments import NUMBERS
@@ -16,22 +17,90 @@ _NAMES = (Kind.NAME, Kind.WEAK)
 def with_rounds(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the number of rounds before each exercise of the circuit."""
     place = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS and m.text.startswith("round")), None)
+    if place is None:
+        marks = _all_counted(marks)
+        place = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS and m.text.startswith("round")), None)
     if place is None or place == 0 or marks[place - 1].kind is not Kind.NUM:
         return list(marks)
     before = [m for m in marks[: place - 1] if m.kind in (*_NAMES, *NUMBERS)]
+    told = _parted(marks[: place - 1])
+    if _is_of_before(marks, place) and _is_alike(told):
+        return _counted(told, marks[place - 1 : place + 1])
     colon = next(
         (i for i in range(place, min(place + 5, len(marks))) if marks[i].kind in (Kind.COLON, Kind.LINE)), None
     )
     named = sum(m.kind in _NAMES for m in marks[place:])
-    if before or colon is None or named < 2:
+    if before or named < 2:
         return list(marks)
-    said = {w for m in marks[place + 1 : colon] for w in m.text.split()}
+    if colon is None:
+        return (
+            _counted(marks[place + 1 :], marks[place - 1 : place + 1]) if _is_alike(marks[place + 1 :]) else list(marks)
+        )
+    said = {w for m in marks[place + 1 : colon] if m.kind not in (Kind.FILL, Kind.DONE) for w in m.text.split()}
+    if not said and not any(m.kind in NUMBERS for m in marks[place + 1 : colon]):
+        return _counted(marks[colon + 1 :], marks[place - 1 : place + 1])
+    load = marks[colon - 1 : colon]
+    loaded = sum(m.kind in NUMBERS for m in marks[place + 1 : colon]) == 1 and load[0].kind in NUMBERS
+    if loaded and any(m.kind is Kind.WITH for m in marks[place + 1 : colon]):
+        return _counted(marks[colon + 1 :], marks[place - 1 : place + 1], load)
     if any(m.kind in NUMBERS for m in marks[place + 1 : colon]) or not (said & _WHOLE or colon == place + 1):
         return list(marks)
     return _counted(marks[colon + 1 :], marks[place - 1 : place + 1])
 
 
-def _counted(marks: Sequence[Mark], count: Sequence[Mark]) -> list[Mark]:
+_NUMBERS = {"two": 2, "three": 3, "four": 4, "five": 5, "2": 2, "3": 3, "4": 4, "5": 5, "both": 2}
+
+
+_THOSE = frozenset(words("that those it this them both each these all"))
+
+
+def _is_of_before(marks: Sequence[Mark], place: int) -> bool:
+    """`swings 15, goblets 10, three rounds of that`: how often what was told before, at the end of the message."""
+    said = {w for m in marks[place : place + 4] for w in m.text.split()}
+    rest = marks[place + 1 :]
+    plain = all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.EACH, Kind.ALL) for m in rest)
+    return plain and bool(said & _THOSE) and sum(m.kind in _NAMES for m in marks[:place]) > 1
+
+
+def _parted(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a comma between a number and the name behind it: `swings 15 goblets 10`."""
+    out: list[Mark] = []
+    for mark in marks:
+        if mark.kind in _NAMES and out and out[-1].kind in NUMBERS and out and any(m.kind in _NAMES for m in out[:-1]):
+            out.append(
+                replace(out[-1], kind=Kind.COMMA, text=",", value=None, parts=(), start=mark.start, end=mark.start)
+            )
+        out.append(mark)
+    return out
+
+
+def _all_counted(marks: Sequence[Mark]) -> list[Mark]:
+    """`all 3 rounds done: swings 15, goblets 10`: the number of rounds, said of all."""
+    for place, mark in enumerate(marks):
+        said = mark.text.split()
+        count = next((_NUMBERS[w] for w in said if w in _NUMBERS), None)
+        if mark.kind is Kind.ALL and said[-1:] == ["rounds"] and count is not None:
+            number = replace(mark, kind=Kind.NUM, value=Decimal(count), parts=())
+            return [*marks[:place], number, replace(mark, kind=Kind.SETS, text="rounds"), *marks[place + 1 :]]
+    return list(marks)
+
+
+def _is_alike(marks: Sequence[Mark]) -> bool:
+    """`3 rounds done, swings 15 and goblets 10`: each exercise that is named has one number, and its own part."""
+    parts: list[list[Mark]] = [[]]
+    for mark in marks:
+        if mark.kind in _PARTS:
+            parts.append([])
+        else:
+            parts[-1].append(mark)
+    told = [p for p in parts if any(m.kind in (*_NAMES, *NUMBERS) for m in p)]
+    numbers = [sum(m.kind in NUMBERS for m in p) for p in told]
+    plain = all(m.kind in (*_NAMES, Kind.NUM, Kind.FILL, Kind.REPS, Kind.EACH, Kind.S) for p in told for m in p)
+    named = all(sum(m.kind in _NAMES for m in p) == 1 for p in told)
+    return len(told) > 1 and plain and named and set(numbers) == {1}
+
+
+def _counted(marks: Sequence[Mark], count: Sequence[Mark], load: Sequence[Mark] = ()) -> list[Mark]:
     """The marks with the count before each part that names an exercise."""
     out: list[Mark] = []
     part: list[Mark] = []
@@ -39,10 +108,19 @@ def _counted(marks: Sequence[Mark], count: Sequence[Mark]) -> list[Mark]:
         if mark is not None and mark.kind not in _PARTS:
             part.append(mark)
             continue
+        at = 0
         if any(m.kind in _NAMES for m in part) and not any(m.kind in (Kind.SETS, Kind.X) for m in part):
-            out += [count[0], replace(count[1], text="sets")]
-        out += part
+            first = next(i for i, m in enumerate(part) if m.kind in (*_NAMES, *NUMBERS))
+            at = first + 1 if part[first].kind in _NAMES and any(m.kind in NUMBERS for m in part) else 0
+            out += [*part[:at], count[0], replace(count[1], text="sets")]
+        out += part[at:]
+        if load and any(m.kind in NUMBERS for m in part):
+            out += [
+                replace(load[0], kind=Kind.WITH, text="with", value=None),
+                *load,
+                replace(load[0], kind=Kind.S, text="s"),
+            ]
         part = []
         if mark is not None:
-            out.append(mark)
+            out.append(replace(mark, kind=Kind.COMMA, text=",") if mark.kind is Kind.AND else mark)
     return out

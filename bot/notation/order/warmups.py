@@ -13,7 +13,50 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    return _it_was(_first_was(_all_were(_done(_only_counted(marks)))))
+    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+
+
+def _counted_first(marks: list[Mark]) -> list[Mark]:
+    """`two warm ups with the 26 for 10`: how many sets of warm-up, whose load and repetitions follow."""
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), 0)
+    loaded = _only_loaded(marks, place)
+    if loaded is not None:
+        gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place:loaded]]
+        return [*marks[:place], *gone, *marks[loaded:]]
+    for place in range(1, len(marks) - 2):
+        number, mark = marks[place - 1], marks[place]
+        if mark.kind is not Kind.WARMUP or number.kind is not Kind.NUM or number.value is None or number.value > _MOST:
+            continue
+        opens = kind_at(marks, place - 2) in (None, Kind.FILL, Kind.NAME, Kind.COLON, *_ENDS)
+        at = place + 1 + (kind_at(marks, place + 1) in (Kind.SETS, Kind.SET))
+        led = kind_at(marks, at) in (Kind.WITH, Kind.AT) and kind_at(marks, at + 1) is Kind.NUM
+        end = next((i for i in range(at, len(marks)) if _parts_warmups(marks, i)), len(marks))
+        numbers = sum(m.kind is Kind.NUM for m in marks[at:end])
+        if opens and led and numbers == _TOLD:
+            sets = replace(mark, kind=Kind.SETS, text="sets", start=mark.end)
+            held = [m for m in marks[at:end] if m.kind not in (Kind.ALL, Kind.EACH)]
+            return [*marks[: place - 1], mark, number, sets, *held, *marks[end:]]
+        if opens and led and numbers == 1:
+            gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 1 : end]]
+            return [*marks[: place - 1], *gone, *marks[end:]]
+    return marks
+
+
+def _only_loaded(marks: list[Mark], place: int) -> int | None:
+    """Where `warmed up twice with the 26` ends, whose repetitions nobody tells; `None` where it is not said."""
+    at = place + 1 + (kind_at(marks, place + 1) in (Kind.TIMES, Kind.FILL))
+    said = (
+        marks[place].kind is Kind.WARMUP and marks[place].text.startswith("warmed") and kind_at(marks, at) is Kind.WITH
+    )
+    end = at + 2 + (kind_at(marks, at + 2) is Kind.S)
+    ends = kind_at(marks, at + 1) is Kind.NUM and kind_at(marks, end) in (Kind.COMMA, Kind.THEN, *_ENDS)
+    return end if said and ends and kind_at(marks, end + 1) is not Kind.NUM else None
+
+
+def _parts_warmups(marks: list[Mark], place: int) -> bool:
+    """Whether what is told of warm-ups ends here: not before `, 10 each`."""
+    counted = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (Kind.EACH, Kind.REPS, Kind.ALL)
+    return marks[place].kind in (Kind.THEN, *_ENDS) or (marks[place].kind is Kind.COMMA and not counted)
 
 
 def _only_counted(marks: list[Mark]) -> list[Mark]:

@@ -18,6 +18,8 @@ _JUDGED = frozenset(words(
     "expected serious worrying wrong heavy light much little",
 ))  # fmt: skip
 _THINGS = ("that", "this", "it", "those", "these", "they")
+_TALK = 2
+"""Words of a phrase that asks nothing, from which on it is one: `what was i going to say`."""
 _FAR = 4
 """Words between the word that asks and its verb: `how many more sets should i`."""
 
@@ -28,6 +30,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if mark.kind in (Kind.SCRAP, Kind.MEANT, Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
         return None
     first = mark.text.split()[0]
+    if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
+        return None
     if first in _ASKING and opens(marks, place):
         return _end(marks, place) if _turns(marks, place) or _asks_which(marks, place) else None
     if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):

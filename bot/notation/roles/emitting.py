@@ -21,6 +21,8 @@ class Emitting(Costs):
         linked = "L" in state.chain
         stage = self._stage_of(made, amount)
         load = None if stage is Stage.DROP and not made.fresh and not linked else made.load
+        if stage is Stage.WORK and _are_both_told(made):
+            made.side, made.side_at = None, None
         side = amount.side or (None if amount.each else made.side)
         count = made.mult or 1
         self._take_last(made)
@@ -203,6 +205,14 @@ class Emitting(Costs):
         return all(
             known is None or known.kg != load.kg for known in (self.context.planned_load(number), self.last_load)
         )
+
+
+def _are_both_told(state: State) -> bool:
+    """`L9 R10, then 9`: each side was told as often as the other, and none was named since."""
+    if state.side is None or state.side_named or not state.sets or state.fresh or "L" in state.chain:
+        return False
+    told = [s.side for s in state.sets if s.stage is Stage.WORK]
+    return told[-1:] == [state.side] and told.count(Side.LEFT) == told.count(Side.RIGHT)
 
 
 def _stage_at(stage: Stage, state: State, amount: Amount) -> Span | None:

@@ -20,7 +20,9 @@ class Rating(Emitting):
             made.doubts = (*made.doubts, Doubt(AskKind.EFFORT, effort.start, effort.end))
         last = made.sets[-1] if made.sets else None
         if effort.failed is not None and effort.failed > 0:
-            stale = last is None or last.rir is not None or (last.reps is not None and last.reps > effort.failed)
+            new = made.last_named and made.index < len(self.opens) and last is not None and last.reps is not None
+            made.cost += 2.0 if made.mult is not None and not made.mult_said else 0.0
+            stale = new or last is None or last.rir is not None or (last.reps is not None and last.reps > effort.failed)
             if made.fresh or (last is None) or (stale and made.mult is None):
                 amount = Amount(effort.start, effort.end, Join.SPACE, Decimal(effort.failed - 1), counts=Counts.REPS)
                 if made.fresh:
@@ -44,6 +46,8 @@ class Rating(Emitting):
             count = len(self.opens) if made.spread == -1 else made.spread
             words = replace(made.sets[0].words, sets=made.all_at, count=count)
             made.sets = (replace(made.sets[0], count=max(count, 1), words=words),)
+            made.all_sets = False
+        if made.last_named and len(made.sets) == 1 and made.sets[0].count > 1:
             made.all_sets = False
         made.rate_last(effort.rir, (effort.start, effort.end), all_sets=made.all_sets)
         made.after_effort = True

@@ -210,6 +210,7 @@ class Steering(Rating):
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
             state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)
         if sign.text == "all":
+            state.spread = -1 if state.fresh and not state.sets else state.spread
             return state
         if sign.text == "the rest" and state.sets:
             state.mult, state.mult_said, state.mult_at = max(len(self.opens) - state.index, 1), True, state.all_at
@@ -223,7 +224,7 @@ class Steering(Rating):
             return state
         if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
             left = max(len(self.opens) - (state.index - 1), 1)
-            state.spread = left
+            state.spread = left if count is None else min(count, left)
         elif not state.sets:
             state.spread = -1
         return state

@@ -14,7 +14,7 @@ def bands(marks: list[Mark]) -> list[Mark]:
     marks = [replace(m, kind=Kind.GAP) if _is_of_list(marks, i) else m for i, m in enumerate(marks)]
     if not any(m.kind is Kind.BAND for m in marks):
         return marks
-    told = any(m.kind is Kind.ASSIST and _helps(marks, i) for i, m in enumerate(marks))
+    told = any((m.kind is Kind.ASSIST and _helps(marks, i)) or _takes_off(marks, i) for i, m in enumerate(marks))
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.BAND:
@@ -49,6 +49,13 @@ def _helps(marks: list[Mark], place: int) -> bool:
     """Whether assistance has its number beside it."""
     before = kind_at(marks, place - 1) in _UNITS or is_number(mark_at(marks, place - 1))
     return before or is_number(mark_at(marks, place + 1))
+
+
+def _takes_off(marks: list[Mark], place: int) -> bool:
+    """The sign of `band on, -10 x 8`: what the band takes off stands as a number of its own, and it is the only one."""
+    signed = kind_at(marks, place) in (Kind.DASH, Kind.MINUS) and is_number(mark_at(marks, place + 1))
+    opens = kind_at(marks, place - 1) in (None, Kind.COMMA, Kind.MEANT, Kind.AT, Kind.COLON, Kind.WAS, Kind.BAND)
+    return signed and opens and sum(m.kind in (Kind.DASH, Kind.MINUS) for m in marks) == 1
 
 
 def _weighs(marks: list[Mark], place: int) -> bool:

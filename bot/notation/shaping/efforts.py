@@ -50,6 +50,7 @@ def ranges(marks: list[Mark]) -> list[Mark]:
 def efforts(marks: list[Mark]) -> list[Mark]:
     """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`."""
     sided = any(m.kind is Kind.RIGHT for m in marks)
+    marks = _last_first(marks)
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         before, after = mark_at(out, len(out) - 1), mark_at(marks, place + 1)
@@ -65,6 +66,8 @@ def efforts(marks: list[Mark]) -> list[Mark]:
             kind = post if is_number(before) else Kind.GAP
         elif kind is Kind.AT and before is not None and before.kind is Kind.LASTSET and _rates_last(marks, place, out):
             kind = Kind.RPE
+        elif kind is Kind.LASTREP and mark.text in _LAST and after is not None and _is_effort(marks, place + 1):
+            kind = Kind.LASTSET
         elif kind in (Kind.COLON, Kind.AT, Kind.WAS, Kind.DASH) and before is not None:
             if before.kind in (Kind.RPE, Kind.RIR) and is_number(after):
                 continue
@@ -86,6 +89,41 @@ def efforts(marks: list[Mark]) -> list[Mark]:
         if kind is not Kind.FILL:
             out.append(mark if kind is mark.kind else replace(mark, kind=kind))
     return out
+
+
+def _last_first(marks: list[Mark]) -> list[Mark]:
+    """`15x5 all sets, rpe 8 on the last`: what the effort is of, before it."""
+    for place in range(1, len(marks) - 3):
+        if marks[place].kind is not Kind.RPE or not is_number(marks[place + 1]):
+            continue
+        end = place + 3
+        led = marks[place + 2].kind in (Kind.AT, Kind.WITH, Kind.FOR)
+        of_last = marks[end].kind is Kind.LASTSET or (marks[end].kind is Kind.LASTREP and marks[end].text in _LAST)
+        if led and of_last and kind_at(marks, end + 1) in (None, *SEPARATORS) and _is_apart(marks, place):
+            last = replace(marks[end], kind=Kind.LASTSET)
+            return [*marks[:place], last, *marks[place : place + 2], *marks[end + 1 :]]
+    return marks
+
+
+def _is_apart(marks: Sequence[Mark], place: int) -> bool:
+    """Whether all sets were told before an effort."""
+    return any(m.kind in (Kind.ALL, Kind.SETS, Kind.X) or is_number(m) for m in marks[:place])
+
+
+_LAST = ("last", "the last", "final", "the final")
+
+
+def _is_effort(marks: Sequence[Mark], place: int) -> bool:
+    """`@9`, `rpe 9`, `rir 1`: an effort behind `last`, which is then of a set and not a repetition."""
+    place += kind_at(marks, place) is Kind.WAS
+    number = mark_at(marks, place + 1)
+    if kind_at(marks, place) is Kind.NUM and kind_at(marks, place + 1) in (Kind.RIR, Kind.TANK):
+        return True
+    rates = kind_at(marks, place) in (Kind.RPE, Kind.RIR)
+    if kind_at(marks, place) is Kind.FEELS:
+        return number is not None and is_number(number) and _is_scale(number)
+    touches = kind_at(marks, place) is Kind.AT and marks[place].text == "@"
+    return number is not None and is_number(number) and (rates or (touches and _is_scale(number)))
 
 
 def _rates_last(marks: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:

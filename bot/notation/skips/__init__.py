@@ -5,7 +5,7 @@ denied (`can i skip`, `not skipping`) skips nothing.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
@@ -48,6 +48,11 @@ class SkipsSaid:
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
+    return _read(_with_parted(marks))
+
+
+def _read(marks: Sequence[Mark]) -> SkipsSaid:
+    """What they skip, a verb that has its name in its middle put together."""
     names: list[Mark] = []
     places: set[int] = set()
     rest: Span | None = None
@@ -99,6 +104,46 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
             current = current or (at if is_current else None)
     kept += [m for i, m in enumerate(marks) if is_only(marks, i)] if rest is not None else []
     return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, tuple(kept))
+
+
+_PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given"])
+_BEHIND = (
+    ["out"],
+    ["off"],
+    ["a", "miss"],
+    ["the", "miss"],
+    ["a", "swerve"],
+    ["a", "skip"],
+    ["for", "next"],
+    ["for", "another"],
+    ["for", "tomorrow"],
+    ["til", "next"],
+    ["until", "next"],
+)
+
+
+def _with_parted(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with `left` as what skips, where a name stands between it and its `out`: `left the press out`."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text not in _PARTED:
+            continue
+        at = place + 1
+        while at < len(marks) and at < place + 9 and marks[at].kind in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.AND):
+            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at)[:1] in (["out"], ["off"]):
+                break
+            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at) in _BEHIND:
+                break
+            at += 1
+        named = at < len(marks) and at > place + 1 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
+        if named and (_said(marks, at)[:1] in _BEHIND or _said(marks, at) in _BEHIND):
+            out[place] = replace(mark, kind=Kind.SKIP)
+    return out
+
+
+def _said(marks: Sequence[Mark], place: int) -> list[str]:
+    """The two words from a place on."""
+    return [w for m in marks[place : place + 2] for w in m.text.split()][:2]
 
 
 def _named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list[Mark], bool, set[int]]:
@@ -157,11 +202,20 @@ def _ends(marks: Sequence[Mark], place: int) -> bool:
 def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
     """`calves x`, `calves - no`, `calves: nope`: a name with a cross or a no behind it, and nothing else."""
     mark = marks[place]
-    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text == "nope"
+    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text in ("nope", "out")
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL):
         at -= 1
+    if mark.text == "out" and not _opens_part(marks, at):
+        return False
     return crossed and at >= 0 and marks[at].kind is Kind.NAME and _ends(marks, place)
+
+
+def _opens_part(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a name stands first in its part: `hypers out`, not `sorted the hypers out`."""
+    while place > 0 and marks[place - 1].text in ("the", "my", "so", "and"):
+        place -= 1
+    return place <= 0 or marks[place - 1].kind in _ENDS
 
 
 def _is_bare(marks: Sequence[Mark], place: int) -> bool:

@@ -72,7 +72,39 @@ def left_standing(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and (_stands(marks, place) or _was_set(marks, place)):
             out |= set(range(place, _end(marks, place)))
+        elif mark.kind is Kind.NUM and _is_lacking(marks, place):
+            out |= set(range(place - 2 if place > 1 and _HAS & set(marks[place - 2].text.split()) else place - 1,
+                             _offered(marks, _end(marks, place))))  # fmt: skip
     return out
+
+
+_AROUND = frozenset(words("today here available free anywhere around there tonight"))
+_HAS = frozenset(words("has have had hasnt got is are was were theres there"))
+
+
+def _is_lacking(marks: Sequence[Mark], place: int) -> bool:
+    """`machine has no 30 today, took 35x8`: a load that is not to be had, where another is told behind it."""
+    if place < 1 or marks[place - 1].kind is not Kind.NO:
+        return False
+    end = _end(marks, place)
+    opens = place == 1 or marks[place - 2].kind in EDGES
+    following = marks[place + 1 : place + 3]
+    stood = bool(following) and (following[0].text in _AROUND or following[-1].kind is Kind.NAME)
+    if not (place > 1 and set(marks[place - 2].text.split()) & _HAS) and not (opens and stood):
+        return False
+    plain = not any(m.kind in (Kind.X, Kind.FOR, Kind.REPS, Kind.SETS, Kind.MORE) for m in marks[place:end])
+    return plain and any(m.kind is Kind.NUM for m in marks[_offered(marks, end) :])
+
+
+def _offered(marks: Sequence[Mark], at: int) -> int:
+    """Where `, only 25 and 35.` behind what is lacking ends: the loads that there are."""
+    if at + 1 >= len(marks) or marks[at].kind is not Kind.COMMA or marks[at + 1].text not in ("only", "just"):
+        return at
+    end = at + 1
+    while end < len(marks) and marks[end].kind in (Kind.FILL, Kind.NUM, Kind.AND, Kind.OR, Kind.KG, Kind.LB, Kind.S):
+        end += 1
+    several = sum(m.kind is Kind.NUM for m in marks[at:end]) > 1
+    return end if several and (end >= len(marks) or marks[end].kind in (Kind.STOP, Kind.LINE)) else at
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:

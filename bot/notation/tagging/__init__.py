@@ -50,6 +50,8 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     told = any(m.kind is Kind.NUM for m in marks[:place])
     if mark.kind is Kind.OTHERTIME and mark.text == "next set" and numbered and told:
         return replace(mark, kind=Kind.THEN)
+    if mark.kind is Kind.OTHERTIME and mark.text == "next set" and _is_repeated(marks, place):
+        return replace(mark, kind=Kind.THEN)
     if mark.kind is Kind.OTHERTIME and mark.text == "always" and numbered:
         return replace(mark, kind=Kind.ALL, text="all")
     named = place > 1 and [m.kind for m in marks[place - 2 : place]] == [Kind.NAME, Kind.WAS]
@@ -60,6 +62,17 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.WAS)
     counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
     return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
+
+
+def _is_repeated(marks: Sequence[Mark], place: int) -> bool:
+    """`next set also same`: told as done where that is all that its part says."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WAS):
+        if marks[at].text in ("will", "be", "try", "do"):
+            return False
+        at += 1
+    said = at < len(marks) and marks[at].kind is Kind.SAME
+    return said and all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE) for m in marks[at + 1 :])
 
 
 def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
@@ -115,6 +128,9 @@ def _short_of_count(marks: list[Mark], at: int, phrase: tuple[tuple[Kind, ...], 
     kinds, end = phrase
     counts = end - at > 1 and (marks[end - 1].text in UNITS or marks[end - 1].kind is Kind.NUM)
     following = marks[end].text if end < len(marks) else ""
+    fives = following == "s" and marks[end].tight and marks[end - 1].kind is Kind.NUM
+    if kinds[0] is Kind.ALL and counts and fives:
+        return kinds, end - 1
     if kinds[0] is Kind.ALL and counts and following in ("left", "in", "rir", "reps", "more", "to"):
         return kinds, end - 1
     return phrase

@@ -3,11 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rapidfuzz.distance import OSA
+
 from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import phrase_tree
 from bot.notation.names import Index
-from bot.notation.spelling import mended_word, near_numbers, near_words, split_joined
+from bot.notation.spelling import is_common, mended_word, near_numbers, near_words, split_joined
 from bot.notation.spoken import NUMBER_WORDS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -58,6 +60,8 @@ SLIPS = {
     "hae": "have",
     "u": "you",
 }
+_BEFORE_EFFORT = frozenset(words("reps kg lb @ about like maybe around was at probably prob approx and easy hard"))
+_EASIEST, _HARDEST, _MOST_LEFT = 5, 10, 5
 _COUNTED_WORDS = frozenset(
     words(
         "reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second",
@@ -90,6 +94,7 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
             out.append(mark)
             continue
         word = SLIPS.get(mark.text, mark.text)
+        word = _effort_meant(marks, place) if word not in index.words else word
         if word not in _COUNTS and word not in index.words and singular(word) not in index.words:
             word = mended_word(word, _beside_numbers(marks, place))
         if word in _COUNTS:
@@ -114,6 +119,22 @@ def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
     here = said.index(place)
     beside = [marks[i] for i in (*said[max(0, here - 1) : here], *said[here + 1 : here + 2])]
     return any(m.kind is Kind.NUM or m.text in _COUNTED_WORDS or m.text in NUMBER_WORDS for m in beside)
+
+
+def _effort_meant(marks: Sequence[Mark], place: int) -> str:
+    """`55x7 tpe 9`: a short word one slip from `rpe` or `rir`, behind a number and before one of its scale."""
+    word = SLIPS.get(marks[place].text, marks[place].text)
+    following = marks[place + 1] if place + 1 < len(marks) else None
+    told = place > 0 and (
+        marks[place - 1].kind in (Kind.NUM, Kind.COMMA, Kind.AT) or marks[place - 1].text in _BEFORE_EFFORT
+    )
+    if not told or following is None or following.kind is not Kind.NUM or not 3 <= len(word) <= 4:
+        return word
+    if is_common(word) or word in phrase_tree().next or following.value is None:
+        return word
+    if following.value >= _EASIEST and following.value <= _HARDEST and OSA.distance(word, "rpe") == 1:
+        return "rpe"
+    return "rir" if following.value <= _MOST_LEFT and OSA.distance(word, "rir") == 1 else word
 
 
 def is_slip(marks: Sequence[Mark], at: int) -> bool:
