@@ -96,8 +96,11 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
         if 1 < count <= len(stored) and _ends(piece, end):
             return list(stored[-count:] if led else stored[:count]), _past_sets(piece, end)
         return [], at
-    named = [int(m.value) for m in piece[:at] if m.kind in (Kind.LABEL, Kind.ORD) and m.value is not None]
-    if named and mark.kind in (Kind.THEREST, Kind.FILL) and mark.text in _OTHERS:
+    others = mark.kind in (Kind.THEREST, Kind.FILL) and mark.text in _OTHERS
+    named = (
+        [int(m.value) for m in piece[:at] if m.kind in (Kind.LABEL, Kind.ORD) and m.value is not None] if others else []
+    )
+    if named:
         end = _number(piece, at + 1)[1]
         rest = [n for n in stored if n not in named]
         return (rest, _past_sets(piece, end)) if rest else ([], at)
@@ -114,12 +117,12 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
         second, then = _number(piece, end + 1)
         if second in stored and _kind(piece, then) in (Kind.WAS, Kind.MEANT):
             return [count, second], then
+    if not (at and piece[at - 1].kind is Kind.NAME and count in stored):
+        return [], at
     scraps = any(m.kind is Kind.SCRAP for m in piece[:at]) and _is_end(piece, end)
     spoken = _kind(piece, end) is Kind.WAS and mark.text in ("one", "two", "three", "four", "five")
     index = spoken or (mark.text.isdigit() and (scraps or _is_index(piece, end)))
-    if at and piece[at - 1].kind is Kind.NAME and count in stored and index:
-        return [count], end + (_kind(piece, end) is Kind.COLON)
-    return [], at
+    return ([count], end + (_kind(piece, end) is Kind.COLON)) if index else ([], at)
 
 
 _OTHERS = (

@@ -18,11 +18,13 @@ def warmups(marks: list[Mark]) -> list[Mark]:
 
 def _counted_first(marks: list[Mark]) -> list[Mark]:
     """`two warm ups with the 26 for 10`: how many sets of warm-up, whose load and repetitions follow."""
-    place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), 0)
-    loaded = _only_loaded(marks, place)
+    first = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
+    if first is None:
+        return marks
+    loaded = _only_loaded(marks, first)
     if loaded is not None:
-        gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place:loaded]]
-        return [*marks[:place], *gone, *marks[loaded:]]
+        gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[first:loaded]]
+        return [*marks[:first], *gone, *marks[loaded:]]
     for place in range(1, len(marks) - 2):
         number, mark = marks[place - 1], marks[place]
         if mark.kind is not Kind.WARMUP or number.kind is not Kind.NUM or number.value is None or number.value > _MOST:
@@ -30,13 +32,15 @@ def _counted_first(marks: list[Mark]) -> list[Mark]:
         opens = kind_at(marks, place - 2) in (None, Kind.FILL, Kind.NAME, Kind.COLON, *_ENDS)
         at = place + 1 + (kind_at(marks, place + 1) in (Kind.SETS, Kind.SET))
         led = kind_at(marks, at) in (Kind.WITH, Kind.AT) and kind_at(marks, at + 1) is Kind.NUM
+        if not (opens and led):
+            continue
         end = next((i for i in range(at, len(marks)) if _parts_warmups(marks, i)), len(marks))
         numbers = sum(m.kind is Kind.NUM for m in marks[at:end])
-        if opens and led and numbers == _TOLD:
+        if numbers == _TOLD:
             sets = replace(mark, kind=Kind.SETS, text="sets", start=mark.end)
             held = [m for m in marks[at:end] if m.kind not in (Kind.ALL, Kind.EACH)]
             return [*marks[: place - 1], mark, number, sets, *held, *marks[end:]]
-        if opens and led and numbers == 1:
+        if numbers == 1:
             gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 1 : end]]
             return [*marks[: place - 1], *gone, *marks[end:]]
     return marks
