@@ -32,7 +32,7 @@ PHRASES: dict[Kind, str] = {
         "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on "
         "shift; "
         "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
-        "always; more or less"
+        "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),

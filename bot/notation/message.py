@@ -141,7 +141,12 @@ class Reader:
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or miscounted(told, record.told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
-            unread = unread or lone_load(said, record.told) or failed_again(said, record.told) or of_another_measure(told, record)
+            unread = (
+                unread
+                or lone_load(said, record.told)
+                or failed_again(said, record.told)
+                or of_another_measure(told, record)
+            )
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
             if other is not None:
                 draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))

@@ -24,7 +24,7 @@ _DONE = frozenset(words("got did managed reached made hit"))
 def is_tied(marks: Sequence[Mark], place: int) -> bool:
     """Whether what stands beside a number makes it a set's."""
     before, after = beside(marks, place, -1), beside(marks, place, 1)
-    if before is not None and (before.text == "@" or before.kind in (Kind.LASTSET, Kind.THEN)):
+    if before is not None and (before.text in ("@", "this one") or before.kind in (Kind.LASTSET, Kind.THEN)):
         return True
     if _is_of_set(marks, place) or continues_list(marks, place) or _is_reached(marks, place):
         return True

@@ -41,9 +41,7 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if _is_next(marks, place):
-            out[place] = replace(mark, kind=Kind.OTHERTIME)
-        elif _is_source(marks, place) or _is_intent(marks, place) or _is_weighed_up(marks, place):
+        if any(is_so(marks, place) for is_so in (_is_next, _is_source, _is_intent, _is_weighed_up)):
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
