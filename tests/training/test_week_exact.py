@@ -1,7 +1,7 @@
 """The search through the patterns of days: finds what there is, and says no only where there is nothing."""
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from bot.training.week_asked import Asked
@@ -42,9 +42,11 @@ def test_against_trying_everything(week: Week) -> None:
 
 @settings(max_examples=25, deadline=None)
 @given(st.integers(5, 10), st.integers(2, 4), st.integers(0, 10_000), st.sampled_from((0.5, 0.7, 0.9, 1.1)))
+@example(7, 3, 5751, 1.1)
 def test_against_the_solver(count: int, on: int, seed: int, room: float) -> None:
     """From a plain week on, place by place, the patterns and the rows of whole numbers agree whether there is a better
-    one; so they do with pairs, weeks of other rooms, and priorities that lose sets."""
+    one; so they do with pairs, weeks of other rooms, and priorities that lose sets. Of the week written out the
+    solver's simplified rows were seen to say, wrongly, that there is no better one."""
     grid = grid_of(week_of(count, on, seed=seed, room=room, tenths=seed % 2 == 1))
     worth = grid.worth(first_lay(grid))
     for level in range(3):
