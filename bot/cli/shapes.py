@@ -141,12 +141,22 @@ def show_performed(performed: Performed, unit: Unit) -> dict[str, str | int | fl
     }
 
 
+_PLAIN = {
+    "model_type": "expected a JSON object",
+    "model_attributes_type": "expected a JSON object",
+    "extra_forbidden": "no such key is known here",
+}
+"""What the checking library says in words of its own, in ours."""
+
+
 def show_problem(error: ValidationError) -> str:
     """What is wrong with a request, where, and what is expected; one sentence for each place, at most five."""
     lines = []
     for problem in error.errors(include_url=False)[:5]:
         place = ".".join(str(part) for part in problem["loc"]) or "the line"
         said = problem.get("input")
+        message = _PLAIN.get(problem["type"]) or problem["msg"].removeprefix("Value error, ")
+        said = float(said) if isinstance(said, Decimal) else said
         shown = "" if isinstance(said, dict | list | tuple) else f" (got {said!r:.60})"
-        lines.append(f"{place}: {problem['msg']}{shown}")
+        lines.append(f"{place}: {message}{shown}")
     return "; ".join(lines)

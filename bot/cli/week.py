@@ -195,6 +195,8 @@ def _why(week: Week, cut: Cut) -> str:
             return show("weekplan-why-lower-first", priority=cut.item.priority)
         case Why.SHORT:
             return show("weekplan-why-short", priority=cut.item.priority)
+        case Why.PARTNER:
+            return show("weekplan-why-partner")
         case Why.SEAMS:
             return show("weekplan-why-seams", minutes=_tenths(share))
 

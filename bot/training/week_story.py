@@ -51,6 +51,8 @@ class Why(StrEnum):
     """Something of a higher priority is kept."""
     SHORT = "short"
     """The days hold less than the work takes."""
+    PARTNER = "partner"
+    """Another day has the room, but an item done in turn with it stands elsewhere."""
     SEAMS = "seams"
     """The days hold enough together, but none has that much left."""
 
@@ -98,7 +100,11 @@ def tell_cuts(week: Week, laying: Laying) -> tuple[Cut, ...]:
     longest = max((Fraction(day.minutes) for day in week.days), default=Fraction(0))
     left = week.sets_left()
     work = [share * n for share, n in zip(week.minutes_a_set(), left, strict=True)]
-    cuts = []
+    cuts: list[Cut] = []
+    bound = {item.partner for item in week.items} - {None}
+    most_left = max(
+        (Fraction(d.minutes) - m for d, m in zip(week.days, minutes_of(week, laying), strict=True)), default=Fraction(0)
+    )
     for item, share, n, kept in zip(week.items, week.minutes_a_set(), left, laying.sets, strict=True):
         if kept == n:
             continue
@@ -106,6 +112,8 @@ def tell_cuts(week: Week, laying: Laying) -> tuple[Cut, ...]:
             why = Why.NO_DAYS
         elif share > longest:
             why = Why.TOO_LONG
+        elif laying.proven and (item.partner or item.name in bound) and share <= most_left:
+            why = Why.PARTNER
         elif item.priority > highest_kept:
             why = Why.LOWER_FIRST
         else:

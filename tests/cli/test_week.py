@@ -119,6 +119,25 @@ def test_clashes_gaps_and_done_are_told() -> None:
     assert answered["optimal"] is True
 
 
+def test_what_is_done_together_is_said_to_be_why() -> None:
+    """The days hold more than the work takes, but not on the day of its partner: that, and no lack of minutes."""
+    items = [
+        {"name": "A", "sets": 2, "minutes": 10, "direct": ["q"], "priority": 1, "region": "lower", "with": "B"},
+        {"name": "B", "sets": 2, "minutes": 10, "direct": ["r"], "priority": 3, "region": "lower"},
+    ]
+    told = ask({"id": 1, "items": items, "days": [{"day": "Sun", "minutes": 12}, {"day": "Mon", "minutes": 12}]})
+    assert told["optimal"]
+    assert [(cut["name"], cut["sets"]) for cut in told["cut"]] == [("B", 2)]
+    assert told["cut"][0]["why"] == "Only another day has room for it, and what is done together stays on one day."
+
+
+@pytest.mark.parametrize("line", ["[]", "null", '{"id": 1, "items": [], "days": [], "x": 1}', '{"items": 1e400}'])
+def test_what_is_wrong_is_said_without_names_of_the_code(line: str) -> None:
+    """No class, no library's words."""
+    said = str(answer(line)["error"])
+    assert not [word for word in ("WeekRequest", "Value error", "Extra inputs", "Decimal(") if word in said]
+
+
 def test_no_days_cut_everything() -> None:
     answered = ask(changed(days=[]))
     assert answered["days"] == []

@@ -13,6 +13,7 @@ weekplan-why-no-days = There is no day to train on.
 weekplan-why-too-long = One set takes { $minutes } min, and the longest day has { $longest }.
 weekplan-why-lower-first = The minutes run out, and priority { $priority } goes before what matters more.
 weekplan-why-short = The days hold less than the work up to priority { $priority } takes.
+weekplan-why-partner = Only another day has room for it, and what is done together stays on one day.
 weekplan-why-seams = No day has { $minutes } min left for another set.
 
 weekplan-no-days = There is no day to train on: all work is cut.
