@@ -59,7 +59,8 @@ def week_of(pieces: Sequence[Piece], rooms: Sequence[DayRoom], rest_hours: Decim
 
 
 def exercises_of(pieces: Sequence[Piece], laying: Laying, place: int) -> tuple[PlannedExercise, ...]:
-    """The exercises of a day: the most important first, then as in the programme, pairs together.
+    """The exercises of a day: the most important first, then as in the programme, pairs together; what opens a workout
+    comes before what follows in another, so that a heavy first lift is not done tired.
 
     The same exercise of two workouts on one day is one with the sets of both.
     """
@@ -67,7 +68,8 @@ def exercises_of(pieces: Sequence[Piece], laying: Laying, place: int) -> tuple[P
         (piece.exercise.pair, piece.workout) for piece, at in zip(pieces, laying.places, strict=True) if at == place
     }
     labels = [pair for pair, _ in here]
-    found: list[tuple[tuple[int, int], PlannedExercise]] = []
+    opens = {piece.workout: n for n, piece in reversed(tuple(enumerate(pieces)))}
+    found: list[tuple[tuple[int, int, int], PlannedExercise]] = []
     for n, (piece, sets, at) in enumerate(zip(pieces, laying.sets, laying.places, strict=True)):
         if at != place or not sets:
             continue
@@ -76,7 +78,7 @@ def exercises_of(pieces: Sequence[Piece], laying: Laying, place: int) -> tuple[P
         exercise = replace(piece.exercise, sets=piece.exercise.sets[:sets], pair=label)
         head = n if piece.partner is None else piece.partner
         priority = min(p.exercise.priority for k, p in enumerate(pieces) if head in (k, p.partner))
-        found.append(((priority, head), exercise))
+        found.append(((priority, head - opens[piece.workout], head), exercise))
     merged: dict[str, PlannedExercise] = {}
     for _, exercise in sorted(found, key=lambda item: item[0]):
         before = merged.get(exercise.name)
