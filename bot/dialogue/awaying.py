@@ -9,6 +9,7 @@ from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.digest import DESK
 from bot.dialogue.enrol import days_line
 from bot.dialogue.incoming import Due, RuleKind, Tapped, Typed
+from bot.dialogue.returning import ease_on
 from bot.dialogue.rules import no_training_rules, training_rules
 from bot.dialogue.sayday import read_day
 from bot.dialogue.turn import RuleSet, Talk, TalkSet, Turn
@@ -59,18 +60,23 @@ def ask_date(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     why = read_why(press)
     if why is None or not may_go(client.profile):
         return _old(tap)
-    talk = Talk(TALK, why.value, expires_at=desk.now + ASKED_FOR)
-    return Turn(says=(Toast(tap.query), Say(tap.chat, (line("away-ask-date"),))), keeps=(TalkSet(tap.chat, talk),))
+    since = read_since(press, 1) or local_day(desk.now, client.profile.zone)
+    said = Say(tap.chat, (line("away-ask-date"),))
+    return Turn(says=(Toast(tap.query), said), keeps=(date_talk(desk, client, why, since),))
 
 
-def date_typed(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
-    """The day that was asked for; `None` where the words are something else: a report, pain."""
-    if desk.talk is None or not may_go(client.profile):
+def date_talk(desk: Desk, client: ClientDesk, why: Absence, since: date) -> TalkSet:
+    """The next message may be the day on which sessions come again; away from `since` on."""
+    talk = Talk(TALK, why.value, (("since", since.isoformat()),), desk.now + ASKED_FOR)
+    return TalkSet(client.profile.chat, talk)
+
+
+def read_since(press: Press, place: int) -> date | None:
+    """A day among a button's arguments; `None` where there is none."""
+    try:
+        return date.fromisoformat(press.args[place]) if len(press.args) > place else None
+    except ValueError:
         return None
-    until = read_day(typed.text, local_day(desk.now, client.profile.zone))
-    if until is None:
-        return None
-    return by_client(client, Absence(desk.talk.step), until, fresh=True) + Turn(keeps=(TalkSet(typed.chat, None),))
 
 
 def by_client(
@@ -188,6 +194,8 @@ def resume(desk: Desk, client: ClientDesk, due: Due) -> Turn:
     lines: list[Line] = [line("away-back", name=me.name, days=days_line(me.trains), time=me.trains.at)]
     if away.why is Absence.ILL:
         lines.append(line("away-back-ill"))
+    elif not ease_on(client, local_day(desk.now, me.zone)).is_full:
+        lines.append(line("away-back-easier"))
     more = Button(line("away-longer"), show_press("away"))
     told = Say(
         coach.chat,

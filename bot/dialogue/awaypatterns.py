@@ -31,6 +31,11 @@ _NOTHING = (
     r"(?:break|time off)|out|out of action|laid up|"
     r"(?:please )?pause (?:me|my sessions|my training|everything|sessions|training)"
 )
+ILLNESS = re.compile(
+    rf"\b(?:{_FLU}|{_COLD}|high temperature|(?:stomach|tummy|sickness) bug|(?:i feel|i'm feeling|i am|i'm|feeling) "
+    r"(?:(?:a bit|really|very|quite|pretty|still) )*(?:sick|ill|un ?well|poorly))\b(?! (?:jab|shot|vaccin|season))"
+)
+"""An illness that is meant as one, also where the words around it are not understood."""
 ILL, AWAY = re.compile(rf"\b(?:{_ILL})\b"), re.compile(rf"\b(?:{_AWAY})\b")
 NOTHING = re.compile(rf"\b(?:{_NOTHING})\b")
 """Nobody trains, whatever the reason."""
@@ -66,6 +71,12 @@ _SAID_BESIDE = (
     "think guess looks like seems as since because down caught off out here work please need fyi days well thanks bye",
     "cheers ugh argh damn ill sick unwell feeling feel",
 )
+CLAUSES = re.compile(r"(?:[.;!\n]|,)(?=\s|$)|\s(?:and|but)\s(?!the\b)")
+"""What parts a message that says several things."""
+SINCE = re.compile(
+    r"\bsince (?:yesterday|last night|this morning|the weekend|(?:mon|tues?|wednes|thurs?|fri|satur|sun)day)\b"
+)
+"""How long it has lasted already: not the day on which sessions stop."""
 FILLERS = frozenset(word for words in _SAID_BESIDE for word in words.split())
 """What may stand beside it without saying anything else."""
 NOT_SO = re.compile(

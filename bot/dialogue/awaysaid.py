@@ -3,13 +3,25 @@ said is asked about. A time away that begins on a later day begins by itself, un
 
 from datetime import date, timedelta
 
-from bot.dialogue.awaying import WEEKS, begins_at, by_client, go_on_row, leave_rule, may_go, read_why, stands
-from bot.dialogue.awaywords import Absent, read_absence, says_back
+from bot.dialogue.awaying import (
+    TALK,
+    WEEKS,
+    begins_at,
+    by_client,
+    date_talk,
+    go_on_row,
+    leave_rule,
+    may_go,
+    read_since,
+    read_why,
+    stands,
+)
+from bot.dialogue.awaywords import Absent, read_absence, read_beside, read_end, says_back, says_ill
 from bot.dialogue.buttons import Press, show_press
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Tapped, Typed
 from bot.dialogue.sayday import FARTHEST
-from bot.dialogue.turn import Turn
+from bot.dialogue.turn import TalkSet, Turn
 from bot.notation.pain import read_pain
 from bot.saying import Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_day
@@ -33,13 +45,52 @@ def away_said(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
     if said is None or read_pain(typed.text).pain is not None:
         return None
     if said.why is None or said.until is None:
-        return Turn(says=(_asked(desk, client, said),))
+        return _ask_more(desk, client, said)
     return _kept(desk, client, said.why, said.since, said.until)
+
+
+def said_beside(desk: Desk, client: ClientDesk, typed: Typed) -> Turn:
+    """What a message says of an absence beside its sets, its pain or its end: asked about, one tap away, never lost."""
+    me = client.profile
+    said = read_beside(typed.text, local_day(desk.now, me.zone)) if may_go(me) else None
+    if said is None or (said.why is not None and said.until is not None and stands(client, said.why, said.until)):
+        return Turn()
+    return _ask_more(desk, client, said)
+
+
+def ill_said(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
+    """An illness named in words that are else not understood: never left without its caution."""
+    if not may_go(client.profile) or not says_ill(typed.text):
+        return None
+    return _ask_more(desk, client, Absent(Absence.ILL, local_day(desk.now, client.profile.zone)))
+
+
+def date_typed(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
+    """The day that was asked for; `None` where the words are something else: a report, pain."""
+    if desk.talk is None or desk.talk.name != TALK or not may_go(client.profile):
+        return None
+    today = local_day(desk.now, client.profile.zone)
+    said = desk.talk.get("since")
+    since = max(today, date.fromisoformat(said)) if said else today
+    until = read_end(typed.text, since)
+    if until is None:
+        return None
+    return _kept(desk, client, Absence(desk.talk.step), since, until) + Turn(keeps=(TalkSet(typed.chat, None),))
+
+
+def _ask_more(desk: Desk, client: ClientDesk, said: Absent) -> Turn:
+    """What is not clear yet is asked; an end may be typed, and the coach hears of an illness at once."""
+    turn = Turn(says=(_asked(desk, client, said),))
+    if said.why is not None and said.until is None:
+        turn += Turn(keeps=(date_talk(desk, client, said.why, said.since),))
+    if said.why is Absence.ILL and said.until is None and client.profile.standing is Standing.ACTIVE:
+        turn += Turn(says=(_to_coach(client, line("coach-client-ill-asked", name=client.profile.name)),))
+    return turn
 
 
 def by_button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """What was not clear, answered by a tap: why, from when, until when."""
-    why, until, since = read_why(press), _day(press, 1), _day(press, 2)
+    why, until, since = read_why(press), read_since(press, 1), read_since(press, 2)
     today = local_day(desk.now, client.profile.zone)
     if why is None or until is None or not may_go(client.profile):
         return Turn(says=(Toast(tap.query, line("toast-old")),))
@@ -53,7 +104,7 @@ def by_button(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn
 
 def take_back(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     """`I'm staying after all`, before it has begun."""
-    why, until, since = read_why(press), _day(press, 1), _day(press, 2)
+    why, until, since = read_why(press), read_since(press, 1), read_since(press, 2)
     me = client.profile
     if why is None or until is None or since is None or begins_at(me, since) <= desk.now:
         return Turn(says=(Toast(tap.query, line("toast-old")),))
@@ -78,7 +129,7 @@ def _kept(desk: Desk, client: ClientDesk, why: Absence, since: date, until: date
 
 def _asked(desk: Desk, client: ClientDesk, said: Absent) -> Say:
     """Until when, or why: nothing changes before one of the buttons is tapped."""
-    if said.why is None and said.until is not None:
+    if said.until is not None:
         return _which(desk, client, said, said.until)
     why = said.why or Absence.AWAY
     chips = (
@@ -88,7 +139,7 @@ def _asked(desk: Desk, client: ClientDesk, said: Absent) -> Say:
             for n in WEEKS
         ),
     )
-    own = Button(line(f"{why.value}-until"), show_press("awayask", "", why.value))
+    own = Button(line(f"{why.value}-until"), show_press("awayask", "", why.value, said.since.isoformat()))
     lines: list[Line] = [line(f"{why.value}-how-long")]
     if why is Absence.ILL:
         lines.append(line("away-ill-care"))
@@ -100,10 +151,11 @@ def _which(desk: Desk, client: ClientDesk, said: Absent, until: date) -> Say:
     today = local_day(desk.now, client.profile.zone)
     rows: Rows = tuple(
         (Button(line(f"away-{why.value}-until", day=until), _press(why, said.since, until)),)
-        for why in (Absence.AWAY, Absence.ILL)
+        for why in ((Absence.AWAY, Absence.ILL) if said.why is None else (said.why,))
     )
     since = "now" if said.since <= today else said.since
-    return Say(client.profile.chat, (line("away-which", since=since, day=until),), rows, slot=SLOT, fresh=True)
+    key = "away-which" if said.why is None else f"{said.why.value}-beside"
+    return Say(client.profile.chat, (line(key, since=since, day=until),), rows, slot=SLOT, fresh=True)
 
 
 def _back(client: ClientDesk) -> Turn:
@@ -124,10 +176,3 @@ def _to_coach(client: ClientDesk, told: Line) -> Say:
 
 def _press(why: Absence, since: date, until: date) -> str:
     return show_press("awayto", "", why.value, until.isoformat(), since.isoformat())
-
-
-def _day(press: Press, place: int) -> date | None:
-    try:
-        return date.fromisoformat(press.args[place]) if len(press.args) > place else None
-    except ValueError:
-        return None

@@ -11,14 +11,17 @@ from datetime import date, timedelta
 from bot.dialogue.awaypatterns import (
     AWAY,
     BACK,
+    CLAUSES,
     FILLERS,
     FOR,
     FROM,
     FROM_TO,
     ILL,
+    ILLNESS,
     NEXT_WEEK,
     NOT_SO,
     NOTHING,
+    SINCE,
     THIS_WEEK,
     UNTIL,
 )
@@ -28,6 +31,9 @@ from bot.training.life import Absence
 
 LONGEST, LONGEST_TEXT = 18, 160
 """Words and characters; who writes more tells a story."""
+MOST_CLAUSES = 8
+FARTHEST_APART = timedelta(days=330)
+"""From the first day to the last, where both are named: an end before the beginning is none of next year. Ours."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +51,9 @@ def read_absence(text: str, today: date) -> Absent | None:
     plain = _plain(text) if len(text) <= LONGEST_TEXT else ""
     if not plain or len(plain.split()) > LONGEST or plain.endswith("?"):
         return None
-    since, until, rest = _span_of(plain, today)
+    since, until, rest = _span_of(SINCE.sub(" ", plain), today)
+    if until is not None and since > today and until - since > FARTHEST_APART:
+        return None
     if (until is not None and until <= since) or NOT_SO.search(rest):
         return None
     why, left = _kind_of(rest)
@@ -54,6 +62,32 @@ def read_absence(text: str, today: date) -> Absent | None:
     if why is None and until is None:
         return None  # a session given up, not more
     return Absent(why, since, until)
+
+
+def read_beside(text: str, today: date) -> Absent | None:
+    """What a clause, or some that follow each other, say of an absence beside something else: a set, pain. It is to be
+    asked about; the sick of gym talk (`60x5, so sick`) is none of it."""
+    clauses = [c.strip() for c in CLAUSES.split(text) if c.strip()][:MOST_CLAUSES]
+    for size in range(len(clauses) - 1, 0, -1):
+        for start in range(len(clauses) - size + 1):
+            words = ", ".join(clauses[start : start + size])
+            said = read_absence(words, today)
+            if said is not None and (said.until is not None or says_ill(words) or said.why is Absence.AWAY):
+                return said
+    return None
+
+
+def read_end(text: str, today: date) -> date | None:
+    """The day that was asked for, as people answer: "Thursday", "until the 14th", "back on Monday", "2 weeks"."""
+    plain = _plain(text) if len(text) <= LONGEST_TEXT else ""
+    match = UNTIL.fullmatch(plain) or FOR.fullmatch(plain)
+    return read_day(_bare(match["day"]) if match else text, today)
+
+
+def says_ill(text: str) -> bool:
+    """Whether the words name an illness of one's own, or say that one feels ill, whatever stands beside it."""
+    plain = SINCE.sub(" ", _plain(text))
+    return not plain.endswith("?") and ILLNESS.search(plain) is not None and NOT_SO.search(plain) is None
 
 
 def says_back(text: str) -> bool:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.dialogue import enrol, journey, lesstime, missing, resting
-from bot.dialogue.awaysaid import away_said
+from bot.dialogue.awaysaid import away_said, ill_said, said_beside
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
 from bot.dialogue.desk import ClientDesk, Desk
@@ -18,6 +18,7 @@ from bot.dialogue.lesstime import fit_into, which_minutes
 from bot.dialogue.phrases import done_line
 from bot.dialogue.relay import question
 from bot.dialogue.swapping import wish_of, wished
+from bot.dialogue.timewords import named_later
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Reading, Request
@@ -68,7 +69,16 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
             return turn + Turn(says=(Say(incoming.chat, (line("no-session-that-day", day=reading.day),)),))
         return turn + _report_of_day(desk, at.client, incoming, other)
     turn += _report(desk, at, incoming, reading)
-    return turn + _minutes(at, turn, reading)
+    turn += _minutes(at, incoming, turn, reading)
+    return turn + _absent_beside(desk, client, incoming, (turn, reading))
+
+
+def _absent_beside(desk: Desk, client: ClientDesk, incoming: Typed, kept: tuple[Turn, Reading]) -> Turn:
+    """Away or ill in a message of which something else was kept; beside a sign that can't wait nothing is asked."""
+    turn, reading = kept
+    if not turn.facts or (reading.pain is not None and reading.pain.urgent):
+        return Turn()
+    return said_beside(desk, client, incoming)
 
 
 def _wished(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
@@ -81,11 +91,13 @@ def _wished(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
     )
 
 
-def _minutes(at: UnderWay, turn: Turn, reading: Reading) -> Turn:
+def _minutes(at: UnderWay, incoming: Typed, turn: Turn, reading: Reading) -> Turn:
     """Less time: what is left after the sets of the same message is cut; while those are in doubt, only asked about."""
     minutes, pain = reading.minutes, reading.pain
     if minutes is None or (pain is not None and pain.urgent):
         return Turn()
+    if (day := named_later(incoming.text, at.session.day)) is not None:
+        return Turn(says=(Say(incoming.chat, (line("minutes-later", day=day),), silent=True),))
     if reading.ask is not None and at.session.ended is None:
         return Turn(says=(which_minutes(at, (max(1, int(minutes)),)),))
     return Turn() if _ends(turn, at) else fit_into(_after(at, turn), minutes)
@@ -177,7 +189,7 @@ def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     if reading.day is not None and (session := _session_on(client, reading)) is not None:
         return turn + _report_of_day(desk, client, incoming, session)
     if turn != Turn():
-        return turn
+        return turn + _absent_beside(desk, client, incoming, (turn, reading))
     if reading.performed or reading.ask or reading.finished:
         start = Button(line("button-start-today"), show_press("start"))
         return Turn(says=(Say(me.chat, (line("no-session-now"),), ((start,),)),))
@@ -197,6 +209,8 @@ def _talk(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     session = client.session
     if session is not None and not session.ended and not session.reports and _GIVES_UP.search(incoming.text.lower()):
         return Turn(says=(missing.ask_where_to(desk, client, session),))
+    if (ill := ill_said(desk, client, incoming)) is not None:
+        return ill
     to_coach = Button(line("send-to-coach", coach=client.coach.name), show_press("tocoach", "", incoming.message))
     slot = f"tocoach:{incoming.message}"
     return Turn(says=(Say(incoming.chat, (line("not-a-report"),), ((to_coach,),), slot=slot, silent=True),))

@@ -282,7 +282,7 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
         return enrol.typed(desk, client, typed)
     if name == "pain":
         return hurting.typed(desk, client, typed) + reporting.sets_beside_pain(desk, client, typed)
-    answered = awaying.date_typed(desk, client, typed) if name == awaying.TALK else None
+    answered = awaysaid.date_typed(desk, client, typed)
     answered = answered or _asked_for(desk, client, typed.text, name)
     if answered is not None:
         return answered

@@ -37,7 +37,7 @@ def _read(plain: str, today: date) -> date | None:
         return _next(int(match[1]), int(match[2]), match[3], today)
     if match := _WORDS.fullmatch(plain):
         return _next(int(match[1]), _month(match[2]), match[3], today)
-    if match := _TURNED.fullmatch(plain):
+    if (match := _TURNED.fullmatch(plain)) and _month(match[1]):
         return _next(int(match[2]), _month(match[1]), match[3], today)
     if match := _DAY_ONLY.fullmatch(plain):
         return _next_of_month(int(match[1]), today)

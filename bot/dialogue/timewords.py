@@ -4,6 +4,7 @@ set stays with the set."""
 
 import re
 from dataclasses import dataclass
+from datetime import date, timedelta
 
 LONGEST_TEXT = 80
 LEAST, MOST = 5, 300
@@ -65,6 +66,22 @@ _VAGUE = (
 _SAID_PATTERNS, _ASKS_PATTERNS, _VAGUE_PATTERNS = (
     tuple(re.compile(p + _TAIL) for p in group) for group in (_SAID, _ASKS, _VAGUE)
 )
+
+
+_DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_LATER = re.compile(
+    r"\b(?:(?:on|next|this|for|every) )?(?P<day>tomorrow|mon|monday|tues?|tuesday|wed|wednesday|thu|thurs?|thursday|"
+    r"fri|friday|sat|saturday|sunday)(?:'s|s)?\b"
+)
+
+
+def named_later(text: str, today: date) -> date | None:
+    """The day to come that minutes are told for ("only 25 min on Thursday"); `None` where it is today."""
+    found = _LATER.search(text.casefold())
+    if found is None:
+        return None
+    ahead = 1 if found["day"] == "tomorrow" else (_DAYS.index(found["day"][:3]) - today.weekday()) % 7
+    return today + timedelta(days=ahead) if ahead else None
 
 
 def read_time_wish(text: str) -> TimeWish | None:

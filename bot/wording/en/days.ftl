@@ -65,13 +65,23 @@ ill-set = Get well. No sessions until { $day }; from then on they come again by 
 away-by-coach = { $coach } has set this for you:
 away-back = Welcome back, { $name }. Sessions come again on { $days } at { $time }.
 away-back-ill = The first ones are easier. If something is not right yet, see a doctor before you train.
+away-back-easier = After so long the first ones are easier.
 away-longer = I need longer…
-away-how-long = Until when? No sessions and no reminders come until then; afterwards they come again by themselves.
-ill-how-long = Get well. Until when shall nothing come? Afterwards sessions come again by themselves, the first ones easier.
+away-how-long = Away until when? Tap, or type a day. No sessions and no reminders come until then; afterwards they come again by themselves.
+ill-how-long = Get well. Until when shall nothing come? Tap, or type a day; until you do, sessions come as planned. Afterwards they come again by themselves, the first ones easier.
 away-which = No sessions { $since ->
     [now] { "" }
    *[other] from { $since }{ " " }
     }until { $day }, away or ill? After an illness the first ones are easier.
+away-beside = You also say that you are away{ $since ->
+    [now] { "" }
+   *[other] { " " }from { $since }
+    }. Shall no sessions come until { $day }?
+ill-beside = You also say that you are ill. Shall no sessions come { $since ->
+    [now] { "" }
+   *[other] from { $since }{ " " }
+    }until { $day }? The first ones after it are easier.
+coach-client-ill-asked = { $name } says that they are ill, but not yet until when. Sessions go out as planned until they do.
 away-days = Away { $days } days
 ill-days = Ill { $days } days
 away-away-until = Away until { $day }

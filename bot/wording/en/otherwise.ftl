@@ -48,7 +48,8 @@ place-of = In place of { $name }
 place-after-all = { $name }, after all
 place-kept = “{ $words }” is kept as { $exercise }.
 
-time-ask = How many minutes do you have from now on? Tap, or type any number, e.g. <code>25 min</code>.
+time-ask = How many minutes do you have from now on? Tap, or type them with “min”, e.g. <code>25 min</code>.
+minutes-later = Only a session that is there is cut to fit: say it again on { $day }. What comes before is as it was.
 time-chip = { $minutes } min
 time-cut = <b>{ $minutes } min:</b> it fits now, about { $about } min to go.
 time-given = Given for it: { $given }.
