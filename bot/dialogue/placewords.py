@@ -49,7 +49,8 @@ _KNOWN = {place.city.casefold(): place.zone for place in PLACES} | {
 _LEAD = r"(?:(?:hi|hey|hello|ok|coach|so|and|fyi)[, ]+)*"
 _HERE = (
     r"(?:(?:i'm|i am|we're|we are|im)(?: now| currently| back| already| just| home)* (?:in|at home in)|"
-    r"(?:(?:i've|i have|we've|just|i|we) )*(?:landed|arrived|touched down|got) (?:in|to|at)|now in|back in|here in|"
+    r"(?:(?:i've|i have|we've|just|i|we) )*(?:landed|arrived|touched down|got) (?:in|to|at)|now in|"
+    r"back (?:home )?in|home in|here in|"
     r"(?:please )?(?:set|change|switch) my (?:clock|time ?zone|zone)(?: to| for)?|"
     r"my (?:time ?zone|zone|clock) is(?: now)?)"
 )
@@ -61,6 +62,7 @@ _PLACE = r"(?:the )?(?P<place>[a-z][a-z/_ .'-]*?)"
 _SAID = (
     re.compile(rf"{_LEAD}{_HERE} {_PLACE}{_TAIL}"),
     re.compile(rf"{_LEAD}(?:i'm |i am |now )?on {_PLACE} time{_TAIL}"),
+    re.compile(rf"{_LEAD}{_HERE} {_PLACE}, (?:so )?(?:now )?on (?P=place) time{_TAIL}"),
 )
 _OTHER_CLOCK = re.compile(
     rf"{_LEAD}(?:(?:i'm|i am) )?(?:in )?(?:an?other|a different|a new|new) (?:time ?zone|clock)(?: now)?|"

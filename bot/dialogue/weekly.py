@@ -44,20 +44,21 @@ def due(desk: Desk, client: ClientDesk, incoming: Due) -> Turn:
     seen = client if monday == this_monday else replace(client, week=client.last_week)
     if not seen.week:
         return Turn(skipped="nothing was asked this week")
-    return summary(seen, monday, urgency=Urgency.NOTICE)
+    return summary(seen, monday, day, urgency=Urgency.NOTICE)
 
 
 def on_request(desk: Desk, client: ClientDesk) -> Turn:
     """`/week`: the week as days, and what was done so far."""
-    monday = monday_of(local_day(desk.now, client.profile.zone))
+    today = local_day(desk.now, client.profile.zone)
+    monday = monday_of(today)
     days = page(desk, client, monday, fresh=True)
     shown = () if days is None else (days,)
     if not client.week:
         return Turn(says=shown or (Say(client.profile.chat, (line("week-nothing"),)),))
-    return Turn(says=shown) + summary(client, monday, urgency=Urgency.REPLY)
+    return Turn(says=shown) + summary(client, monday, today, urgency=Urgency.REPLY)
 
 
-def summary(client: ClientDesk, monday: date, *, urgency: Urgency) -> Turn:
+def summary(client: ClientDesk, monday: date, today: date, *, urgency: Urgency) -> Turn:
     """The picture with its finding as caption, and the same in words."""
     me = client.profile
     chart = week_chart(client, monday)
@@ -67,7 +68,7 @@ def summary(client: ClientDesk, monday: date, *, urgency: Urgency) -> Turn:
         urgency=urgency,
         picture=chart,
     )
-    return Turn(says=(picture, Say(me.chat, week_lines(client, chart), (my_lifts_row(),), urgency=urgency)))
+    return Turn(says=(picture, Say(me.chat, week_lines(client, chart, today), (my_lifts_row(),), urgency=urgency)))
 
 
 def week_chart(client: ClientDesk, monday: date) -> WeekChart:
@@ -85,7 +86,7 @@ def week_chart(client: ClientDesk, monday: date) -> WeekChart:
     )
 
 
-def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
+def week_lines(client: ClientDesk, chart: WeekChart, today: date) -> tuple[Line, ...]:
     """The words beside the picture."""
     unit = client.profile.unit
     done = all_done(client.week)
@@ -101,7 +102,7 @@ def week_lines(client: ClientDesk, chart: WeekChart) -> tuple[Line, ...]:
     best = best_of(done)
     if best:
         lines += [BLANK, line("week-best-title"), *(_best_line(client, item, unit) for item in best)]
-    lines += [BLANK, one_thing(client, chart)]
+    lines += [BLANK, one_thing(client, chart, today)]
     return tuple(lines)
 
 
@@ -116,7 +117,12 @@ def all_done(sessions: tuple[Session, ...]) -> tuple[Done, ...]:
     return tuple(Done(s.exercise(p.exercise), p) for s in sessions for p in s.done)
 
 
-def one_thing(client: ClientDesk, chart: WeekChart) -> Line:
+def is_open(session: Session, today: date) -> bool:
+    """Whether it is today's and can still be done: nothing of it is left out yet."""
+    return session.day >= today and session.ended is None and not session.miss_noted
+
+
+def one_thing(client: ClientDesk, chart: WeekChart, today: date) -> Line:
     """The one thing to look at: pain first, then what was left out, then a muscle that fell short; else well done."""
     urgent = next((p for p in client.pains if p.said.urgent), None)
     if urgent is not None:
@@ -124,8 +130,11 @@ def one_thing(client: ClientDesk, chart: WeekChart) -> Line:
     if client.pains:
         pain = client.pains[0]
         return line("week-look-pain", where=pain.said.where or pain.exercise or line("pain-place-none"))
-    if chart.done < chart.planned:
-        return line("week-look-missed", missed=chart.planned - chart.done)
+    missed = chart.planned - chart.done - sum(1 for s in client.week if is_open(s, today) and not s.done)
+    if missed > 0:
+        return line("week-look-missed", missed=missed)
+    if any(is_open(s, today) for s in client.week):
+        return line("week-look-open")
     wanted = dict(chart.wanted)
     short = [m for m, sets in chart.muscles if wanted.get(m) and sets < wanted[m] * LOW_SHARE]
     if short:

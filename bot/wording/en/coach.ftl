@@ -123,5 +123,11 @@ digest-below-entry = { $name }: { $exercise } below the range in { $count ->
     [one] one set
    *[other] { $count } sets
     }
-digest-done-entry = { $name }: { $title }, { $day }, { $sets } sets
-digest-done-effort-entry = { $name }: { $title }, { $day }, { $sets } sets, felt { $effort } of 10
+digest-done-entry = { $name }: { $title }, { $day }, { $sets } { $sets ->
+    [one] set
+   *[other] sets
+    }
+digest-done-effort-entry = { $name }: { $title }, { $day }, { $sets } { $sets ->
+    [one] set
+   *[other] sets
+    }, felt { $effort } of 10

@@ -16,4 +16,5 @@ week-look-missed = <b>Look at:</b> { $missed ->
    *[other] { $missed } sessions were left out. If the days don't suit you, change them in /settings or tell your coach.
     }
 week-look-muscle = <b>Look at:</b> { $muscle }, { $sets } of { $planned } sets this week.
+week-look-open = <b>Not over yet:</b> what is open still counts.
 week-look-fine = <b>All as planned.</b> Keep it like this.
