@@ -6,6 +6,8 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
+_UNITS = ("rep", "reps", "kg", "kgs", "kilo", "kilos", "lb", "lbs", "pounds")
+
 
 def is_compared(marks: Sequence[Mark], place: int) -> bool:
     """`2 more reps than last week`, `2.5kg more than before`, `1 rep pb`."""
@@ -19,12 +21,7 @@ def is_compared(marks: Sequence[Mark], place: int) -> bool:
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True
-    return following[:1] in (["rep"], ["reps"], ["kg"], ["kilo"], ["lb"], ["kilos"], ["kgs"], ["lbs"], ["pounds"]) and following[1:2] in (
-        ["pb"],
-        ["pr"],
-        ["up"],
-        ["heavier"],
-    )
+    return len(following) > 1 and following[0] in _UNITS and following[1] in ("pb", "pr", "up", "heavier")
 
 
 def _is_step(marks: Sequence[Mark], place: int) -> bool:
