@@ -42,7 +42,7 @@ UNLIKE = {
     "n-194": "a plate held and told again as what is added: asked about, where the label reads it",
     "n-248": "hundreds dictated against counts (`four hundred twelve times`): asked about, where the label reads them",
     "n-265": "`bagging the carries` is not taken for a skip",
-    "o-011": "the first set put right by `no hang on 11` with two more behind it: asked about, where the label reads it",
+    "o-011": "the first set put right by `no hang on 11`, two more behind it: asked about, where the label reads it",
     "o-094": "`2 x 28 kg for 40 metres` in both hands: one walk or two, asked about, where the label reads one",
     "p-026": "`so far, wont do pullovers` skips nothing, where the label skips it",
     "p-076": "`had to set it down after three`: nothing is stored, where the label keeps the set that was broken off",

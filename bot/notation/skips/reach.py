@@ -67,9 +67,10 @@ def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
     while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
         start -= 1
     for at in range(start, place - 1):
-        counted = marks[at].kind is Kind.NUM and marks[at + 1].kind in (Kind.SET, Kind.SETS)
+        if marks[at].kind is not Kind.NUM or marks[at].value is None or marks[at + 1].kind not in (Kind.SET, Kind.SETS):
+            continue
         words = {w for m in (*marks[max(start, at - 3) : at], *marks[at + 2 : at + 3]) for w in m.text.split()}
-        if counted and words & {"just", "only", "after"} and marks[at].value is not None:
+        if words & {"just", "only", "after"}:
             return at, at + 2
     return None
 
