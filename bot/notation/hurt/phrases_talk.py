@@ -100,5 +100,7 @@ collapse/collapsed/collapsing in/on/onto/into the/my? sofa/couch/bed; fit in; ha
 block; faint hope/idea/line;
 skip/skipped/skipping/skips the/my/a/on/it/this/that/today/leg/arm; missed/missing/miss a/my/the/last?
 session/sessions/day/workout/week/set/sets/rep/reps; confused about/by/with/which/what/how/over/why/if/
-whether; contraction phase; eccentric contraction; muscle contraction; see how; see what; see if
+whether; flu/covid/tetanus/travel/booster/vitamin/hayfever/work jab/jabs/shot/shots; jab/jabs
+today/tomorrow/yesterday/appointment/booked; contraction phase; eccentric
+contraction; muscle contraction; see how; see what; see if
 """
