@@ -10,7 +10,7 @@ from datetime import date, timedelta
 from bot.dialogue.buttons import Press, check_of, show_press
 from bot.dialogue.card import card_slot
 from bot.dialogue.desk import ClientDesk, Desk
-from bot.dialogue.givingup import read_given_up
+from bot.dialogue.givingup import also_given_up, read_given_up
 from bot.dialogue.incoming import RuleKind, Tapped, Typed
 from bot.dialogue.missing import ask_where_to
 from bot.dialogue.phrases import joined
@@ -253,7 +253,10 @@ def given_up(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
     if day is None or client.profile.standing is not Standing.ACTIVE or read_pain(typed.text).pain is not None:
         return None
     session = client.session
-    if session is not None and session.day == day and not session.ended and not session.reports:
-        return Turn(says=(ask_where_to(desk, client, session),))
-    found = choices(desk, client, day, fresh=True)
+    begun = session is not None and session.day == day and not session.ended and not session.reports
+    found = ask_where_to(desk, client, session) if session is not None and begun else None
+    found = found or choices(desk, client, day, fresh=True)
+    other = also_given_up(typed.text)
+    if found is not None and other:
+        found = replace(found, lines=(*found.lines, line("days-one-at-a-time", day=other)))
     return None if found is None else Turn(says=(found,))

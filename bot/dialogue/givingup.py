@@ -28,7 +28,22 @@ _BEHIND = re.compile(
     r"won't be possible|doesn't suit|not going to happen|is impossible|am busy|i'm busy|i am away)\b"
 )
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_BESIDE = re.compile(
+    r"^ ?(?:,? ?\b(?:or|and|nor)\b|[/&,]) ?(?:on |this |next )*(?P<other>[a-z]+)\b"
+    r"(?! (?:works|work|instead|would|suits|will|can|could|might|maybe|is (?:fine|ok|okay|good|better|free|possible)))"
+)
+"""Another day straight behind, that is given up as well: `thursday or monday`."""
 _PAST = re.compile(r"\b(?:last|yesterday|did|done|was|were|had|missed|skipped|ago)\b|\d")
+
+
+def also_given_up(text: str) -> str:
+    """The weekday that the words give up beside the first: `can't do Thursday or Monday`; empty where none."""
+    plain = " ".join(text.casefold().replace("’", "'").split())
+    found = _FIRST.search(plain)
+    beside = _BESIDE.match(plain[found.end("day") :]) if found is not None else None
+    named = beside["other"] if beside is not None else ""
+    known = re.fullmatch(_DAY, named) is not None and named not in ("today", "tonight", "tomorrow")
+    return named.capitalize() if known else ""
 
 
 def read_given_up(text: str, today: date) -> date | None:

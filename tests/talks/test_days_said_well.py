@@ -218,3 +218,23 @@ def test_a_week_laid_anew_opens_with_the_heavy_lift(wired: Wired) -> None:
         days = [row for row in shown.splitlines() if "Jan: " in row and "Back squat" in row]
         assert days
         assert all(row.partition(" min: ")[2].startswith("Back squat") for row in days)
+
+
+@pytest.mark.parametrize(
+    ("text", "other"),
+    [
+        ("can't do Thursday or Monday", "Monday"),
+        ("Sorry, can't make it on thursday and saturday", "Saturday"),
+        ("can't do thursday and friday works better", ""),
+        ("can't do thursday, sorry", ""),
+        ("can't do Thursday", ""),
+    ],
+)
+def test_a_second_day_in_the_same_breath_is_not_forgotten(wired: Wired, text: str, other: str) -> None:
+    """The first is asked about; how the other is said next stands beneath."""
+    with wired.bot("2027-01-12 12:00") as bot:
+        bot.say(ADA, text)
+        shown = bot.screen(ADA)[-1].text
+        assert "Thu 14 Jan" in shown
+        assert (f"write “can't do {other}”" in shown) if other else ("One day at a time" not in shown)
+        bot.no_turn_failed()

@@ -16,6 +16,7 @@ days-open = { $day }…
 days-next = Next week
 days-this = This week
 days-which = { $day }, { $title }: move it, or give it up?
+days-one-at-a-time = One day at a time: when this one is settled, write “can't do { $day }”.
 days-lose = I can't: lay the week anew
 days-back = Back to the week
 days-moved = { $day } is moved to { $to }.
