@@ -72,14 +72,16 @@ def _below_hundred(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
 def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
     if read.peek() == "a" and read.peek(1) == "hundred":
         read.take()
-    if read.peek() == "hundred":
-        first: tuple[Decimal, tuple[Decimal, ...]] | None = (Decimal(1), ())
-    else:
-        first = _below_hundred(read)
+    bare = read.peek() == "hundred"
+    first: tuple[Decimal, tuple[Decimal, ...]] | None = (Decimal(1), ()) if bare else _below_hundred(read)
     if first is None:
         return None
     value, parts = first
-    if read.peek() == "hundred" and value <= 9 and not (read.after_for and read.peek(1) in ("for", "x", "by")):
+    if (
+        read.peek() == "hundred"
+        and value <= 9
+        and not (read.after_for and not bare and read.peek(1) in ("for", "x", "by"))
+    ):
         read.take()
         start = read.at
         if read.peek() == "and":
@@ -147,7 +149,7 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     labelled = at > 0 and marks[at - 1].text in ("set", "number") and (at == 1 or marks[at - 2].text not in _ORDINALS)
     read.after_for = labelled or (at > 0 and marks[at - 1].text in ("for", "x", "by", "of"))
     whole = _whole(read)
-    if whole is None:
+    if whole is None or not read.at:
         return None
     value, parts = whole
     if read.peek() == "and" and read.peek(1) == "a" and read.peek(2) in ("half", "halfs", "halves"):

@@ -146,3 +146,9 @@ def test_a_range_in_a_question_is_no_set() -> None:
     reading = _read("does 8-10 mean stop at 10? got 60 x 10 on the first one", BENCH, "")
     assert reading.question
     assert reading.performed == rows("Bench Press#1 60x10")
+
+
+def test_hundred_behind_of_is_read_to_its_end() -> None:
+    """`hundred` where repetitions may stand, before `for`: one number, and the reading goes on behind it."""
+    told = "1 100x5, 2 100x5, 3 100x5"
+    assert _read("3 sets of hundred for 5", SQUAT, "").performed == rows(*_rows(SQUAT, told))

@@ -87,6 +87,10 @@ class Amount:
     """Whether `both` was said of it: both sets, where no side is worked by itself."""
     group: bool = False
     """Whether it counts sets from one that was named: the `two` of `first two 140x12`."""
+    final: bool = False
+    """Whether it counts the last sets, which no others follow: the `two` of `last two 9 then 8`."""
+    fold: bool = False
+    """Whether all that it counts are alike: the `two` of `two tens`."""
     after: bool = False
     """Whether its words say that it counts what was told before it: `twice`, `3 of them`."""
     join_at: Span | None = None

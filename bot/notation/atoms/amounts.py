@@ -47,7 +47,14 @@ def _said(amount: Amount, mark: Mark) -> Amount:
                 return replace(amount, counts=Counts.SETS, value=Decimal(2), after=True)
             after = mark.text in ("twice", "of them")
             counts = Counts.SETS if mark.kind is Kind.SETS else Counts.TIMES
-            return replace(amount, counts=counts, after=after, group=mark.text == "group" or mark.text.endswith("sets of"))
+            return replace(
+                amount,
+                counts=counts,
+                after=after,
+                group=mark.text in ("group", "last group", "fold") or mark.text.endswith("sets of"),
+                final=mark.text == "last group",
+                fold=mark.text == "fold",
+            )
         case Kind.S:
             return replace(amount, counts=_unless(amount, Counts.S))
         case Kind.M:

@@ -92,7 +92,7 @@ def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 
 def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
-    last_before = before.split()[-1] if before else ""
+    last_before = (before.split() or [""])[-1]
     if last_before in _TO_COME or before in _TO_COME:
         return None
     if before == "on" and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):

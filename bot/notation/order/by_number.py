@@ -114,5 +114,7 @@ def group_marks(at: Mark, first: int | None, count: int, end: int) -> list[Mark]
     """The marks that say so many sets from the first on (`None`: the next ones)."""
     label = replace(at, kind=Kind.LABEL, value=Decimal(first or 1), parts=(), end=end)
     number = replace(at, kind=Kind.NUM, value=Decimal(count), text=str(count), parts=(), end=end)
-    sets = replace(at, kind=Kind.SETS, text="group", value=None, parts=(), start=end, end=end)
+    sets = replace(
+        at, kind=Kind.SETS, text="last group" if first is None else "group", value=None, parts=(), start=end, end=end
+    )
     return [label, number, sets] if first is not None else [number, sets]

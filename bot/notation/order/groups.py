@@ -24,6 +24,8 @@ _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other",
 
 def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
+    if not any(m.kind is Kind.NUM for m in marks):
+        return marks
     return _led(_behind(by_number(marks)))
 
 
@@ -43,6 +45,8 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
         end += 1
     if kind_at(marks, end) is Kind.NAME and kind_at(marks, end + 1) in (*TELLS, Kind.COMMA, Kind.FILL):
         end += 1
+        while kind_at(marks, end) in (Kind.SETS, Kind.SET):
+            end += 1
     return (1 if first else None), count, end
 
 
@@ -52,7 +56,8 @@ def _led(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         opened = _opening(marks, at)
-        named = opened is not None and marks[opened[2] - 1].kind is Kind.NAME
+        name = _name_in(marks, at, opened[2]) if opened is not None else None
+        named = name is not None
         tells = opened is not None and (kind_at(marks, past_fill(marks, opened[2])) in TELLS or named)
         if opened is None or not tells or _counts_again(marks, opened[2]):
             if _is_fifth_at(marks, at):
@@ -65,7 +70,7 @@ def _led(marks: list[Mark]) -> list[Mark]:
         first, count, end = opened
         if first is None and any(m.kind is Kind.LABEL for m in out):
             first = None
-        out += [marks[end - 1]] if named else []
+        out += [] if name is None else [name]
         out += group_marks(marks[at], first, count, marks[end - 1].end)
         at = end
         rest = past_fill(marks, at)
@@ -74,6 +79,11 @@ def _led(marks: list[Mark]) -> list[Mark]:
             out.append(replace(marks[rest], kind=Kind.WAS if text == "was" else Kind.FILL))
             at = rest + 1
     return out
+
+
+def _name_in(marks: Sequence[Mark], start: int, end: int) -> Mark | None:
+    """The name in `first two swings sets`."""
+    return next((m for m in marks[start:end] if m.kind is Kind.NAME), None)
 
 
 def _counts_again(marks: Sequence[Mark], end: int) -> bool:

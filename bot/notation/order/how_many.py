@@ -29,6 +29,8 @@ _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.
 
 def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
+    if not any(m.kind is Kind.NUM for m in marks):
+        return marks
     return more_sets(_of_them(_turns(_got_all(_one_set(_plain(_thrice(marks)))))))
 
 

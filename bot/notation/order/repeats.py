@@ -15,11 +15,14 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _LIKE = frozenset(words("like those them that it these same identical as"))
+_REPEATING = (Kind.SAME, Kind.ANOTHER, Kind.AGAIN, Kind.MORE, Kind.TIMES, Kind.THEREST)
 _LIMBS = frozenset(words("legs arms sides feet hands leg arm side both"))
 
 
 def repeats(marks: list[Mark]) -> list[Mark]:
     """The marks with one `same` for each set that is repeated, and none for what is alike on both sides."""
+    if not any(m.kind in _REPEATING or m.text == "like" for m in marks):
+        return marks
     return _once(same_rest(_of_set(_likened(_alike(marks)))))
 
 

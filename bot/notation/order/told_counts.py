@@ -21,6 +21,8 @@ _OF_ONE = ("per set", "each set", "every set", "a set", "each time", "every time
 
 def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
+    if not any(m.kind is Kind.NUM for m in marks):
+        return marks
     return _all_but(_per_set(_of_minis(_did(_named(_for_so_many(_times(_down_to(marks))))))))
 
 

@@ -101,12 +101,17 @@ class Roles(Numbers):
         return Candidate(made.cost, made.sets, made.doubts, made.all_sets, made.mult if not made.sets else None)
 
 
+_PAIR = tuple(Side)
+
+
 def _spread(state: State, opens: int) -> tuple[SaidSet, ...]:
     """`all three 10/10`, `all 3 sets 25x15, minis 4 4`: one set told with both sides, or with what goes on from it."""
     work = [s for s in state.sets if s.stage is Stage.WORK]
-    if state.all_sets and len(work) == 2 and work[0].label is None and work[0].count == 1 and opens > 2:
-        if work[1].label is not None and work[1].load is not None and work[1].label >= opens:
-            words = replace(work[0].words, sets=state.all_at, count=opens - 1)
+    first, last = (work[0], work[-1]) if len(work) == len(_PAIR) else (None, None)
+    if state.all_sets and first is not None and last is not None and first.label is None and first.count == 1:
+        label = last.label if last.load is not None else None
+        if label is not None and label >= opens > len(_PAIR):
+            words = replace(first.words, sets=state.all_at, count=opens - 1)
             return (replace(state.sets[0], count=opens - 1, words=words), *state.sets[1:])
     if not state.spread or len(state.sets) < 2 or any(s.count > 1 or s.same or s.label is not None for s in work):
         return state.sets

@@ -88,19 +88,20 @@ class SetCounts(RepCounts):
         if said and state.expect is not None and state.index > state.expect_from:
             made.cost += 3.0 if state.index - state.expect_from != state.expect else -1.8
             made.expect, made.grouped = None, False
+        made.cost += 3.0 if said and state.grouped and state.fresh else 0.0
         made.mult = count
         made.mult_said = said
         made.mult_follows = amount.join is Join.SPACE and bool(made.sets) and not made.fresh
         made.chain = chain + "S"
         made.mult_at = amount.at
         yield made
-        if said and chain in ("", "L"):
+        if said and chain in ("", "L") and not amount.fold:
             header = state.copy()
             unmet = state.expect is not None and state.index - state.expect_from != state.expect
             header.cost += 3.0 if unmet else 0.0
             header.chain = chain
             header.expect = count
-            header.grouped = amount.group
+            header.grouped = amount.group and not amount.final
             header.expect_from = header.index
             header.cost += 0.1
             yield header

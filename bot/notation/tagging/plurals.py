@@ -36,7 +36,7 @@ def with_plurals(marks: Sequence[Mark]) -> list[Mark]:
         value, end = plural
         first, last = marks[at], marks[end - 1]
         out.append(replace(first, kind=Kind.NUM, value=count, parts=()))
-        out.append(Mark(Kind.WORD, "sets", first.end, first.end))
+        out.append(Mark(Kind.SETS, "fold", first.end, first.end))
         out.append(Mark(Kind.NUM, str(value), marks[at + 1].start, last.end, value=value))
         out.append(Mark(Kind.WORD, "reps", last.end, last.end))
         at = end
@@ -68,11 +68,12 @@ def _is_told(marks: Sequence[Mark], at: int, end: int, count: Decimal) -> bool:
     value = _plural(marks, at + 1)
     if value is None or value[0] > _MOST_REPS:
         return False
-    if following is not None and (following.text in _LINKS or following.kind is Kind.X or following.text in _ONE_LEFT):
+    spoken = marks[at + 1].kind is Kind.WORD
+    beside = following is not None and following.text in _ONE_LEFT and not (spoken and following.text == "and")
+    if following is not None and (following.text in _LINKS or following.kind is Kind.X or beside):
         return False
     if following is not None and following.kind is Kind.NUM:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
-    spoken = marks[at + 1].kind is Kind.WORD
     led = at > 0 and (marks[at - 1].kind in _SIGNS or marks[at - 1].text in ("x", "the", "rpe", *TENS))
     return not led and (count >= _LEAST_SURE or spoken) and not (listed and not spoken and count < _LEAST_SURE)
