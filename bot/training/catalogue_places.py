@@ -35,7 +35,10 @@ _ROWS: tuple[tuple[tuple[Joint, ...], str], ...] = (
     ((Joint.KNEE,), "knee, kneecap, patella, meniscus, acl, mcl"),
     ((Joint.KNEE, Joint.ANKLE), "calf, shin, shinbone, soleus, lower leg"),
     ((Joint.HIP, Joint.KNEE, Joint.ANKLE), "leg, lower body"),
-    ((Joint.ANKLE,), "ankle, achilles, heel, foot, forefoot, instep, sole, toe, toenail, bunion, arch, plantar fascia, nail"),
+    (
+        (Joint.ANKLE,),
+        "ankle, achilles, heel, foot, forefoot, instep, sole, toe, toenail, bunion, arch, plantar fascia, nail",
+    ),
     (tuple(Joint), "body, whole body, joint, bone"),
     ((Joint.NECK, Joint.SHOULDER, Joint.ELBOW, Joint.WRIST, Joint.UPPER_BACK), "upper body"),
 )
