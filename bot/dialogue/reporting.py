@@ -188,9 +188,12 @@ def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=client.coach.name),), silent=True),))
     if reading.day is not None and (session := _session_on(client, reading)) is not None:
         return turn + _report_of_day(desk, client, incoming, session)
+    reports = bool(reading.performed or reading.ask)
     if turn != Turn():
+        if reports and not (reading.pain is not None and reading.pain.urgent):
+            turn += Turn(says=(Say(me.chat, (line("no-session-beside"),), silent=True),))
         return turn + _absent_beside(desk, client, incoming, (turn, reading))
-    if reading.performed or reading.ask or reading.finished:
+    if reports or reading.finished:
         start = Button(line("button-start-today"), show_press("start"))
         return Turn(says=(Say(me.chat, (line("no-session-now"),), ((start,),)),))
     return _talk(desk, client, incoming)

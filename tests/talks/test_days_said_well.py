@@ -238,3 +238,21 @@ def test_a_second_day_in_the_same_breath_is_not_forgotten(wired: Wired, text: st
         assert "Thu 14 Jan" in shown
         assert (f"write “can't do {other}”" in shown) if other else ("One day at a time" not in shown)
         bot.no_turn_failed()
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("squat 60x10, knee hurts 3/10", True),
+        ("60x10 60x9, is that ok for my bench?", True),
+        ("my knee hurts, 3/10", False),
+        ("my knee hurts a bit today", False),
+        ("squat 60x10 and my chest feels tight, can't breathe", False),
+    ],
+)
+def test_sets_beside_pain_without_a_session_are_not_dropped_in_silence(wired: Wired, text: str, told: bool) -> None:
+    """What is not kept is said, once; beside an urgent sign nothing else is said."""
+    with wired.bot(MONDAY) as bot:
+        bot.say(ADA, text)
+        assert sum("no set of that is kept" in s.text for s in bot.screen(ADA)) == told
+        bot.no_turn_failed()

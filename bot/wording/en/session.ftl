@@ -122,6 +122,7 @@ sent-to-coach = Sent to { $coach }.
 toast-sent-to-coach = Sent to { $coach }
 question-sent = I have passed your question to { $coach }.
 no-session-now = There is no session open to put that in. Start one, then send it once more.
+no-session-beside = No session is open, so no set of that is kept. Sets of another day count with their day, e.g. <code>yesterday: 60x8</code>.
 no-session-that-day = I know of no session of yours on { $day }, so nothing of that is kept. Which day was it? Send it again with the day, e.g. <code>yesterday: 60x8</code>.
 no-programme = { $coach } has not given you a programme yet. A message here reaches { $coach }.
 today-done = Today's session is done. The next one comes on { $day }.
