@@ -6,6 +6,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -34,10 +35,6 @@ def _is_number(marks: Sequence[Mark], place: int) -> bool:
     return 0 <= place < len(marks) and marks[place].kind is Kind.NUM
 
 
-def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
-    return marks[place].kind if 0 <= place < len(marks) else None
-
-
 def _targets(marks: Sequence[Mark]) -> Iterator[int]:
     for place in range(len(marks) - 3):
         said = [m.text for m in marks[place + 1 : place + 3]]
@@ -45,7 +42,7 @@ def _targets(marks: Sequence[Mark]) -> Iterator[int]:
             yield from range(place + 1, place + 4)
         whole, of = marks[place + 2].value, marks[place].value
         both = _is_number(marks, place) and said[0] == "of" and _is_number(marks, place + 2)
-        both = both and _kind(marks, place - 1) is not Kind.RPE
+        both = both and kind_at(marks, place - 1) is not Kind.RPE
         if both and whole is not None and of is not None and 6 <= of < whole:
             yield from (place + 1, place + 2)
 
@@ -55,14 +52,14 @@ def _tempos(marks: Sequence[Mark]) -> Iterator[int]:
         if mark.text != "tempo":
             continue
         after = place + 1
-        while _kind(marks, after) in (Kind.NUM, Kind.DASH, Kind.SLASH, Kind.BAD) and (
-            not _is_number(marks, after) or _kind(marks, after + 1) is not Kind.X
+        while kind_at(marks, after) in (Kind.NUM, Kind.DASH, Kind.SLASH, Kind.BAD) and (
+            not _is_number(marks, after) or kind_at(marks, after + 1) is not Kind.X
         ):
             after += 1
         if after > place + 2:
             yield from range(place + 1, after)
         before = place - 1
-        while before >= 0 and _kind(marks, before) in (Kind.NUM, Kind.DASH, Kind.SLASH) and marks[before + 1].tight:
+        while before >= 0 and kind_at(marks, before) in (Kind.NUM, Kind.DASH, Kind.SLASH) and marks[before + 1].tight:
             before -= 1
         if before < place - 3:
             yield from range(before + 1, place)
@@ -71,20 +68,20 @@ def _tempos(marks: Sequence[Mark]) -> Iterator[int]:
 def _rests(marks: Sequence[Mark]) -> Iterator[int]:
     for place, mark in enumerate(marks):
         at = place + 1
-        while _kind(marks, at) in _BETWEEN:
+        while kind_at(marks, at) in _BETWEEN:
             at += 1
         if (
             mark.text in ("rest", "rests", "pause", "paused")
             and _is_number(marks, at)
-            and _kind(marks, at + 1) in _TIMES
+            and kind_at(marks, at + 1) in _TIMES
         ):
             yield from (at, at + 1)
-        if mark.text in ("rest", "rests", "rested", "resting") and _kind(marks, at) is Kind.CLOCK:
+        if mark.text in ("rest", "rests", "rested", "resting") and kind_at(marks, at) is Kind.CLOCK:
             yield at
         pauses = [m.text for m in marks[place + 2 : place + 4]]
         if (
             mark.kind is Kind.NUM
-            and _kind(marks, place + 1) in _TIMES
+            and kind_at(marks, place + 1) in _TIMES
             and {"pause", "pauses", "tempo"} & set(pauses[:1])
         ):
             yield from (place, place + 1)
@@ -110,7 +107,7 @@ def _short(marks: Sequence[Mark]) -> Iterator[int]:
     """`was 2 reps short on the last`: what was not done."""
     for place in range(len(marks) - 1):
         at = place + 1
-        if _is_number(marks, place) and _kind(marks, at) is Kind.REPS and marks[at + 1 : at + 2]:
+        if _is_number(marks, place) and kind_at(marks, at) is Kind.REPS and marks[at + 1 : at + 2]:
             following = [m.text for m in marks[at + 1 : at + 4]]
             if following[0] in _MISSING and "failure" not in following:
                 yield from (place, at)
@@ -121,14 +118,14 @@ def _sums(marks: Sequence[Mark]) -> Iterator[int]:
     for place, mark in enumerate(marks):
         if not _is_number(marks, place) or mark.value is None:
             continue
-        between = _kind(marks, place + 1) in (Kind.REPS, Kind.NAME, Kind.WEAK)
+        between = kind_at(marks, place + 1) in (Kind.REPS, Kind.NAME, Kind.WEAK)
         end = place + 1 + between
-        whole = _kind(marks, end) is Kind.TOTAL or (end == place + 1 < len(marks) and marks[end].text == "total reps")
+        whole = kind_at(marks, end) is Kind.TOTAL or (end == place + 1 < len(marks) and marks[end].text == "total reps")
         before = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
         after = [m.value for m in marks[end:] if m.kind is Kind.NUM and m.value is not None]
         ends = {sum(before[i:]) for i in range(len(before) - _LEAST_SUMMED + 1)}
         if whole and (mark.value in ends or (len(after) >= _LEAST_SUMMED and mark.value == sum(after))):
-            named = _kind(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+            named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
             yield from (place, end) if named else range(place, end + 1)
 
 
@@ -138,6 +135,6 @@ def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:
     said = mark.text.split()
     if mark.kind is not Kind.PLATES or "bar" not in said:
         return False
-    adds = _kind(marks, place + 1) in (Kind.PLUS, Kind.AND, Kind.WITH) and _is_number(marks, place + 2)
-    added = said[0] in ("plus", "+", "and") or _kind(marks, place - 1) in (Kind.PLUS, Kind.AND)
+    adds = kind_at(marks, place + 1) in (Kind.PLUS, Kind.AND, Kind.WITH) and _is_number(marks, place + 2)
+    added = said[0] in ("plus", "+", "and") or kind_at(marks, place - 1) in (Kind.PLUS, Kind.AND)
     return adds or (added and any(_is_number(marks, at) for at in range(max(0, place - 4), place)))

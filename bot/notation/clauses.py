@@ -8,6 +8,21 @@ from bot.notation.tokens import Mark
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.OPEN, Kind.CLOSE))
 
 
+def mark_at(marks: Sequence[Mark], place: int) -> Mark | None:
+    """The mark at a place; `None` beyond either end."""
+    return marks[place] if 0 <= place < len(marks) else None
+
+
+def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
+    """The kind of mark at a place; `None` beyond either end."""
+    return marks[place].kind if 0 <= place < len(marks) else None
+
+
+def text_at(marks: Sequence[Mark], place: int) -> str:
+    """The words of the mark at a place; empty beyond either end."""
+    return marks[place].text if 0 <= place < len(marks) else ""
+
+
 def beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
     at = place + step
     while 0 <= at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in ("one", "ones"):

@@ -6,7 +6,7 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -60,17 +60,13 @@ def is_entry(marks: Sequence[Mark], place: int) -> bool:
     return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 
 
-def _kind(marks: Sequence[Mark], at: int) -> Kind | None:
-    return marks[at].kind if 0 <= at < len(marks) else None
-
-
 def _words(marks: Sequence[Mark], at: int, count: int) -> list[str]:
     return [w for m in marks[max(at, 0) : at + count] for w in m.text.split()]
 
 
 def _is_free(marks: Sequence[Mark], place: int) -> bool:
     """Whether no link ties a number to the one before."""
-    return _kind(marks, place - 1) not in _TIED
+    return kind_at(marks, place - 1) not in _TIED
 
 
 def _is_done(marks: Sequence[Mark], at: int) -> bool:
@@ -85,8 +81,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     whole, at = _of(marks, place + 1)
     if whole is not None and whole < count:
         return None
-    named = _kind(marks, at) is Kind.NAME and _is_done(marks, at + 1)
-    counts = _kind(marks, at) in _SETS or named
+    named = kind_at(marks, at) is Kind.NAME and _is_done(marks, at + 1)
+    counts = kind_at(marks, at) in _SETS or named
     if counts and marks[at].text.startswith("round") and beside.next_number == 1:
         return None
     at += counts
@@ -97,8 +93,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
         return HowFar(rest, done=count)
     ends = at >= len(marks) or marks[at].kind in (*EDGES, *_ENDING)
     if whole is not None:
-        label = _kind(marks, place - 1) is Kind.SET
-        if said or (ends and whole == beside.planned) or _kind(marks, at) is Kind.COLON:
+        label = kind_at(marks, place - 1) is Kind.SET
+        if said or (ends and whole == beside.planned) or kind_at(marks, at) is Kind.COLON:
             return HowFar(at, done=None if label else count)
         told = any(is_entry(marks, i) for i in range(at, len(marks)))
         return HowFar(at) if told and count == beside.next_number and (ends or is_entry(marks, at)) else None
@@ -108,17 +104,17 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
 def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: Session) -> bool:
     """Whether a number alone says how many are done: `2 sets in`, `that makes 4`, `thats two. 100x5`."""
     if counted:
-        return _kind(marks, at) is not Kind.FILL
+        return kind_at(marks, at) is not Kind.FILL
     led = _words(marks, place - 2, 2)[-2:]
     if led in (["that", "makes"], ["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
         return True
-    thats = _kind(marks, place - 1) is Kind.WAS and led[-1:] in (["thats"], ["its"])
+    thats = kind_at(marks, place - 1) is Kind.WAS and led[-1:] in (["thats"], ["its"])
     return thats and is_entry(marks, at + 1) and small(marks, place) == beside.next_number
 
 
 def _of(marks: Sequence[Mark], at: int) -> tuple[int | None, int]:
     """The number in `of 5`, `out of the 5`, `/5`, and where it ends; `None` where none is said."""
-    joined = 1 if _words(marks, at, 1) == ["of"] or _kind(marks, at) is Kind.SLASH else 0
+    joined = 1 if _words(marks, at, 1) == ["of"] or kind_at(marks, at) is Kind.SLASH else 0
     joined = 2 if _words(marks, at, 2) == ["out", "of"] else joined
     place = at + joined
     place += joined and _words(marks, place, 1) in (["the"], ["my"])
@@ -128,7 +124,7 @@ def _of(marks: Sequence[Mark], at: int) -> tuple[int | None, int]:
 
 def _following_rest(marks: Sequence[Mark], at: int) -> int | None:
     """Where `two to go` behind what is done ends."""
-    while _kind(marks, at) in (Kind.FILL, Kind.AND, Kind.COMMA):
+    while kind_at(marks, at) in (Kind.FILL, Kind.AND, Kind.COMMA):
         at += 1
     found = _rest(marks, at, follows=True)
     return None if found is None else found.end
@@ -139,14 +135,14 @@ def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar
     count = small(marks, place)
     if count is None or not _is_free(marks, place):
         return None
-    sets = _kind(marks, place + 1) in _SETS
+    sets = kind_at(marks, place + 1) in _SETS
     at = place + 1 + sets
     for phrase in _TO_GO:
         if _words(marks, at, len(phrase)) == phrase:
             return HowFar(at + len(phrase), left=count)
     if _words(marks, at, 1) != ["left"]:
         return None
-    led, name = _kind(marks, at + 1), _kind(marks, at + 2)
+    led, name = kind_at(marks, at + 1), kind_at(marks, at + 2)
     named = led in (Kind.WITH, Kind.AT, Kind.FOR) and name is Kind.NAME
     alone = all(m.kind is Kind.FILL for m in marks[:place]) and led is Kind.STOP
     return HowFar(at + 1, left=count) if sets or follows or named or alone else None
@@ -157,25 +153,25 @@ def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:
     mark, at = marks[place], place + 1
     if mark.kind is not Kind.ORD or mark.value is None:
         return None
-    called = _kind(marks, at) is Kind.DONE and marks[at].text.startswith("set")
-    if not called and _kind(marks, at) is not Kind.SET and _words(marks, at, 1) != ["one"]:
+    called = kind_at(marks, at) is Kind.DONE and marks[at].text.startswith("set")
+    if not called and kind_at(marks, at) is not Kind.SET and _words(marks, at, 1) != ["one"]:
         return None
     at += not called
     bagged = _words(marks, at, 3) == ["in", "the", "bag"]
     end = at + (3 if bagged else 1)
-    while _kind(marks, end) is Kind.FILL:
+    while kind_at(marks, end) is Kind.FILL:
         end += 1
     start = place
-    while _kind(marks, start - 1) in (Kind.FILL, Kind.WAS):
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.WAS):
         start -= 1
-    whole = _kind(marks, start - 1) in (None, *EDGES) and _kind(marks, end) in (None, *EDGES)
+    whole = kind_at(marks, start - 1) in (None, *EDGES) and kind_at(marks, end) in (None, *EDGES)
     return HowFar(end, done=int(mark.value)) if whole and (bagged or _is_done(marks, at)) else None
 
 
 def _all(marks: Sequence[Mark], place: int) -> HowFar | None:
     """`and that's all five`."""
     mark = marks[place]
-    ends = _kind(marks, place + 1) in (None, *EDGES, Kind.DONE)
-    led = _kind(marks, place - 1) is Kind.WAS and marks[place - 1].text in ("thats", "that was", "its")
+    ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.DONE)
+    led = kind_at(marks, place - 1) is Kind.WAS and marks[place - 1].text in ("thats", "that was", "its")
     count = next((_ALL[w] for w in mark.text.split() if w in _ALL), None) if mark.kind is Kind.ALL else None
     return HowFar(place + 1, done=count) if led and ends and count is not None else None

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -26,7 +26,7 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
         elif mark.kind is Kind.FEELS and _is_likened(marks, place):
             out[place + 1] = replace(marks[place + 1], kind=Kind.TALKNUM)
             starts = place == 1 or (place > 1 and marks[place - 2].kind in EDGES)
-            if starts and _kind(marks, place - 1) is Kind.NUM:
+            if starts and kind_at(marks, place - 1) is Kind.NUM:
                 out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
         elif mark.kind is Kind.FEELS and _is_called_warmup(marks, place):
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
@@ -38,37 +38,33 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
     return out
 
 
-def _kind(marks: Sequence[Mark], place: int) -> Kind | None:
-    return marks[place].kind if 0 <= place < len(marks) else None
-
-
 def _is_called_warmup(marks: Sequence[Mark], place: int) -> bool:
     """`180 felt like a warm up. put it to 200`: a load that is only spoken of, in a sentence of its own."""
-    opens = _kind(marks, place - 1) is Kind.NUM and (place == 1 or marks[place - 2].kind in (Kind.STOP, Kind.LINE))
-    return opens and _kind(marks, place + 1) is Kind.WARMUP and any(m.kind is Kind.NUM for m in marks[place + 2 :])
+    opens = kind_at(marks, place - 1) is Kind.NUM and (place == 1 or marks[place - 2].kind in (Kind.STOP, Kind.LINE))
+    return opens and kind_at(marks, place + 1) is Kind.WARMUP and any(m.kind is Kind.NUM for m in marks[place + 2 :])
 
 
 def _is_difference(marks: Sequence[Mark], place: int) -> bool:
     """The word of a difference: `less` of `one rep less`, the sign of `same minus 1`."""
     mark = marks[place]
-    if mark.text in _LESS and _kind(marks, place - 1) is not Kind.SLIP:
+    if mark.text in _LESS and kind_at(marks, place - 1) is not Kind.SLIP:
         at = place - 1
-        while _kind(marks, at) in _COUNTED and place - at < 4:
+        while kind_at(marks, at) in _COUNTED and place - at < 4:
             at -= 1
-        counted = _kind(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
+        counted = kind_at(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
         than = place + 1 < len(marks) and marks[place + 1].text.split()[:1] == ["than"]
         return counted and not than
     if mark.kind is Kind.EXCEPT or (mark.kind is Kind.GAP and mark.text.startswith(("except", "apart from"))):
         planned = any(m.kind is Kind.PLANNED for m in marks[:place])
         return planned and any(m.kind is Kind.NUM for m in marks[place:])
-    signed = mark.kind in (Kind.MINUS, Kind.PLUS, Kind.DASH) and _kind(marks, place - 1) is Kind.SAME
-    return signed and _kind(marks, place + 1) is Kind.NUM
+    signed = mark.kind in (Kind.MINUS, Kind.PLUS, Kind.DASH) and kind_at(marks, place - 1) is Kind.SAME
+    return signed and kind_at(marks, place + 1) is Kind.NUM
 
 
 def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:
     """The bracket of one bare number after a whole set: `60x7 (8)`."""
-    after = [_kind(marks, place + n) for n in (0, 1, 2)]
-    before = [_kind(marks, place - n) for n in (2, 1)]
+    after = [kind_at(marks, place + n) for n in (0, 1, 2)]
+    before = [kind_at(marks, place - n) for n in (2, 1)]
     return after == [Kind.OPEN, Kind.NUM, Kind.CLOSE] and before == [Kind.X, Kind.NUM]
 
 
@@ -81,10 +77,10 @@ def _is_but_side(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_likened(marks: Sequence[Mark], place: int) -> bool:
     """`felt like 12 reps`, `felt like 100kg`: what it was not."""
-    if not _likens(marks[place]) or _kind(marks, place + 1) is not Kind.NUM:
+    if not _likens(marks[place]) or kind_at(marks, place + 1) is not Kind.NUM:
         return False
     value = marks[place + 1].value
-    return _kind(marks, place + 2) in (Kind.REPS, Kind.KG, Kind.LB) or (value is not None and value > 10)
+    return kind_at(marks, place + 2) in (Kind.REPS, Kind.KG, Kind.LB) or (value is not None and value > 10)
 
 
 def _likens(mark: Mark) -> bool:
@@ -98,4 +94,4 @@ def _is_judged(marks: Sequence[Mark], place: int) -> bool:
         return False
     number = marks[place + 2]
     scale = number.kind is Kind.NUM and number.value is not None and Decimal(6) <= number.value <= Decimal(10)
-    return scale and _kind(marks, place + 3) not in _OF_A_SET
+    return scale and kind_at(marks, place + 3) not in _OF_A_SET

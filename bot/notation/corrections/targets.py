@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -66,7 +67,7 @@ def _without_its_load(piece: list[Mark], last: Performed, context: Context) -> l
             and (passed or (led and led[0] in _POINTING))
             and any(m.kind in _EFFORTS for m in piece)
         ):
-            end = place + 1 + (_kind(piece, place + 1) in (Kind.KG, Kind.LB, Kind.S))
+            end = place + 1 + (kind_at(piece, place + 1) in (Kind.KG, Kind.LB, Kind.S))
             start = place - (place > 0 and piece[place - 1].text in _POINTING)
             start -= start > 0 and piece[start - 1].kind in (Kind.AT, Kind.FOR, Kind.WITH)
             return [m if not start <= i < end else replace(m, kind=Kind.FILL, value=None) for i, m in enumerate(piece)]
@@ -107,22 +108,22 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
     if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _is_end(piece, at + 1):
         return list(stored), at + 1
     count, end = _number(piece, at)
-    if count == len(stored) and count > 1 and _kind(piece, end) in (Kind.SETS, Kind.SET) and _opens(piece, at):
+    if count == len(stored) and count > 1 and kind_at(piece, end) in (Kind.SETS, Kind.SET) and _opens(piece, at):
         return list(stored), _past_sets(piece, end)
-    each = (mark.kind is Kind.ALL or mark.text in ("each", "every")) and _kind(piece, at + 2) in (Kind.SET, Kind.SETS)
+    each = (mark.kind is Kind.ALL or mark.text in ("each", "every")) and kind_at(piece, at + 2) in (Kind.SET, Kind.SETS)
     both = mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2
-    if (each or both) and _kind(piece, at + 1) is Kind.NAME:
+    if (each or both) and kind_at(piece, at + 1) is Kind.NAME:
         return list(stored), at + 1
-    if at and piece[at - 1].kind is Kind.NAME and count in stored and _kind(piece, end) is Kind.AND:
+    if at and piece[at - 1].kind is Kind.NAME and count in stored and kind_at(piece, end) is Kind.AND:
         second, then = _number(piece, end + 1)
-        if second in stored and _kind(piece, then) in (Kind.WAS, Kind.MEANT):
+        if second in stored and kind_at(piece, then) in (Kind.WAS, Kind.MEANT):
             return [count, second], then
     if not (at and piece[at - 1].kind is Kind.NAME and count in stored):
         return [], at
     scraps = any(m.kind is Kind.SCRAP for m in piece[:at]) and _is_end(piece, end)
-    spoken = _kind(piece, end) is Kind.WAS and mark.text in ("one", "two", "three", "four", "five")
+    spoken = kind_at(piece, end) is Kind.WAS and mark.text in ("one", "two", "three", "four", "five")
     index = spoken or (mark.text.isdigit() and (scraps or _is_index(piece, end)))
-    return ([count], end + (_kind(piece, end) is Kind.COLON)) if index else ([], at)
+    return ([count], end + (kind_at(piece, end) is Kind.COLON)) if index else ([], at)
 
 
 _OTHERS = (
@@ -148,7 +149,7 @@ def _number(piece: Sequence[Mark], at: int) -> tuple[int, int]:
         return 0, at
     mark = piece[at]
     if mark.text == "couple":
-        return 2, at + 1 + (_text(piece, at + 1) == "of")
+        return 2, at + 1 + (text_at(piece, at + 1) == "of")
     if mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value) and mark.value <= _MOST:
         return int(mark.value), at + 1
     return 0, at
@@ -163,7 +164,7 @@ def _ends(piece: Sequence[Mark], at: int) -> bool:
 
 def _past_sets(piece: Sequence[Mark], at: int) -> int:
     """The place after `sets of`, which a count may have behind it."""
-    return at + 1 if _kind(piece, at) in (Kind.SETS, Kind.SET) else at
+    return at + 1 if kind_at(piece, at) in (Kind.SETS, Kind.SET) else at
 
 
 def _opens(piece: Sequence[Mark], at: int) -> bool:
@@ -174,13 +175,5 @@ def _opens(piece: Sequence[Mark], at: int) -> bool:
 
 def _is_index(piece: Sequence[Mark], at: int) -> bool:
     """`bench 2 = 82.5x6`, `bench 2 was 7`: what stands behind the number of a set."""
-    kind, then = _kind(piece, at), _kind(piece, at + 1)
+    kind, then = kind_at(piece, at), kind_at(piece, at + 1)
     return (kind is Kind.COLON and then is Kind.NUM) or (kind in (Kind.WAS, Kind.MEANT) and then is not Kind.X)
-
-
-def _kind(piece: Sequence[Mark], at: int) -> Kind | None:
-    return piece[at].kind if 0 <= at < len(piece) else None
-
-
-def _text(piece: Sequence[Mark], at: int) -> str:
-    return piece[at].text if 0 <= at < len(piece) else ""

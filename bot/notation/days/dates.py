@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -16,10 +17,6 @@ class DaySaid:
     day: date | None
     places: tuple[int, ...]
     candidates: tuple[date, ...] = ()
-
-
-def text_at(marks: Sequence[Mark], place: int) -> str:
-    return marks[place].text if 0 <= place < len(marks) else ""
 
 
 MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.days.dates import text_at
+from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words

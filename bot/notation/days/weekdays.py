@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from bot.notation.days.dates import DaySaid, dated, text_at
+from bot.notation.clauses import text_at
+from bot.notation.days.dates import DaySaid, dated
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.minutes.clock import kind_at, time_of_day, words_of
+from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import AT_MOST, HAD, is_elapsed, since_had
 from bot.notation.tokens import Mark

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -73,14 +74,6 @@ def _half_of_day(marks: Sequence[Mark], at: int, hour: int, minute: int) -> tupl
 
 def words_of(mark: Mark) -> list[str]:
     return mark.text.split()
-
-
-def text_at(marks: Sequence[Mark], place: int) -> str:
-    return marks[place].text if 0 <= place < len(marks) else ""
-
-
-def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
-    return marks[place].kind if 0 <= place < len(marks) else None
 
 
 def plain_words(marks: Sequence[Mark], place: int) -> list[tuple[str, int]]:

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.minutes.clock import kind_at, plain_words, text_at, words_of
+from bot.notation.minutes.clock import plain_words, words_of
 from bot.notation.tokens import Mark
 
 _FIXED: tuple[tuple[tuple[str, ...], int], ...] = (

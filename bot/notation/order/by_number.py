@@ -6,9 +6,9 @@ They become the number of the first set and how many sets, before what is told o
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import OF_LOAD, counted_sets, kind_at, past_fill, whole_number
+from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
 from bot.notation.tokens import Mark
 
 _MOST, _FEW = 12, 6

@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

@@ -3,8 +3,8 @@
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 
 _LOWS = {"single": 1, "double": 2, "triple": 3}

@@ -6,10 +6,10 @@ A group becomes the number of its first set and how many sets, before what is to
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.by_number import TELLS, by_number, group_marks
-from bot.notation.order.near import OF_LOAD, kind_at, past_fill, whole_number
+from bot.notation.order.near import OF_LOAD, past_fill, whole_number
 from bot.notation.tokens import Mark
 
 _MOST, _FEW = 12, 6

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import UNITS, kind_at
+from bot.notation.order.near import UNITS
 from bot.notation.tokens import Mark
 
 _BETWEEN = (Kind.FILL, Kind.WORD, Kind.GAP, Kind.OPEN, Kind.COMMA, Kind.DASH, Kind.WAS, Kind.OR, Kind.SLASH, Kind.COLON)

@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_sets import more_sets
-from bot.notation.order.near import counted_sets, kind_at, whole_number
+from bot.notation.order.near import counted_sets, whole_number
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
 from bot.notation.tokens import Mark
 
 _SURE = 3

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import LOADED, UNITS, counted_sets, kind_at, past_fill, whole_number
+from bot.notation.order.near import LOADED, UNITS, counted_sets, past_fill, whole_number
 from bot.notation.tokens import Mark
 
 _FEW = 6

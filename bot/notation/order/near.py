@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -11,16 +12,16 @@ OF_LOAD = (Kind.KG, Kind.LB, Kind.S, Kind.HAND)
 LOADED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB)
 
 
-def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
-    """The kind of mark at a place; `None` beyond either end."""
-    return marks[place].kind if 0 <= place < len(marks) else None
+def past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
+    """The first place from `at` on that is none of these kinds'."""
+    while kind_at(marks, at) in kinds:
+        at += 1
+    return at
 
 
 def past_fill(marks: Sequence[Mark], at: int) -> int:
     """The first place from `at` on that is no filler's."""
-    while kind_at(marks, at) is Kind.FILL:
-        at += 1
-    return at
+    return past(marks, at, Kind.FILL)
 
 
 def whole_number(marks: Sequence[Mark], place: int, least: int, most: int) -> int | None:

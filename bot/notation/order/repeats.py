@@ -3,13 +3,12 @@
 `same as set 1` names the set that is repeated.
 """
 
-from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
+from bot.notation.order.near import past
 from bot.notation.order.same_rest import same_rest
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -26,12 +25,6 @@ def repeats(marks: list[Mark]) -> list[Mark]:
     return _once(same_rest(_of_set(_likened(_alike(marks)))))
 
 
-def _past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
-    while kind_at(marks, at) in kinds:
-        at += 1
-    return at
-
-
 def _alike(marks: list[Mark]) -> list[Mark]:
     """`10, both legs the same`, `same both sides`: of sets that are told, not one more."""
     out = list(marks)
@@ -42,7 +35,7 @@ def _alike(marks: list[Mark]) -> list[Mark]:
         part = [m for m in marks[start:end] if m.kind not in (Kind.FILL, Kind.WAS)]
         sided = [m for m in marks[start:end] if m.kind is Kind.EACH and _LIMBS & set(m.text.split())]
         beside = place > 0 and marks[place - 1].kind is Kind.EACH
-        beside = beside or kind_at(marks, _past(marks, place + 1, Kind.FILL)) is Kind.EACH
+        beside = beside or kind_at(marks, past(marks, place + 1, Kind.FILL)) is Kind.EACH
         alone = all(m.kind in (Kind.EACH, Kind.SAME, Kind.AND) for m in part)
         if sided and (alone or beside):
             out[place] = replace(mark, kind=Kind.GAP)
@@ -94,7 +87,7 @@ def _more_like(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place in range(len(marks) - 2):
         more = kind_at(marks, place + 1) is Kind.MORE and kind_at(marks, place) is Kind.NUM
-        link = _past(marks, place + 2, Kind.FILL)
+        link = past(marks, place + 2, Kind.FILL)
         words_ = [m.text for m in marks[place + 2 : link]]
         if not more or not ({"like", "of"} & set(words_)) or kind_at(marks, place - 1) is Kind.COULD:
             continue
@@ -132,7 +125,7 @@ def _of_set(marks: list[Mark]) -> list[Mark]:
         while at + 1 < len(marks) and marks[at].text in ("numbers", "weight", "thing", "again", "reps", "number"):
             at += 1
         to = at < len(marks) and (marks[at].text == "as" or marks[at].kind in (Kind.TO, Kind.WITH))
-        place = _past(marks, at + to, Kind.FILL)
+        place = past(marks, at + to, Kind.FILL)
         if not to:
             continue
         first, second = marks[place : place + 1], marks[place + 1 : place + 2]

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import OF_LOAD, kind_at
+from bot.notation.order.near import OF_LOAD
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

@@ -1,12 +1,11 @@
 """A set repeated in what is left, or on the other side: `the rest the same`, `same on the right`."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
+from bot.notation.order.near import past
 from bot.notation.tokens import Mark
 
 
@@ -19,10 +18,10 @@ def _of_side(marks: list[Mark]) -> list[Mark]:
     """`10 on the left, same on the right`: the same repetitions, of the side that was not told."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        side = _past(marks, place + 1, Kind.FILL)
+        side = past(marks, place + 1, Kind.FILL)
         if mark.kind is not Kind.SAME or kind_at(marks, side) not in (Kind.LEFT, Kind.RIGHT):
             continue
-        ends = kind_at(marks, _past(marks, side + 1, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
+        ends = kind_at(marks, past(marks, side + 1, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
         other = Kind.LEFT if marks[side].kind is Kind.RIGHT else Kind.RIGHT
         told = [m.kind for m in marks[:place] if m.kind in (Kind.LEFT, Kind.RIGHT)]
         if ends and told[-1:] == [other]:
@@ -57,7 +56,7 @@ def _of_rest(marks: list[Mark]) -> list[Mark]:
             out.append(replace(marks[end], kind=Kind.SAME, text="same" if counted is not None else "rest the same"))
             at = end + 1 + (marks[end].text == "as")
             continue
-        rest = _past(marks, at + 1, Kind.FILL, Kind.FOR, Kind.WITH, Kind.AT)
+        rest = past(marks, at + 1, Kind.FILL, Kind.FOR, Kind.WITH, Kind.AT)
         if for_rest and kind_at(marks, rest) is Kind.THEREST and _count_of(marks[rest]) is None:
             out.append(replace(mark, text="rest the same"))
             at = rest + 1
@@ -76,9 +75,3 @@ def _count_of(mark: Mark) -> Mark | None:
     """The number in `the other two`."""
     count = next((_NUMBERS[w] for w in mark.text.split() if w in _NUMBERS), None)
     return None if count is None else replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count))
-
-
-def _past(marks: Sequence[Mark], at: int, *kinds: Kind) -> int:
-    while kind_at(marks, at) in kinds:
-        at += 1
-    return at

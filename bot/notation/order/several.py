@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at
 from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
 

@@ -6,9 +6,9 @@ Each becomes a number of sets before or behind what it counts; a number of minis
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
-from bot.notation.order.near import kind_at, past_fill
+from bot.notation.order.near import past_fill
 from bot.notation.tokens import Mark
 
 _FEW = 6

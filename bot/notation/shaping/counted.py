@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import continues_list
+from bot.notation.clauses import continues_list, kind_at, mark_at
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import LINKS, PREFIXES, SEPARATORS, is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import LINKS, PREFIXES, SEPARATORS, is_number
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at, mark_at
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import SEPARATORS, is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import SEPARATORS, is_number
 from bot.notation.tokens import Mark
 
 _OF_LABEL = (Kind.COLON, Kind.WAS, Kind.MEANT, Kind.SAME, Kind.SAMELOAD)

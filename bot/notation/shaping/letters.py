@@ -4,8 +4,9 @@ from dataclasses import replace
 
 from rapidfuzz.distance import OSA
 
+from bot.notation.clauses import kind_at, mark_at
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import is_number
 from bot.notation.tokens import Mark
 
 _SHORT = {

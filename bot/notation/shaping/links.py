@@ -2,9 +2,10 @@
 
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at, mark_at
 from bot.notation.grammar import OPERANDS
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import LINKS, PREFIXES, TAILS, is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import LINKS, PREFIXES, TAILS, is_number
 from bot.notation.tokens import Mark
 
 _UNREAD = frozenset(

@@ -1,7 +1,5 @@
 """What may stand beside what: a mark's neighbours, and the kinds that join, follow or part numbers."""
 
-from collections.abc import Sequence
-
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -21,12 +19,3 @@ SEPARATORS = frozenset(
 def is_number(mark: Mark | None) -> bool:
     """Whether a mark is a number."""
     return mark is not None and mark.kind in (Kind.NUM, Kind.CLOCK)
-
-
-def mark_at(marks: Sequence[Mark], place: int) -> Mark | None:
-    return marks[place] if 0 <= place < len(marks) else None
-
-
-def kind_at(marks: Sequence[Mark], place: int) -> Kind | None:
-    mark = mark_at(marks, place)
-    return None if mark is None else mark.kind

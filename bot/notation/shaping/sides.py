@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
+from bot.notation.clauses import mark_at
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import TAILS, is_number, mark_at
+from bot.notation.shaping.neighbours import TAILS, is_number
 from bot.notation.tokens import Mark
 
 _REACHING = (Kind.COLON, Kind.DASH, Kind.WAS)

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at, mark_at
 from bot.notation.kinds import Kind
-from bot.notation.shaping.neighbours import LINKS, SEPARATORS, TAILS, is_number, kind_at, mark_at
+from bot.notation.shaping.neighbours import LINKS, SEPARATORS, TAILS, is_number
 from bot.notation.tokens import Mark
 
 
