@@ -142,7 +142,7 @@ class AttendanceWords:
 class OtherDaysWords:
     """Words of a programme on several numbers of days a week, side by side."""
 
-    title: str = "{title}, each day at most {most} min"
+    title: str = "{title}, each new day at most {most} min"
     minutes: str = "Minutes"
     week: str = "{days} days"
     now: str = "as it is"

@@ -52,7 +52,7 @@ def test_fewer_minutes_say_what_is_left_out(wired: Wired) -> None:
         data = next(d for label, d in side(bot).data if label == "30 min")
         bot.tap_data(COACH, data.replace(":30:", ":15:"))
         text = newest(bot).text
-        assert "each at most 15 min" in text
+        assert "each new day at most 15 min" in text
         assert "2 days, as it is: " in text
         three = text.partition("3 days: ")[2].partition("4 days: ")[0]
         assert "left out: " in three

@@ -192,7 +192,7 @@ card-title-pace = <b>{ $title }</b> · { $day } · about { $minutes } min at you
 # A programme on other days
 
 otherdays-open = Other days…
-otherdays-title = <b>{ $title }</b> on other days a week, each at most { $minutes } min
+otherdays-title = <b>{ $title }</b> on other days a week, each new day at most { $minutes } min
 otherdays-entry = <b>{ $days } days</b>: { $held }
 otherdays-as-is = <b>{ $days } days</b>, as it is: { $held }
 otherdays-day = { $name } { $minutes } min
