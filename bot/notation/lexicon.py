@@ -312,7 +312,7 @@ PHRASES: dict[Kind, str] = {
         "both rounds; all rounds; every round; each round; all three rounds; all 3 rounds; "
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
-        "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
+        "all round; all around; all the way across; all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
         "all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all "
         "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
         "on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole "

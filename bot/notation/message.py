@@ -12,6 +12,7 @@ from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
+from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
@@ -117,7 +118,8 @@ class Reader:
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_other_side(marks, record.last())
         progress = read_progress(marks, record, draft.under_way())
-        marks = marks_of_sets(all_targeted(draft, progress.marks), hurts, is_first=not record.stored)
+        telling = with_exceptions(all_targeted(draft, progress.marks), record, draft.under_way())
+        marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)
         marks = masked(marks, talk | taken_back(marks))

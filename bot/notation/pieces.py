@@ -21,11 +21,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             if pieces[-1]:
                 pieces.append([])
             continue
-        if (
-            mark.text == "got"
-            and any(m.text in ("tried", "attempted", "went") for m in pieces[-1])
-            and any(m.kind is Kind.X for m in pieces[-1])
-        ):
+        if mark.text == "got" and _was_tried(pieces[-1]) and _gives_number(marks, place):
             pieces.append([replace(mark, kind=Kind.MEANT)])
             continue
         again = (
@@ -49,6 +45,19 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             pieces.append([])
         pieces[-1].append(mark)
     return [p for p in pieces if p]
+
+
+def _was_tried(piece: Sequence[Mark]) -> bool:
+    """Whether a piece tells of a set that was tried for, and of nothing after it: `went for 90x10 but only`."""
+    tried = any(m.text in ("tried", "attempted", "went") for m in piece) and any(m.kind is Kind.X for m in piece)
+    last = max((i for i, m in enumerate(piece) if m.kind is Kind.NUM), default=-1)
+    return tried and not any(m.kind is Kind.THEN for m in piece[last + 1 :])
+
+
+def _gives_number(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number follows in the same breath."""
+    after = next((m for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
+    return after is not None and after.kind is Kind.NUM
 
 
 def _is_guess(piece: Sequence[Mark], mark: Mark) -> bool:

@@ -16,6 +16,7 @@ from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
 from bot.notation.order.kit import kit
+from bot.notation.order.last_first import last_first
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.placing import another, labels_first, likes, mentions
@@ -34,6 +35,7 @@ __all__ = ["ordered"]
 
 _STEPS = (
     mentions,
+    last_first,
     numbered,
     with_hundreds,
     with_decimals,

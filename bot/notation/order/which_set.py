@@ -17,24 +17,7 @@ _NUMBERED = frozenset(["number", "no", "nr", "num", "#"])
 
 def set_numbers(marks: list[Mark]) -> list[Mark]:
     """The marks with each set's number before what is told of it."""
-    return _named(_failed_at(_for_the(_behind(_last_first(marks)))))
-
-
-def _last_first(marks: list[Mark]) -> list[Mark]:
-    """`last: 60x8. first: 60x10`: the last set behind those that are numbered."""
-    ends = (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK)
-    end = next((i for i, m in enumerate(marks) if m.kind in ends), len(marks))
-    heads = [m for m in marks[:end] if m.kind is not Kind.FILL]
-    last = heads[:1] != [] and heads[0].kind in (Kind.LASTREP, Kind.LASTSET) and heads[0].text.split()[-1] in _LAST
-    starts = [i + 1 for i, m in enumerate(marks) if m.kind in ends and i >= end]
-    numbered = [i for i in starts if kind_at(marks, i) is Kind.ORD and kind_at(marks, i + 1) not in (Kind.REPS, None)]
-    corrects = any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.WROTE) for m in heads)
-    if not last or corrects or not numbered or not any(m.kind is Kind.NUM for m in heads):
-        return marks
-    tail = marks[end + 1 :]
-    while tail and tail[-1].kind in ends:
-        tail = tail[:-1]
-    return [*tail, replace(marks[end], kind=Kind.STOP), *marks[:end]]
+    return _named(_failed_at(_for_the(_behind(marks))))
 
 
 def _behind(marks: list[Mark]) -> list[Mark]:
