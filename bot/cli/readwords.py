@@ -15,7 +15,7 @@ def show_ask(ask: Ask, text: str) -> str:
     """The question with the readings that it offers."""
     start, end = ask.span
     words = " ".join((text[start:end].strip() or text).split())
-    question = show(f"ask-{ask.kind.value.replace('_', '-')}", words=words if len(words) <= 80 else words[:79] + "…")
+    question = show(f"ask-{ask.question}", words=words if len(words) <= 80 else words[:79] + "…")
     labels = list(dict.fromkeys(c.label for c in ask.choices if c.label))
     if not labels:
         return question

@@ -97,7 +97,7 @@ def question_line(text: str, ask: Ask | None) -> Line:
         return line("ask-unsure", words=quoted(text))
     first, last = ask.span
     words = text[first:last].strip() or text
-    return line(f"ask-{ask.kind.value.replace('_', '-')}", words=quoted(words))
+    return line(f"ask-{ask.question}", words=quoted(words))
 
 
 def quoted(words: str) -> str:

@@ -148,6 +148,11 @@ class Ask:
     choices: tuple[Choice, ...] = ()
     exercise: str | None = None
 
+    @property
+    def question(self) -> str:
+        """Which of the questions in the wording files it is: its kind, or whether the sets beside its words are all."""
+        return "is-it-this" if self.kind is AskKind.UNSURE and self.choices else self.kind.value.replace("_", "-")
+
 
 @dataclass(frozen=True, slots=True)
 class Reading:

@@ -153,7 +153,7 @@ class Reader:
             if other is not None:
                 draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))
         if draft.reports and unread is not None and draft.ask is None:
-            draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end))
+            draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end), alternatives=1)
         return marks
 
     def _day(self, said: DaySaid | None) -> date | None:
@@ -208,7 +208,8 @@ class Reader:
         if not self.decisions:
             for index in range(self.draft.alternatives):
                 made = Reader(self.request, (index,)).read()
-                choices.append(Choice(self._label(made, ask), made))
+                if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
+                    choices.append(Choice(self._label(made, ask), made))
         return replace(reading, ask=replace(ask, choices=tuple(choices)))
 
     def _label(self, reading: Reading, ask: Ask) -> str:

@@ -106,6 +106,18 @@ async def test_a_doubt_asked_again_at_the_end_offers_the_same_readings(practice:
     assert practice.labels(stage.seat(ADA).last()) == before
 
 
+async def test_a_number_with_no_place_leaves_the_sets_that_were_understood_to_tap(practice: Practice) -> None:
+    """The question says what is unclear and offers what was read; a tap keeps it."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5 and honestly could've gone for 12")
+    asked = stage.seat(ADA).last()
+    assert "Is this what you did?" in asked.words.text
+    assert "None of these" in practice.labels(asked)
+    await stage.tap(ADA, practice.labels(asked)[0])
+    assert "1. done: 60 kg × 5" in practice.card().words.text
+
+
 async def test_the_words_under_a_picture_may_be_corrected(practice: Practice) -> None:
     """A set in a caption counts, and so does its edit."""
     stage = practice.stage

@@ -18,6 +18,7 @@ ask-done = “{ $words }”: this set as planned, or more of it?
 ask-stop = “{ $words }”: what are you leaving out for today?
 ask-which-skip = Which one are you skipping, “{ $words }”?
 ask-unsure = I'm not sure how to read “{ $words }”. Could you put it another way?
+ask-is-it-this = I'm not sure what “{ $words }” says. Is this what you did?
 ask-offered = { $question } { $choices }
 ask-choice-or = { $first } or { $last }?
 
