@@ -72,7 +72,7 @@ class Loads(Steering):
             made = self._alone(made)
         if bare and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
-            made.cost += 0.0 if same else 0.4
+            made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
         if made.stage is Stage.MINI and bare:
             return None
         made.slashed = amount.join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
@@ -84,6 +84,13 @@ class Loads(Steering):
         made.chain = state.chain + "L"
         made.start = amount.start
         return made
+
+    def _may_be_count(self, state: State, amount: Amount, said: SaidLoad) -> bool:
+        """Whether a bare number that would change the load goes on with the repetitions: the `9` of `-10: 10 9 8`."""
+        number = self.number(state.index)
+        whole = not amount.leads and amount.value is not None and amount.value == int(amount.value)
+        counts = whole and self.context.are_reps_in_reason(int(amount.value or 0), number)
+        return counts and (said.load is None or not self.context.is_planned(said.load, number))
 
     def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
         """A load behind repetitions without a link: of the last ones, or of a list of them."""
