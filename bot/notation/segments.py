@@ -4,8 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
@@ -227,9 +229,29 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
 
 def _ends_entry(piece: Sequence[Mark], place: int) -> bool:
     """Whether a name ends its part straight behind a set: `40 x 16 calves`."""
-    kinds = [m.kind for m in piece[max(0, place - 3) : place]]
-    ends = place + 1 >= len(piece) or piece[place + 1].kind in EDGES
-    return ends and kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+    if place + 1 < len(piece) and piece[place + 1].kind not in EDGES:
+        return False
+    at = place - _is_led(piece, place)
+    while at > 1 and piece[at - 1].kind in (Kind.REPS, Kind.EACH):
+        at -= 1
+    return [m.kind for m in piece[max(0, at - 3) : at]] in (
+        [Kind.NUM, Kind.X, Kind.NUM],
+        [Kind.NUM, Kind.FOR, Kind.NUM],
+    )
+
+
+def _is_led(piece: Sequence[Mark], place: int) -> bool:
+    """`22.5 for 10 on the shoulder machine`: words that tell one exercise, not what it is done on or with."""
+    led = place > 0 and piece[place - 1].text in ("on", "on the", "on my", "at the", "of", "in the")
+    return led and len(piece[place].names) == 1 and not {singular(w) for w in piece[place].text.split()} <= _THINGS
+
+
+_THINGS = frozenset(
+    words(
+        "leg arm side back front knee hip wrist neck toe machine cable smith bar barbell dumbbell kettlebell band",
+        "bench box wall floor rope ball belt rack block step bike treadmill bell kettle left right single half low high ab",
+    )
+)
 
 
 def _numbers_in_part(piece: Sequence[Mark], at: int) -> bool:

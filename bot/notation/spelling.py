@@ -11,7 +11,7 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import singular, vocabulary
 from bot.notation.lexicon import fillers, lexicon_words
-from bot.notation.names import Index
+from bot.notation.names import Index, is_near_name
 from bot.notation.spoken import NUMBER_WORDS
 from bot.notation.wordlist import words
 
@@ -83,7 +83,7 @@ def is_known(word: str, index: Index) -> bool:
 
 def split_joined(word: str, index: Index) -> int | None:
     """Where an unknown word falls into two known ones; `None` where it does not."""
-    if not 4 <= len(word) <= 24 or is_known(word, index):
+    if not 4 <= len(word) <= 24 or is_known(word, index) or is_near_name(word, index):
         return None
     for cut in sorted(range(1, len(word)), key=lambda c: abs(2 * c - len(word))):
         first, second = word[:cut], word[cut:]

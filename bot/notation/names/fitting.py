@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from bot.notation.abbreviations import HEADS, singular
 from bot.notation.names.index import Index
 from bot.notation.names.said import Word, read_words
 
@@ -45,6 +46,26 @@ def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
         if variant.rank == 0 and all(any(all(x in variant.words for x in way) for way in w.ways) for w in window)
     }
     return tuple(sorted(found))
+
+
+def links(one: str, two: str, index: Index) -> bool:
+    """Whether an `and` between two words is one inside a name: that of `clean and press`."""
+    if not index.around_and:
+        return False
+    said = read_words([one, two], index)
+    if len(said) < 2 or said[0] is None or said[1] is None:
+        return False
+    return any((a[0], b[0]) in index.around_and for a in said[0].ways for b in said[1].ways)
+
+
+def turned(one: str, two: str, index: Index) -> bool:
+    """Whether an `of` between two words is one inside a name told the other way round: that of `curl of leg`."""
+    said = read_words([two, one], index)
+    if not said or said[0] is None or singular(one) not in HEADS:
+        return False
+    return bool(fits_of([w for w in said if w is not None], index)) and (
+        len(said) < 2 or said[-1] is not None or said[0].last == 1
+    )
 
 
 def is_whole(window: Sequence[Word], fits: tuple[int, ...], index: Index) -> bool:

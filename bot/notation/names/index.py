@@ -58,6 +58,8 @@ class Index:
     extras: tuple[frozenset[str], ...]
     words: frozenset[str]
     spellings: tuple[str, ...]
+    around_and: frozenset[tuple[str, str]] = frozenset()
+    """The words on both sides of an `and` in a name: those of `clean and press`."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -104,7 +106,14 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
         extras.append(_extras(own, style, sides, measure))
     words_all = frozenset(w for v in variants for w in v.words)
     spellings = tuple(sorted(w for w in words_all if len(w) >= 4 and w.isalpha()))
-    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings)
+    texts = [text for name, aliases, *_ in session for text in (name, *aliases)]
+    around = frozenset(pair for text in texts for pair in _around_and(text))
+    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around)
+
+
+def _around_and(text: str) -> list[tuple[str, str]]:
+    said = [singular(w) for w in text.lower().replace("&", " and ").replace("-", " ").split()]
+    return [(said[i - 1], said[i + 1]) for i in range(1, len(said) - 1) if said[i] == "and"]
 
 
 def _synonyms(form: frozenset[str]) -> list[frozenset[str]]:

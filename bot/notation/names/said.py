@@ -86,6 +86,10 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
             out[-1] = Word(joined, before.first, place, expanded(joined), True, False)
             out.append(None)
             continue
+        if before is not None and before.last == place - 1 and _is_turned(before.text, single, index):
+            out[-1] = Word(single + before.text, before.first, place, expanded(single + before.text), True, False)
+            out.append(None)
+            continue
         ways = expanded(single)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
@@ -100,6 +104,11 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
     return out
 
 
+def _is_turned(one: str, two: str, index: Index) -> bool:
+    """`pull face`: a name that is one word here, told the other way round."""
+    return one in ("pull", "bug", "dog", "ball") and two + one in index.words and two + one in JOINED
+
+
 HEARD = {
     "squad": "squat", "squads": "squat", "rose": "row", "roes": "row", "roles": "row", "pool": "pull", "pools": "pull",
     "bull": "pull", "bulls": "pull", "girl": "curl", "girls": "curl", "pearls": "curl", "coral": "curl",
@@ -110,6 +119,7 @@ HEARD = {
     "benched": "bench", "squatted": "squat", "deadlifted": "deadlift", "planked": "plank", "swung": "swing",
     "bent": "bench", "branch": "bench", "planck": "plank", "blank": "plank", "tips": "dip",
     "flight": "fly", "flights": "fly", "flice": "fly", "real": "rear", "rare": "rear", "dell": "delt", "delts": "delt",
+    "rise": "raise", "rase": "raise",
     "lat's": "lat", "let": "lat", "lap": "lat", "shrubs": "shrug", "trap's": "trap", "suits": "suitcase",
 }  # fmt: skip
 """What dictation hears where an exercise is named; taken so beside another word of the session's names."""
@@ -118,8 +128,8 @@ HEARD = {
 def _meant(said: Sequence[str], place: int, index: Index) -> str:
     """A word that dictation took for another, beside a word of the same session's names: what was meant."""
     meant = HEARD.get(said[place])
-    if meant is None:
-        return said[place]
+    if meant is None or (said[place] in index.words and said[place + 1 : place + 2] == ["over"]):
+        return _half_meant(said, place, index)
     before = singular(said[place - 1]) if place else ""
     after = singular(said[place + 1]) if place + 1 < len(said) else ""
     joined = {before + meant, meant + after} - {meant}
@@ -127,6 +137,31 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
         return meant
     ways = [x for w in (before, after) if w for way in expanded(w) for x in way]
     return meant if meant in index.words and any(w in index.words for w in ways) else said[place]
+
+
+def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
+    """A slip in one half of a name that is one word here: the `faec` of `faec pull`."""
+    raw = said[place]
+    if len(raw) < _SHORTEST_HALF or raw in _REAL or _is_trade(raw) or _is_trade(singular(raw)) or raw in index.words:
+        return raw
+    before = singular(said[place - 1]) if place else ""
+    after = singular(said[place + 1]) if place + 1 < len(said) else ""
+    halves = {w.removesuffix(after) for w in index.words & JOINED if after and w.endswith(after)}
+    halves |= {w.removeprefix(before) for w in index.words & JOINED if before and w.startswith(before)}
+    near = [h for h in halves if len(h) >= _SHORTEST_HALF and OSA.distance(raw, h, score_cutoff=1) <= 1]
+    return near[0] if len(near) == 1 and raw not in lexicon_words() else raw
+
+
+_SHORTEST_HALF = 3
+
+
+def is_near_name(raw: str, index: Index) -> bool:
+    """Whether an unknown word is one slip away from a word of the session's names: `pulldon`, `thurst`."""
+    return any(
+        len(other) >= len(raw) - 1 and OSA.distance(word, other, score_cutoff=1) <= 1
+        for word in {raw, singular(raw)}
+        for other in index.spellings
+    )
 
 
 def _guess(raw: str, single: str, place: int, index: Index) -> Word | None:

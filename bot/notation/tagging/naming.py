@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.kinds import Kind
-from bot.notation.names import Index, read_names
+from bot.notation.names import Index, links, read_names, turned
 from bot.notation.spoken import TENS
 from bot.notation.tokens import Mark
 
@@ -39,6 +39,21 @@ def _is_weighed(before: Sequence[Mark]) -> bool:
     if not before:
         return False
     return before[-1].kind is Kind.NUM or (len(before) > 1 and before[-1].text in units and before[-2].kind is Kind.NUM)
+
+
+def _is_inside_name(marks: Sequence[Mark], place: int, index: Index) -> bool:
+    """The `and` of `clean and press`, the `of` and `of the` of `curl of the leg`: between two words of one name."""
+    first = place - 1 - (marks[place].text == "the" and place > 1)
+    linked = marks[first + 1].text
+    last = place + 1 + (linked == "of" and place == first + 1 and [m.text for m in marks[place + 1 :][:1]] == ["the"])
+    if linked not in _INSIDE or last >= len(marks):
+        return False
+    one, two = marks[first].text, marks[last].text
+    return links(one, two, index) if linked in _ANDS else turned(one, two, index)
+
+
+_ANDS = ("and", "&", "n")
+_INSIDE = (*_ANDS, "of")
 
 
 def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
@@ -83,6 +98,8 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         ):
             flush()
             out.append(mark)
+        elif run and _is_inside_name(marks, place, index):
+            continue
         elif mark.kind is Kind.WORD and mark.text.isalpha():
             run.append(mark)
         elif not hyphen:
