@@ -24,7 +24,7 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     out: set[int] = set()
     for place in sorted(hurt):
         at = place + 1
-        while at < len(marks) and marks[at].kind not in EDGES and at not in hurt:
+        while at < len(marks) and marks[at].kind not in EDGES and at not in hurt and marks[at].text != "but":
             after = marks[at + 1].kind if at + 1 < len(marks) else None
             before = marks[at - 1].kind
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,

@@ -75,14 +75,27 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
         return False
     first = scene.sentence.index(scene.sentence[mark.first])
     for index in range(first, mark.first):
-        if scene.word(index) in _QUESTION and (
-            index == first
-            or (scene.ends(index) and scene.word(index - 1) not in SIDES)
-            or scene.word(index - 1) in _OPENERS
+        if (
+            not scene.soft_gaps(index + 1, mark.first)
+            and _asks(scene, index)
+            and (
+                index == first
+                or (scene.ends(index) and scene.word(index - 1) not in SIDES)
+                or scene.word(index - 1) in _OPENERS
+            )
         ):
             later = any(0 <= m.first - mark.end <= 4 for m in scene.of(Cue.IF) if scene.same_sentence(m.first, index))
             return later or not scene.words(index, mark.end + 3) & _OF_ME
     return False
+
+
+def _asks(scene: Passage, index: int) -> bool:
+    """`does it`, `is this`; `did 9 at 80` tells."""
+    word, after = scene.word(index), scene.word(index + 1)
+    return word in _QUESTION and (word != "did" or after in _SUBJECTS)
+
+
+_SUBJECTS = word_set("you he she they it that this these those anyone anybody anything somebody someone everyone")
 
 
 def laughed(scene: Passage, mark: Mark) -> bool:

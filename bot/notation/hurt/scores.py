@@ -155,6 +155,8 @@ def governed(scene: Passage, first: int, end: int) -> bool:
 
 _ENDED = word_set("stop stopped stopping quit bail bailed fail failed rack racked cut ended died stuck capped done")
 """Before `at 9` these end a set."""
+_GETS = word_set("it pain has have 's ache hurt hurts that")
+"""What gets to a score: `it got 6`; otherwise `got 6` tells repetitions."""
 _A_ONE = word_set("a about maybe pain only just at is was")
 
 
@@ -193,6 +195,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:
+        return False
+    if before in ("got", "hit") and (scene.ends(first - 1) or scene.word(first - 2) not in _GETS):
         return False
     if scene.word(first) == "one" and before not in _A_ONE:
         return False

@@ -1,0 +1,121 @@
+"""The part of a message that tells of a hurt: what else it says is said of the hurt, and of no set.
+
+`lower back is killing me on the belt squat - 80x9`: the exercise is where it hurt. `80x9, elbow playing up since
+yesterday`: the day is the hurt's. A part that tells a set too, or leaves something out, keeps what it says.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.BODY, Kind.X)
+_TELLING = frozenset(
+    (Kind.SKIP, Kind.SKIPPED, Kind.NO, Kind.THEREST, Kind.INSTEAD, Kind.DONE, Kind.UNDONE, Kind.FINISH, Kind.SCRAP,
+     Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.PLANNED, Kind.UNITALL, Kind.ASKING, Kind.SAME, Kind.WARMUP)
+)  # fmt: skip
+"""Kinds that say something of the session or its sets, whatever hurts."""
+_DOING = frozenset(
+    words("did do doing done switched swapped swap switching went used using tried subbed replaced moved")
+)
+"""Before an exercise that the session lacks, these say that it was done."""
+
+
+def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
+    """The marks with a dash that parts a hurt from the rest as the edge of a part: `knee hurts - 80x9`."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.DASH or place in hurt or mark.tight or not 0 < place < len(marks) - 1:
+            continue
+        if marks[place + 1].tight:
+            continue
+        telling = kind_at(marks, place - 1) in _NUMBERS and kind_at(marks, place + 1) in _NUMBERS
+        if not telling and (_worded(marks, place - 1, hurt) or place + 1 in hurt or _in_part(marks, place + 1, hurt)):
+            out[place] = replace(mark, kind=Kind.BREAK)
+    return out
+
+
+def _worded(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
+    """Whether a part ends here that tells in words, or hurts."""
+    return place in hurt or marks[place].kind in (Kind.WORD, Kind.GAP) or _in_part(marks, place, hurt)
+
+
+def _in_part(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
+    start, end = _part(marks, place)
+    return any(start <= p < end for p in hurt)
+
+
+def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """The places in the parts of hurts that say nothing else: with them, what they tell is told of the hurt."""
+    out: set[int] = set()
+    for start, end in _parts(marks, hurt):
+        own = [p for p in range(start, end) if p not in hurt and p not in _moments(marks, start, end)]
+        kinds = {marks[p].kind for p in own}
+        if marks[end - 1].kind is Kind.QUERY or kind_at(marks, end) is Kind.QUERY:
+            continue
+        stops = Kind.FINISH in kinds and _ends_a_set(marks, start, end)
+        if kinds & (_TELLING - ({Kind.FINISH} if stops else set())) or kinds & set(_NUMBERS):
+            continue
+        lacking = any(marks[p].kind is Kind.NAME and not marks[p].names for p in own)
+        if lacking and any(w in _DOING for p in own for w in marks[p].text.split()):
+            continue
+        heads = _heading(marks) if start == 0 else 0
+        out |= {p for p in range(max(start, heads), end) if not (marks[p].kind is Kind.NAME and marks[p].names)}
+    return out
+
+
+def _heading(marks: Sequence[Mark]) -> int:
+    """Where a day that opens the message ends: `friday my elbow hurt. that was 55x7` is of that day."""
+    led = [m.text for m in marks[:2]]
+    return len(led) if any(text in YESTERDAY or text in WEEKDAYS for text in led) or led == ["last", "night"] else 0
+
+
+def without_words(marks: Sequence[Mark], starts: frozenset[int]) -> list[Mark]:
+    """The marks with those of hurts, by where they start, without their words too, which would be read as a set's."""
+    return [replace(m, text=_SAID) if m.start in starts and m.kind is Kind.GAP else m for m in marks]
+
+
+_SAID = "hurt"
+
+
+def _moments(marks: Sequence[Mark], start: int, end: int) -> set[int]:
+    """`rep 6`, `set 2`: when it hurt."""
+    return {
+        at + 1
+        for at in range(start, end - 1)
+        if marks[at].kind in (Kind.REPS, Kind.SET) and marks[at + 1].kind is Kind.NUM
+        and kind_at(marks, at - 1) is not Kind.NUM and kind_at(marks, at + 2) not in (Kind.X, Kind.FOR, Kind.COLON)
+    }  # fmt: skip
+
+
+def _ends_a_set(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`twinge on rep 6 so stopped there`: the set is what ended."""
+    told = [m for m in marks[start:end] if m.kind is Kind.FINISH]
+    rep = any(marks[p].kind in (Kind.REPS, Kind.LASTREP) for p in range(start, end))
+    return rep and all(m.text.split()[0] == "stopped" for m in told)
+
+
+def _parts(marks: Sequence[Mark], hurt: set[int]) -> Iterator[tuple[int, int]]:
+    """Where the parts with a hurt start and end."""
+    end = 0
+    for place in sorted(hurt):
+        if place >= end:
+            start, end = _part(marks, place)
+            yield start, end
+
+
+def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
+    start, end = place, place + 1
+    while start > 0 and not _is_edge(marks, start - 1):
+        start -= 1
+    while end < len(marks) and not _is_edge(marks, end):
+        end += 1
+    return start, end
+
+
+def _is_edge(marks: Sequence[Mark], place: int) -> bool:
+    return marks[place].kind in EDGES or text_at(marks, place) == "but"
