@@ -92,8 +92,8 @@ HURTS: dict[Cue, str] = {
       no bueno/use; not/isn't/wasn't/aren't @bit*
       clever/special/flash/cracking/marvellous/wonderful/lovely/grand/hunky; @place is/'s/been* no good;
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
-      dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
-      db/dumbbell/bar/weight on my/the; fell/landed/dropped on my/the; chunk/skin/layer out/off of? my/the; skin
+      been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
+      db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the; skin
       came/ripped/tore/peeled off; no/not better; isn't/not/doesn't/hasn't get/getting/got/gotten any? better; no
       improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is? no/not/isn't/hasn't
       get/getting/got/gotten/feeling? any? better/improving/improved; like it/its/it's is/was? about/going/gonna to?

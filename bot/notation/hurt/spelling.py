@@ -37,10 +37,11 @@ NEVER_DOUBTED = word_set(
     gain gains main mains plain pin pins pair pairs plan plans paid part gym pump pumps bump dump jump pumping pumped
     sled rower ropes boxes bars racks bells machines chains mats slam slams bike ski walks chins cleans plank jumps
     pound pounds faster straps cool pole poles sticks bags timed fives fours threes clock beast test rested bent pace
-    paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch
+    paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch um umm ummm uhm
+    erm errm hmm hmmm mmm ehm ehh uhh
     """
 )
-"""Gym words that are never read as a slip for a sign's word."""
+"""Gym words and sounds of thinking that are never read as a slip for a sign's word."""
 
 
 class Speller:
