@@ -249,7 +249,8 @@ def _is_led(piece: Sequence[Mark], place: int) -> bool:
 _THINGS = frozenset(
     words(
         "leg arm side back front knee hip wrist neck toe machine cable smith bar barbell dumbbell kettlebell band",
-        "bench box wall floor rope ball belt rack block step bike treadmill bell kettle left right single half low high ab",
+        "bench box wall floor rope ball belt rack block step bike treadmill bell kettle left right single half low",
+        "high ab",
     )
 )
 

@@ -16,6 +16,7 @@ from bot.notation.tagging.naming import with_names, with_one_limb
 from bot.notation.tagging.ordinals import ordinal_at
 from bot.notation.tagging.phrases import kind_meant, longest_phrase
 from bot.notation.tagging.plurals import with_plurals
+from bot.notation.tagging.small_words import small_words
 from bot.notation.tokens import Mark
 
 __all__ = ["read_kinds"]
@@ -28,7 +29,8 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    corrected = with_names(mended(heard(with_one_limb(with_plurals(marks), index)), index), index)
+    typed = small_words(heard(with_one_limb(with_plurals(marks), index)), index)
+    corrected = with_names(mended(typed, index), index)
     out: list[Mark] = []
     at = 0
     while at < len(corrected):

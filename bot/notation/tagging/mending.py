@@ -30,6 +30,7 @@ SLIPS = {
     "eacg": "each",
     "eahc": "each",
     "lfet": "left",
+    "faliure": "failure",
     "frm": "from",
     "foor": "for",
     "forr": "for",
@@ -78,7 +79,7 @@ _MATTERS = frozenset(
 
 _COUNTS = {
     **{word + "s": word for word in ("three", "four", "five", "seven", "eight", "nine", "ten", "twelve", "fifteen")},
-    **{word + "s": word for word in ("fourteen", "sixteen", "eighteen")},
+    **{word + "s": word for word in ("two", "eleven", "thirteen", "fourteen", "sixteen", "seventeen", "eighteen")},
     **{word[:-1] + "ies": word for word in ("thirty", "forty", "fifty", "sixty")},
     "sixes": "six",
     "twenties": "twenty",
