@@ -8,7 +8,7 @@ from bot.notation.corrections.units import tells_unit_again
 from bot.notation.days import DaySaid, read_day
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
-from bot.notation.masking import masked
+from bot.notation.masking import masked, unsaid
 from bot.notation.minutes import MinutesSaid, read_minutes
 from bot.notation.questions import QuestionSaid, read_question
 from bot.notation.ratings import of_session
@@ -34,6 +34,8 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     """The day, the time, the question and the unit that the message says, and its marks without them."""
     timed, metres = _counts(draft, marks, Measure.SECONDS), _counts(draft, marks, Measure.METRES)
     day = read_day(marks, draft.request.now)
+    if day is not None:
+        day = read_day(unsaid(marks, read_question(marks).places), draft.request.now)
     day_at = None if day is None else _whole(marks, day.places)
     marks = masked(marks, () if day is None else day.places)
     minutes = read_minutes(marks, draft.request.now, timed, metres)
@@ -43,7 +45,7 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     question = read_question(marks)
     if question.at is not None:
         draft.note(question.at, Meaning.QUESTION, "")
-    marks = masked(marks, {*question.places, *of_session(marks), *(() if timed else _durations(marks))})
+    marks = masked(unsaid(marks, question.places), {*of_session(marks), *(() if timed else _durations(marks))})
     draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
     unit = None if draft.request.done and tells_unit_again(marks) else unit_for_all(marks)
     if unit is not None:

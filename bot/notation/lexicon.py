@@ -209,7 +209,8 @@ PHRASES: dict[Kind, str] = {
         "reps"
     ),
     Kind.WARMUP: (
-        "warm up; warmup; warm ups; warmups; warmed up; warming up; w u; wu; w / u; warmed up with; warm up with; "
+        "warm up; warmup; warm ups; warmups; warmed up; warming up; w u; wu; w / u; w / you; w / up; "
+        "w / ups; warmed up with; warm up with; "
         "warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; "
         "warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm "
         "up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to "
@@ -332,7 +333,8 @@ PHRASES: dict[Kind, str] = {
         "did the same; did the same again; another the same; another of the same; one more the same; another one the "
         "same; as above; same as the previous; same as my last; same as my last set; same as the last set; same "
         "weight and reps; same weight same reps; same reps same weight; same weight and same reps; same load and "
-        "reps; same load same reps; same reps and weight; did that again"
+        "reps; same load same reps; same reps and weight; did that again; as before; like before; as the one before; like "
+        "the one before; just like before; as last set; like last set"
     ),
     Kind.AGAIN: ("again; agian; agan"),
     Kind.SAMELOAD: (
@@ -359,7 +361,9 @@ PHRASES: dict[Kind, str] = {
         "programme; as asked; as plan; as planed; a planned; according to plan; exactly as planned; just as planned; "
         "as planned again; as on the plan; went to plan; as set out; as in the plan; as in plan; as plannd; as "
         "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
-        "as directed; as told; as per the sheet; as per sheet"
+        "as directed; as told; as per the sheet; as per sheet; exactly what it says; what it says; followed the plan; "
+        "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; what "
+        "you wrote; exactly to plan; stuck to the plan; as the card says"
     ),
     Kind.DONE: (
         "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
@@ -466,6 +470,10 @@ PHRASES: dict[Kind, str] = {
         "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on"
     ),
     Kind.ASKING: (
+        "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know which; "
+        "let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; remind "
+        "me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
+        "wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
         "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
         "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
         "any suggestions; any pointers on; "

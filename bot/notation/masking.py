@@ -14,3 +14,9 @@ def masked(marks: Sequence[Mark], places: Collection[int]) -> list[Mark]:
         replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone and m.kind is not Kind.LINE else m
         for i, m in enumerate(marks)
     ]
+
+
+def unsaid(marks: Sequence[Mark], places: Collection[int]) -> list[Mark]:
+    """The marks with those at these places without bearing, and without their words: nothing is told by them."""
+    gone = frozenset(places)
+    return [replace(m, text="?", names=()) if i in gone else m for i, m in enumerate(masked(marks, gone))]

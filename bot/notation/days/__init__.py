@@ -10,6 +10,7 @@ from datetime import datetime
 from bot.notation.days.dates import DaySaid
 from bot.notation.days.talk import is_talk
 from bot.notation.days.weekdays import day_at
+from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 __all__ = ["DaySaid", "read_day"]
@@ -18,7 +19,9 @@ __all__ = ["DaySaid", "read_day"]
 def read_day(marks: Sequence[Mark], now: datetime) -> DaySaid | None:
     """The day that the message names for its report, if any."""
     today = now.date()
-    for place in range(len(marks)):
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.GAP:
+            continue
         said = day_at(marks, place, today)
         if said is not None and not is_talk(marks, said.places):
             return said

@@ -50,7 +50,7 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     before = text_at(marks, place - 1).split()
     on_the = "the" in before and "on" in (text_at(marks, place - 2), *before)
     counted = text_at(marks, place + 1) in ("set", "rep")
-    counted = counted or any("fail" in m.text for m in marks[max(0, place - 3) : place])
+    counted = counted or any(m.kind is Kind.FAILED or "fail" in m.text for m in marks[max(0, place - 3) : place])
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:

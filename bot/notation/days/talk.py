@@ -21,6 +21,10 @@ _TELLING = frozenset(
 )
 
 
+_TRAINED = frozenset(words("trained train training session workout sesh did done gym with we missed skipped"))
+"""Words of what was done on a day, by the client too."""
+_FELT = frozenset(words("felt feel feels feeling flew snappy sore fried stiff dead smoked cooked wrecked looked moved"))
+"""Words of how an exercise was, not of what was done."""
 _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
@@ -53,11 +57,16 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return bool(words & _AWAY and not words & _TELLING)
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
         return True
+    if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TRAINED:
+        return True
     numbered = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in part)
     words = {w for m in part for w in m.text.split()}
     if words & _AWAY and not numbered and not words & _TELLING:
         return True
-    if any(m.kind in (Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
+    named = any(m.kind is Kind.NAME for m in part)
+    if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
+        return True
+    if named or any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
         return False
     if _is_excused(words):
         return False
@@ -88,4 +97,5 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     if last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}
         return bool(told & _TELLING) and any(m.kind is Kind.COLON for m in marks[last + 2 : last + 9])
-    return last + 1 < len(marks) and marks[last + 1].kind in ends
+    headed = opening or bool({w for m in marks[:first] for w in m.text.split()} & (_TELLING | _TRAINED))
+    return last + 1 < len(marks) and marks[last + 1].kind in (ends if headed else (Kind.COLON,))

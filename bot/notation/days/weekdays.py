@@ -83,8 +83,12 @@ def _last(today: date, days: int) -> tuple[date, ...]:
     return tuple(today - timedelta(days=n) for n in range(1, days + 1))
 
 
+_WISHING = ("this", "next", "good", "nice", "great", "happy", "lovely", "wonderful", "fab", "the good", "enjoy", "your")
+"""Words before a weekend that is wished for, or to come."""
+
+
 def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
-    if text_at(marks, place - 1) in ("this", "next") or text_at(marks, place + 1) in ("plans", "coming"):
+    if text_at(marks, place - 1) in _WISHING or text_at(marks, place + 1) in ("plans", "coming"):
         return None
     saturday = today - timedelta(days=(today.weekday() - 5) % 7 or 7)
     sunday = today - timedelta(days=(today.weekday() - 6) % 7 or 7)

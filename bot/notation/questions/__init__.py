@@ -22,94 +22,11 @@ from bot.notation.questions.asked import (
     starts_asking,
     states,
 )
+from bot.notation.questions.openings import ANYWHERE
+from bot.notation.questions.reported import is_reported
+from bot.notation.questions.turned import tagged, turns
 from bot.notation.questions.worded import asks_in_order
 from bot.notation.tokens import Mark
-
-_ANYWHERE = (
-    "should i",
-    "shall i",
-    "can i",
-    "could i",
-    "do i",
-    "is it ok",
-    "is it okay",
-    "ok to",
-    "okay to",
-    "how long",
-    "how many",
-    "how much",
-    "how heavy",
-    "what weight",
-    "what should",
-    "any idea",
-    "any tips",
-    "any advice",
-    "any alternative",
-    "wondering if",
-    "wondering whether",
-    "not sure if",
-    "not sure whether",
-    "not sure what",
-    "do i need",
-    "am i ok",
-    "what if",
-    "can we",
-    "could we",
-    "should we",
-    "mind if i",
-    "let me know if",
-    "let me know what",
-    "what next",
-    "whats next",
-    "do you",
-    "would you",
-    "may i",
-    "what do",
-    "any thoughts",
-    "is that ok",
-    "is that okay",
-    "is that enough",
-    "how should",
-    "how do",
-    "what load",
-    "please advise",
-    "thoughts on",
-    "any chance",
-    "shud i",
-    "shoud i",
-    "is there",
-    "what about",
-    "is it better",
-    "is it fine",
-    "is it alright",
-    "dont know if",
-    "dont know what",
-    "dont know whether",
-    "can you",
-    "could you",
-    "will you",
-    "ok if",
-    "okay if",
-    "is it cool if",
-    "any pointers",
-    "any suggestions",
-    "what to leave",
-    "what to skip",
-    "what to drop",
-    "what to cut",
-    "which to skip",
-    "which to leave",
-    "is that normal",
-    "is this normal",
-    "is it normal",
-    "is that right",
-    "is this right",
-    "is this ok",
-    "is it bad",
-    "is it safe",
-    "how come",
-)
-"""Openings that open a question in the middle of a clause too."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,6 +49,23 @@ def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks))
 
 
+def opens_question(part: Sequence[Mark]) -> bool:
+    """Whether a part of a message, seen by itself, opens a question."""
+    start = 0
+    while start < len(part) and part[start].kind is Kind.FILL and not _opens_at(part, start):
+        start += 1
+    return (start < len(part) and _opens_at(part, start)) or tagged(part, len(part)) is not None
+
+
+def _opens_at(part: Sequence[Mark], place: int) -> bool:
+    mark = part[place]
+    if mark.kind is Kind.ASKING and mark.text not in NO_OPENING and not states(part, place):
+        return not is_reported(part, place)
+    if mark.text == "is" and place + 1 < len(part) and part[place + 1].kind is Kind.NUM:
+        return True
+    return (turns(part, place) or asks_in_order(part, place)) is not None
+
+
 def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     asked = any(
         m.kind is Kind.QUERY and not asks_to_change(marks, i) and not is_thought(marks, i) for i, m in enumerate(marks)
@@ -140,10 +74,10 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ASKING or place in only_asks:
             continue
-        if not (opens(marks, place) or mark.text in _ANYWHERE) or states(marks, place):
+        if not (opens(marks, place) or mark.text in ANYWHERE) or states(marks, place):
             continue
         end = question_end(marks, place)
-        if is_hedged(marks[place:end]) or (place and marks[place - 1].text in ("asked", "asks", "wondered")):
+        if is_hedged(marks[place:end]) or is_reported(marks, place):
             continue
         if is_request_to_change(marks[place:end]):
             asked = asked and has_other_query(marks, end)
@@ -153,8 +87,11 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         asked = True
         only_asks.update(range(place, end))
     for place in range(len(marks)):
-        ends = asks_in_order(marks, place)
-        rhetorical = marks[place].text in NO_OPENING
+        turned = turns(marks, place)
+        ends = turned or asks_in_order(marks, place)
+        if ends is not None and is_reported(marks, place):
+            continue
+        rhetorical = turned is None and marks[place].text in NO_OPENING
         if ends is not None and not rhetorical and not is_request_to_change(marks[place:ends]):
             asked = True
             only_asks.update(range(place, ends))
@@ -165,7 +102,11 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
                 end += 1
             asked = True
             only_asks.update(range(place, end))
-    for place, mark in enumerate(marks):
-        if mark.kind is Kind.QUERY:
+    for place in range(len(marks) + 1):
+        start = tagged(marks, place) if place == len(marks) or marks[place].kind in ENDS else None
+        if start is not None:
+            asked = True
+            only_asks.update(range(start, place))
+        if place < len(marks) and marks[place].kind is Kind.QUERY:
             only_asks |= clause_asking(marks, place)
     return asked, only_asks

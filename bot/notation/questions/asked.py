@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wholes import is_whole, tells_sets
 from bot.notation.wordlist import words
 
 ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -34,9 +35,13 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
         start -= 1
     if asks_to_change(marks, query) and any(m.kind in (Kind.SCRAP, Kind.MEANT) for m in marks[start:query]):
         return set()
+    asking = (i for i in range(start + 1, query) if marks[i].kind is Kind.ASKING and follows_set(marks, i))
+    start = next(asking, start)
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
+        return set(range(start, query))
+    if marks[query].text.startswith("or ") and Kind.X not in kinds:
         return set(range(start, query))
     if _is_load_to_come(marks[start:query]) and any(m.kind in (Kind.X, Kind.NUM) for m in marks[:start]):
         return set(range(start, query))
@@ -103,7 +108,20 @@ def opens(marks: Sequence[Mark], place: int) -> bool:
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
         at -= 1
-    return at < 0 or marks[at].kind in _EDGES
+    return at < 0 or marks[at].kind in _EDGES or follows_set(marks, place)
+
+
+_FAR = 40
+"""More marks than a part has that tells a set before a question."""
+
+
+def follows_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing but a whole set stands before a place in its part: `10 reps should i`."""
+    start = place
+    while start > 0 and place - start <= _FAR and marks[start - 1].kind not in _EDGES:
+        start -= 1
+    told = marks[start:place] if place - start <= _FAR else []
+    return bool(told) and told[-1].kind is not Kind.FILL and tells_sets(told) and is_whole(told)
 
 
 _GREETING = frozenset(words("hi hey hello hiya morning evening coach boss mate so ok okay and also btw quick question"))

@@ -1,0 +1,124 @@
+"""Questions without a question mark by the turn of their words: `would a belt help`, `not from training is it`.
+
+An auxiliary before what it is of, a tag at the end of what is denied, one of two things to choose from.
+"""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.questions.asked import ENDS, opens
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_MODALS = frozenset(words("would could should will can may shall does wont wouldnt couldnt shouldnt cant doesnt"))
+_OF = frozenset(
+    words("a an the my your this that these those some any other more less there everyone anyone people we")
+)
+_DO = frozenset(words("other others most many people any your women men beginners clients you"))
+_BE = frozenset(words("is are isnt arent was were"))
+_JUDGED = frozenset(
+    words("worth meant supposed normal ok okay alright enough allowed necessary needed better safe bad good fine",
+          "dangerous usual possible cheating wrong right legit useful pointless overkill")
+)  # fmt: skip
+_TELLING = frozenset(
+    words("a very too so all still now also just not only already really pretty quite done finished hard heavy easy",
+          "good ok okay fine bad tough light better that it this what how why")
+)  # fmt: skip
+"""Words behind `is` of somebody who leaves out what it is of: `is very heavy today`."""
+_THINGS = frozenset(words("it this that these those there"))
+_SUBJECTS = frozenset(words("it i they that we you there this"))
+_TAGGING = frozenset(words("is am do should will does are was can did have would has could"))
+_NEVER = frozenset(
+    words("not no never isnt arent dont doesnt wont shouldnt cant cannot nothing nowt nae wasnt didnt aint")
+)
+_FORM = frozenset(words("form technique depth video clip grip setup stance"))
+_CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
+_OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how"))
+_MOST = 10
+"""Words of a choice."""
+_LINKS = (Kind.X,)
+
+
+def turns(marks: Sequence[Mark], place: int) -> int | None:
+    """Where a question that opens at a place by its turn of words ends; none where none does."""
+    mark = marks[place]
+    if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
+        return None
+    starts = place == 0 or marks[place - 1].kind in EDGES
+    if not starts and not (mark.text.split()[0] in _OPENERS and opens(marks, place)):
+        return None
+    end = _end(marks, place)
+    if any(m.kind in _LINKS for m in marks[place:end]):
+        return None
+    said = [w for m in marks[place:end] for w in m.text.split()]
+    asks = _asks_of(said) or _asks_which(marks[place:end], said) or _is_choice(marks[place:end], said)
+    return end if asks else None
+
+
+def tagged(marks: Sequence[Mark], end: int) -> int | None:
+    """Where a sentence that ends at a place starts, if a tag at its end asks whether what it denies is so."""
+    said: list[str] = []
+    start = end
+    while start > 0 and marks[start - 1].kind not in ENDS:
+        start -= 1
+        said = [*marks[start].text.split(), *said]
+    tag = said[-2:]
+    if len(said) < _LEAST or tag[0] not in _TAGGING or tag[1] not in _SUBJECTS:
+        return None
+    at = end
+    while at > start and marks[at - 1].kind is not Kind.COMMA:
+        at -= 1
+    if not _NEVER & {w for m in marks[at:end] for w in m.text.split()}:
+        at = start
+    denied = _NEVER & {w for m in marks[at:end] for w in m.text.split()}
+    return at if denied and not any(m.kind in _LINKS for m in marks[at:end]) else None
+
+
+_LEAST = 4
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    end = place
+    while kind_at(marks, end) not in (None, *ENDS, Kind.COMMA):
+        end += 1
+    return end
+
+
+def _asks_of(said: Sequence[str]) -> bool:
+    """`would a belt help`, `do other clients find`, `are straps worth it`, `is it meant to`, `hows the form in it`."""
+    if len(said) < _LEAST - 1:
+        return False
+    first, second = said[0], said[1]
+    if first in _MODALS and second in _OF:
+        return True
+    if first == "do" and second in _DO and len(said) >= _LEAST:
+        return True
+    if first in ("hows", "how") and _FORM & set(said[1:4]):
+        return True
+    if first in _BE and second in _THINGS and first in ("is", "are"):
+        return len(said) >= _LEAST
+    return first in ("is", "are") and second not in _TELLING and bool(_JUDGED & set(said[2:]))
+
+
+def _asks_which(part: Sequence[Mark], said: Sequence[str]) -> bool:
+    """`was it 100 or 110 you wanted`: which of two numbers."""
+    kinds = [m.kind for m in part if m.kind not in (Kind.KG, Kind.LB, Kind.FILL)]
+    either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
+    return either and said[0] in ("was", "is") and said[1] in ("it", "that", "this")
+
+
+def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
+    """`more weight or more reps`, `straps or no straps`, `same weight next week or up`: one of two things to do."""
+    at = next((i for i, m in enumerate(part) if m.kind is Kind.OR), None)
+    if at is None or len(said) > _MOST or at == 0 or at + 1 >= len(part):
+        return False
+    if any(m.kind is Kind.NUM for m in part[:at]) and not any(m.kind is Kind.OTHERTIME for m in part):
+        return False
+    before = [w for m in part[:at] for w in m.text.split()]
+    after = [w for m in part[at + 1 :] for w in m.text.split()]
+    twice = before[0] == after[0] and len(after) > 1
+    without = after[:1] == ["no"] and after[1:2] == before[-1:]
+    put_off = any(m.kind is Kind.OTHERTIME and m.text.startswith("next ") for m in part)
+    either = after[:1] == ["no"] and before[-1:] == ["yes"]
+    return twice or without or either or (put_off and (after[0] in _CHOICES or text_at(part, at + 1).isdigit()))

@@ -1,0 +1,128 @@
+"""Where talk and sets of one message meet: `is two minutes enough - 90x9`, `the lad squats 200 lol 90x10`.
+
+A dash, `btw`, a laugh or a bracket between them ends a sentence, as does a comma beside a question: what is told on
+one side then says nothing about the other.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at
+from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
+from bot.notation.kinds import Kind
+from bot.notation.questions import opens_question
+from bot.notation.tokens import Mark
+from bot.notation.wholes import is_whole, tells_sets
+from bot.notation.wordlist import words
+
+_HARD = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_SOFT = (Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE)
+_LAUGHS = frozenset(words("lol lmao lmfao rofl haha hahaha hahah hehe hah btw fyi ps anyway anyways anyhow"))
+_TALK = (Kind.WORD, Kind.OTHERPERSON, Kind.OTHERTIME, Kind.TALKNUM, Kind.ASKING)
+_CORRECTS = (Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.SCRAP, Kind.NOT, Kind.UNITALL, Kind.INSTEAD)
+_DAYS = frozenset(
+    (*WEEKDAYS, *YESTERDAY, *words("this is from my last on session workout training log the of for late"))
+)
+"""Words of a heading that names a day."""
+_LEAST = 3
+"""Words of a part that talks."""
+
+
+def with_seams(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a stop wherever talk and sets meet."""
+    out = list(marks)
+    for place in range(len(out)):
+        if _is_seam(out, place):
+            out[place] = replace(out[place], kind=Kind.STOP, text=".")
+    return out
+
+
+def _is_seam(marks: Sequence[Mark], place: int) -> bool:
+    mark = marks[place]
+    if not (_parts(marks, place) or mark.kind in _SOFT):
+        return False
+    before = marks[_start(marks, place) : place]
+    after = marks[place + 1 : _end(marks, place)]
+    told = tells_sets(before), tells_sets(after)
+    if told[0] == told[1]:
+        return False
+    talk, sets = (after, before) if told[0] else (before, after)
+    if mark.kind in _SOFT and (not is_whole(sets) or _heads(marks, place)):
+        return False
+    if opens_question(talk):
+        query = mark.kind is Kind.COMMA and told[1] and _ends_asking(marks, place)
+        return not query and not any(m.kind is Kind.X for m in talk)
+    if mark.kind in (Kind.COMMA, Kind.BREAK):
+        return False
+    return _talks(talk) and not _names_for(talk, sets) and not _is_heading(talk)
+
+
+def _heads(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a colon stands behind the bracket: `saturday (no wifi): 60x5`."""
+    if marks[place].kind is Kind.OPEN:
+        place = next((i for i in range(place, len(marks)) if marks[i].kind is Kind.CLOSE), place)
+    return marks[place].kind is Kind.CLOSE and kind_at(marks, place + 1) is Kind.COLON
+
+
+def _parts(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a mark may part two things by itself: a dash between spaces, a laugh, `btw`."""
+    mark = marks[place]
+    if mark.kind is Kind.DASH:
+        following = marks[place + 1] if place + 1 < len(marks) else None
+        return not mark.tight and following is not None and not following.tight
+    if mark.kind is not Kind.FILL:
+        return False
+    return mark.text in _LAUGHS or not any(c.isalnum() for c in mark.text)
+
+
+def _start(marks: Sequence[Mark], place: int) -> int:
+    at = place
+    while at > 0 and not _bounds(marks, at - 1):
+        at -= 1
+    return at
+
+
+def _end(marks: Sequence[Mark], place: int) -> int:
+    at = place + 1
+    while at < len(marks) and not _bounds(marks, at):
+        at += 1
+    return at
+
+
+def _bounds(marks: Sequence[Mark], place: int) -> bool:
+    return marks[place].kind in (*_HARD, *_SOFT) or _parts(marks, place)
+
+
+def _ends_asking(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the sentence around a comma ends with a question mark: `is it ok, 60x5?`."""
+    at = place
+    while at < len(marks) and marks[at].kind not in _HARD:
+        at += 1
+    return kind_at(marks, at) is Kind.QUERY
+
+
+def _talks(part: Sequence[Mark]) -> bool:
+    """Whether a part is talk of its own, with no set and no change of one."""
+    spoken = [
+        w
+        for m in part
+        if m.kind not in (Kind.NUM, Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.REPS)
+        for w in m.text.split()
+        if w.isalpha()
+    ]
+    told = any(m.kind is Kind.X for m in part) or any(m.kind in _CORRECTS for m in part)
+    return not told and len(spoken) >= _LEAST and any(m.kind in _TALK for m in part)
+
+
+def _names_for(talk: Sequence[Mark], sets: Sequence[Mark]) -> bool:
+    """Whether talk names the exercise whose sets stand beside it: `rdl felt gross - 60x10`."""
+    return any(_named(talk)) and not any(_named(sets))
+
+
+def _is_heading(part: Sequence[Mark]) -> bool:
+    """`session from last monday`: the day of the sets behind it."""
+    return {w for m in part for w in m.text.split()} <= _DAYS
+
+
+def _named(part: Sequence[Mark]) -> Iterator[bool]:
+    return (bool(m.names) for m in part if m.kind in (Kind.NAME, Kind.WEAK))
