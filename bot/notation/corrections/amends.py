@@ -23,6 +23,16 @@ from bot.notation.tokens import Mark
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    place = _exercise_of(draft, piece)
+    stored = _names_stored(draft, piece)
+    begun = _begins(draft, piece)
+    if begun is not None:
+        if begun:
+            draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
+        return [] if begun else [m for m in piece if m.kind is not Kind.WAS]
+    if stored and correct_unit(piece, draft.record, place):
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return []
     other = is_of_another(piece)
     scraps = any(m.kind is Kind.SCRAP for m in piece)
     if other is not None or (not scraps and is_called_wrong(piece) and not any(m.kind in NUMBERS for m in piece)):
@@ -40,11 +50,6 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     if draft.record.replaces and takes_back(piece):
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return []
-    place = _exercise_of(draft, piece)
-    stored = _names_stored(draft, piece)
-    if stored and correct_unit(piece, draft.record, place):
-        draft.note_replaced((piece[0].start, piece[-1].end))
-        return []
     groups = split_groups(piece, draft.record, place) if stored else []
     if groups:
         for group in groups:
@@ -59,12 +64,51 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     corrects = _corrects(draft, piece)
     if corrects and (plain is None or not any(m.kind is Kind.WROTE for m in piece)):
         head, rest = _list_behind(piece)
+        if _changes_nothing(draft, head):
+            return piece
         _correct(draft, head)
         return rest
     if plain is not None:
         _correct(draft, plain, place)
         return []
     return piece
+
+
+def _changes_nothing(draft: Draft, piece: list[Mark]) -> bool:
+    """Whether a whole set is told that is stored just so: `actually felt good, 100x5` is another one."""
+    if not any([m.kind for m in piece[i : i + 3]] == [Kind.NUM, Kind.X, Kind.NUM] for i in range(len(piece))):
+        return False
+    if any(m.kind in (Kind.NOT, Kind.MEANT, Kind.SET, Kind.ORD, Kind.LABEL, Kind.LASTSET) for m in piece):
+        return False
+    tried = Record(draft.record.exercises, draft.record.unit, list(draft.record.stored))
+    tried.told, tried.last_exercise = list(draft.record.told), draft.record.last_exercise
+    rows = sorted(map(repr, (*tried.stored, *tried.said)))
+    corrected = correct(piece, tried, draft.unit, _exercise_of(draft, piece))
+    return corrected.doubt is None and sorted(map(repr, (*tried.stored, *tried.said))) == rows
+
+
+def _begins(draft: Draft, piece: Sequence[Mark]) -> bool | None:
+    """Whether it is in doubt that `set 1 was 24x12` begins the exercise under way, where another one was told last.
+
+    `False`: it begins it; `None`: it speaks of what is stored.
+    """
+    record = draft.record
+    place, last = draft.under_way(), record.last()
+    before = None if last is None else record.place_of(last.exercise)
+    if place is None or before is None or place == before or record.told or record.context(place).worked:
+        return None
+    strong = (Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.NO, Kind.SCRAP, Kind.WROTE, Kind.NAME, Kind.RPE, Kind.RIR)
+    if not any(m.kind is Kind.WAS for m in piece) or any(m.kind in strong for m in piece):
+        return None
+    shaped = shape_marks(list(piece), True)
+    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
+    opens = list(record.context(place).open_sets)
+    numbers = [m.value for m in shaped if m.kind is Kind.NUM]
+    if not labels or labels != opens[: len(labels)] or not numbers:
+        return None
+    if not all(record.context(place).is_likely(v, draft.unit) for v in numbers):
+        return None
+    return all(record.context(before).is_likely(v, draft.unit) for v in numbers)
 
 
 def _tells_efforts(piece: Sequence[Mark]) -> bool:

@@ -1,7 +1,8 @@
 """What a correction says a set really was: which number is meant, by the old value, its words, or what is plausible."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from bot.notation.answer import Span
 from bot.notation.atoms import Amount, Atom, Counts, Effort
@@ -57,7 +58,7 @@ def read_correction(shaped: Sequence[Mark]) -> Correction:
     sided = next((m for m in shaped if m.kind in SIDES), None) if len(sides) == 1 else None
     return Correction(
         atoms,
-        tuple(a for a in atoms if isinstance(a, Amount)),
+        tuple(_loaded(a, shaped) for a in atoms if isinstance(a, Amount)),
         tuple(a for a in _atoms(old) if isinstance(a, Amount)),
         efforts[-1] if efforts else None,
         stage,
@@ -66,9 +67,21 @@ def read_correction(shaped: Sequence[Mark]) -> Correction:
     )
 
 
+def _loaded(amount: Amount, shaped: Sequence[Mark]) -> Amount:
+    """The number of `was with 10` as a load."""
+    behind = any(
+        m.kind is Kind.WAS and m.text.split()[-1] == "with" and after.start == amount.start
+        for m, after in pairwise(shaped)
+        if m.text
+    )
+    return replace(amount, counts=Counts.LOAD) if behind and amount.counts is Counts.UNSAID else amount
+
+
 def _atoms(marks: Sequence[Mark], *, keep_sides: bool = False) -> tuple[Atom, ...]:
     kept = (Kind.LEFT, Kind.RIGHT) if keep_sides else ()
-    return read_atoms(read_items([m for m in marks if m.kind not in _STEERING or m.kind in kept]))
+    every = {i + 1 for i, m in enumerate(marks) if m.kind is Kind.ALL}
+    said = [m for i, m in enumerate(marks) if not (i in every and m.kind is Kind.SETS)]
+    return read_atoms(read_items([m for m in said if m.kind not in _STEERING or m.kind in kept]))
 
 
 def _new_and_old(marks: Sequence[Mark]) -> tuple[list[Mark], list[Mark]]:

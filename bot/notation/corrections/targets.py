@@ -9,6 +9,8 @@ from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.context import Context
+from bot.notation.corrections.drops import drop_again
+from bot.notation.corrections.ordinals import ordinal_set
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -29,7 +31,10 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
     """The piece with the stored sets that it counts as labels; as it is where it counts none, or corrects nothing."""
     last = record.last(place)
     where = None if last is None else record.place_of(last.exercise)
-    if last is None or where is None or not _may_correct(piece):
+    if last is None or where is None:
+        return piece
+    piece = _as_not(drop_again(piece, record, last), record.context(where))
+    if not _may_correct(piece):
         return piece
     piece = _without_its_load(piece, last, record.context(where))
     stored = list(dict.fromkeys(p.set for p in record.context(where).worked if p.set is not None))
@@ -45,11 +50,29 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
             out += [replace(mark, value=Decimal(n)) for n in numbers]
             at = end
             continue
+        one = ordinal_set(piece, at, stored) if plainly else None
+        if one is not None:
+            out.append(replace(piece[at], kind=Kind.LABEL, value=Decimal(one[0]), end=piece[one[1] - 1].end, parts=()))
+            at = one[1]
+            continue
         named = [m.kind for m in out[-2:]] == [Kind.LABEL, Kind.NAME]
         if not (named and piece[at].kind in (Kind.SETS, Kind.SET)):
             out.append(piece[at])
         at += 1
     return out
+
+
+def _as_not(piece: list[Mark], context: Context) -> list[Mark]:
+    """`the second is 170 no 180`: what was stored behind the `no`, so that it denies."""
+    stored = {v for p in context.worked for v in (p.reps, None if p.load is None else p.load.amount)}
+    for place in range(1, len(piece) - 1):
+        one, no, two = piece[place - 1 : place + 2]
+        if [one.kind, no.kind, two.kind] != [Kind.NUM, Kind.NO, Kind.NUM] or kind_at(piece, place + 2) is Kind.X:
+            continue
+        named = any(m.kind in (Kind.ORD, Kind.SET, Kind.LASTSET, Kind.LABEL) for m in piece[: place - 1])
+        if named and two.value in stored and one.value not in stored:
+            return [*piece[:place], replace(no, kind=Kind.NOT), *piece[place + 1 :]]
+    return piece
 
 
 def _without_its_load(piece: list[Mark], last: Performed, context: Context) -> list[Mark]:
@@ -108,7 +131,10 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
     if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _is_end(piece, at + 1):
         return list(stored), at + 1
     count, end = _number(piece, at)
+    told = kind_at(piece, end) is Kind.SETS and kind_at(piece, end + 1) is Kind.NUM
     if count == len(stored) and count > 1 and kind_at(piece, end) in (Kind.SETS, Kind.SET) and _opens(piece, at):
+        if told:
+            return [], at
         return list(stored), _past_sets(piece, end)
     each = (mark.kind is Kind.ALL or mark.text in ("each", "every")) and kind_at(piece, at + 2) in (Kind.SET, Kind.SETS)
     both = mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2
@@ -176,4 +202,6 @@ def _opens(piece: Sequence[Mark], at: int) -> bool:
 def _is_index(piece: Sequence[Mark], at: int) -> bool:
     """`bench 2 = 82.5x6`, `bench 2 was 7`: what stands behind the number of a set."""
     kind, then = kind_at(piece, at), kind_at(piece, at + 1)
+    if kind in _RATES and text_at(piece, at).split()[0] in ("was", "were"):
+        return True
     return (kind is Kind.COLON and then is Kind.NUM) or (kind in (Kind.WAS, Kind.MEANT) and then is not Kind.X)

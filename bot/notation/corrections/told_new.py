@@ -20,13 +20,15 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(m.kind is Kind.MEANT and m.text in ESTIMATES for m in piece):
         rest = [m for m in piece if not (m.kind is Kind.MEANT and m.text in ESTIMATES)]
         return not any(m.kind in _CORRECTING for m in rest) and (_is_next(rest) or _is_open(rest, record))
+    said_words = [w for m in piece for w in m.text.split()]
+    if said_words[-2:] == ["this", "time"] and not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.SORRY) for m in piece):
+        return True
     if any(m.kind in _CORRECTING for m in piece) or not any(m.kind is Kind.WAS for m in piece):
         return False
-    said = [w for m in piece for w in m.text.split()]
     cue = next(i for i, m in enumerate(piece) if m.kind is Kind.WAS)
     if {w for m in piece[:cue] for w in m.text.split()} & _COMING:
         return True
-    if any(said[i : i + 2] in _NOW for i in range(len(said))):
+    if any(said_words[i : i + 2] in _NOW for i in range(len(said_words))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
 

@@ -42,10 +42,12 @@ def correct_unit(piece: Sequence[Mark], record: Record, place: int | None) -> bo
         return False
     if labels:
         keys = [(last.exercise, n) for n in labels]
-    elif any(m.kind is Kind.ALL for m in piece):
+    elif any(m.kind is Kind.ALL or _is_plural(m) for m in piece):
         keys = stored
     elif numbers:
         keys = [k for k in stored if any(p.load is not None and p.load.amount == numbers[0] for p in record.rows(k))]
+    elif len(stored) > 1 and not any(_is_one(m) for m in piece):
+        return False
     else:
         keys = [(last.exercise, last.set)]
     loads = [p.load for k in keys for p in record.rows(k)]
@@ -59,12 +61,27 @@ def correct_unit(piece: Sequence[Mark], record: Record, place: int | None) -> bo
 
 
 def _of_unit(marks: Sequence[Mark]) -> Sequence[Mark]:
-    """`i'm an idiot, that's pounds`: the part that tells the unit, where no other part has a number."""
+    """`i'm an idiot, that's pounds`, `sorry, pounds`: the part with the unit, where no other has a number."""
     place = next((i for i, m in enumerate(marks) if m.kind in _UNITS), None)
     if place is None:
         return marks
     start = max((i + 1 for i in range(place) if marks[i].kind in (Kind.COMMA, Kind.STOP, Kind.LINE)), default=0)
-    return marks if any(m.kind is Kind.NUM for m in marks[:start]) else marks[start:]
+    if any(m.kind is Kind.NUM for m in marks[:start]):
+        return marks
+    cues = [m for m in marks[:start] if m.kind in (Kind.SORRY, Kind.MEANT)]
+    return [*([] if any(m.kind in _SAID for m in marks[start:]) else cues[:1]), *marks[start:]]
+
+
+def _is_plural(mark: Mark) -> bool:
+    """`both`, `those were`, `squats were`: all stored sets."""
+    said = mark.text.split()
+    return bool(said) and (said[0] in ("both", "those", "they", "these") or (mark.kind is Kind.WAS and "were" in said))
+
+
+def _is_one(mark: Mark) -> bool:
+    """`that was`, `it was`, `the last one`: one set."""
+    one = mark.kind is Kind.WAS or bool({"that", "it", "this"} & set(mark.text.split()))
+    return one or mark.kind in (Kind.LASTSET, Kind.LASTREP, Kind.MEANT)
 
 
 def _keys(record: Record, exercise: str) -> list[SetKey]:

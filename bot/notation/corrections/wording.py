@@ -8,11 +8,12 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.corrections.reordered import ignored, rated_last
+from bot.notation.corrections.spoken_of import spoken_of
+from bot.notation.corrections.voiced import CHANGING, voiced
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
-_CHANGING = frozenset(["change", "changing", "fix", "correct", "amend", "update", "edit", "swap", "adjust"])
 _WRONG = frozenset(
     ["should be", "should have been", "shouldve been", "should say", "should read", "is wrong", "was wrong",
      "was supposed to be", "supposed to be", "was meant to be", "were meant to be", "needs to be", "must be",
@@ -38,7 +39,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
-    sentence = rated_last(_of_that(_named_first(sentence)))
+    sentence = rated_last(_of_that(_named_first(voiced(spoken_of(sentence)))))
     sentence = ignored(sentence)
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
@@ -78,7 +79,7 @@ def _is_old(sentence: Sequence[Mark], first: int, between: Sequence[Mark]) -> bo
         return False
     if first and sentence[first - 1].kind in (Kind.SET, Kind.WROTE, Kind.NOT, Kind.SORRY):
         return False
-    changing = any(m.text.split()[-1:] and m.text.split()[-1] in _CHANGING for m in sentence[:first])
+    changing = any(m.text.split()[-1:] and m.text.split()[-1] in CHANGING for m in sentence[:first])
     to = any(m.kind is Kind.TO for m in between)
     wrong = any(m.kind is Kind.MEANT and m.text in _WRONG for m in between)
     led = all(m.kind in (Kind.FILL, Kind.NAME, Kind.COMMA, Kind.MEANT, Kind.COLON) for m in sentence[:first])
@@ -88,7 +89,7 @@ def _is_old(sentence: Sequence[Mark], first: int, between: Sequence[Mark]) -> bo
 def _with_old(sentence: Sequence[Mark], first: int, second: int) -> list[Mark]:
     """The first number as what was written, the second as what was meant."""
     kept = [
-        replace(m, kind=Kind.FILL) if i < second and (m.kind in (Kind.TO, Kind.MEANT) or m.text in _CHANGING) else m
+        replace(m, kind=Kind.FILL) if i < second and (m.kind in (Kind.TO, Kind.MEANT) or m.text in CHANGING) else m
         for i, m in enumerate(sentence)
     ]
     return [*kept[:first], _mark(sentence[first], Kind.WROTE), *kept[first:second], _mark(sentence[second], Kind.MEANT),
@@ -99,10 +100,12 @@ def _making(sentence: list[Mark]) -> list[Mark]:
     """`make set 2 13`, `change the last one to 13`: the verb says that a set is corrected."""
     for place, mark in enumerate(sentence):
         following = [m for m in sentence[place + 1 : place + 5] if m.kind not in (Kind.FILL, Kind.NAME)]
-        changes = mark.text in ("make", *_CHANGING)
-        to = Kind.TO in [m.kind for m in sentence[place:]] and mark.text in _CHANGING
+        changes = mark.text in ("make", *CHANGING)
+        to = Kind.TO in [m.kind for m in sentence[place:]] and mark.text in CHANGING
         named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
-        sets = bool(following) and following[0].kind in _SETS
+        sets = bool(following) and (
+            following[0].kind in _SETS or (following[0].kind in (Kind.ALL, Kind.DROP) and not sentence[:place])
+        )
         if mark.kind in (Kind.FILL, Kind.WORD) and changes and (sets or named):
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
@@ -144,7 +147,7 @@ def _is_changed(sentence: Sequence[Mark], first: int, second: int) -> bool:
     small = value is not None and value == int(value) and 1 <= value <= 3
     named = bool(first) and sentence[first - 1].kind is Kind.NAME
     to = [m.kind for m in sentence[first + 1 : second]] in ([Kind.TO], [Kind.TO, Kind.FILL])
-    changing = any(m.text.split()[-1:] and m.text.split()[-1] in _CHANGING for m in sentence[:first])
+    changing = any(m.text.split()[-1:] and m.text.split()[-1] in CHANGING for m in sentence[:first])
     return small and named and to and changing
 
 

@@ -28,7 +28,9 @@ def numbered(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         kinds = [kind_at(marks, at + n) for n in (0, 1, 2)]
         mark = marks[at]
-        if kinds == [Kind.NUM, Kind.STOP, Kind.SET] and mark.value is not None and mark.value <= 12:
+        told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
+        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told
+        if listed and mark.value is not None and mark.value <= 12:
             out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
             at += 3
             continue
