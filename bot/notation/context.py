@@ -15,6 +15,9 @@ from bot.training.units import Load, Unit
 
 LEAST, MOST = Decimal("0.6"), Decimal("1.6")
 """Of the planned load or the last one: outside both, a load is out of reason."""
+NEAR_IN_OTHER_UNIT = Decimal("0.025")
+"""Of the planned load: what a load told in the other unit may differ from it and be the planned one (common practice,
+no source)."""
 REPS_MOST = 2
 """Times the top of the range: more is out of reason."""
 ADDED_KG = Decimal(30)
@@ -135,9 +138,14 @@ class Context:
         return self.takes_load and self.is_load_in_reason(Load.of(value, unit), None, before, signed=False)
 
     def is_planned(self, load: Load, number: int | None) -> bool:
-        """Whether a load is exactly the planned one of a set (of any open set where no number is given)."""
+        """Whether a load is the planned one of a set (of any open set where no number is given).
+
+        Exactly in its unit; in the other unit as near as whole plates and stacks come.
+        """
         planned = self.planned_load(number)
-        return planned is not None and planned.kg == load.kg
+        if planned is None or planned.unit is load.unit:
+            return planned is not None and planned.kg == load.kg
+        return abs(planned.kg - load.kg) <= NEAR_IN_OTHER_UNIT * abs(planned.kg)
 
 
 def _is_near_body(load: Load, other: Load, signed: bool) -> bool:

@@ -37,6 +37,8 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
         if _is_went_back(marks, place):
             continue
         out |= _before(marks, place)
+        if mark.text == "up from" and not _is_compared(marks, place):
+            continue
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
@@ -52,6 +54,14 @@ def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
     return following[:1] in ([Kind.X], [Kind.FOR])
 
 
+def _is_compared(marks: Sequence[Mark], place: int) -> bool:
+    """`60x5, up from 57.5`, `up from last week's 8`: what was, and no `stood up from the chair 12`."""
+    following = [m for m in marks[place + 1 : place + 4] if m.kind is not Kind.FILL]
+    stood = place > 0 and marks[place - 1].text in _STOOD
+    return not stood and bool(following) and following[0].kind is not Kind.WORD
+
+
+_STOOD = ("stood", "standing", "stand", "getting", "got", "get", "rose", "rising")
 _LATELY = ("last time", "last week", "last session", "last month")
 
 

@@ -71,7 +71,7 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
             name, part_start, trailing = mark, 0, False
             continue
         marks.append(mark)
-        if mark.kind in EDGES:
+        if mark.kind in EDGES and not _joins_counts(marks, part_start):
             part_start = len(marks)
     if marks or name is not None:
         told = [m.kind for m in marks if m.kind in NUMBERS]
@@ -86,6 +86,12 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _joins_counts(marks: Sequence[Mark], part_start: int) -> bool:
+    """The `and` of `then 12 and 14 wall push-ups`: two counts of one name that follows them."""
+    then = part_start > 0 and marks[part_start - 1].kind is Kind.THEN
+    return then and [m.kind for m in marks[part_start:]] == [Kind.NUM, Kind.AND]
 
 
 def _is_its_load(before: Segment, marks: Sequence[Mark]) -> bool:

@@ -44,7 +44,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         elif is_compared(marks, place):
             out |= {place, place + 1}
-        elif not is_tied(marks, place) and _is_talk(marks, place):
+        elif not is_tied(marks, place) and _is_talk(marks, place) and not _opens_sets(marks, place):
             out.add(place)
     return out
 
@@ -187,10 +187,19 @@ def _is_body(marks: Sequence[Mark], place: int) -> bool:
         and after is not None
         and after.kind in (Kind.KG, Kind.LB)
         and bool(words & {"down", "up", "lost", "gained", "heavier", "lighter"})
-        and bool(words & {"week", "weeks", "month", "months", "weight", "year", "scale", "scales", "holiday"})
+        and bool(
+            words
+            & (
+                {"week", "weeks", "month", "months", "weight", "year", "scale", "scales", "holiday", "xmas"}
+                | set(_MONTHS)
+            )
+        )
     )
 
 
+_MONTHS = words(
+    "january february march april june july august september october november december christmas easter summer"
+)
 _LAST_HOUR = 24
 """`gym at 7` is a time of day; a greater number after `at` is none."""
 _TALKY = frozenset(
@@ -233,6 +242,22 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
 
 
+def _opens_sets(marks: Sequence[Mark], place: int) -> bool:
+    """The 12 of `up from the chair 12, 11 and 10`, the 15 of `rows at 15 after that: 10 each`: sets go on behind it."""
+    before = beside(marks, place, -1)
+    if before is not None and before.kind is Kind.AT:
+        at = place + 1
+        while at < len(marks) and marks[at].kind is Kind.FILL:
+            at += 1
+        named = place > 1 and marks[place - 2].kind is Kind.NAME and bool(marks[place - 2].names)
+        return named and [m.kind for m in marks[at : at + 2]] in ([Kind.COLON, Kind.NUM], [Kind.COMMA, Kind.NUM])
+    if before is None or before.kind is not Kind.WORD or before.text in _TALKY:
+        return False
+    listed = [m.kind for m in marks[place + 1 : place + 5]]
+    links = (Kind.COMMA, Kind.AND)
+    return len(listed) == 4 and listed[0] in links and listed[2] in links and listed[1] == listed[3] == Kind.NUM
+
+
 _OWN = ("so", "but", "then")
 """Words behind which a clause of its own starts."""
 
@@ -248,5 +273,5 @@ def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
     counted = beside(marks, place, 1)
     if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD):
         return False
-    following = [m.text for m in marks[place + 2 : place + 4]]
+    following = [m.text for m in marks[place + 2 : place + 4] if m.kind is not Kind.GAP]
     return following[:1] in (["left"], ["remaining"], ["more"], ["more to go"]) or following == ["to", "go"]

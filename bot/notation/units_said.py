@@ -9,6 +9,9 @@ from bot.training.units import Unit
 
 _LEADING = frozenset(["in", "all", "everything", "weights", "using", "units", "loads", "numbers"])
 
+_NOW = frozenset(["today", "here", "btw", "now"])
+_EDGES = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.DASH)
+
 
 @dataclass(frozen=True, slots=True)
 class UnitSaid:
@@ -32,6 +35,10 @@ def unit_for_all(marks: Sequence[Mark]) -> UnitSaid | None:
             continue
         said = " ".join(m.text for m in marks[max(0, place - 3) : place]).split()
         stands_apart = len(marks) > 1 and (place == 0 or place == len(marks) - 1)
+        ends = all(m.kind is Kind.FILL or m.text in _NOW for m in marks[place + 1 :])
+        stands_apart = stands_apart or (ends and before is not None and before.kind in _EDGES)
+        bracketed = [m.kind for m in marks[place + 1 : place + 2]] == [Kind.CLOSE]
+        stands_apart = stands_apart or (bracketed and before is not None and before.kind is Kind.OPEN)
         if _LEADING & set(said) or stands_apart:
             first = place
             while first > 0 and marks[first - 1].kind in (Kind.FILL, Kind.ALL, Kind.WITH, Kind.AT, Kind.WAS):

@@ -38,6 +38,8 @@ _MUSCLES = tuple(
     )
 )  # fmt: skip
 """What an exercise is for, which goes without saying beside its name."""
+_OTHER_BARS = frozenset(["trap", "hex", "hexagonal"])
+"""Bars of their own: the same lift with a straight one is another exercise."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
 
 
@@ -129,10 +131,12 @@ def _synonyms(form: frozenset[str]) -> list[frozenset[str]]:
 def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure) -> frozenset[str]:
     """Words that go without saying for the exercise."""
     extra = {"flat", "regular", "normal", "conventional", "olympic", "strict"}
+    if own & _OTHER_BARS:
+        extra -= {"regular", "normal", "conventional", "olympic"}
     if not own & _POSTURE:
         extra |= {"standing"}
     if not own & _EQUIPMENT:
-        if style is LoadStyle.TOTAL:
+        if style is LoadStyle.TOTAL and not own & _OTHER_BARS:
             extra |= {"barbell", "bar"}
             extra |= {"ez"} if own & _EZ else set()
         if style is LoadStyle.PER_HAND:

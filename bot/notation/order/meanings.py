@@ -24,6 +24,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
     if mark.kind is Kind.SAME and not any(m.kind is Kind.NUM for m in marks[:place]) and _is_entry(marks, place + 1):
         return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.THEN and after in (Kind.COLON, Kind.COMMA) and _is_load_at(marks, place - 1):
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
         return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
@@ -75,6 +77,11 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+def _is_load_at(marks: Sequence[Mark], place: int) -> bool:
+    """`rows at 15 after that: 10 each`: a name's load, the word of when behind it."""
+    return [kind_at(marks, place - n) for n in (2, 1, 0)] == [Kind.NAME, Kind.AT, Kind.NUM]
 
 
 def _is_bell(marks: Sequence[Mark], place: int) -> bool:

@@ -45,6 +45,23 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
         placed = _is_on_another(part)
         if placed is not None:
             return placed
+        straight = _straight_bar(part) if own & _OTHER_BARS else None
+        if straight is not None:
+            return straight
+    return None
+
+
+_OTHER_BARS = frozenset(["trap", "hex", "tbdl", "hexagonal"])
+_STRAIGHT = frozenset(words("straight normal regular standard ordinary olympic barbell conventional plain"))
+
+
+def _straight_bar(part: Sequence[Mark]) -> Mark | None:
+    """`deads with a straight bar` where the session has the trap bar's."""
+    said = [(w, m) for m in part if m.kind not in NUMBERS for w in m.text.split()]
+    for at, (word, mark) in enumerate(said):
+        after = said[at + 1][0] if at + 1 < len(said) else ""
+        if word in _STRAIGHT and (after in ("bar", "barbell") or word in ("barbell", "conventional")):
+            return mark
     return None
 
 
@@ -54,7 +71,7 @@ def _own(exercise: PlannedExercise) -> Iterator[str]:
         yield from (singular(w) for w in name.lower().replace("-", " ").split())
     if exercise.load_style is LoadStyle.PER_HAND:
         yield from ("dumbbell", "db", "kb", "kettlebell")
-    elif exercise.load_style is LoadStyle.TOTAL:
+    elif exercise.load_style is LoadStyle.TOTAL and not {"trap", "hex"} & set(exercise.name.lower().split()):
         yield "barbell"
 
 

@@ -3,10 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.abbreviations import singular
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, links, read_names, turned
 from bot.notation.spoken import TENS
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _OF_LOAD = frozenset(["bodyweight", "unassisted", "unweighted"])
 """Words that say the load beside a name, where no exercise of the session is called so."""
@@ -33,6 +36,12 @@ def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
     return out
 
 
+_PHRASES = frozenset(
+    [("hang", "on"), *((verb, way) for verb in ("carry", "carried", "carrying") for way in ("on", "over", "me", "us"))]
+)
+"""Everyday talk that begins with a word of exercises."""
+
+
 def _is_weighed(before: Sequence[Mark]) -> bool:
     """Whether a load stands straight before: what follows in `20kg dbs x 10` is what was held."""
     units = ("kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds", "s")
@@ -45,15 +54,19 @@ def _is_inside_name(marks: Sequence[Mark], place: int, index: Index) -> bool:
     """The `and` of `clean and press`, the `of` and `of the` of `curl of the leg`: between two words of one name."""
     first = place - 1 - (marks[place].text == "the" and place > 1)
     linked = marks[first + 1].text
-    last = place + 1 + (linked == "of" and place == first + 1 and [m.text for m in marks[place + 1 :][:1]] == ["the"])
-    if linked not in _INSIDE or last >= len(marks):
+    article = linked not in _ANDS and place == first + 1 and [m.text for m in marks[place + 1 :][:1]] == ["the"]
+    last = place + 1 + article
+    if linked not in (*_ANDS, "of", *_ON) or last >= len(marks):
         return False
     one, two = marks[first].text, marks[last].text
-    return links(one, two, index) if linked in _ANDS else turned(one, two, index)
+    if linked in _ANDS:
+        return links(one, two, index)
+    return (linked == "of" or singular(two) in _GEAR_ON) and turned(one, two, index)
 
 
 _ANDS = ("and", "&", "n")
-_INSIDE = (*_ANDS, "of")
+_ON = ("on", "at", "in", "with")
+_GEAR_ON = frozenset(words("cable machine smith dumbbell dumbell barbell kettlebell wall floor landmine ring band"))
 
 
 def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
@@ -93,7 +106,7 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         if (
             (mark.text == "row" and beside == ["in", "a"])
             or (mark.text in _OF_LOAD and mark.text not in index.words)
-            or (mark.text, after) == ("hang", "on")
+            or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
         ):
             flush()
@@ -109,14 +122,19 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
     return _with_kinds_of(out)
 
 
+_ARTICLES = ("the", "my", "those")
+_LEADS = (*_ARTICLES, "then", "and", "next", "did", "also", "plus")
+
+
 def _with_kinds_of(marks: list[Mark]) -> list[Mark]:
     """`the cable ones`, `the seated one`: a word that tells exercises apart, as the name of those that have it."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         before = out[-1] if out else None
         if mark.text in ("one", "ones") and before is not None and before.kind is Kind.WEAK and before.names:
-            led = place > 1 and marks[place - 2].text in ("the", "my", "those")
-            if led:
+            led = place < 2 or marks[place - 2].text in _LEADS or marks[place - 2].kind in (*EDGES, Kind.NUM)
+            numbered = place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.COLON)
+            if led and (numbered or (place > 1 and marks[place - 2].text in _ARTICLES)):
                 out[-1] = replace(before, kind=Kind.NAME, text=f"{before.text} {mark.text}", end=mark.end)
                 continue
         out.append(mark)
