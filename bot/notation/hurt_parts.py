@@ -35,7 +35,7 @@ def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
             continue
         telling = kind_at(marks, place - 1) in _NUMBERS and kind_at(marks, place + 1) in _NUMBERS
         if not telling and (_worded(marks, place - 1, hurt) or place + 1 in hurt or _in_part(marks, place + 1, hurt)):
-            out[place] = replace(mark, kind=Kind.BREAK)
+            out[place] = replace(mark, kind=Kind.STOP, text=".")
     return out
 
 
@@ -53,7 +53,8 @@ def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """The places in the parts of hurts that say nothing else: with them, what they tell is told of the hurt."""
     out: set[int] = set()
     for start, end in _parts(marks, hurt):
-        own = [p for p in range(start, end) if p not in hurt and p not in _moments(marks, start, end)]
+        told = hurt | _moments(marks, start, end) | _weighed(marks, start, end)
+        own = [p for p in range(start, end) if p not in told]
         kinds = {marks[p].kind for p in own}
         if marks[end - 1].kind is Kind.QUERY or kind_at(marks, end) is Kind.QUERY:
             continue
@@ -79,7 +80,7 @@ def without_words(marks: Sequence[Mark], starts: frozenset[int]) -> list[Mark]:
     return [replace(m, text=_SAID) if m.start in starts and m.kind is Kind.GAP else m for m in marks]
 
 
-_SAID = "hurt"
+_SAID = "?"
 
 
 def _moments(marks: Sequence[Mark], start: int, end: int) -> set[int]:
@@ -90,6 +91,19 @@ def _moments(marks: Sequence[Mark], start: int, end: int) -> set[int]:
         if marks[at].kind in (Kind.REPS, Kind.SET) and marks[at + 1].kind is Kind.NUM
         and kind_at(marks, at - 1) is not Kind.NUM and kind_at(marks, at + 2) not in (Kind.X, Kind.FOR, Kind.COLON)
     }  # fmt: skip
+
+
+def _weighed(marks: Sequence[Mark], start: int, end: int) -> set[int]:
+    """`hip was a 6 on tuesday`: how much it hurt."""
+    return {
+        at
+        for at in range(start + 1, end)
+        if marks[at].kind is Kind.NUM and text_at(marks, at - 1).split()[-1:] == ["a"]
+        and marks[at].value in _SCORES and kind_at(marks, at + 1) not in (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB)
+    }  # fmt: skip
+
+
+_SCORES = range(11)
 
 
 def _ends_a_set(marks: Sequence[Mark], start: int, end: int) -> bool:

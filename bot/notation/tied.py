@@ -30,7 +30,9 @@ def is_tied(marks: Sequence[Mark], place: int) -> bool:
         return True
     if before is not None and before.kind in _TIED:
         return True
-    if _is_one_of_two(marks, place) or _is_on_name(marks, place):
+    if _is_one_of_two(marks, place) or _is_on_name(marks, place) or _is_at_load(marks, place):
+        return True
+    if _is_described(marks, place):
         return True
     return after is not None and after.kind in _TIED and not _is_for_talk(marks, place)
 
@@ -40,6 +42,22 @@ def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
     after = [m.kind for m in marks[place + 1 : place + 3]]
     before = [m.kind for m in marks[max(0, place - 2) : place]]
     return after == [Kind.OR, Kind.NUM] or before == [Kind.NUM, Kind.OR]
+
+
+def _is_described(marks: Sequence[Mark], place: int) -> bool:
+    """`8 and 7 and a scrappy 6`: a count with a word for how it went, behind other counts."""
+    start, end = part_of(marks, place)
+    said = [m.text for m in marks[max(start, place - 2) : place]]
+    article = len(said) == 2 and said[0] in ("a", "an", "my") and marks[place - 1].kind is Kind.WORD
+    ends = place + 1 >= end or marks[place + 1].kind in (Kind.AND, Kind.THEN, Kind.REPS)
+    return article and ends and any(m.kind is Kind.NUM for m in marks[start : place - 2])
+
+
+def _is_at_load(marks: Sequence[Mark], place: int) -> bool:
+    """`did 4 at 140`: repetitions at a load."""
+    said = [m.kind for m in marks[place + 1 : place + 3]]
+    done = place > 0 and marks[place - 1].text in _DONE
+    return done and said == [Kind.AT, Kind.NUM]
 
 
 def _is_on_name(marks: Sequence[Mark], place: int) -> bool:

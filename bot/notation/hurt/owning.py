@@ -6,6 +6,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.scores import Score, says_when
 from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Kind
 from bot.training.report import Side
 
 _FAR_PLAIN, _FAR_BARE = 14, 9
@@ -52,10 +53,22 @@ def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
     if not score.plain:
         between = range(high + 1, score.first)
         measures = [m for m in scene.of(Cue.GOVERNS) if m.first in between and not says_when(scene, m.first)]
-        if (not ahead and distance) or measures:
+        if (not ahead and distance) or measures or (apart and not _opens(scene, score)):
             return None
     next_door = 8 if apart and not ahead else 0  # a score belongs to what was said before it
     return distance + 6 * apart + (0 if ahead else 2) + next_door
+
+
+def _opens(scene: Passage, score: Score) -> bool:
+    """Whether a bare number in a sentence of its own is what that sentence is of: `knee hurts. about a 4`."""
+    at = score.first
+    while at > 0 and scene.same_sentence(at - 1, score.first):
+        at -= 1
+    return score.first - at <= _LEADS and not any(scene.tokens[i].kind is not Kind.WORD for i in range(at, score.first))
+
+
+_LEADS = 5
+"""Words before a bare number in a sentence of its own: `i would say maybe a 4`."""
 
 
 def scores_of(scene: Passage, claim: Claim, scores: list[Score]) -> tuple[Score, ...]:

@@ -29,11 +29,18 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
     for index in range(mark.first - 1, max(mark.first - 11, -1), -1):
         if not scene.same_sentence(index, mark.first):
             return False
-        if any(m.first <= index < m.end for m in others):
+        other = next((m for m in others if m.first <= index < m.end), None)
+        if other is not None and not scene.words(other.end, other.end + 2) & _BESIDE:
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
     return False
+
+
+_BESIDE = word_set(
+    "watching watched watches barking looking laughing shouting cheering filming staring spotting spotted"
+)
+"""What others do beside the client, who is hurt: `the cat watching, calf is swollen`."""
 
 
 def supposed(scene: Passage, mark: Mark) -> bool:

@@ -44,11 +44,11 @@ clear/stopped/stop/healed/heal/get/got/getting/gotten away/better?; never goes/g
 not; or not; not to mention; no one; bad for; painful to watch/see/look/admit/read; hurting for; hard/painful
 on the eyes/eye/wallet; don't know/think/want/mind/worry/care; didn't do/go/get to/do/the/my; don't do; heart
 broken/breaking; heart to heart; by heart; heart set; heart rate monitor; heart wasn't/isn't in it; head
-start/up/down/home/space/off/to/over/out/into/back/in; heading; heads up; do/did/doing my head in; over my
-head; off the top of my head; use my head; get my head around/round; wrong head; headspace; mind numbing; on
-the other hand; by/at hand; hand in/up; first/second hand; hands down/off/free/on; hand stand; give/gave me a
-hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/foot; a hand; on one hand; one/single arm/hand/side/
-leg row/rows/press/presses/curl/curls/squat/squats/deadlift/deadlifts/rdl/rdls/extension/extensions/work/
+start/up/down/home/space/off/to/over/out/into/back/in; heading; heads up; do/did/doing my head in; over/above
+my/the/your? head; off the top of my head; use my head; get my head around/round; wrong head; headspace;
+mind numbing; on the other hand; by/at hand; hand in/up; first/second hand; hands down/off/free/on; hand stand;
+give/gave me a hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/foot; a hand; on one hand; one/single arm/hand/
+side/leg row/rows/press/presses/curl/curls/squat/squats/deadlift/deadlifts/rdl/rdls/extension/extensions/work/
 stuff/lunge/lunges/bridge/bridges/raise/raises/pulldown/pulldowns/hip/calf; other side/hand; this/that side;
 stiff leg/legs/legged; stiff leg deadlift/deadlifts/deads; on/by my side; from the side; foot off; back/front
 foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/fingers crossed; toe to toe; toes to bar;

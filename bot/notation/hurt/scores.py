@@ -9,7 +9,8 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.score_times import of_a_joint, of_a_time
-from bot.notation.hurt.tokens import Gap, Kind
+from bot.notation.hurt.tokens import Gap, Kind, Token
+from bot.notation.spoken import NUMBER_WORDS
 
 _WORDS = {
     w: i for i, w in enumerate(["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"])
@@ -71,6 +72,8 @@ def _goes_on(scene: Passage, index: int, last: Score) -> Score | None:
 def _score_at(scene: Passage, index: int) -> Score | None:
     token = scene.tokens[index]
     if token.kind is Kind.SCORE:
+        if _of_two_sides(scene, index):
+            return None
         value = max(_whole(n) for n in re.split(r"-|–|to|or", token.word.rsplit("/", 1)[0]))
         return _bounded(scene, index, index + 1, value, plain=True)
     value_here = _value(scene, index)
@@ -94,6 +97,24 @@ def _score_at(scene: Passage, index: int) -> Score | None:
     ):
         return _bounded(scene, index, end + 1, value_here, plain=True)
     return _bounded(scene, index, end, value_here, plain=False) if _may_be_bare(scene, index, end) else None
+
+
+def _of_two_sides(scene: Passage, index: int) -> bool:
+    """`14 kg: 10/10, 10/9`, `12s, 10/10`: repetitions left and right behind their load, or beside others."""
+    before = scene.tokens[index - 1] if index else None
+    loaded = before is not None and before.kind is Kind.SET and _LOAD.fullmatch(before.word) is not None
+    if loaded and not any(i < index and scene.same_sentence(i, index) for i in scene.hurting):
+        return True
+    pair = scene.tokens[index + 1 : index + 3]
+    return len(pair) == 2 and all(t.kind is Kind.NUMBER and t.gap is Gap.SOFT for t in pair) and _touch(*pair)
+
+
+def _touch(one: Token, two: Token) -> bool:
+    """Whether but one sign stands between: `10/9`."""
+    return two.start - one.end == 1
+
+
+_LOAD = re.compile(r"\d+(?:[.,]\d+)?\s*(?:kgs?|kilos?|lbs?|pounds?|s)")
 
 
 def _range_goes_on(scene: Passage, end: int) -> bool:
@@ -155,6 +176,9 @@ def governed(scene: Passage, first: int, end: int) -> bool:
 
 _ENDED = word_set("stop stopped stopping quit bail bailed fail failed rack racked cut ended died stuck capped done")
 """Before `at 9` these end a set."""
+_NUMERALS = frozenset(NUMBER_WORDS)
+_UPS = word_set("push pull step chin sit press get set muscle")
+"""Exercises that are something `up`: `push up 10` tells repetitions."""
 _GETS = word_set("it pain has have 's ache hurt hurts that")
 """What gets to a score: `it got 6`; otherwise `got 6` tells repetitions."""
 _A_ONE = word_set("a about maybe pain only just at is was")
@@ -189,12 +213,18 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
             return False
         if scene.tokens[end].kind in (Kind.NUMBER, Kind.SET, Kind.TIME) and scene.tokens[end].word[0] in "x*@":
             return False
+        if scene.tokens[end].kind is Kind.NUMBER:
+            return False
     before = scene.word(first - 1)
     if of_a_time(scene, end) and of_a_joint(scene, first):
         return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:
+        return False
+    if after in _NUMERALS and end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
+        return False
+    if before == "up" and scene.word(first - 2) in _UPS:
         return False
     if before in ("got", "hit") and (scene.ends(first - 1) or scene.word(first - 2) not in _GETS):
         return False

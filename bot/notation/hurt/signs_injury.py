@@ -97,7 +97,8 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
         if stands(scene, m):
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
-        clear = scene.words(m.first, m.end + 6) & {"clear", "normal", "fine", "pale", "ok"}
+        near_by = [i for i in range(m.first, min(m.end + 6, len(scene.tokens))) if scene.same_sentence(i, m.first)]
+        clear = scene.words(m.first, near_by[-1] + 1) & {"clear", "normal", "fine", "pale", "ok"}
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
             if dark.first == m.first or clear or not _coloured(scene, m, dark) or _drunk(scene, dark):
                 continue

@@ -38,10 +38,11 @@ NEVER_DOUBTED = word_set(
     sled rower ropes boxes bars racks bells machines chains mats slam slams bike ski walks chins cleans plank jumps
     pound pounds faster straps cool pole poles sticks bags timed fives fours threes clock beast test rested bent pace
     paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch um umm ummm uhm
-    erm errm hmm hmmm mmm ehm ehh uhh
+    erm errm hmm hmmm mmm ehm ehh uhh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
+    fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred
     """
 )
-"""Gym words and sounds of thinking that are never read as a slip for a sign's word."""
+"""Gym words, number words and sounds of thinking that are never read as a slip for a sign's word."""
 
 
 class Speller:

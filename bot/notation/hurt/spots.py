@@ -69,7 +69,8 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
             continue
         if m.place.name in ("side", "back") and scene.word(m.end) == "of":
             continue
-        if m.first and scene.tokens[m.first - 1].kind is Kind.SET and scene.tokens[m.first - 1].word.endswith("each"):
+        before = scene.tokens[m.first - 1] if m.first and scene.tokens[m.first].gap is Gap.NONE else None
+        if before is not None and before.kind is Kind.SET and before.word.endswith("each"):
             continue
         out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
     return tuple(_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False))

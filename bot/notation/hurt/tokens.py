@@ -102,7 +102,7 @@ def read_tokens(text: str) -> tuple[Token, ...]:
         for word, start, end in _parts(match.group(), match.start(), match.end()):
             out.append(Token(word, places[start], places[end - 1] + 1, gap, Kind(kind)))
             gap = Gap.NONE
-    return _unable(_timed(out))
+    return _unable(_little(_timed(out)))
 
 
 _TIMES = ("minutes", "minute", "mins", "hours", "hour", "min")
@@ -132,6 +132,27 @@ _NO_TIME = word_set(
     tour
     """
 )
+
+
+def _little(tokens: list[Token]) -> list[Token]:
+    """The `wee` of `a wee twinge` as `little`; that of `had a wee` stays."""
+    out = list(tokens)
+    for place in range(1, len(tokens) - 1):
+        before, token, after = tokens[place - 1 : place + 2]
+        led = token.word == "wee" and before.word in _LED and token.gap is Gap.NONE
+        if led and after.gap is Gap.NONE and after.kind is Kind.WORD and after.word not in _AFTER_WATER:
+            out[place] = Token("little", token.start, token.end, token.gap, token.kind)
+    return out
+
+
+_LED = word_set("a the this that some her his another just got had felt one first few")
+_AFTER_WATER = word_set(
+    """
+    is was 's looks looked looking came comes turned turns went goes has had and in on now today or but this that colour
+    smells smelled since again earlier before after when at myself it which with like the
+    """
+)
+"""Words behind `wee` where it is water."""
 
 
 def _unable(tokens: list[Token]) -> tuple[Token, ...]:
