@@ -18,7 +18,8 @@ def only_mentioned(marks: Sequence[Mark]) -> set[int]:
     return {
         place
         for place, mark in enumerate(marks)
-        if mark.kind in _NAMES and (_is_taken(marks, place) or _is_passed(marks, place))
+        if mark.kind in _NAMES
+        and (_is_taken(marks, place) or _is_passed(marks, place) or _is_of_talk(marks, place) or _is_full(marks, place))
     }
 
 
@@ -30,9 +31,21 @@ def _is_taken(marks: Sequence[Mark], place: int) -> bool:
         following = marks[at + 1] if at + 1 < len(marks) else None
         if mark.text in _TAKEN and not (following is not None and following.kind is Kind.TO):
             return True
+        if mark.text in _BROKEN and _ends_so(marks, at + 1):
+            return True
         if mark.text == "use" and marks[at - 1].text.split()[-1:] == ["in"]:
             return True
     return False
+
+
+_BROKEN = frozenset(words("broken bust busted kaput kaputt knackered down"))
+
+
+def _ends_so(marks: Sequence[Mark], at: int) -> bool:
+    """Whether nothing is told of what was done for it: `leg press is broken again.`."""
+    while at < len(marks) and marks[at].text in ("again", "today", "still", "too", "lol", "now"):
+        at += 1
+    return at >= len(marks) or marks[at].kind in (Kind.STOP, Kind.LINE, Kind.CLOSE)
 
 
 def _is_passed(marks: Sequence[Mark], place: int) -> bool:
@@ -45,3 +58,42 @@ def _is_passed(marks: Sequence[Mark], place: int) -> bool:
         if said[-1:] == ["to"] and marks[at - 1].text == "next":
             return True
     return False
+
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.OPEN, Kind.CLOSE)
+_TELLS = frozenset(
+    (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.INSTEAD, Kind.DONE, Kind.SKIP, Kind.NO,
+     Kind.SKIPPED, Kind.BODY, Kind.COLON, Kind.MEANT, Kind.SCRAP, Kind.FINISH, Kind.EXCEPT, Kind.THEREST, Kind.NOT)
+)  # fmt: skip
+_DOING = frozenset(
+    words(
+        "did done do doing used took swapped went hit replaced switched moved started starting tried managed made for"
+    )
+)
+_LEAST = 3
+"""Words of a sentence that tells of an exercise without doing it."""
+
+
+def _is_of_talk(marks: Sequence[Mark], place: int) -> bool:
+    """`back squat felt like flying.`: an exercise that the session lacks, in a sentence that tells no set."""
+    if marks[place].names:
+        return False
+    start, end = place, place
+    while start > 0 and marks[start - 1].kind not in _ENDS:
+        start -= 1
+    while end < len(marks) and marks[end].kind not in _ENDS:
+        end += 1
+    part = [m for i, m in enumerate(marks[start:end], start) if i != place]
+    said = {w for m in part for w in m.text.split()}
+    return not any(m.kind in _TELLS for m in part) and not said & _DOING and len(said) >= _LEAST
+
+
+def _is_full(marks: Sequence[Mark], place: int) -> bool:
+    """`bench is full of people`: others have it."""
+    at = place + 1
+    while at < len(marks) and (marks[at].kind in (Kind.WAS, Kind.FILL) or marks[at].text in ("all", "still")):
+        at += 1
+    was = place + 1 < len(marks) and marks[place + 1].kind is Kind.WAS
+    others = at < len(marks) and marks[at].kind is Kind.OTHERPERSON
+    full = any(m.text == "full" or m.text.startswith("full of") for m in marks[place + 1 : at])
+    return was and others and full

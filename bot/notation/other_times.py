@@ -91,7 +91,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
     hoping = marks[place].text.split()[-1] in _HOPED
-    while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.THEN, Kind.COLON):
+    while at < len(marks) and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
         if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
             break
@@ -127,6 +127,15 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
         reached.add(before)
     return reached | _aimed(marks, place)
+
+
+_NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat")
+
+
+def _ends_telling(marks: Sequence[Mark], at: int) -> bool:
+    """Whether `then` or a colon ends what is told of another: not the `next` of `the guy in the next rack`."""
+    beside = marks[at].text == "next" and at + 1 < len(marks) and marks[at + 1].text in _NEXT
+    return marks[at].kind in (Kind.THEN, Kind.COLON) and not beside
 
 
 _RESUMING = ("anyway", "anyways", "anyhow")
@@ -165,7 +174,7 @@ def _is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     if not when or marks[at].kind is not Kind.NUM or at < place + 2:
         return False
     before = marks[at - 1]
-    lifted = before.text.split()[-1:] and before.text.split()[-1] in _LIFTS
+    lifted = before.text.split()[-1:] and before.text.split()[-1] in (*_LIFTS, "the", "my")
     rest = marks[at + 1].kind if at + 1 < len(marks) else None
     counted = rest in (None, Kind.REPS, Kind.X, Kind.FOR, Kind.AND, Kind.WITH, Kind.EACH, *EDGES)
     return counted and not lifted and before.kind is not Kind.NAME

@@ -11,8 +11,10 @@ from bot.notation.clauses import kind_at
 from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.questions import opens_question
+from bot.notation.strays.equipment import GONE
+from bot.notation.strays.people import with_people
 from bot.notation.tokens import Mark
-from bot.notation.wholes import is_whole, tells_sets
+from bot.notation.wholes import has_entry, is_whole, tells_sets
 from bot.notation.wordlist import words
 
 _HARD = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -31,9 +33,10 @@ _LEAST = 3
 def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a stop wherever talk and sets meet."""
     out = list(marks)
+    told = with_people(marks)
     for place in range(len(out)):
-        if _is_seam(out, place):
-            out[place] = replace(out[place], kind=Kind.STOP, text=".")
+        if _is_seam(told, place):
+            out[place] = told[place] = replace(out[place], kind=Kind.STOP, text=".")
     return out
 
 
@@ -47,11 +50,13 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
     if told[0] == told[1]:
         return False
     talk, sets = (after, before) if told[0] else (before, after)
+    if told[1] and mark.kind not in _SOFT:
+        talk = marks[_sentence_start(marks, place) : place]
     if mark.kind in _SOFT and (not is_whole(sets) or _heads(marks, place)):
         return False
     if opens_question(talk):
         query = mark.kind is Kind.COMMA and told[1] and _ends_asking(marks, place)
-        return not query and not any(m.kind is Kind.X for m in talk)
+        return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
         return False
     return _talks(talk) and not _names_for(talk, sets) and not _is_heading(talk)
@@ -77,7 +82,19 @@ def _parts(marks: Sequence[Mark], place: int) -> bool:
 
 def _start(marks: Sequence[Mark], place: int) -> int:
     at = place
+    while at > 0 and _parts(marks, at - 1):
+        at -= 1
     while at > 0 and not _bounds(marks, at - 1):
+        at -= 1
+    return at
+
+
+def _sentence_start(marks: Sequence[Mark], place: int) -> int:
+    """Where the words before a seam start: behind what ends a sentence, or what may part it."""
+    at = place
+    while at > 0 and _parts(marks, at - 1):
+        at -= 1
+    while at > 0 and marks[at - 1].kind not in _HARD and not _parts(marks, at - 1):
         at -= 1
     return at
 
@@ -110,13 +127,15 @@ def _talks(part: Sequence[Mark]) -> bool:
         for w in m.text.split()
         if w.isalpha()
     ]
-    told = any(m.kind is Kind.X for m in part) or any(m.kind in _CORRECTS for m in part)
-    return not told and len(spoken) >= _LEAST and any(m.kind in _TALK for m in part)
+    told = has_entry(part) or any(m.kind in _CORRECTS for m in part)
+    talks = any(m.kind in _TALK for m in part) or bool(GONE & set(spoken))
+    return not told and len(spoken) >= _LEAST and talks
 
 
 def _names_for(talk: Sequence[Mark], sets: Sequence[Mark]) -> bool:
     """Whether talk names the exercise whose sets stand beside it: `rdl felt gross - 60x10`."""
-    return any(_named(talk)) and not any(_named(sets))
+    others = any(m.kind is Kind.OTHERPERSON for m in talk)
+    return any(_named(talk)) and not any(_named(sets)) and not others
 
 
 def _is_heading(part: Sequence[Mark]) -> bool:

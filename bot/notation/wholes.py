@@ -36,3 +36,11 @@ def is_whole(part: Sequence[Mark]) -> bool:
     listed = kinds.count(Kind.NUM) > 1 and kinds[0] is Kind.NUM
     failed = kinds[:1] == [Kind.FAILED] and len(kinds) > 1
     return linked or named or counted or listed or failed or kinds in ([Kind.SAME], [Kind.SAME, Kind.AGAIN], [Kind.NUM])
+
+
+def has_entry(part: Sequence[Mark]) -> bool:
+    """Whether a load with its repetitions is told anywhere: `60x5`."""
+    kinds = [m.kind for m in part]
+    return any(
+        kinds[i - 1] is Kind.NUM and kinds[i + 1] is Kind.NUM for i in range(1, len(kinds) - 1) if kinds[i] is Kind.X
+    )

@@ -73,8 +73,18 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         at = next(i for i, m in enumerate(piece) if m is marks[cue])
         direct = [m.kind for m in piece[at + 1 : at + 4] if m.kind is not Kind.FILL]
         told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
-        return not direct or direct[0] not in told or Kind.NOT in kinds
+        return (not direct or direct[0] not in told or Kind.NOT in kinds) and not _is_of_talk(piece, at)
     return True
+
+
+def _is_of_talk(piece: Sequence[Mark], cue: int) -> bool:
+    """`bench is full of people, 95 for 5`: what was is told before the comma, and is no number."""
+    comma = next((i for i in range(cue + 1, len(piece)) if piece[i].kind is Kind.COMMA), cue)
+    said = {w for m in piece[cue + 1 : comma] for w in m.text.split()}
+    numbers = (Kind.NUM, Kind.BODY, Kind.CLOCK, Kind.LABEL, Kind.ORD, Kind.RPE, Kind.RIR, Kind.NOT)
+    plain = not any(m.kind in numbers for m in piece[cue + 1 : comma])
+    talks = any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.GAP, Kind.TALKNUM) for m in piece[cue + 1 : comma])
+    return plain and talks and not said & _MISTAKES
 
 
 _STORED = frozenset(

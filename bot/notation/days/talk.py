@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import text_at
+from bot.notation.clauses import part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -21,6 +21,8 @@ _TELLING = frozenset(
 )
 
 
+_TOGETHER = frozenset(words("trained train training session workout sesh gym with we i"))
+"""Words of a day that is told of the client beside others."""
 _TRAINED = frozenset(words("trained train training session workout sesh did done gym with we missed skipped"))
 """Words of what was done on a day, by the client too."""
 _FELT = frozenset(words("felt feel feels feeling flew snappy sore fried stiff dead smoked cooked wrecked looked moved"))
@@ -41,6 +43,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     while text_at(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
     before = text_at(marks, at)
+    if _is_owed(marks, places):
+        return False
     heads = _heads(marks, at, last)
     if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
         return not heads
@@ -57,20 +61,42 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return bool(words & _AWAY and not words & _TELLING)
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
         return True
-    if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TRAINED:
+    if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TOGETHER:
         return True
-    numbered = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in part)
+    numbered = any(_may_be_set(marks, i) for i in range(start, end) if i not in places)
     words = {w for m in part for w in m.text.split()}
     if words & _AWAY and not numbered and not words & _TELLING:
         return True
     named = any(m.kind is Kind.NAME for m in part)
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
         return True
-    if named or any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.SKIP, Kind.PLANNED) for m in part):
+    if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
         return False
     if _is_excused(words):
         return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
+    """`thursday's session i never sent`, `did friday's in the hotel gym`: a session whose report comes now."""
+    start, _ = part_of(marks, places[0])
+    _, end = part_of(marks, places[-1])
+    said = {w for m in marks[start:end] for w in m.text.split()}
+    owned = any(marks[i].text.endswith("days") for i in places)
+    session = bool(said & {"session", "workout", "sesh", "training"})
+    forgot = bool(said & _TELLING) and bool(said & {"never", "forgot", "didnt", "forgotten", "havent", "late"})
+    return (forgot and (session or owned)) or (owned and "did" in said)
+
+
+def _may_be_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number may be a set's: not that of `home at 11`, of `3 pints`."""
+    if marks[place].kind not in (Kind.NUM, Kind.CLOCK):
+        return False
+    before = marks[place - 1] if place else None
+    after = marks[place + 1].kind if place + 1 < len(marks) else None
+    timed = before is not None and before.kind is Kind.AT and before.text == "at" and after is not Kind.X
+    counts = after in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) and (before is None or before.kind is not Kind.X)
+    return not counts and not (timed and not any(m.kind is Kind.X for m in marks[max(0, place - 4) : place + 2]))
 
 
 _BEING = frozenset(words("was trained train went came come did there here gym in"))

@@ -25,7 +25,7 @@ def states(marks: Sequence[Mark], place: int) -> bool:
         return True
     if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
         return False
-    return set(marks[place - 1].text.split()) <= _STATING
+    return bool(subject) and set(marks[place - 1].text.split()) <= _STATING
 
 
 def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:

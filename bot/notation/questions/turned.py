@@ -9,17 +9,24 @@ from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import ENDS, opens
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
 
 _MODALS = frozenset(words("would could should will can may shall does wont wouldnt couldnt shouldnt cant doesnt"))
 _OF = frozenset(
-    words("a an the my your this that these those some any other more less there everyone anyone people we")
+    words(
+        "a an the my your this that these those some any other more less there everyone anyone people we someone",
+        "somebody",
+    )
 )
+_OURS = frozenset(words("the my your these those our"))
+_DOES = frozenset(words("have need count matter mean work look feel help change"))
+_PLANNED = frozenset(words("typo meant supposed purpose intentional deliberate"))
 _DO = frozenset(words("other others most many people any your women men beginners clients you"))
 _BE = frozenset(words("is are isnt arent was were"))
 _JUDGED = frozenset(
     words("worth meant supposed normal ok okay alright enough allowed necessary needed better safe bad good fine",
-          "dangerous usual possible cheating wrong right legit useful pointless overkill")
+          "dangerous usual possible cheating wrong right legit useful pointless overkill much often soon rude")
 )  # fmt: skip
 _TELLING = frozenset(
     words("a very too so all still now also just not only already really pretty quite done finished hard heavy easy",
@@ -27,17 +34,22 @@ _TELLING = frozenset(
 )  # fmt: skip
 """Words behind `is` of somebody who leaves out what it is of: `is very heavy today`."""
 _THINGS = frozenset(words("it this that these those there"))
+_ANY = frozenset(
+    words("reason reasons objection objections point harm news update preference recommendation recommendations trick",
+          "tricks feedback thoughts ideas advice tips word hints downside benefit")
+)  # fmt: skip
 _SUBJECTS = frozenset(words("it i they that we you there this"))
 _TAGGING = frozenset(words("is am do should will does are was can did have would has could"))
 _NEVER = frozenset(
     words("not no never isnt arent dont doesnt wont shouldnt cant cannot nothing nowt nae wasnt didnt aint")
 )
-_FORM = frozenset(words("form technique depth video clip grip setup stance"))
+_FORM = frozenset(
+    words("form technique depth video clip grip setup stance back knees elbows timing position tempo range")
+)
 _CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
 _OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how"))
 _MOST = 10
 """Words of a choice."""
-_LINKS = (Kind.X,)
 
 
 def turns(marks: Sequence[Mark], place: int) -> int | None:
@@ -45,15 +57,31 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
     mark = marks[place]
     if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
         return None
-    starts = place == 0 or marks[place - 1].kind in EDGES
+    starts = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.DASH)
     if not starts and not (mark.text.split()[0] in _OPENERS and opens(marks, place)):
         return None
     end = _end(marks, place)
-    if any(m.kind in _LINKS for m in marks[place:end]):
+    if has_entry(marks[place:end]):
         return None
     said = [w for m in marks[place:end] for w in m.text.split()]
-    asks = _asks_of(said) or _asks_which(marks[place:end], said) or _is_choice(marks[place:end], said)
+    if not said:
+        return None
+    if starts and _is_announced(marks, place):
+        return _end(marks, place)
+    asks = (
+        _asks_of(said)
+        or (starts and said[0] == "any" and bool(_ANY & set(said[1:2])))
+        or _asks_which(marks[place:end], said)
+        or _is_choice(marks[place:end], said)
+    )
     return end if asks else None
+
+
+def _is_announced(marks: Sequence[Mark], place: int) -> bool:
+    """`q: drop sets on the last one or all`: what is called a question."""
+    lead = [w for m in marks[max(0, place - 3) : place] for w in m.text.split() if w.isalpha()]
+    linked = place > 1 and marks[place - 1].kind in (Kind.COLON, Kind.DASH, Kind.COMMA)
+    return linked and lead[-1:] in (["q"], ["question"], ["qn"], ["qq"])
 
 
 def tagged(marks: Sequence[Mark], end: int) -> int | None:
@@ -72,7 +100,7 @@ def tagged(marks: Sequence[Mark], end: int) -> int | None:
     if not _NEVER & {w for m in marks[at:end] for w in m.text.split()}:
         at = start
     denied = _NEVER & {w for m in marks[at:end] for w in m.text.split()}
-    return at if denied and not any(m.kind in _LINKS for m in marks[at:end]) else None
+    return at if denied and not has_entry(marks[at:end]) else None
 
 
 _LEAST = 4
@@ -89,23 +117,28 @@ def _asks_of(said: Sequence[str]) -> bool:
     """`would a belt help`, `do other clients find`, `are straps worth it`, `is it meant to`, `hows the form in it`."""
     if len(said) < _LEAST - 1:
         return False
-    first, second = said[0], said[1]
+    first, second, rest = said[0], said[1], set(said[2:])
     if first in _MODALS and second in _OF:
         return True
-    if first == "do" and second in _DO and len(said) >= _LEAST:
-        return True
+    if first == "do" and len(said) >= _LEAST:
+        return second in _DO or (second in _OURS and bool(rest & _DOES))
     if first in ("hows", "how") and _FORM & set(said[1:4]):
         return True
-    if first in _BE and second in _THINGS and first in ("is", "are"):
+    if first in ("is", "are") and second in _THINGS:
         return len(said) >= _LEAST
-    return first in ("is", "are") and second not in _TELLING and bool(_JUDGED & set(said[2:]))
+    if first in ("is", "are") and second in _OURS and rest & _FORM:
+        return True
+    if first in ("was", "were") and second in _OURS:
+        return bool(rest & _PLANNED)
+    plain = second not in _TELLING or (second == "a" and said[2] != "bit" and len(said) > _LEAST)
+    return first in ("is", "are") and plain and bool(_JUDGED & rest)
 
 
 def _asks_which(part: Sequence[Mark], said: Sequence[str]) -> bool:
     """`was it 100 or 110 you wanted`: which of two numbers."""
     kinds = [m.kind for m in part if m.kind not in (Kind.KG, Kind.LB, Kind.FILL)]
     either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
-    return either and said[0] in ("was", "is") and said[1] in ("it", "that", "this")
+    return either and said[0] in ("was", "is") and said[1:2] in (["it"], ["that"], ["this"])
 
 
 def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
@@ -117,7 +150,7 @@ def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
         return False
     before = [w for m in part[:at] for w in m.text.split()]
     after = [w for m in part[at + 1 :] for w in m.text.split()]
-    twice = before[0] == after[0] and len(after) > 1
+    twice = (before[0] == after[0] and len(after) > 1) or (before[0] == "too" and len(before) > 1)
     without = after[:1] == ["no"] and after[1:2] == before[-1:]
     put_off = any(m.kind is Kind.OTHERTIME and m.text.startswith("next ") for m in part)
     either = after[:1] == ["no"] and before[-1:] == ["yes"]

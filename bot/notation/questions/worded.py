@@ -6,9 +6,10 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import ENDS, opens
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
 
-_ASKING = frozenset(words("how what why which when where who whats wheres whos"))
+_ASKING = frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
     "is are was were should can could do does did will would am has have had may shall shud cud wud",
 ))  # fmt: skip
@@ -18,9 +19,11 @@ _JUDGED = frozenset(words(
     "expected serious worrying wrong heavy light much little",
 ))  # fmt: skip
 _THINGS = ("that", "this", "it", "those", "these", "they")
+_LEAST = 3
+"""Words of a question."""
 _TALK = 2
 """Words of a phrase that asks nothing, from which on it is one: `what was i going to say`."""
-_FAR = 4
+_FAR = 6
 """Words between the word that asks and its verb: `how many more sets should i`."""
 
 
@@ -33,7 +36,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
         return None
     if first in _ASKING and opens(marks, place):
-        return _end(marks, place) if _turns(marks, place) or _asks_which(marks, place) else None
+        asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
+        return _end(marks, place) if asks else None
     if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):
         return _end(marks, place)
     led = place > 0 and marks[place - 1].text in ("but", "and", "so", "or")
@@ -66,10 +70,24 @@ def _asks_which(marks: Sequence[Mark], place: int) -> bool:
     return asks and any(w in ("for", "on", "in", "with", "at", "to") for w in said[2:4])
 
 
+def _asks_what(said: Sequence[str]) -> bool:
+    """`what happens if`, `whats your take`, `whens the deload`."""
+    if len(said) < _LEAST or said[1] in _SUBJECT - {"the", "my", "your", "our", "a", "an"}:
+        return False
+    happens = said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
+    return happens or (said[0] in ("whats", "whens", "wheres", "whos") and said[1] in _OWNED)
+
+
+_OWNED = frozenset(words("your my the our a an next best better harder"))
+_BEING = frozenset(words("is was does has us reps sets kilos pounds times others yours this ones"))
+
+
 def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
     """`have you finished the plan`, `are straps allowed`: a verb before its subject."""
     said = _words(marks, place, 12)
-    if len(said) < 3 or any(m.kind in (Kind.X, Kind.NUM) for m in marks[place : _end(marks, place)]):
+    part = marks[place : _end(marks, place)]
+    numbered = any(m.kind is Kind.NUM for m in part) and said[1:2] != ["you"]
+    if len(said) < _LEAST or numbered or has_entry(part):
         return False
     thing = said[1] in _THING and said[0] not in ("have", "did", "do", "has")
     either = said[0] == "are" and "or" in said[2:]
@@ -107,6 +125,8 @@ def _end(marks: Sequence[Mark], place: int) -> int:
 def _turns(marks: Sequence[Mark], place: int) -> bool:
     """Whether a verb stands before its subject: `how wide should my`, not `how my grip should be`, `what a session`."""
     said = _words(marks, place, _FAR + 2)
+    if said[:2] == ["which", "of"]:
+        return True
     for at in range(1, min(len(said) - 1, _FAR + 1)):
         if said[at] in _SUBJECT:
             return False

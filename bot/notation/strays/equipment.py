@@ -13,7 +13,7 @@ _STANDING = frozenset(words("left still already sitting loaded standing stacked 
 _UNITS = (Kind.KG, Kind.LB)
 
 
-_GONE = frozenset(
+GONE = frozenset(
     words(
         "missing gone taken using busy broken hogged nowhere hiding elsewhere occupied lost swiped nicked stolen use",
         "unavailable downstairs upstairs borrowed hoarded hoarding vanished disappeared used",
@@ -40,12 +40,14 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
             {w for m in marks[place + 2 : place + 4] for w in m.text.split()} & _AT
         )
         gone = (
-            (bool(said & _GONE) or (placed and not said & {"rpe", "rir"}))
+            (bool(said & GONE) or (placed and not said & {"rpe", "rir"}))
             and told
             and not any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end])
         )
         others = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and not place <= i < end]
-        if (lacking or gone) and others:
+        away = gone and bool(said & GONE) and not placed
+        nowhere = lacking and bool(said & (_AROUND | {"left"}))
+        if (lacking or gone) and (others or away or nowhere):
             out |= set(range(place, end))
     return out
 
@@ -63,19 +65,30 @@ def _was_set(marks: Sequence[Mark], place: int) -> bool:
     was = any(m.kind is Kind.WAS for m in marks[max(0, at - 3) : at + 1])
     end = _end(marks, place)
     told = any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
-    return was and bool(said & (_SET - {"on"})) and not told and any(m.kind is Kind.NUM for m in marks[end:])
+    came = "when i" in " ".join(m.text for m in marks[place + 1 : end])
+    found = came or any(m.kind is Kind.NUM for m in marks[end:])
+    return was and bool(said & (_SET - {"on"})) and not told and found
 
 
 def left_standing(marks: Sequence[Mark]) -> set[int]:
     """The places of such loads, and of what they stood on."""
     out: set[int] = set(not_there(marks))
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.NUM and (_stands(marks, place) or _was_set(marks, place)):
+        if mark.kind is Kind.NUM and (_stands(marks, place) or _was_set(marks, place) or _were_on(marks, place)):
             out |= set(range(place, _end(marks, place)))
         elif mark.kind is Kind.NUM and _is_lacking(marks, place):
             out |= set(range(place - 2 if place > 1 and _HAS & set(marks[place - 2].text.split()) else place - 1,
                              _offered(marks, _end(marks, place))))  # fmt: skip
     return out
+
+
+def _were_on(marks: Sequence[Mark], place: int) -> bool:
+    """`two plates were already on it`."""
+    following = [w for m in marks[place + 1 : place + 6] for w in m.text.split()]
+    plates = place + 1 < len(marks) and marks[place + 1].kind is Kind.PLATES
+    return (
+        plates and following[1:2] in (["were"], ["was"], ["are"]) and bool(set(following[2:5]) & (_STANDING | {"on"}))
+    )
 
 
 _AROUND = frozenset(words("today here available free anywhere around there tonight"))

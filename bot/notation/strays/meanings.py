@@ -14,7 +14,7 @@ UNITS = frozenset(
         "drinks years year yrs yr yo months month weeks week wks days day nights night km kms kilometre kilometres",
         "kilometer kilometers mile miles kcal kcals cal cals calories calorie watts rpm mph kph steps floors flights",
         "litres liters grams gram grammes mg ml c f emails calls meetings songs tracks episodes chapters likes",
-        "followers",
+        "followers mm cm inch inches feet trip trips laps holes goals points games matches tickets stops flats fans",
         "am pm oclock grand outside teenagers strangers folks fans views photos pics texts messages",
     )
 )

@@ -44,7 +44,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     stepped = after is not None and after.text == "steps" and marks[place + 2 : place + 3] != []
     if stepped and marks[place + 2].kind is Kind.EACH:
         return
-    if after is not None and after.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and after.text in UNITS and not linked:
+    if after is not None and _is_unit(after) and not linked:
         yield from (place, place + 1)
         if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
             yield place - 1
@@ -58,6 +58,13 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from (place, place + 1)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
+
+
+def _is_unit(mark: Mark) -> bool:
+    """`people`, `degrees`; the months of `six months ago`."""
+    if mark.kind is Kind.OTHERTIME:
+        return mark.text.split()[0] in UNITS and mark.text.endswith("ago")
+    return mark.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.OTHERPERSON) and mark.text in UNITS
 
 
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -21,6 +22,8 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SLIP)
         elif mark.kind is Kind.OTHERTIME and mark.text in ("says", "say", "said") and _is_watch(marks, place):
             out[place] = replace(mark, kind=Kind.TALKNUM)
+        elif (mark.kind is Kind.SAME and _is_of_thing(marks, place)) or _is_unsent(marks, place):
+            out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
     return out
@@ -75,6 +78,21 @@ def _is_watch(marks: Sequence[Mark], place: int) -> bool:
         "thermometer",
         "scale",
     )
+
+
+_SENDING = frozenset(("sent", "send", "logged", "log", "told", "wrote", "reported", "posted", "i sent"))
+
+
+def _is_unsent(marks: Sequence[Mark], place: int) -> bool:
+    """`i never sent you monday's session`: what comes now is what was done."""
+    return marks[place].text == "never" and place + 1 < len(marks) and marks[place + 1].text in _SENDING
+
+
+def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
+    """`the radio played the same song`: behind a word of talk, and of a thing."""
+    start, end = part_of(marks, place)
+    before = any(m.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON) for m in marks[start:place])
+    return before and place + 1 < end and marks[place + 1].kind is Kind.WORD
 
 
 def _is_told_again(marks: Sequence[Mark], place: int) -> bool:
