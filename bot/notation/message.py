@@ -35,6 +35,7 @@ from bot.notation.reports import Reporting
 from bot.notation.restated import goes_beyond, taken_back
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
+from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
@@ -66,7 +67,7 @@ class Reader:
         draft = self.draft
         hurt = read_pain(self.request.text)
         kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
-        beside = read_beside(draft, self._few_enough(kinds.marks))
+        beside = read_beside(draft, with_seams(self._few_enough(kinds.marks)))
         marks = with_others(beside.marks)
         skips = read_skips(marks)
         strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)
