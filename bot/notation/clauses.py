@@ -33,7 +33,8 @@ def beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
 def continues_list(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number stands in a row: the last one of `12, 12, 10 cooked`, not that of `12, 2 coffees`."""
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.COMMA, Kind.SLASH):
+    joins = (Kind.COMMA, Kind.SLASH) if marks[place].value == 1 else (Kind.COMMA, Kind.SLASH, Kind.THEN, Kind.AND)
+    while at >= 0 and marks[at].kind in joins:
         at -= 1
     if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD and marks[place + 1].text.endswith("s"):
         return False

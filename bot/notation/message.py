@@ -40,6 +40,7 @@ from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
+from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
 from bot.notation.strays.lone_loads import failed_again, lone_load
 from bot.notation.strays.other_measure import of_another_measure
@@ -119,7 +120,8 @@ class Reader:
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_other_side(marks, record.last())
         progress = read_progress(marks, record, draft.under_way())
-        telling = with_exceptions(all_targeted(draft, progress.marks), record, draft.under_way())
+        steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
+        telling = with_exceptions(steps, record, draft.under_way())
         marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)

@@ -14,6 +14,7 @@ from bot.notation.denials import without_denied_warmups
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
+from bot.notation.misses import with_misses
 from bot.notation.names import session_index
 from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
@@ -26,6 +27,7 @@ from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
 from bot.notation.trade import with_lone_names
+from bot.notation.weight_told import with_weight_told
 
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 
@@ -42,7 +44,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    said = with_set_apart(read_kinds(few, session_index(request.exercises)))
+    said = with_set_apart(with_misses(with_weight_told(read_kinds(few, session_index(request.exercises)))))
     marks = with_retractions(reworded(said, is_first=not request.done))
     marks = [_last_exercise(m, len(request.exercises)) for m in marks]
     at = folded.at

@@ -1,7 +1,7 @@
 """A piece of a message that reports: its segments by exercise, each ranked beside the plan, kept or asked about."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.notation.alternatives import plan_ways
 from bot.notation.answer import AskKind, Source
@@ -16,7 +16,7 @@ from bot.notation.late import load_late
 from bot.notation.said import Doubt
 from bot.notation.segments import Segment, read_segments, shared_marks, unshared
 from bot.notation.shaping import shape_marks
-from bot.notation.taking import keep_as_planned, rate_last_set, take
+from bot.notation.taking import fails_last, keep_as_planned, rate_last_set, take
 from bot.notation.telling import continues, is_all, is_header, is_led, is_report, is_substitute, is_unknown
 from bot.notation.tokens import Mark
 
@@ -64,7 +64,9 @@ class Reporting:
         if name is not None and is_unknown(name, swapped=self.swapped, reports=reports, alone=len(piece) == 1):
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, name.start, name.end))
             return
-        if reports:
+        if len(atoms) == 1 and name is None and efforts and fails_last(draft, efforts[0]):
+            rate_last_set(draft, replace(efforts[0], failed=None), name, every=False)
+        elif reports:
             atoms, self.early = (*self.early, *atoms), ()
             report(draft, segment, atoms)
         elif efforts and name is None and not draft.record.told and is_led(piece, efforts[-1]):

@@ -61,11 +61,21 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     if effort is not None and context.open_sets:
         take(draft, plan_ways(context, 1, planned.start, planned.end, effort=effort), place)
         return
+    label = next((a.value for a in atoms if isinstance(a, Sign) and a.kind is Kind.LABEL), None)
+    if label is not None and int(label) in context.open_sets:
+        take(draft, plan_ways(context, 1, planned.start, planned.end, label=int(label)), place)
+        return
     ways = [plan_ways(context, n, planned.start, planned.end) for n in (1, len(context.open_sets))]
     bounds = [w.bound for w in ways if w.doubt is None]
     chosen = draft.doubt(Doubt(AskKind.DONE, planned.start, planned.end), len(bounds))
     if chosen is not None:
         draft.keep(bounds[chosen], place)
+
+
+def fails_last(draft: Draft, effort: Effort) -> bool:
+    """Whether what failed is the repetition after those of the set told last: `60 x 10, 9, 7. 8th didn't go`."""
+    last = draft.record.last(draft.record.last_exercise) if draft.record.told else None
+    return last is not None and last.stage is Stage.WORK and last.rir is None and effort.failed == last.reps + 1
 
 
 def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool) -> None:

@@ -95,14 +95,18 @@ def _is_hour(marks: Sequence[Mark], place: int) -> bool:
     return said[:2] == ["in", "the"] and said[2:] in (["morning"], ["evening"], ["afternoon"])
 
 
+_BEYOND = frozenset(["beyond"])
 _JUDGED = frozenset(words("easy heavy light hard tough ok okay fine good great smooth challenging"))
 
 
 def _is_judged(marks: Sequence[Mark], place: int) -> bool:
     """`135 was too easy`: a load that is spoken of, with no repetitions beside it."""
     start, end = part_of(marks, place)
-    rest = marks[place + 2 : end]
-    was = place + 1 < end and marks[place + 1].text in ("was", "was all", "was only", "felt")
+    verb = place + 1 + (place + 1 < end and marks[place + 1].kind is Kind.S)
+    rest = [m for m in marks[verb + 1 : end] if m.text not in _BEYOND]
+    if len(rest) < len(marks[verb + 1 : end]) and marks[verb].text in ("was", "were"):
+        return start == place or all(m.kind is Kind.FILL for m in marks[start:place])
+    was = verb < end and marks[verb].text in ("was", "was all", "was only", "felt")
     was = was and (start == 0 or marks[start - 1].kind is not Kind.COMMA)
     plain = all(m.kind is Kind.FILL for m in (*marks[start:place], *rest))
     return was and plain and bool(rest) and rest[-1].text in _JUDGED

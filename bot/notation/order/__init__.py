@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from bot.notation.order.called import called
 from bot.notation.order.changes import changes
 from bot.notation.order.down import went_down
+from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
@@ -15,14 +16,16 @@ from bot.notation.order.groups import groups
 from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
+from bot.notation.order.in_turn import in_turn
 from bot.notation.order.kit import kit
 from bot.notation.order.last_first import last_first
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.meanings import by_neighbours
+from bot.notation.order.one_side import one_side
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.repeats import repeats
 from bot.notation.order.roughly import roughly
-from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others, work_sets
+from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
 from bot.notation.order.told_counts import told_counts
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
@@ -39,6 +42,9 @@ _STEPS = (
     numbered,
     with_hundreds,
     with_decimals,
+    in_turn,
+    drops,
+    one_side,
     changes,
     went_down,
     roughly,
@@ -51,6 +57,7 @@ _STEPS = (
     work_sets,
     set_ranges,
     all_sets,
+    rated_each,
     likes,
     one_hand,
     same_but,

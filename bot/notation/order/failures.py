@@ -9,6 +9,7 @@ from bot.notation.wordlist import words
 
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
 _RISING = frozenset(words("come came go went move moved up happen possible rise"))
+_STILL = frozenset(words("any more anymore again either"))
 _OF = (["of"], ["from"], ["out", "of"])
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK)
 _EARLIEST = 3
@@ -37,6 +38,8 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
         if set(said) & _NEGATED and set(said) & _RISING and not counted:
             at = place + 1
             while at < len(marks) and not set(marks[at].text.split()) & _RISING:
+                at += 1
+            while at + 1 < len(marks) and marks[at + 1].text in _STILL | _RISING:
                 at += 1
             gone = [replace(m, kind=Kind.GAP) for m in marks[place + 1 : at + 1]]
             out[place : at + 1] = [replace(mark, kind=Kind.FAILED, text="failed", end=mark.start), mark, *gone]

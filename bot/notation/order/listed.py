@@ -67,7 +67,8 @@ def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:
 
 
 def same_but(marks: list[Mark]) -> list[Mark]:
-    """`same again, but only 8`: one set, whose repetitions are others."""
+    """`same again, but only 8`: one set, whose repetitions are others; `same again at 65`: one of another load."""
+    marks = _same_at(marks)
     return [
         replace(m, kind=Kind.FILL)
         if m.kind is Kind.COMMA
@@ -76,6 +77,22 @@ def same_but(marks: list[Mark]) -> list[Mark]:
         else m
         for i, m in enumerate(marks)
     ]
+
+
+def _same_at(marks: list[Mark]) -> list[Mark]:
+    """`same but with 65`: 65 for the same repetitions, where no others are told."""
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while kind_at(marks, at) is Kind.FILL:
+            at += 1
+        end = at + 2 + (kind_at(marks, at + 2) in (Kind.KG, Kind.LB, Kind.S))
+        linked = kind_at(marks, at) in (Kind.AT, Kind.WITH) and marks[at].text != "@"
+        ends = kind_at(marks, end) in (None, Kind.STOP, Kind.LINE)
+        if mark.kind is Kind.SAME and linked and kind_at(marks, at + 1) is Kind.NUM and ends:
+            counted = any(m.kind is Kind.NUM for m in marks[end:]) and kind_at(marks, end) is not Kind.LINE
+            reps = replace(mark, kind=Kind.SAMEREPS, start=marks[end - 1].end, end=marks[end - 1].end)
+            return marks if counted else [*marks[:place], *marks[at + 1 : end], reps, *marks[end:]]
+    return marks
 
 
 def times_lists(marks: list[Mark]) -> list[Mark]:

@@ -13,7 +13,28 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(_one_behind(marks)))))))
+
+
+def _one_behind(marks: list[Mark]) -> list[Mark]:
+    """`20x8 warm up, 60x10`: the first set of its sentence, before the first one that is none."""
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
+    if place is None or kind_at(marks, place + 1) not in (Kind.COMMA, Kind.THEN, Kind.AND, Kind.CLOSE, *_ENDS):
+        return marks
+    start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
+    numbers = [i for i in range(start, place) if marks[i].kind is Kind.NUM]
+    after = next((i for i in range(place + 1, len(marks)) if marks[i].kind is Kind.NUM), None)
+    if len(numbers) != _TOLD or after is None or any(m.kind is Kind.WARMUP for m in marks[place + 1 : after + 4]):
+        return marks
+    entry = marks[numbers[0] : place]
+    plain = all(
+        m.kind in (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.OPEN) for m in entry
+    )
+    if not plain or not any(m.kind in (Kind.X, Kind.FOR) for m in entry):
+        return marks
+    early = replace(marks[place], end=marks[place].start)
+    work = replace(marks[place], kind=Kind.WORKSET, text="work set")
+    return [*marks[: numbers[0]], early, *entry, work, *marks[place + 1 :]]
 
 
 def _counted_first(marks: list[Mark]) -> list[Mark]:

@@ -110,7 +110,8 @@ class Costs:
         if stage is Stage.DROP:
             planned = self.context.planned_load(number)
             light = planned is not None and said.load.kg * 4 < planned.kg
-            return OUT if said.load.kg <= 0 else 1.5 if light else 0.0
+            bare = said.load.kg <= 0 and not self.context.is_bodyweight
+            return OUT if bare else 1.5 if light and not self.context.is_bodyweight else 0.0
         if stage is Stage.WARMUP:
             planned = self.context.planned_load(number)
             return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT

@@ -73,6 +73,8 @@ class Loads(Steering):
         if bare and amount.join not in LINKED and made.sets and made.load is not None:
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
+            marked = made.load.hand or made.load.unit_said
+            made.cost += 0.8 if marked and not same and self._may_be_count(made, amount, said) else 0.0
         if made.stage is Stage.MINI and bare:
             return None
         made.slashed = amount.join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
@@ -116,6 +118,8 @@ class Loads(Steering):
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]
+        if amount.join in (Join.WITH, Join.AT):
+            made.cost += 2.5 * self._is_told_twice(made, said)
         if len(group) == 1 and is_inherited(last) and amount.join in (Join.WITH, Join.AT, Join.X):
             made.sets = (*made.sets[:-1], replace(last, load=None))
             group = [made.sets[-1]]
@@ -123,8 +127,9 @@ class Loads(Steering):
             return
         if made.chain == "LRR":
             group = list(made.sets[-2:])
-        if whole or amount.join is Join.WITH:
-            group = [s for s in made.sets if s.load is None and s.entry > made.since_then]
+        if whole or amount.join is Join.WITH or self._is_of_all(made, amount):
+            since = -1 if self._is_of_all(made, amount) else made.since_then
+            group = [s for s in made.sets if s.load is None and s.entry > since]
             made.sets = (*(s for s in made.sets if s not in group), *group)
         if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
             assert said.load is not None
@@ -144,6 +149,23 @@ class Loads(Steering):
         made.fresh = False
         made.chain += "L"
         yield made
+
+    def _is_told_twice(self, state: State, said: SaidLoad) -> bool:
+        """Whether a bare number before was the load already: the first one of `20, 19, 15 at 20`, `15 14 14 with 20`."""
+        before = [s for s in state.sets if s.load is not None and s.stage is Stage.WORK and not s.same]
+        bare = [s for s in before if s.load is not None and not (s.load.hand or s.load.unit_said or s.load.signed)]
+        listed = [s for s in bare if s.words.spaced or is_inherited(s)]
+        return bool(listed) and len(listed) == len(before)
+
+    def _is_of_all(self, state: State, amount: Amount) -> bool:
+        """Whether the only load, behind a list of repetitions alone, is of all of them: `10, 9, 8 at 80`."""
+        if amount.join not in (Join.AT, Join.WITH):
+            return False
+        if state.since_then and (amount.join is Join.AT or self.context.worked):
+            return False
+        plain = all(s.load is None and s.stage is Stage.WORK and s.label is None and not s.same for s in state.sets)
+        planned = {self.context.planned_load(self.number(n)) for n in range(state.index)}
+        return plain and len(state.sets) > 1 and len(planned) == 1 and not state.last_named
 
 
 def _are_loose(state: State) -> bool:

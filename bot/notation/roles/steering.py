@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Span
 from bot.notation.atoms import Sign
 from bot.notation.kinds import Kind
 from bot.notation.roles.rating import Rating
@@ -38,13 +38,10 @@ class Steering(Rating):
                 made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
             case Kind.LASTSET:
                 made.repeats = False
-                made.last_named = bool(made.sets)
-                end_group(made)
-                if made.all_sets and len(made.sets) == 1 and made.sets[0].count == 1 and len(self.opens) > 1:
-                    made.label, made.label_at = self.opens[-1], at
-                made.all_sets = made.all_sets and len(made.sets) < 2
+                self._name_last(made, at)
             case Kind.LABEL:
                 end_group(made)
+                made.cost += 1.0 if made.fresh and made.bare and made.sets else 0.0
                 made.label, made.label_at = None if sign.value is None else int(sign.value), at
                 if made.stage is not Stage.WARMUP:
                     made.enter(Stage.WORK)
@@ -53,6 +50,8 @@ class Steering(Rating):
             case Kind.THEN | Kind.LINE | Kind.STOP | Kind.BREAK | Kind.QUERY | Kind.PART | Kind.COMMA:
                 yield from self._edge(made, sign)
                 return
+            case Kind.AND:
+                yield from _after_minis(made)
             case Kind.SAME:
                 made = self._same(made, sign)
             case Kind.ALL:
@@ -78,12 +77,22 @@ class Steering(Rating):
                     made.doubts = (*made.doubts, Doubt(doubt, *at))
         yield made
 
+    def _name_last(self, made: State, at: Span) -> None:
+        """`last set`: what follows is of it; of sets told alike, only of it."""
+        made.last_named = bool(made.sets)
+        end_group(made)
+        if made.all_sets and len(made.sets) == 1 and made.sets[0].count == 1 and len(self.opens) > 1:
+            made.label, made.label_at = self.opens[-1], at
+        made.all_sets = made.all_sets and len(made.sets) < 2
+
     def _stage(self, state: State, sign: Sign) -> State:
         """`drop`, `minis`, `warm up`, `working sets`, `>`: the stage of what follows, or of what was just said."""
         at = (sign.start, sign.end)
         match sign.kind:
             case Kind.DROP if state.stage is Stage.WARMUP or (state.sets and state.sets[-1].stage is Stage.WARMUP):
                 state.enter(Stage.WORK)
+            case Kind.DROP if not state.sets and sign.text.endswith("to") and self.opens and not self._has_drop():
+                state.wants_load = True
             case Kind.DROP:
                 state = self._alone(state) if state.fresh else state
                 state.enter(Stage.DROP, at)
@@ -99,6 +108,10 @@ class Steering(Rating):
             case _:
                 state = self._warmup(state, sign)
         return state
+
+    def _has_drop(self) -> bool:
+        """Whether the plan has a drop: without one, a load gone down to for the first set told is that set's."""
+        return any(isinstance(s.finish, Drop) for s in self.context.exercise.sets)
 
     def _doubt_of(self, state: State, kind: Kind) -> AskKind | None:
         """Why a mark makes the reading doubtful, if it does."""
@@ -124,6 +137,7 @@ class Steering(Rating):
         if sign.kind is Kind.COMMA:
             if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:
                 state.enter(Stage.WORK)
+            yield from _after_minis(state)
             yield state
             return
         if state.stage is Stage.WARMUP and any(s.stage is Stage.WARMUP for s in state.sets):
@@ -222,7 +236,8 @@ class Steering(Rating):
             state.sets = (*state.sets[:-1], replace(state.sets[-1], count=count, end=sign.end, words=words))
             state.index += count - 1
             return state
-        if len(state.sets) == 1 and state.sets[0].count == 1 and state.sets[0].stage is Stage.WORK:
+        told = state.sets[:1] if _are_sides(state.sets) else state.sets
+        if len(told) == 1 and told[0].count == 1 and told[0].stage is Stage.WORK:
             left = max(len(self.opens) - (state.index - 1), 1)
             state.spread = left if count is None else min(count, left)
         elif not state.sets:
@@ -244,7 +259,30 @@ class Steering(Rating):
             state.put(SaidSet(Stage.WORK, *at, count=state.mult or 0, planned=True, words=Words(sets=state.mult_at)))
             state.mult, state.all_sets, state.spread = None, False, None
             return state
+        if state.label is not None and not state.fresh and sign.kind is Kind.PLANNED:
+            words = Words(number=state.label_at)
+            state.put(SaidSet(Stage.WORK, sign.start, sign.end, planned=True, label=state.label, words=words))
+            state.label, state.label_at = None, None
+            return state
         if state.sets or state.fresh:
             return state
         state.planned = (sign.start, sign.end)
         return state
+
+
+def _are_sides(sets: tuple[SaidSet, ...]) -> bool:
+    """Whether nothing but the two sides of one set was told."""
+    return [s.side for s in sets] == [Side.LEFT, Side.RIGHT]
+
+
+def _after_minis(state: State) -> Iterator[State]:
+    """The state with a work set to come, where a list of minis may have ended: `17 +4 +4, 14 +4 +3`."""
+    if state.stage is Stage.MINI and state.sets and state.sets[-1].stage is Stage.MINI and not state.fresh:
+        made = state.copy()
+        made.enter(Stage.WORK)
+        made.cost += _ENDED
+        yield made
+
+
+_ENDED = 0.5
+"""Against a number behind minis being no mini."""

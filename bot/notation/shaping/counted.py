@@ -27,7 +27,7 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if _is_of_how_many(marks, place) or _is_but(marks, place) or _is_all_at(marks, place):
             continue
-        if mark.kind is Kind.AT and place and _is_all_at(marks, place - 1):
+        if mark.kind in (Kind.AT, Kind.WITH) and place and _is_all_at(marks, place - 1):
             if out and out[-1].kind is Kind.COMMA:
                 out.pop()
             out.append(replace(mark, kind=Kind.WITH))

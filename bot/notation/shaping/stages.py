@@ -58,6 +58,9 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         linked = len(out) > 1 and out[-1].kind in (Kind.WITH, Kind.AT) and is_number(out[-2])
         out = out[:-1] if kind is Kind.MINI and trailing and linked else out
+        if kind is Kind.DROPPED and _reaches(marks, place + 1) and _is_entry_end(out):
+            out.append(replace(mark, kind=Kind.DROP, text="drop"))
+            continue
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
             start = len(out)
             while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
@@ -84,6 +87,14 @@ def dropped(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _is_entry_end(out: Sequence[Mark]) -> bool:
+    """Whether what stands before is whole: `35x10 and in the drop 25 for 8`, and not the `8` of `8 on the drop`."""
+    if not out or out[-1].kind in SEPARATORS or out[-1].kind in (Kind.AND, Kind.THEN):
+        return True
+    return len(out) > _PAIR and out[-2].kind in (Kind.X, Kind.FOR) and is_number(out[-1])
+
+
+_PAIR = 2
 _MOST_MINIS = 5
 _ADDING = ("and", "then", "with")
 

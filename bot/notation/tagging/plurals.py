@@ -8,11 +8,12 @@ from bot.notation.kinds import Kind
 from bot.notation.spoken import TENS, UNITS
 from bot.notation.tokens import Mark
 
-_PLURALS = {
+PLURALS = {
     **{word + ("es" if word == "six" else "s"): value for word, value in UNITS.items() if value > 1},
     "twenties": Decimal(20), "thirties": Decimal(30), "singles": Decimal(1), "doubles": Decimal(2),
     "triples": Decimal(3),
 }  # fmt: skip
+"""The plurals of numbers, with what they count."""
 _MOST_SETS = 10
 _LEAST_SURE = 3
 """Of dumbbells people hold no more than two: `two 20s` may be what was lifted, `three 20s` is not."""
@@ -55,8 +56,8 @@ def _plural(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
     if at >= len(marks):
         return None
     mark = marks[at]
-    if mark.kind is Kind.WORD and mark.text in _PLURALS:
-        return _PLURALS[mark.text], at + 1
+    if mark.kind is Kind.WORD and mark.text in PLURALS:
+        return PLURALS[mark.text], at + 1
     digits = mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value)
     tight = at + 1 < len(marks) and marks[at + 1].tight and marks[at + 1].text == "s"
     return (mark.value, at + 2) if digits and tight and mark.value is not None and mark.value > 1 else None

@@ -1,0 +1,136 @@
+"""Loads told in turn, their repetitions once: `70, 72.5, 75, all triples`, `5s at 90, 95, 100`, `70/72.5/75 x 3`.
+
+Each load gets the repetitions behind it, as if it had been told by itself.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import UNITS, past_fill, whole_number
+from bot.notation.tagging.plurals import PLURALS
+from bot.notation.tokens import Mark
+
+_JOINS = (Kind.COMMA, Kind.SLASH, Kind.AND, Kind.THEN, Kind.DASH)
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.RPE, Kind.RIR, Kind.AND)
+_OPENS = (None, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME, Kind.COLON, Kind.FILL, Kind.COMMA, Kind.ALL, Kind.WAS)
+_MOST_REPS = 12
+_SEVERAL = 2
+_SURE = 3
+"""So many loads behind each other are no repetitions: with fewer, a word must say that the count is of all."""
+
+
+def in_turn(marks: list[Mark]) -> list[Mark]:
+    """The marks with such loads as sets of their own."""
+    out = list(marks)
+    at = 0
+    while at < len(out):
+        loads, end = _loads(out, at)
+        if len(loads) < _SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR):
+            at = max(end, at + 1)
+            continue
+        start, stop, found = at, end, _counted_behind(out, end, len(loads))
+        if found is not None:
+            stop = found[1]
+        else:
+            found = _counted_before(out, at)
+            start = at if found is None else found[1]
+        if found is None or not _are_loads(loads, found[0]):
+            at = end
+            continue
+        sets = _as_sets(loads, found[0])
+        out[start:stop] = sets
+        at = start + len(sets)
+    return out
+
+
+def _are_loads(loads: Sequence[list[Mark]], count: Mark) -> bool:
+    """Whether all of them are too many for repetitions of so many sets or each."""
+    return all((run[0].value or 0) >= 2 * (count.value or 0) for run in loads)
+
+
+def _loads(marks: Sequence[Mark], at: int) -> tuple[list[list[Mark]], int]:
+    """The loads listed from here on, each with its unit, and where the list ends."""
+    loads: list[list[Mark]] = []
+    end = at
+    while kind_at(marks, at) is Kind.NUM and (value := marks[at].value) is not None:
+        stop = at + 1 + (kind_at(marks, at + 1) in UNITS)
+        if kind_at(marks, stop) in (Kind.X, Kind.FOR) and len(loads) + 1 < _SEVERAL:
+            break
+        if loads and 2 * value <= (loads[-1][0].value or 0):
+            break
+        loads.append(list(marks[at:stop]))
+        end = stop
+        at = stop
+        while kind_at(marks, at) in _JOINS:
+            at += 1
+    return loads, end
+
+
+def _counted_behind(marks: Sequence[Mark], end: int, count: int) -> tuple[Mark, int] | None:
+    """The repetitions of all of them behind the list, and where their words end."""
+    at = end + (kind_at(marks, end) is Kind.COMMA)
+    every = kind_at(marks, at) in (Kind.ALL, Kind.EACH)
+    held = _count_of(marks, at) if kind_at(marks, at) is Kind.ALL else None
+    if held is not None:
+        return _closed(marks, held, at + 1)
+    at = past_fill(marks, at + every)
+    linked = kind_at(marks, at) in (Kind.X, Kind.FOR)
+    at = past_fill(marks, at + linked)
+    reps = _count_of(marks, at)
+    named = kind_at(marks, at + 1) is Kind.REPS
+    ended = kind_at(marks, at + 1 + named) in (Kind.ALL, Kind.EACH)
+    sure = (
+        every or ended or (named and count >= _SURE) or (linked and (count >= _SURE or text_at(marks, at) in PLURALS))
+    )
+    return _closed(marks, reps, at + 1 + named) if reps is not None and sure else None
+
+
+def _closed(marks: Sequence[Mark], reps: Mark, at: int) -> tuple[Mark, int] | None:
+    """The repetitions, where nothing that they may count follows."""
+    at += kind_at(marks, at) is Kind.S
+    at += kind_at(marks, at) in (Kind.ALL, Kind.EACH)
+    return (reps, at) if kind_at(marks, past_fill(marks, at)) in _ENDS else None
+
+
+def _counted_before(marks: Sequence[Mark], at: int) -> tuple[Mark, int] | None:
+    """The repetitions of all of them before the list, and where their words start: `5s at`, `all triples:`."""
+    link = at - 1
+    while kind_at(marks, link) is Kind.FILL:
+        link -= 1
+    if kind_at(marks, link) not in (Kind.AT, Kind.WITH, Kind.COLON):
+        return None
+    place = link - 1 - (kind_at(marks, link - 1) is Kind.EACH)
+    place -= kind_at(marks, place) in (Kind.S, Kind.REPS)
+    worded = place < link - 1 or text_at(marks, place) in PLURALS or kind_at(marks, place) is Kind.ALL
+    reps = _count_of(marks, place)
+    start = place - (kind_at(marks, place - 1) is Kind.ALL)
+    told = reps is not None and (worded or kind_at(marks, link) is not Kind.COLON)
+    return (reps, start) if reps is not None and told and kind_at(marks, start - 1) in _OPENS else None
+
+
+def _count_of(marks: Sequence[Mark], place: int) -> Mark | None:
+    """A number of repetitions at a place, in digits or in words: `5`, `triples`, the one in `all five`."""
+    if whole_number(marks, place, 1, _MOST_REPS) is not None:
+        return marks[place]
+    word = text_at(marks, place).split()[-1:]
+    if not word or kind_at(marks, place) not in (Kind.WORD, Kind.FILL, Kind.ALL):
+        return None
+    value = PLURALS.get(word[0]) or PLURALS.get(word[0] + "s") or (Decimal(word[0]) if word[0].isdecimal() else None)
+    return None if value is None or value > _MOST_REPS else replace(marks[place], kind=Kind.NUM, value=value)
+
+
+def _as_sets(loads: Sequence[list[Mark]], reps: Mark) -> list[Mark]:
+    """Each load for so many."""
+    out: list[Mark] = []
+    for run in loads:
+        if out:
+            out.append(_sign(Kind.COMMA, ",", run[0].start))
+        out += [*run, _sign(Kind.X, "x", run[-1].end), replace(reps, tight=False)]
+    return out
+
+
+def _sign(kind: Kind, text: str, at: int) -> Mark:
+    return Mark(kind, text, at, at)

@@ -1,0 +1,128 @@
+"""Sides told apart from their numbers: `left leg only. 16s x 8`, `10 at 16 each leg`, `10 each x 3`.
+
+Said of the message as a whole, one side is put before each part that holds numbers.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
+from bot.notation.tokens import Mark
+
+_SIDES = (Kind.LEFT, Kind.RIGHT)
+_ONLY = frozenset(["only", "just", "solely"])
+_LIMBS = frozenset(["leg", "legs", "arm", "arms", "foot", "limb"])
+_EDGES = (Kind.STOP, Kind.LINE, Kind.BREAK)
+_ENDS = (None, Kind.COMMA, Kind.CLOSE, Kind.QUERY, *_EDGES)
+_FEW = 6
+
+
+def one_side(marks: list[Mark]) -> list[Mark]:
+    """The marks with sides beside the numbers that are of them."""
+    return _only_one(_load_first(_each_behind(_times(_all_sets(marks)))))
+
+
+def _all_sets(marks: list[Mark]) -> list[Mark]:
+    """`all three sets at 16`: the sets are counted already."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.SETS and place and marks[place - 1].kind is Kind.ALL and mark.text.startswith("sets"):
+            linked = mark.text.split()[-1] in ("at", "with")
+            out += [replace(mark, kind=Kind.AT, text="at")] if linked else []
+            continue
+        out.append(mark)
+    return out
+
+
+def _times(marks: list[Mark]) -> list[Mark]:
+    """`10 each x 3`: three sets."""
+    for place in range(2, len(marks) - 1):
+        each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
+        ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
+        if marks[place].kind is Kind.X and each and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
+            number = marks[place + 1]
+            return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]
+    return marks
+
+
+def _each_behind(marks: list[Mark]) -> list[Mark]:
+    """`10 at 16 each leg`: ten each leg, at 16."""
+    out = list(marks)
+    for place in range(3, len(marks)):
+        if marks[place].kind is not Kind.EACH or not set(marks[place].text.split()) & _LIMBS:
+            continue
+        load = place - 1 - (marks[place - 1].kind in OF_LOAD)
+        linked = kind_at(marks, load - 1) in (Kind.AT, Kind.WITH) and kind_at(marks, load) is Kind.NUM
+        count = load - 2 - (kind_at(marks, load - 2) is Kind.REPS)
+        if linked and kind_at(marks, count) is Kind.NUM and kind_at(marks, count - 1) not in (Kind.X, Kind.FOR):
+            out[count + 1 : place + 1] = [marks[place], *marks[count + 1 : place]]
+    return out
+
+
+def _load_first(marks: list[Mark]) -> list[Mark]:
+    """`left 10 right 10 all three with 16`, `10 a side, three sets, 16s`: the load before what both sides did."""
+    for place in range(len(marks)):
+        both = next((n for n in (4, 3, 2) if [m.kind for m in marks[place : place + n]] in _BOTH), None)
+        if both is None or kind_at(marks, place - 1) in (*OF_LOAD, *_LINKS, Kind.COMMA, Kind.SLASH, Kind.NUM):
+            continue
+        times = _past(marks, place + both, Kind.COMMA)
+        counted = whole_number(marks, times, 2, _FEW) is not None and kind_at(marks, times + 1) in _COUNTED
+        end = times + 2 if counted else times + 1 if kind_at(marks, times) is Kind.ALL else None
+        if end is None:
+            continue
+        load = _past(marks, end, Kind.COMMA)
+        link = load + (kind_at(marks, load) in (Kind.AT, Kind.WITH))
+        unit = kind_at(marks, link + 1) in OF_LOAD
+        stop = link + 1 + unit
+        if kind_at(marks, link) is Kind.NUM and (unit or link > load) and kind_at(marks, stop) in (*_ENDS, Kind.THEN):
+            comma = Mark(Kind.COMMA, ",", marks[place].start, marks[place].start)
+            return [*marks[:place], *marks[link:stop], comma, *marks[place:end], *marks[stop:]]
+    return marks
+
+
+_BOTH = [
+    [Kind.LEFT, Kind.NUM, Kind.RIGHT, Kind.NUM],
+    [Kind.RIGHT, Kind.NUM, Kind.LEFT, Kind.NUM],
+    [Kind.NUM, Kind.SLASH, Kind.NUM],
+    [Kind.NUM, Kind.EACH],
+]
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+_COUNTED = (Kind.SETS, Kind.TIMES)
+
+
+def _past(marks: Sequence[Mark], at: int, kind: Kind) -> int:
+    return at + (kind_at(marks, at) is kind)
+
+
+def _only_one(marks: list[Mark]) -> list[Mark]:
+    """`left leg only. 16s x 8`, `16s x 8 left only`: what is told is of that side."""
+    sided = [i for i, m in enumerate(marks) if m.kind in _SIDES]
+    if len(sided) != 1 or any(m.kind in (Kind.TANK, Kind.RIR, Kind.L, Kind.R, Kind.SLASH) for m in marks):
+        return marks
+    at = sided[0]
+    before = [m.text for m in marks[max(0, at - 3) : at]]
+    after = marks[at + 1].text if at + 1 < len(marks) else ""
+    if after not in _ONLY and not set(before) & _ONLY:
+        return marks
+    counted = kind_at(marks, at + 1) is Kind.NUM or kind_at(marks, at + 2) is Kind.NUM
+    if counted or not any(m.kind is Kind.NUM for m in marks):
+        return marks
+    side = marks[at]
+    rest = [replace(m, kind=Kind.FILL) if i == at else m for i, m in enumerate(marks)]
+    out: list[Mark] = []
+    for place, mark in enumerate(rest):
+        opens = mark.kind is Kind.NUM and _opens_part(rest, place)
+        out += [side, mark] if opens else [mark]
+    return out
+
+
+def _opens_part(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number is the first one of its sentence."""
+    at = place - 1
+    while at >= 0 and marks[at].kind not in _EDGES:
+        if marks[at].kind is Kind.NUM:
+            return False
+        at -= 1
+    return True
