@@ -237,7 +237,7 @@ PHRASES: dict[Kind, str] = {
         "rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was"
     ),
     Kind.FEELS: (
-        "would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
+        "felt more like; feels more like; would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
         "it an; id call it; id call it a; would rate it; would rate it a; id rate it; id rate it a; rate it; rate it "
         "a; rate it an; rated it; rated it a; would give it; would give it a; id give it a; id give it an; give it a; "
         "give it an; giving it a; giving it an; would give that a; would give that an; id give that a; id give that "
@@ -371,6 +371,7 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
+        "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
         "home time; hometime; "
         "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
@@ -429,6 +430,8 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "
+        "not attempt; wont attempt; nope to; nah to; no to the; nay to; "
         "will not make; will not make the; wont make; i not make; i will not make; will not manage; not make the; "
         "would rather leave; id rather leave; would rather skip; id rather skip; rather skip; rather leave; would "
         "rather "
@@ -470,10 +473,11 @@ PHRASES: dict[Kind, str] = {
         "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on"
     ),
     Kind.ASKING: (
-        "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know which; "
-        "let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; remind "
+        "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
+        "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; remind "
         "me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
         "wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
+        "how about; explain to me; explain what; explain how; explain why; explain the; please explain; explain me; "
         "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
         "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
         "any suggestions; any pointers on; "
@@ -631,6 +635,7 @@ PHRASES: dict[Kind, str] = {
         "that by mistake; wrong chat; wrong person; wrong number; didnt mean to send that; didnt mean to send"
     ),
     Kind.OTHERPERSON: (
+        "old self; younger self; old me; younger me; shes; hes; theyre; "
         "the trainer; a trainer; trainer; the pt; some pt; another coach; the instructor; told him; told her; the "
         "front desk; "
         "my mate; my friend; my brother; my gym partner; my partner; my training partner; this guy; some guy; a guy; "
@@ -661,6 +666,8 @@ PHRASES: dict[Kind, str] = {
         "ago; a year ago; next month; later; this weekend; next; about to; ready for; should; shall; would; wouldve; "
         "would have; if; unless; never; normally; usually; typically; always; when; wouldnt; wont; working towards; "
         "working up to; building to; building up to; soon; one day; eventually; by summer; by christmas; due; cant; "
+        "id love to; i would love to; would love to; love to; dream of; dreaming of; dying to; itching to; keen to; "
+        "cant wait to; wish i could; if only; back then; "
         "couldnt; might do; the plan was; plan was; could go; can go; would love; fancy; in future; in the future; "
         "from now on; this time last year; back to; heading for; hopefully; attempt; attempting; off to; before i; "
         "before we"
@@ -672,7 +679,9 @@ PHRASES: dict[Kind, str] = {
         "weighing; weighed in; weighed in at; bodyweight is; bodyweight was; my weight; my bodyweight; scales; scale; "
         "scale said; waiting for; loading; about to do; getting ready; setting up; set up; resting; slept; sleep; "
         "ate; eat; eaten; drank; rested; protein; calories; kcal; heart rate; hr; bpm; steps; cost; paid; costs; "
-        "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta"
+        "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta; play; played; playing; size; "
+        "sized; ordered; ordering; bought; buying; sold; saw; seen; watched; watching; drove; driving; flew; flying; "
+        "earned; spent; scored; temp; temperature"
     ),
     Kind.WROTE: (
         "i write; i have write; i have written; i have wrote; i writed; i noted; i have noted; i have put; i have "

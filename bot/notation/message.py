@@ -14,6 +14,7 @@ from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
+from bot.notation.hurt_parts import without_words
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
 from bot.notation.leftovers import unread_number
@@ -22,10 +23,11 @@ from bot.notation.mentions import only_mentioned
 from bot.notation.miscounted import miscounted
 from bot.notation.misheard import sounds_like_another
 from bot.notation.misplaced import misplaced
+from bot.notation.named_hurts import pain_beside_names
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.overlooked import overlooked
-from bot.notation.pain import PainReading, read_pain
+from bot.notation.pain import PainReading
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
@@ -66,10 +68,10 @@ class Reader:
     def read(self) -> Reading:
         """The reading, with choices where it asks."""
         draft = self.draft
-        hurt = read_pain(self.request.text)
+        hurt = pain_beside_names(self.request, self.folded)
         kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
         beside = read_beside(draft, with_seams(self._few_enough(kinds.marks)))
-        marks = with_others(beside.marks)
+        marks = with_others(without_words(beside.marks, kinds.hurts))
         skips = read_skips(marks)
         strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)
         draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
@@ -238,9 +240,11 @@ def _tells_of_before(marks: Sequence[Mark], masked: Sequence[Mark]) -> bool:
 
 def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
     """Whether sets of a name follow it in its part."""
+    which = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS)
+    one = any(m.kind in which for m in marks[max(0, place - 3) : place])
     for mark in marks[place + 1 :]:
         if mark.kind in NUMBERS:
             return True
-        if mark.kind in EDGES:
+        if mark.kind in EDGES or (mark.kind is Kind.DASH and not one):
             return False
     return False

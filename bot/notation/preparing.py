@@ -8,9 +8,12 @@ from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
+from bot.notation.corrections.confirmed import confirmed
+from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
+from bot.notation.hurt_parts import of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -34,10 +37,11 @@ _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 
 @dataclass(frozen=True, slots=True)
 class Kinds:
-    """A message's marks with hurts without bearing; `hurt_names` are the places of names inside hurts."""
+    """A message's marks with hurts without bearing: the places of names inside hurts, and where the others start."""
 
     marks: list[Mark]
     hurt_names: frozenset[int]
+    hurts: frozenset[int]
 
 
 def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
@@ -45,7 +49,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     said = with_set_apart(with_misses(with_weight_told(read_kinds(few, session_index(request.exercises)))))
-    marks = with_retractions(reworded(said, is_first=not request.done))
+    marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
     marks = [_last_exercise(m, len(request.exercises)) for m in marks]
     at = folded.at
     hurt = {
@@ -58,9 +62,11 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         p for p in range(len(marks) - 1) if marks[p].kind is Kind.NUM and p + 1 in hurt and marks[p + 1].kind in _TIMES
     }
     hurt |= counted_hurts(marks, hurt)
+    marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt)
+    hurt |= of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
-    return Kinds(masked(marks, hurt - names), names)
+    return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
 
 
 def _last_exercise(mark: Mark, count: int) -> Mark:
@@ -71,7 +77,7 @@ def _last_exercise(mark: Mark, count: int) -> Mark:
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
-    named = with_lone_names(without_denied_warmups(ordered(with_rounds(masked(marks, _confirmed(marks))))))
+    named = with_lone_names(without_denied_warmups(ordered(with_rounds(masked(marks, confirmed(marks))))))
     told = with_joined_halves(
         number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts))
     )
@@ -88,21 +94,6 @@ def _was_meant(marks: Sequence[Mark]) -> set[int]:
                 out.add(at)
                 at += 1
     return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()
-
-
-def _confirmed(marks: Sequence[Mark]) -> set[int]:
-    """Parts that only say that something is right as it is stored: `minis are right`, `the rest is fine`."""
-    out: set[int] = set()
-    for place, mark in enumerate(marks):
-        if mark.text not in _RIGHT or not place or marks[place - 1].kind is not Kind.WAS:
-            continue
-        start, end = part_of(marks, place)
-        if end == place + 1 and not any(m.kind in NUMBERS for m in marks[start:end]):
-            out |= set(range(start, end))
-    return out
-
-
-_RIGHT = frozenset(["right", "fine", "ok", "okay", "correct", "good", "accurate"])
 
 
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:

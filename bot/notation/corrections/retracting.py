@@ -57,10 +57,16 @@ def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str) ->
 def _drops(marks: Sequence[Mark], place: int) -> bool:
     """`dropping calves`: a name alone behind, so that it is left out."""
     end = _end(marks, place)
+    end = next((i for i in range(place + 1, end) if marks[i].kind is Kind.DASH), end)
     part = marks[place + 1 : end]
+    reason = next((i for i, m in enumerate(part) if m.kind in (Kind.NO, Kind.SKIPPED) or m.text in _BECAUSE), len(part))
+    part = part[:reason] if not any(m.kind is Kind.NUM for m in part) else part
     plain = all(m.kind in (Kind.NAME, Kind.FILL, Kind.AND) for m in part) and any(m.kind is Kind.NAME for m in part)
-    start = max((i + 1 for i in range(place) if marks[i].kind in (*_ENDS, Kind.COMMA)), default=0)
+    start = max((i + 1 for i in range(place) if marks[i].kind in (*_ENDS, Kind.COMMA, Kind.DASH)), default=0)
     return plain and not any(m.kind is Kind.NUM for m in marks[start:place]) and "dropping" in marks[place].text
+
+
+_BECAUSE = frozenset(["because", "cos", "coz", "bc", "cuz", "cause", "as", "since", "due to", "due"])
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:

@@ -448,7 +448,7 @@ EVERYDAY = word_set(
     munches munching mung munged mungs munition murders murk murmuring muscled muse mused mushed mushes mushing
     mushroom mushrooming musk musky muss mussed musses mussing mussy mustache mustaches mustering musts musty
     mutating mute muted muter mutes muting mutinying mutt mutter muttered muttering mutters mutton nab nabbed
-    nabbing nabs nagged nags nailing naked name nanny nap napes napped nappies nappiest napping nappy naps nark
+    nabbing nabs nae nagged nags nailing naked name nanny nap napes napped nappies nappiest napping nappy naps nark
     narking narrated narrating narrowest narrowly narrows nary nasalized natl natty naught naughtier nauseam
     nauseate nauseates nauseatingly nave nay nays near nearby neared nearing nearness nears neat neatest neatly
     neatness necked necking neckline necks necktie needlepoint needless needlework needling needy neg neighbored

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
+from bot.notation.skips.negated import with_negated
 from bot.notation.skips.reach import (
     PRONOUNS,
     counted_after,
@@ -48,7 +49,7 @@ class SkipsSaid:
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
-    return _read(_with_parted(marks))
+    return _read(with_negated(_with_parted(marks)))
 
 
 def _read(marks: Sequence[Mark]) -> SkipsSaid:
@@ -172,7 +173,7 @@ def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
     """`the third i skipped`: a set of the exercise under way, named before."""
     at = place - 1
-    while at >= 0 and marks[at].kind is Kind.FILL:
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET):
         at -= 1
     return (
         at >= 0

@@ -39,7 +39,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
     return None
 
 
-_OWN = ("im", "i", "thats", "that", "were", "we", "calling", "ive")
+_OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")
 """Words that open an end of their own, behind the name of what is skipped: `skipped the carries I'm done`."""
 
 
@@ -79,6 +79,7 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
             Kind.FILL,
             Kind.NAME,
             Kind.SET,
+            Kind.LABEL,
             Kind.ALL,
             Kind.LASTSET,
             Kind.FINISH,

@@ -22,8 +22,11 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     rest = False
     at = place + 1
     sets_first = False
+    skipped = marks[place].kind is Kind.SKIPPED or (place > 0 and marks[place - 1].kind is Kind.NAME)
     while at < len(marks):
         mark = marks[at]
+        if (found or skipped) and mark.kind in (Kind.NAME, Kind.WEAK) and _is_reason(marks, at):
+            break
         if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
             found.append(mark)
         elif not found and (_is_other(marks, at, place) or _is_of_it(mark)):
@@ -45,6 +48,21 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+_TAKEN = frozenset(["taken", "busy", "occupied", "broken", "snapped", "gone", "full", "closed", "bust", "broke",
+                    "hurts", "used", "free", "being", "isnt", "hogged"])  # fmt: skip
+
+
+def _is_reason(marks: Sequence[Mark], at: int) -> bool:
+    """`no face pulls today the cable's snapped`, `skipping rows, bench was taken`: what hinders."""
+    after = marks[at + 1] if at + 1 < len(marks) else None
+    before = next((m for m in reversed(marks[max(0, at - 3) : at]) if m.kind is not Kind.FILL), None)
+    linked = before is not None and before.kind in _LISTED
+    if after is None:
+        return False
+    stated = after.kind is Kind.WAS or bool(set(after.text.split()[:1]) & _TAKEN)
+    return stated or (after.kind is Kind.WORD and not linked)
 
 
 def _is_of_it(mark: Mark) -> bool:
