@@ -237,7 +237,8 @@ PHRASES: dict[Kind, str] = {
         "rir; maybe rir; with an rir of; rir probably; rir =; reps in reserve of; reps in reserve was"
     ),
     Kind.FEELS: (
-        "felt more like; feels more like; would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
+        "felt more like; feels more like; "
+        "would say; would say a; would say an; i would say; i would say a; would call it; would call it a; would call "
         "it an; id call it; id call it a; would rate it; would rate it a; id rate it; id rate it a; rate it; rate it "
         "a; rate it an; rated it; rated it a; would give it; would give it a; id give it a; id give it an; give it a; "
         "give it an; giving it a; giving it an; would give that a; would give that an; id give that a; id give that "
@@ -474,8 +475,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.ASKING: (
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
-        "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; remind "
-        "me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
+        "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
+        "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
         "wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
         "how about; explain to me; explain what; explain how; explain why; explain the; please explain; explain me; "
         "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
+from bot.notation.order.more_talk import is_more_of_talk
 from bot.notation.order.near import LOADED, OF_LOAD, UNITS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -26,6 +27,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.THEN and after in (Kind.COLON, Kind.COMMA) and _is_load_at(marks, place - 1):
         return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.SLASH and not mark.tight and _names_next(marks, place):
+        return replace(mark, kind=Kind.BREAK)
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
         return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
@@ -43,6 +46,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         and _is_sided(marks, place)
     ):
         return replace(mark, kind=Kind.LASTSET)
+    if mark.kind is Kind.MORE and is_more_of_talk(marks, place):
+        return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.SETS:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and kind_at(marks, place - 1) is Kind.NUM and after in (Kind.SETS, Kind.SET):
@@ -82,6 +87,15 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
 def _is_load_at(marks: Sequence[Mark], place: int) -> bool:
     """`rows at 15 after that: 10 each`: a name's load, the word of when behind it."""
     return [kind_at(marks, place - n) for n in (2, 1, 0)] == [Kind.NAME, Kind.AT, Kind.NUM]
+
+
+def _names_next(marks: Sequence[Mark], place: int) -> bool:
+    """`curls 12x10 / I did rows 50x12`: a slash between the sets of one exercise and the name of the next."""
+    told = any(m.kind is Kind.NUM for m in marks[max(0, place - 3) : place])
+    at = place + 1
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return told and kind_at(marks, at) in (Kind.NAME, Kind.WEAK)
 
 
 def _is_bell(marks: Sequence[Mark], place: int) -> bool:

@@ -57,6 +57,8 @@ def is_in_mind(marks: Sequence[Mark], place: int) -> bool:
     soon = place > 1 and marks[place - 1].text == "in" and after in (None, Kind.STOP, Kind.COMMA, Kind.LINE)
     if soon and {w for m in marks[max(0, place - 5) : place] for w in m.text.split()} & _SOON:
         return True
+    if said[:2] == ["in", "my"] and said[2:3] in (["head"], ["dreams"], ["mind"], ["prime"]):
+        return True
     return said[:2] == ["in", "mind"] or (after is Kind.TANK and value is not None and value > _MOST_LEFT)
 
 
@@ -85,14 +87,35 @@ _GOALS = frozenset(words("plan target goal aim idea intention prescription dream
 
 def is_goal(marks: Sequence[Mark], place: int) -> bool:
     """`100 was the plan`; `could have gone 105`, which is no number of repetitions left."""
-    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    said = [w for m in marks[place + 1 : place + 5] for w in m.text.split()]
     value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
     at = place - 1
     while at >= 0 and marks[at].kind is Kind.FILL:
         at -= 1
     could = at >= 0 and marks[at].kind is Kind.COULD and value is not None and value > _MOST_LEFT
     could = could and after not in (Kind.X, Kind.FOR, Kind.TANK, Kind.MORE, Kind.NUM)
-    return could or (said[:1] in (["was"], ["is"]) and said[1:3] != [] and bool(set(said[1:3]) & _GOALS))
+    return (
+        could
+        or _is_on_paper(said)
+        or (said[:1] in (["was"], ["is"]) and said[1:3] != [] and bool(set(said[1:3]) & _GOALS))
+    )
+
+
+_WANTED = frozenset(words("wanted want planned hoped fancied intended said prescribed aimed asked expected"))
+_PAPERS = frozenset(words("sheet plan paper programme program app board card menu spreadsheet"))
+
+
+def is_wanted(marks: Sequence[Mark], place: int) -> bool:
+    """`135 is what i wanted`."""
+    said = [m.text for m in marks[place + 1 : place + 3]]
+    return said in (["is", "what"], ["was", "what"]) and bool(
+        _WANTED & {w for m in marks[place + 2 : place + 7] for w in m.text.split()}
+    )
+
+
+def _is_on_paper(said: Sequence[str]) -> bool:
+    """`95 on the sheet`: what was planned."""
+    return said[:2] == ["on", "the"] and bool(_PAPERS & set(said[2:3]))
 
 
 def is_setting(marks: Sequence[Mark], place: int) -> bool:
