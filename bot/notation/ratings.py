@@ -50,7 +50,8 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
             continue
         part = marks[start:end]
         said = {w for m in part for w in m.text.split()}
-        spoken = spoken or (bool(said & _SESSION) and not any(m.kind in _OF_SETS for m in part))
+        heading = any(m.kind is Kind.COLON and part[i + 1 : i + 2] and part[i + 1].names for i, m in enumerate(part))
+        spoken = spoken or (bool(said & _SESSION) and not heading and not any(m.kind in _OF_SETS for m in part))
         spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
         numbers = [m.value for m in part if m.kind is Kind.NUM]
         rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION) or _slashed(part)

@@ -6,6 +6,7 @@ A set that the message itself said is changed in place; a stored one is replaced
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
+from bot.notation.answer import Source
 from bot.notation.binding import Bound
 from bot.notation.context import Context
 from bot.notation.grounds import Told, kept
@@ -26,6 +27,8 @@ class Record:
     replaces: list[SetKey] = field(default_factory=list)
     gone: list[Told] = field(default_factory=list)
     """Sets that the message gave and then put right or took back."""
+    retold: list[Told] = field(default_factory=list)
+    """Sets that the message numbered and told, whose number it then gave to other ones."""
     last_exercise: int | None = None
     """The exercise that the message spoke of last."""
 
@@ -50,6 +53,7 @@ class Record:
     def add(self, bound: Bound) -> None:
         """Adds sets as said; those of a set that is stored replace it."""
         for key in bound.replaces:
+            self.retold += self._numbered(key)
             self.drop(key)
         self.told.extend(bound.told)
 
@@ -67,8 +71,16 @@ class Record:
     def change(self, key: SetKey, how: Callable[[Sequence[Told]], Sequence[Told]]) -> None:
         """Replaces a set by what `how` makes of it, keeping its place among what was said."""
         place = next((i for i, p in enumerate(self.said) if (p.exercise, p.set) == key), len(self.said))
-        gone = self.drop(key)
-        self.told[place:place] = list(how(gone))
+        before = self._numbered(key)
+        told = list(how(self.drop(key)))
+        self.told[place:place] = told
+        now = [(t.row.reps, t.row.load) for t in told]
+        self.retold += [t for t in before if (t.row.reps, t.row.load) not in now]
+
+    def _numbered(self, key: SetKey) -> list[Told]:
+        """A set of this message that its own words numbered."""
+        told = [t for t in self.told if (t.row.exercise, t.row.set) == key]
+        return [t for t in told if t.grounds.number.source is Source.SAID and t.grounds.count == 1]
 
     def last(self, place: int | None = None) -> Performed | None:
         """The set said last: work or continuation, not a warm-up; of one exercise where it is given."""

@@ -25,6 +25,14 @@ def taken_back(marks: Sequence[Mark]) -> set[int]:
     return _of_another(marks) | _counted_again(marks) | _mended(marks) | _broken_off(marks)
 
 
+def numbered_again(marks: Sequence[Mark], record: Record) -> Mark | None:
+    """The set that was told first of two with one number, where no word takes anything back: whose is the second?"""
+    if not record.retold or any(m.kind in (*_TAKING_BACK, Kind.SCRAP, Kind.WROTE, Kind.WAS) for m in marks):
+        return None
+    start = record.retold[0].grounds.number.at
+    return None if start is None else next((m for m in marks if m.end > start[0]), None)
+
+
 def _mended(marks: Sequence[Mark]) -> set[int]:
     """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`."""
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]

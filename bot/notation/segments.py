@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
+from bot.notation.names_apart import begun_parts, sets_before_names
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -32,6 +33,14 @@ class Segment:
 
 def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     """The segments of a piece, in order; those without numbers keep their names (`bench as planned` has none)."""
+    return [
+        segment
+        for part in begun_parts(piece)
+        for segment in ([Segment(*one) for one in sets_before_names(part)] or _read_part(part))
+    ]
+
+
+def _read_part(piece: Sequence[Mark]) -> list[Segment]:
     segments: list[Segment] = []
     name: Mark | None = None
     marks: list[Mark] = []
@@ -229,7 +238,9 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     if mark.kind is Kind.WEAK:
         after = piece[place + 2].kind if place + 2 < len(piece) else None
         told = following is Kind.WAS and after in (Kind.NUM, Kind.CLOCK)
-        return following in _NEXT_TO or told or _ends_entry(piece, place)
+        linked = following in (Kind.WITH, Kind.AT) and after in (Kind.NUM, Kind.BODY)
+        linked = linked and len(mark.names) == 1 and (before is None or before.kind in (*EDGES, Kind.FILL))
+        return following in _NEXT_TO or told or linked or _ends_entry(piece, place)
     return True
 
 

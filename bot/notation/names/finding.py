@@ -64,7 +64,17 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
             if run:
                 hits.extend(_read_run(run, index))
             run = []
-    return tuple(hits)
+    return tuple(h for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+
+
+_POSTURES = frozenset(
+    (verb, way)
+    for verb, way in (
+        *((v, "down") for v in ("lie", "lying", "lay", "laying", "laid", "sit", "sat", "sitting")),
+        *((v, "up") for v in ("stand", "stood", "standing", "sat")),
+    )
+)
+"""What a client does who rests or is not well, and no exercise."""
 
 
 def _read_run(run: list[Word], index: Index) -> list[Hit]:

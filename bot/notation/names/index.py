@@ -12,6 +12,7 @@ JOINED = frozenset(
     words(
         "pullup pushup pressup chinup situp stepup pulldown pushdown pressdown deadlift kickback pullover",
         "facepull getup woodchop rollout deadbug birddog wallball curlup muscleup crossover",
+        "kettlebell dumbbell barbell",
     )
 )
 _EQUIPMENT = frozenset(["ez", "barbell", "dumbbell", "kettlebell", "cable", "machine", "smith", "band", "landmine"])

@@ -96,12 +96,16 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
             plural = raw != single and any(len(way.split()) > 1 for way in ABBREVIATIONS.get(raw, ()))
             out.append(Word(single, place, place, ways, True, False, plural))
-        elif raw in lexicon_words():
+        elif raw in lexicon_words() or raw in _HALVES:
             pairs = place + 1 < len(words) and single + singular(words[place + 1]) in JOINED
             out.append(Word(single, place, place, ways, True, False) if pairs else None)
         else:
             out.append(_guess(raw, single, place, index))
     return out
+
+
+_HALVES = frozenset(["dumb", "kick", "skull", "dum"])
+"""First halves of names that are no words of the trade alone."""
 
 
 def _is_turned(one: str, two: str, index: Index) -> bool:
@@ -127,6 +131,8 @@ HEARD = {
 
 def _meant(said: Sequence[str], place: int, index: Index) -> str:
     """A word that dictation took for another, beside a word of the same session's names: what was meant."""
+    if said[place] in ("dec", "dek") and said[place - 1 : place] in (["pec"], ["pecs"]) and "deck" in index.words:
+        return "deck"
     meant = HEARD.get(said[place])
     if meant is None or (said[place] in index.words and said[place + 1 : place + 2] == ["over"]):
         return _half_meant(said, place, index)

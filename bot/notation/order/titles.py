@@ -7,7 +7,7 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _BETWEEN = (Kind.LINE, Kind.COLON, Kind.DASH, Kind.STOP)
-_NUMBERS = (Kind.NUM, Kind.BODY)
+_NUMBERS = (Kind.NUM, Kind.BODY, Kind.SET)
 
 
 def titles(marks: list[Mark]) -> list[Mark]:
@@ -20,7 +20,7 @@ def titles(marks: list[Mark]) -> list[Mark]:
 
 def _is_title(marks: list[Mark], place: int) -> bool:
     first = place
-    while first and marks[first - 1].kind is Kind.FILL:
+    while first and marks[first - 1].kind in (Kind.FILL, Kind.COMMA, Kind.COLON):
         first -= 1
     if len(marks[place].names) != 1 or (first and marks[first - 1].kind is not Kind.LINE):
         return False

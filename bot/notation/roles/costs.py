@@ -90,6 +90,8 @@ class Costs:
                 cost += 1.5 if before is not None and before.stage is Stage.DROP and before.load is None else 0.0
             return cost
         asked = self.context.range_of(number)
+        if self._is_load_behind(reps, state):
+            return 1.6
         if reps in asked:
             return 0.0
         load = None if state.fresh else self.context.planned_load(number)
@@ -103,6 +105,13 @@ class Costs:
         if reps * 2 > asked.high * 3:
             return 1.7
         return 0.4 if asked.low <= reps * 2 else 1.2
+
+    def _is_load_behind(self, reps: int, state: State) -> bool:
+        """Whether a number behind all sets of the plan is their load rather than one set more: `3x20 20` on 20 kg."""
+        last = state.sets[-1] if state.sets else None
+        full = last is not None and last.count > 1 and last.load is None and state.index >= len(self.opens)
+        load = self.context.planned_load(self.opens[0]) if self.opens else None
+        return full and not state.chain and load is not None and load.amount_in(self.unit) == reps
 
     def _load_cost(self, said: SaidLoad, number: int, stage: Stage, state: State) -> float:
         if said.load is None:

@@ -107,6 +107,8 @@ class Emitting(Costs):
                 exact = load.load is not None and self.context.is_planned(load.load, number)
                 as_planned = exact and reps is not None and reps in self.context.range_of(number)
                 made.cost -= 3.0 if made.bare and as_planned else 0.0
+                again = exact and not as_planned and self.last_load is not None and self.last_load == load.load
+                made.cost -= 1.0 if made.bare and again else 0.0
         if made.mult:
             made.cost += self._sets_cost(made.index, made.mult)
             most = max(len(self.opens) - made.index, len(self.context.exercise.sets))

@@ -74,7 +74,7 @@ class Loads(Steering):
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
             marked = made.load.hand or made.load.unit_said
-            made.cost += 0.8 if marked and not same and self._may_be_count(made, amount, said) else 0.0
+            made.cost += 0.8 if marked and (same or self._may_be_count(made, amount, said)) else 0.0
         if made.stage is Stage.MINI and bare:
             return None
         made.slashed = amount.join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
@@ -151,11 +151,16 @@ class Loads(Steering):
         yield made
 
     def _is_told_twice(self, state: State, said: SaidLoad) -> bool:
-        """Whether a bare number before was the load already: the first one of `20, 19, 15 at 20`, `15 14 14 with 20`."""
-        before = [s for s in state.sets if s.load is not None and s.stage is Stage.WORK and not s.same]
-        bare = [s for s in before if s.load is not None and not (s.load.hand or s.load.unit_said or s.load.signed)]
-        listed = [s for s in bare if s.words.spaced or is_inherited(s)]
-        return bool(listed) and len(listed) == len(before)
+        """Whether a bare number was taken for the load before: the first of `20, 19, 15 at 20`, of `9, 9, 9 at 12s`."""
+        before = [s.load for s in state.sets if s.load is not None and s.stage is Stage.WORK and not s.same]
+        number, known = self.number(0), [x.load for x in before if x.load is not None]
+        if said.load is None or not known or any(x.hand or x.unit_said or x.signed for x in before):
+            return False
+        amounts = {x.amount_in(self.unit) for x in known}
+        counts = all(a == int(a) and self.context.are_reps_in_reason(int(a), number) for a in amounts)
+        again = {x.kg for x in known} == {said.load.kg}
+        planned = self.context.is_planned(said.load, number)
+        return counts and (again or (planned and not any(self.context.is_planned(x, number) for x in known)))
 
     def _is_of_all(self, state: State, amount: Amount) -> bool:
         """Whether the only load, behind a list of repetitions alone, is of all of them: `10, 9, 8 at 80`."""

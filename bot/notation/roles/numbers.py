@@ -64,6 +64,8 @@ class Numbers(Timed):
                 yield from self._all_alike(state, amount)
             case Counts.S if state.fresh or not self.context.is_per_hand:
                 yield from self._as_load(state, amount)
+                if amount.join in (Join.AT, Join.WITH):
+                    return
                 for made in self._as_reps(state, replace(amount, counts=Counts.REPS), amount.value):
                     made.cost += 0.4
                     yield made

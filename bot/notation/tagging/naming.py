@@ -119,7 +119,21 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             flush()
             out.append(mark)
     flush()
-    return _with_kinds_of(out)
+    return _with_kinds_of(_merged(out))
+
+
+def _merged(marks: list[Mark]) -> list[Mark]:
+    """`pec fly`, `bulgarian squat`: two names of one exercise side by side as one."""
+    out: list[Mark] = []
+    for mark in marks:
+        before = out[-1] if out else None
+        both = before is not None and before.kind is mark.kind is Kind.NAME
+        common = tuple(n for n in before.names if n in mark.names) if both and before is not None else ()
+        if before is not None and common:
+            out[-1] = replace(before, text=f"{before.text} {mark.text}", end=mark.end, names=common)
+        else:
+            out.append(mark)
+    return out
 
 
 _ARTICLES = ("the", "my", "those")
