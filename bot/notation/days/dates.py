@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.notation.clauses import text_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -22,6 +22,10 @@ class DaySaid:
 MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {
     m.lower(): i for i, m in enumerate(calendar.month_abbr) if m
 } | {"sept": 9}  # fmt: skip
+
+
+_MOST_SETS = 6
+"""Straight behind a number, `on the 2nd` is of a set."""
 
 
 def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
@@ -51,6 +55,8 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     on_the = "the" in before and "on" in (text_at(marks, place - 2), *before)
     counted = text_at(marks, place + 1) in ("set", "rep")
     counted = counted or any(m.kind is Kind.FAILED or "fail" in m.text for m in marks[max(0, place - 3) : place])
+    told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
+    counted = counted or (told and (mark.value or 0) <= _MOST_SETS)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:

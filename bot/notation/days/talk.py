@@ -46,6 +46,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     if _is_owed(marks, places):
         return False
     heads = _heads(marks, at, last)
+    if not heads and ("up from" in before or (before == "from" and text_at(marks, at - 1) in ("up", "down", "more"))):
+        return True
     if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
         return not heads
     edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
@@ -57,6 +59,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         end += 1
     part = [m for i, m in enumerate(marks[start:end], start) if i not in places]
     words = {w for m in part for w in m.text.split()}
+    if _today_follows(marks, end):
+        return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
@@ -95,7 +99,9 @@ def _may_be_set(marks: Sequence[Mark], place: int) -> bool:
     before = marks[place - 1] if place else None
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     timed = before is not None and before.kind is Kind.AT and before.text == "at" and after is not Kind.X
-    counts = after in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) and (before is None or before.kind is not Kind.X)
+    counts = after in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM, Kind.HOURS) and (
+        before is None or before.kind is not Kind.X
+    )
     return not counts and not (timed and not any(m.kind is Kind.X for m in marks[max(0, place - 4) : place + 2]))
 
 
@@ -108,6 +114,18 @@ def _is_excused(said: set[str]) -> bool:
     return "i" in said and bool(said & _BEING) and bool(said & _LATE)
 
 
+def _today_follows(marks: Sequence[Mark], end: int) -> bool:
+    """`last monday i had 50, today 55x8`: what is reported is today's."""
+    today = next((i for i in range(end, len(marks)) if marks[i].text == "today"), len(marks))
+    told = any(marks[i].kind is Kind.X for i in range(end, today))
+    return not told and any(m.kind is Kind.X for m in marks[today:])
+
+
+def _ends(marks: Sequence[Mark], last: int) -> bool:
+    """Whether the message ends here, but for a bracket or a full stop."""
+    return all(m.kind in (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE) for m in marks[last + 1 :])
+
+
 def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     """Whether the report follows straight after, as in `from yesterday: 60x5`."""
     ends = (Kind.COLON, Kind.DASH, Kind.LINE)
@@ -118,7 +136,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
         last += 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
-    if first > 0 and last + 1 == len(marks) and marks[first - 1].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):
+    behind = first - 1 - (first > 0 and marks[first - 1].kind in (Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.STOP))
+    if behind >= 0 and _ends(marks, last) and marks[behind].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):
         return True
     if last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}

@@ -98,9 +98,10 @@ def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
     last_before = (before.split() or [""])[-1]
-    if last_before in _TO_COME or before in _TO_COME:
+    headed = _is_headed(marks, place)
+    if (last_before in _TO_COME or before in _TO_COME) and not (headed and last_before in ("for", "back")):
         return None
-    if before == "on" and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
+    if before == "on" and not headed and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
         return None
     at = place - 1 - (last_before == "on")
     seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (
@@ -110,6 +111,8 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
     if seen or put_off or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
         return None
+    if after in ("are", "were") or "next" in {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}:
+        return None
     possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
     if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):
         return None
@@ -118,9 +121,10 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if word in _SHORT:
         at_start = place == 0 or marks[place - 1].kind in (Kind.LINE, Kind.STOP, Kind.OPEN)
         if not (
-            before in ("on", "last", "from", "for")
+            before in ("on", "last", "from", "for", "was", "this was", "that was")
             or "on" in before.split()
             or (at_start and _starts_report(marks, place))
+            or headed
         ):
             return None
     back = (today.weekday() - WEEKDAYS[word]) % 7 or 7
@@ -130,6 +134,15 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     return DaySaid(today - timedelta(days=back), tuple(places))
 
 
+def _is_headed(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the day ends the head of a report: `late report for thursday: 60x5`, `mon evening: 60x5`."""
+    at = place + 1
+    while text_at(marks, at) in ("evening", "morning", "night", "afternoon", "session", "sesh", "training", "pm", "am"):
+        at += 1
+    first = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)), len(marks))
+    return at < len(marks) and marks[at].kind is Kind.COLON and first > at
+
+
 def _is_edge(marks: Sequence[Mark], place: int) -> bool:
     """Whether a part ends here: `all done, back on friday`."""
     return place < 0 or marks[place].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK) or "be" in marks[place].text
@@ -137,6 +150,19 @@ def _is_edge(marks: Sequence[Mark], place: int) -> bool:
 
 def _starts_report(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].kind if place + 1 < len(marks) else None
-    if text_at(marks, place + 1) in ("session", "sessions", "workout", "training", "gym", "sesh"):
+    if text_at(marks, place + 1) in (
+        "session",
+        "sessions",
+        "workout",
+        "training",
+        "gym",
+        "sesh",
+        *_HOURS,
+        "i",
+        "i did",
+    ):
         return True
-    return following in (Kind.COLON, Kind.DASH, Kind.NAME, Kind.NUM, Kind.COMMA)
+    return following in (Kind.COLON, Kind.DASH, Kind.NAME, Kind.NUM, Kind.COMMA, Kind.LINE, Kind.OPEN)
+
+
+_HOURS = ("morning", "evening", "afternoon", "night")

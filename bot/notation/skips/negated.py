@@ -57,7 +57,7 @@ def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
 
 
 def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool:
-    """`today not the planks`, `not the planks today`, `without planks`: the name straight behind, nothing told of it."""
+    """`today not the planks`, `not the planks today`, `without planks`: the name straight behind."""
     at = place + 1
     while kind_at(marks, at) is Kind.FILL and marks[at].text in ("the", "my", "any", "doing", "make", "do"):
         at += 1
