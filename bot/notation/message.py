@@ -34,7 +34,7 @@ from bot.notation.printer import show_sets
 from bot.notation.progress import contradicted, read_progress
 from bot.notation.qualified import of_another_kind
 from bot.notation.reports import Reporting
-from bot.notation.restated import goes_beyond, taken_back
+from bot.notation.restated import goes_beyond, numbered_again, taken_back
 from bot.notation.said import Doubt
 from bot.notation.script import read_script
 from bot.notation.seams import with_seams
@@ -146,6 +146,7 @@ class Reader:
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
+            unread = unread or numbered_again(said, record)
             unread = unread or miscounted(told, record.told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
             unread = (
