@@ -20,17 +20,24 @@ MOST = 5
 
 
 def plan_ways(
-    context: Context, count: int, start: int, end: int, *, needs_load: bool = False, effort: Effort | None = None
+    context: Context,
+    count: int,
+    start: int,
+    end: int,
+    *,
+    needs_load: bool = False,
+    effort: Effort | None = None,
+    label: int | None = None,
 ) -> Ranked:
     """So many open sets as planned; a doubt where the plan leaves a range, a finish or (if needed) the load.
 
-    An `effort` that was said with them is the last one's.
+    An `effort` that was said with them is the last one's; `label` is the one set that was named.
     """
-    said = SaidSet(Stage.WORK, start, end, count=count, planned=True)
+    said = SaidSet(Stage.WORK, start, end, count=count, planned=True, label=label)
     if effort is not None:
         said = replace(said, rir=effort.rir, words=Words(effort=(effort.start, effort.end)))
     bound = bind(Candidate(0.0, (said,)), context)
-    numbers = context.open_sets[:count]
+    numbers = context.open_sets[:count] if label is None else (label,)
     if needs_load and not bound.doubts and any(p.load is None for p in bound.performed):
         return Ranked(bound, Doubt(AskKind.RANGE, start, end))
     if bound.doubts:

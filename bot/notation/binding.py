@@ -199,9 +199,10 @@ def _bind_same(desk: _Desk, said: SaidSet, label: int | None) -> None:
 
 
 def _bind_planned(desk: _Desk, said: SaidSet) -> None:
-    """As planned: the planned load and repetitions of so many open sets (0: all of them)."""
+    """As planned: the planned load and repetitions of so many open sets (0: all), from the one that is named."""
     context = desk.context
     opens = [n for n in context.open_sets if (n, Side.LEFT) not in desk.filled or (n, Side.RIGHT) not in desk.filled]
+    opens = opens if said.label is None else [n for n in opens if n >= (said.label or 0)]
     numbers = opens[: said.count] if said.count else opens
     for number in numbers:
         planned = context.planned(number)

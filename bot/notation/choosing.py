@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from decimal import Decimal
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Atom
@@ -34,12 +35,30 @@ def keep_one_of(draft: Draft, name: Mark, atoms: Sequence[Atom]) -> None:
     ranks = [(p, draft.rank(atoms, draft.record.context(p))) for p in name.names]
     usable = [(p, r) for p, r in ranks if r.doubt is None and r.bound.told]
     fits = [(p, r) for p, r in usable if draft.record.context(p).open_sets]
+    if len(fits) > 1:
+        fits = [(p, r) for p, r in fits if _fits_load(r.bound, draft.record.context(p))]
     if len(fits) == 1:
         draft.keep(fits[0][1].bound, fits[0][0], name)
         return
     chosen = draft.doubt(Doubt(AskKind.WHICH_EXERCISE, name.start, name.end), len(usable))
     if chosen is not None:
         draft.keep(usable[chosen][1].bound, usable[chosen][0], name)
+
+
+_LEAST, _MOST = Decimal("0.6"), Decimal("1.6")
+"""Of the planned load, what is far from it."""
+
+
+def _fits_load(bound: Bound, context: Context) -> bool:
+    """Whether the loads are near those of the plan, where it has any: 26 kg are no row under the bar on body weight."""
+    for row in bound.performed:
+        planned = context.planned_load(row.set)
+        if row.stage is not Stage.WORK or row.load is None or planned is None:
+            continue
+        least, most = sorted((planned.kg * _LEAST, planned.kg * _MOST))
+        if not least <= row.load.kg <= most:
+            return False
+    return True
 
 
 def better_fit(draft: Draft, segment: Segment, atoms: Sequence[Atom], *, place: int) -> Fit:

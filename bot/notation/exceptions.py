@@ -1,4 +1,4 @@
-"""Sets told alike but for one: `all 10s, 8 on the last`, `3x10 at 90 but the second was 9`.
+"""Sets told alike but for one: `all 10s, 8 on the last`, `3x10 at 90 but the second was 9`, `as planned, last one 6`.
 
 The one that differs is put right behind the others, in the words of a correction: `last was 8`. Where the sets that are
 alike leave one open, a last one told behind a plain comma is that one, and nothing is changed.
@@ -10,7 +10,9 @@ from decimal import Decimal
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import whole_number
 from bot.notation.record import Record
+from bot.notation.tagging.plurals import PLURALS
 from bot.notation.tokens import Mark
 
 _LAST = frozenset(["last", "final"])
@@ -19,7 +21,10 @@ _BUT = frozenset(["but", "except", "apart from", "bar", "besides", "excepting", 
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AT, Kind.RPE, Kind.RIR, Kind.TANK)
+_LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.EXCEPT, Kind.AND, Kind.OPEN)
 _MOST = 10
+_MOST_APART = 4
+"""So many sets at most are told apart at once: `last two 9`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,14 +36,24 @@ class _Alike:
 
 
 @dataclass(frozen=True, slots=True)
+class _Name:
+    """The words that name one set or several: where they end, and which (`number`: of the first one)."""
+
+    marks: list[Mark]
+    end: int
+    number: int
+    last: bool
+    count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
 class _One:
-    """One set told apart: where its words start and end, the words that name it, and what it was."""
+    """Sets told apart: where their words start and end, the words that name them, and what they were."""
 
     start: int
     end: int
-    name: list[Mark]
+    name: _Name
     value: list[Mark]
-    ordinal: int | None
 
 
 def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
@@ -54,23 +69,55 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
             continue
         bound = _bound_behind(out, alike.end)
         one = None if bound is None else _one_at(out, bound + 1)
-        count = _open(out, at, record, under)
-        if bound is None or one is None or not _differs(out, bound, one, alike.count, count):
+        opens = _open(out, at, record, under)
+        if bound is None or one is None or not _differs(out, bound, one, alike, len(opens)):
             at = alike.end
             continue
-        said = [*one.name, _was(one.value[0]), *one.value]
+        said = _corrections(one, opens[: alike.count or len(opens)])
         stop = replace(out[bound], kind=Kind.STOP, text=".", value=None, parts=())
-        if kind_at(out, one.end) in (Kind.COMMA, Kind.BREAK):
-            out[one.end] = replace(out[one.end], kind=Kind.STOP, text=".")
-        total = _told_as(out[at : alike.end], alike, count)
-        out[at : one.end] = [*total, *out[alike.end : bound], stop, *said]
-        at += len(total) + len(said)
+        after = _close(out, one.end)
+        total = _told_as(out[at : alike.end], alike, len(opens))
+        between = [m for m in out[alike.end : bound] if m.kind is not Kind.AT]
+        out[at : one.end] = [*total, *between, stop, *said]
+        at += len(total) + len(between) + 1 + len(said) + after
+    return out
+
+
+def _close(out: list[Mark], end: int) -> int:
+    """Makes what stands behind the sets told apart the end of their sentence; 1 where it does."""
+    if kind_at(out, end) is Kind.CLOSE and kind_at(out, end + 1) in (Kind.COMMA, Kind.BREAK, Kind.STOP):
+        out[end] = replace(out[end], kind=Kind.FILL)
+        end += 1
+    if kind_at(out, end) in (Kind.COMMA, Kind.BREAK):
+        out[end] = replace(out[end], kind=Kind.STOP, text=".")
+        return 1
+    return 0
+
+
+def _corrections(one: _One, numbers: Sequence[int]) -> list[Mark]:
+    """`last was 8`; of several, `set 3 was 9. set 4 was 9`."""
+    name = one.name
+    if name.count == 1:
+        return [*name.marks, _was(one.value[0]), *one.value]
+    chosen = numbers[-name.count :] if name.last else numbers[: name.count]
+    out: list[Mark] = []
+    for number in chosen:
+        first = name.marks[0]
+        if out:
+            out.append(replace(first, kind=Kind.LINE, text="", value=None, end=first.start))
+        out += [replace(first, kind=Kind.SET, text="set", value=None, end=first.start),
+                replace(first, kind=Kind.NUM, text=str(number), value=Decimal(number), parts=()),
+                _was(one.value[0]), *one.value]  # fmt: skip
     return out
 
 
 def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
-    """Sets told alike that start here: `3x10`, `3 sets of 10`, `90x10x3`, `all 10s`, `10s across the board`."""
-    kinds = [m.kind for m in marks[at : at + 5]]
+    """Sets told alike that start here: `3x10`, `3 sets of 10`, `90x10x3`, `all 10s`, `as planned`."""
+    kinds = [m.kind for m in marks[at : at + 6]]
+    if kinds == [Kind.NUM, Kind.S, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
+        return _counted(marks, at + 5, at + 6)
+    if kinds[:5] == [Kind.NUM, Kind.X, Kind.NUM, Kind.NUM, Kind.TIMES]:
+        return _counted(marks, at + 3, at + 5)
     if kinds[:5] == [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
         return _counted(marks, at + 4, at + 5)
     if kinds[:3] == [Kind.NUM, Kind.X, Kind.NUM] and kind_at(marks, at - 1) is not Kind.X:
@@ -78,7 +125,13 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
         return _counted(marks, at, at + 3) if value is not None and value <= _MOST // 2 else None
     if kinds[:2] == [Kind.NUM, Kind.SETS]:
         return _counted(marks, at, _past_numbers(marks, at + 2))
+    if kinds[:1] == [Kind.PLANNED] and kind_at(marks, at - 1) not in (Kind.NUM, Kind.ORD, Kind.LABEL, Kind.SET):
+        return _Alike(at + 1, None)
     if kinds[:1] == [Kind.ALL] and kinds[1:2] == [Kind.NUM]:
+        return _Alike(_past_numbers(marks, at + 1), None)
+    if kinds[:4] == [Kind.NUM, Kind.S, Kind.AT, Kind.NUM] or kinds[:3] == [Kind.NUM, Kind.S, Kind.EXCEPT]:
+        return _Alike(_past_numbers(marks, at), None)
+    if kinds[:1] == [Kind.ALL] and kinds[1:3] in ([Kind.WITH, Kind.NUM], [Kind.AT, Kind.NUM]):
         return _Alike(_past_numbers(marks, at + 1), None)
     if kinds[:1] == [Kind.NUM] and Kind.ALL in kinds:
         end = at + kinds.index(Kind.ALL)
@@ -97,7 +150,10 @@ def _counted(marks: Sequence[Mark], count: int, end: int) -> _Alike | None:
 
 def _past_numbers(marks: Sequence[Mark], at: int) -> int:
     """Behind what still tells of the same sets: their load, their repetitions."""
-    while kind_at(marks, at) in (Kind.NUM, Kind.S, *_LINKS, *_UNITS) or (
+    while (
+        (kind_at(marks, at) in (Kind.NUM, Kind.S, Kind.EACH, *_LINKS, *_UNITS) and not _names(marks, at))
+        or (kind_at(marks, at) is Kind.SLASH and kind_at(marks, at + 1) is Kind.EACH)
+    ) or (
         kind_at(marks, at) in (Kind.FILL, Kind.COMMA)
         and kind_at(marks, at + 1) is Kind.NUM
         and kind_at(marks, at + 2) in (Kind.S, Kind.KG, Kind.LB)
@@ -111,29 +167,44 @@ def _bound_behind(marks: Sequence[Mark], at: int) -> int | None:
     for place in range(at, min(at + 4, len(marks))):
         if marks[place].kind in _BOUNDS or marks[place].text in _BUT:
             return place
-        if marks[place].kind not in (Kind.FILL, Kind.WORD):
+        named = marks[place].kind is Kind.NAME and place and marks[place - 1].kind is Kind.AT
+        if not named and marks[place].kind not in (Kind.FILL, Kind.WORD, Kind.AT):
             return None
     return None
 
 
+def _names(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a link leads no number of the same sets, but a name: `on rows`."""
+    return kind_at(marks, at) in _LINKS and kind_at(marks, at + 1) is Kind.NAME
+
+
 def _one_at(marks: Sequence[Mark], at: int) -> _One | None:
-    """One set and what it was: `8 on the last`, `last one only 8`, `the second was 9`, `last one 85x8`."""
+    """One set and what it was: `8 on the last`, `last one only 8`, `the second was 9`, `last two 85x8`."""
     start = at
     at = _past_little(marks, at)
     name = _name_at(marks, at)
     if name is not None:
-        at = _past_little(marks, name[1])
+        at = _past_little(marks, name.end)
+        at += kind_at(marks, at) in (Kind.AT, Kind.WITH) and marks[at].text != "@"
         value = _value_at(marks, at)
         if value is None or kind_at(marks, value) not in _ENDS:
             return None
-        return _One(start, value, name[0], list(marks[at:value]), name[2])
+        return _One(start, value, name, _value_of(marks, at, value))
+    at += kind_at(marks, at) is Kind.DROP and marks[at].text.endswith("to")
     value = _value_at(marks, at)
     if value is None or kind_at(marks, value) not in _LINKS or marks[value].text == "@":
         return None
     name = _name_at(marks, _past_fill(marks, value + 1))
-    if name is None or kind_at(marks, name[1]) not in _ENDS:
+    ends = None if name is None else kind_at(marks, name.end)
+    if name is None or (ends not in _ENDS and not (ends is Kind.WITH and _rates(marks, name.end + 1))):
         return None
-    return _One(start, name[1], name[0], list(marks[at:value]), name[2])
+    return _One(start, name.end, name, _value_of(marks, at, value))
+
+
+def _rates(marks: Sequence[Mark], at: int) -> bool:
+    """`8 on the last with 1 left`: an effort behind it."""
+    behind = kind_at(marks, at + 1) in (Kind.LEFT, Kind.TANK, Kind.RIR)
+    return kind_at(marks, at) is Kind.NUM and behind
 
 
 def _past_fill(marks: Sequence[Mark], at: int) -> int:
@@ -144,60 +215,95 @@ def _past_fill(marks: Sequence[Mark], at: int) -> int:
 
 def _past_little(marks: Sequence[Mark], at: int) -> int:
     """Behind words that tell nothing: `but`, `the`, `was`, `only`, `which was`, a colon."""
-    while kind_at(marks, at) in (Kind.FILL, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.EXCEPT, Kind.AND) or (
-        at < len(marks) and marks[at].text in _BUT
-    ):
+    while kind_at(marks, at) in _LITTLE or (at < len(marks) and (marks[at].text in _BUT or _goes_to(marks[at]))):
         at += 1
     return at
 
 
-def _name_at(marks: Sequence[Mark], at: int) -> tuple[list[Mark], int, int | None] | None:
-    """The words that name one set, where they end, and its number (`None`: the last)."""
+def _goes_to(mark: Mark) -> bool:
+    """`dropped to 90 for the last`: the load that was gone to."""
+    return mark.kind is Kind.DROP and mark.text.endswith("to")
+
+
+def _name_at(marks: Sequence[Mark], at: int) -> _Name | None:
+    """The words that name one set, or so many of the first or the last ones."""
     kind = kind_at(marks, at)
-    if kind in (Kind.LASTREP, Kind.LASTSET) and set(marks[at].text.split()) & _LAST and "rep" not in marks[at].text:
+    last = kind in (Kind.LASTREP, Kind.LASTSET) and bool(set(marks[at].text.split()) & _LAST)
+    if last and "rep" not in marks[at].text:
+        several = _several(marks, at + 1)
+        if several is not None:
+            return _Name(list(marks[at : several[1]]), several[1], 1, True, several[0])
         end = at + 1
         while kind_at(marks, end) in (Kind.SET, Kind.NAME) or (end < len(marks) and marks[end].text == "one"):
             end += 1
-        return list(marks[at:end]), end, None
+        return _Name(list(marks[at:end]), end, 1, True)
     if kind is Kind.ORD and marks[at].value is not None:
+        several = _several(marks, at + 1) if marks[at].value == 1 else None
+        if several is not None:
+            return _Name(list(marks[at : several[1]]), several[1], 1, False, several[0])
         end = at + 1
         if kind_at(marks, end) is Kind.SET or (end < len(marks) and marks[end].text == "one"):
             end += 1
-        return list(marks[at:end]), end, int(marks[at].value or 0)
+        return _Name(list(marks[at:end]), end, int(marks[at].value or 0), False)
     if kind is Kind.SET and kind_at(marks, at + 1) is Kind.NUM and marks[at + 1].value is not None:
-        return list(marks[at : at + 2]), at + 2, int(marks[at + 1].value or 0)
+        return _Name(list(marks[at : at + 2]), at + 2, int(marks[at + 1].value or 0), False)
     return None
+
+
+def _several(marks: Sequence[Mark], at: int) -> tuple[int, int] | None:
+    """How many sets behind `last` or `first`, and where their words end: `two`, `2 sets`; not the `8` of `last 8`."""
+    count = whole_number(marks, at, 2, _MOST_APART)
+    if count is None:
+        return None
+    if kind_at(marks, at + 1) in (Kind.SETS, Kind.SET):
+        return count, at + 2
+    following = kind_at(marks, _past_fill(marks, at + 1))
+    counts = following in (Kind.NUM, Kind.WAS) or (marks[at].text.isalpha() and following in _ENDS)
+    led = at > 1 and marks[at - 2].kind in _LINKS and following in _ENDS
+    return (count, at + 1) if counts or led or (following is Kind.COMMA and marks[at].text.isalpha()) else None
+
+
+def _value_of(marks: Sequence[Mark], at: int, end: int) -> list[Mark]:
+    """The words of what a set was, a plural as its number: `doubles`."""
+    plural = PLURALS.get(marks[at].text)
+    return list(marks[at:end]) if plural is None else [replace(marks[at], kind=Kind.NUM, value=plural)]
 
 
 def _value_at(marks: Sequence[Mark], at: int) -> int | None:
     """Where the words of what a set was end: a count, or a load with one."""
+    if kind_at(marks, at) is Kind.WORD and marks[at].text in PLURALS:
+        return at + 1
     if kind_at(marks, at) is not Kind.NUM:
         return None
     end = at + 1
+    if kind_at(marks, end) is Kind.S or (
+        kind_at(marks, end) in (Kind.KG, Kind.LB) and kind_at(marks, end + 1) not in (Kind.X, Kind.FOR)
+    ):
+        return end + 1
     if kind_at(marks, end) in (Kind.KG, Kind.LB) and kind_at(marks, end + 1) in (Kind.X, Kind.FOR):
         end += 1
     if kind_at(marks, end) in (Kind.X, Kind.FOR) and kind_at(marks, end + 1) is Kind.NUM:
         end += 2
-    if kind_at(marks, end) is Kind.REPS:
-        end += 1
-    return end
+    end += kind_at(marks, end) is Kind.REPS
+    return end + (kind_at(marks, end) is Kind.EACH)
 
 
-def _open(marks: Sequence[Mark], at: int, record: Record, under: int | None) -> int:
-    """How many sets are open of the exercise that is spoken of here; 0 where none is known."""
+def _open(marks: Sequence[Mark], at: int, record: Record, under: int | None) -> tuple[int, ...]:
+    """The open sets of the exercise that is spoken of here; none where none is known."""
     named = [m.names[0] for m in marks[:at] if m.kind is Kind.NAME and len(m.names) == 1]
-    place = named[-1] if named else under
-    return 0 if place is None else len(record.context(place).open_sets)
+    behind = [m.names[0] for m in marks[at : at + 12] if m.kind is Kind.NAME and len(m.names) == 1]
+    place = named[-1] if named else behind[0] if behind and kind_at(marks, at - 1) is None else under
+    return () if place is None else record.context(place).open_sets
 
 
-def _differs(marks: Sequence[Mark], bound: int, one: _One, told: int | None, count: int) -> bool:
-    """Whether the set is one of those told alike, and not the one that they leave."""
+def _differs(marks: Sequence[Mark], bound: int, one: _One, alike: _Alike, count: int) -> bool:
+    """Whether the sets are of those told alike, and not those that they leave."""
     but = any(m.text in _BUT or m.kind is Kind.EXCEPT for m in marks[bound : one.end])
-    if told is None:
-        return count > 1
-    if one.ordinal is not None:
-        return one.ordinal <= told
-    return told > 1 and (but or told >= count)
+    if alike.count is None:
+        return count > one.name.count
+    if not one.name.last and one.name.count == 1:
+        return one.name.number <= alike.count
+    return alike.count > one.name.count and (but or alike.count >= count)
 
 
 def _was(before: Mark) -> Mark:
@@ -208,7 +314,11 @@ def _told_as(said: Sequence[Mark], alike: _Alike, count: int) -> list[Mark]:
     """The sets told alike, all of them as so many as are open."""
     if alike.count is not None:
         return list(said)
-    every = next(m for m in said if m.kind is Kind.ALL)
+    every = next((m for m in said if m.kind is Kind.ALL), replace(said[0], end=said[0].start))
     number = replace(every, kind=Kind.NUM, text=str(count), value=Decimal(count), parts=())
-    sets = replace(every, kind=Kind.SETS, text="sets", start=every.end)
-    return [number, sets, *(m for m in said if m is not every)]
+    sets = replace(every, kind=Kind.SETS, text="sets", value=None, parts=(), start=every.end)
+    rest = [m for m in said if m is not every]
+    plural = next((i for i, m in enumerate(rest) if m.kind is Kind.NUM), 0) + 1
+    if kind_at(rest, plural) is Kind.S:
+        del rest[plural]
+    return [number, sets, *rest]

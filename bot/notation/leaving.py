@@ -34,7 +34,11 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
         if name is None:
             draft.doubt(Doubt(AskKind.DONE, *at))
         return None
-    if name is not None and len(context.open_sets) > 1:
+    number = _number_of(marks, mark)
+    if number is not None and number not in context.open_sets:
+        draft.doubt(Doubt(AskKind.DONE, *at))
+        return None
+    if name is not None and number is None and len(context.open_sets) > 1:
         ways = [plan_ways(context, n, *at) for n in (len(context.open_sets), 1)]
         bounds = [w.bound for w in ways if w.doubt is None]
         chosen = draft.doubt(Doubt(AskKind.DONE, *at), len(bounds), context.exercise.name)
@@ -42,8 +46,16 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
             draft.keep(bounds[chosen], place, name)
         return None
     count = len(context.open_sets) if every else 1
-    take(draft, plan_ways(context, count, *at, needs_load=True), place, name)
+    take(draft, plan_ways(context, count, *at, needs_load=True, label=number), place, name)
     return None
+
+
+def _number_of(marks: Sequence[Mark], done: Mark) -> int | None:
+    """The set that is named straight before it is said to be done: `set 2 done`, `second one done`."""
+    place = marks.index(done) if done in marks else 0
+    before = next((m for m in reversed(marks[:place]) if m.kind is not Kind.FILL), None)
+    numbered = before is not None and before.kind in (Kind.LABEL, Kind.NUM) and before.value is not None
+    return int(before.value) if numbered and before is not None and before.value is not None else None
 
 
 _THERE = frozenset(

@@ -314,7 +314,8 @@ PHRASES: dict[Kind, str] = {
         "both rounds; all rounds; every round; each round; all three rounds; all 3 rounds; "
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
-        "all round; all around; all the way across; all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
+        "all round; all around; all the way across; "
+        "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
         "all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all "
         "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
         "on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole "
@@ -334,8 +335,8 @@ PHRASES: dict[Kind, str] = {
         "did the same; did the same again; another the same; another of the same; one more the same; another one the "
         "same; as above; same as the previous; same as my last; same as my last set; same as the last set; same "
         "weight and reps; same weight same reps; same reps same weight; same weight and same reps; same load and "
-        "reps; same load same reps; same reps and weight; did that again; as before; like before; as the one before; like "
-        "the one before; just like before; as last set; like last set"
+        "reps; same load same reps; same reps and weight; did that again; as before; like before; as the one before; "
+        "like the one before; just like before; as last set; like last set"
     ),
     Kind.AGAIN: ("again; agian; agan"),
     Kind.SAMELOAD: (
@@ -363,8 +364,8 @@ PHRASES: dict[Kind, str] = {
         "as planned again; as on the plan; went to plan; as set out; as in the plan; as in plan; as plannd; as "
         "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
         "as directed; as told; as per the sheet; as per sheet; exactly what it says; what it says; followed the plan; "
-        "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; what "
-        "you wrote; exactly to plan; stuck to the plan; as the card says"
+        "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; "
+        "what you wrote; exactly to plan; stuck to the plan; as the card says"
     ),
     Kind.DONE: (
         "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
@@ -478,7 +479,7 @@ PHRASES: dict[Kind, str] = {
         "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
         "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
         "wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
-        "how about; explain to me; explain what; explain how; explain why; explain the; please explain; explain me; "
+        "wdyt; wyt; how about; explain to me; explain what; explain how; explain why; explain the; please explain; explain me; "
         "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
         "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
         "any suggestions; any pointers on; "
@@ -532,6 +533,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NO: ("no"),
     Kind.THEREST: (
+        "both others; both the others; both other sets; both of the others; both remaining sets; "
         "last two exercises; last 2 exercises; the last 2 exercises; the final two exercises; everything after "
         "that; all the others; anything else; all remaining exercises; every other exercise; the remainder; whats "
         "after; what comes after; both remaining exercises; the two left; the last couple; the last couple of "
@@ -682,7 +684,7 @@ PHRASES: dict[Kind, str] = {
         "ate; eat; eaten; drank; rested; protein; calories; kcal; heart rate; hr; bpm; steps; cost; paid; costs; "
         "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta; play; played; playing; size; "
         "sized; ordered; ordering; bought; buying; sold; saw; seen; watched; watching; drove; driving; flew; flying; "
-        "earned; spent; scored; temp; temperature"
+        "earned; spent; scored; temp; temperature; step count"
     ),
     Kind.WROTE: (
         "i write; i have write; i have written; i have wrote; i writed; i noted; i have noted; i have put; i have "

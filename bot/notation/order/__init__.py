@@ -5,6 +5,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.order.as_planned import as_planned
 from bot.notation.order.called import called
 from bot.notation.order.changes import changes
 from bot.notation.order.down import went_down
@@ -20,13 +21,17 @@ from bot.notation.order.in_turn import in_turn
 from bot.notation.order.kit import kit
 from bot.notation.order.last_first import last_first
 from bot.notation.order.listed import linked_lists, same_but, times_lists
+from bot.notation.order.load_last import load_last
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_side import one_side
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.repeats import repeats
 from bot.notation.order.roughly import roughly
+from bot.notation.order.same_load import same_load
 from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
+from bot.notation.order.titles import titles
 from bot.notation.order.told_counts import told_counts
+from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
 from bot.notation.order.warmups import warmups
@@ -37,8 +42,11 @@ __all__ = ["ordered"]
 
 
 _STEPS = (
+    titles,
+    under_titles,
     mentions,
     last_first,
+    as_planned,
     numbered,
     with_hundreds,
     with_decimals,
@@ -54,6 +62,7 @@ _STEPS = (
     told_counts,
     repeats,
     groups,
+    load_last,
     work_sets,
     set_ranges,
     all_sets,
@@ -61,6 +70,7 @@ _STEPS = (
     likes,
     one_hand,
     same_but,
+    same_load,
     vague,
     times_lists,
     linked_lists,

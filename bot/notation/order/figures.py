@@ -3,7 +3,7 @@
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -29,7 +29,9 @@ def numbered(marks: list[Mark]) -> list[Mark]:
         kinds = [kind_at(marks, at + n) for n in (0, 1, 2)]
         mark = marks[at]
         told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
-        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told
+        opens = not out or out[-1].kind in (*EDGES, Kind.NAME)
+        counted = mark.value == sum(m.kind is Kind.LABEL for m in out) + 1
+        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told and (opens or counted)
         if listed and mark.value is not None and mark.value <= 12:
             out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
             at += 3

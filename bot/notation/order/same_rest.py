@@ -49,7 +49,7 @@ def _of_rest(marks: list[Mark]) -> list[Mark]:
         while end < len(marks) and (marks[end].kind in (Kind.SETS, Kind.SET, Kind.WAS) or marks[end].text in _OF_THEM):
             end += 1
         also = end < len(marks) and (marks[end].kind is Kind.SAME or marks[end].text in _ALSO)
-        for_rest = mark.kind is Kind.SAME and told
+        for_rest = mark.kind is Kind.SAME
         if told and (others or other) and also:
             if counted is not None:
                 out += [counted, replace(mark, kind=Kind.SETS, text="group", value=None)]

@@ -36,6 +36,8 @@ class Steering(Rating):
                 if made.fresh and any(s.side is None for s in made.sets[-1:]) and made.sets:
                     made.cost += 0.1
                 made.turn_to(Side.LEFT if sign.kind is Kind.LEFT else Side.RIGHT, at)
+            case Kind.LASTREP:
+                end_group(made)
             case Kind.LASTSET:
                 made.repeats = False
                 self._name_last(made, at)
@@ -220,6 +222,8 @@ class Steering(Rating):
 
     def _all(self, state: State, sign: Sign) -> State:
         """`all`, `every set`: each set there is, or, where several are said, the effort of all."""
+        if self.two_sided and sign.text in ("both", "on both", "for both") and len(state.sets) == 1:
+            return state
         state.all_sets, state.all_at = True, (sign.start, sign.end)
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
             state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)

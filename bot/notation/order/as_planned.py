@@ -1,0 +1,74 @@
+"""Which sets went as planned, or were like the one before: `first one done`, `two as planned`, `same but 82.5`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_MOST = 6
+"""Sets that are counted without the word: `two as planned`."""
+_LINKS = ("but", "at", "with", "only", "just", "now")
+
+
+def as_planned(marks: list[Mark]) -> list[Mark]:
+    """The marks with such sets numbered and counted."""
+    return _other_load(_numbered(_counted(marks)))
+
+
+def _opens(marks: Sequence[Mark], place: int) -> bool:
+    """Whether nothing but an exercise stands before a place in its part."""
+    before = kind_at(marks, place - 1)
+    return before in (None, *EDGES, Kind.NAME, Kind.FILL, Kind.AND, Kind.THEN, Kind.COLON)
+
+
+def _numbered(marks: list[Mark]) -> list[Mark]:
+    """`first one done`, `second set as planned`: the set by its number."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 1 + (kind_at(marks, place + 1) is Kind.SET or text_at(marks, place + 1) == "one")
+        done = kind_at(marks, at) in (Kind.DONE, Kind.PLANNED)
+        if mark.kind is Kind.ORD and mark.value is not None and done and _opens(marks, place):
+            out[place] = replace(mark, kind=Kind.LABEL)
+            for between in range(place + 1, at):
+                out[between] = replace(marks[between], kind=Kind.FILL)
+    return out
+
+
+def _counted(marks: list[Mark]) -> list[Mark]:
+    """`two as planned`: so many sets."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= _MOST
+        if few and kind_at(marks, place + 1) is Kind.PLANNED and _opens(marks, place):
+            out.append(replace(mark, kind=Kind.SETS, text="sets", value=None, parts=(), start=mark.end))
+    return out
+
+
+def _other_load(marks: list[Mark]) -> list[Mark]:
+    """`same but 82.5`, `same at 82.5 kg`: the load is another, the repetitions are the same."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark, number = marks[at], at + 1
+        while kind_at(marks, number) is Kind.COMMA or text_at(marks, number) in _LINKS:
+            number += 1
+        unit = kind_at(marks, number + 1) in (Kind.KG, Kind.LB)
+        end = number + 1 + unit
+        ends = kind_at(marks, end) in (None, *EDGES)
+        if mark.kind is Kind.SAME and number > at + 1 and ends and _is_load(marks, number, unit=unit):
+            said = marks[number:end]
+            out += [*said, replace(mark, kind=Kind.X, text="x", start=mark.end), replace(mark, kind=Kind.SAMEREPS)]
+            at = end
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+def _is_load(marks: Sequence[Mark], place: int, *, unit: bool) -> bool:
+    """Whether a number can be no count: it has a unit, or a fraction."""
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return value is not None and (unit or value != int(value))
