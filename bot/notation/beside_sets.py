@@ -4,12 +4,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.answer import AskKind, Meaning, Span
+from bot.notation.clauses import kind_at
 from bot.notation.corrections.units import tells_unit_again
 from bot.notation.days import DaySaid, read_day
 from bot.notation.draft import Draft
+from bot.notation.hurt_parts import of_times, with_edges
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked, unsaid
 from bot.notation.minutes import MinutesSaid, read_minutes
+from bot.notation.minutes.durations import duration_at
+from bot.notation.minutes.past import over
 from bot.notation.questions import QuestionSaid, read_question
 from bot.notation.ratings import of_session
 from bot.notation.said import Doubt
@@ -38,14 +42,17 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
         day = read_day(unsaid(marks, read_question(marks).places), draft.request.now)
     day_at = None if day is None else _whole(marks, day.places)
     marks = masked(marks, () if day is None else day.places)
-    minutes = read_minutes(marks, draft.request.now, timed, metres)
+    minutes, rated = read_minutes(marks, draft.request.now, timed, metres), of_session(marks)
+    if minutes is not None and _is_of_coach(marks, minutes.places):
+        minutes = None
     if minutes is not None:
         draft.note(_whole(marks, minutes.places), Meaning.MINUTES, f"{minutes.minutes:f}")
-        marks = masked(marks, minutes.places)
+        marks = _without_times(marks, set(minutes.places))
+    marks = _without_times(marks, over(marks) | (set() if timed else _durations(marks)))
     question = read_question(marks)
     if question.at is not None:
         draft.note(question.at, Meaning.QUESTION, "")
-    marks = masked(unsaid(marks, question.places), {*of_session(marks), *(() if timed else _durations(marks))})
+    marks = masked(unsaid(marks, question.places), rated)
     draft.mentions = [(m, m.names[0]) for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
     unit = None if draft.request.done and tells_unit_again(marks) else unit_for_all(marks)
     if unit is not None:
@@ -55,6 +62,19 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     if told.differs is not None:
         draft.doubt(Doubt(AskKind.UNIT, told.differs[0].start, told.differs[1].end))
     return Beside(list(told.marks), day, day_at, minutes, question)
+
+
+def _without_times(marks: Sequence[Mark], times: set[int]) -> list[Mark]:
+    """The marks without times, and without what else their parts say: it is said of the time."""
+    parted = with_edges(marks, times) if times else list(marks)
+    return masked(unsaid(parted, of_times(parted, times)), times)
+
+
+def _is_of_coach(marks: Sequence[Mark], places: Sequence[int]) -> bool:
+    """`do you have 5 minutes for a call`: the coach's time."""
+    said = [w for m in marks[max(0, min(places) - 3) : max(places) + 1] for w in m.text.split()]
+    asks = {"do", "have", "got"} & set(said[: said.index("you") + 3]) if "you" in said else set()
+    return bool(asks) and not {"i", "ive", "im"} & set(said)
 
 
 def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:
@@ -68,9 +88,12 @@ def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:
 def _durations(marks: Sequence[Mark]) -> set[int]:
     """Minutes and hours beside exercises that count no time: of no set, whatever they are of."""
     out: set[int] = set()
-    for place in range(len(marks) - 1):
-        if marks[place].kind is Kind.NUM and marks[place + 1].kind in (Kind.MINUTES, Kind.HOURS):
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.NUM and kind_at(marks, place + 1) in (Kind.MINUTES, Kind.HOURS):
             out |= {place, place + 1}
+        spoken = duration_at(marks, place, metres=True) if mark.kind is Kind.FILL else None
+        if spoken is not None:
+            out |= set(range(place, spoken[1]))
     return out
 
 

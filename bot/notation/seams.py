@@ -21,6 +21,7 @@ _HARD = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _SOFT = (Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE)
 _LAUGHS = frozenset(words("lol lmao lmfao rofl haha hahaha hahah hehe hah btw fyi ps anyway anyways anyhow"))
 _TALK = (Kind.WORD, Kind.OTHERPERSON, Kind.OTHERTIME, Kind.TALKNUM, Kind.ASKING)
+_NAMES_SET = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NAME, Kind.WEAK, Kind.SAME)
 _CORRECTS = (Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.SCRAP, Kind.NOT, Kind.UNITALL, Kind.INSTEAD)
 _DAYS = frozenset(
     (*WEEKDAYS, *YESTERDAY, *words("this is from my last on session workout training log the of for late"))
@@ -54,7 +55,7 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
         talk = marks[_sentence_start(marks, place) : place]
     if mark.kind in _SOFT and (not is_whole(sets) or _heads(marks, place)):
         return False
-    if opens_question(talk):
+    if opens_question(talk) or (told[0] and kind_at(marks, _end(marks, place)) is Kind.QUERY):
         query = mark.kind is Kind.COMMA and told[1] and _ends_asking(marks, place)
         return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
@@ -128,7 +129,8 @@ def _talks(part: Sequence[Mark]) -> bool:
         if w.isalpha()
     ]
     told = has_entry(part) or any(m.kind in _CORRECTS for m in part)
-    talks = any(m.kind in _TALK for m in part) or bool(GONE & set(spoken))
+    tells = any(m.kind is Kind.WAS for m in part) and not any(m.kind in _NAMES_SET for m in part)
+    talks = any(m.kind in _TALK for m in part) or bool(GONE & set(spoken)) or (tells and len(spoken) > _LEAST)
     return not told and len(spoken) >= _LEAST and talks
 
 

@@ -7,6 +7,7 @@ from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
 from bot.training.report import Stage
 
 CUES = frozenset((Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT))
@@ -84,7 +85,13 @@ def _is_of_talk(piece: Sequence[Mark], cue: int) -> bool:
     numbers = (Kind.NUM, Kind.BODY, Kind.CLOCK, Kind.LABEL, Kind.ORD, Kind.RPE, Kind.RIR, Kind.NOT)
     plain = not any(m.kind in numbers for m in piece[cue + 1 : comma])
     talks = any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.GAP, Kind.TALKNUM) for m in piece[cue + 1 : comma])
-    return plain and talks and not said & _MISTAKES
+    named = any(m.kind in (Kind.SET, Kind.LASTSET, Kind.ORD, Kind.LABEL, Kind.NUM) for m in piece[:cue])
+    told = not named and len(said) >= _LEAST and has_entry(piece[comma:])
+    return plain and (talks or told) and not said & _MISTAKES
+
+
+_LEAST = 3
+"""Words that tell what was, where a whole set follows."""
 
 
 _STORED = frozenset(

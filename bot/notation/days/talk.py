@@ -143,4 +143,6 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
         told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}
         return bool(told & _TELLING) and any(m.kind is Kind.COLON for m in marks[last + 2 : last + 9])
     headed = opening or bool({w for m in marks[:first] for w in m.text.split()} & (_TELLING | _TRAINED))
-    return last + 1 < len(marks) and marks[last + 1].kind in (ends if headed else (Kind.COLON,))
+    return last + 1 < len(marks) and marks[last + 1].kind in (
+        (*ends, Kind.STOP) if opening else ends if headed else (Kind.COLON,)
+    )

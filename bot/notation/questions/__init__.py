@@ -103,7 +103,8 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             asked = True
             only_asks.update(range(place, end))
     for place in range(len(marks) + 1):
-        start = tagged(marks, place) if place == len(marks) or marks[place].kind in ENDS else None
+        ends_here = place == len(marks) or marks[place].kind in (*ENDS, Kind.CLOSE)
+        start = tagged(marks, place) if ends_here else None
         if start is not None:
             asked = True
             only_asks.update(range(start, place))

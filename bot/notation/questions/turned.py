@@ -47,7 +47,7 @@ _FORM = frozenset(
     words("form technique depth video clip grip setup stance back knees elbows timing position tempo range")
 )
 _CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
-_OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how"))
+_OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how", "r", "you", "anything", "who", "what", "where"))
 _MOST = 10
 """Words of a choice."""
 
@@ -118,8 +118,12 @@ def _asks_of(said: Sequence[str]) -> bool:
     if len(said) < _LEAST - 1:
         return False
     first, second, rest = said[0], said[1], set(said[2:])
-    if first in _MODALS and second in _OF:
+    if first in _MODALS and (second in _OF or (second.isdigit() and ("be" in rest or _JUDGED & rest))):
         return True
+    if first in ("isnt", "arent") and (second in _THINGS or (second.isdigit() and _JUDGED & rest)):
+        return not rest & {"its", "was", "it"}
+    if first in ("r", "you", "anything", "who", "what", "where"):
+        return _asks_shortly(said)
     if first == "do" and len(said) >= _LEAST:
         return second in _DO or (second in _OURS and bool(rest & _DOES))
     if first in ("hows", "how") and _FORM & set(said[1:4]):
@@ -132,6 +136,20 @@ def _asks_of(said: Sequence[str]) -> bool:
         return bool(rest & _PLANNED)
     plain = second not in _TELLING or (second == "a" and said[2] != "bit" and len(said) > _LEAST)
     return first in ("is", "are") and plain and bool(_JUDGED & rest)
+
+
+_FREE = frozenset(words("free around there ok okay happy cool fine in about up good"))
+
+
+def _asks_shortly(said: Sequence[str]) -> bool:
+    """`r u free on tuesday`, `u ok with me doing arms`, `anything i can do`, `who else is on this`."""
+    if said[0] == "r":
+        return said[1] == "you"
+    if said[0] == "you":
+        return said[1] in _FREE and bool({"with", "if", "for", "on", "to", "today", "tomorrow", "at"} & set(said[2:4]))
+    if said[0] == "anything":
+        return said[1] in ("i", "we", "else", "you")
+    return said[1] == "else"
 
 
 def _asks_which(part: Sequence[Mark], said: Sequence[str]) -> bool:

@@ -71,14 +71,15 @@ def _asks_which(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _asks_what(said: Sequence[str]) -> bool:
-    """`what happens if`, `whats your take`, `whens the deload`."""
-    if len(said) < _LEAST or said[1] in _SUBJECT - {"the", "my", "your", "our", "a", "an"}:
+    """`what happens if`, `whats your take`, `whens the deload`, `whats rir again`."""
+    if said[0] in ("whats", "whens", "wheres", "whos"):
+        return len(said) > 1 and said[1] not in _NO_THING
+    if len(said) < _LEAST or said[2:] in (["that"], ["this"]) or said[1] in _SUBJECT:
         return False
-    happens = said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
-    return happens or (said[0] in ("whats", "whens", "wheres", "whos") and said[1] in _OWNED)
+    return said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
 
 
-_OWNED = frozenset(words("your my the our a an next best better harder"))
+_NO_THING = frozenset(words("up left done what not more worse that this it happening going new"))
 _BEING = frozenset(words("is was does has us reps sets kilos pounds times others yours this ones"))
 
 

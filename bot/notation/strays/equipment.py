@@ -16,7 +16,7 @@ _UNITS = (Kind.KG, Kind.LB)
 GONE = frozenset(
     words(
         "missing gone taken using busy broken hogged nowhere hiding elsewhere occupied lost swiped nicked stolen use",
-        "unavailable downstairs upstairs borrowed hoarded hoarding vanished disappeared used",
+        "unavailable downstairs upstairs borrowed hoarded hoarding vanished disappeared used bent",
     )
 )
 

@@ -101,6 +101,15 @@ def is_goal(marks: Sequence[Mark], place: int) -> bool:
     )
 
 
+def is_body_change(marks: Sequence[Mark], place: int) -> bool:
+    """`down 2 kilos since january`, `up 1kg this month`: the body's weight."""
+    led = place > 0 and marks[place - 1].text in ("down", "up", "lost", "gained")
+    unit = place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB)
+    said = [w for m in marks[place + 2 : place + 4] for w in m.text.split()]
+    since = said[:1] == ["since"] and said[1:2] != ["last"]
+    return led and unit and (since or (said[:1] == ["this"] and said[1:2] in (["month"], ["year"], ["summer"])))
+
+
 _WANTED = frozenset(words("wanted want planned hoped fancied intended said prescribed aimed asked expected"))
 _PAPERS = frozenset(words("sheet plan paper programme program app board card menu spreadsheet"))
 

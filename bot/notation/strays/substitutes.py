@@ -42,7 +42,7 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
             found = next(_other_gear(part, own), None)
             if found is not None:
                 return found
-        placed = _is_on_another(part)
+        placed = _is_on_another(part) or _is_used_for(part)
         if placed is not None:
             return placed
         straight = _straight_bar(part) if own & _OTHER_BARS else None
@@ -102,6 +102,17 @@ def _other_gear(part: Sequence[Mark], own: set[str]) -> Iterator[Mark]:
             gear = [w for w in (singular(w) for w in said) if w in _EQUIPMENT]
             if gear and not set(gear) <= own:
                 yield mark
+
+
+def _is_used_for(part: Sequence[Mark]) -> Mark | None:
+    """`used hack squats for the squats`, `did squats as leg press`: an exercise that the session lacks for one of it."""
+    kept = [m for m in part if m.kind is not Kind.FILL or m.text == "as"]
+    for done, one, link, two in zip(kept, kept[1:], kept[2:], kept[3:], strict=False):
+        doing = bool(set(done.text.split()) & _DOING)
+        named = one.kind in _NAMES and two.kind in _NAMES and bool(one.names) != bool(two.names)
+        if doing and named and (link.kind is Kind.FOR or link.text == "as"):
+            return two if one.names else one
+    return None
 
 
 def _is_on_another(part: Sequence[Mark]) -> Mark | None:

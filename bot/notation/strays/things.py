@@ -6,6 +6,7 @@ from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.strays.meanings import (
     UNITS,
+    is_body_change,
     is_described,
     is_goal,
     is_in_mind,
@@ -63,7 +64,12 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from (place, place + 1, place + 2)
     elif is_score(marks, place):
         yield from range(place, place + 4)
-    elif _is_distance(marks, place) or _is_decade(marks, place) or is_wanted(marks, place):
+    elif (
+        _is_distance(marks, place)
+        or _is_decade(marks, place)
+        or is_wanted(marks, place)
+        or is_body_change(marks, place)
+    ):
         yield from (place, place + 1)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place

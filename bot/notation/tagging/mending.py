@@ -63,6 +63,11 @@ SLIPS = {
     "doon": "down",
     "hae": "have",
     "u": "you",
+    "wats": "whats",
+    "wots": "whats",
+    "whts": "whats",
+    "wat": "what",
+    "wht": "what",
 }
 _BEFORE_EFFORT = frozenset(words("reps kg lb @ about like maybe around was at probably prob approx and easy hard"))
 _EASIEST, _HARDEST, _MOST_LEFT = 5, 10, 5
