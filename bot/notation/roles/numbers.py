@@ -14,6 +14,10 @@ from bot.training.report import Stage
 from bot.training.units import Load
 
 
+_GLUED = 1.0
+"""Against `17,5`, typed without a space, as a load and its repetitions."""
+
+
 class Numbers(Timed):
     """What a number may be, by what is said of it."""
 
@@ -214,4 +218,6 @@ class Numbers(Timed):
         for each in states:
             if amount.spoken:
                 each.cost += 0.3 if not self._is_planned(amount) else 1.3
+            elif amount.value is not None and each.load is not None and each.load.start == amount.start:
+                each.cost += _GLUED
             yield each
