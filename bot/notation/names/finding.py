@@ -122,7 +122,8 @@ _COMPOUNDS = frozenset(
         ("block", "pull"), ("push", "press"), ("power", "clean"), ("hang", "clean"), ("power", "snatch"),
         ("jump", "squat"), ("high", "row"), ("low", "row"), ("high", "pull"), ("drag", "curl"), ("front", "raise"),
         ("side", "bend"), ("straight", "arm"), ("wall", "sit"), ("t", "bar"), ("v", "squat"), ("bear", "crawl"),
-        ("step", "up"), ("good", "morning"),
+        ("step", "up"), ("good", "morning"), ("leg", "raise"), ("leg", "lift"),
+        *((way, lift) for way in ("pause", "paused", "tempo") for lift in ("bench", "squat", "deadlift")),
     )
 )  # fmt: skip
 """Words of talk which before these make another exercise of them."""

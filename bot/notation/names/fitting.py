@@ -24,7 +24,7 @@ def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
                     break
                 spare += 1
         else:
-            if used:
+            if used and variant.needs <= used:
                 missing = len(variant.words - used)
                 quality = (0 if missing == 0 else 1, variant.rank, spare)
                 if variant.exercise not in best or quality < best[variant.exercise]:

@@ -35,7 +35,7 @@ _MUSCLES = tuple(
         ("concentration curl", "biceps"), ("lateral raise", "shoulder"), ("lateral raise", "side"),
         ("leg extension", "quad"), ("leg curl", "hamstring"), ("hip thrust", "glute"), ("kickback", "glute"),
         ("glute bridge", "hip"), ("chest press", "chest"), ("bench press", "chest"), ("crunch", "ab"),
-        ("hip abduction", "glute"), ("pulldown", "lat"), ("calf raise", "leg"), ("face pull", "rear"),
+        ("hip abduction", "glute"), ("pulldown", "lat"), ("face pull", "rear"),
     )
 )  # fmt: skip
 """What an exercise is for, which goes without saying beside its name."""
@@ -51,6 +51,8 @@ class Variant:
     exercise: int
     words: frozenset[str]
     rank: int
+    needs: frozenset[str] = frozenset()
+    """Of a synonym: its own words, without which the rest names nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +107,7 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
                     forms.add(frozenset((*words[:index], *way, *words[index + 1 :])))
             for form in forms:
                 variants.append(Variant(place, form, 0))
-                variants.extend(Variant(place, other, 1) for other in _synonyms(form))
+                variants.extend(Variant(place, other, 1, needs) for other, needs in _synonyms(form))
         extras.append(_extras(own, style, sides, measure))
     words_all = frozenset(w for v in variants for w in v.words)
     spellings = tuple(sorted(w for w in words_all if len(w) >= 4 and w.isalpha()))
@@ -119,13 +121,13 @@ def _around_and(text: str) -> list[tuple[str, str]]:
     return [(said[i - 1], said[i + 1]) for i in range(1, len(said) - 1) if said[i] == "and"]
 
 
-def _synonyms(form: frozenset[str]) -> list[frozenset[str]]:
-    found = []
+def _synonyms(form: frozenset[str]) -> list[tuple[frozenset[str], frozenset[str]]]:
+    found: list[tuple[frozenset[str], frozenset[str]]] = []
     for one, two in SYNONYMS:
         first, second = frozenset(_split_name(one)), frozenset(_split_name(two))
         for a, b in ((first, second), (second, first)):
             if a <= form and not b <= form:
-                found.append((form - a) | b)
+                found.append(((form - a) | b, b))
     return found
 
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import ABBREVIATIONS, EVERYDAY, HEADS, QUALIFIERS, singular, vocabulary
-from bot.notation.lexicon import lexicon_words
+from bot.notation.lexicon import fillers, lexicon_words
 from bot.notation.names.index import JOINED, Index, expanded
 from bot.notation.wordlist import words
 
@@ -100,7 +100,8 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
             pairs = place + 1 < len(words) and single + singular(words[place + 1]) in JOINED
             out.append(Word(single, place, place, ways, True, False) if pairs else None)
         else:
-            out.append(_guess(raw, single, place, index))
+            after = singular(words[place + 1]) if place + 1 < len(words) else ""
+            out.append(_guess(raw, single, place, index, after))
     return out
 
 
@@ -170,7 +171,7 @@ def is_near_name(raw: str, index: Index) -> bool:
     )
 
 
-def _guess(raw: str, single: str, place: int, index: Index) -> Word | None:
+def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word | None:
     if raw in _REAL:
         return None
     near = _near(single, index.spellings) or _near(raw, index.spellings)
@@ -180,12 +181,19 @@ def _guess(raw: str, single: str, place: int, index: Index) -> Word | None:
         first, second = singular(raw[:cut]), singular(raw[cut:])
         if first in index.words and second in index.words:
             return Word(single, place, place, ((first, second),), True, False)
+    if len(raw) >= _LONG_ENOUGH and after in HEADS and raw not in fillers():
+        told = [n for n in _TELLING_SPELLINGS if OSA.distance(raw, n, score_cutoff=1) <= 1]
+        if told:
+            return Word(single, place, place, tuple((n,) for n in told), True, True)
     near = tuple(n for n in _near(single, _TRADE_SPELLINGS) if n not in lexicon_words())
     if near and (len(single) >= 6 or any(n in TELLING for n in near)):
         return Word(single, place, place, tuple((n,) for n in near), True, True)
     return None
 
 
+_LONG_ENOUGH = 4
+_TELLING_SPELLINGS = tuple(sorted(w for w in TELLING if len(w) > _LONG_ENOUGH))
+"""Words that make another exercise of the name behind them: the `front` of `frnot squat`."""
 _TRADE_SPELLINGS = tuple(
     sorted({w for w in vocabulary() if len(w) >= 5 and w not in EVERYDAY} | {"hack", "front", "smith", "seal"})
 )
