@@ -13,7 +13,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
         ends = mark.kind in (Kind.LINE, Kind.STOP)
-        if ends and (_opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)):
+        goes_on = _opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)
+        if ends and (goes_on or _rates_side(pieces[-1], marks, place)):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
@@ -93,6 +94,23 @@ def _is_of_all(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool
         following.append(mark)
     said = [m for m in following if m.kind is not Kind.FILL]
     return bool(said) and all(m.kind in (Kind.ALL, Kind.SETS, Kind.SET) or m.text == "both" for m in said)
+
+
+_EFFORTS = (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.TANK, Kind.AT, Kind.FEELS)
+
+
+def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`L9 R10. left had nothing left, right 2 more`: the next sentence says how hard a side was that is told before."""
+    numbers = any(m.kind is Kind.NUM for m in piece)
+    sided = sum(m.kind in (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R) for m in piece) > 1
+    said = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL and m.text not in _LIMBS]
+    if not (numbers and sided and said and said[0].kind in (Kind.LEFT, Kind.RIGHT)):
+        return False
+    after = [m.kind for m in said[1:4] if m.kind is not Kind.WAS]
+    return bool(after) and (after[0] in _EFFORTS or after[:2] in ([Kind.NUM, Kind.TANK], [Kind.NUM, Kind.RIRPOST]))
+
+
+_LIMBS = ("leg", "arm", "side", "one", "hand")
 
 
 def _is_of_target(piece: Sequence[Mark]) -> bool:

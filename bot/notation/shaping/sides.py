@@ -33,7 +33,7 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     out = []
     for place, mark in enumerate(marks):
         led, reaches = _beside(marks, place)
-        if place in places and is_post and not led and reaches:
+        if place in places and is_post and not led and (reaches or _rates(marks, place)):
             out.append(mark)
         elif place in places and is_post and not led:
             out.append(replace(mark, kind=Kind.GAP))
@@ -51,6 +51,14 @@ def _beside(marks: list[Mark], place: int) -> tuple[bool, bool]:
     led = before is not None and (is_number(before) or before.kind in (*TAILS, *_RATINGS))
     near = is_number(after) or (after is not None and after.kind in _REACHING and is_number(mark_at(marks, place + 2)))
     return led, near
+
+
+def _rates(marks: list[Mark], place: int) -> bool:
+    """Whether an effort follows a side whose number is told already: `10 left, 9 right, right was to failure`."""
+    at = place + 1
+    while (after := mark_at(marks, at)) is not None and after.kind in (Kind.WAS, Kind.COLON, Kind.GAP):
+        at += 1
+    return after is not None and after.kind in (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR)
 
 
 def _leads_side(marks: list[Mark], place: int) -> bool:
