@@ -23,6 +23,8 @@ _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AT, Kind.RPE, Kind.RIR, Kind.TANK)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.EXCEPT, Kind.AND, Kind.OPEN)
 _MOST = 10
+_REACH = 100
+"""Words behind which a name is not spoken of any more."""
 _MOST_APART = 4
 """So many sets at most are told apart at once: `last two 9`."""
 
@@ -69,7 +71,7 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
             continue
         bound = _bound_behind(out, alike.end)
         one = None if bound is None else _one_at(out, bound + 1)
-        opens = _open(out, at, record, under)
+        opens = () if one is None else _open(out, at, record, under)
         if bound is None or one is None or not _differs(out, bound, one, alike, len(opens)):
             at = alike.end
             continue
@@ -290,7 +292,7 @@ def _value_at(marks: Sequence[Mark], at: int) -> int | None:
 
 def _open(marks: Sequence[Mark], at: int, record: Record, under: int | None) -> tuple[int, ...]:
     """The open sets of the exercise that is spoken of here; none where none is known."""
-    named = [m.names[0] for m in marks[:at] if m.kind is Kind.NAME and len(m.names) == 1]
+    named = [m.names[0] for m in marks[max(0, at - _REACH) : at] if m.kind is Kind.NAME and len(m.names) == 1]
     behind = [m.names[0] for m in marks[at : at + 12] if m.kind is Kind.NAME and len(m.names) == 1]
     place = named[-1] if named else behind[0] if behind and kind_at(marks, at - 1) is None else under
     return () if place is None else record.context(place).open_sets

@@ -40,17 +40,14 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
 def _ended_after(marks: list[Mark]) -> list[Mark]:
     """`bailed after 4 at 95`: four repetitions, where the message does not tell them elsewhere."""
     for place in range(2, len(marks)):
+        if marks[place - 1].text != "after" or marks[place].kind is not Kind.NUM:
+            continue
         number, ending = marks[place], marks[place - 2] if marks[place - 2].text != "it" else marks[max(0, place - 3)]
-        ended = marks[place - 1].text == "after" and bool(set(ending.text.split()) & _ENDING)
+        ended = ending.kind is Kind.WORD and bool(set(ending.text.split()) & _ENDING)
+        if not ended or kind_at(marks, place + 1) not in (*_ENDS, Kind.WITH):
+            continue
         told = any(m.value == number.value for i, m in enumerate(marks) if i != place and m.kind is Kind.NUM)
-        behind = kind_at(marks, place + 1)
-        if (
-            number.kind is Kind.NUM
-            and ended
-            and not told
-            and behind in (*_ENDS, Kind.WITH)
-            and ending.kind is Kind.WORD
-        ):
+        if not told:
             reps = Mark(Kind.REPS, "reps", number.end, number.end)
             led = [replace(m, kind=Kind.FILL) for m in marks[place - 2 : place]]
             return [*marks[: place - 2], *led, number, reps, *marks[place + 1 :]]

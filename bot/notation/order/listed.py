@@ -11,6 +11,8 @@ _SURE = 3
 """So many numbers with a link each are a list; the last of two may be how many sets, where it is no more than this:"""
 _MOST_SETS = 6
 _COUNTED = (Kind.SETS, Kind.TIMES, Kind.SET)
+_OF_SETS = ("twice", "times over")
+"""Words that count sets, whatever stands before them."""
 _BETWEEN = (Kind.AND, Kind.COMMA, Kind.THEN, Kind.FILL)
 
 
@@ -104,7 +106,10 @@ def times_lists(marks: list[Mark]) -> list[Mark]:
     counted = [
         i
         for i, m in enumerate(out)
-        if m.kind is Kind.TIMES and kind_at(out, i - 1) is Kind.NUM and kind_at(out, i + 1) is not Kind.NUM
+        if m.kind is Kind.TIMES
+        and m.text not in _OF_SETS
+        and kind_at(out, i - 1) is Kind.NUM
+        and kind_at(out, i + 1) is not Kind.NUM
     ]
     if len(counted) < _SURE - 1:
         return out

@@ -9,7 +9,7 @@ from bot.notation.kinds import Kind
 from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
 
-_COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3}
+_COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3}
 _OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
 _MOST_SETS = 12
 
@@ -142,8 +142,10 @@ def the_others(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     skips = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in marks)
     for place, mark in enumerate(marks):
+        if mark.kind in (Kind.SETS, Kind.ALL) and place and marks[place - 1].kind is Kind.THEREST and not skips:
+            continue
         at = place + 1
-        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH):
+        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.SETS, Kind.ALL):
             at += 1
         timed = mark.text == "rest" and kind_at(marks, at + 1) in (Kind.S, Kind.SECONDS, Kind.MINUTES)
         if mark.kind is not Kind.THEREST or skips or timed or kind_at(marks, at) is not Kind.NUM:
