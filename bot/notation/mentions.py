@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -19,7 +19,13 @@ def only_mentioned(marks: Sequence[Mark]) -> set[int]:
         place
         for place, mark in enumerate(marks)
         if mark.kind in _NAMES
-        and (_is_taken(marks, place) or _is_passed(marks, place) or _is_of_talk(marks, place) or _is_full(marks, place))
+        and (
+            _is_tired(marks, place)
+            or _is_taken(marks, place)
+            or _is_passed(marks, place)
+            or _is_of_talk(marks, place)
+            or _is_full(marks, place)
+        )
     }
 
 
@@ -97,3 +103,35 @@ def _is_full(marks: Sequence[Mark], place: int) -> bool:
     others = at < len(marks) and marks[at].kind is Kind.OTHERPERSON
     full = any(m.text == "full" or m.text.startswith("full of") for m in marks[place + 1 : at])
     return was and others and full
+
+
+_MUSCLES = frozenset(
+    words("quads quad hams hamstrings hamstring calves calf glutes glute lats lat delts triceps tris biceps bis pecs",
+          "abs adductors abductors shoulders forearms traps")
+)  # fmt: skip
+_TIRED = frozenset(
+    words("fire fried dead sore smoked toast jelly cooked pumped wrecked stiff tired burning shaking screaming",
+          "exploding explode tight wobbly shot lit toasted fresh happy")
+)  # fmt: skip
+
+
+def _is_tired(marks: Sequence[Mark], place: int) -> bool:
+    """`quads on fire from monday`, `calves are fried`: a muscle, and how it is."""
+    if marks[place].text not in _MUSCLES:
+        return False
+    start, end = part_of(marks, place)
+    said = [w for m in marks[place + 1 : min(end, place + 6)] for w in m.text.split()]
+    linked = said[:1] in (
+        ["are"],
+        ["is"],
+        ["on"],
+        ["were"],
+        ["feel"],
+        ["feeling"],
+        ["so"],
+        ["still"],
+        ["absolutely"],
+        ["felt"],
+    )
+    plain = not any(m.kind in _TELLS for m in marks[start:end])
+    return plain and bool(_TIRED & set(said)) and (linked or bool(_TIRED & set(said[:1])))

@@ -13,6 +13,7 @@ from bot.notation.kinds import Kind
 from bot.notation.questions import opens_question
 from bot.notation.strays.equipment import GONE
 from bot.notation.strays.people import with_people
+from bot.notation.strays.wordings import is_apology
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry, is_whole, tells_sets
 from bot.notation.wordlist import words
@@ -46,7 +47,8 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
     if not (_parts(marks, place) or mark.kind in _SOFT):
         return False
     before = marks[_start(marks, place) : place]
-    after = marks[place + 1 : _end(marks, place)]
+    behind = place + (kind_at(marks, place + 1) is Kind.COMMA and _parts(marks, place))
+    after = marks[behind + 1 : _end(marks, behind)]
     told = tells_sets(before), tells_sets(after)
     if told[0] == told[1]:
         return False
@@ -55,7 +57,11 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
         talk = marks[_sentence_start(marks, place) : place]
     if mark.kind in _SOFT and (not is_whole(sets) or _heads(marks, place)):
         return False
-    if opens_question(talk) or (told[0] and kind_at(marks, _end(marks, place)) is Kind.QUERY):
+    if (
+        opens_question(talk)
+        or (told[1] and opens_question(before))
+        or (told[0] and kind_at(marks, _end(marks, place)) is Kind.QUERY)
+    ):
         query = mark.kind is Kind.COMMA and told[1] and _ends_asking(marks, place)
         return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
@@ -128,10 +134,12 @@ def _talks(part: Sequence[Mark]) -> bool:
         for w in m.text.split()
         if w.isalpha()
     ]
-    told = has_entry(part) or any(m.kind in _CORRECTS for m in part)
+    told = has_entry(part) or any(m.kind in _CORRECTS and not is_apology(part, i) for i, m in enumerate(part))
     tells = any(m.kind is Kind.WAS for m in part) and not any(m.kind in _NAMES_SET for m in part)
     talks = any(m.kind in _TALK for m in part) or bool(GONE & set(spoken)) or (tells and len(spoken) > _LEAST)
-    return not told and len(spoken) >= _LEAST and talks
+    talks = talks or any(m.kind is Kind.NAME and not m.names for m in part)
+    two = sum(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) >= _LEAST - 1
+    return not told and (len(spoken) >= _LEAST or two) and talks
 
 
 def _names_for(talk: Sequence[Mark], sets: Sequence[Mark]) -> bool:

@@ -72,7 +72,11 @@ def _took(marks: Sequence[Mark], place: int) -> bool:
     after = [m.text for m in marks[place + 2 : place + 3]]
     if timed and after and after[0] in ("early", "late", "behind", "ahead", "ago", "walk", "drive", "away"):
         return True
-    return timed and bool(set(before) & _TAKING or (before[-1:] == ["in"] and {"done", "finished"} & set(before)))
+    return timed and bool(
+        set(before) & _TAKING
+        or before[-1:] == ["within"]
+        or (before[-1:] == ["in"] and {"done", "finished"} & set(before))
+    )
 
 
 def _is_duration(marks: Sequence[Mark], place: int) -> bool:
@@ -228,7 +232,7 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     before = beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:
-        sets = (Kind.LASTSET, Kind.SET, Kind.SETS, Kind.ORD, Kind.ALL, Kind.NUM)
+        sets = (Kind.LASTSET, Kind.SET, Kind.SETS, Kind.ORD, Kind.ALL, Kind.NUM, Kind.EMPTY, Kind.FAILED)
         value = marks[place].value
         if (place - 2 >= start and marks[place - 2].kind in sets) or (value is not None and value > _LAST_HOUR):
             return False

@@ -13,9 +13,11 @@ _SETS = frozenset(
      Kind.TANK, Kind.COULD, Kind.MORE, Kind.EMPTY, Kind.FAILED, Kind.ORD, Kind.LASTSET, Kind.ALL, Kind.SAME, Kind.AGAIN,
      Kind.NAME, Kind.TOTAL, Kind.AND, Kind.THEN, Kind.ARROW, Kind.DROP, Kind.MINI, Kind.COLON, Kind.WARMUP,
      Kind.WORKSET, Kind.PLANNED, Kind.FILL, Kind.DASH, Kind.SAMELOAD, Kind.SAMEREPS, Kind.FEELS, Kind.ANOTHER,
-     Kind.ASSIST, Kind.ADDED, Kind.LASTREP)
+     Kind.ASSIST, Kind.ADDED,
+        Kind.DONE, Kind.LASTREP)
 )  # fmt: skip
 """Kinds of a part that tells sets and nothing else."""
+_ALONE = ([Kind.SAME], [Kind.SAME, Kind.AGAIN], [Kind.NUM], [Kind.DONE])
 _MOST = 4
 """Little words of a part that tells sets."""
 
@@ -23,7 +25,7 @@ _MOST = 4
 def tells_sets(part: Sequence[Mark]) -> bool:
     """Whether a part tells sets and nothing else: `90x10`, `10 reps`, `same again`, `rdl 60`."""
     little = sum(m.kind is Kind.FILL and m.text.isalpha() for m in part)
-    told = any(m.kind in (Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED) for m in part)
+    told = any(m.kind in (Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED, Kind.DONE) for m in part)
     return told and little <= _MOST and all(m.kind in _SETS for m in part)
 
 
@@ -35,7 +37,7 @@ def is_whole(part: Sequence[Mark]) -> bool:
     counted = any(kinds[i : i + 2] == [Kind.NUM, Kind.REPS] for i in range(len(kinds)))
     listed = kinds.count(Kind.NUM) > 1 and kinds[0] is Kind.NUM
     failed = kinds[:1] == [Kind.FAILED] and len(kinds) > 1
-    return linked or named or counted or listed or failed or kinds in ([Kind.SAME], [Kind.SAME, Kind.AGAIN], [Kind.NUM])
+    return linked or named or counted or listed or failed or kinds in _ALONE
 
 
 def has_entry(part: Sequence[Mark]) -> bool:

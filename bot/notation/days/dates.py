@@ -56,7 +56,7 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     counted = text_at(marks, place + 1) in ("set", "rep")
     counted = counted or any(m.kind is Kind.FAILED or "fail" in m.text for m in marks[max(0, place - 3) : place])
     told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
-    counted = counted or (told and (mark.value or 0) <= _MOST_SETS)
+    counted = counted or (told and (mark.value or 0) <= _MOST_SETS) or _goes_on(marks, place)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
@@ -66,6 +66,18 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if mark.kind is Kind.NUM and following is not None and following.kind is Kind.SLASH and following.tight:
         return _slashed(marks, place, today)
     return None
+
+
+_MOST_REPS = 12
+_SESSION = ("session", "workout", "training", "i", "we", "of", "at", "in", "with", "after", "before")
+
+
+def _goes_on(marks: Sequence[Mark], place: int) -> bool:
+    """`pulled a bit on the 6th so i stopped`, `on the 2nd leg press set`: of a set, or a repetition of one."""
+    following = marks[place + 1] if place + 1 < len(marks) else None
+    value = marks[place].value
+    spoken = following is not None and following.text[:1].isalpha() and following.text.split()[0] not in _SESSION
+    return spoken and value is not None and value <= _MOST_REPS
 
 
 def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:

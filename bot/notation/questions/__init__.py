@@ -49,6 +49,20 @@ def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks))
 
 
+def _is_topic(marks: Sequence[Mark], query: int) -> bool:
+    """`face pulls? skipped em.`: names what is told straight behind."""
+    start, end = query, query + 1
+    while start > 0 and marks[start - 1].kind not in ENDS:
+        start -= 1
+    while end < len(marks) and marks[end].kind not in ENDS:
+        end += 1
+    before = [m.kind for m in marks[start:query] if m.kind is not Kind.FILL]
+    telling = (Kind.NUM, Kind.SKIP, Kind.SKIPPED, Kind.DONE)
+    asks = query + 1 < end and marks[query + 1].kind is Kind.OR
+    asks = asks or (end < len(marks) and marks[end].kind is Kind.QUERY)
+    return before == [Kind.NAME] and not asks and any(m.kind in telling for m in marks[query + 1 : end])
+
+
 def opens_question(part: Sequence[Mark]) -> bool:
     """Whether a part of a message, seen by itself, opens a question."""
     start = 0
@@ -68,7 +82,8 @@ def _opens_at(part: Sequence[Mark], place: int) -> bool:
 
 def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     asked = any(
-        m.kind is Kind.QUERY and not asks_to_change(marks, i) and not is_thought(marks, i) for i, m in enumerate(marks)
+        m.kind is Kind.QUERY and not asks_to_change(marks, i) and not is_thought(marks, i) and not _is_topic(marks, i)
+        for i, m in enumerate(marks)
     )
     only_asks: set[int] = set()
     for place, mark in enumerate(marks):

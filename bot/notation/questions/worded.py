@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.questions.asked import ENDS, opens
+from bot.notation.questions.asked import ENDS, follows_set, opens
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
@@ -34,6 +34,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     first = mark.text.split()[0]
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
+        return None
+    if first == "which" and follows_set(marks, place):
         return None
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))

@@ -26,7 +26,12 @@ _LED = frozenset(
     )
 )
 """Words before a number that names a thing."""
-_OTHER = frozenset(words("other more new old young extra different random screaming tiny big whole full solid measly"))
+_OTHER = frozenset(
+    words(
+        "late early long rough hard short",
+        "other more new old young extra different random screaming tiny big whole full solid measly",
+    )
+)
 
 
 def is_described(marks: Sequence[Mark], place: int) -> bool:

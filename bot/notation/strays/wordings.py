@@ -22,7 +22,11 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SLIP)
         elif mark.kind is Kind.OTHERTIME and mark.text in ("says", "say", "said") and _is_watch(marks, place):
             out[place] = replace(mark, kind=Kind.TALKNUM)
-        elif (mark.kind is Kind.SAME and _is_of_thing(marks, place)) or _is_unsent(marks, place):
+        elif (
+            (mark.kind is Kind.SAME and _is_of_thing(marks, place))
+            or _is_unsent(marks, place)
+            or is_apology(marks, place)
+        ):
             out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
@@ -78,6 +82,15 @@ def _is_watch(marks: Sequence[Mark], place: int) -> bool:
         "thermometer",
         "scale",
     )
+
+
+def is_apology(marks: Sequence[Mark], place: int) -> bool:
+    """`sorry for all the messages`, `sorry about the noise`: for something else than a number."""
+    if marks[place].kind is not Kind.SORRY or not marks[place].text.startswith("sorry"):
+        return False
+    led = place + 1 < len(marks) and (marks[place + 1].kind is Kind.FOR or marks[place + 1].text == "about")
+    _, end = part_of(marks, place)
+    return led and end > place + len("of") and not any(m.kind is Kind.NUM for m in marks[place:end])
 
 
 _SENDING = frozenset(("sent", "send", "logged", "log", "told", "wrote", "reported", "posted", "i sent"))
