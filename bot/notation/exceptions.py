@@ -267,13 +267,13 @@ def _several(marks: Sequence[Mark], at: int) -> tuple[int, int] | None:
 
 def _value_of(marks: Sequence[Mark], at: int, end: int) -> list[Mark]:
     """The words of what a set was, a plural as its number: `doubles`."""
-    plural = PLURALS.get(marks[at].text)
+    plural = PLURALS.get(marks[at].text) or PLURALS.get(marks[at].text + "s")
     return list(marks[at:end]) if plural is None else [replace(marks[at], kind=Kind.NUM, value=plural)]
 
 
 def _value_at(marks: Sequence[Mark], at: int) -> int | None:
     """Where the words of what a set was end: a count, or a load with one."""
-    if kind_at(marks, at) is Kind.WORD and marks[at].text in PLURALS:
+    if kind_at(marks, at) is Kind.WORD and (marks[at].text in PLURALS or marks[at].text + "s" in PLURALS):
         return at + 1
     if kind_at(marks, at) is not Kind.NUM:
         return None

@@ -341,6 +341,7 @@ PHRASES: dict[Kind, str] = {
     Kind.AGAIN: ("again; agian; agan"),
     Kind.SAMELOAD: (
         "same band; the same band; same band as before; same band as last time; same vest; same pin; same setting; "
+        "same bell; the same bell; same dumbbell; same pair; "
         "same stack; same plate; same plates; same kettlebell; same kb; same ball; same sled; "
         "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same "
         "weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; "

@@ -47,6 +47,9 @@ _OTHER = frozenset(
         "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning driving",
         "miles mile inches inch kilometres kilometers kms trips laps holes goals points pints games matches tickets",
         "kettle nursery teacher toddler toddlers babies buggy washing ironing hoover hoovering gardening allotment",
+        "kills kilts kilns silos hounds mounds wounds bounds founds worry lorry cession minds mines sinus mould heave",
+        "weave cleave hailed mailed sailed tailed wailed foiled railed jailed scrape scraps strap scram leaver fright",
+        "wright ditty skipper planner finisher sundae",
     )
 )
 """Known words that no table of ours needs to hold."""

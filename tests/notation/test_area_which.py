@@ -120,6 +120,9 @@ APART: list[Meaning] = [
         "thrusts 3x10 at 90 (8 on the last), rows 3x12 at 50", "thrusts 90x10x3 but last was 8\nrows 50x12x3")),
     ("hi ro", "", "hi1 90x10; hi2 90x10; hi3 90x10; ro1 50x12; ro2 50x12; ro3 50x10", (
         "90x10x3 on thrusts, 50x12x3 on rows but 10 on the last",)),
+    ("hi", "", "hi1 90x10; hi2 90x10; hi3 85x10", ("first two at 90, last one 85, all 10s",)),
+    ("db", "", "db1 24x10; db2 24x10; db3 22x10", ("24s for the first two, 22s for the last, all 10",)),
+    ("db", "", "db1 24x10; db2 24x9", ("24s x 10 strict, x 9 and my forearms hate you",)),
     ("hi", ONE, "hi2 90x9; hi3 90x9", ("rest all 9", "the other two sets 9 reps each", "both others 9")),
 ]  # fmt: skip
 CASES = [

@@ -30,6 +30,7 @@ from bot.notation.order.roughly import roughly
 from bot.notation.order.same_load import same_load
 from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
 from bot.notation.order.titles import titles
+from bot.notation.order.shared_counts import shared_counts
 from bot.notation.order.told_counts import told_counts
 from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import fields
@@ -63,6 +64,7 @@ _STEPS = (
     repeats,
     groups,
     load_last,
+    shared_counts,
     work_sets,
     set_ranges,
     all_sets,

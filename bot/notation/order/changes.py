@@ -54,6 +54,8 @@ def _led(marks: Sequence[Mark], place: int) -> int | None:
     for at in range(place - 1, max(place - 4, -1), -1):
         if marks[at].kind is Kind.WARMUP:
             return None
+        if marks[at].kind is Kind.PLUS and marks[at].tight and kind_at(marks, at - 1) is Kind.NUM:
+            return None
         if set(marks[at].text.split()) & _BEFORE or marks[at].kind is Kind.PLUS:
             return at
         if marks[at].kind not in (Kind.FILL, Kind.SIGN):
@@ -84,7 +86,8 @@ def _is_more(marks: Sequence[Mark], at: int) -> bool:
 def _is_load_later(marks: Sequence[Mark], end: int) -> bool:
     """Whether a greater number with repetitions of its own, or a unit, follows in the sentence."""
     for at in range(end, len(marks)):
-        if marks[at].kind in (Kind.STOP, Kind.LINE):
+        counted = marks[at].kind is Kind.NAME and any(m.kind is Kind.NUM for m in marks[end:at])
+        if marks[at].kind in (Kind.STOP, Kind.LINE) or counted:
             return False
         value = marks[at].value
         if marks[at].kind is Kind.NUM and value is not None and value >= _LEAST:

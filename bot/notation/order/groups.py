@@ -5,6 +5,7 @@ A group becomes the number of its first set and how many sets, before what is to
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
@@ -26,7 +27,44 @@ def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return _led(_behind(by_number(marks)))
+    return _last_behind(_one_of(_led(_behind(by_number(marks)))))
+
+
+def _one_of(marks: list[Mark]) -> list[Mark]:
+    """`two at 90x10 and one at 85x8`: one set behind a group."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        parted = kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA, Kind.THEN)
+        led = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
+        if mark.text == "one" and parted and led and any(m.text in _GROUPS for m in out):
+            number = replace(mark, kind=Kind.NUM, value=Decimal(1))
+            out += [number, replace(mark, kind=Kind.SETS, text="sets", start=mark.end)]
+            continue
+        out.append(mark)
+    return out
+
+
+def _last_behind(marks: list[Mark]) -> list[Mark]:
+    """`first two with 24s, 22s for the last`: the last one before what is told of it, behind a group."""
+    for place in range(2, len(marks)):
+        last = marks[place].kind in (Kind.LASTSET, Kind.LASTREP) and marks[place].text.split()[-1] in (
+            "last",
+            "one",
+            "set",
+        )
+        if not last or marks[place - 1].kind not in _LINKS or kind_at(marks, past_fill(marks, place + 1)) not in _ENDS:
+            continue
+        start = place - 1
+        while kind_at(marks, start - 1) in (Kind.NUM, Kind.X, Kind.FOR, Kind.FILL, Kind.REPS, *OF_LOAD):
+            start -= 1
+        grouped = any(m.text in _GROUPS for m in marks[:start])
+        if grouped and any(m.kind is Kind.NUM for m in marks[start:place]):
+            which = replace(marks[place], kind=Kind.LASTSET)
+            return [*marks[:start], which, *marks[start : place - 1], *marks[place + 1 :]]
+    return marks
+
+
+_GROUPS = ("group", "last group")
 
 
 def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] | None:

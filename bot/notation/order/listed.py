@@ -24,6 +24,9 @@ def linked_lists(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place in (p for run in runs for p in run[1:]):
         parted = kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA, Kind.THEN)
+        if kind_at(marks, place - 1) is Kind.COMMA:
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+            parted = False
         out[place] = replace(marks[place], kind=Kind.FILL if parted else Kind.COMMA, text=",")
     return out
 
