@@ -14,7 +14,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     for place, mark in enumerate(marks):
         ends = mark.kind in (Kind.LINE, Kind.STOP)
         goes_on = _opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)
-        if ends and (goes_on or _rates_side(pieces[-1], marks, place)):
+        if ends and (goes_on or _rates_side(pieces[-1], marks, place) or _counts_sets(pieces[-1], marks, place)):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
@@ -33,6 +33,9 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         if again:
             pieces.append([])
             continue
+        if _moves_on(pieces[-1], marks, place):
+            pieces.append([])
+            continue
         if mark.kind is Kind.SCRAP and _is_of_target(pieces[-1]):
             pieces[-1].append(mark)
             continue
@@ -46,6 +49,16 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             pieces.append([])
         pieces[-1].append(mark)
     return [p for p in pieces if p]
+
+
+def _moves_on(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`squat 112.5x3 no sorry 110x3, bench 75x6`: after a correction, the next exercise with its sets."""
+    if marks[place].kind not in (Kind.COMMA, Kind.BREAK, Kind.AND, Kind.THEN) or not piece:
+        return False
+    corrects = piece[0].kind in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT)
+    whole = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
+    following = [m for m in marks[place + 1 : place + 5] if m.kind is not Kind.FILL][:2]
+    return corrects and whole and [m.kind for m in following] == [Kind.NAME, Kind.NUM]
 
 
 def _was_tried(piece: Sequence[Mark]) -> bool:
@@ -94,6 +107,14 @@ def _is_of_all(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool
         following.append(mark)
     said = [m for m in following if m.kind is not Kind.FILL]
     return bool(said) and all(m.kind in (Kind.ALL, Kind.SETS, Kind.SET) or m.text == "both" for m in said)
+
+
+def _counts_sets(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`52.5 for 8. twice`: the next sentence only says how many times."""
+    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
+    said = [m.kind for m in marks[place + 1 : end] if m.kind is not Kind.FILL]
+    pair = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
+    return pair and said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES])
 
 
 _EFFORTS = (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.TANK, Kind.AT, Kind.FEELS)

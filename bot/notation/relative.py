@@ -53,7 +53,8 @@ def _is_difference(marks: Sequence[Mark], place: int) -> bool:
             at -= 1
         counted = kind_at(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
         than = place + 1 < len(marks) and marks[place + 1].text.split()[:1] == ["than"]
-        return counted and not than
+        whole = at == place - 1 and kind_at(marks, at - 1) in (Kind.X, Kind.FOR)
+        return counted and not than and not whole
     if mark.kind is Kind.EXCEPT or (mark.kind is Kind.GAP and mark.text.startswith(("except", "apart from"))):
         planned = any(m.kind is Kind.PLANNED for m in marks[:place])
         return planned and any(m.kind is Kind.NUM for m in marks[place:])

@@ -16,6 +16,7 @@ UNITS = {
         )
     )
 }
+UNITS["dozen"] = Decimal(12)
 TENS = {
     word: Decimal(value * 10)
     for value, word in enumerate(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], 2)

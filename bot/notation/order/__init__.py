@@ -12,7 +12,7 @@ from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
-from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_hundreds
+from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_half_minutes, with_hundreds
 from bot.notation.order.groups import groups
 from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
@@ -29,9 +29,10 @@ from bot.notation.order.repeats import repeats
 from bot.notation.order.roughly import roughly
 from bot.notation.order.same_load import same_load
 from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
-from bot.notation.order.titles import titles
 from bot.notation.order.shared_counts import shared_counts
+from bot.notation.order.titles import titles
 from bot.notation.order.told_counts import told_counts
+from bot.notation.order.told_of import told_of
 from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
@@ -46,9 +47,11 @@ _STEPS = (
     titles,
     under_titles,
     mentions,
+    told_of,
     last_first,
     as_planned,
     numbered,
+    with_half_minutes,
     with_hundreds,
     with_decimals,
     in_turn,

@@ -1,0 +1,83 @@
+"""Numbers that only speak of what is told already: `60x8, last two were ugly`, `8 8 6, rpe 9 on the six`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_LAST = frozenset(["last", "final"])
+_MOST = 6
+"""Repetitions of a set that are spoken of: `the last three were slow`."""
+_EFFORTS = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.EMPTY, Kind.COULD, Kind.FAILED, Kind.RPEPOST, Kind.RIRPOST, Kind.FEELS)
+_WORTH = (
+    Kind.NUM,
+    Kind.CLOCK,
+    Kind.X,
+    Kind.FOR,
+    Kind.AT,
+    Kind.COLON,
+    Kind.BODY,
+    Kind.SAME,
+    Kind.KG,
+    Kind.LB,
+    *_EFFORTS,
+)
+"""Kinds that give a set its values."""
+
+
+def told_of(marks: list[Mark]) -> list[Mark]:
+    """The marks with such numbers without bearing."""
+    return _rated(_last_ones(marks))
+
+
+def _last_ones(marks: list[Mark]) -> list[Mark]:
+    """`last 2 reps were ugly`, `first 5 reps flew`: repetitions of the set told before."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        last = mark.kind in (Kind.LASTREP, Kind.LASTSET) and mark.text.split()[-1] in _LAST
+        first = mark.kind is Kind.ORD and mark.value == 1 and kind_at(marks, place + 2) is Kind.REPS
+        number = marks[place + 1] if kind_at(marks, place + 1) is Kind.NUM else None
+        if not (last or first) or number is None or number.value is None or number.value > _MOST:
+            continue
+        end = place + 2
+        while end < len(marks) and marks[end].kind not in EDGES and marks[end].kind not in (Kind.AND, Kind.THEN):
+            end += 1
+        rest = marks[place + 2 : end]
+        counted = bool(rest) and rest[0].kind is Kind.REPS
+        told = any(m.kind is Kind.NUM for m in marks[:place])
+        if told and rest and not any(m.kind in _WORTH for m in rest) and (counted or _is_judged(rest)):
+            for at in range(place, place + 2 + counted):
+                out[at] = replace(marks[at], kind=Kind.GAP, value=None, parts=())
+    return out
+
+
+def _is_judged(rest: Sequence[Mark]) -> bool:
+    """Whether words say how they went."""
+    said = rest[1:] if rest[0].kind is Kind.WAS else rest
+    return bool(said) and all(m.kind in (Kind.FILL, Kind.WORD, Kind.GAP, Kind.WITH) for m in said)
+
+
+def _rated(marks: list[Mark]) -> list[Mark]:
+    """`8 8 6, rpe 9 on the six`, `8 8 6, the six was rpe 9`: the set of so many, which is the last one told."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or mark.value is None or not text_at(marks, place - 1).split()[-1:] == ["the"]:
+            continue
+        before = [i for i in range(place - 1) if marks[i].kind is Kind.NUM and marks[i].value is not None]
+        sets = [i for i in before if not _is_effort(marks, i)]
+        if not sets or marks[sets[-1]].value != mark.value or len(sets) < 2:
+            continue
+        behind = bool(before) and _is_effort(marks, before[-1]) and kind_at(marks, place + 1) in (None, *EDGES)
+        ahead = place + 1 < len(marks) and marks[place + 1].kind in (*_EFFORTS, Kind.WAS) and sets[-1] >= place - 3
+        ahead = ahead and any(m.kind in _EFFORTS for m in marks[place + 1 : place + 3])
+        if behind or ahead:
+            out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
+            if behind:
+                out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
+    return out
+
+
+def _is_effort(marks: Sequence[Mark], place: int) -> bool:
+    return kind_at(marks, place - 1) in (Kind.RPE, Kind.RIR) or kind_at(marks, place + 1) in (Kind.TANK, Kind.RPEPOST)
