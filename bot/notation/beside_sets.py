@@ -79,9 +79,11 @@ def _is_of_coach(marks: Sequence[Mark], places: Sequence[int]) -> bool:
 
 def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:
     """Whether an exercise that the message names, or the one under way, counts seconds or metres."""
-    named = [i for m in marks if m.kind is Kind.NAME for i in m.names]
+    named = [i for m in marks if m.kind in (Kind.NAME, Kind.WEAK) for i in m.names]
+    first = next((i for i, m in enumerate(marks) if m.kind is Kind.NAME), len(marks))
     under = draft.under_way()
-    places = named or ([] if under is None else [under])
+    before = any(m.kind in (Kind.SECONDS, Kind.MINUTES) for m in marks[:first])
+    places = [*named, *([under] if under is not None and (before or not named) else [])]
     return any(draft.request.exercises[p].measure is measure for p in places)
 
 

@@ -33,7 +33,8 @@ def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
             continue
         if marks[place + 1].tight:
             continue
-        telling = kind_at(marks, place - 1) in _NUMBERS and kind_at(marks, place + 1) in _NUMBERS
+        telling = place - 1 not in hurt and kind_at(marks, place - 1) in _NUMBERS
+        telling = telling and kind_at(marks, place + 1) in _NUMBERS
         if not telling and (_worded(marks, place - 1, hurt) or place + 1 in hurt or _in_part(marks, place + 1, hurt)):
             out[place] = replace(mark, kind=Kind.STOP, text=".")
     return out
@@ -67,6 +68,21 @@ def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         heads = _heading(marks) if start == 0 else 0
         out |= {p for p in range(max(start, heads), end) if not (marks[p].kind is Kind.NAME and marks[p].names)}
     return out
+
+
+def of_times(marks: Sequence[Mark], times: set[int]) -> set[int]:
+    """The places in the part of a time told that say nothing else: `need to be out by 6:30` corrects no set."""
+    out: set[int] = set()
+    for start, end in _parts(marks, times):
+        kinds = {marks[p].kind for p in range(start, end) if p not in times}
+        query = kind_at(marks, end) is Kind.QUERY
+        if not query and not kinds & (_TELLING - _POLITE) and not kinds & {*_NUMBERS, Kind.NAME, Kind.WEAK}:
+            out |= set(range(start, end))
+    return out
+
+
+_POLITE = frozenset((Kind.SORRY, Kind.MEANT, Kind.UNDONE))
+"""Kinds that beside a time are of the time: `sorry, only 30 min`, `need to be done by 7`."""
 
 
 def _heading(marks: Sequence[Mark]) -> int:
@@ -133,3 +149,12 @@ def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
 
 def _is_edge(marks: Sequence[Mark], place: int) -> bool:
     return marks[place].kind in EDGES or text_at(marks, place) == "but"
+
+
+def begun(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks from where they tell of sets: `got 50 min, front squat as planned` begins with the squat."""
+    at = 0
+    while at < len(marks) and (marks[at].kind in EDGES or (marks[at].kind is Kind.GAP and marks[at].text == _SAID)):
+        at += 1
+    told = any(m.kind is Kind.GAP for m in marks[:at]) and kind_at(marks, at) is Kind.NAME
+    return list(marks[at:]) if told else list(marks)

@@ -14,7 +14,7 @@ from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
-from bot.notation.hurt_parts import without_words
+from bot.notation.hurt_parts import begun, without_words
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
 from bot.notation.leftovers import unread_number
@@ -42,6 +42,7 @@ from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
+from bot.notation.skips.seams import with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
 from bot.notation.strays.lone_loads import failed_again, lone_load
@@ -82,6 +83,9 @@ class Reader:
         before = [marks[i] for i in sorted(elsewhen)]
         marks = masked(marks, elsewhen - skips.places)
         kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
+        left_out = {marks[p].start for p in skips.places - kept}
+        draft.mentions = [m for m in draft.mentions if m[0].start not in left_out]
+        marks = with_skip_seams(marks, skips.places, kept)
         marks = masked(marks, (skips.places - kept) | kinds.hurt_names)
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
@@ -115,7 +119,7 @@ class Reader:
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
-        said = marks
+        said = marks = begun(marks)
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
@@ -241,11 +245,12 @@ def _tells_of_before(marks: Sequence[Mark], masked: Sequence[Mark]) -> bool:
 
 def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
     """Whether sets of a name follow it in its part."""
-    which = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS)
-    one = any(m.kind in which for m in marks[max(0, place - 3) : place])
+    which = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.THEREST)
+    one = any(m.kind in which for m in marks[max(0, place - 3) : place + 4])
+    ends = (Kind.DASH, Kind.LINE, Kind.SKIP, Kind.SKIPPED)
     for mark in marks[place + 1 :]:
         if mark.kind in NUMBERS:
             return True
-        if mark.kind in EDGES or (mark.kind is Kind.DASH and not one):
+        if mark.kind in (*EDGES, Kind.OPEN) or (mark.kind in ends and not one):
             return False
     return False

@@ -70,7 +70,18 @@ def with_rest(marks: Sequence[Mark], at: int, minutes: Decimal) -> tuple[Decimal
     number = marks[joined] if joined < len(marks) else None
     if number is not None and number.kind is Kind.NUM and number.value is not None and number.value < 60:
         named = kind_at(marks, joined + 1) in (Kind.MINUTES, Kind.M)
-        spoken = number.text.isalpha() and (joined + 1 >= len(marks) or marks[joined + 1].kind in EDGES)
+        ends = joined + 1 >= len(marks) or marks[joined + 1].kind in (*EDGES, Kind.DASH)
+        spoken = (number.text.isalpha() or _is_rest_of_hour(number)) and (ends or _goes_on(marks, joined + 1))
         if named or joined > at or number.tight or spoken:
             return minutes + number.value, joined + (2 if named else 1)
     return minutes, at
+
+
+def _is_rest_of_hour(number: Mark) -> bool:
+    """The 15 of `1 hr 15`, the 10 of `an hour 10`."""
+    return number.value is not None and number.value % 5 == 0 and number.value > 0
+
+
+def _goes_on(marks: Sequence[Mark], at: int) -> bool:
+    """Whether what follows is no unit and no set: `1 hr 15 till school pickup`."""
+    return text_at(marks, at) in ("till", "til", "until", "before", "max", "tops", "today", "tonight", "so", "for")

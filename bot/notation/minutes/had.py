@@ -1,0 +1,122 @@
+"""Whether a duration is the time that the client has: by the words of its part, or by what stands around it."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.minutes.alone import is_told_alone
+from bot.notation.minutes.clock import words_of
+from bot.notation.minutes.elapsed import AT_MOST, is_elapsed, since_had
+from bot.notation.minutes.parts import GOING, HAVING, MUST, RUNNING, part_of, part_words
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_NOT_HAVING = frozenset(
+    words(
+        "sat sit sitting lay lying stood standing rest rested resting rests late drive driving walk walked",
+        "walking bike biked cycle cycled cycling treadmill run ran running cardio warm warmed warming warmup took",
+        "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
+        "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
+        "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
+        "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
+        "skipped skip drove nap napped here hiked hike hiking queuing chatted nattered napping",
+    )
+)
+_APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
+_ENOUGH = (["enough"], ["ok"], ["okay"], ["possible"], ["doable"], ["realistic"], ["is"], ["will"])
+_CATCHING = frozenset(words("bus train tram ferry metro half quarter past oclock class shift meeting appointment lift"))
+"""Words of what a client has to be away for, behind which the minutes until then are told: `bus at 11, so 35 min`."""
+_COMING = frozenset(words(
+    "ends end ending expires leaves arrives starts begins closes shuts comes due back meeting call pickup class bus",
+    "train tram ferry shift appointment lesson lift taxi cab uber delivery kickoff landing kicks",
+))  # fmt: skip
+"""Before `in 40 min` these say what the client has to be done for: `parking ends in 40 min`, `call in 20 min`."""
+_UNTIL = ("till", "til", "until", "before")
+_TRAINING = frozenset(words("training session gym this it that workout lifting working sets set bed sleep me bench i"))
+"""Behind `20 min before` these tell of something else than what the client has to be away for."""
+_OTHER_DAY = frozenset(words("tomorrow tmrw monday tuesday wednesday thursday friday saturday sunday"))
+
+
+def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
+    """Whether a duration is what the client has, by the words of its part. `timed`: the exercise counts seconds."""
+    start, stop = part_of(marks, place)
+    start, stop = max(start, place - 8), min(stop, end + 5)
+    before = [w for m in marks[start:place] for w in words_of(m)]
+    after = [w for m in marks[end:stop] for w in words_of(m)]
+    if any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[max(start, place - 3) : place]) and after[:1] != ["till"]:
+        return False
+    if _is_other_day(before):
+        return False
+    so, before = before, _since_so(before)
+    if _is_until_something(marks, before, end) or _comes_in(before, after) or _is_given(before, after):
+        return True
+    near = before[-4:]
+    leaving = "in" in near and (bool(set(before) & GOING) or (bool(set(near) & RUNNING) and bool(set(before) & MUST)))
+    ended = bool(set(near) & {"done", "finished", "finish"}) and not set(before) & MUST
+    leaving = leaving and not ended
+    gone = ({"in", "be", "here"} | RUNNING) if leaving else set()
+    blocked = set(since_had(near)) & _NOT_HAVING - gone
+    if after[:1] and (after[0] in AT_MOST or after[:2] == ["from", "now"]):
+        blocked -= {"late", "early", "after", "in", "behind", "between"}
+    if is_elapsed(before, after, marks):
+        return False
+    if after[:1] == ["between"] and (set(after) & _APPOINTMENTS or (before[-1:] == ["got"] and "and" in after)):
+        return True
+    if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
+        return False
+    if after[:1] in (["gone"], ["lost"], ["wasted"], ["already"]):
+        return False
+    if not before and not after and [m.text for m in marks[end + 1 : end + 2]] in _ENOUGH:
+        return kind_at(marks, end) is Kind.COMMA and any(m.kind is Kind.QUERY for m in marks[end + 1 : end + 4])
+    if so in (["so"], ["so", "thats"], ["thats"], ["gives", "me"]) and not after and start > 0:
+        return bool(set(part_words(marks, start - 1)) & _CATCHING)
+    if leaving or after[:2] == ["from", "now"] or set(before) & HAVING or set(after) & HAVING:
+        return True
+    return is_told_alone(marks, place, end, timed=timed, away=_NOT_HAVING)
+
+
+def _since_so(before: list[str]) -> list[str]:
+    """The words since the last `so`, which tells what follows from the rest: `was sick all night so` 30 min."""
+    at = max((i for i, w in enumerate(before) if w == "so"), default=-1)
+    tells = at >= 0 and len(before) - at <= _SHORT and before[at + 1 : at + 2] not in (["far"], ["much"])
+    return [*(["got"] if at > 0 else []), *before[at + 1 :]] if tells else before
+
+
+_SHORT = 5
+"""Words between `so` and the time that it gives: `so i guess maybe 30 min`."""
+
+
+def _is_until_something(marks: Sequence[Mark], before: list[str], end: int) -> bool:
+    """`1 hr 15 till school pickup`, `20 mins before my lift arrives`; not `ate 30 min before training`."""
+    if text_at(marks, end) not in _UNTIL or set(before[-4:]) & (_NOT_HAVING - {"in", "be", "over"}):
+        return False
+    _, stop = part_of(marks, end)
+    said = [w for m in marks[end + 1 : stop] for w in words_of(m)]
+    told = any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.NAME, Kind.WEAK) for m in marks[end + 1 : stop])
+    told = told or bool(set(said) & _CATCHING) or said[-1:] in (["work"], ["bed"], ["lunch"], ["dinner"])
+    mine = not any(m.kind in (Kind.WORD, Kind.TALKNUM) for m in marks[max(0, end - 6) : end]) or bool(
+        set(before) & HAVING
+    )
+    return told and mine and not set(said[:2]) & _TRAINING
+
+
+def _comes_in(before: list[str], after: list[str]) -> bool:
+    """`parking ends in 40 min`, `can you fit it in 30 minutes`."""
+    if before[-1:] != ["in"] or after[:1] in (["ago"], ["late"]):
+        return False
+    fits = bool(set(before[-5:]) & {"fit", "squeeze", "cram"}) and not set(before) & {"did", "fitted"}
+    return fits or bool(set(before[-3:-1]) & _COMING)
+
+
+def _is_given(before: list[str], after: list[str]) -> bool:
+    """`boss gave me 45 mins`; not `gave me 20 minutes of stretching`."""
+    given = before[-2:] in (["gave", "me"], ["gives", "me"], ["allowed", "me"], ["given", "me"], ["leaves", "me"])
+    return given and after[:1] not in (["of"], ["grief"])
+
+
+def _is_other_day(before: list[str]) -> bool:
+    """`next week ill have 90 minutes`."""
+    return bool(set(before) & _OTHER_DAY) or any(
+        one == "next" and two in ("week", "time", "session", "month") for one, two in pairwise(before)
+    )

@@ -1,0 +1,54 @@
+"""Times of day that are over, and how long things took: `watched the match till 2am`, `warmed up for 10 min`."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import kind_at
+from bot.notation.kinds import Kind
+from bot.notation.minutes.clock import time_of_day, words_of
+from bot.notation.minutes.parts import is_to_clock, part_of
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_UNTIL = frozenset(["until", "till", "til"])
+_PAST = frozenset(words(
+    "slept sleep asleep watched watching was were stayed worked up awake gaming gamed partied studying studied stuck",
+    "drank out busy nap napped danced cramming baby revising drove queued waited been kept travelled",
+))  # fmt: skip
+_AHEAD = frozenset(
+    words("have got only need must gotta leave ive weve limited free time today open here stay can will")
+)
+
+
+def is_over(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a time of day at `until` ended what is over: `was up until 3 with the baby`."""
+    if not set(words_of(marks[place])) & _UNTIL:
+        return False
+    start, _ = part_of(marks, place)
+    said = [w for m in marks[start:place] for w in words_of(m)]
+    return bool(set(said) & _PAST) and not set(said) & _AHEAD
+
+
+def over(marks: Sequence[Mark]) -> set[int]:
+    """The places of such times, of how long a warm-up took, and of `not a minute more`, `i have not much time`."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.TO and (is_over(marks, place) or is_to_clock(marks, place)):
+            found = time_of_day(marks, place + 1)
+            if found is not None:
+                out |= set(range(place, found[3]))
+        at = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
+        if mark.kind is Kind.NOT and _is_of_time(marks, place):
+            out |= set(range(*part_of(marks, place)))
+        if mark.kind is Kind.WARMUP and kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) is Kind.MINUTES:
+            out |= set(range(place, at + 2))
+    return out
+
+
+def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
+    """`not a minute more`, `i have not so much time`: takes back no set."""
+    start, end = part_of(marks, place)
+    said = {w for m in marks[start:end] for w in words_of(m)}
+    return bool(said & {"time", "minute", "longer"}) and not any(m.kind in _SETS for m in marks[start:end])
+
+
+_SETS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.NAME, Kind.SKIP, Kind.SET, Kind.ORD, Kind.LASTSET, Kind.REPS)
