@@ -57,8 +57,6 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     counted = counted or any(m.kind is Kind.FAILED or "fail" in m.text for m in marks[max(0, place - 3) : place])
     told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
     counted = counted or (told and (mark.value or 0) <= _MOST_SETS) or _goes_on(marks, place)
-    told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
-    counted = counted or (told and (mark.value or 0) <= _MOST_SETS)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:

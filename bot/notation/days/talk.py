@@ -137,7 +137,13 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
     behind = first - 1 - (first > 0 and marks[first - 1].kind in (Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.STOP))
-    if behind >= 0 and _ends(marks, last) and marks[behind].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB):
+    compares = text_at(marks, first).split()[:1] in (["up"], ["down"])
+    if (
+        behind >= 0
+        and not compares
+        and _ends(marks, last)
+        and marks[behind].kind in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB)
+    ):
         return True
     if last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         told = {w for m in marks[last + 2 : last + 9] for w in m.text.split()}

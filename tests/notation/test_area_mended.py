@@ -1,0 +1,194 @@
+"""What puts right what was told, leaves out, ends, or tells of another day: a row each, alone and beside sets.
+
+Beside them stand near ones that only report: a message that corrects nothing replaces nothing.
+"""
+
+from datetime import date
+from itertools import product
+
+import pytest
+
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.units import Unit
+from tests.notation.plans import DROP, NOW, row, rows, sets
+
+SQUAT = PlannedExercise("Back Squat", sets("100", 4, 6, 4), aliases=("squat", "squats"))
+ROW = PlannedExercise("Dumbbell Row", sets("24", 10, 12), ("rows", "row"), LoadStyle.PER_HAND, 2)
+HAMMER = PlannedExercise("Hammer Curl", sets("14", 10, 12), ("hammers",), LoadStyle.PER_HAND)
+CURL = PlannedExercise("Leg Curl", sets("40", 10, 12, 3, DROP), aliases=("leg curls",))
+CALF = PlannedExercise("Standing Calf Raise", sets("80", 12, 15, 2), aliases=("calves",))
+PLANK = PlannedExercise("Side Plank", sets(None, 30, 40, 2), ("side planks",), LoadStyle.NONE, 2)
+SESSION = (SQUAT, ROW, HAMMER, CURL, CALF, PLANK)
+_NAMES = {"sq": SQUAT, "ro": ROW, "ha": HAMMER, "cu": CURL, "ca": CALF, "pl": PLANK}
+THREE = "sq1 100x6; sq2 100x5; sq3 100x5"
+SQUATS = f"{THREE}; sq4 100x5"
+HAMMERS = f"{SQUATS}; ro1 24x12; ro2 24x11; ro3 24x10; ha1 14x12; ha2 14x11; ha3 14x10"
+CURLS = f"{HAMMERS}; cu1 40x12; cu2 40x11; cu3 40x10; cu3 28x9 drop"
+
+
+def _rows(written: str) -> tuple[str, ...]:
+    """`sq2 100x4; ro1 24x12` as rows in the way of `plans.row`."""
+    parts = [part.split(" ", 1) for part in written.split("; ") if part]
+    return tuple(f"{_NAMES[p[0][:2]].name}#{p[0][2:]} {p[1]}" for p in parts)
+
+
+def _read(text: str, done: str = "", current: PlannedExercise | None = None) -> Reading:
+    told = tuple(row(r) for r in _rows(done))
+    return read_message(Request(text, Unit.KG, NOW, SESSION, told, None if current is None else current.name))
+
+
+def _check(reading: Reading, told: str, replaced: str = "", skipped: str = "", *, finished: bool = False) -> None:
+    keys = {(_NAMES[k[:2]].name, int(k[2:])) for k in replaced.split()}
+    assert reading.ask is None
+    assert sorted(reading.performed, key=repr) == sorted(rows(*_rows(told)), key=repr)
+    assert set(reading.replaces) == keys
+    assert set(reading.skipped) == {_NAMES[k].name for k in skipped.split()}
+    assert reading.finished is finished
+
+
+AIMS = ["set 1", "the first set", "first one", "my first set", "the first squat", "first squat set", "set 1 of squats"]
+WORDINGS = [
+    ("no {aim} was 95", "95x6"),
+    ("sorry {aim} was rpe 9", "100x6 rir 1"),
+    ("{aim} had 95 not 100", "95x6"),
+    ("i mean 95kg on {aim}", "95x6"),
+    ("change {aim} to rpe 9", "100x6 rir 1"),
+    ("it was 4 on {aim} not 6", "100x4"),
+    ("make {aim} 95x4", "95x4"),
+]
+
+
+@pytest.mark.parametrize(("aim", "wording"), list(product(AIMS, WORDINGS)))
+def test_a_correction_is_of_the_set_that_it_names_in_any_wording(aim: str, wording: tuple[str, str]) -> None:
+    """Never of the last one, where another is named."""
+    _check(_read(wording[0].format(aim=aim), THREE, SQUAT), f"sq1 {wording[1]}", "sq1")
+
+
+CORRECTED = [
+    (HAMMERS, "the hammer curls were 16s not 14s, all three sets", "ha1 16x12; ha2 16x11; ha3 16x10", "ha1 ha2 ha3"),
+    (HAMMERS, "hammers were 16 not 14 the whole time", "ha1 16x12; ha2 16x11; ha3 16x10", "ha1 ha2 ha3"),
+    (THREE, "they all were 95", "sq1 95x6; sq2 95x5; sq3 95x5", "sq1 sq2 sq3"),
+    (THREE, "set 1 was 97.5 and set 2 also", "sq1 97.5x6; sq2 97.5x5", "sq1 sq2"),
+    (THREE, "the third set of squats was a triple, not a five", "sq3 100x3", "sq3"),
+    (THREE, "sorry for my english, last set was with 105 not 100", "sq3 105x5", "sq3"),
+    (THREE, "sorry teacher the second set is 95 not 100", "sq2 95x5", "sq2"),
+    (THREE, "i had 105 on for set 2", "sq2 105x5", "sq2"),
+    (THREE, "set 1 of squats was 105 actually, chucked the fives on and forgot", "sq1 105x6", "sq1"),
+    (THREE, "set 3 was 4 not 5, set 2 is right", "sq3 100x4", "sq3"),
+    (THREE, "set 1 was more like rir 3, the others are fine", "sq1 100x6 rir 3", "sq1"),
+    ("sq1 100x6", "oups it was lbs not kg", "sq1 100lbx6", "sq1"),
+    ("sq1 100x6; sq2 100x5", "both were in pounds", "sq1 100lbx6; sq2 100lbx5", "sq1 sq2"),
+    (CURLS, "third leg curl set was 11 not 10, drop's right tho", "cu3 40x11; cu3 28x9 drop", "cu3"),
+    (CURLS, "in the drop they were 10, not 9", "cu3 40x10; cu3 28x10 drop", "cu3"),
+    (CURLS, "drop was 10", "cu3 40x10; cu3 28x10 drop", "cu3"),
+    (CURLS, "the drop should be 10", "cu3 40x10; cu3 28x10 drop", "cu3"),
+]
+
+
+@pytest.mark.parametrize(("done", "text", "told", "replaced"), CORRECTED)
+def test_a_correction_says_what_a_set_really_was(done: str, text: str, told: str, replaced: str) -> None:
+    """Several sets at once, units, drops, and talk around it."""
+    _check(_read(text, done), told, replaced)
+
+
+JOINS = [" and just now 100x5", ", now 100x5", ", this one 100x5", " and the next was 100x5", "\n100x5", ". now 100x5"]
+
+
+@pytest.mark.parametrize("join", JOINS)
+@pytest.mark.parametrize("correction", ["first set was 105 btw", "set 1 was 105 not 100", "sorry set 1 was 105"])
+def test_a_new_set_beside_a_correction_is_new(correction: str, join: str) -> None:
+    """In one breath, too."""
+    _check(_read(correction + join, THREE, SQUAT), "sq1 105x6; sq4 100x5", "sq1")
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("actually felt good, 100x5", "sq4 100x5"),
+        ("sorry again 100x5", "sq4 100x5"),
+        ("100x4 was supposed to be 6", "sq4 100x4"),
+        ("100x5, should be 102.5 next time", "sq4 100x5"),
+        ("100x4 not 6 like the first", "sq4 100x4"),
+        ("4 not 5 this time", "sq4 100x4"),
+        ("no rest and 100x5", "sq4 100x5"),
+        ("set 4 was 100x5", "sq4 100x5"),
+    ],
+)
+def test_what_only_reports_replaces_nothing(text: str, told: str) -> None:
+    """Words of a correction may stand in a report."""
+    _check(_read(text, THREE, SQUAT), told)
+
+
+def test_the_first_sets_of_an_exercise_are_not_those_of_the_one_before() -> None:
+    """`set 1 was 24x12`, where rows come next, is a row; `set 1 was 105` is still the squat."""
+    _check(_read("set 1 was 24x12", SQUATS, ROW), "ro1 24x12")
+    _check(_read("set 1 was 105", SQUATS, ROW), "sq1 105x6", "sq1")
+
+
+def test_the_effort_of_a_set_told_before_in_the_message_is_of_that_set() -> None:
+    """Not of the one told last."""
+    _check(_read("100x6, 100x5, first was rpe 8"), "sq1 100x6 rir 2; sq2 100x5")
+
+
+SKIPS = ["today not the {x}", "not the {x} today", "nae {x} the day, machine's bust", "{x} i dont do", "no {x} today",
+         "i shall not attempt {x}", "without {x} today", "no {x} today the cable's snapped", "{x} i did not make",
+         "skipping {x}, bench was taken"]  # fmt: skip
+
+
+@pytest.mark.parametrize("skip", SKIPS)
+@pytest.mark.parametrize("around", ["{skip}", "100x5. {skip}", "{skip}. 100x5", "100x5\n{skip}", "{skip}\n100x5"])
+def test_an_exercise_is_left_out_in_any_wording_and_beside_sets(skip: str, around: str) -> None:
+    """The reason names nothing that is left out, and the sets are not of what is."""
+    text = around.format(skip=skip.format(x="side planks"))
+    _check(_read(text, THREE, SQUAT), "sq4 100x5" if "100x5" in text else "", skipped="pl")
+
+
+@pytest.mark.parametrize(
+    ("text", "finished"),
+    [
+        ("third one not", False),
+        ("not the last one", False),
+        ("the last i dont do", False),
+        ("the third set i skip", False),
+        ("last rows i dont do, finish", True),
+        ("not doing the last set of rows, done for today", True),
+    ],
+)
+def test_a_set_that_is_left_out_gives_up_the_exercise(text: str, *, finished: bool) -> None:
+    """Started or not, beside an end too."""
+    _check(_read(text, f"{SQUATS}; ro1 24x12; ro2 24x11", ROW), "", skipped="ro", finished=finished)
+
+
+@pytest.mark.parametrize("text", ["can i skip calves?", "rows are not my favourite", "not sure about the calves"])
+def test_what_is_asked_or_felt_leaves_out_nothing(text: str) -> None:
+    """Nor ends anything."""
+    _check(_read(text, THREE, SQUAT), "")
+
+
+DAYS = [
+    "monday's session i never sent, my bad: {s}",
+    "late report for monday: {s}",
+    "{s}, from monday",
+    "for monday: {s}",
+    "back on monday: {s}",
+    "{s} (this was monday)",
+    "mon evening: {s}",
+    "from the monday session i forgot: {s}",
+]
+
+
+@pytest.mark.parametrize("day", DAYS)
+def test_a_late_report_is_of_its_day(day: str) -> None:
+    """Wherever the day stands."""
+    reading = _read(day.format(s="squat 100x6, 100x5"))
+    _check(reading, "sq1 100x6; sq2 100x5")
+    assert reading.day == date(2026, 3, 2)
+
+
+@pytest.mark.parametrize("talk", ["up from monday", "mondays are hard", "next one friday", "sore from monday"])
+def test_a_day_of_talk_is_none(talk: str) -> None:
+    """The sets are today's."""
+    reading = _read(f"squat 100x6, {talk}")
+    _check(reading, "sq1 100x6")
+    assert reading.day is None
