@@ -44,13 +44,16 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
     segments: list[Segment] = []
     name: Mark | None = None
     marks: list[Mark] = []
-    part_start = 0
-    trailing = led = False
+    part_start, trailing, led = 0, False, False
     for place, mark in enumerate(piece):
         if mark.kind in (Kind.NAME, Kind.WEAK) and _names_sets(piece, place):
             counted = _only_counts_sets(marks[part_start:])
             if counted and name is None and not any(m.kind in NUMBERS for m in marks[:part_start]):
                 name, part_start, trailing = mark, 0, False
+                continue
+            if name is not None and part_start and _is_all_of(marks[part_start:]):
+                segments.append(Segment(name, tuple(marks[:part_start])))
+                marks, name, part_start, trailing = marks[part_start:], mark, 0, False
                 continue
             if name is None and _is_bare_list(marks[:part_start]):
                 inside = _is_inside(piece, place) or _is_load_behind(piece, place)
@@ -95,6 +98,12 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _is_all_of(marks: Sequence[Mark]) -> bool:
+    """The `both sets of` before a name: of its sets."""
+    said = [m.kind for m in marks if m.kind is not Kind.FILL]
+    return bool(said) and all(k in (Kind.ALL, Kind.SETS) for k in said) and Kind.ALL in said
 
 
 def _joins_counts(marks: Sequence[Mark], part_start: int) -> bool:

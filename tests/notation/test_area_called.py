@@ -10,7 +10,7 @@ import pytest
 from bot.notation.reading import Reading, Request, read_message
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from bot.training.units import Unit
-from tests.notation.plans import NOW, row, rows, sets
+from tests.notation.plans import MINI, NOW, row, rows, sets
 
 SQUAT = PlannedExercise("Back Squat", sets("100", 5, 5), aliases=("squat",))
 BENCH = PlannedExercise("Bench Press", sets("80", 6, 8), aliases=("bench",))
@@ -125,6 +125,20 @@ WHOLE = [
     ("bulgarians 14: legt 10 right 9", (SPLIT, CARRY),
      ("Bulgarian Split Squat#1 14x10 left", "Bulgarian Split Squat#1 14x9 right")),
     ("then carried the 24 for 30m each side", (SPLIT, CARRY), ("Suitcase Carry#1 24x30",)),
+]  # fmt: skip
+FLY = PlannedExercise("Cable Fly", sets("15", 12, 15, 2, MINI))
+SHRUG = PlannedExercise("Dumbbell Shrug", sets("30", 12, 12, 2), load_style=LoadStyle.PER_HAND)
+HANG = PlannedExercise("Dead Hang", sets(None, 30, 60), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+WHOLE += [
+    ("fly 15x15, 15x13 +4+3, shrugs 30x12", (FLY, SHRUG),
+     ("Cable Fly#1 15x15", "Cable Fly#2 15x13", "Cable Fly#2 15x4 mini", "Cable Fly#2 15x3 mini",
+      "Dumbbell Shrug#1 30x12")),
+    ("fly 15x13 - both sets of shrugs as planned", (FLY, SHRUG),
+     ("Cable Fly#1 15x13", "Dumbbell Shrug#1 30x12", "Dumbbell Shrug#2 30x12")),
+    ("hang 1 minute, then 45 sec, swings 24x15", (HANG, SWING),
+     ("Dead Hang#1 -x60", "Dead Hang#2 -x45", "Kettlebell Swing#1 24x15")),
+    ("hang half a minute, swings 24x15", (HANG, SWING), ("Dead Hang#1 -x30", "Kettlebell Swing#1 24x15")),
+    ("squat 102.5x5 no sorry 100x5, bench 80x7", BARBELL, ("Back Squat#1 100x5", "Bench Press#1 80x7")),
 ]  # fmt: skip
 ONCE = (
     "{} (kg)",

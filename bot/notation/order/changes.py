@@ -54,7 +54,8 @@ def _led(marks: Sequence[Mark], place: int) -> int | None:
     for at in range(place - 1, max(place - 4, -1), -1):
         if marks[at].kind is Kind.WARMUP:
             return None
-        if marks[at].kind is Kind.PLUS and marks[at].tight and kind_at(marks, at - 1) is Kind.NUM:
+        listed = marks[at].tight or kind_at(marks, at - 2) is Kind.PLUS
+        if marks[at].kind is Kind.PLUS and listed and kind_at(marks, at - 1) is Kind.NUM:
             return None
         if set(marks[at].text.split()) & _BEFORE or marks[at].kind is Kind.PLUS:
             return at

@@ -66,6 +66,21 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def with_half_minutes(marks: list[Mark]) -> list[Mark]:
+    """`hang half a minute` as 30 seconds, but where it is rested so long."""
+    out = list(marks)
+    for place in range(len(marks) - 2, -1, -1):
+        said = [m.text for m in marks[place : place + 3]]
+        rests = {"rest", "rests", "rested", "break", "between"} & {
+            w for m in marks[max(0, place - 2) : place + 5] for w in m.text.split()
+        }
+        if said in (["half", "a", "minute"], ["half", "a", "min"]) and not rests:
+            first, last = marks[place], marks[place + 2]
+            number = replace(first, kind=Kind.NUM, text="30", value=_HALF * 60, end=marks[place + 1].end)
+            out[place : place + 3] = [number, replace(last, kind=Kind.SECONDS)]
+    return out
+
+
 def with_hundreds(marks: list[Mark]) -> list[Mark]:
     """`1 hundred`, `hundred and 5`: one number, said with digits in it."""
     out: list[Mark] = []

@@ -27,7 +27,12 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.THEN and after in (Kind.COLON, Kind.COMMA) and _is_load_at(marks, place - 1):
         return replace(mark, kind=Kind.FILL)
-    if mark.kind is Kind.SLASH and not mark.tight and _names_next(marks, place):
+    apart = (
+        mark.kind in (Kind.SLASH, Kind.DASH)
+        and not mark.tight
+        and not (place + 1 < len(marks) and marks[place + 1].tight)
+    )
+    if apart and _names_next(marks, place):
         return replace(mark, kind=Kind.BREAK)
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
@@ -90,12 +95,15 @@ def _is_load_at(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _names_next(marks: Sequence[Mark], place: int) -> bool:
-    """`curls 12x10 / I did rows 50x12`: a slash between the sets of one exercise and the name of the next."""
+    """`curls 12x10 / I did rows 50x12`, `skulls 25x11 - both sets of shrugs as planned`: between two names."""
     told = any(m.kind is Kind.NUM for m in marks[max(0, place - 3) : place])
     at = place + 1
-    while kind_at(marks, at) is Kind.FILL:
+    while kind_at(marks, at) in (Kind.FILL, Kind.ALL, Kind.SETS, Kind.NUM):
         at += 1
-    return told and kind_at(marks, at) in (Kind.NAME, Kind.WEAK)
+    if not told or kind_at(marks, at) not in (Kind.NAME, Kind.WEAK):
+        return False
+    counted = any(m.kind in (Kind.NUM, Kind.ALL) for m in marks[place + 1 : at])
+    return counted or any(kind_at(marks, at + n) in (Kind.NUM, Kind.PLANNED, Kind.SAME, Kind.BODY) for n in (1, 2, 3))
 
 
 def _is_bell(marks: Sequence[Mark], place: int) -> bool:
