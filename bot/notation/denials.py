@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -14,7 +15,9 @@ _BETWEEN = frozenset(words("a the my any to do did doing much real proper need n
 def without_denied_warmups(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with warm-ups that the client did without as words of no bearing."""
     return [
-        replace(mark, kind=Kind.GAP) if mark.kind is Kind.WARMUP and _is_denied(marks, place) else mark
+        replace(mark, kind=Kind.GAP)
+        if mark.kind is Kind.WARMUP and (_is_denied(marks, place) or _is_told_of(marks, place))
+        else mark
         for place, mark in enumerate(marks)
     ]
 
@@ -32,3 +35,33 @@ def _is_denied(marks: Sequence[Mark], place: int) -> bool:
             or bool(before.text.split() and before.text.split()[-1] in _DENYING)
         )
     )
+
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_TOLD = 2
+"""Words beside a warm-up that is told of."""
+
+
+def _is_told_of(marks: Sequence[Mark], place: int) -> bool:
+    """`done with the warm up, starting now.`: in a sentence without a set, beside one that tells sets."""
+    start, end = place, place
+    while start > 0 and marks[start - 1].kind not in _ENDS:
+        start -= 1
+    while end < len(marks) and marks[end].kind not in _ENDS:
+        end += 1
+    part = [m for i, m in enumerate(marks[start:end], start) if i != place]
+    numbers = (
+        Kind.NUM,
+        Kind.CLOCK,
+        Kind.BAD,
+        Kind.COLON,
+        Kind.SAME,
+        Kind.NAME,
+        Kind.WAS,
+        Kind.ALL,
+        Kind.MEANT,
+        Kind.SORRY,
+    )
+    spoken = any(m.kind in (Kind.WORD, Kind.DONE) for m in part) and len(part) > _TOLD
+    behind = any(m.kind is Kind.NUM for m in marks[:start])
+    return spoken and not any(m.kind in numbers for m in part) and (behind or kind_at(marks, end) is not None)

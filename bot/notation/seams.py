@@ -138,6 +138,7 @@ def _talks(part: Sequence[Mark]) -> bool:
     tells = any(m.kind is Kind.WAS for m in part) and not any(m.kind in _NAMES_SET for m in part)
     talks = any(m.kind in _TALK for m in part) or bool(GONE & set(spoken)) or (tells and len(spoken) > _LEAST)
     talks = talks or any(m.kind is Kind.NAME and not m.names for m in part)
+    talks = talks or {Kind.DONE, Kind.WARMUP} <= {m.kind for m in part}
     two = sum(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) >= _LEAST - 1
     return not told and (len(spoken) >= _LEAST or two) and talks
 

@@ -15,7 +15,7 @@ from bot.notation.strays.people import with_people
 from bot.notation.strays.reasons import reasons, without_skips
 from bot.notation.strays.things import things
 from bot.notation.strays.undone import undone
-from bot.notation.strays.wordings import with_sets_counted, with_wordings
+from bot.notation.strays.wordings import apologies, with_sets_counted, with_wordings
 from bot.notation.tokens import Mark
 
 __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
@@ -33,4 +33,4 @@ def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, i
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
-    return told | told_again(marks) | headed(marks) | undone(marks)
+    return told | told_again(marks) | headed(marks) | undone(marks) | apologies(marks)

@@ -59,7 +59,7 @@ def is_in_mind(marks: Sequence[Mark], place: int) -> bool:
     value, after = marks[place].value, marks[place + 1].kind if place + 1 < len(marks) else None
     if after in (Kind.SETS, Kind.SET) and _is_left(marks, place + 2):
         return True
-    soon = place > 1 and marks[place - 1].text == "in" and after in (None, Kind.STOP, Kind.COMMA, Kind.LINE)
+    soon = place > 1 and marks[place - 1].text == "in" and after in (None, Kind.STOP, Kind.COMMA, Kind.LINE, Kind.DASH)
     if soon and {w for m in marks[max(0, place - 5) : place] for w in m.text.split()} & _SOON:
         return True
     if said[:2] == ["in", "my"] and said[2:3] in (["head"], ["dreams"], ["mind"], ["prime"]):

@@ -88,9 +88,24 @@ def is_apology(marks: Sequence[Mark], place: int) -> bool:
     """`sorry for all the messages`, `sorry about the noise`: for something else than a number."""
     if marks[place].kind is not Kind.SORRY or not marks[place].text.startswith("sorry"):
         return False
-    led = place + 1 < len(marks) and (marks[place + 1].kind is Kind.FOR or marks[place + 1].text == "about")
+    led = place + 1 < len(marks) and marks[place + 1].text.split()[:1] in (["for"], ["about"])
     _, end = part_of(marks, place)
-    return led and end > place + len("of") and not any(m.kind is Kind.NUM for m in marks[place:end])
+    said = {w for m in marks[place:end] for w in m.text.split()}
+    return (
+        led and len(said) > len(_BARE) and not said & _SLIPS and not any(m.kind is Kind.NUM for m in marks[place:end])
+    )
+
+
+_BARE = ("sorry", "for")
+_SLIPS = frozenset(
+    ("mistake", "typo", "error", "wrong", "mixup", "confusion", "miscount", "number", "numbers", "mistakes")
+)
+
+
+def apologies(marks: Sequence[Mark]) -> set[int]:
+    """The places of such apologies, to the end of their part."""
+    starts = [i for i in range(len(marks)) if is_apology(marks, i)]
+    return {i for start in starts for i in range(start, part_of(marks, start)[1])}
 
 
 _SENDING = frozenset(("sent", "send", "logged", "log", "told", "wrote", "reported", "posted", "i sent"))
