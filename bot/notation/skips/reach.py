@@ -27,6 +27,12 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
         mark = marks[at]
         if (found or skipped) and mark.kind in (Kind.NAME, Kind.WEAK) and _is_reason(marks, at):
             break
+        if (
+            skipped
+            and mark.kind in (Kind.NAME, Kind.WEAK)
+            and [m.kind for m in marks[at + 1 : at + 2]] == [Kind.SKIPPED]
+        ):
+            break
         if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
             found.append(mark)
         elif not found and (_is_other(marks, at, place) or _is_of_it(mark)):
@@ -117,13 +123,11 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
 
 
 def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
-    following = marks[at + 1 : at + 3]
-    return (
-        bool(following)
-        and following[0].kind is Kind.NUM
-        and len(following) > 1
-        and following[1].kind in (Kind.X, Kind.KG, Kind.LB)
-    )
+    following = [m.kind for m in marks[at + 1 : at + 5]]
+    following = following[1:] if following[:1] == [Kind.COLON] else following
+    if following[:1] != [Kind.NUM] or len(following) < 2:
+        return False
+    return following[1] in (Kind.X, Kind.KG, Kind.LB, Kind.NUM) or following[1:3] == [Kind.FOR, Kind.NUM]
 
 
 def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:
