@@ -114,7 +114,9 @@ def _counts_sets(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bo
     end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
     said = [m.kind for m in marks[place + 1 : end] if m.kind is not Kind.FILL]
     pair = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
-    return pair and said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES])
+    counted = any(m.kind is Kind.REPS for m in piece) and not any(m.kind in (Kind.SETS, Kind.SET) for m in piece)
+    times = said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES])
+    return (pair and times) or ((pair or counted) and said == [Kind.NUM, Kind.SETS])
 
 
 _EFFORTS = (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.TANK, Kind.AT, Kind.FEELS)

@@ -90,7 +90,7 @@ def _was_meant(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if mark.kind is Kind.MEANT and mark.text.split()[0] in ("supposed", "should", "was", "meant", "were"):
             at = place + 1
-            while at < len(marks) and marks[at].kind not in EDGES:
+            while at < len(marks) and marks[at].kind not in EDGES and marks[at].text != "but":
                 out.add(at)
                 at += 1
     return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()

@@ -16,7 +16,7 @@ from bot.notation.tokens import Mark
 _MOST, _FEW = 12, 6
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, Kind.AT, Kind.WITH, Kind.EACH, Kind.M, Kind.METRES,
-          Kind.SECONDS, Kind.CLOCK, *OF_LOAD)  # fmt: skip
+          Kind.SECONDS, Kind.CLOCK, Kind.TO, *OF_LOAD)  # fmt: skip
 _LINKS = (Kind.FOR, Kind.AT, Kind.WITH)
 _LOWS = ("singles", "doubles", "triples", "single", "double", "triple")
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}

@@ -18,8 +18,20 @@ _LEAST = 4
 """A lesser number after `the` is rather how many: `the 3`."""
 
 
+_BARS = ("bar", "barbell", "stack", "pin")
+
+
+def _on_bar(marks: Sequence[Mark], place: int) -> bool:
+    """The `on the` and the `bar` of `10 reps, 90 on the bar`."""
+    if marks[place].text in _BARS:
+        return place > 0 and _on_bar(marks, place - 1)
+    link = marks[place].text in ("on the", "on") and kind_at(marks, place - 1) in (Kind.NUM, *OF_LOAD)
+    return link and place + 1 < len(marks) and marks[place + 1].text in _BARS
+
+
 def kit(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as loads."""
+    marks = [replace(m, kind=Kind.FILL) if _on_bar(marks, i) else m for i, m in enumerate(marks)]
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         out.append(mark)
