@@ -52,7 +52,7 @@ def test_beside_a_set(text: str, stored: tuple[str, ...]) -> None:
     [
         ("60: 5 5 5, last set 9", AskKind.UNSURE),
         ("same minus 1", AskKind.UNSURE),
-        ("bench as planned except last set 60x3", AskKind.UNSURE),
+        ("bench as planned except last set 60x3", AskKind.RANGE),
         ("all as planned except last bench set 60x3", AskKind.UNSURE),
         ("2 sets at 60x5, 1 at 55x5", AskKind.UNSURE),
         ("one rep less", AskKind.UNSURE),
