@@ -19,6 +19,10 @@ _NOW = frozenset(["now", "just", "this", "next", "also", "then", "new", "did", "
 _AIMS = (Kind.FILL, Kind.NAME, Kind.SETS, Kind.SORRY, Kind.COMMA, Kind.MEANT, *_NAMING)
 
 
+_REACH = 40
+"""Marks that are looked at on either side."""
+
+
 def parted(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
     """The marks with a stop between what is corrected and what is new. `is_first`: no set is stored yet."""
     out = list(marks)
@@ -28,8 +32,9 @@ def parted(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
             start = place + 1
         if mark.kind not in _LINKS:
             continue
-        end = next((i for i in range(place, len(marks)) if marks[i].kind in _ENDS), len(marks))
-        left, right = marks[start:place], marks[place + 1 : end]
+        far = min(len(marks), place + _REACH)
+        end = next((i for i in range(place, far) if marks[i].kind in _ENDS), far)
+        left, right = marks[max(start, place - _REACH) : place], marks[place + 1 : end]
         if (not is_first and _corrects(left, right)) or _is_corrected(left, right) or _is_rated(left, right):
             out[place] = replace(mark, kind=Kind.STOP, text=".", value=None, parts=())
             start = place + 1

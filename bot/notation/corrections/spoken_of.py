@@ -70,13 +70,16 @@ _PLATES = frozenset(
 
 def _no_plates(sentence: list[Mark]) -> list[Mark]:
     """`set 1 was 105, chucked the fives on and forgot`: plates, no repetitions."""
+    cue = next((i for i, m in enumerate(sentence) if m.kind in _CUES), None)
+    if cue is None:
+        return sentence
+    told = next((i for i in range(cue, len(sentence)) if sentence[i].kind is Kind.NUM), len(sentence))
     out = list(sentence)
-    for place in range(2, len(sentence) - 1):
+    for place in range(told + 2, len(sentence) - 1):
         plates = sentence[place].kind is Kind.NUM and sentence[place + 1].kind is Kind.S
-        led = sentence[place - 1].text in ("the", "my", "some", "a couple of", "two")
-        before = {w for m in sentence[max(0, place - 4) : place - 1] for w in m.text.split()}
-        told = any(m.kind in _CUES for m in sentence[:place]) and any(m.kind is Kind.NUM for m in sentence[: place - 1])
-        if plates and led and told and before & _PLATES:
+        if not plates or sentence[place - 1].text not in ("the", "my", "some", "a couple of", "two"):
+            continue
+        if {w for m in sentence[max(0, place - 4) : place - 1] for w in m.text.split()} & _PLATES:
             out[place] = replace(sentence[place], kind=Kind.GAP, value=None)
             out[place + 1] = replace(sentence[place + 1], kind=Kind.GAP)
     return out

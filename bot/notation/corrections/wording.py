@@ -99,14 +99,15 @@ def _with_old(sentence: Sequence[Mark], first: int, second: int) -> list[Mark]:
 def _making(sentence: list[Mark]) -> list[Mark]:
     """`make set 2 13`, `change the last one to 13`: the verb says that a set is corrected."""
     for place, mark in enumerate(sentence):
+        if mark.kind not in (Kind.FILL, Kind.WORD) or not (mark.text == "make" or mark.text in CHANGING):
+            continue
         following = [m for m in sentence[place + 1 : place + 5] if m.kind not in (Kind.FILL, Kind.NAME)]
-        changes = mark.text in ("make", *CHANGING)
         to = Kind.TO in [m.kind for m in sentence[place:]] and mark.text in CHANGING
         named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
         sets = bool(following) and (
             following[0].kind in _SETS or (following[0].kind in (Kind.ALL, Kind.DROP) and not sentence[:place])
         )
-        if mark.kind in (Kind.FILL, Kind.WORD) and changes and (sets or named):
+        if sets or named:
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
 

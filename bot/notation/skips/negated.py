@@ -20,6 +20,8 @@ def with_negated(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such a denial as a skip; with numbers in its part it is none."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.NOT, Kind.NO, *_NAMES, *_WHICH) and mark.text != "without":
+            continue
         start, end = _part(marks, place)
         if kind_at(marks, end) is Kind.QUERY or any(m.kind is Kind.NUM for m in marks[start:end]):
             continue
@@ -44,14 +46,18 @@ def _breaks(mark: Mark) -> bool:
     return mark.kind in (Kind.AND, Kind.FINISH, Kind.THEN) or mark.text in _BECAUSE
 
 
+_REACH = 40
+"""Marks that are looked at on either side."""
+
+
 def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     """The part of a place, a dash between words as its edge too: `70x5 - not the rows today`."""
     edges = (*EDGES, Kind.DASH)
     start = place
-    while start > 0 and marks[start - 1].kind not in edges:
+    while start > max(0, place - _REACH) and marks[start - 1].kind not in edges:
         start -= 1
     end = place + 1
-    while end < len(marks) and marks[end].kind not in edges:
+    while end < min(len(marks), place + _REACH) and marks[end].kind not in edges:
         end += 1
     return start, end
 
