@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from bot.notation.answer import AskKind
-from bot.notation.atoms import Amount, Atom
+from bot.notation.atoms import Amount, Atom, Counts, Join
 from bot.notation.binding import Bound
 from bot.notation.context import Context
 from bot.notation.draft import Draft
@@ -14,6 +14,7 @@ from bot.notation.ranking import Ranked
 from bot.notation.said import Doubt
 from bot.notation.segments import EDGES, NUMBERS, Segment
 from bot.notation.tokens import Mark
+from bot.training.plan import Measure
 from bot.training.report import Performed, Stage
 
 MOST_ELSEWHERE = 12
@@ -59,6 +60,21 @@ def _fits_load(bound: Bound, context: Context) -> bool:
         if not least <= row.load.kg <= most:
             return False
     return True
+
+
+_MEASURED = {Counts.METRES: Measure.METRES, Counts.M: Measure.METRES, Counts.SECONDS: Measure.SECONDS}
+
+
+def by_measure(draft: Draft, atoms: Sequence[Atom], place: int) -> int:
+    """`40 metres with the 24s`: the one exercise that is so measured, where the one under way is not; else `place`."""
+    amounts = [a for a in atoms if isinstance(a, Amount)]
+    said = {_MEASURED[a.counts] for a in amounts if a.counts in _MEASURED}
+    counted = any(a.join in (Join.X, Join.FOR) and a.counts not in _MEASURED for a in amounts)
+    exercises = draft.request.exercises
+    if len(said) != 1 or counted or exercises[place].measure in said:
+        return place
+    measured = [p for p, e in enumerate(exercises) if e.measure in said and draft.record.context(p).open_sets]
+    return measured[0] if len(measured) == 1 else place
 
 
 def better_fit(draft: Draft, segment: Segment, atoms: Sequence[Atom], *, place: int) -> Fit:

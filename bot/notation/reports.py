@@ -7,7 +7,7 @@ from bot.notation.alternatives import plan_ways
 from bot.notation.answer import AskKind, Source
 from bot.notation.atoms import Amount, Atom, Effort, Sign
 from bot.notation.atoms.entries import read_atoms
-from bot.notation.choosing import better_fit, elsewhere, keep_one_of
+from bot.notation.choosing import better_fit, by_measure, elsewhere, keep_one_of
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_in_turn
 from bot.notation.grammar import read_items
@@ -110,6 +110,8 @@ def report(draft: Draft, segment: Segment, atoms: Sequence[Atom]) -> None:
         if any(isinstance(a, Amount) for a in atoms):
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE, atoms[0].start, atoms[-1].end))
         return
+    if name is None and not draft.has_named:
+        place = by_measure(draft, atoms, place)
     fit = better_fit(draft, segment, atoms, place=place)
     ranked = fit.ranked
     if ranked.sets_only is not None and not ranked.bound.told:

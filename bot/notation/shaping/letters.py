@@ -26,11 +26,12 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
     for place, mark in enumerate(marks):
         before, after = mark_at(marks, place - 1), mark_at(marks, place + 1)
         touches = mark.tight and is_number(before)
+        measured = kind_at(marks, place - 1) in (Kind.SECONDS, Kind.METRES) and is_number(mark_at(marks, place - 2))
         kind = mark.kind
         if kind is Kind.L:
             kind = (
                 Kind.LEFT
-                if is_number(before) or is_number(after) or kind_at(marks, place + 1) is Kind.COLON
+                if is_number(before) or is_number(after) or measured or kind_at(marks, place + 1) is Kind.COLON
                 else Kind.GAP
             )
         elif kind is Kind.R:
