@@ -3,7 +3,7 @@
 import pytest
 
 from bot.notation.reading import Reading, Request, read_message
-from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from bot.training.units import Unit
 from tests.notation.plans import NOW, row, rows, sets
 
@@ -128,3 +128,59 @@ def test_a_count_with_a_word_for_how_it_went_is_a_set() -> None:
     assert _read("8 and 7 and a scrappy 6", PRESS).performed == rows(
         "Overhead Press#1 40x8", "Overhead Press#2 40x7", "Overhead Press#3 40x6"
     )
+
+
+SPLIT = PlannedExercise("Split Squat", sets("16", 8, 10), load_style=LoadStyle.PER_HAND, sides=2)
+SIDE = PlannedExercise("Side Plank", sets(None, 30, 40, 2), load_style=LoadStyle.NONE, measure=Measure.SECONDS, sides=2)
+CARRY = PlannedExercise("Farmer Carry", sets("24", 40, 40), load_style=LoadStyle.PER_HAND, measure=Measure.METRES)
+
+
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("40 metres with the 24s, three times", [f"Farmer Carry#{n} 24x40" for n in (1, 2, 3)]),
+        ("48 total, 40 metres", ["Farmer Carry#1 24x40"]),
+        ("35 secs L, 40 secs R", ["Side Plank#1 -x35 left", "Side Plank#1 -x40 right"]),
+        ("16s x 10 each, 30 sec rest", ["Split Squat#1 16x10"]),
+    ],
+)
+def test_a_measure_that_one_exercise_has_is_of_that_one(text: str, wanted: list[str]) -> None:
+    assert _read(text, SPLIT, SIDE, CARRY).performed == rows(*wanted)
+
+
+LAND = PlannedExercise("Landmine Press", sets("20", 8, 10), aliases=("landmine",), sides=2)
+
+
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("L10 R9. left had nothing left, right could have done 2 more", ("20x10 left rir 0", "20x9 right rir 2")),
+        ("landmine 20 for 10 on the left, 9 on the right, right was to failure", ("20x10 left", "20x9 right rir 0")),
+        ("10 left, 9 right, right rpe 9", ("20x10 left", "20x9 right rir 1")),
+        ("L10 R9. left rpe 7, right rpe 9", ("20x10 left rir 3", "20x9 right rir 1")),
+    ],
+)
+def test_the_effort_of_one_side(text: str, wanted: tuple[str, ...]) -> None:
+    assert _read(text, LAND).performed == rows(*(f"Landmine Press#1 {w}" for w in wanted))
+
+
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("90 x 10, last 2 reps were ugly", ("90x10",)),
+        ("90 for 10, last two were ugly", ("90x10",)),
+        ("90x10, first 5 reps flew", ("90x10",)),
+        ("90 10 9 8, rpe 9 on the 8", ("90x10", "90x9", "90x8 rir 1")),
+        ("90 10 9 8, the eight was rpe 9", ("90x10", "90x9", "90x8 rir 1")),
+        ("90 for 8. twice", ("90x8", "90x8")),
+        ("90 for a dozen", ("90x12",)),
+        ("hip thrusts with 90 kilos. Ten repetitions. Three sets.", ("90x10", "90x10", "90x10")),
+        ("10 reps, 90 on the bar", ("90x10",)),
+        ("was meant to be 90 but I did 85 for 10", ("85x10",)),
+        ("first set 90x10, went up to 95 for the last two, 8 and 7", ("90x10", "95x8", "95x7")),
+        ("90x10. next one 90x9. then 8.", ("90x10", "90x9", "90x8")),
+        ("90 10. set 2 90 9", ("90x10", "90x9")),
+    ],
+)
+def test_what_only_speaks_of_sets_told_and_what_counts_them(text: str, wanted: tuple[str, ...]) -> None:
+    assert _read(text, THRUST).performed == rows(*(f"Hip Thrust#{n} {w}" for n, w in enumerate(wanted, 1)))
