@@ -55,6 +55,7 @@ foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/fingers crossed
 elbow room; elbows in/out/up/tucked; knees in/out/over/caving/tracking; heels up/down/elevated; chest up/out/
 down/first/supported/high/proud; chest to bar/floor/ground/rack/the; to my/the? chest; off my/the? chest;
 touch/touched/touching/touches my/the? chest; bar hit/hits/hitting my/the? chest; bar to chest; chest touch;
+bar/barbell/dumbbells/plate felt/feels/was/is so/too/really/pretty/very* heavy on/off/at my/the? chest;
 eyes up/forward; face/lat/band pull/pulls; face the; eye on/off; keep an eye; neck and neck; arm/arms/legs/
 leg/chest/back/shoulder day/days; leg/arm work; tongue tied; nose to; at heart; on my back foot; feet up; feet
 elevated; cold feet; own two feet; back on my feet; foot in; hand over; handed; shoulder width; hip width; hip

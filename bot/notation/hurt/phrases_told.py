@@ -256,5 +256,47 @@ TOLD = (
         ),
         word_set("lol haha idea"),
     ),
+    Told(
+        "no feeling",
+        7,
+        (
+            word_set("finger fingers hand hands foot feet toe toes leg legs arm arms"),
+            word_set("feel feels feeling sense"),
+            word_set("anything nothing"),
+        ),
+        word_set("lol haha pump pain hurt hurts wrong different bad off great"),
+    ),
+    Told(
+        "no feeling",
+        12,
+        (
+            word_set("hand foot leg arm fingers toes"),
+            word_set("sleeps asleep sleeping dead"),
+            word_set("wake wakes waking woken"),
+            word_set("doesn't don't won't not isn't can't never still"),
+        ),
+        word_set("lol haha early alarm bed slept"),
+    ),
+    Told(
+        "no strength",
+        7,
+        (
+            word_set("hand hands fingers"),
+            word_set("lets let letting"),
+            word_set("fall falls drop"),
+            word_set("things stuff everything cup cups phone objects glass keys"),
+        ),
+        word_set("lol haha bar barbell dumbbell weight weights"),
+    ),
+    Told(
+        "no strength",
+        13,
+        (
+            word_set("bicep biceps pec tricep triceps calf hamstring quad achilles"),
+            word_set("bang pop snap crack popped snapped cracked banged"),
+            word_set("lump bulge dent gap ball"),
+        ),
+        word_set("lol haha roller roll foam"),
+    ),
 )
 """Every row."""

@@ -13,7 +13,7 @@ _PLAIN: dict[Cue, str] = {
       standing on my/the; band around/round; vice/vise/clamp/clamped; fluttering/flutter/flutters; thumping;
       weird/funny/odd/strange/horrible/uncomfortable feeling/sensation; presses/pressing/pushing/press/pushes/
       sits/sitting/weighs on/against my/the/a?; fullness; brick/stone/rock/rope/weight/ton/lump on/round/around/
-      in?; being squeezed/crushed/sat
+      in?; being squeezed/crushed/sat; presses/pressing/press/pushes/pushing/squeezes me in/on/at my/the?
     """,
     Cue.FAINT: """
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/

@@ -9,7 +9,7 @@ from bot.notation.hurt.people import laughed
 from bot.notation.hurt.phrases_told import TOLD, Told
 from bot.notation.hurt.sign import Sign, stands
 
-_OF_PLACES = frozenset({"headache", "no feeling"})
+_OF_PLACES = frozenset({"headache", "no feeling", "no strength"})
 """The signs that name a place."""
 _BY_ORGAN = tuple((told, told.ideas[0]) for told in TOLD)
 
@@ -46,5 +46,5 @@ def _around(scene: Passage, told: Told, index: int) -> Iterator[Sign]:
     if not masked and stands(scene, mark) and not (laughed(scene, mark) and told.name != "control"):
         near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
-        if spot is not None or told.name != "no feeling":
+        if spot is not None or told.name not in ("no feeling", "no strength"):
             yield Sign(told.name, tuple(sorted(found)), spot)

@@ -75,4 +75,5 @@ def is_hyperbole(mark: Mark, spot: Spot) -> bool:
     """Whether `killing me` or `wrecked` is talk: far from a place, or of trained muscles."""
     near = -1 <= mark.first - spot.end <= 4 or 0 <= spot.first - mark.end <= 1 or mark.first <= spot.first < mark.end
     muscles = spot.place.tissue is Tissue.MUSCLE or (spot.place.plural and spot.place.tissue is Tissue.MIXED)
-    return not near or muscles
+    grip = spot.place.plural and spot.place.name == "hand" and spot.mine is None
+    return not near or muscles or grip

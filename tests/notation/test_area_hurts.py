@@ -1,0 +1,118 @@
+"""Hurts and times told beside sets: neither changes what the other says.
+
+Made by construction: a hurt (or a time), a set, and how they meet; what is right is the union, so that no row needs
+judgement. Common practice, no source.
+"""
+
+from itertools import product
+
+import pytest
+
+from bot.notation.pain import read_pain
+from bot.training.pain import PainSaid
+from bot.training.report import Side
+from tests.notation.plans import read, rows
+
+HURTS = [
+    ("left knee hurts", PainSaid("knee", None, Side.LEFT, False)),
+    ("lower back is killing me on the belt squat", PainSaid("lower back", None, None, False)),
+    ("lower back gave a wee twinge on the last rep", PainSaid("lower back", None, None, False)),
+    ("little twinge in the right groin on rep 3 so stopped there", PainSaid("groin", None, Side.RIGHT, False)),
+    ("my elbow is playing up again since the curls yesterday", PainSaid("elbow", None, None, False)),
+    ("knee hurt on the last one, 2/10", PainSaid("knee", 2, None, False)),
+    ("wrist is sore from catching the bar", PainSaid("wrist", None, None, False)),
+    ("big toe is throbbing after dropping a plate on it", PainSaid("toe", None, None, False)),
+    ("sharp pain in my left hip when I sit down", PainSaid("hip", None, Side.LEFT, False)),
+    ("neck hurts on the second rep of every set", PainSaid("neck", None, None, False)),
+    (
+        "my left shoulder it hurts when the bar goes over the head, I say 4/10",
+        PainSaid("shoulder", 4, Side.LEFT, False),
+    ),
+    ("calf cramped up on the way down", PainSaid("calf", None, None, False)),
+    ("mid swings i got so dizzy and had to sit on the floor", PainSaid(None, None, None, True)),
+    ("my right hand has gone numb since the pull ups, can't grip my phone", PainSaid("hand", None, Side.RIGHT, True)),
+    ("thunderclap headache out of nowhere, lying down now", PainSaid("head", None, None, True)),
+    ("right arm just went floppy and it still won't lift", PainSaid("arm", None, Side.RIGHT, True)),
+    ("chest feels like someone is standing on it", PainSaid("chest", None, None, True)),
+]
+MEETINGS = ["{set}. {hurt}", "{hurt}. {set}", "{hurt} - {set}", "{set} - {hurt}", "{set} ({hurt})", "{hurt} but {set}"]
+SETS = [("60x5", "Bench Press#2 60x5"), ("did 4 at 60", "Bench Press#2 60x4"), ("got 4", "Bench Press#2 60x4")]
+
+
+@pytest.mark.parametrize(("hurt", "meets"), list(product(HURTS, MEETINGS)), ids=str)
+def test_a_hurt_and_a_set_say_what_they_say_alone(hurt: tuple[str, PainSaid], meets: str) -> None:
+    """The exercise, the day, the repetition and the words of a hurt are no set's; a set's numbers are no score."""
+    for told, kept in SETS:
+        text = meets.format(hurt=hurt[0], set=told)
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert got.ask is None, text
+        assert (got.pain, got.performed, got.replaces, got.day) == (hurt[1], rows(kept), (), None), text
+
+
+HAD = [
+    ("1 hr 15 till school pickup", 75), ("lunch break only, 30 mins", 30), ("gotta run in 20 min", 20),
+    ("between shifts so half hour max", 30), ("today I have time only to 18.30", 30), ("hard stop at 6.15", 15),
+    ("got 15 min between drop-off and work", 15), ("an hour and a quarter for once", 75),
+    ("quick one, three quarters of an hour", 45), ("got an hour 10", 70), ("im on a clock, 20 minutes", 20),
+    ("boss gave me 45 mins", 45), ("half an hour before work", 30), ("20 mins before my lift arrives", 20),
+    ("pushed for time. 30 min", 30), ("parking ends in 40 min", 40), ("my little one was sick all night so 30 min", 30),
+    ("need to be out by 6:30", 30), ("45 min is all i have", 45), ("today only 30 minutes sorry", 30),
+]  # fmt: skip
+NOT_HAD = [
+    "watched the match till 2am", "slept till 10", "was up until 3 with the baby", "drove an hour to get here",
+    "been here an hour already", "had a nap for half an hour before", "next week ill have 90 minutes",
+    "warmed up for 10 min", "queue was half an hour", "rested 3 min between sets", "took me 50 min all in",
+    "physio gave me 20 minutes of stretching",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("said", [*HAD, *((text, None) for text in NOT_HAD)], ids=str)
+def test_a_time_and_a_set_say_what_they_say_alone(said: tuple[str, int | None]) -> None:
+    """Time that there is, and time that something took, beside a set: no correction, no repetitions."""
+    for meets in ("{set}. {time}", "{time}. {set}", "{time} - {set}", "{set}\n{time}"):
+        text = meets.format(time=said[0], set="60x5")
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert got.ask is None, text
+        assert (got.minutes, got.performed, got.replaces) == (said[1], rows("Bench Press#2 60x5"), ()), text
+
+
+URGENT = [
+    "my fingers don't feel anything on the left", "left leg sleeps since the deadlift and doesn't wake up",
+    "my hand lets things fall all day", "biceps made a bang and now it's a lump",
+    "i lost my conscience for some seconds", "it presses me in the chest since the warm up",
+    "this morning I peed brown like cola. normal after so many squats?", "my leg doesn't obey since the last set",
+    "Carried the 12 for 30 metres, the cat watching, R calf warm, red and swollen",
+]  # fmt: skip
+NONE = ["hands were toast", "bar felt heavy on my chest", "chest pump was unreal", "did the bar go over my head lol"]
+
+
+@pytest.mark.parametrize("text", URGENT)
+def test_an_urgent_sign_is_caught(text: str) -> None:
+    """Whispered, and in the words of a second language."""
+    got = read_pain(text).pain
+    assert got is not None
+    assert got.urgent
+
+
+@pytest.mark.parametrize("text", NONE)
+def test_talk_is_no_pain(text: str) -> None:
+    """Hyperbole and form."""
+    assert read_pain(text).pain is None
+
+
+UNSCORED = [
+    "knee hurts. minis were 4 3 3", "14 kg: 10/10, 10/9. knee hurts", "12s, 10/10 - knee hurts", "knee hurts - got 9",
+    "knee hurts, push up 10 then 8", "knee hurts\nhack squats at one eighty ten",
+]  # fmt: skip
+
+
+def test_a_score_is_of_its_own_sentence() -> None:
+    """Repetitions beside a hurt are no score, and both sides' repetitions behind their load are none."""
+    for text in UNSCORED:
+        got = read_pain(text).pain
+        assert got is not None, text
+        assert got.score is None, text
+    for text in ("knee hurts. about a 4", "knee hurts. i would say maybe a 4", "knee hurt, got to a 4"):
+        got = read_pain(text).pain
+        assert got is not None, text
+        assert got.score == 4, text
