@@ -158,6 +158,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
         linked = mark.kind in _LINKS or mark.text in ("in", "of")
         found = _numbered(marks, place) if told and linked else None
+        if found is not None and any(m.kind is Kind.TO for m in entry) and _counts_behind(marks, found[1]):
+            found = None
         if found is None:
             out.append(mark)
             at += 1
@@ -166,6 +168,14 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         out[start:] = [*said, *entry]
         at = end
     return out
+
+
+def _counts_behind(marks: Sequence[Mark], at: int) -> bool:
+    """`went to 16s for the 3rd and got 9`: the repetitions of a load that was gone to are still to come."""
+    joined = kind_at(marks, at) in (Kind.AND, Kind.COMMA)
+    number = past_fill(marks, at + 1)
+    counted = kind_at(marks, number) is Kind.NUM and kind_at(marks, number + 1) not in (Kind.X, Kind.FOR, *OF_LOAD)
+    return joined and counted
 
 
 def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | None:
