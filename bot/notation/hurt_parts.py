@@ -47,7 +47,7 @@ def _worded(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
 
 def _in_part(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
     start, end = _part(marks, place)
-    return any(start <= p < end for p in hurt)
+    return any(p in hurt for p in range(start, end))
 
 
 def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:

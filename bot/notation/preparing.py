@@ -1,5 +1,6 @@
 """From the folded text to the marks of sets: kinds given, hurts set aside, and all that is no set's without bearing."""
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -13,6 +14,7 @@ from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
+from bot.notation.exercise_numbers import exercises_by_number
 from bot.notation.hurt_parts import of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
@@ -50,12 +52,12 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     said = with_set_apart(with_misses(with_weight_told(read_kinds(few, session_index(request.exercises)))))
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
-    marks = [_last_exercise(m, len(request.exercises)) for m in marks]
+    marks = exercises_by_number(marks, len(request.exercises))
     at = folded.at
     hurt = {
         place
         for place, mark in enumerate(marks)
-        if any(start <= at[mark.start] < end for start, end in hurts) and mark.kind not in (Kind.LINE, Kind.STOP)
+        if mark.kind not in (Kind.LINE, Kind.STOP) and _is_within(at[mark.start], hurts)
     }
     hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
     hurt |= {
@@ -67,12 +69,6 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     hurt |= of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
-
-
-def _last_exercise(mark: Mark, count: int) -> Mark:
-    """`the last exercise` as the name of the session's last."""
-    last = mark.kind is Kind.THEREST and mark.text.endswith(("last exercise", "final exercise"))
-    return replace(mark, kind=Kind.NAME, names=(count - 1,)) if last and count else mark
 
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
