@@ -119,3 +119,9 @@ def _opens_part(marks: Sequence[Mark], place: int) -> bool:
 
 
 _LITTLE = frozenset(["and", "then", "once", "did", "it", "that", "do", "yes", "yep", "yeah", "ok", "just", "all", "so"])
+
+
+def _is_within(at: int, ranges: Sequence[Span]) -> bool:
+    """Whether a place in the text lies in one of the ranges, which are in order and apart."""
+    after = bisect_right(ranges, at, key=lambda one: one[0])
+    return after > 0 and at < ranges[after - 1][1]
