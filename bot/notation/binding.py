@@ -168,6 +168,8 @@ def _bind_continuation(desk: _Desk, said: SaidSet) -> None:
     if number is None:
         desk.doubt(AskKind.WHICH_SET, said)
         number = context.open_sets[0] if context.open_sets else 1
+    if said.label is not None and said.label != number:
+        said = replace(said, words=replace(said.words, number=None))
     load, source = None, Source.SAID
     if said.stage is Stage.MINI and before is not None:
         load, source = before.load, Source.BEFORE

@@ -60,8 +60,10 @@ def links(one: str, two: str, index: Index) -> bool:
 
 def turned(one: str, two: str, index: Index) -> bool:
     """Whether an `of` between two words is one inside a name told the other way round: that of `curl of leg`."""
+    if singular(one) not in HEADS:
+        return False
     said = read_words([two, one], index)
-    if not said or said[0] is None or singular(one) not in HEADS:
+    if not said or said[0] is None:
         return False
     return bool(fits_of([w for w in said if w is not None], index)) and (
         len(said) < 2 or said[-1] is not None or said[0].last == 1

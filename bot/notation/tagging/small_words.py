@@ -131,8 +131,10 @@ def _skip(marks: Sequence[Mark], place: int) -> str | None:
 
 def _side(marks: Sequence[Mark], place: int) -> str | None:
     """`legt 10 right 9`: before its number, beside the other side."""
-    other = {m.text for m in marks} & {"left", "right"}
-    if kind_at(marks, place + 1) is not Kind.NUM or len(other) != 1:
+    if kind_at(marks, place + 1) is not Kind.NUM:
+        return None
+    other = {m.text for m in marks[max(0, place - 8) : place + 9]} & {"left", "right"}
+    if len(other) != 1:
         return None
     return _near(marks[place].text, ["left" if "right" in other else "right"])
 
