@@ -353,6 +353,7 @@ PHRASES: dict[Kind, str] = {
         "same; reps the same"
     ),
     Kind.PLANNED: (
+        "same as planned; same as plan; same as prescribed; same as written; same as the plan; "
         "as on the paper; as on paper; as on the sheet; like on the paper; like on the sheet; as the paper says; as it "
         "says; as on the card; "
         "like in the plan; like the plan; as you prescribed; as you asked; as you programmed; as you planned; "
@@ -478,10 +479,10 @@ PHRASES: dict[Kind, str] = {
     Kind.ASKING: (
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
         "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
-        "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; i "
-        "wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
-        "wdyt; wyt; how about; explain to me; explain what; explain how; explain why; explain the; please explain; explain me; "
-        "ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
+        "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder if; "
+        "i wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
+        "wdyt; wyt; how about; explain to me; explain what; explain how; explain why; explain the; please explain; "
+        "explain me; ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no clue what to; no "
         "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
         "any suggestions; any pointers on; "
         "should i; shall i; can i; could i; may i; do i; am i; is it ok; is it okay; is it fine; is it alright; is it "

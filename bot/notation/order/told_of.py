@@ -63,7 +63,7 @@ def _rated(marks: list[Mark]) -> list[Mark]:
     """`8 8 6, rpe 9 on the six`, `8 8 6, the six was rpe 9`: the set of so many, which is the last one told."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.NUM or mark.value is None or not text_at(marks, place - 1).split()[-1:] == ["the"]:
+        if mark.kind is not Kind.NUM or mark.value is None or text_at(marks, place - 1).split()[-1:] != ["the"]:
             continue
         before = [i for i in range(place - 1) if marks[i].kind is Kind.NUM and marks[i].value is not None]
         sets = [i for i in before if not _is_effort(marks, i)]

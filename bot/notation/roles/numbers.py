@@ -13,7 +13,6 @@ from bot.notation.said import Doubt, SaidLoad
 from bot.training.report import Stage
 from bot.training.units import Load
 
-
 _GLUED = 1.0
 """Against `17,5`, typed without a space, as a load and its repetitions."""
 
@@ -182,6 +181,10 @@ class Numbers(Timed):
         known = (self.context.planned_load(n) for n in (*self.opens, None))
         return any(x is not None and abs(x.amount_in(amount.unit or self.unit)) == amount.value for x in known)
 
+    def _is_planned_part(self, amount: Amount) -> bool:
+        """Whether only the first half of a number is a planned load: `sixty nine nine eight` on a plan of 60."""
+        return bool(amount.parts) and self._is_planned(replace(amount, value=amount.parts[0]))
+
     def _as_parts(self, state: State, amount: Amount) -> Iterator[State]:
         """The other reading of a number: `12,11` as two, `sixty five` as 60 and 5."""
         if amount.body and not amount.sign:
@@ -217,7 +220,7 @@ class Numbers(Timed):
             states = following
         for each in states:
             if amount.spoken:
-                each.cost += 0.3 if not self._is_planned(amount) else 1.3
+                each.cost += 1.3 if self._is_planned(amount) else -1.2 if self._is_planned_part(amount) else 0.3
             elif amount.value is not None and each.load is not None and each.load.start == amount.start:
                 each.cost += _GLUED
             yield each
