@@ -41,11 +41,12 @@ def continues_list(marks: Sequence[Mark], place: int) -> bool:
     return (len(marks[place].parts) > 1 and marks[place].value is None) or (at >= 0 and marks[at].kind is Kind.NUM)
 
 
-def part_of(marks: Sequence[Mark], place: int) -> tuple[int, int]:
+def part_of(marks: Sequence[Mark], place: int, far: int = 4096) -> tuple[int, int]:
+    """Where the part of a place starts and ends, `far` marks away at most."""
     start = place
-    while start > 0 and marks[start - 1].kind not in EDGES:
+    while start > max(0, place - far) and marks[start - 1].kind not in EDGES:
         start -= 1
     end = place
-    while end + 1 < len(marks) and marks[end + 1].kind not in EDGES:
+    while end + 1 < min(len(marks), place + far) and marks[end + 1].kind not in EDGES:
         end += 1
     return start, end + 1

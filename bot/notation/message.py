@@ -57,6 +57,9 @@ MOST_NUMBERS = 160
 """A message with more numbers is no report of a session: it is asked about."""
 
 
+_COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
+
+
 class Reader:
     """Reads one request. `decisions` are the alternatives taken where an earlier reading asked, in order."""
 
@@ -104,7 +107,7 @@ class Reader:
 
     def _few_enough(self, marks: list[Mark]) -> list[Mark]:
         """The marks; none where there are more numbers than a session has, which is asked about."""
-        if sum(max(1, len(m.parts)) for m in marks if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD)) <= MOST_NUMBERS:
+        if sum(max(1, len(m.parts)) for m in marks if m.kind in _COUNTED) <= MOST_NUMBERS:
             return marks
         self.draft.doubt(self._of_all(AskKind.UNSURE))
         return []

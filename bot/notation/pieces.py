@@ -13,8 +13,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
         ends = mark.kind in (Kind.LINE, Kind.STOP)
-        goes_on = _opens_correction(pieces[-1], marks, place) or _is_of_all(pieces[-1], marks, place)
-        if ends and (goes_on or _rates_side(pieces[-1], marks, place) or _counts_sets(pieces[-1], marks, place)):
+        if ends and any(goes_on(pieces[-1], marks, place) for goes_on in _GOING_ON):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
@@ -134,6 +133,10 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 
 
 _LIMBS = ("leg", "arm", "side", "one", "hand")
+
+
+_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets)
+"""When a sentence goes on behind its stop."""
 
 
 def _is_of_target(piece: Sequence[Mark]) -> bool:

@@ -89,8 +89,10 @@ def _is_rated(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     end = next((i for i, m in enumerate(right) if m.kind is Kind.COMMA), len(right))
     part = [m for m in right[:end] if m.kind not in (Kind.FILL, Kind.WAS)]
     ordinal = next((m for m in part if m.kind is Kind.ORD), None)
+    if ordinal is None or ordinal.value is None:
+        return False
     entries = sum(_entry_at(left, i) for i in range(len(left)))
-    if ordinal is None or ordinal.value is None or not 0 < int(ordinal.value) < entries:
+    if not 0 < int(ordinal.value) < entries:
         return False
     rated = any(m.kind in _RATES for m in part) and sum(m.kind is Kind.NUM for m in part) == 1
     return rated and all(m.kind in (Kind.ORD, Kind.SET, Kind.NUM, Kind.FOR, Kind.WITH, Kind.AT, *_RATES) for m in part)

@@ -30,8 +30,8 @@ def numbered(marks: list[Mark]) -> list[Mark]:
         mark = marks[at]
         told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
         opens = not out or out[-1].kind in (*EDGES, Kind.NAME)
-        counted = mark.value == sum(m.kind is Kind.LABEL for m in out) + 1
-        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told and (opens or counted)
+        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told
+        listed = listed and (opens or mark.value == sum(m.kind is Kind.LABEL for m in out) + 1)
         if listed and mark.value is not None and mark.value <= 12:
             out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
             at += 3

@@ -7,6 +7,8 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
+_FAR = 40
+"""Marks that are looked at on either side."""
 _WHEN = frozenset(words("since after before until till during between"))
 
 
@@ -29,7 +31,7 @@ def mentions(marks: list[Mark]) -> list[Mark]:
 
 def _is_of_hurt(marks: list[Mark], place: int) -> bool:
     """`thumb went numb in the second set, 65x8`: when it hurt, in a part without numbers."""
-    start, end = part_of(marks, place)
+    start, end = part_of(marks, place, _FAR)
     hurt = any(m.kind is Kind.GAP for m in marks[start:place])
     return hurt and not any(m.kind is Kind.NUM for m in marks[start:end])
 

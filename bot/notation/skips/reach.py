@@ -81,14 +81,18 @@ def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
     mark = marks[at]
     ends = at + 1 >= len(marks) or marks[at + 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK, Kind.FILL)
     one = mark.text in ("other", "other one", "second one") and mark.kind is Kind.FILL and ends
-    alone = counted_alone(marks, place) is not None
-    return one or (alone and mark.kind is Kind.THEREST and mark.text in ("the others", "the rest", "the other two"))
+    rest = mark.kind is Kind.THEREST and mark.text in ("the others", "the rest", "the other two")
+    return one or (rest and counted_alone(marks, place) is not None)
+
+
+_FAR = 60
+"""Marks that are looked back at."""
 
 
 def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
     """Where `just the one set` stands, in the sentence before a place; `None` where it does not."""
     start = place
-    while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+    while start > max(0, place - _FAR) and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
         start -= 1
     for at in range(start, place - 1):
         if marks[at].kind is not Kind.NUM or marks[at].value is None or marks[at + 1].kind not in (Kind.SET, Kind.SETS):
