@@ -102,6 +102,7 @@ def test_talk_is_no_pain(text: str) -> None:
 
 UNSCORED = [
     "knee hurts. minis were 4 3 3", "14 kg: 10/10, 10/9. knee hurts", "12s, 10/10 - knee hurts", "knee hurts - got 9",
+    "my left calf is hot and swollen\nsame but only 5", "machine press thirty five, knee hurts",
     "knee hurts, push up 10 then 8", "knee hurts\nhack squats at one eighty ten",
 ]  # fmt: skip
 

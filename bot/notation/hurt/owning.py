@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scores import Score, says_when
 from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Kind
@@ -64,9 +65,15 @@ def _opens(scene: Passage, score: Score) -> bool:
     at = score.first
     while at > 0 and scene.same_sentence(at - 1, score.first):
         at -= 1
+    if score.first > at and scene.word(score.first - 1) not in _WEIGHING:
+        return False
     return score.first - at <= _LEADS and not any(scene.tokens[i].kind is not Kind.WORD for i in range(at, score.first))
 
 
+_WEIGHING = word_set(
+    "a an about around roughly maybe like say probably prob approx level solid i'd is 's it's score pain call at"
+)
+"""Before a number in a sentence of its own these weigh it; `only 5` and `same but 5` tell repetitions."""
 _LEADS = 5
 """Words before a bare number in a sentence of its own: `i would say maybe a 4`."""
 

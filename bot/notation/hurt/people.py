@@ -30,7 +30,7 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         if not scene.same_sentence(index, mark.first):
             return False
         other = next((m for m in others if m.first <= index < m.end), None)
-        if other is not None and not scene.words(other.end, other.end + 2) & _BESIDE:
+        if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE:
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
@@ -38,7 +38,10 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
 
 
 _BESIDE = word_set(
-    "watching watched watches barking looking laughing shouting cheering filming staring spotting spotted"
+    """
+    watching watched watches barking looking laughing shouting cheering filming staring spotting spotted clapped
+    clapping laughed cheered nodded asked said
+    """
 )
 """What others do beside the client, who is hurt: `the cat watching, calf is swollen`."""
 

@@ -224,6 +224,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return False
     if after in _NUMERALS and end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
         return False
+    if before in _NUMERALS and scene.tokens[first].gap is Gap.NONE and before not in ("a", "to", "or"):
+        return False
     if before == "up" and scene.word(first - 2) in _UPS:
         return False
     if before in ("got", "hit") and (scene.ends(first - 1) or scene.word(first - 2) not in _GETS):

@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from rapidfuzz.distance import OSA
 
+from bot.notation.abbreviations import ABBREVIATIONS
 from bot.notation.hurt.everyday import EVERYDAY
 from bot.notation.hurt.rows import word_set
 
@@ -39,7 +40,7 @@ NEVER_DOUBTED = word_set(
     pound pounds faster straps cool pole poles sticks bags timed fives fours threes clock beast test rested bent pace
     paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch um umm ummm uhm
     erm errm hmm hmmm mmm ehm ehh uhh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
-    fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred
+    fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred tops ea
     """
 )
 """Gym words, number words and sounds of thinking that are never read as a slip for a sign's word."""
@@ -62,7 +63,7 @@ class Speller:
     def _read(self, word: str) -> Readings:
         if word in self._known:
             return Readings((word,))
-        if word in NEVER_DOUBTED:
+        if word in NEVER_DOUBTED or word in ABBREVIATIONS:
             return Readings()
         if word in EVERYDAY:
             return Readings((), tuple(n for n in self._urgent.near(word) if len(n) >= SHORT))
