@@ -13,6 +13,10 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
         ends = mark.kind in (Kind.LINE, Kind.STOP)
+        if ends and _heads_list(pieces[-1], marks, place):
+            pieces[-1] = [m for m in pieces[-1] if m.kind is not Kind.ALL]
+            pieces[-1].append(replace(mark, kind=Kind.COLON, text=":"))
+            continue
         if ends and any(goes_on(pieces[-1], marks, place) for goes_on in _GOING_ON):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
@@ -133,6 +137,17 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 
 
 _LIMBS = ("leg", "arm", "side", "one", "hand")
+
+
+def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`155 across. 6 6 5`, `90 of course. 12, 12, 10`: a load by itself, and then its repetitions."""
+    said = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB)]
+    if said not in ([Kind.NUM], [Kind.NUM, Kind.ALL], [Kind.ALL, Kind.NUM]):
+        return False
+    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
+    after = [m.kind for m in marks[place + 1 : end]]
+    listed = all(k in (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS) for k in after)
+    return listed and after.count(Kind.NUM) > 1
 
 
 _GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets)

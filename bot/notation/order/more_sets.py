@@ -30,6 +30,10 @@ def _plurals(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_MOST_ANOTHER = 3
+"""Sets: `another 5 at 80` is rather five repetitions."""
+
+
 def _more(marks: list[Mark]) -> list[Mark]:
     """`2 more: 11, 10`, `another 2 at 140`: so many sets, whose numbers follow."""
     out = list(marks)
@@ -37,6 +41,7 @@ def _more(marks: list[Mark]) -> list[Mark]:
         if whole_number(out, place, 1, _FEW) is None:
             continue
         another = place > 0 and out[place - 1].kind is Kind.ANOTHER and out[place - 1].text == "another"
+        another = another and (out[place].value or 0) <= _MOST_ANOTHER
         more = kind_at(out, place + 1) is Kind.MORE and out[place + 1].text in ("more", "extra")
         if not (another or more):
             continue
