@@ -6,7 +6,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -78,13 +78,24 @@ def _rests(marks: Sequence[Mark]) -> Iterator[int]:
             yield from (at, at + 1)
         if mark.text in ("rest", "rests", "rested", "resting") and kind_at(marks, at) is Kind.CLOCK:
             yield at
-        pauses = [m.text for m in marks[place + 2 : place + 4]]
-        if (
-            mark.kind is Kind.NUM
-            and kind_at(marks, place + 1) in _TIMES
-            and {"pause", "pauses", "tempo"} & set(pauses[:1])
-        ):
+        timed = kind_at(marks, place + 1) in _TIMES or text_at(marks, place + 1) == "count"
+        if mark.kind is Kind.NUM and timed and _is_paced(marks, place + 2):
             yield from (place, place + 1)
+
+
+_PACED = frozenset(words(
+    "pause pauses paused tempo eccentric eccentrics negative negatives lowering descent descents concentric squeeze "
+    "squeezes down stretch"
+))  # fmt: skip
+"""Words of how long a part of a repetition took: `3s eccentric`, `2 sec pause` (trade use)."""
+
+
+def _is_paced(marks: Sequence[Mark], place: int) -> bool:
+    """Whether such a word stands here, or behind `in the`, `on the way`."""
+    said = [w for m in marks[place : place + 4] for w in m.text.split()]
+    while said and said[0] in ("on", "the", "in", "at", "way", "of", "a", "slow", "long"):
+        said = said[1:]
+    return bool(said) and said[0] in _PACED
 
 
 def _clocks(marks: Sequence[Mark]) -> Iterator[int]:

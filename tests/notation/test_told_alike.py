@@ -180,6 +180,13 @@ def test_the_effort_of_one_side(text: str, wanted: tuple[str, ...]) -> None:
         ("first set 90x10, went up to 95 for the last two, 8 and 7", ("90x10", "95x8", "95x7")),
         ("90x10. next one 90x9. then 8.", ("90x10", "90x9", "90x8")),
         ("90 10. set 2 90 9", ("90x10", "90x9")),
+        ("90x10, 3s eccentric", ("90x10",)),
+        ("90 for 10, 2 count pause at the bottom", ("90x10",)),
+        ("90 across. 10 10 9", ("90x10", "90x10", "90x9")),
+        ("90 of course. 10, 10, 9", ("90x10", "90x10", "90x9")),
+        ("another 10 at 90", ("90x10",)),
+        ("round 1: 90x10", ("90x10",)),
+        ("set 1 - 10, set 2 - 9", ("90x10", "90x9")),
     ],
 )
 def test_what_only_speaks_of_sets_told_and_what_counts_them(text: str, wanted: tuple[str, ...]) -> None:

@@ -68,6 +68,10 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
         first, last = (span[1].value, span[3].value) if len(span) == 4 else (None, None)
         ranged = kinds[:2] in ([Kind.SET, Kind.NUM], [Kind.SETS, Kind.NUM]) and kinds[3:] == [Kind.NUM]
         changed = kind_at(marks, at - 1) is Kind.MEANT and kinds[2:3] == [Kind.TO]
+        if ranged and _is_heading(span):
+            out += [*span[:2], replace(span[2], kind=Kind.COLON, text=":")]
+            at += 3
+            continue
         joined = ranged and not changed and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
         if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
             out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
@@ -81,6 +85,12 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
         out.append(marks[at])
         at += 1
     return out
+
+
+def _is_heading(span: Sequence[Mark]) -> bool:
+    """`set 2 - 9`: a dash with room about it behind one set's number heads what it was."""
+    apart = not span[2].tight and not span[3].tight and span[2].kind is Kind.DASH
+    return apart and span[0].kind is Kind.SET and span[0].text == "set"
 
 
 def _count_of_all(mark: Mark) -> list[Mark]:

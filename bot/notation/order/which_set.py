@@ -12,7 +12,7 @@ from bot.notation.tokens import Mark
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.QUERY, Kind.BREAK)
 _IN_LIST = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, *OF_LOAD)
 _MOST_SETS = 12
-_NUMBERED = frozenset(["number", "no", "nr", "num", "#"])
+_NUMBERED = frozenset(["number", "no", "nr", "num", "#", "round", "rd"])
 
 
 def set_numbers(marks: list[Mark]) -> list[Mark]:

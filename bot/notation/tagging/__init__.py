@@ -6,6 +6,7 @@ A word outside the lexicon that is a slip away from one word of it is taken for 
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
@@ -50,7 +51,8 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
         at += 1
     numbered = at < len(marks) and marks[at].kind is Kind.NUM
     told = any(m.kind is Kind.NUM for m in marks[:place])
-    if mark.kind is Kind.OTHERTIME and mark.text == "next set" and numbered and told:
+    was = kind_at(marks, place + 1) is Kind.WAS and marks[place + 1].text in ("was", "were")
+    if mark.kind is Kind.OTHERTIME and mark.text == "next set" and numbered and (told or was):
         return replace(mark, kind=Kind.THEN)
     if mark.kind is Kind.OTHERTIME and mark.text == "next set" and _is_repeated(marks, place):
         return replace(mark, kind=Kind.THEN)
