@@ -114,17 +114,27 @@ def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
                     _skip(draft, opens if chosen == len(opens) else [opens[chosen]], at)
             continue
         _skip(draft, opens, at)
-    if skips.current is not None:
-        place = draft.under_way()
+    for words, name in skips.partly:
+        place = draft.under_way() if name is None else name.names[0]
         if place is not None and draft.record.context(place).open_sets:
-            _skip(draft, [place], skips.current)
+            _skip(draft, [place], words)
     places = [p for p in range(len(draft.request.exercises)) if draft.record.context(p).open_sets]
     if skips.since is not None and skips.since.names:
         at = (skips.since.start, skips.since.end)
         _skip(draft, [p for p in places if p > max(skips.since.names)], at)
-    if skips.rest is not None:
+    if skips.rest is not None and skips.counted is not None and _are_sets(draft, skips.counted, len(places)):
+        _skip(draft, [place for place in [draft.under_way()] if place is not None], skips.rest)
+    elif skips.rest is not None:
         kept = {p for m in skips.kept for p in m.names}
         _skip(draft, [p for p in places if p not in kept], skips.rest)
+
+
+def _are_sets(draft: Draft, count: int, exercises: int) -> bool:
+    """Whether `the other two` are sets of the exercise under way, and not exercises that are left."""
+    place = draft.under_way()
+    worked = place is not None and draft.record.context(place).worked
+    opens = 0 if place is None else len(draft.record.context(place).open_sets)
+    return bool(worked) and opens == count and (draft.reports or count != exercises)
 
 
 def _skip(draft: Draft, places: Sequence[int], at: Span) -> None:

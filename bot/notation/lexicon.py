@@ -434,6 +434,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "bailed on the; bailing on the; bail on the; let fall; i let fall; let slide; i let slide; letting slide; "
         "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "
         "not attempt; wont attempt; nope to; nah to; no to the; nay to; "
         "will not make; will not make the; wont make; i not make; i will not make; will not manage; not make the; "
@@ -520,6 +521,8 @@ PHRASES: dict[Kind, str] = {
         "out; got left; were left out; was left out; will be skipped; to be skipped; is skipped; are skipped; were "
         "binned; was binned; was dropped; were dropped; abandoned; given up; not attempted; not going to happen "
         "today; didnt materialise; no chance; postponed; "
+        "was not happening; were not happening; is not happening; wasnt happening; werent happening; never gonna "
+        "happen; got axed; was axed; were axed; axed; got the axe; got canned; canned; was canned; were canned; "
         "are out; is out; is a no; are a no; are a no go; is a no go; is getting skipped; are getting skipped; "
         "getting skipped; is getting binned; are getting binned; are binned; is binned; are off; are off the menu; "
         "is off the menu; are off the table; is off the table; are cancelled; is cancelled; gets skipped; get "

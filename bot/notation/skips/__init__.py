@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
 from bot.notation.skips.negated import with_negated
+from bot.notation.skips.only import only_done
 from bot.notation.skips.reach import (
     PRONOUNS,
     counted_after,
@@ -20,7 +21,10 @@ from bot.notation.skips.reach import (
     is_only,
     names_after,
     names_before,
+    rest_count,
+    told_before,
 )
+from bot.notation.skips.sets_left import with_sets_left
 from bot.notation.tokens import Mark
 
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
@@ -34,8 +38,8 @@ class SkipsSaid:
     names: tuple[Mark, ...]
     rest: Span | None
     """The words that give up the rest."""
-    current: Span | None
-    """The words that give up what is left of the exercise under way."""
+    partly: tuple[tuple[Span, Mark | None], ...]
+    """The words that give up what is left of one exercise, each with its name where sets of others follow."""
     places: frozenset[int]
     denied: tuple[Mark, ...] = ()
     """Names after a plain `no`: `no pullup bar here` skips nothing that the session lacks."""
@@ -45,11 +49,13 @@ class SkipsSaid:
     """The name after which all is given up: `everything after pull ups`."""
     kept: tuple[Mark, ...] = ()
     """Names that the rest does not hold: `rows only, the rest another day`."""
+    counted: int | None = None
+    """How many the rest is said to be, of sets or of exercises: `the other two`."""
 
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
-    return _read(with_negated(_with_parted(marks)))
+    return _read(with_negated(_with_parted(with_sets_left(marks))))
 
 
 def _read(marks: Sequence[Mark]) -> SkipsSaid:
@@ -57,7 +63,8 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
     names: list[Mark] = []
     places: set[int] = set()
     rest: Span | None = None
-    current: Span | None = None
+    partly: list[tuple[Span, Mark | None]] = []
+    counted: int | None = None
     denied: list[Mark] = []
     every: list[Mark] = []
     since: Mark | None = None
@@ -77,34 +84,50 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
             continue
         if mark.kind is Kind.FINISH and not _gives_up(marks, place):
             continue
-        found, used, is_rest, is_current = names_after(marks, place)
-        if mark.kind in (Kind.FAILED, Kind.EXCEPT) and not found:
-            continue
-        if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
-            found, used, is_rest = names_before(marks, place, mark.kind is Kind.SKIPPED)
-            used |= counted_before(marks, min(used, default=0)) if found else set()
-            if not found and not is_rest and (_pronoun(marks, place) or _is_bare(marks, place)):
-                found, is_current, used = _named_ahead(marks, place, used)
-        if not (found or is_rest or is_current) and mark.kind in (Kind.SKIP, Kind.SKIPPED):
-            is_current = _is_of_set(marks, place)
-        if not found and mark.kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
-            found, used, is_rest = names_before(marks, place, False)
+        found, used, is_rest, is_current = _reach(marks, place)
         used |= counted_after(marks, max(used, default=place)) if found else set()
         if found and is_after(marks, found[0]):
             since, found, is_rest = found[0], found[1:], False
             places |= used
         if found or is_rest or is_current:
-            alone = counted_alone(marks, place)
-            used |= set(range(*alone)) if alone is not None and is_current else set()
+            one = counted_alone(marks, place)
+            if is_rest and one is not None and rest_count(marks, used) is None:
+                is_rest, is_current = False, True
+            used |= set(range(*one)) if one is not None and is_current else set()
             names += found
             denied += found if mark.kind is Kind.NO else []
             every += [m for m in found if _is_every(marks, m)]
             places |= used
             at = (marks[min(used)].start, marks[max(used)].end) if used else (mark.start, mark.end)
             rest = rest or (at if is_rest else None)
-            current = current or (at if is_current else None)
-    kept += [m for i, m in enumerate(marks) if is_only(marks, i)] if rest is not None else []
-    return SkipsSaid(tuple(names), rest, current, frozenset(places), tuple(denied), tuple(every), since, tuple(kept))
+            counted = rest_count(marks, used) if is_rest else counted
+            partly += [(at, told_before(marks, place))] if is_current else []
+    alone = only_done(marks)
+    if alone and rest is None and not any(marks[i] in names for i in alone):
+        rest = (marks[alone[0]].start, marks[alone[-1]].end)
+    kept += [m for i, m in enumerate(marks) if i in alone or is_only(marks, i)] if rest is not None else []
+    every_name = tuple(every)
+    return SkipsSaid(tuple(names), rest, tuple(partly), frozenset(places), tuple(denied), every_name, since,
+                     tuple(kept), counted)  # fmt: skip
+
+
+def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool, bool]:
+    """How far what skips here reaches: names, the places used, whether it is the rest, or what is left of one."""
+    kind = marks[place].kind
+    found, used, is_rest, is_current = names_after(marks, place)
+    if kind in (Kind.FAILED, Kind.EXCEPT) and not found:
+        return [], set(), False, False
+    if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
+        found, used, is_rest = names_before(marks, place, kind is Kind.SKIPPED)
+        used |= counted_before(marks, min(used, default=0)) if found else set()
+        if not found and not is_rest and (_pronoun(marks, place) or _is_bare(marks, place)):
+            found, is_current, used = _named_ahead(marks, place, used)
+    if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
+        used = _set_before(marks, place)
+        is_current = bool(used)
+    if not found and kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
+        found, used, is_rest = names_before(marks, place, False)
+    return found, used, is_rest, is_current
 
 
 _PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given"])
@@ -170,16 +193,15 @@ def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
     return kinds or any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
 
 
-def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
-    """`the third i skipped`: a set of the exercise under way, named before."""
+def _set_before(marks: Sequence[Mark], place: int) -> set[int]:
+    """The places of `the third i skipped`, `set 3 not done`: a set of the exercise under way, named before."""
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET):
         at -= 1
-    return (
-        at >= 0
-        and marks[at].kind in (Kind.ORD, Kind.LASTSET)
-        and not any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : place + 4])
-    )
+    number = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind is Kind.SET
+    named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number)
+    behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : place + 4])
+    return set(range(at - number, place + 1)) if named and not behind else set()
 
 
 def _after_name(marks: Sequence[Mark], place: int) -> bool:

@@ -87,6 +87,27 @@ def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
 
 _FAR = 60
 """Marks that are looked back at."""
+_COUNTS = {"two": 2, "three": 3, "four": 4, "both": 2}
+
+
+def rest_count(marks: Sequence[Mark], used: set[int]) -> int | None:
+    """How many the rest is said to be: `the other two`, `the last 2`."""
+    for at in sorted(used):
+        said = marks[at].text.split()
+        if marks[at].kind is Kind.THEREST and "exercises" not in said:
+            counts = [_COUNTS[w] for w in said if w in _COUNTS]
+            after = marks[at + 1] if at + 1 in used else None
+            number = None if after is None or after.kind is not Kind.NUM else after.value
+            return counts[0] if counts else None if number is None else int(number)
+    return None
+
+
+def told_before(marks: Sequence[Mark], place: int) -> Mark | None:
+    """The name whose sets are told before a place, where another name with sets follows it."""
+    named = [i for i, m in enumerate(marks) if m.kind is Kind.NAME and len(m.names) == 1]
+    before = [i for i in named if i < place and any(m.kind is Kind.NUM for m in marks[i:place])]
+    after = [i for i in named if i > place and any(m.kind is Kind.NUM for m in marks[i + 1 : i + 3])]
+    return marks[before[-1]] if before and after else None
 
 
 def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
@@ -95,7 +116,8 @@ def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
     while start > max(0, place - _FAR) and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
         start -= 1
     for at in range(start, place - 1):
-        if marks[at].kind is not Kind.NUM or marks[at].value is None or marks[at + 1].kind not in (Kind.SET, Kind.SETS):
+        named = marks[at + 1].kind is Kind.NAME
+        if marks[at].kind is not Kind.NUM or marks[at + 1 + named].kind not in (Kind.SET, Kind.SETS):
             continue
         words = {w for m in (*marks[max(start, at - 3) : at], *marks[at + 2 : at + 3]) for w in m.text.split()}
         if words & {"just", "only", "after"}:

@@ -1,0 +1,35 @@
+"""What alone is done, so that all else is given up: `only the bench and the row today`, `just squats tonight`."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import kind_at, part_of
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_ONLY = frozenset(["only", "just"])
+_TODAY = frozenset(["today", "tonight"])
+_LITTLE = frozenset(["the", "my", "doing", "do", "did", "for", "me", "im", "i", "some", "ill", "this", "time", "so",
+                     "session", "and", "got", "today", "tonight", "plus", "gonna"])  # fmt: skip
+_LISTED = (Kind.NAME, Kind.WEAK, Kind.AND, Kind.PLUS, Kind.SLASH)
+_FAR = 30
+"""Marks that are looked at on either side."""
+
+
+def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
+    """The places of names that alone are to be done, where the message says that of the session; else none."""
+    for place, mark in enumerate(marks):
+        if mark.text not in _ONLY:
+            continue
+        _, end = part_of(marks, place, _FAR)
+        said = marks[place + 1 : end]
+        plain = all(m.kind in _LISTED or set(m.text.split()) <= _LITTLE for m in said)
+        names = tuple(i for i in range(place + 1, end) if marks[i].kind is Kind.NAME)
+        today = any(set(m.text.split()) & _TODAY for m in (*said, *marks[max(0, place - 4) : place]))
+        if names and plain and (today or _is_done_only(marks, place)) and kind_at(marks, end) is not Kind.QUERY:
+            return names
+    return ()
+
+
+def _is_done_only(marks: Sequence[Mark], place: int) -> bool:
+    """`only doing rows`: what is done is said beside it."""
+    return any("doing" in m.text.split() for m in marks[max(0, place - 1) : place + 2])

@@ -1,0 +1,78 @@
+"""Sets left that are given up, in words of their own: `the other two`, `left the third out`, `missed the last set`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, kind_at, part_of, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_OTHERS = frozenset(["other", "the other", "remaining", "the remaining", "last", "the last", "final", "the final"])
+_COUNTS = {2: "two", 3: "three", 4: "four"}
+_CUES = (Kind.SKIP, Kind.SKIPPED)
+_SETS = (Kind.SET, Kind.SETS, Kind.NAME, Kind.WEAK)
+_WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD)
+_LEFT = frozenset(["left", "leave", "leaving"])
+_FAR = 20
+"""Marks that are looked at on either side."""
+
+
+def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such words as those that skip, or as what is left of one exercise. Their number stays."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
+        if left or (mark.text in ("missed the", "missed my") and _names_set(marks, place + 1)):
+            out[place] = replace(mark, kind=Kind.SKIP)
+        elif mark.text in ("not done", "set no") and _denies(marks, place):
+            out[place] = replace(mark, kind=Kind.SKIPPED)
+        elif mark.text in _OTHERS and _counts(out, place):
+            count = _COUNTS[int(marks[place + 1].value or 0)]
+            out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
+    return out
+
+
+def _names_set(marks: Sequence[Mark], at: int) -> bool:
+    """Whether one set is named here, and nothing told of it: `the last set`, not `the last rep`, `the 8th`."""
+    at += kind_at(marks, at) is Kind.FILL
+    if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
+        return False
+    whole = kind_at(marks, at) is not Kind.ORD or kind_at(marks, at + 1) is Kind.SET
+    at += 1 + (kind_at(marks, at + 1) is Kind.SET)
+    _, end = part_of(marks, at - 1, _FAR)
+    return whole and not any(m.kind in (Kind.NUM, Kind.X, Kind.REPS) for m in marks[at:end])
+
+
+def _denies(marks: Sequence[Mark], place: int) -> bool:
+    """`set 3 not done`, `third set no`: a set that is named right before, at the end of its part."""
+    before = [m.kind for m in marks[max(0, place - 2) : place]]
+    numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
+    return numbered and kind_at(marks, place + 1) in (None, *EDGES)
+
+
+def _is_left(marks: Sequence[Mark], place: int) -> bool:
+    """`left the last set`, `left the third out`: no side, and nothing that is in the tank."""
+    at = place + 1
+    while kind_at(marks, at) is Kind.FILL and text_at(marks, at) in ("the", "my"):
+        at += 1
+    if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
+        return False
+    whole = kind_at(marks, at) is not Kind.ORD
+    at += 1
+    while kind_at(marks, at) is Kind.SET or text_at(marks, at) == "one":
+        at, whole = at + 1, True
+    ends = kind_at(marks, at) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
+    return text_at(marks, at).split()[:1] == ["out"] or (whole and ends)
+
+
+def _counts(marks: Sequence[Mark], place: int) -> bool:
+    """Whether so many sets or exercises are counted here, beside a word of the same part that skips."""
+    number = marks[place + 1] if place + 1 < len(marks) else None
+    if number is None or number.kind is not Kind.NUM or number.value not in _COUNTS:
+        return False
+    start, end = part_of(marks, place, _FAR)
+    skips = any(m.kind in _CUES for m in marks[start:end])
+    after = kind_at(marks, place + 2)
+    plain = after in (None, *EDGES, Kind.FILL, Kind.AND, Kind.WORD, *_CUES, *_SETS)
+    return skips and plain and not any(m.kind in (Kind.X, Kind.KG, Kind.LB) for m in marks[place:end])
