@@ -377,7 +377,9 @@ PHRASES: dict[Kind, str] = {
     Kind.FINISH: (
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
-        "home time; hometime; "
+        "home time; hometime; job done; finished at last; done at last; all boxes ticked; every box ticked; that was "
+        "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
+        "it here for today; leaving it here for today; leaving it here; "
         "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
         "here; "
         "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "

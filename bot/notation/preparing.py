@@ -28,6 +28,7 @@ from bot.notation.relative import with_differences
 from bot.notation.script import Folded
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.shaping import number_lines
+from bot.notation.skips.self_asked import with_self_asked
 from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
@@ -52,7 +53,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     said = with_set_apart(with_misses(with_weight_told(read_kinds(few, session_index(request.exercises)))))
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
-    marks = exercises_by_number(marks, len(request.exercises))
+    marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at
     hurt = {
         place

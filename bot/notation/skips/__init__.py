@@ -292,11 +292,36 @@ def _is_hindered(marks: Sequence[Mark], place: int) -> bool:
     if _is_asked(marks, place):
         return True
     before = marks[max(0, place - 2) : place]
+    if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
+        return True
     if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
         return True
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False
+
+
+_KEEPING = frozenset(["saving", "save", "leaving", "leave", "keeping", "left", "saved"])
+_LATER = frozenset(["last", "end", "later", "finisher", "dessert", "after"])
+
+
+def _is_kept_for_later(marks: Sequence[Mark], place: int) -> bool:
+    """`saving planks for last`: only the order changes."""
+    if marks[place].text not in _KEEPING:
+        return False
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.AND):
+        at += 1
+    led = at > place + 1 and at < len(marks) and (marks[at].kind is Kind.FOR or marks[at].text in ("to", "til"))
+    said = {w for m in marks[at : at + 3] for w in m.text.split()}
+    return led and bool(said & _LATER)
+
+
+def _is_only_wished(marks: Sequence[Mark], place: int) -> bool:
+    """`wanted to skip rows but 60x10`: done all the same."""
+    wished = any(m.text in ("wanted to", "was going to", "was gonna", "nearly", "almost")
+                 for m in marks[max(0, place - 3) : place])  # fmt: skip
+    return wished and any(m.text == "but" for m in marks[place + 1 : place + 8])
 
 
 def _is_intent(before: Sequence[Mark]) -> bool:

@@ -31,12 +31,28 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         )
         if before is not None and before.kind in (Kind.NAME, Kind.WEAK) and not own:
             continue
+        if _is_of_exercise(marks, place) or _is_of_time(marks, place):
+            continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
             m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
         ):
             continue
         return mark
     return None
+
+
+def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
+    """`squats are done for today`: one exercise is over, not the session."""
+    named = [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.NAME, Kind.WAS]
+    return named and "done" in marks[place].text.split()
+
+
+def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
+    """`gym closes at 21:00 so thats all i got`: the time that there is, said before."""
+    behind = [m.text for m in marks[place + 1 : place + 4] if m.kind is not Kind.WORD]
+    has = [w for t in behind for w in t.split()][:2] in (["i", "got"], ["ive", "got"], ["i", "have"], ["ive"])
+    gone = any(m.kind is Kind.GAP and any(c.isdigit() for c in m.text) for m in marks[max(0, place - 6) : place])
+    return has and marks[place].text in ("thats all", "that is all", "thats it", "that was all") and gone
 
 
 _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")

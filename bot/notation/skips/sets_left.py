@@ -11,6 +11,7 @@ _OTHERS = frozenset(["other", "the other", "remaining", "the remaining", "last",
 _COUNTS = {2: "two", 3: "three", 4: "four"}
 _CUES = (Kind.SKIP, Kind.SKIPPED)
 _SETS = (Kind.SET, Kind.SETS, Kind.NAME, Kind.WEAK)
+_NAMES = (Kind.NAME, Kind.WEAK)
 _WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD)
 _LEFT = frozenset(["left", "leave", "leaving"])
 _FAR = 20
@@ -24,7 +25,7 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
         if left or (mark.text in ("missed the", "missed my") and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
-        elif mark.text in ("not done", "set no") and _denies(marks, place):
+        elif _says_none(marks, place):
             out[place] = replace(mark, kind=Kind.SKIPPED)
         elif mark.text in _OTHERS and _counts(out, place):
             count = _COUNTS[int(marks[place + 1].value or 0)]
@@ -42,6 +43,23 @@ def _names_set(marks: Sequence[Mark], at: int) -> bool:
     at += 1 + (kind_at(marks, at + 1) is Kind.SET)
     _, end = part_of(marks, at - 1, _FAR)
     return whole and not any(m.kind in (Kind.NUM, Kind.X, Kind.REPS) for m in marks[at:end])
+
+
+def _says_none(marks: Sequence[Mark], place: int) -> bool:
+    """`set 3 not done`, `planks never happened`, `squats are done for today`."""
+    mark = marks[place]
+    if mark.text in ("not done", "set no"):
+        return _denies(marks, place)
+    if mark.text == "never happened":
+        return kind_at(marks, place - 1) in _NAMES
+    return mark.kind is Kind.FINISH and _is_of_name(marks, place)
+
+
+def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
+    """`squats are done for today`: the exercise that opens its part is over, not the session."""
+    start, _ = part_of(marks, place, _FAR)
+    kinds = [m.kind for m in marks[start:place] if m.kind is not Kind.FILL]
+    return kinds == [Kind.NAME, Kind.WAS] and "done" in marks[place].text.split()
 
 
 def _denies(marks: Sequence[Mark], place: int) -> bool:

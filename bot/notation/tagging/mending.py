@@ -95,6 +95,24 @@ _COUNTS = {
 """`all eights`: a number and its `s`."""
 
 
+_DRAWN = frozenset(words("and done finished skip skipped same again over all finally that was"))
+"""Words that are typed drawn out: `aaand done`, `doneee`."""
+
+
+def _drawn_in(word: str) -> str:
+    """A word that is typed drawn out as it is spelt; any other as it stands."""
+    return next((w for w in _DRAWN if _is_drawn(word) and _once(word) == _once(w)), word)
+
+
+def _once(word: str) -> str:
+    return "".join(c for c, before in zip(word, " " + word, strict=False) if c != before)
+
+
+def _is_drawn(word: str) -> bool:
+    """Whether a letter stands three times in a row."""
+    return any(a == b == c for a, b, c in zip(word, word[1:], word[2:], strict=False))
+
+
 def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with the commonest slips put right, and words typed as one taken apart."""
     out: list[Mark] = []
@@ -103,7 +121,7 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
             out.append(mark)
             continue
         word = SLIPS.get(mark.text, mark.text)
-        word = _effort_meant(marks, place) if word not in index.words else word
+        word = _drawn_in(_effort_meant(marks, place)) if word not in index.words else word
         if word not in _COUNTS and word not in index.words and singular(word) not in index.words:
             word = mended_word(word, _beside_numbers(marks, place))
         if word in _COUNTS:
