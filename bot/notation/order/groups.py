@@ -158,7 +158,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
         linked = mark.kind in _LINKS or mark.text in ("in", "of")
         found = _numbered(marks, place) if told and linked else None
-        if found is not None and any(m.kind is Kind.TO for m in entry) and _counts_behind(marks, found[1]):
+        one = found is not None and not any(m.text in _GROUPS for m in found[0])
+        if found is not None and one and any(m.kind is Kind.TO for m in entry) and _counts_behind(marks, found[1]):
             found = None
         if found is None:
             out.append(mark)
