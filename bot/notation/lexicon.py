@@ -12,7 +12,11 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "by the way; bytheway; what was i going to say; what was i gonna say; what was i saying; "
+        "thinking about it; thinking about that; thinking back; thinking back on it; come to think of it; now that i "
+        "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
+        "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; dont know "
+        "how but; not my best; not my finest; not great; not terrible; not too bad; not bad; wasnt pretty; not pretty; "
+        "not the prettiest; by the way; bytheway; what was i going to say; what was i gonna say; what was i saying; "
         "what was i going to ask; what else was i going to say; what i was going to say; where was i; "
         "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
@@ -566,7 +570,8 @@ PHRASES: dict[Kind, str] = {
         "swithced; in place"
     ),
     Kind.SORRY: (
-        "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
+        "small lie; little lie; white lie; tiny lie; confession; i confess; i have to confess; i must confess; "
+        "confession time; i beg your pardon; beg your pardon; my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
         "i make error; make error; i make mistake; make mistake; i did mistake; did mistake; did a mistake; i did a "
         "mistake; i do mistake; i have error; have error; i have mistake; there is error; there was an error; there "

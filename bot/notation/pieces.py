@@ -208,6 +208,7 @@ def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
         if mark.kind in (Kind.NUM, Kind.BODY, Kind.RPE, Kind.RIR):
             return True
         if mark.kind not in (Kind.FILL, Kind.COMMA, Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.SET, Kind.LASTSET, Kind.NAME,
-                             Kind.COLON, Kind.STOP, Kind.DASH, Kind.ORD, Kind.NO, Kind.X, Kind.LASTREP):  # fmt: skip
+                             Kind.COLON, Kind.STOP, Kind.DASH, Kind.ORD, Kind.NO, Kind.X, Kind.LASTREP,
+                             Kind.FOR):  # fmt: skip
             return False
     return False

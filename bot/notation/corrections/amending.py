@@ -144,6 +144,9 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     if labels:
         keys = [(last.exercise, n) for n in labels]
         return keys if all(record.rows(k) for k in keys) else None
+    others = list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
+    if others and (last.exercise, last.set) not in others:
+        return others if len(others) == 1 else None
     return [(last.exercise, last.set)]
 
 

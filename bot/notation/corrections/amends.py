@@ -7,6 +7,7 @@ from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.plainly import put_plainly
+from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
 from bot.notation.corrections.targets import with_targets
@@ -129,7 +130,8 @@ def _list_behind(piece: list[Mark]) -> tuple[list[Mark], list[Mark]]:
 
 def _rates_labelled(piece: Sequence[Mark], record: Record, place: int | None) -> bool:
     """`rpe 8 on both inclines`, `rir 1 on set 2`: nothing but the effort of stored sets that are named."""
-    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in piece):
+    last = record.last(place)
+    if last is None or any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in piece):
         return False
     shaped = shape_marks([m for m in piece if m.kind is not Kind.NAME], False)
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
@@ -137,14 +139,7 @@ def _rates_labelled(piece: Sequence[Mark], record: Record, place: int | None) ->
     rates: bool = any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in shaped) or any(
         m.kind is Kind.EMPTY for m in shaped
     )
-    last = record.last(place)
-    return (
-        bool(labels)
-        and rates
-        and numbers <= 1
-        and last is not None
-        and all(record.rows((last.exercise, n)) for n in labels)
-    )
+    return bool(labels) and rates and numbers <= 1 and all(record.rows((last.exercise, n)) for n in labels)
 
 
 def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
@@ -162,7 +157,10 @@ def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
 
 def targeted(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """The piece with the stored sets that it counts as labels."""
-    return with_targets(piece, draft.record, _exercise_of(draft, piece)) if _names_stored(draft, piece) else piece
+    if not _names_stored(draft, piece):
+        return piece
+    piece = pointed(piece, draft.record, _exercise_of(draft, piece))
+    return with_targets(piece, draft.record, _exercise_of(draft, piece))
 
 
 def _names_stored(draft: Draft, piece: Sequence[Mark]) -> bool:

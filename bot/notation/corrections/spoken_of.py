@@ -87,8 +87,9 @@ def _no_plates(sentence: list[Mark]) -> list[Mark]:
 
 def _also(sentence: list[Mark]) -> list[Mark]:
     """`set 1 was 97.5 and set 2 also`: both sets named first."""
-    cue = next((i for i, m in enumerate(sentence) if m.kind in _CUES), None)
-    if cue is None or not any(m.kind in _NAMING for m in sentence[:cue]):
+    named = next((i for i, m in enumerate(sentence) if m.kind in _NAMING), len(sentence))
+    cue = next((i for i, m in enumerate(sentence) if i > named and m.kind in _CUES), None)
+    if cue is None:
         return sentence
     numbers = [i for i in range(cue, len(sentence)) if sentence[i].kind is Kind.NUM]
     first = next((i for i in range(cue, len(sentence)) if sentence[i].kind in (Kind.SET, Kind.ORD)), None)
@@ -100,7 +101,8 @@ def _also(sentence: list[Mark]) -> list[Mark]:
     said = {w for m in rest for w in (m.text, *m.text.split())}
     plain = (Kind.FILL, Kind.AND, Kind.COMMA, Kind.SAME, Kind.FOR, Kind.WITH, Kind.WAS, Kind.KG, Kind.LB, Kind.REPS,
              Kind.AGAIN, Kind.SORRY)  # fmt: skip
-    if not said & _ALSO or not all(m.kind in plain for m in rest):
+    also = bool(said & _ALSO) or {"as", "well"} <= said
+    if not also or not all(m.kind in plain for m in rest):
         return sentence
     unit = [m for m in sentence[numbers[0] + 1 : numbers[0] + 2] if m.kind in (Kind.KG, Kind.LB, Kind.REPS)]
     link = replace(sentence[first], kind=Kind.AND, text="and", end=sentence[first].start, value=None)

@@ -1,0 +1,179 @@
+"""Stored sets that a correction points at by what they were: `the 130 was only 4`, `the 9 was an 8`, `the one before`,
+`both back offs`, `the top set`, `only 8 on set 2`. Each is put as the label of its set.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.context import Context
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+from bot.training.report import Performed
+
+_CUES = (Kind.WAS, Kind.MEANT)
+_UNITS = (Kind.KG, Kind.LB, Kind.REPS, Kind.S)
+_POINTING = ("the", "that", "my", "those")
+_LIGHTER = frozenset(["back off", "back offs", "backoff", "backoffs", "back off set", "back off sets", "backoff set",
+                      "backoff sets", "back down set", "back down sets", "down sets"])  # fmt: skip
+
+
+def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
+    """The piece with the sets that it points at as labels; as it is where it points at none."""
+    last = record.last(place)
+    where = None if last is None else record.place_of(last.exercise)
+    if where is None or not any(m.kind is Kind.NUM for m in piece):
+        return piece
+    context = record.context(where)
+    return _only_on(_both(_by_part(_set_before(_by_value(piece, record, place), record, where), context), context))
+
+
+def _label(at: Mark, number: int) -> Mark:
+    return replace(at, kind=Kind.LABEL, value=Decimal(number), parts=(), names=())
+
+
+def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
+    """`the 130 was only 4`: the one stored set that was 130, or 130x5."""
+    for at in range(len(piece) - 3):
+        if text_at(piece, at) not in _POINTING or kind_at(piece, at + 1) is not Kind.NUM:
+            continue
+        end = at + 2 + (kind_at(piece, at + 2) in _UNITS)
+        pair = kind_at(piece, end) is Kind.X and kind_at(piece, end + 1) is Kind.NUM
+        reps = piece[end + 1].value if pair else None
+        cue = end + 2 if pair else end
+        new = _past_fill(piece, cue + 1)
+        if kind_at(piece, cue) not in _CUES or kind_at(piece, new) is not Kind.NUM or _is_taken(piece, at, new):
+            continue
+        rows = [r for r in _rows(record, place) if _was(r, piece[at + 1].value, reps)]
+        sets = list(dict.fromkeys((r.exercise, r.set) for r in rows))
+        if len(sets) != 1 or rows[0].set is None:
+            continue
+        row = rows[0]
+        counted = reps is None and row.reps == piece[at + 1].value
+        named = replace(piece[at], kind=Kind.NAME, names=(record.place_of(row.exercise) or 0,), end=piece[at].start)
+        unit = [replace(piece[new], kind=Kind.REPS, text="", value=None, parts=())] if counted else []
+        was = replace(piece[cue], kind=Kind.MEANT, text="was")
+        return [*piece[:at], named, _label(piece[at + 1], rows[0].set), was, *piece[cue + 1 : new + 1],
+                *unit, *piece[new + 1 + bool(unit and kind_at(piece, new + 1) is Kind.REPS) :]]  # fmt: skip
+    return piece
+
+
+def _past_fill(piece: Sequence[Mark], at: int) -> int:
+    while kind_at(piece, at) is Kind.FILL:
+        at += 1
+    return at
+
+
+def _is_taken(piece: Sequence[Mark], at: int, new: int) -> bool:
+    """Whether something else says which set is meant, or the number is one of an effort."""
+    naming = (Kind.SET, Kind.LASTSET, Kind.LABEL, Kind.ORD, Kind.NOT, Kind.WROTE)
+    said = [m for m in (*piece[:at], *piece[new + 1 :]) if m.kind in naming]
+    after = kind_at(piece, new + 1)
+    return bool(said) or after in (Kind.RIR, Kind.RPE, Kind.TANK, Kind.LEFT, Kind.MORE, Kind.MINUTES)
+
+
+def _rows(record: Record, place: int | None) -> list[Performed]:
+    """The sets that may be meant: of one exercise where it is said, else of all."""
+    rows = [r for r in (*record.stored, *record.said) if r.set is not None]
+    own = [] if place is None else [r for r in rows if r.exercise == record.exercises[place].name]
+    return own or rows
+
+
+def _was(row: Performed, value: Decimal | None, reps: Decimal | None) -> bool:
+    load = None if row.load is None else row.load.amount
+    return (load == value and row.reps == reps) if reps is not None else value in (load, row.reps)
+
+
+def _set_before(piece: list[Mark], record: Record, where: int) -> list[Mark]:
+    """`155x7. the set before was 8`, `the one before that was 11`: the one before the set that was told last."""
+    for at in range(len(piece) - 2):
+        end = _before_at(piece, at)
+        if end is None or not any(m.kind in (*_CUES, Kind.NOT, Kind.SORRY) for m in piece[at:]):
+            continue
+        context = record.context(where)
+        stored = [p.set for p in context.worked if p.set is not None]
+        told = any(t.row.exercise == context.exercise.name for t in record.told)
+        last = record.last(where)
+        plainly = kind_at(piece, at) is not Kind.LASTSET
+        if last is None or last.set is None or not (told or plainly) or last.set - 1 not in stored:
+            continue
+        return [*piece[:at], _label(piece[at], last.set - 1), *piece[end:]]
+    return piece
+
+
+def _before_at(piece: Sequence[Mark], at: int) -> int | None:
+    """Where `set before`, `one before that`, `previous one` ends, if it starts here."""
+    one = kind_at(piece, at) is Kind.SET or text_at(piece, at) in ("one", "the one")
+    if one and text_at(piece, at + 1) in ("before", "before it", "earlier"):
+        return at + 2 + (text_at(piece, at + 2) in ("that", "it", "this"))
+    said = text_at(piece, at).split()
+    return at + 1 if kind_at(piece, at) is Kind.LASTSET and set(said) & {"previous", "prev"} else None
+
+
+def _by_part(piece: list[Mark], context: Context) -> list[Mark]:
+    """`both back offs were 127.5`, `top set was 285`: by what the plan has each set for."""
+    if not any(m.kind in (*_CUES, Kind.SORRY, Kind.NOT) for m in piece) or any(m.kind is Kind.X for m in piece):
+        return piece
+    loads = {n: p.load.kg for n, p in enumerate(context.exercise.sets, 1) if p.load is not None}
+    top = max(loads.values(), default=Decimal(0))
+    heavy, light = [n for n, v in loads.items() if v == top], [n for n, v in loads.items() if v < top]
+    stored = {p.set for p in context.worked}
+    for at, mark in enumerate(piece):
+        numbers = light if mark.text in _LIGHTER else heavy if mark.text == "top set" else []
+        numbers = [n for n in numbers if n in stored]
+        plural = mark.text.endswith("s") or mark.text in ("back off",)
+        if (
+            not numbers
+            or not light
+            or (mark.text == "top set" and len(numbers) > 1)
+            or (len(numbers) > 1 and not plural)
+        ):
+            continue
+        led = at - 1 if at and piece[at - 1].kind is Kind.NAME else at
+        start = next((i for i in range(led - 1, max(-1, led - 4), -1) if text_at(piece, i) in ("both", "all")), led)
+        names = [m for m in piece[start:at] if m.kind is Kind.NAME]
+        was = [replace(m, kind=Kind.MEANT) if m.kind is Kind.WAS else m for m in piece[at + 1 :]]
+        return [*piece[:start], *names, *(_label(mark, n) for n in numbers), *was]
+    return piece
+
+
+def _both(piece: list[Mark], context: Context) -> list[Mark]:
+    """`both were 62.5`, `both the rows were at 60`: the two sets that there are."""
+    stored = list(dict.fromkeys(p.set for p in context.worked if p.set is not None))
+    labelled = any(m.kind in (Kind.LABEL, Kind.SET, Kind.LASTSET, Kind.ORD) for m in piece)
+    if len(stored) != 2 or labelled or any(m.kind in (Kind.X, Kind.LEFT, Kind.RIGHT) for m in piece):
+        return piece
+    for at, mark in enumerate(piece):
+        if mark.kind is Kind.WAS and mark.text.startswith("both"):
+            return [*piece[:at], *(_label(mark, n) for n in stored), replace(mark, kind=Kind.MEANT), *piece[at + 1 :]]
+        if mark.text != "both":
+            continue
+        cue = next((i for i in range(at + 1, min(at + 5, len(piece))) if piece[i].kind in _CUES), None)
+        between = piece[at + 1 : cue]
+        if cue is not None and all(m.kind in (Kind.FILL, Kind.NAME) or m.text == "of" for m in between):
+            names = [m for m in between if m.kind is Kind.NAME]
+            was = replace(piece[cue], kind=Kind.MEANT)
+            return [*piece[:at], *names, *(_label(mark, n) for n in stored), was, *piece[cue + 1 :]]
+    return piece
+
+
+def _only_on(piece: list[Mark]) -> list[Mark]:
+    """`i only got 8 on set 2`, `on set 1 the left only made 30`: what a set really was that is named."""
+    only = [i for i, m in enumerate(piece) if "only" in m.text.split() or m.text == "just"]
+    numbered = [i for i in range(1, len(piece)) if piece[i].kind is Kind.NUM and piece[i - 1].kind is Kind.SET]
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM and i not in numbered]
+    busy = (*_CUES, Kind.X, Kind.RPE, Kind.RIR, Kind.TANK, Kind.SETS, Kind.NOT, Kind.SCRAP)
+    if len(only) != 1 or len(numbered) != 1 or len(numbers) != 1 or any(m.kind in busy for m in piece):
+        return piece
+    at, number = numbered[0], numbers[0]
+    led = at > 1 and piece[at - 2].kind in (Kind.AT, Kind.FOR, Kind.WITH)
+    if not led or only[0] > number or any(m.kind in EDGES for m in piece[only[0] : number]):
+        return piece
+    value = piece[at].value
+    if value is None:
+        return piece
+    gone = {at - 2, at - 1, at}
+    rest = [replace(m, kind=Kind.MEANT) if i == only[0] else m for i, m in enumerate(piece) if i not in gone]
+    return [_label(piece[at], int(value)), *rest]
