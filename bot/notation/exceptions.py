@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.all_but import past_there, with_all_but
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import whole_number
@@ -18,6 +19,7 @@ from bot.notation.tokens import Mark
 _LAST = frozenset(["last", "final"])
 _BOUNDS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.AND, Kind.EXCEPT)
 _BUT = frozenset(["but", "except", "apart from", "bar", "besides", "excepting", "although", "though"])
+_PASSED = _BUT | {"cut", "stopped", "ended", "died"}
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AT, Kind.RPE, Kind.RIR, Kind.TANK)
@@ -63,6 +65,7 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
     out = list(marks)
     if any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.WROTE, Kind.SCRAP) for m in out):
         return out
+    out = with_all_but(out)
     at = 0
     while at < len(out):
         alike = _alike_at(out, at)
@@ -129,6 +132,8 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
         return _counted(marks, at, _past_numbers(marks, at + 2))
     if kinds[:1] == [Kind.PLANNED] and kind_at(marks, at - 1) not in (Kind.NUM, Kind.ORD, Kind.LABEL, Kind.SET):
         return _Alike(at + 1, None)
+    if kinds[:4] == [Kind.ALL, Kind.NUM, Kind.X, Kind.NUM]:
+        return _Alike(_past_numbers(marks, at + 4), None)
     if kinds[:1] == [Kind.ALL] and kinds[1:2] == [Kind.NUM]:
         return _Alike(_past_numbers(marks, at + 1), None)
     if kinds[:4] == [Kind.NUM, Kind.S, Kind.AT, Kind.NUM] or kinds[:3] == [Kind.NUM, Kind.S, Kind.EXCEPT]:
@@ -138,7 +143,7 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
     if kinds[:1] == [Kind.NUM] and Kind.ALL in kinds:
         end = at + kinds.index(Kind.ALL)
         between = marks[at:end]
-        if all(m.kind in (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.FILL, *_UNITS) for m in between):
+        if all(m.kind in (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.AT, Kind.FILL, *_UNITS) for m in between):
             return _Alike(end + 1, None)
     return None
 
@@ -189,9 +194,10 @@ def _one_at(marks: Sequence[Mark], at: int) -> _One | None:
         at = _past_little(marks, name.end)
         at += kind_at(marks, at) in (Kind.AT, Kind.WITH) and marks[at].text != "@"
         value = _value_at(marks, at)
-        if value is None or kind_at(marks, value) not in _ENDS:
+        end = None if value is None else past_there(marks, value)
+        if value is None or end is None or kind_at(marks, end) not in _ENDS:
             return None
-        return _One(start, value, name, _value_of(marks, at, value))
+        return _One(start, end, name, _value_of(marks, at, value))
     at += kind_at(marks, at) is Kind.DROP and marks[at].text.endswith("to")
     value = _value_at(marks, at)
     if value is None or kind_at(marks, value) not in _LINKS or marks[value].text == "@":
@@ -217,7 +223,7 @@ def _past_fill(marks: Sequence[Mark], at: int) -> int:
 
 def _past_little(marks: Sequence[Mark], at: int) -> int:
     """Behind words that tell nothing: `but`, `the`, `was`, `only`, `which was`, a colon."""
-    while kind_at(marks, at) in _LITTLE or (at < len(marks) and (marks[at].text in _BUT or _goes_to(marks[at]))):
+    while kind_at(marks, at) in _LITTLE or (at < len(marks) and (marks[at].text in _PASSED or _goes_to(marks[at]))):
         at += 1
     return at
 

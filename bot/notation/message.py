@@ -45,7 +45,7 @@ from bot.notation.skips.endings import read_finish
 from bot.notation.skips.seams import with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
-from bot.notation.strays.lone_loads import failed_again, lone_load
+from bot.notation.strays.lone_loads import failed_again, lone_load, missed_load
 from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
@@ -159,6 +159,7 @@ class Reader:
             unread = (
                 unread
                 or lone_load(said, record.told)
+                or missed_load(said, record.told)
                 or failed_again(said, record.told)
                 or of_another_measure(told, record)
             )

@@ -19,6 +19,7 @@ from bot.notation.hurt_parts import of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
+from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
 from bot.notation.names import session_index
 from bot.notation.order import ordered
@@ -51,7 +52,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = read_marks(folded.text)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    said = with_set_apart(with_misses(with_weight_told(read_kinds(few, session_index(request.exercises)))))
+    told = with_weight_told(read_kinds(few, session_index(request.exercises)))
+    said = with_set_apart(with_misses(with_missed_after(told)))
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at

@@ -6,6 +6,7 @@ word of its own.
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
@@ -83,7 +84,37 @@ def read_marks(text: str) -> tuple[Mark, ...]:
                     kind = Kind.LINE if piece == "*" or _has_bullets(text, piece) else kind
                 marks.append(Mark(kind, piece, start, end, not space))
         space = False
-    return tuple(marks)
+    return tuple(_with_initials(marks))
+
+
+def _with_initials(marks: list[Mark]) -> list[Mark]:
+    """`w.u. 40x5`, `r.p.e. 8`: letters with a point behind each as one word."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        end = at
+        while _is_initial(marks, end, first=end == at):
+            end += 2
+        if end > at + 2 or (end == at + 2 and _is_letter(marks, end) and marks[end].tight):
+            last = end + (end < len(marks) and _is_letter(marks, end) and marks[end].tight)
+            word = "".join(m.text for m in marks[at:last] if m.kind is Kind.WORD)
+            out.append(replace(marks[at], text=word, end=marks[last - 1].end))
+            at = last
+            continue
+        out.append(marks[at])
+        at += 1
+    return out
+
+
+def _is_letter(marks: Sequence[Mark], at: int) -> bool:
+    return at < len(marks) and marks[at].kind is Kind.WORD and len(marks[at].text) == 1
+
+
+def _is_initial(marks: Sequence[Mark], at: int, *, first: bool) -> bool:
+    """Whether a letter with a point straight behind it stands at a place, alone or straight behind another."""
+    if not _is_letter(marks, at) or (marks[at].tight is first and at > 0 and (not first or marks[at - 1].text != "(")):
+        return False
+    return at + 1 < len(marks) and marks[at + 1].kind is Kind.STOP and marks[at + 1].tight
 
 
 def _has_bullets(text: str, bullet: str) -> bool:

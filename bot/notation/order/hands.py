@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import UNITS
+from bot.notation.order.near import UNITS, past
 from bot.notation.tokens import Mark
 
 _BETWEEN = (Kind.FILL, Kind.WORD, Kind.GAP, Kind.OPEN, Kind.COMMA, Kind.DASH, Kind.WAS, Kind.OR, Kind.SLASH, Kind.COLON)
@@ -17,13 +17,18 @@ Said = tuple[int, int, bool]
 
 def one_hand(marks: list[Mark]) -> list[Mark]:
     """The marks with the total without bearing, where the number of one hand stands beside it and is half of it."""
+    marks = _together(marks)
     out = list(marks)
     said = _loads(marks)
     for one, two in pairwise(said):
         between = marks[one[1] : two[0]]
-        apart = all(m.kind in _BETWEEN for m in between) and one[2] is not two[2]
         total, hand = (one, two) if one[2] else (two, one)
-        if not apart or _value(marks, total) != 2 * _value(marks, hand):
+        if one[2] is two[2] or _value(marks, total) != 2 * _value(marks, hand):
+            continue
+        if not all(m.kind in _BETWEEN for m in between):
+            if _is_once_more(between):
+                out = [replace(m, kind=Kind.FILL, value=None, parts=()) if two[0] <= i < two[1] else m
+                       for i, m in enumerate(out)]  # fmt: skip
             continue
         gone = {*range(total[0], total[1]), *range(one[1], two[0])}
         gone |= {two[1]} if kind_at(marks, two[1]) is Kind.CLOSE else set()
@@ -31,6 +36,72 @@ def one_hand(marks: list[Mark]) -> list[Mark]:
         gone |= set(range(hand[0], start))
         out = [replace(m, kind=Kind.FILL, value=None, parts=()) if i in gone else m for i, m in enumerate(out)]
     return out
+
+
+def _together(marks: list[Mark]) -> list[Mark]:
+    """`both dumbbells together 28`, `28 for 11, thats both together`: the words behind the number that they are of."""
+    out = list(marks)
+    place = 0
+    while place < len(out):
+        if out[place].kind is Kind.EACH and out[place].text == "both" and _is_lifted(out, place + 1):
+            out[place] = replace(out[place], kind=Kind.FILL)
+        if out[place].kind is not Kind.TOTAL:
+            place += 1
+            continue
+        stop = past(out, place, Kind.TOTAL)
+        before = kind_at(out, place - 1)
+        if before in (*_OPENS, Kind.OPEN, Kind.WAS):
+            number = past(out, stop, Kind.FILL, Kind.WAS, Kind.COLON)
+            end = number + 1 + (kind_at(out, number + 1) in UNITS)
+            free = kind_at(out, end) in (None, Kind.COMMA, Kind.FOR, Kind.X, Kind.STOP, Kind.LINE)
+            if before in _OPENS and kind_at(out, number) is Kind.NUM and free:
+                total = replace(out[place], start=out[end - 1].end, end=out[end - 1].end)
+                gone = [replace(m, kind=Kind.FILL) for m in out[place:number]]
+                out[place:end] = [*gone, *out[number:end], total]
+                return out
+            load = _load_before(out, place) if before in (Kind.OPEN, Kind.WAS) else None
+            if load is not None and kind_at(out, stop) in (None, Kind.CLOSE, Kind.STOP, Kind.COMMA, Kind.LINE):
+                total = out[place]
+                out[place:stop] = [replace(m, kind=Kind.FILL) for m in out[place:stop]]
+                out.insert(load, total)
+                return out
+        place = stop
+    return out
+
+
+_OPENS = (None, Kind.NAME, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.COLON)
+
+
+def _is_lifted(marks: Sequence[Mark], at: int) -> bool:
+    """`both 14s for 12`: the two dumbbells."""
+    told = [kind_at(marks, at), kind_at(marks, at + 1)] == [Kind.NUM, Kind.S]
+    counted = [kind_at(marks, at + 3), kind_at(marks, at + 4)] == [Kind.NUM, Kind.REPS]
+    linked = kind_at(marks, at + 2) in (Kind.FOR, Kind.X) and kind_at(marks, at + 3) is Kind.NUM
+    return told and (linked or (kind_at(marks, at + 2) is Kind.COMMA and counted))
+
+
+def _load_before(marks: Sequence[Mark], place: int) -> int | None:
+    """Where the only load before a place ends, `28 for 11` before `thats both together`; `None` without one."""
+    at = place
+    while kind_at(marks, at - 1) in (Kind.OPEN, Kind.WAS, Kind.COMMA, Kind.FILL, Kind.REPS):
+        at -= 1
+    linked = [kind_at(marks, at - 2), kind_at(marks, at - 1)] in ([Kind.FOR, Kind.NUM], [Kind.X, Kind.NUM])
+    alone = sum(m.kind is Kind.NUM for m in marks) == len(("load", "repetitions"))
+    load = at - 2
+    return load if linked and alone and kind_at(marks, load - 1) in (Kind.NUM, *UNITS) else None
+
+
+def _is_once_more(between: Sequence[Mark]) -> bool:
+    """`total for 11 so thats`: the load of one hand is only reckoned, behind the repetitions."""
+    numbers = [i for i, m in enumerate(between) if m.kind is Kind.NUM]
+    linked = len(numbers) == 1 and between[max(0, numbers[0] - 1)].kind in (Kind.FOR, Kind.X, Kind.COMMA)
+    rest = between[numbers[0] + 1 :] if linked else ()
+    apart = bool(rest) and rest[-1].kind in (Kind.OPEN, Kind.COMMA) and len(rest) == 1
+    reckoned = apart or bool({w for m in rest for w in m.text.split()} & _RECKONED)
+    return reckoned and all(m.kind in (*_BETWEEN, Kind.REPS, Kind.STOP) for m in rest)
+
+
+_RECKONED = frozenset(["so", "thats", "making", "ie", "meaning", "which", "is"])
 
 
 def _loads(marks: Sequence[Mark]) -> list[Said]:

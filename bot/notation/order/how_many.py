@@ -9,8 +9,9 @@ from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.more_sets import more_sets
-from bot.notation.order.near import counted_sets, whole_number
+from bot.notation.order.more_sets import MORE_SETS
+from bot.notation.order.near import counted_sets, past_fill, whole_number
+from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -31,7 +32,7 @@ def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return more_sets(_of_them(_turns(_got_all(_one_set(_plain(_thrice(marks)))))))
+    return put_in_place(marks, _STEPS)
 
 
 def _plain(marks: list[Mark]) -> list[Mark]:
@@ -112,11 +113,14 @@ def _turns(marks: list[Mark]) -> list[Mark]:
 
 
 def _thrice(marks: list[Mark]) -> list[Mark]:
-    """`20x10 thrice`: three of what was told before it."""
+    """`20x10 thrice`: three of what was told before it; `thrice 50x12`: of what follows."""
     out: list[Mark] = []
-    for mark in marks:
-        if mark.text == "thrice" and any(m.kind is Kind.NUM for m in out):
-            out += [replace(mark, kind=Kind.NUM, value=Decimal(3), text="three"), counted_sets(mark, "of them")]
+    for place, mark in enumerate(marks):
+        three = replace(mark, kind=Kind.NUM, value=Decimal(3), text="three")
+        told = any(m.kind is Kind.NUM for m in out)
+        heads = kind_at(marks, past_fill(marks, place + 1)) in (Kind.NUM, Kind.COMMA, Kind.COLON)
+        if mark.text == "thrice" and (told or heads):
+            out += [three, counted_sets(mark, "of them" if told else "sets")]
         else:
             out.append(mark)
     return out
@@ -140,3 +144,14 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
         out.append(marks[at])
         at += 1
     return out
+
+
+_STEPS = (
+    step(_thrice, ("thrice",)),
+    step(_plain, (Kind.WORD,), (Kind.SETS,)),
+    step(_one_set, (Kind.SET, Kind.SETS)),
+    step(_got_all, (Kind.ALL,)),
+    step(_turns, (*_TURNS, "of")),
+    step(_of_them, ("of",)),
+    *MORE_SETS,
+)

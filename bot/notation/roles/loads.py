@@ -1,6 +1,6 @@
 """The load among the numbers: before its repetitions, after them, or for the sets that follow."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.notation.atoms import Amount, Counts, Join
@@ -121,8 +121,9 @@ class Loads(Steering):
         if amount.join in (Join.WITH, Join.AT):
             made.cost += 2.5 * self._is_told_twice(made, said)
         if len(group) == 1 and is_inherited(last) and amount.join in (Join.WITH, Join.AT, Join.X):
-            made.sets = (*made.sets[:-1], replace(last, load=None))
-            group = [made.sets[-1]]
+            since = 1 if amount.join is Join.X else _since_load_behind(made.sets)
+            group = [replace(s, load=None) for s in made.sets[-since:]]
+            made.sets = (*made.sets[:-since], *group)
         if last.stage is Stage.MINI:
             return
         if made.chain == "LRR":
@@ -183,3 +184,12 @@ def _are_loose(state: State) -> bool:
 def is_inherited(said: SaidSet) -> bool:
     """Whether the load of a set was said with one before it: `60x7, 6 at 55`."""
     return said.load is not None and said.load.end < said.start
+
+
+def _since_load_behind(sets: Sequence[SaidSet]) -> int:
+    """How many sets at the end await a load: those behind one whose load was told after it, `5 at 140, 8 and 8`."""
+    load = sets[-1].load
+    count = next((n for n, s in enumerate(reversed(sets)) if s.load != load or not is_inherited(s)), len(sets))
+    before = sets[-count - 1] if count < len(sets) else None
+    told = None if before is None or before.load != load or load is None else before.words.reps
+    return count if told is not None and load is not None and told[0] < load.start else 1

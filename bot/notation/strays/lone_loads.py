@@ -16,6 +16,9 @@ _TALK = (Kind.WORD, Kind.FILL, Kind.GAP, Kind.WAS, Kind.OTHERTIME, Kind.COULD)
 _OF_SETS = (Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.ANOTHER, Kind.ALL, Kind.LABEL, Kind.NUM, Kind.EACH,
             Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.PLANNED, Kind.SAME)  # fmt: skip
 _LITTLE = (["did"], ["got"], ["the"], ["i"], ["then"], ["and"], ["a"], ["so"], ["for"], ["lol"], ["now"])
+_MISSED = frozenset(["miss", "missed", "failed", "fail", "fails", "failing", "stapled", "luck"])
+_DENIED = frozenset(["not", "didnt", "wouldnt", "couldnt", "never", "no"])
+_MOVED = frozenset(["move", "moved", "moving", "budge", "budged", "lift", "shift", "go", "rise"])
 _MANY = 2
 """Words beside a number that tell something of it."""
 
@@ -34,6 +37,19 @@ def lone_load(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     return None
 
 
+def missed_load(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
+    """A load alone that is said to have been missed: `60x5, then missed 62.5`; how many were done is not said."""
+    loads = [one.grounds.load for one in told if one.grounds.reps.source is Source.PLAN]
+    spans = [load.at for load in loads if load.source is Source.SAID and load.at is not None]
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.NUM and any(start <= mark.start < end for start, end in spans):
+            start, end = _part(marks, place)
+            said = {word for m in marks[start:end] for word in m.text.split()}
+            if said & _MISSED or (said & _DENIED and said & _MOVED):
+                return mark
+    return None
+
+
 def failed_again(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     """A set that was failed, and one just like it told whole behind it: `didn't get the 5th. 100x4`."""
     for one, two in pairwise(told):
@@ -46,12 +62,18 @@ def failed_again(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     return None
 
 
-def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:
+def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
+    """Where the part of a number starts and ends."""
     start = end = place
     while start > 0 and marks[start - 1].kind not in _ENDS:
         start -= 1
     while end < len(marks) and marks[end].kind not in _ENDS:
         end += 1
+    return start, end
+
+
+def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:
+    start, end = _part(marks, place)
     part = [m for i, m in enumerate(marks[start:end], start) if i != place]
     talked = sum(m.kind in _TALK for m in part if m.text.split()[-1:] not in _LITTLE)
     return talked >= _MANY and not any(m.kind in _OF_SETS for m in part)

@@ -20,6 +20,10 @@ _LEAST_SURE = 3
 _MOST_REPS = 30
 _LINKS = ("for", "x", "by")
 _SIGNS = (Kind.X, Kind.SLASH, Kind.COMMA, Kind.PLUS, Kind.DASH)
+_AT = ("at", "@", "on")
+_TWO = ("couple", "both")
+_OF_THEM = ("more", "further", "other", "extra", "clean", "easy", "solid", "good", "nice", "strict", "last")
+"""Words between a count and what it counts: `two more nines`."""
 _ONE_LEFT = ("plates", "bells", "dumbbells", "kettlebells", "and")
 
 
@@ -28,8 +32,11 @@ def with_plurals(marks: Sequence[Mark]) -> list[Mark]:
     out: list[Mark] = []
     at = 0
     while at < len(marks):
-        count, plural = _count(marks, at), _plural(marks, at + 1)
-        told = plural is not None and count is not None and _is_told(marks, at, plural[1], count)
+        count, after = _count(marks, at)
+        while count is not None and after < len(marks) and marks[after].text in _OF_THEM:
+            after += 1
+        plural = _plural(marks, after)
+        told = plural is not None and count is not None and _is_told(marks, at, after, plural[1])
         if plural is None or count is None or not told:
             out.append(marks[at])
             at += 1
@@ -38,17 +45,19 @@ def with_plurals(marks: Sequence[Mark]) -> list[Mark]:
         first, last = marks[at], marks[end - 1]
         out.append(replace(first, kind=Kind.NUM, value=count, parts=()))
         out.append(Mark(Kind.SETS, "fold", first.end, first.end))
-        out.append(Mark(Kind.NUM, str(value), marks[at + 1].start, last.end, value=value))
+        out.append(Mark(Kind.NUM, str(value), marks[after].start, last.end, value=value))
         out.append(Mark(Kind.WORD, "reps", last.end, last.end))
         at = end
     return out
 
 
-def _count(marks: Sequence[Mark], at: int) -> Decimal | None:
-    """How many sets: a small number in digits or in words."""
+def _count(marks: Sequence[Mark], at: int) -> tuple[Decimal | None, int]:
+    """How many sets, and where its words end: a small number in digits or in words, `a couple of`, `both`."""
     mark = marks[at]
+    if mark.text in _TWO and mark.kind is Kind.WORD:
+        return Decimal(2), at + 1 + (at + 1 < len(marks) and marks[at + 1].text == "of")
     value = mark.value if mark.kind is Kind.NUM else UNITS.get(mark.text) if mark.kind is Kind.WORD else None
-    return value if value is not None and value == int(value) and 2 <= value <= _MOST_SETS else None
+    return (value if value is not None and value == int(value) and 2 <= value <= _MOST_SETS else None), at + 1
 
 
 def _plural(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
@@ -63,18 +72,39 @@ def _plural(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
     return (mark.value, at + 2) if digits and tight and mark.value is not None and mark.value > 1 else None
 
 
-def _is_told(marks: Sequence[Mark], at: int, end: int, count: Decimal) -> bool:
-    """Whether the plural can be repetitions: no load that repetitions follow, no number behind a load."""
+def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
+    """Whether the plural from `start` to `end` can be repetitions, behind a count at `at`: no load that repetitions
+    follow, no number behind a load.
+    """
     following = marks[end] if end < len(marks) else None
-    value = _plural(marks, at + 1)
-    if value is None or value[0] > _MOST_REPS:
+    count, _ = _count(marks, at)
+    value = _plural(marks, start)
+    if value is None or count is None or value[0] > _MOST_REPS:
         return False
-    spoken = marks[at + 1].kind is Kind.WORD
+    spoken = marks[start].kind is Kind.WORD
     beside = following is not None and following.text in _ONE_LEFT and not (spoken and following.text == "and")
     if following is not None and (following.text in _LINKS or following.kind is Kind.X or beside):
         return False
     if following is not None and following.kind is Kind.NUM:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
-    led = at > 0 and (marks[at - 1].kind in _SIGNS or marks[at - 1].text in ("x", "the", "rpe", *TENS))
-    return not led and (count >= _LEAST_SURE or spoken) and not (listed and not spoken and count < _LEAST_SURE)
+    led = at > 0 and (marks[at - 1].kind in _SIGNS and marks[at - 1].kind is not Kind.COMMA)
+    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", *TENS))
+    led = led or (
+        at > 0 and marks[at - 1].kind is Kind.COMMA and at > 1 and marks[at - 1].tight and _is_bare(marks, at)
+    )
+    sure = count >= _LEAST_SURE or spoken or start > at + 1 or _is_loaded(marks, end)
+    return not led and sure and not (listed and not spoken and count < _LEAST_SURE)
+
+
+def _is_bare(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a count behind a comma is in digits, which may go on with a list."""
+    return marks[at].kind is Kind.NUM
+
+
+def _is_loaded(marks: Sequence[Mark], end: int) -> bool:
+    """Whether a load follows: `two 8s at 115`."""
+    linked = end + 1 < len(marks) and marks[end].text in _AT and marks[end + 1].kind is Kind.NUM
+    value = marks[end + 1].value if linked else None
+    counted = end + 2 < len(marks) and marks[end + 2].text in ("reps", "rep", "each")
+    return value is not None and value > _MOST_REPS and not counted

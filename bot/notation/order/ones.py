@@ -1,0 +1,65 @@
+"""A set of one repetition, and the `one` before a set: `two two two and then one`, `two tens, one nine`, `a single`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import UNITS
+from bot.notation.tokens import Mark
+
+_LOWS = {"single": 1, "double": 2, "triple": 3}
+_JOINS = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.PLUS)
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.AND, Kind.THEN, Kind.CLOSE)
+_REASONS = frozenset(["because", "cos", "cause", "since", "as", "before", "but", "only", "today", "lol", "haha"])
+_LED = frozenset(["a", "an", "one", "another", "just", "only"])
+_MOST = 3
+"""Beside sets of more repetitions a lone `one` is rather a word of talk."""
+_LEAST_LIST = 2
+
+
+def ones(marks: list[Mark]) -> list[Mark]:
+    """The marks with such a set as a number of repetitions."""
+    out = list(marks)
+    folds = any(m.kind is Kind.SETS and m.text == "fold" for m in marks)
+    for place, mark in enumerate(marks):
+        joined = kind_at(marks, place - 1) in _JOINS
+        if mark.kind is Kind.FILL and mark.text == "one" and joined:
+            if folds and kind_at(marks, place + 1) is Kind.NUM and _ends(marks, place + 2):
+                out[place] = replace(mark, kind=Kind.GAP)
+            elif _ends(marks, place + 1) and _follows_lows(marks, place):
+                out[place] = replace(mark, kind=Kind.NUM, value=Decimal(1))
+        elif mark.text in _LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _ends(marks, place + 1):
+            led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON, Kind.WAS)
+            if led or (kind_at(marks, place - 1) in (Kind.FILL, Kind.ANOTHER) and text_at(marks, place - 1) in _LED):
+                out[place] = replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text]))
+                if text_at(marks, place - 1) in ("one", "another"):
+                    out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
+                if kind_at(marks, place + 1) is Kind.COMMA and _is_load(marks, place + 2):
+                    out[place + 1] = replace(marks[place + 1], kind=Kind.AT)
+    return out
+
+
+def _ends(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a set's words end there."""
+    return kind_at(marks, at) in _ENDS or text_at(marks, at) in _REASONS
+
+
+def _is_load(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a number stands alone behind a set called by its name: the load of `a triple, 70`."""
+    alone = kind_at(marks, at) is Kind.NUM and _ends(marks, at + 1 + (kind_at(marks, at + 1) in UNITS))
+    return (alone and kind_at(marks, at + 1) is not Kind.COMMA) or (alone and kind_at(marks, at + 2) is not Kind.NUM)
+
+
+def _follows_lows(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a list of numbers as low stands before the word that joins the `one` to it."""
+    at = place - 1
+    while kind_at(marks, at) in _JOINS:
+        at -= 1
+    told: list[Decimal] = []
+    while kind_at(marks, at) in (Kind.NUM, *_JOINS):
+        told += [marks[at].value or Decimal(0)] if marks[at].kind is Kind.NUM else []
+        at -= 1
+    listed = len(told) >= _LEAST_LIST and all(0 < value <= _MOST for value in told)
+    return listed and kind_at(marks, at) not in (Kind.RIR, Kind.RPE, Kind.COULD)
