@@ -571,7 +571,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.SORRY: (
         "small lie; little lie; white lie; tiny lie; confession; i confess; i have to confess; i must confess; "
-        "confession time; i beg your pardon; beg your pardon; my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
+        "confession time; i beg your pardon; beg your pardon; "
+        "my mistake; my error; my fault; my bad sorry; mb; me being daft; silly me; brain fart; brain fade; "
         "numpty; "
         "i make error; make error; i make mistake; make mistake; i did mistake; did mistake; did a mistake; i did a "
         "mistake; i do mistake; i have error; have error; i have mistake; there is error; there was an error; there "

@@ -31,6 +31,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         again = (
             mark.kind in (Kind.AND, Kind.COMMA)
             and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
+            and _tells_value(pieces[-1])
             and _labels_next(marks, place)
         )
         if again:
@@ -179,6 +180,12 @@ def _labels_next(marks: Sequence[Mark], place: int) -> bool:
         return True
     one = place + 3 < len(marks) and "one" in [m.text for m in marks[place + 1 : place + 4]]
     return following[:1] == [Kind.ORD] and one
+
+
+def _tells_value(piece: Sequence[Mark]) -> bool:
+    """Whether a piece says what a set was, and not only which one is meant: not `correction: set 1`."""
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM]
+    return not numbers or any(not i or piece[i - 1].kind is not Kind.SET for i in numbers)
 
 
 def _waits(piece: Sequence[Mark]) -> bool:

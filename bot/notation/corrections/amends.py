@@ -6,6 +6,7 @@ from bot.notation.answer import AskKind
 from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
 from bot.notation.corrections.groups import split_groups
+from bot.notation.corrections.idle import denied_behind
 from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
@@ -14,6 +15,7 @@ from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
+from bot.notation.masking import masked
 from bot.notation.record import Record
 from bot.notation.restated import is_called_wrong, is_of_another
 from bot.notation.said import Doubt
@@ -24,6 +26,9 @@ from bot.notation.tokens import Mark
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    denied = denied_behind(piece)
+    if denied and _has_open(draft):
+        return amend(draft, masked(piece, denied))
     place = _exercise_of(draft, piece)
     stored = _names_stored(draft, piece)
     begun = _begins(draft, piece)
@@ -73,6 +78,12 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _correct(draft, plain, place)
         return []
     return piece
+
+
+def _has_open(draft: Draft) -> bool:
+    """Whether a set of the exercise under way is still to come, so that a whole one that is told may be it."""
+    place = draft.under_way()
+    return place is not None and bool(draft.record.context(place).open_sets)
 
 
 def _changes_nothing(draft: Draft, piece: list[Mark]) -> bool:

@@ -5,6 +5,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
@@ -42,16 +43,21 @@ def put_plainly(piece: Sequence[Mark], record: Record, place: int | None) -> lis
     labels = [p for p, m in enumerate(piece) if m.kind is Kind.LABEL or _is_ordinal(piece, p) or _is_of_set(piece, p)]
     numbers = [p for p, m in enumerate(piece) if m.kind is Kind.NUM and p not in labels]
     number = _set_of(piece, labels, last)
+    written = next((p for p in numbers if p and kinds[p - 1] is Kind.WROTE), None)
+    if written is not None and not labels and len(numbers) == 2:
+        number = _set_with(record, last, piece[written])
     stored = [] if number is None else record.rows((last.exercise, number))
     if len(labels) > 1 or not numbers or len(numbers) > 2 or not stored:
         return None
-    old = _old(piece, numbers, stored[0]) if len(numbers) == 2 else None
+    old = written if written is not None else _old(piece, numbers, stored[0]) if len(numbers) == 2 else None
     if len(numbers) == 2 and old is None:
         return None
     new = next(p for p in numbers if p != old)
     said = [replace(piece[new], kind=Kind.MEANT, text="", value=None, end=piece[new].start), *_with_unit(piece, new)]
     if labels:
         said.insert(0, replace(piece[labels[0]], kind=Kind.LABEL, parts=()))
+    elif number != last.set and number is not None:
+        said.insert(0, replace(piece[new], kind=Kind.LABEL, value=Decimal(number), parts=(), end=piece[new].start))
     told = [] if old is None else [replace(piece[old], kind=Kind.WROTE, value=None), piece[old]]
     sides = [m for m in piece if m.kind in (Kind.LEFT, Kind.RIGHT)]
     every = [m for m in piece if m.kind is Kind.ALL]
@@ -89,6 +95,14 @@ def _is_of_set(piece: Sequence[Mark], place: int) -> bool:
 def _set_of(piece: Sequence[Mark], labels: Sequence[int], last: Performed) -> int | None:
     value = piece[labels[0]].value if labels else None
     return last.set if value is None else int(value)
+
+
+def _set_with(record: Record, last: Performed, old: Mark) -> int | None:
+    """The set that was stored with an old value: the last one where it was, else the only one that was."""
+    place = record.place_of(last.exercise)
+    rows = [] if place is None else record.context(place).worked
+    sets = [r.set for r in rows if old.value in (r.reps, None if r.load is None else r.load.amount)]
+    return last.set if last.set in sets else sets[0] if len(set(sets)) == 1 else None
 
 
 def _old(piece: Sequence[Mark], numbers: Sequence[int], row: Performed) -> int | None:

@@ -20,6 +20,8 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(m.kind is Kind.MEANT and m.text in ESTIMATES for m in piece):
         rest = [m for m in piece if not (m.kind is Kind.MEANT and m.text in ESTIMATES)]
         return not any(m.kind in _CORRECTING for m in rest) and (_is_next(rest) or _is_open(rest, record))
+    if _is_sole_left(piece, record) or _is_sorry_for_next(piece, record):
+        return True
     said_words = [w for m in piece for w in m.text.split()]
     if said_words[-2:] == ["this", "time"] and not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.SORRY) for m in piece):
         return True
@@ -31,6 +33,38 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(said_words[i : i + 2] in _NOW for i in range(len(said_words))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
+
+
+_SOLE = frozenset(["last set", "the last set", "last one", "the last one", "my last set", "my last one", "final set",
+                   "the final set", "last", "the last"])  # fmt: skip
+
+
+def _is_sole_left(piece: Sequence[Mark], record: Record) -> bool:
+    """`last set was 100x4` where one set is left: that one, told whole."""
+    opens = _opens(piece, record)
+    named = any(m.kind in (Kind.LASTSET, Kind.LASTREP) and m.text in _SOLE for m in piece)
+    kinds = [m.kind for m in piece]
+    whole = any(kinds[i : i + 3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+                for i in range(len(kinds)))  # fmt: skip
+    return len(opens) == 1 and named and whole and not any(k in _CORRECTING for k in kinds)
+
+
+def _is_sorry_for_next(piece: Sequence[Mark], record: Record) -> bool:
+    """`sorry, 12 also the second` where the second is the next one: nothing that is stored is corrected."""
+    strong = (Kind.MEANT, Kind.NOT, Kind.WROTE, Kind.SCRAP)
+    if not any(m.kind is Kind.SORRY for m in piece) or any(m.kind in strong for m in piece):
+        return False
+    shaped = shape_marks([m for m in piece if m.text != "of" and m.kind is not Kind.NAME], True)
+    labels = [int(m.value) for m in shaped if m.kind in (Kind.LABEL, Kind.ORD) and m.value is not None]
+    return bool(labels) and labels == list(_opens(piece, record)[: len(labels)])
+
+
+def _opens(piece: Sequence[Mark], record: Record) -> tuple[int, ...]:
+    """The open sets of the exercise that a piece is of, where some of its sets are stored."""
+    named = next((m.names[0] for m in piece if m.kind is Kind.NAME and len(m.names) == 1), record.last_exercise)
+    last = record.last(named)
+    place = None if last is None else record.place_of(last.exercise)
+    return () if place is None else record.context(place).open_sets
 
 
 def _is_next(piece: Sequence[Mark]) -> bool:
