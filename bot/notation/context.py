@@ -24,6 +24,7 @@ ADDED_KG = Decimal(30)
 """On body weight, what is no further than this from the plan is in reason (common practice, no source)."""
 HEAVIEST_KG = Decimal(1000)
 """Without plan or history: more than any gym's bar or stack holds."""
+_BOTH = (Side.LEFT, Side.RIGHT)
 
 
 @dataclass(frozen=True)
@@ -45,7 +46,7 @@ class Context:
         out = set()
         for p in self.worked:
             assert p.set is not None
-            for side in Side if p.side is None else (p.side,):
+            for side in _BOTH if p.side is None else (p.side,):
                 out.add((p.set, side))
         return frozenset(out)
 
@@ -53,7 +54,7 @@ class Context:
         """Whether a set waits: on this side, or (without one) on any."""
         if side is not None:
             return (number, side) not in self.filled
-        return not all((number, s) in self.filled for s in Side)
+        return (number, Side.LEFT) not in self.filled or (number, Side.RIGHT) not in self.filled
 
     @cached_property
     def open_sets(self) -> tuple[int, ...]:

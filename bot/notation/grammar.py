@@ -100,11 +100,28 @@ def read_items(marks: Sequence[Mark]) -> tuple[Node | Mark, ...]:
     """
     if not marks:
         return ()
-    try:
-        tree = parser().parse(" ".join(m.kind.value for m in marks))
-    except UnexpectedInput:
+    kinds = " ".join(m.kind.value for m in marks)
+    tree = _known(kinds) if len(marks) <= _SHORT else _parsed(kinds)
+    if tree is None:
         return (replace(marks[0], kind=Kind.SLIP, end=marks[-1].end),)
     return tuple(_shape(child, marks) for child in tree.children)
+
+
+_SHORT = 16
+"""Marks of a message whose form is remembered: those come again and again."""
+
+
+@lru_cache(maxsize=512)
+def _known(kinds: str) -> Tree[Token] | None:
+    return _parsed(kinds)
+
+
+def _parsed(kinds: str) -> Tree[Token] | None:
+    """The tree over a sequence of kinds; `None` where it is no sentence of the grammar."""
+    try:
+        return parser().parse(kinds)
+    except UnexpectedInput:
+        return None
 
 
 def _shape(child: Tree[Token] | Token, marks: Sequence[Mark]) -> Node | Mark:

@@ -31,6 +31,8 @@ class Record:
     """Sets that the message numbered and told, whose number it then gave to other ones."""
     last_exercise: int | None = None
     """The exercise that the message spoke of last."""
+    _contexts: dict[int, Context] = field(default_factory=dict, repr=False, compare=False)
+    """Of each exercise asked about, as long as its sets stand as they were."""
 
     @property
     def said(self) -> list[Performed]:
@@ -40,8 +42,13 @@ class Record:
     def context(self, place: int) -> Context:
         """An exercise with all its sets, stored and said."""
         exercise = self.exercises[place]
-        rows = tuple(p for p in (*self.stored, *self.said) if p.exercise == exercise.name)
-        return Context(exercise, self.unit, rows)
+        name = exercise.name
+        rows = [p for p in self.stored if p.exercise == name]
+        rows += [t.row for t in self.told if t.row.exercise == name]
+        known = self._contexts.get(place)
+        if known is None or known.done != tuple(rows):
+            known = self._contexts[place] = Context(exercise, self.unit, tuple(rows))
+        return known
 
     def place_of(self, name: str) -> int | None:
         """Where an exercise stands in the session."""

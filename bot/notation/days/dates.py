@@ -24,6 +24,7 @@ MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {
 } | {"sept": 9}  # fmt: skip
 
 
+_DATING = (Kind.NUM, Kind.ORD, Kind.BAD)
 _MOST_SETS = 6
 """Straight behind a number, `on the 2nd` is of a set."""
 
@@ -31,6 +32,8 @@ _MOST_SETS = 6
 def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     """`3rd march`, `march 3`, `on the 3rd`, `13/4`; `3/4` may be two days."""
     mark = marks[place]
+    if mark.kind not in _DATING and mark.text not in MONTHS:
+        return None
     following = marks[place + 1] if place + 1 < len(marks) else None
     if mark.kind in (Kind.NUM, Kind.ORD) and mark.value is not None and following is not None:
         skip = 2 if following.text == "of" else 1

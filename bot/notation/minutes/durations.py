@@ -14,6 +14,7 @@ _FIXED: tuple[tuple[tuple[str, ...], int], ...] = (
     (("half", "hr"), 30), (("quarter", "of", "an", "hour"), 15), (("quarter", "hour"), 15),
     (("an", "hour"), 60), (("a", "hour"), 60), (("an", "hr"), 60), (("hour",), 60),
 )  # fmt: skip
+_LEADS = frozenset(lead[0] for lead, _ in _FIXED)
 
 
 def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
@@ -37,6 +38,8 @@ def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decima
             return with_rest(marks, place + 2, mark.value * 60)
         if unit is Kind.SLASH and text_at(marks, place + 2) == "4" and "hour" in spoken_after(marks, place + 3):
             return Decimal(45), after_hour(marks, place + 3)
+        return None
+    if mark.text.split(" ", 1)[0] not in _LEADS:
         return None
     words = plain_words(marks, place)
     texts = [w for w, _ in words]

@@ -65,6 +65,8 @@ class Index:
     spellings: tuple[str, ...]
     around_and: frozenset[tuple[str, str]] = frozenset()
     """The words on both sides of an `and` in a name: those of `clean and press`."""
+    joined: frozenset[str] = frozenset()
+    """The words of the names that gyms write as one and people as two."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -84,6 +86,7 @@ def _split_name(name: str) -> tuple[str, ...]:
     return _plain([w for w in cleaned.split() if w not in ("the", "a", "of", "with", "and", "on")])
 
 
+@lru_cache(maxsize=4096)
 def expanded(word: str) -> tuple[tuple[str, ...], ...]:
     """The word itself and what it may be short for, as plain words."""
     ways: list[tuple[str, ...]] = [(word,)]
@@ -113,7 +116,7 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
     spellings = tuple(sorted(w for w in words_all if len(w) >= 4 and w.isalpha()))
     texts = [text for name, aliases, *_ in session for text in (name, *aliases)]
     around = frozenset(pair for text in texts for pair in _around_and(text))
-    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around)
+    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, words_all & JOINED)
 
 
 def _around_and(text: str) -> list[tuple[str, str]]:

@@ -149,12 +149,19 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
 def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
     """A slip in one half of a name that is one word here: the `faec` of `faec pull`."""
     raw = said[place]
-    if len(raw) < _SHORTEST_HALF or raw in _REAL or _is_trade(raw) or _is_trade(singular(raw)) or raw in index.words:
+    if (
+        len(raw) < _SHORTEST_HALF
+        or raw in _REAL
+        or not index.joined
+        or _is_trade(raw)
+        or _is_trade(singular(raw))
+        or raw in index.words
+    ):
         return raw
     before = singular(said[place - 1]) if place else ""
     after = singular(said[place + 1]) if place + 1 < len(said) else ""
-    halves = {w.removesuffix(after) for w in index.words & JOINED if after and w.endswith(after)}
-    halves |= {w.removeprefix(before) for w in index.words & JOINED if before and w.startswith(before)}
+    halves = {w.removesuffix(after) for w in index.joined if after and w.endswith(after)}
+    halves |= {w.removeprefix(before) for w in index.joined if before and w.startswith(before)}
     near = [h for h in halves if len(h) >= _SHORTEST_HALF and OSA.distance(raw, h, score_cutoff=1) <= 1]
     return near[0] if len(near) == 1 and raw not in lexicon_words() else raw
 

@@ -9,6 +9,7 @@ from decimal import Decimal
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
+from bot.notation.order.steps import step
 from bot.notation.tokens import Mark
 
 _MOST, _FEW = 12, 6
@@ -26,11 +27,6 @@ TELLS = (
     Kind.BODY,
 )
 _TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind.DASH, Kind.TO, Kind.SLASH)
-
-
-def by_number(marks: list[Mark]) -> list[Mark]:
-    """The marks with the sets that are told by their numbers so."""
-    return _ordinals(_called(_ranges(_counted(marks))))
 
 
 def _ordinals(marks: list[Mark]) -> list[Mark]:
@@ -118,3 +114,12 @@ def group_marks(at: Mark, first: int | None, count: int, end: int) -> list[Mark]
         at, kind=Kind.SETS, text="last group" if first is None else "group", value=None, parts=(), start=end, end=end
     )
     return [label, number, sets] if first is not None else [number, sets]
+
+
+BY_NUMBER = (
+    step(_counted, (Kind.AT,)),
+    step(_ranges, (Kind.DASH, Kind.TO)),
+    step(_called, (Kind.AND,)),
+    step(_ordinals, (Kind.ORD,)),
+)
+"""The steps that put sets told by their numbers so."""

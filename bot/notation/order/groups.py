@@ -9,8 +9,9 @@ from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.by_number import TELLS, by_number, group_marks
+from bot.notation.order.by_number import BY_NUMBER, TELLS, group_marks
 from bot.notation.order.near import OF_LOAD, past_fill, whole_number
+from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
 _MOST, _FEW = 12, 6
@@ -27,7 +28,7 @@ def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return _last_behind(_one_of(_led(_behind(by_number(marks)))))
+    return put_in_place(marks, _STEPS)
 
 
 def _one_of(marks: list[Mark]) -> list[Mark]:
@@ -203,3 +204,14 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
     if kind_at(marks, past_fill(marks, end)) not in _ENDS:
         return None
     return [replace(marks[place], kind=Kind.LABEL)], end
+
+
+_HEADS = (Kind.ORD, Kind.LASTREP, "last", "final", "next", "other", "remaining")
+"""What a group or the number of a set may open with."""
+_STEPS = (
+    *BY_NUMBER,
+    step(_behind, (*_HEADS, Kind.LABEL, Kind.THEREST, "others")),
+    step(_led, _HEADS),
+    step(_one_of, ("one",)),
+    step(_last_behind, (Kind.LASTSET, Kind.LASTREP)),
+)

@@ -7,16 +7,12 @@ from decimal import Decimal
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import LOADED, UNITS, counted_sets, past_fill, whole_number
+from bot.notation.order.steps import step
 from bot.notation.tokens import Mark
 
 _FEW = 6
 _HEADS = (Kind.COLON, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH)
 _NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, Kind.REPS, Kind.NUM, Kind.NO)
-
-
-def more_sets(marks: list[Mark]) -> list[Mark]:
-    """The marks with each such number as one of sets."""
-    return _plurals(_couples(_more(marks)))
 
 
 def _plurals(marks: list[Mark]) -> list[Mark]:
@@ -91,3 +87,11 @@ def _couples(marks: list[Mark]) -> list[Mark]:
             if heads:
                 out[at] = counted_sets(marks[at])
     return out
+
+
+MORE_SETS = (
+    step(_more, (Kind.ANOTHER, Kind.MORE)),
+    step(_couples, ("couple", "pair")),
+    step(_plurals, (Kind.S,), (Kind.ALL,)),
+)
+"""The steps that make each such number one of sets."""

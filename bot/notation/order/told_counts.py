@@ -9,6 +9,7 @@ from dataclasses import replace
 from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past_fill
+from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
 _FEW = 6
@@ -23,7 +24,7 @@ def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return _all_but(_per_set(_of_minis(_did(_named(_for_so_many(_times(_down_to(marks))))))))
+    return put_in_place(marks, _STEPS)
 
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
@@ -180,3 +181,15 @@ def _per_set(marks: list[Mark]) -> list[Mark]:
         if linked and number >= start and kind_at(marks, number) is Kind.NUM:
             return [*marks[:number], mark, *marks[number:place], *marks[place + 1 :]]
     return marks
+
+
+_STEPS = (
+    step(_down_to, (Kind.DROP,)),
+    step(_times, (Kind.X,)),
+    step(_for_so_many, (Kind.FOR,), (Kind.EACH,)),
+    step(_named, _ALIKE, (Kind.NAME, Kind.WEAK)),
+    step(_did, (Kind.COMMA, Kind.COLON)),
+    step(_of_minis, (Kind.MINI,)),
+    step(_per_set, (Kind.ALL,)),
+    step(_all_but, (Kind.EXCEPT,)),
+)

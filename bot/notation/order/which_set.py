@@ -192,3 +192,17 @@ def _is_told(marks: Sequence[Mark], place: int) -> bool:
     """Whether a colon, a comma or `was` and a number follow."""
     joined = kind_at(marks, place) in (Kind.COLON, Kind.COMMA, Kind.WAS, Kind.DASH)
     return joined and kind_at(marks, place + 1) in (Kind.NUM, Kind.CLOCK)
+
+
+NUMBERING = (
+    Kind.ORD,
+    Kind.SECONDS,
+    Kind.LASTSET,
+    Kind.LASTREP,
+    Kind.FAILED,
+    Kind.EMPTY,
+    Kind.NAME,
+    Kind.WEAK,
+    *_NUMBERED,
+)
+"""What the number of a set is told by."""

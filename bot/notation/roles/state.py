@@ -1,7 +1,8 @@
 """Where the beam of `roles` stands: what was read so far, and what waits for its other half."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from decimal import Decimal
+from operator import attrgetter
 
 from bot.notation.answer import Span
 from bot.notation.said import Doubt, SaidLoad, SaidSet, Words
@@ -82,10 +83,7 @@ class State:
 
     def copy(self) -> "State":
         """A state alike."""
-        made = object.__new__(State)
-        for slot in State.__slots__:
-            setattr(made, slot, getattr(self, slot))
-        return made
+        return State(*_values(self))
 
     def put(self, said: SaidSet) -> None:
         """Adds a set."""
@@ -161,3 +159,6 @@ class State:
             self.expect,
             len(self.doubts),
         )
+
+
+_values = attrgetter(*(one.name for one in fields(State)))

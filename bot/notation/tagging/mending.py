@@ -1,5 +1,6 @@
 """Slips of the thumb put right before the kinds are given, and those that cannot be, seen."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -101,16 +102,15 @@ _DRAWN = frozenset(words("and done finished skip skipped same again over all fin
 
 def _drawn_in(word: str) -> str:
     """A word that is typed drawn out as it is spelt; any other as it stands."""
-    return next((w for w in _DRAWN if _is_drawn(word) and _once(word) == _once(w)), word)
+    return _SPELT.get(_once(word), word) if _THRICE.search(word) else word
 
 
 def _once(word: str) -> str:
     return "".join(c for c, before in zip(word, " " + word, strict=False) if c != before)
 
 
-def _is_drawn(word: str) -> bool:
-    """Whether a letter stands three times in a row."""
-    return any(a == b == c for a, b, c in zip(word, word[1:], word[2:], strict=False))
+_SPELT = {_once(word): word for word in _DRAWN}
+_THRICE = re.compile(r"(.)\1\1")
 
 
 def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
