@@ -5,7 +5,10 @@
 
 from collections.abc import Sequence
 
+from bot.notation.kinds import Kind
+from bot.notation.order.again import again
 from bot.notation.order.as_planned import as_planned
+from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
 from bot.notation.order.changes import changes
 from bot.notation.order.down import went_down
@@ -24,12 +27,16 @@ from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_last import load_last
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_side import one_side
+from bot.notation.order.ones import ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.repeats import repeats
+from bot.notation.order.reps_first import reps_first
 from bot.notation.order.roughly import roughly
 from bot.notation.order.same_load import same_load
 from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
 from bot.notation.order.shared_counts import shared_counts
+from bot.notation.order.steps import put_in_place, step
+from bot.notation.order.three_fields import three_fields
 from bot.notation.order.titles import titles
 from bot.notation.order.told_counts import told_counts
 from bot.notation.order.told_of import told_of
@@ -37,69 +44,72 @@ from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
 from bot.notation.order.warmups import warmups
-from bot.notation.order.which_set import set_numbers
+from bot.notation.order.which_set import NUMBERING, set_numbers
 from bot.notation.tokens import Mark
 
 __all__ = ["ordered"]
 
 
 _STEPS = (
-    titles,
-    under_titles,
-    mentions,
-    told_of,
-    last_first,
-    as_planned,
-    numbered,
-    with_half_minutes,
-    with_hundreds,
-    with_decimals,
-    in_turn,
-    drops,
-    one_side,
-    changes,
-    went_down,
-    roughly,
-    kit,
-    called,
-    how_many,
-    told_counts,
-    repeats,
-    groups,
-    load_last,
-    shared_counts,
-    work_sets,
-    set_ranges,
-    all_sets,
-    rated_each,
-    likes,
-    one_hand,
-    same_but,
-    same_load,
-    vague,
-    times_lists,
-    linked_lists,
-    short_efforts,
-    warmups,
-    set_numbers,
-    counts_by_name,
-    numbered_all,
-    the_others,
-    labels_first,
-    failed_last,
-    did_not_come,
-    out_of_ten,
-    another,
-    fields,
-    before_names,
-    heading_loads,
+    step(titles),
+    step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
+    step(mentions),
+    step(three_fields, (Kind.SETS, Kind.X)),
+    step(reps_first, (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS)),
+    step(told_of, (Kind.LASTREP, Kind.LASTSET, Kind.ORD, "the")),
+    step(backwards, (Kind.NUM,), ("before", "previous")),
+    step(last_first, (Kind.LASTREP, Kind.LASTSET)),
+    step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME)),
+    step(numbered, (Kind.SET,)),
+    step(with_half_minutes, ("half",)),
+    step(with_hundreds),
+    step(with_decimals, ("point", "and", "1", "fifty", "50")),
+    step(again, (Kind.AGAIN, Kind.SAME)),
+    step(ones),
+    step(in_turn),
+    step(drops),
+    step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL)),
+    step(changes),
+    step(went_down),
+    step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
+    step(kit),
+    step(called),
+    step(how_many, (Kind.NUM,)),
+    step(told_counts, (Kind.NUM,)),
+    step(repeats),
+    step(groups, (Kind.NUM,)),
+    step(load_last),
+    step(shared_counts),
+    step(work_sets),
+    step(set_ranges, (Kind.SET, Kind.SETS)),
+    step(all_sets, (Kind.ALL, Kind.SAME)),
+    step(rated_each, (Kind.EACH,)),
+    step(likes),
+    step(one_hand),
+    step(same_but, (Kind.SAME, Kind.AGAIN)),
+    step(same_load),
+    step(vague),
+    step(times_lists, (Kind.TIMES,)),
+    step(linked_lists),
+    step(short_efforts),
+    step(warmups, (Kind.WARMUP,)),
+    step(set_numbers, NUMBERING),
+    step(counts_by_name, ("single", "double", "triple")),
+    step(numbered_all, (Kind.ALL,)),
+    step(the_others, (Kind.THEREST,)),
+    step(labels_first),
+    step(failed_last),
+    step(did_not_come),
+    step(out_of_ten, ("of", "from")),
+    step(another),
+    step(fields),
+    step(before_names),
+    step(heading_loads),
 )
-"""Each takes all marks and gives them with one thing put in its place."""
+"""Each takes all marks and gives them with one thing put in its place, where what it puts right is said."""
 
 
 def ordered(marks: Sequence[Mark]) -> list[Mark]:
     """The marks in that order."""
-    said = list(marks)
-    for step in _STEPS:
-        said = step(said)
+    said = put_in_place(marks, _STEPS)
     return [by_neighbours(said, place) for place in range(len(said))]
