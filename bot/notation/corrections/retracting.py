@@ -6,6 +6,7 @@ A verb that is a skip of what is still to come (`bin the press`) is a scrap of w
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.corrections.unsaying import with_reasons, with_uncounted
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -14,6 +15,7 @@ _REMOVING = frozenset(words(
     "bin binned scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
     "chuck dump forget ignore disregard discount",
 ))  # fmt: skip
+_VOIDING = frozenset(words("forget ignore disregard discount strike void wipe erase clear undo delete remove"))
 _TAKING = frozenset(words("take get knock cross strike pull"))
 _AWAY = frozenset(words("off out away back down rid"))
 _TELLING = frozenset(words(
@@ -39,14 +41,15 @@ def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
             _take_back(out, marks, place, said[0])
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
-    return out
+    return with_reasons(with_uncounted(out))
 
 
 def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str) -> None:
     """Makes a verb the scrap that it is, where what it takes away was told before; the words about it fall silent."""
     end = _end(marks, place)
     part = marks[place + 1 : end]
-    told = len(part) if verb in _REMOVING and _is_entry(part) else _told(part)
+    whole = _is_entry(part) or (verb in _VOIDING and [m.kind for m in part] == [Kind.SET, Kind.NUM])
+    told = len(part) if verb in _REMOVING and whole else _told(part)
     if (verb in _REMOVING and told is not None) or (verb in _TAKING and _is_taken(marks, place, end)):
         out[place] = replace(marks[place], kind=Kind.SCRAP)
         start = place + 1 + (told if told is not None else len(part))
@@ -100,7 +103,8 @@ def _is_taken(marks: Sequence[Mark], place: int, end: int) -> bool:
     part = marks[place + 1 : end]
     away = next((i for i, m in enumerate(part) if m.text in _AWAY), None)
     asked = any(m.kind is Kind.ASKING or m.text in ("please", "pls", "plz") for m in marks[max(0, place - 2) : end])
-    if away is None or not asked:
+    opens = place == 0 or marks[place - 1].kind in (*_ENDS, Kind.COMMA)
+    if away is None or not (asked or (opens and [m.kind for m in part[:away]] == [Kind.LASTSET])):
         return False
     target = part[:away] or part[away + 1 :]
     named = any(m.kind in (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.ORD, Kind.NAME) for m in target)

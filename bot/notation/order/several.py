@@ -137,7 +137,7 @@ def work_sets(marks: list[Mark]) -> list[Mark]:
         if not told or before is None or not numbered:
             out.append(mark)
             continue
-        word = before.text.split()[-1]
+        word = "".join(before.text.split()[-1:])
         count = 2 if before.text == "both" else _COUNTS.get(word) if before.kind in (Kind.NUM, Kind.ALL) else None
         if count is None:
             out.append(mark)

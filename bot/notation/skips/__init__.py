@@ -80,7 +80,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
         if mark.kind not in _CUES or _is_hindered(marks, place):
             if _is_crossed(marks, place):
                 found, used, _ = names_before(marks, place, True)
-                names, places = names + found[:1], places | {place}
+                names, places = names + found[:1], places | {place, *(i for i in used if marks[i] in found[:1])}
             continue
         if mark.kind is Kind.FINISH and not _gives_up(marks, place):
             continue

@@ -221,3 +221,17 @@ def counted_after(marks: Sequence[Mark], place: int) -> set[int]:
     kinds = [m.kind for m in marks[place + 1 : place + 4]]
     counted = kinds[:1] in ([Kind.AT], [Kind.WITH]) or [m.text for m in marks[place + 1 : place + 2]] == ["after"]
     return set(range(place + 1, place + 4)) if counted and kinds[1:] == [Kind.NUM, Kind.SETS] else set()
+
+
+def heads_for_another(marks: Sequence[Mark], place: int) -> bool:
+    """`chins only, so no pressing: 8 7 7`: the sets behind a name that is denied are of the one named before, alone."""
+    denied = any(m.kind is Kind.NO for m in marks[max(0, place - 2) : place])
+    before = [i for i, m in enumerate(marks[:place]) if m.kind is Kind.NAME]
+    if not denied or not before or marks[before[-1]].names == marks[place].names:
+        return False
+    told = any(m.kind in _TOLD for m in marks[before[-1] : place])
+    return not told and any(m.text in _ALONE for m in marks[max(0, before[-1] - 2) : before[-1] + 3])
+
+
+_TOLD = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED)
+_ALONE = ("only", "just", "today")
