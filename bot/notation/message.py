@@ -40,8 +40,11 @@ from bot.notation.script import read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_or_reps import may_be_sets, too_many
+from bot.notation.side_counts import with_side_counts
+from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
+from bot.notation.skips.reach import heads_for_another
 from bot.notation.skips.seams import with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
@@ -85,11 +88,13 @@ class Reader:
         finished = None if finish is None else (finish.start, finish.end)
         before = [marks[i] for i in sorted(elsewhen)]
         marks = masked(marks, elsewhen - skips.places)
-        kept = {p for p in skips.places if marks[p].kind is Kind.NAME and _numbers_follow(marks, p)}
-        left_out = {marks[p].start for p in skips.places - kept}
+        names = (p for p in skips.places if marks[p].kind is Kind.NAME)
+        kept = {p for p in names if _numbers_follow(marks, p) and not heads_for_another(marks, p)}
+        denied = {p for p, m in enumerate(marks) if m.kind is Kind.NAME and heads_for_another(marks, p)}
+        left_out = {marks[p].start for p in (skips.places - kept) | denied}
         draft.mentions = [m for m in draft.mentions if m[0].start not in left_out]
         marks = with_skip_seams(marks, skips.places, kept)
-        marks = masked(marks, (skips.places - kept) | kinds.hurt_names)
+        marks = masked(marks, (skips.places - kept) | kinds.hurt_names | denied)
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
@@ -130,7 +135,8 @@ class Reader:
         marks = with_other_side(marks, record.last())
         progress = read_progress(marks, record, draft.under_way())
         steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
-        telling = with_exceptions(steps, record, draft.under_way())
+        sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
+        telling = with_exceptions(sided, record, draft.under_way())
         marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)

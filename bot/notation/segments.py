@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from bot.notation.abbreviations import singular
+from bot.notation.halves import completes, is_only_timed
 from bot.notation.kinds import Kind
 from bot.notation.names_apart import begun_parts, sets_before_names
 from bot.notation.tokens import Mark
@@ -66,7 +67,7 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
                 marks, name, part_start, trailing, led = marks[part_start:], mark, 0, False, True
                 continue
             numbers_here = any(m.kind in NUMBERS for m in marks[part_start:])
-            follows = not _numbers_in_part(piece, place + 1) or _is_entry_on(marks[part_start:])
+            follows = _is_whole(piece, place, marks[part_start:])
             if numbers_here and follows and (name is None or part_start > 0):
                 if name is not None:
                     segments.append(Segment(name, tuple(marks[:part_start])))
@@ -74,7 +75,7 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
                 segments.append(Segment(mark, tuple(marks)))
                 marks, name, part_start, trailing, led = [], None, 0, True, True
                 continue
-            if trailing and segments and _is_its_load(segments[-1], marks):
+            if trailing and segments and (_is_its_load(segments[-1], marks) or completes(segments[-1].marks, marks)):
                 segments[-1] = Segment(segments[-1].name, (*segments[-1].marks, *marks))
                 marks = []
             elif any(m.kind in NUMBERS for m in marks) or name is not None:
@@ -91,13 +92,24 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
             trailing
             and name is None
             and segments
-            and (told in ([], [Kind.BODY]) or _is_its_load(segments[-1], marks) or _counts_only(marks))
+            and (
+                told in ([], [Kind.BODY])
+                or _is_its_load(segments[-1], marks)
+                or completes(segments[-1].marks, marks)
+                or _counts_only(marks)
+            )
         ):
             last = segments[-1]
             segments[-1] = Segment(last.name, (*last.marks, *marks))
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _is_whole(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:
+    """Whether what stands before a name is all that is told of it in its part."""
+    alone = not _numbers_in_part(piece, place + 1) or _is_entry_on(before)
+    return alone or is_only_timed(before, piece[place + 1 :])
 
 
 def _is_all_of(marks: Sequence[Mark]) -> bool:

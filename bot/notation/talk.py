@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import beside, part_of
+from bot.notation.clauses import EDGES, beside, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.tied import is_led_at, is_tied
@@ -33,7 +33,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         if _is_on_scale(marks, place):
             out.add(place)
         if _took(marks, place):
-            out |= {place, place + 1}
+            out |= {place, place + 1, *_seconds_behind(marks, place + 2)}
         if _is_rest(marks, place) or _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
@@ -77,6 +77,16 @@ def _took(marks: Sequence[Mark], place: int) -> bool:
         or before[-1:] == ["within"]
         or (before[-1:] == ["in"] and {"done", "finished"} & set(before))
     )
+
+
+def _seconds_behind(marks: Sequence[Mark], at: int) -> set[int]:
+    """The `58` of `took 1 min 58`."""
+    value = marks[at].value if at < len(marks) and marks[at].kind is Kind.NUM else None
+    ends = at + 1 >= len(marks) or marks[at + 1].kind in (*EDGES, Kind.AND, Kind.THEN, Kind.SECONDS)
+    return {at} if value is not None and value < _MINUTE and ends else set()
+
+
+_MINUTE = 60
 
 
 def _is_duration(marks: Sequence[Mark], place: int) -> bool:

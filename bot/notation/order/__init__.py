@@ -26,6 +26,7 @@ from bot.notation.order.last_first import last_first
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_last import load_last
 from bot.notation.order.meanings import by_neighbours
+from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
@@ -54,6 +55,7 @@ _STEPS = (
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(mentions),
+    step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
     step(three_fields, (Kind.SETS, Kind.X)),
     step(reps_first, (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS)),
     step(told_of, (Kind.LASTREP, Kind.LASTSET, Kind.ORD, "the")),

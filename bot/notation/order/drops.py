@@ -16,13 +16,28 @@ _MOST = 7
 
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
-    out = [_spelled(marks, place) for place in range(len(marks))]
+    out = _put_down([_spelled(marks, place) for place in range(len(marks))])
     at = 0
     while at < len(out):
         if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
             end = _told_behind(out, at + 1)
             out[at + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end]]
         at += 1
+    return out
+
+
+def _put_down(out: list[Mark]) -> list[Mark]:
+    """`dropped it at 12`: what was lifted came down after so many, which is no drop."""
+    for place, mark in enumerate(out):
+        if mark.kind is not Kind.DROP or mark.text.split()[-1] != "dropped":
+            continue
+        it = place + 1 + (text_at(out, place + 1) in ("it", "them", "that"))
+        led = text_at(out, it) in ("at", "after")
+        loaded = kind_at(out, it + 2) in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.HAND)
+        if it > place + 1 and led and kind_at(out, it + 1) is Kind.NUM and not loaded:
+            then = Kind.THEN if mark.text.startswith("then") else Kind.FILL
+            out[place : it + 1] = [replace(m, kind=Kind.FILL) for m in out[place : it + 1]]
+            out[place] = replace(mark, kind=then)
     return out
 
 

@@ -58,7 +58,7 @@ def _rates(marks: list[Mark], place: int) -> bool:
     at = place + 1
     while (after := mark_at(marks, at)) is not None and after.kind in (Kind.WAS, Kind.COLON, Kind.GAP):
         at += 1
-    return after is not None and after.kind in (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR)
+    return after is not None and after.kind in (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.FAILED)
 
 
 def _leads_side(marks: list[Mark], place: int) -> bool:
