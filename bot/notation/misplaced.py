@@ -51,7 +51,9 @@ def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
         changing = bool(set(before.text.split()[-1:]) & _CHANGING) and before.kind not in (*_LINKED, Kind.PLUS)
         if changing and marks[place].kind is Kind.NUM:
             yield marks[place]
-        could = [w for m in marks[max(0, place - 4) : place] if m.kind is not Kind.MEANT for w in m.text.split()]
+        near = marks[max(0, place - 4) : place]
+        near = near[max((i + 1 for i, m in enumerate(near) if m.kind is Kind.NUM), default=0) :]
+        could = [w for m in near if m.kind is not Kind.MEANT for w in m.text.split()]
         if {"couldve", "could", "shouldve"} & set(could) and {"have", "of", "couldve", "shouldve"} & set(could):
             yield marks[place]
         spoken = len(after) == 2 and after[0].kind in (Kind.FILL, Kind.WORD) and after[1].kind is Kind.CLOSE
