@@ -7,6 +7,7 @@ from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
+from bot.notation.corrections.listed_again import list_again, tells_list_again
 from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
@@ -66,6 +67,10 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         return []
     if _tells_efforts(piece):
         return piece
+    if tells_list_again(piece, draft.record):
+        rest = list_again(piece, draft.record)
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return rest
     plain = put_plainly(piece, draft.record, place) if stored else None
     corrects = _corrects(draft, piece)
     if corrects and (plain is None or not any(m.kind is Kind.WROTE for m in piece)):

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.clauses import EDGES
+from bot.notation.corrections.again import told_again
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -15,7 +16,7 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    return _rated_again(_out_of_brackets(list(marks)))
+    return _rated_again(_out_of_brackets(told_again(marks)))
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

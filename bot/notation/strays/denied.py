@@ -31,11 +31,13 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
     at = place - 1
     while at >= 0 and marks[at].kind is Kind.FILL:
         at -= 1
-    return at < 0 or marks[at].kind in (Kind.STOP, Kind.LINE, Kind.NAME)
+    return at < 0 or marks[at].kind in (Kind.STOP, Kind.LINE, Kind.NAME, Kind.NO)
 
 
 def _ends(marks: Sequence[Mark], end: int) -> bool:
-    return end < len(marks) and (marks[end].kind in EDGES or marks[end].text in ("but", "just", "only"))
+    entry = [m.kind for m in marks[end : end + 4] if m.kind is not Kind.FILL][:3]
+    whole = entry in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+    return end < len(marks) and (marks[end].kind in EDGES or marks[end].text in ("but", "just", "only") or whole)
 
 
 def _is_entry(marks: Sequence[Mark], start: int, *, is_first: bool) -> bool:
