@@ -22,6 +22,7 @@ _BUT = frozenset(["but", "except", "apart from", "bar", "besides", "excepting", 
 _PASSED = _BUT | {"cut", "stopped", "ended", "died"}
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
+_LOADS = (Kind.S, Kind.KG, Kind.LB)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AT, Kind.RPE, Kind.RIR, Kind.TANK)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.EXCEPT, Kind.AND, Kind.OPEN)
 _MOST = 10
@@ -157,13 +158,15 @@ def _counted(marks: Sequence[Mark], count: int, end: int) -> _Alike | None:
 
 def _past_numbers(marks: Sequence[Mark], at: int) -> int:
     """Behind what still tells of the same sets: their load, their repetitions."""
+    start = at
     while (
         (kind_at(marks, at) in (Kind.NUM, Kind.S, Kind.EACH, *_LINKS, *_UNITS) and not _names(marks, at))
         or (kind_at(marks, at) is Kind.SLASH and kind_at(marks, at + 1) is Kind.EACH)
     ) or (
         kind_at(marks, at) in (Kind.FILL, Kind.COMMA)
         and kind_at(marks, at + 1) is Kind.NUM
-        and kind_at(marks, at + 2) in (Kind.S, Kind.KG, Kind.LB)
+        and kind_at(marks, at + 2) in _LOADS
+        and not any(m.kind in _LOADS for m in marks[start:at])
     ):
         at += 1
     return at

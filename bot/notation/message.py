@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import date
 
 from bot.notation.accounts import unaccounted
+from bot.notation.added_sets import with_added_sets
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
 from bot.notation.corrections.amends import all_targeted, amend, targeted
@@ -24,6 +25,7 @@ from bot.notation.miscounted import miscounted
 from bot.notation.misheard import sounds_like_another
 from bot.notation.misplaced import misplaced
 from bot.notation.named_hurts import pain_beside_names
+from bot.notation.nameless import with_names_by_load
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.overlooked import overlooked
@@ -36,6 +38,7 @@ from bot.notation.qualified import of_another_kind
 from bot.notation.reports import Reporting
 from bot.notation.restated import goes_beyond, numbered_again, taken_back
 from bot.notation.said import Doubt
+from bot.notation.same_times import with_same_times
 from bot.notation.script import read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
@@ -53,6 +56,7 @@ from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
+from bot.notation.without_load import with_body_weight
 
 LONGEST = 4096
 """Characters that are read: the chat's longest message."""
@@ -127,7 +131,7 @@ class Reader:
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
-        said = marks = begun(marks)
+        said = marks = with_names_by_load(begun(marks), record, draft.unit)
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
@@ -135,8 +139,10 @@ class Reader:
         marks = with_other_side(marks, record.last())
         progress = read_progress(marks, record, draft.under_way())
         steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
+        steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
-        telling = with_exceptions(sided, record, draft.under_way())
+        telling = with_same_times(sided, record, draft.under_way())
+        telling = with_exceptions(telling, record, draft.under_way())
         marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)

@@ -75,7 +75,8 @@ def _counted_behind(marks: Sequence[Mark], end: int, count: int) -> tuple[Mark, 
     every = kind_at(marks, at) in (Kind.ALL, Kind.EACH)
     held = _count_of(marks, at) if kind_at(marks, at) is Kind.ALL else None
     if held is not None:
-        return _closed(marks, held, at + 1)
+        sides = count < _SURE and kind_at(marks, end - 2) is Kind.SLASH
+        return None if sides else _closed(marks, held, at + 1)
     at = past_fill(marks, at + every)
     linked = kind_at(marks, at) in (Kind.X, Kind.FOR)
     at = past_fill(marks, at + linked)

@@ -166,5 +166,7 @@ def the_others(marks: list[Mark]) -> list[Mark]:
             out.append(replace(mark, kind=Kind.ALL, text="the rest"))
             continue
         out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
-        out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end))
+        entry = [kind_at(marks, at + n) for n in range(1, 3)]
+        whole = Kind.X in entry or Kind.FOR in entry
+        out.append(replace(mark, kind=Kind.SETS, text="group" if whole else "sets", start=mark.end))
     return out

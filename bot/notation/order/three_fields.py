@@ -16,6 +16,8 @@ _BETWEEN = (Kind.COMMA, Kind.FILL, Kind.COLON, Kind.AND)
 _ENDS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.NAME, Kind.OPEN, Kind.CLOSE, Kind.THEN, Kind.RPE, Kind.RIR,
          Kind.FEELS, Kind.EMPTY, Kind.WORD, Kind.GAP)  # fmt: skip
 _RATED = (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.MORE, Kind.LEFT, Kind.COULD)
+_ALIKE = ("fold", "group", "last group")
+"""Sets that are counted with their repetitions already: `two tens and an eight`."""
 _MOST_SETS = 10
 _FIELDS = 3
 
@@ -75,6 +77,8 @@ def _stretch(marks: Sequence[Mark], at: int) -> int | None:
 
 def _read(part: Sequence[Mark]) -> _Told | None:
     """The fields of a stretch; `None` where another word stands in it."""
+    if any(m.kind is Kind.SETS and m.text in _ALIKE for m in part):
+        return None
     told = _Told()
     at = 0
     free = True

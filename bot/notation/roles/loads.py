@@ -75,6 +75,7 @@ class Loads(Steering):
             made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
             marked = made.load.hand or made.load.unit_said
             made.cost += 0.8 if marked and (same or self._may_be_count(made, amount, said)) else 0.0
+            made.cost += 1.4 if marked and same and self._repeats_as_count(made, amount) else 0.0
         if made.stage is Stage.MINI and bare:
             return None
         made.slashed = amount.join in (Join.SLASH, Join.PLUS) and bool(made.sets) and self._drops_next(made)
@@ -86,6 +87,12 @@ class Loads(Steering):
         made.chain = state.chain + "L"
         made.start = amount.start
         return made
+
+    def _repeats_as_count(self, state: State, amount: Amount) -> bool:
+        """Whether a bare number is the load once more, said with its word, and may be repetitions: `15s 15 15 12`."""
+        value = amount.value
+        counts = value is not None and value == int(value) and not amount.leads
+        return counts and int(value or 0) in self.context.range_of(self.number(state.index))
 
     def _may_be_count(self, state: State, amount: Amount, said: SaidLoad) -> bool:
         """Whether a bare number that would change the load goes on with the repetitions: the `9` of `-10: 10 9 8`."""
@@ -121,7 +128,7 @@ class Loads(Steering):
         if amount.join in (Join.WITH, Join.AT):
             made.cost += 2.5 * self._is_told_twice(made, said)
         if len(group) == 1 and is_inherited(last) and amount.join in (Join.WITH, Join.AT, Join.X):
-            since = 1 if amount.join is Join.X else _since_load_behind(made.sets)
+            since = 1 if amount.join is Join.X else since_load_behind(made.sets)
             group = [replace(s, load=None) for s in made.sets[-since:]]
             made.sets = (*made.sets[:-since], *group)
         if last.stage is Stage.MINI:
@@ -186,10 +193,11 @@ def is_inherited(said: SaidSet) -> bool:
     return said.load is not None and said.load.end < said.start
 
 
-def _since_load_behind(sets: Sequence[SaidSet]) -> int:
+def since_load_behind(sets: Sequence[SaidSet]) -> int:
     """How many sets at the end await a load: those behind one whose load was told after it, `5 at 140, 8 and 8`."""
     load = sets[-1].load
     count = next((n for n, s in enumerate(reversed(sets)) if s.load != load or not is_inherited(s)), len(sets))
     before = sets[-count - 1] if count < len(sets) else None
     told = None if before is None or before.load != load or load is None else before.words.reps
-    return count if told is not None and load is not None and told[0] < load.start else 1
+    start = None if load is None else (load.number_at or (load.start, load.end))[0]
+    return count if told is not None and start is not None and told[0] < start else 1

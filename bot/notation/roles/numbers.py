@@ -6,7 +6,7 @@ from dataclasses import replace
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join
 from bot.notation.roles.costs import LINKED
-from bot.notation.roles.loads import is_inherited
+from bot.notation.roles.loads import is_inherited, since_load_behind
 from bot.notation.roles.state import State
 from bot.notation.roles.timed import Timed
 from bot.notation.said import Doubt, SaidLoad
@@ -147,6 +147,9 @@ class Numbers(Timed):
         if all((s.load is None or (state.since_then and is_inherited(s))) and not s.same for s in since):
             changed = [replace(s, load=loaded.load) for s in since]
             loaded.sets = (*loaded.sets[: len(loaded.sets) - len(since)], *changed)
+        elif amount.join is Join.AND and is_inherited(since[-1]):
+            count = since_load_behind(since)
+            loaded.sets = (*loaded.sets[:-count], *(replace(s, load=loaded.load) for s in loaded.sets[-count:]))
         return loaded
 
     def _as_measure(self, state: State, amount: Amount) -> Iterator[State]:
