@@ -43,6 +43,7 @@ def likened(scene: Passage) -> list[tuple[Mark, Spot]]:
 _FELL = word_set("dropped drop dropping landed fell fallen rolled")
 _TROD = word_set("stood trod trodden stepped stamped stomped sat")
 _UNDERFOOT = word_set("toe foot finger hand ankle")
+_CAME = word_set("came coming crashed crashing slammed smashed slipped")
 _CARELESS = word_set("ball smoothly gently softly lightly")
 
 
@@ -56,7 +57,17 @@ def struck(scene: Passage) -> list[tuple[Mark, Spot]]:
         trod = scene.words(low - 4, low) & _TROD and not spot.place.plural and spot.place.name in _UNDERFOOT
         if on and trod and not fell:
             fell = [i for i in range(max(0, low - 4), low) if scene.word(i) in _TROD]
-        if on and fell and spot.place.tissue is not Tissue.CHEST and not scene.words(fell[-1], low) & _CARELESS:
+        came = [i for i in range(max(0, low - 5), low) if scene.word(i) in _CAME and scene.same_sentence(i, low)]
+        if on and not fell and spot.place.tissue is Tissue.JOINT and not spot.place.plural:
+            fell = [i for i in came if scene.word(i) not in ("came", "coming") or scene.word(i + 1) == "down"]
+        near_miss = bool(fell) and scene.words(fell[0] - 2, fell[0]) & {"nearly", "almost", "narrowly"}
+        if (
+            on
+            and fell
+            and not near_miss
+            and spot.place.tissue is not Tissue.CHEST
+            and not scene.words(fell[-1], low) & _CARELESS
+        ):
             out.append((Mark(fell[-1], spot.end, None, spot.place), spot))
     return out
 

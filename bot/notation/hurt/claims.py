@@ -43,7 +43,22 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     claims = _settled([replace(c, score=owned.get(i), scored=scores_of(scene, c, scores)) for i, c in enumerate(raw)])
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
-    return [_severe_headache(_of_two_sides(scene, c, scores)) for c in standing]
+    return [_severe_headache(_of_scored_side(scene, _of_two_sides(scene, c, scores))) for c in standing]
+
+
+def _of_scored_side(scene: Passage, claim: Claim) -> Claim:
+    """`left shoulder 2/10, right one 5/10`: the side whose score is kept."""
+    if claim.spot is None or claim.side is None or claim.score is None:
+        return claim
+    at = claim.score.first - 1
+    while scene.word(at) in _TO_SCORE | _ONE and at > claim.spot.end:
+        at -= 1
+    told = at > claim.spot.end and scene.word(at) in SIDES and scene.same_sentence(at, claim.score.first)
+    named = told and (scene.ends(at) or scene.word(at - 1) in ("the", "and", "but") or scene.word(at + 1) in _ONE)
+    return replace(claim, side=SIDES[scene.word(at)]) if named else claim
+
+
+_ONE = word_set("one side 's is was knee shoulder elbow hip")
 
 
 def _of_two_sides(scene: Passage, claim: Claim, scores: list[Score]) -> Claim:

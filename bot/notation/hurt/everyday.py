@@ -102,40 +102,40 @@ EVERYDAY = word_set(
     buttons butts buy buys bye byes ca cab cabbed cabbing cable cabled cabling cabs cache cached caches caching
     cackle cackled cackles cackling cactuses cad caddying cadge cadging cads cafe caged cages cagey caging cagy cake
     caked cakes caking cal calculuses calfskin calif califs calk calked calking calks callable caller callings
-    calloused callousing callously callousness calls callused callusing calmer calms calved calving cam cambering
-    camel cameo camp camped campiest camping camps campuses campy cams candied candle candling candying cane caning
-    canning cannoning canny canonising canonizing cans cant canted canteen cantered canting canto cants capable cape
-    caper capes caplets capped capping capsize captured caraway card carding cared careened careening carefree
-    caressed caressing caret cargoes caring carjacked carjacking carmine carnal caroling caroming carousers carouses
-    carp carpals carped carpel carpentry carpetbag carpeting carpets carping carport carps carryall carryout cars
-    carsick cart cartilages carting carts carve carves carving cased caseload caseloads casement casework cash
-    cashed cashing casing cask cast casting castings catalysed catalysis catalyzed catcall catcalled catcalling
-    catchall catcher catchers catchier catchings catchword catchwords categorise cater catered catering caters cats
-    cattail catting catwalk caucuses caucussed caulking causes causing cavemen caves cavorting caw caws cease ceases
-    ceasing ceilings cell cellar cello cells censused cent center centers centrists cessation cessations cession
-    cessions chad chafes chaff chaffed chaffing chaining chains chainsaw chainsawing chairing chairlift chairlifts
-    chairperson chairs chairwoman chalkboard chalking chalks chalky chammies chammy champ champed champing champs
-    chancing changeable changeling changeover chant chanting chap chaplains chapped chapping chaps char charging
-    charming charring chartered charting chase chased chasing chat chattered chatterer chatting cheapness cheat
-    cheating check checking checks cheekbones cheeking cheeky cheep cheeping cheeps cheer cheering cheers cheesing
-    chem chess chestnuts chests chi chic chick chicks chid chidden childbearing childcare childlike chile chiles
-    chili chilies chill chilled chiller chillers chillest chillier chillies chilliest chills china chink chinking
-    chinning chino chins chinstrap chinups chip chipped chipping chips chit chock chocking chocks chocolates choir
-    choke chomping choosing chopper choppiest chopping chops chore chose chow chowed chowing chroming chubby chuck
-    chucking chuckles chuckling chugging chumming chunks chunky churches churl churls cider cinch cinched cinches
-    cinching circuiting cite citing clack clacked clacking clacks clam clambered clammed clamming clamoured
-    clampdown clampdowns clamping clamps clams clan clanging clank clanked clanking clanks clans clap clapped
-    clapping claps clash clashed clashes clashing clasp clasped clasping clasps classing classmate classmates
-    classroom classy clatter clattering clatters clauses claws clay cleaned cleaning cleans cleanups clearer
-    clearest clearing clearinghouse cleat cleaved cleaver cleaving cleft clenches clerking cleverer cleverness clew
-    clickable clients climbing climbs clime clinch clinched clincher clinches clinching clinging clink clinked
-    clinking clinks clip clipper clipping clippings clips cliques clit cloaked cloaking clobber clobbers clock
-    clocked clocking clocks clod clog cloistered cloisters clomp clomped clomping clone cloned clones cloning clop
-    clopped clopping clops closeout closer closest closet closets cloth clothesline clothespins clots clotted
-    clotting clouded clout clouting clove clover cloves clown clowning cloy cloyed cloying clubbing cluck clucked
-    clucking clucks clue clueing cluing clump clumped clumping clung clunked clunkier clustered clustering clusters
-    clutched clutches clutching clutter cluttered cluttering clutters coaching coal coast coasted coasting coating
-    cobble cobbled cobbling cock cocked cocking cockles cocks cocky cod coda code codes coding coed coercing
+    calloused callousing callously callousness calls callused callusing calmer calms cals calved calving cam
+    cambering camel cameo camp camped campiest camping camps campuses campy cams candied candle candling candying
+    cane caning canning cannoning canny canonising canonizing cans cant canted canteen cantered canting canto cants
+    capable cape caper capes caplets capped capping capsize captured caraway card carding cared careened careening
+    carefree caressed caressing caret cargoes caring carjacked carjacking carmine carnal caroling caroming carousers
+    carouses carp carpals carped carpel carpentry carpetbag carpeting carpets carping carport carps carryall
+    carryout cars carsick cart cartilages carting carts carve carves carving cased caseload caseloads casement
+    casework cash cashed cashing casing cask cast casting castings catalysed catalysis catalyzed catcall catcalled
+    catcalling catchall catcher catchers catchier catchings catchword catchwords categorise cater catered catering
+    caters cats cattail catting catwalk caucuses caucussed caulking causes causing cavemen caves cavorting caw caws
+    cease ceases ceasing ceilings cell cellar cello cells censused cent center centers centrists cessation
+    cessations cession cessions chad chafes chaff chaffed chaffing chaining chains chainsaw chainsawing chairing
+    chairlift chairlifts chairperson chairs chairwoman chalkboard chalking chalks chalky chammies chammy champ
+    champed champing champs chancing changeable changeling changeover chant chanting chap chaplains chapped chapping
+    chaps char charging charming charring chartered charting chase chased chasing chat chattered chatterer chatting
+    cheapness cheat cheating check checking checks cheekbones cheeking cheeky cheep cheeping cheeps cheer cheering
+    cheers cheesing chem chess chestnuts chests chi chic chick chicks chid chidden childbearing childcare childlike
+    chile chiles chili chilies chill chilled chiller chillers chillest chillier chillies chilliest chills china
+    chink chinking chinning chino chins chinstrap chinups chip chipped chipping chips chit chock chocking chocks
+    chocolates choir choke chomping choosing chopper choppiest chopping chops chore chose chow chowed chowing
+    chroming chubby chuck chucking chuckles chuckling chugging chumming chunks chunky churches churl churls cider
+    cinch cinched cinches cinching circuiting cite citing clack clacked clacking clacks clam clambered clammed
+    clamming clamoured clampdown clampdowns clamping clamps clams clan clanging clank clanked clanking clanks clans
+    clap clapped clapping claps clash clashed clashes clashing clasp clasped clasping clasps classing classmate
+    classmates classroom classy clatter clattering clatters clauses claws clay cleaned cleaning cleans cleanups
+    clearer clearest clearing clearinghouse cleat cleaved cleaver cleaving cleft clenches clerking cleverer
+    cleverness clew clickable clients climbing climbs clime clinch clinched clincher clinches clinching clinging
+    clink clinked clinking clinks clip clipper clipping clippings clips cliques clit cloaked cloaking clobber
+    clobbers clock clocked clocking clocks clod clog cloistered cloisters clomp clomped clomping clone cloned clones
+    cloning clop clopped clopping clops closeout closer closest closet closets cloth clothesline clothespins clots
+    clotted clotting clouded clout clouting clove clover cloves clown clowning cloy cloyed cloying clubbing cluck
+    clucked clucking clucks clue clueing cluing clump clumped clumping clung clunked clunkier clustered clustering
+    clusters clutched clutches clutching clutter cluttered cluttering clutters coaching coal coast coasted coasting
+    coating cobble cobbled cobbling cock cocked cocking cockles cocks cocky cod coda code codes coding coed coercing
     coffeehouse coffees coffer cog cogitated cohered cohering coiled coiling coin coked cokes coking col colas colds
     colicky collage collages collared collaring collars collate collated collates collating colleagues colludes
     collusion colon colorblind coloreds colorfast coloring colors colourblind coloureds colourfast colouring colours
@@ -182,120 +182,120 @@ EVERYDAY = word_set(
     darting darts dash dashed dashing date dated dates dating daughters daunt daunting dawdling dawn dawning
     daybreak daylight daylights daytime dazzling dbs dd dding dds deadbeat deadbeats deaden deadens deader deadlier
     deadliest deadline deadlines deadlock deadlocked deadlocking deadlocks deadwood deaf deafened deafness dealing
-    dealings deals dealt dean deans dear dearly dearness dears deathless debauched debt debts deceive deckhand
-    deckhands decking decks decompressed dedicated deed deeded deeding deeds deem deemed deems deepened deeps deer
-    defaced defamed defeated defecate defecates defected defectors deferred deflated deflected deform deforming
-    deforms deft defuse defused defuses defusing dejected dejecting delegated deli delicious delight delighting
-    delights delimited delimiting delinted deliriously delirium deliriums delis dell dells delta deltas demanded
-    demanding den denials dense dent dentistry dents deported deprecated depreciate depressed depressing depression
-    depressive dept deranging desecrated desirous desists desk desperate detachable detaches detaching detailed
-    detained detected detectors detests detracted devil deviously devolved devolving devoting devouring dew dibble
-    dibbled dibbles dibbling dice diced dices dick dickers dickey dicks diction diddle die dies dieting differed
-    differing dig digger digging digs dike diked dikes diking dill dills dilly dime dimes dimmer dimple dims din
-    dine ding dinged dinginess dinging dings dink dinky dinner dinning dins dint dip dipped dipping dire directors
-    dirk dirtiness dis disappears disasters disbands disbursed disbursing disclose disclosed discloses disclosing
-    disco discolor discolors discolour discolours discomfit discomforted discomforting discomforts discover
-    discovered discovering discredit discreditable discrediting discredits discs dish dishonored dishonoured
-    disinter disks dislocations disorient disorients disowning disproved disproving diss dissed disses dissing
-    dissociate dissociated dissociates dissociating dissociation distantly distaste distastes distending distorted
-    distorting distorts distressed disturbingly ditched ditching dithered dithering dive dives diving dizzied
-    dizzier dizzies dizziest dizzying doable dock docked docket docking docks docs doctoral dodge doe doer doers
-    doff dogfight dogging doggone doggy doghouse dogs dogwood doings dole doles doling doll dollar dolled dolling
-    dolloping dolt dolts dome domes doming don donating dongle dongles donning donor dons donut doodling doom
-    dooming dooms doorbell doormat doors doorstep doorsteps doorstop doorstops doorway dope dopes dopey doping dopy
-    dork dorky dorm dorms dos dose dosed doses dosing dot dote dotes doth doting dotting doubled doublet doubling
-    doubly doubting douching dough doughier doughtier dour dove doves dowel doweling dowelling dowels downbeat
-    downbeats downfall downfalls downhill downhills downing download downloadable downloading downloads downplay
-    downplayed downplaying downplays downright downscale downsize downstairs downstream downtime downturn downturns
-    downwind downy dowsing doze dozes dozing drab drabs drafting dragged drain drainer draining dram drams draping
-    draughted draughtier drawback drawbacks drawbridge drawbridges drawing drawl drawling drawn draws drawstring
-    dray drays dread dreaded dreading dreads dreaming dredging dregs drench drenched drenches drenching dress
-    dressed dresses dressing dressings drew dribbler dribblers dribbles driblet dried drilled drilling drinkable
-    drip dripped dripping drippings drips driveled driveling drizzled drizzling drone droning drool drooled drools
-    droopier droplet droplets dropout dropper droppings dropsy dross drought drowned drownings drowns drowsing
-    drubbed drubbing drubs drudging drug drugging drugs drunker drunks dry drying drys dual dub dubbing dubs duchy
-    duck ducked ducking duckling ducklings dud duded dudes duding duds duel duelling dues duff duffer duffers duke
-    dulled dulling dullness dulls dully dulness duly dumb dumbbells dumbly dumbness dummy dump dumped dumping dun
-    dune dung dunged dunging dungs dunk dunking dunner dunning duns dupe duping dusk dust dusted dusting dusty dwell
-    dwelled dwelling dwellings dwells dwelt dye dyes ea earaches earfuls earl earls earn earning earns earphone
-    earring earshot earsplitting earthen earthing easel eases easiness east easygoing eat eater eaters eating eats
-    eave eclectic ed edged edger edgings edgy eds eel eels eery effecting egging eider eight eighteens eights either
-    ejected ejecting eke eked ekes elapsing elastic elate elated elates elating elbowing elbowroom elected electing
-    elector electoral electors electrical electrify electron electronic elegant elephants elevate elevates elevator
-    elf eliciting eliminate eliminates elite ell ells eloping elsewhere emailing emended emending emery emitting emo
-    emoting employed employing empresses emptier empties enable enacting encoding encoring endearing endears
-    endowing enduring enervated engaged engorged enjoin enjoining enjoins enjoyable enjoys enlarge enlarger
-    enlargers enlarges enlists enormity enormously enraged ensuring entente ententes entering entice enticing
-    entirety entrapped entrusting enuring envoy envying eon equating era eras erase erased erasing ere erecting
-    erection erections erects err errs erupting escape escapee escapes escaping especial espying est ester esters
-    estrange estranged estranging eta etch etched etching ether eve evenhanded evenly evens event ever everybody
-    everyday everyone everyplace everywhere eves eviction evils evolved evolving ewe ewes exacting excepting
-    exchanging excluded excluding excruciatingly executing executors exerting exes expandable expanded expanding
-    expands expectant expediting expelling expend expended expending expiating exploited exploiting explore explored
-    explorer explores exploring explosions explosives exporting exposed exposing expounding expressed expressing
-    expression expressive extendable extending extends extent extras extremer extremes eyeball eyeballing eyeballs
-    eyeglass eyelets eyepiece eyesore eyesores eyestrain eyeteeth eyetooth eying fa fable fabled faced facelift
-    facelifts facepalm facepalming facepalms faces facet faceting facing fact faction factored factoring facts
-    factual fad fades fads fag fagged fagging fags fail failings fain fainer fainest faintest faintly fair fairness
-    fairs fairway fairways fake faked fakes faking falloff falloffs fallout fallow fallowing falter fame famed
-    famished famishing fancy fang fangs fanning faradized farce farces fare fared fares faring farm farmer farms
-    farrow farrowed farrowing farrows fart farther farthing farthings farting farts fascinates fascists fastening
-    faster fasting fastness fasts fate fated fates fathead fatheads fathered fathering fathers fating fatness fats
-    fatten fattening fattier faultfinding faulting favorite favoured favourite fawning fax faxed faxing faze fazed
-    fazing feared fearful fearing fears fearsome feasibility feast feasting feat feather feats feature featured
-    features fecal fed feds fee feed feeding feedings feeds feelingly fees feinting feints felines felling fellow
-    fells felon felting felts fem fen fencing fend fender fer feral ferry ferrying fest fetal fetched fetching
-    fetter fettered fettering fetters fettle fever feverishly fevers fey fez fiat fibre fibs fiction fictions fiddle
-    fidgeting fie fiend fiends fife fifes fig fighter fighters fights figment figments figuring filament filaments
-    filch filching file filed files filing filings filler fillings fills filly film filming fin finagling finalising
-    finance finch finches finder finders finds fined fineness finer fines finessing fingerboard fingering
-    fingernails fining finis fink finking finny fins fir firearm firearms fireball fireballs firebomb firebombing
-    firebreak firebug firebugs firefight firefighting firehouse fireplace firepower fires fireside firetrap
-    firetraps firewall firewalls firewater firewood firm firs firsthand fish fishing fists fitness fits fitter
-    fitters fitting fittingly fiver fives fix fixating fixer fixes fizz fizzling fizzy flab flack flag flagging
-    flail flailed flailing flails flairs flak flake flaked flakes flaking flamage flame flamed flamers flames
-    flaming flan flank flanking flap flapped flapping flaps flashback flashbacks flashed flasher flashers flashest
-    flashier flashily flashlight flashlights flashy flask flatbed flatcar flatfeet flatfoot flats flatten flattened
-    flattening flattens flatter flattered flatterer flattering flatters flattery flatting flattop flatware flaunting
-    flavoring flavorings flavoured flavouring flavourings flaw flawed flawing flax flay flayed flaying flays flea
-    flecking fled flee fleecing fleeing flees fleet fleeting flesh fleshed fleshes fleshing flew flexing flextime
-    flick flicked flickers flicking flicks flies flight flights flighty flinched flinching fling flinging flings
-    flint flints flinty flip flippant flipped flippies flippy flips flirting flit flitting float floated floater
-    floats flock flocked flocking flocks floe floes flog flogged flogging floggings flogs flood flooding floorboard
-    flooring floors flophouse floppier floppies floss flossing flour flouring flouted flouting flow flowed flower
-    flowering flowers flowing flown flows flue flues fluids flung flunk flunking flunks flunky flurry flurrying
-    flush flusher flushes flushing fluster flustered flustering flusters flute flutes fluting fluttery flux fly
-    flyer flyers foal foaling foaming fob fobbing focussed foe foes fog fogey fogy foiled foiling foils foist
-    foisting foldaway folder folk folks followings follows followups foment foments fondu font foo food foods fool
-    fooling footballer footballs footbridge footbridges footfall footfalls foothill foothills foothold footholds
-    footing footlights footloose footnoting footrest foots footsore footstep footsteps footstool footwork fop fops
-    fora forages foraying forbear forbearing forbears forceps forcible ford forded fording fords fore forearmed
-    forearming forebear forefeet forefront foregoing forehand foreheads foremost forenoon fores foresting forewarns
-    forgave forge forged forges forgets forgetting forgive forgiven forgives forgiving forgoes forgoing forgone
-    forgotten forked forking forklift forklifts forks formal formally formative formed formidable forming forms
-    forswearing fort forte fortes forum forwarding forwards forwent fosters foul foulness founded founding foundling
-    founds fount fourfold fours fourscore foursome fourteen fowl fox foxed fr frack fracked fracking fracks fraction
-    fractions frag fragiler frags framing franking frat fray frayed fraying freak freaking freaky freckles freckling
-    freedoms freehand freehold freeholds freeing freeload freeloading freeloads freestanding freethinking freeway
-    freewill freezing freighting french freshwater fret friable fried friended friending friendship friendships
-    frigates fright frightening frightens frighting frigidly frill fringing frisking frittered frittering fritters
-    frizzing fro frock frog frogging frond frontages fronting frontispiece frontrunner frontrunners fronts frost
-    frosting frown frowned frowning froze fruiting fruition frumpy fry frying ft fuck fucker fucking fuddled fuel
-    fueling fuelling fuels fullback fullbacks fulled fullest fulling fulls fully fulness fum fumbled fumbles
-    fumbling fums functional functioned functions fund funding funked funking funky funnel funneled funneling
-    funnelled funnelling funner fur furl furls furnishing furring furrowed furrowing fuse fused fusing fusty fuzz
-    fuzziness fuzzing gab gabbed gabbing gabbled gabbling gabby gable gabled gabs gad gads gaff gag gage gages
-    gagged gagging gags gained gainful gainfully gaining gainsaid gainsay gainsaying gainsays gait gale gall galled
-    galling gallowses galls gambled gambles gambling game gamey gamma gamy gang ganged ganging ganglia ganglier
-    gangling ganglions gangs gap gape gaping gaps garb garbed garbing garble garbles garbling garbs gardened
-    gardenia gardenias gargled gargling garnering garnished garroted garroting gas gases gashes gashing gasp gasped
-    gassed gassing gate gated gates gather gathered gathering gating gauging gaunt gauntness gavel gay gayer gays
-    gaze gazed gear geared gearing gears gee geed geeing geek geeks gees gel geld gelling gels gelt gem gems gen
-    gender gene generals genial genitalia genitive gens gent gentians gentile gentled gentler gentles gentlewoman
-    gentling gently gents getaway ghosting ghosts ghostwrite gibe gibes gibing gift gifting gig gigging giggle
-    giggled giggles giggling giggly gild gilding gill gills gilt ginger ginning gins gird girding girlfriends girls
-    girt gist giveaway givens gladdening gladdens gladder glade glades gladiator gladness glads glamoured gland
-    glare glared glares glaring glassing glassy glaze glazed glean gleaned gleaning gliding glinting glisten
+    dealings deals dealt dean deans dear dearly dearness dears deathless debauched debt debts deceive december
+    deckhand deckhands decking decks decompressed dedicated deed deeded deeding deeds deem deemed deems deepened
+    deeps deer defaced defamed defeated defecate defecates defected defectors deferred deflated deflected deform
+    deforming deforms deft defuse defused defuses defusing dejected dejecting delegated deli delicious delight
+    delighting delights delimited delimiting delinted deliriously delirium deliriums delis dell dells delta deltas
+    demanded demanding den denials dense dent dentistry dents deported deprecated depreciate depressed depressing
+    depression depressive dept deranging desecrated desirous desists desk desperate detachable detaches detaching
+    detailed detained detected detectors detests detracted devil deviously devolved devolving devoting devouring dew
+    dibble dibbled dibbles dibbling dice diced dices dick dickers dickey dicks diction diddle die dies dieting
+    differed differing dig digger digging digs dike diked dikes diking dill dills dilly dime dimes dimmer dimple
+    dims din dine ding dinged dinginess dinging dings dink dinky dinner dinning dins dint dip dipped dipping dire
+    directors dirk dirtiness dis disappears disasters disbands disbursed disbursing disclose disclosed discloses
+    disclosing disco discolor discolors discolour discolours discomfit discomforted discomforting discomforts
+    discover discovered discovering discredit discreditable discrediting discredits discs dish dishonored
+    dishonoured disinter disks dislocations disorient disorients disowning disproved disproving diss dissed disses
+    dissing dissociate dissociated dissociates dissociating dissociation distantly distaste distastes distending
+    distorted distorting distorts distressed disturbingly ditched ditching dithered dithering dive dives diving
+    dizzied dizzier dizzies dizziest dizzying doable dock docked docket docking docks docs doctoral dodge doe doer
+    doers doff dogfight dogging doggone doggy doghouse dogs dogwood doings dole doles doling doll dollar dolled
+    dolling dolloping dolt dolts dome domes doming don donating dongle dongles donning donor dons donut doodling
+    doom dooming dooms doorbell doormat doors doorstep doorsteps doorstop doorstops doorway dope dopes dopey doping
+    dopy dork dorky dorm dorms dos dose dosed doses dosing dot dote dotes doth doting dotting doubled doublet
+    doubling doubly doubting douching dough doughier doughtier dour dove doves dowel doweling dowelling dowels
+    downbeat downbeats downfall downfalls downhill downhills downing download downloadable downloading downloads
+    downplay downplayed downplaying downplays downright downscale downsize downstairs downstream downtime downturn
+    downturns downwind downy dowsing doze dozes dozing drab drabs drafting dragged drain drainer draining dram drams
+    draping draughted draughtier drawback drawbacks drawbridge drawbridges drawing drawl drawling drawn draws
+    drawstring dray drays dread dreaded dreading dreads dreaming dredging dregs drench drenched drenches drenching
+    dress dressed dresses dressing dressings drew dribbler dribblers dribbles driblet dried drilled drilling
+    drinkable drip dripped dripping drippings drips driveled driveling drizzled drizzling drone droning drool
+    drooled drools droopier droplet droplets dropout dropper droppings dropsy dross drought drowned drownings drowns
+    drowsing drubbed drubbing drubs drudging drug drugging drugs drunker drunks dry drying drys dual dub dubbing
+    dubs duchy duck ducked ducking duckling ducklings dud duded dudes duding duds duel duelling dues duff duffer
+    duffers duke dulled dulling dullness dulls dully dulness duly dumb dumbbells dumbly dumbness dummy dump dumped
+    dumping dun dune dung dunged dunging dungs dunk dunking dunner dunning duns dupe duping dusk dust dusted dusting
+    dusty dwell dwelled dwelling dwellings dwells dwelt dye dyes ea earaches earfuls earl earls earn earning earns
+    earphone earring earshot earsplitting earthen earthing easel eases easiness east easygoing eat eater eaters
+    eating eats eave eclectic ed edged edger edgings edgy eds eel eels eery effecting egging eider eight eighteens
+    eights either ejected ejecting eke eked ekes elapsing elastic elate elated elates elating elbowing elbowroom
+    elected electing elector electoral electors electrical electrify electron electronic elegant elephants elevate
+    elevates elevator elf eliciting eliminate eliminates elite ell ells eloping elsewhere emailing emended emending
+    emery emitting emo emoting employed employing empresses emptier empties enable enacting encoding encoring
+    endearing endears endowing enduring enervated engaged engorged enjoin enjoining enjoins enjoyable enjoys enlarge
+    enlarger enlargers enlarges enlists enormity enormously enraged ensuring entente ententes entering entice
+    enticing entirety entrapped entrusting enuring envoy envying eon equating era eras erase erased erasing ere
+    erecting erection erections erects err errs erupting escape escapee escapes escaping especial espying est ester
+    esters estrange estranged estranging eta etch etched etching ether eve evenhanded evenly evens event ever
+    everybody everyday everyone everyplace everywhere eves eviction evils evolved evolving ewe ewes exacting
+    excepting exchanging excluded excluding excruciatingly executing executors exerting exes expandable expanded
+    expanding expands expectant expediting expelling expend expended expending expiating exploited exploiting
+    explore explored explorer explores exploring explosions explosives exporting exposed exposing expounding
+    expressed expressing expression expressive extendable extending extends extent extras extremer extremes eyeball
+    eyeballing eyeballs eyeglass eyelets eyepiece eyesore eyesores eyestrain eyeteeth eyetooth eying fa fable fabled
+    faced facelift facelifts facepalm facepalming facepalms faces facet faceting facing fact faction factored
+    factoring facts factual fad fades fads fag fagged fagging fags fail failings fain fainer fainest faintest
+    faintly fair fairness fairs fairway fairways fake faked fakes faking falloff falloffs fallout fallow fallowing
+    falter fame famed famished famishing fancy fang fangs fanning faradized farce farces fare fared fares faring
+    farm farmer farms farrow farrowed farrowing farrows fart farther farthing farthings farting farts fascinates
+    fascists fastening faster fasting fastness fasts fate fated fates fathead fatheads fathered fathering fathers
+    fating fatness fats fatten fattening fattier faultfinding faulting favorite favoured favourite fawning fax faxed
+    faxing faze fazed fazing feared fearful fearing fears fearsome feasibility feast feasting feat feather feats
+    feature featured features fecal fed feds fee feed feeding feedings feeds feelingly fees feinting feints felines
+    felling fellow fells felon felting felts fem fen fencing fend fender fer feral ferry ferrying fest fetal fetched
+    fetching fetter fettered fettering fetters fettle fever feverishly fevers fey fez fiat fibre fibs fiction
+    fictions fiddle fidgeting fie fiend fiends fife fifes fig fighter fighters fights figment figments figuring
+    filament filaments filch filching file filed files filing filings filler fillings fills filly film filming fin
+    finagling finalising finance finch finches finder finders finds fined fineness finer fines finessing fingerboard
+    fingering fingernails fining finis fink finking finnish finny fins fir firearm firearms fireball fireballs
+    firebomb firebombing firebreak firebug firebugs firefight firefighting firehouse fireplace firepower fires
+    fireside firetrap firetraps firewall firewalls firewater firewood firm firs firsthand fish fishing fists fitness
+    fits fitter fitters fitting fittingly fiver fives fix fixating fixer fixes fizz fizzling fizzy flab flack flag
+    flagging flail flailed flailing flails flairs flak flake flaked flakes flaking flamage flame flamed flamers
+    flames flaming flan flank flanking flap flapped flapping flaps flashback flashbacks flashed flasher flashers
+    flashest flashier flashily flashlight flashlights flashy flask flatbed flatcar flatfeet flatfoot flats flatten
+    flattened flattening flattens flatter flattered flatterer flattering flatters flattery flatting flattop flatware
+    flaunting flavoring flavorings flavoured flavouring flavourings flaw flawed flawing flax flay flayed flaying
+    flays flea flecking fled flee fleecing fleeing flees fleet fleeting flesh fleshed fleshes fleshing flew flexing
+    flextime flick flicked flickers flicking flicks flies flight flights flighty flinched flinching fling flinging
+    flings flint flints flinty flip flippant flipped flippies flippy flips flirting flit flitting float floated
+    floater floats flock flocked flocking flocks floe floes flog flogged flogging floggings flogs flood flooding
+    floorboard flooring floors flophouse floppier floppies floss flossing flour flouring flouted flouting flow
+    flowed flower flowering flowers flowing flown flows flue flues fluids flung flunk flunking flunks flunky flurry
+    flurrying flush flusher flushes flushing fluster flustered flustering flusters flute flutes fluting fluttery
+    flux fly flyer flyers foal foaling foaming fob fobbing focussed foe foes fog fogey fogy foiled foiling foils
+    foist foisting foldaway folder folk folks followings follows followups foment foments fondu font foo food foods
+    fool fooling footballer footballs footbridge footbridges footfall footfalls foothill foothills foothold
+    footholds footing footlights footloose footnoting footrest foots footsore footstep footsteps footstool footwork
+    fop fops fora forages foraying forbear forbearing forbears forceps forcible ford forded fording fords fore
+    forearmed forearming forebear forefeet forefront foregoing forehand foreheads foremost forenoon fores foresting
+    forewarns forgave forge forged forges forgets forgetting forgive forgiven forgives forgiving forgoes forgoing
+    forgone forgotten forked forking forklift forklifts forks formal formally formative formed formidable forming
+    forms forswearing fort forte fortes forum forwarding forwards forwent fosters foul foulness founded founding
+    foundling founds fount fourfold fours fourscore foursome fourteen fowl fox foxed fr frack fracked fracking
+    fracks fraction fractions frag fragiler frags framing france franking frat fray frayed fraying freak freaking
+    freaky freckles freckling freedoms freehand freehold freeholds freeing freeload freeloading freeloads
+    freestanding freethinking freeway freewill freezing freighting french freshwater fret friable fried friended
+    friending friendship friendships frigates fright frightening frightens frighting frigidly frill fringing
+    frisking frittered frittering fritters frizzing fro frock frog frogging frond frontages fronting frontispiece
+    frontrunner frontrunners fronts frost frosting frown frowned frowning froze fruiting fruition frumpy fry frying
+    ft fuck fucker fucking fuddled fuel fueling fuelling fuels fullback fullbacks fulled fullest fulling fulls fully
+    fulness fum fumbled fumbles fumbling fums functional functioned functions fund funding funked funking funky
+    funnel funneled funneling funnelled funnelling funner fur furl furls furnishing furring furrowed furrowing fuse
+    fused fusing fusty fuzz fuzziness fuzzing gab gabbed gabbing gabbled gabbling gabby gable gabled gabs gad gads
+    gaff gag gage gages gagged gagging gags gained gainful gainfully gaining gainsaid gainsay gainsaying gainsays
+    gait gale gall galled galling gallowses galls gambled gambles gambling game gamey gamma gamy gang ganged ganging
+    ganglia ganglier gangling ganglions gangs gap gape gaping gaps garb garbed garbing garble garbles garbling garbs
+    gardened gardenia gardenias gargled gargling garnering garnished garroted garroting gas gases gashes gashing
+    gasp gasped gassed gassing gate gated gates gather gathered gathering gating gauging gaunt gauntness gavel gay
+    gayer gays gaze gazed gear geared gearing gears gee geed geeing geek geeks gees gel geld gelling gels gelt gem
+    gems gen gender gene generals genial genitalia genitive gens gent gentians gentile gentled gentler gentles
+    gentlewoman gentling gently gents getaway ghosting ghosts ghostwrite gibe gibes gibing gift gifting gig gigging
+    giggle giggled giggles giggling giggly gild gilding gill gills gilt ginger ginning gins gird girding girlfriends
+    girls girt gist giveaway givens gladdening gladdens gladder glade glades gladiator gladness glads glamoured
+    gland glare glared glares glaring glassing glassy glaze glazed glean gleaned gleaning gliding glinting glisten
     glistened glistening glistens glittered glittering glitters gloaming gloated gloating globing glop gloss glove
     gloved gloving glow glowed glower glowering glue glues glum glut gluten gluts glutting gm gnash gnashed gnashing
     gnus goad goading goat gob gobbing gobble gobbled gobbledegook gobbling gobs god gods gofer gofers goggling
@@ -306,105 +306,106 @@ EVERYDAY = word_set(
     grandmother grandpas grands grandson grandstand grandstanding grange grant granting grape grapefruits grapes
     graphing grappling grasping grasps grasshopper grassing grassy grate grated grates gratings grave graved
     graveling gravels gravely graven graver graves gravest graving grayer grayest grays grazes grazing greases
-    greasiest greasing greater greatness greats greed greenback greenbacks greenest greenhouse greening greens greet
-    grep grepped grepping grew greyer greyest greys gribble gribbles grid grids griefs grieving grilled grilling
-    grim grime grimes griming grin grindstone grindstones grinning grins griped griping grippe grist grits gritting
-    groan grokking groom grooming grooving grope gropes groping gross grossing grouch grouching groundbreaking
-    grounding grounds groundswell groundswells groundwork groupers grouping grouses grousing grout grouting grovel
-    growling grown grows groynes grub grubbed grubbing grubby grubs grueling gruelling grumble grumbler grumblers
-    grunting guessing guff guiding gulf gulfs gull gulled gullet gulling gulls gulp gumdrop gumdrops gummed gummy
-    gun gunner gunners gunning gunny guns gunshots guppy gush gushed gushes gushing gushy gust gusted gusting gusts
-    gusty gutsy guttered guttering gutters gutting guys gyms gypping gyrating habitable habitat hack hacked hacking
-    hackle hackles hacks hag haggling hags hail hailed hailing hails hair hairiest hake hakes hale haled hales
-    halfback halfbacks halftime halftimes haling hall hallow hallowing halls halo halt halted haltering halting
-    halve halves halving hamlets hammed hammerhead hammerheads hammerings hammers hamming hamper hampered hampering
-    hamstringing hamstrung handbag handball handballs handcar handcuff handcuffing handcuffs handedness handheld
-    handiest handing handlebar handled handler handles handling handmade handout handpick handpicking handset
-    handsets handsome handstand handwork handy hangdog hanged hanger hangings hangnail hangnails hangout hank
-    hankering hanks hanky happening happenstance happier happiness harboured hardback hardbacks hardball harden
-    hardened hardening hardheaded hardheadedness hardier hardiest hardily hardline hardtop hardwood hardy hare hared
-    hares haring hark harkened harkening harking harm harms harness harp harpies harpist harpy harrow harrowed
-    harrowing harry harrying hart harts harvest hash hashed hashing hasp hasps hassled hassles haste hasted hastened
-    hastening hastes hastiest hasting hasty hat hatch hatches hatching hater haters hath hatred hats hatted hatter
-    hatting haughtier haunches haunting haunts haven haves haw hawed hawing haws hay hayed haying hays haze hazed
-    hazes haziest haziness hazing headband headbands headboard headdress header headers headfirst headiest headless
-    headlight headlights headline headlock headlocks headlong headphone headrest headrests headroom headset headsets
-    headstone headstones headstrong headwaters headway headwind headword headwords heady healer healing heals health
-    heap heaped heaping hear hearing hearkened hearkening hears heartaches heartbreak heartbreaking heartbreaks
-    heartbroken heartfelt hearth heartiest heartiness hearts heartsick heartthrob heartthrobs heartwarming hearty
-    heated heath heather heating heats heave heaved heavies heaviest heavyset heavyweight heavyweights heck heckling
-    hectors hedge heed heeded heeding heedless heeds heeled heeling heft height heightened heightening heightens
-    heir heirs hellos helm helpings helpline helpmate helpmates helps hem hemp hems hen hens hep heppest herb herbs
-    herd herded herder herds hereabout hereafter herewith heritages herniae hernias hero heros herring herringbone
-    herself hes hew hews heydays hgt hiccuping hick hicks hid hide hideaways hiding hie hieing hies highball
-    highballs highchair highjacked highlight highlighted highlighter highlighting highlights highness highs hightail
-    hightailing highway hiit hiked hiker hikes hillside hilltop hilly hilt hilts hims himself hind hinds hing hinged
-    hinging hings hinting hipped hippest hippies hipping hippy hire hiring hiss hissed hisses hitching hitter hive
-    hives hiving ho hoard hoarder hoariness hoarse hob hobble hobbles hobby hobnails hobs hoc hock hocked hocking
-    hocks hod hods hoe hoed hoes hog hogs hoisting hokey holder holders holdings holdout holdover holdups hole holed
-    holes holing hollow hollowing holy homebody homeboy homecoming homemade homered homering homeroom homes homesick
-    homespun homestretches homing hone hones honked hooch hood hooding hoof hoofing hook hooked hooking hooks hooped
-    hooping hoops hoot hooter hooting hoots hopes hoping hopped hopper horde hording horn horribly horridly horrors
-    horseback horsed horseplay horsepower horses horsetail horsewoman horsey horsy hos hose hosed hoses hosing host
-    hostage hosting hothead hotheaded hotheadedness hotheads hothouse hotkeys hotlink hotness hotshot hound hounded
-    hounding hounds hourglass housebound housebreak housebreaking housebroke housebroken houseclean housecleaning
-    household households househusband househusbands housekeeping housemaid housemother housetop housewarming
-    housewife housework housing hove hover hovering howl howling hows hp hrs ht hub hubs huddled hue hues huff
-    huffed huffs huffy hug huger hugging hugs hulking hulks hull hulled hulling hulls hum humbled humbles humbling
-    humbly hummed humming hump humped humping hums hunched hunches hunching hundredfold hundreds hundredweight
-    hundredweights hungered hungering hungers hunk hunker hunks hunt hunted hunter hunting hunts hurl hurled hurling
-    hurls hurry hurrying hurtled hurtling husbanded husbanding husbandry hush hushed hushes hushing husky hustings
-    hut hutches huts hying hype hyperventilation hyphened icebound icecaps ices icky icy idealised idealising
-    idealized idealizing ideals ideas idk ids ifs ilk illness ills imbalance imitate imitated imitates imitating
-    imitation immuring imp impending impinged imploded imploding implored imploring implying imported importing
-    imposed imposing impounding impress impresses impressing impression impressive imprinting improper improperly
-    improvements improves improvident improvise improvised improvising impugning inability inaction inactive inane
-    inaner inboard inbound inc incapable inced incense inch inched inches inching incident incing inclose inclosed
-    incloses inclosing incomes incoming incomplete incompletely incredibly incurring ind indented indexing
-    indifference indifferent inducing induing inexpensive infantry infeasible infected infer infested infighting
-    inflame inflames inflammations inflatable inflate inflates inflating inflected inflicted info informally
-    informative informed informing infrared infused infusing infusion ingrain ingraining ingrate inhabit inhabitable
-    inhabiting inhaled inhalers inhales inhering inherit inheriting inherits injected injecting injures injurious
-    injustice inkling inks inkwell inky inlaying inmates inn innermost inning inputting inquires inquiries inquiring
-    ins insanely insaner insensibility insensibly insensitively insensitivity insider insides insight insoles
-    instance instants instill instilling insufferable insulated insuperable insupportable insure insured insures
-    insuring int intenser intently inter inters intoning intro intrust intrusted intrusting inure inured inures
-    inuring invitation invoices involving ion ionising ionizing irate ire irk ironing irregularity irregulars
-    irrigate irrigated irrigates irrigating irrigation irritably irritant irritants irritatingly irritations
-    isinglass ism isolated issued itching jabber jack jacket jacking jacks jade jaded jading jag jagged jags jail
-    jailed jailing jails jam jambs jams jangle jangled jangles jangling jape jars jaunt jaunting jawboned jawbones
-    jaws jay jays jeep jeeps jell jelling jello jells jellybeans jellying jest jesting jet jets jetted jetting
-    jewelling jib jibbed jibbing jibs jiffy jig jigger jiggered jigging jiggle jiggled jiggles jiggling jilt jilted
-    jilting jingle jingled jingles jingling jive jives jiving jobbed jobbing jobs jock jocks jog joggling join joins
-    jointing joist joists joked joker jolly jolting jolts jot jots jotting jouncing joust jousting jowl joy joying
-    jug jugging juggling jugs jumble jumbles jumbling jumpier jumps jumpy junction junctions junking junky juries
-    justice jut juts jutting kale kbs keels keened keening keens keeping keepsakes keg kegs kelp ken kenneled
-    kenneling kennelled kens kerbing kerbs kettles keyboard keyboarding keynoting keypunched keystone keystones
-    keystroke keyword keywords khan kickback kickbacks kicker kickers kickoff kickoffs kickstand kicky kiddoes kiddy
-    killers killings kiln kilning kilns kilo kilos kilt kilter kilts kin kindling kindred kinds king kingly kings
-    kink kinked kinking kinks kinky kiss kissed kisses kissing kit kite kith kiting kits knack knacker knead
-    kneecapping kneeing kneeled kneeling kneels knell knelling knifed knifes knight knighting knightly knit knits
-    knitted knitters knitting knob knobs knocker knockers knocking knockout knocks knotting knowable knowings
-    knowledgeable knows knuckled knucklehead knuckleheads knuckling kook kooks koshered koshering la lab labelling
-    labium laborer laboring labour labourer labourers labouring labours labs lace laced lacing lacked lacks lacy
-    ladder ladders lade laded lades lading lads ladybug ladybugs ladyfinger ladyfingers ladylike lag lager lagged
-    lagging lags lain lair lake lakes lam lame lament laments lamer laminated laming lammed lamp lams lanced lancing
-    land lander landings lands lane lank lanky lap lapped lapping laps lapsing lapwing larch larches lard larded
+    greasiest greasing greater greatness greats greed greek greenback greenbacks greenest greenhouse greening greens
+    greet grep grepped grepping grew greyer greyest greys gribble gribbles grid grids griefs grieving grilled
+    grilling grim grime grimes griming grin grindstone grindstones grinning grins griped griping grippe grist grits
+    gritting groan grokking groom grooming grooving grope gropes groping gross grossing grouch grouching
+    groundbreaking grounding grounds groundswell groundswells groundwork groupers grouping grouses grousing grout
+    grouting grovel growling grown grows groynes grub grubbed grubbing grubby grubs grueling gruelling grumble
+    grumbler grumblers grunting guessing guff guiding gulf gulfs gull gulled gullet gulling gulls gulp gumdrop
+    gumdrops gummed gummy gun gunner gunners gunning gunny guns gunshots guppy gush gushed gushes gushing gushy gust
+    gusted gusting gusts gusty gutsy guttered guttering gutters gutting guys gyms gypping gyrating habitable habitat
+    hack hacked hacking hackle hackles hacks hag haggling hags hail hailed hailing hails hair hairiest hake hakes
+    hale haled hales halfback halfbacks halftime halftimes haling hall hallow hallowing halls halo halt halted
+    haltering halting halve halves halving hamlets hammed hammerhead hammerheads hammerings hammers hamming hamper
+    hampered hampering hamstringing hamstrung handbag handball handballs handcar handcuff handcuffing handcuffs
+    handedness handheld handiest handing handlebar handled handler handles handling handmade handout handpick
+    handpicking handset handsets handsome handstand handwork handy hangdog hanged hanger hangings hangnail hangnails
+    hangout hank hankering hanks hanky happening happenstance happier happiness harboured hardback hardbacks
+    hardball harden hardened hardening hardheaded hardheadedness hardier hardiest hardily hardline hardtop hardwood
+    hardy hare hared hares haring hark harkened harkening harking harm harms harness harp harpies harpist harpy
+    harrow harrowed harrowing harry harrying hart harts harvest hash hashed hashing hasp hasps hassled hassles haste
+    hasted hastened hastening hastes hastiest hasting hasty hat hatch hatches hatching hater haters hath hatred hats
+    hatted hatter hatting haughtier haunches haunting haunts haven haves haw hawed hawing haws hay hayed haying hays
+    haze hazed hazes haziest haziness hazing headband headbands headboard headdress header headers headfirst
+    headiest headless headlight headlights headline headlock headlocks headlong headphone headrest headrests
+    headroom headset headsets headstone headstones headstrong headwaters headway headwind headword headwords heady
+    healer healing heals health heap heaped heaping hear hearing hearkened hearkening hears heartaches heartbreak
+    heartbreaking heartbreaks heartbroken heartfelt hearth heartiest heartiness hearts heartsick heartthrob
+    heartthrobs heartwarming hearty heated heath heather heating heats heave heaved heavies heaviest heavyset
+    heavyweight heavyweights heck heckling hectors hedge heed heeded heeding heedless heeds heeled heeling heft
+    height heightened heightening heightens heir heirs hellos helm helpings helpline helpmate helpmates helps hem
+    hemp hems hen hens hep heppest herb herbs herd herded herder herds hereabout hereafter herewith heritages
+    herniae hernias hero heros herring herringbone herself hes hew hews heydays hgt hiccuping hick hicks hid hide
+    hideaways hiding hie hieing hies highball highballs highchair highjacked highlight highlighted highlighter
+    highlighting highlights highness highs hightail hightailing highway hiit hiked hiker hikes hillside hilltop
+    hilly hilt hilts hims himself hind hinds hing hinged hinging hings hinting hipped hippest hippies hipping hippy
+    hire hiring hiss hissed hisses hitching hitter hive hives hiving ho hoard hoarder hoariness hoarse hob hobble
+    hobbles hobby hobnails hobs hoc hock hocked hocking hocks hod hods hoe hoed hoes hog hogs hoisting hokey holder
+    holders holdings holdout holdover holdups hole holed holes holing hollow hollowing holy homebody homeboy
+    homecoming homemade homered homering homeroom homes homesick homespun homestretches homing hone hones hong
+    honked hooch hood hooding hoof hoofing hook hooked hooking hooks hooped hooping hoops hoot hooter hooting hoots
+    hopes hoping hopped hopper horde hording horn horribly horridly horrors horseback horsed horseplay horsepower
+    horses horsetail horsewoman horsey horsy hos hose hosed hoses hosing host hostage hosting hothead hotheaded
+    hotheadedness hotheads hothouse hotkeys hotlink hotness hotshot hound hounded hounding hounds hourglass
+    housebound housebreak housebreaking housebroke housebroken houseclean housecleaning household households
+    househusband househusbands housekeeping housemaid housemother housetop housewarming housewife housework housing
+    hove hover hovering howl howling hows hp hrs ht hub hubs huddled hue hues huff huffed huffs huffy hug huger
+    hugging hugs hulking hulks hull hulled hulling hulls hum humbled humbles humbling humbly hummed humming hump
+    humped humping hums hunched hunches hunching hundredfold hundreds hundredweight hundredweights hungary hungered
+    hungering hungers hunk hunker hunks hunt hunted hunter hunting hunts hurl hurled hurling hurls hurry hurrying
+    hurtled hurtling husbanded husbanding husbandry hush hushed hushes hushing husky hustings hut hutches huts hying
+    hype hyperventilation hyphened icebound icecaps ices icky icy idealised idealising idealized idealizing ideals
+    ideas idk ids ifs ilk illness ills imbalance imitate imitated imitates imitating imitation immuring imp
+    impending impinged imploded imploding implored imploring implying imported importing imposed imposing impounding
+    impress impresses impressing impression impressive imprinting improper improperly improvements improves
+    improvident improvise improvised improvising impugning inability inaction inactive inane inaner inboard inbound
+    inc incapable inced incense inch inched inches inching incident incing inclose inclosed incloses inclosing
+    incomes incoming incomplete incompletely incredibly incurring ind indented indexing indifference indifferent
+    inducing induing inexpensive infantry infeasible infected infer infested infighting inflame inflames
+    inflammations inflatable inflate inflates inflating inflected inflicted info informally informative informed
+    informing infrared infused infusing infusion ingrain ingraining ingrate inhabit inhabitable inhabiting inhaled
+    inhalers inhales inhering inherit inheriting inherits injected injecting injures injurious injustice inkling
+    inks inkwell inky inlaying inmates inn innermost inning inputting inquires inquiries inquiring ins insanely
+    insaner insensibility insensibly insensitively insensitivity insider insides insight insoles instance instants
+    instill instilling insufferable insulated insuperable insupportable insure insured insures insuring int intenser
+    intently inter inters intoning intro intrust intrusted intrusting inure inured inures inuring invitation
+    invoices involving ion ionising ionizing iran irate ire irk ironing irregularity irregulars irrigate irrigated
+    irrigates irrigating irrigation irritably irritant irritants irritatingly irritations isinglass ism isolated
+    issued itching jabber jack jacket jacking jacks jade jaded jading jag jagged jags jail jailed jailing jails jam
+    jambs jams jangle jangled jangles jangling jape jars jaunt jaunting jawboned jawbones jaws jay jays jeep jeeps
+    jell jelling jello jells jellybeans jellying jest jesting jet jets jetted jetting jewelling jib jibbed jibbing
+    jibs jiffy jig jigger jiggered jigging jiggle jiggled jiggles jiggling jilt jilted jilting jingle jingled
+    jingles jingling jive jives jiving jobbed jobbing jobs jock jocks jog joggling join joins jointing joist joists
+    joked joker jolly jolting jolts jot jots jotting jouncing joust jousting jowl joy joying jug jugging juggling
+    jugs jumble jumbles jumbling jumpier jumps jumpy junction junctions junking junky juries justice jut juts
+    jutting kale kbs kcal kcals keels keened keening keens keeping keepsakes keg kegs kelp ken kenneled kenneling
+    kennelled kens kerbing kerbs kettles keyboard keyboarding keynoting keypunched keystone keystones keystroke
+    keyword keywords khan kickback kickbacks kicker kickers kickoff kickoffs kickstand kicky kiddoes kiddy killers
+    killings kiln kilning kilns kilo kilos kilt kilter kilts kin kindling kindred kinds king kingly kings kink
+    kinked kinking kinks kinky kiss kissed kisses kissing kit kite kith kiting kits knack knacker knead kneecapping
+    kneeing kneeled kneeling kneels knell knelling knifed knifes knight knighting knightly knit knits knitted
+    knitters knitting knob knobs knocker knockers knocking knockout knocks knotting knowable knowings knowledgeable
+    knows knuckled knucklehead knuckleheads knuckling kong kook kooks koshered koshering la lab labelling labium
+    laborer laboring labour labourer labourers labouring labours labs lace laced lacing lacked lacks lacy ladder
+    ladders lade laded lades lading lads ladybug ladybugs ladyfinger ladyfingers ladylike lag lager lagged lagging
+    lags lain lair lake lakes lam lame lament laments lamer laminated laming lammed lamp lams lanced lancing land
+    lander landings lands lane lank lanky laos lap lapped lapping laps lapsing lapwing larch larches lard larded
     larder larders larding lark larking lase lased laser lases lash lashed lashes lashing lasing lass lasting lasts
     latch latches latching lateralling latex lath lather lathered lathering lathers lathing laths latter laud lauded
     lauding laughingly laughter launched launches launching lavished law lawful laws lawyer lax laxer layaway
     layering layers layoffs layover laypeople layperson lays laywoman laze lazing lazybones lazying lbs lea leach
     leached leaching lead leaded leading leads leaf leafed leafing leafs leakages leaky leaner leanings leanness
     leans leap leaped leaping leaps learn learned learning leas lease leased leashing leasing least leaved leavened
-    leaving leavings led ledge lee leeched leeching leek leeks leering lees leftists leftmost leftover lefts lefty
-    legalised legalising legalized legalizing leggin legging leggins legion legions legislate legislating
+    leaving leavings led ledge lee leeched leeching leeds leek leeks leering lees leftists leftmost leftover lefts
+    lefty legalised legalising legalized legalizing leggin legging leggins legion legions legislate legislating
     legislative legroom legwork lei leis lemmings lend lender lending lens lenses lent lept lesions less lessening
     lessons lest letdown letdowns letter lettered lettering letters levelheaded levelheadedness leveling levelling
     lever levering lewdness liaising lib libelers libelling lice lick licked licking lickings licks lids lied lief
     lien lies lieu lifeblood lifelike lifeline lifelong lifer lifesaving lifetime lifetimes lifework liftoff
     liftoffs lighten lightened lightening lightens lighters lighthearted lightheartedness lighthouse lightly
     lightness lightnings lightweight lightweights lii likeable liken likeness likening likens liker likest lilt
-    lilted lilting limb limbless lime limed limes liming limit limitings limn limned limning limo limper limpet
+    lilted lilting lima limb limbless lime limed limes liming limit limitings limn limned limning limo limper limpet
     limpid limps limy lineages lineament lineaments lined lines lineups linger lingers liniment liniments lining
     linkages linked linking linkups lint linting lionising lionizing lipread lipreading lipstick lipsticking lire
     lisp lisped lisping lisps list listed listened listens listing listless liter literate liters lithe litre
@@ -464,7 +465,7 @@ EVERYDAY = word_set(
     oars oat oats obeys obit obits object objection objections objective objector obliges obliquely obsessions
     obsolete ocher oddball oddballs odds ode odes odor offbeat offbeats offed offending offered offering offhand
     offline offload offloading offloads offsets offshoot offshoots offside oft oiled oiling oily oink okaying okays
-    okie old omega omen omens omit omitting oneness oneself onetime onrushing onus oops op opener openhanded
+    okie old oman omega omen omens omit omitting oneness oneself onetime onrushing onus oops op opener openhanded
     openings openwork operating opine opined opining oppress oppresses oppressively oppressor ops opt oracles orally
     oranges orate orating ordaining ordering ore ores others otter ounce our oust ousted ouster ousting outages
     outback outbacks outbound outbreak outburst outbursts outclass outclassing outcome outcomes outdoes outdoing
@@ -492,18 +493,18 @@ EVERYDAY = word_set(
     palling palls palmed palming palmistry palmy palpates palpating palpation palpitate palpitated pals pamper
     pampering pan panel paneling panes pang pangs panicking panned panning pans pant panted panty pap paperback
     paperbacks papergirl papering papers paperweight paperweights paperwork papery paps par paralyse paralyses
-    paralysing paralytic paralytics paralyze paralyzes parch parches parching pardoning pare parental pares park
-    parks parlayed parred parring parroted parroting parry parrying pars parse parsed parses parsing parson partakes
-    particular particularity particulars parting partnering partners partway party partying pas passable passages
-    passel passer passes passion passions passive passkey passkeys passport password passwords pasta paste pasted
-    pasting pastoral pastorals pasts pasty pat patches patching patchwork pate patellae patellas pates path patine
-    pats patter pattered patterning patting paunches pauper paused pave pavements paving paw pawn pawned pawning
-    pawns paws pay payed payer paying payment pays pbs pct pea peace peach peak peaking peaks peal pealed pealing
-    pear pearlier pearly pears peas pease peat pebbling peck pecking pecks peculiarly pecuniary peek peeked peeking
-    peeks peel peeling peelings peels peep peeped peeping peeps peerages peered peering peerless peers peeved
-    peeving peewees peg pegging pegs pelt pelts pelves pelvic penalised penalising penalized penalizing penciling
-    pencils pend pending pends penes penitence penknife penlight penlights penlite pennant penning pens pension
-    pensions pent peon peopled peoples pep pepped peppiest pepping peppy peps perceived perceives perceptive
+    paralysing paralytic paralytics paralyze paralyzes parch parches parching pardoning pare parental pares paris
+    park parks parlayed parred parring parroted parroting parry parrying pars parse parsed parses parsing parson
+    partakes particular particularity particulars parting partnering partners partway party partying pas passable
+    passages passel passer passes passion passions passive passkey passkeys passport password passwords pasta paste
+    pasted pasting pastoral pastorals pasts pasty pat patches patching patchwork pate patellae patellas pates path
+    patine pats patter pattered patterning patting paunches pauper paused pave pavements paving paw pawn pawned
+    pawning pawns paws pay payed payer paying payment pays pbs pct pea peace peach peak peaking peaks peal pealed
+    pealing pear pearlier pearly pears peas pease peat pebbling peck pecking pecks peculiarly pecuniary peek peeked
+    peeking peeks peel peeling peelings peels peep peeped peeping peeps peerages peered peering peerless peers
+    peeved peeving peewees peg pegging pegs pelt pelts pelves pelvic penalised penalising penalized penalizing
+    penciling pencils pend pending pends penes penitence penknife penlight penlights penlite pennant penning pens
+    pension pensions pent peon peopled peoples pep pepped peppiest pepping peppy peps perceived perceives perceptive
     perchance perching perfecting perfects perforating perforce perform performed performing perilled perilling
     periods peritoneum perking permeating perming permissive persevere persona personable personages persons pert
     perused perusing peso pestling pests pet pets petted petting petty pew pews phalluses phoned phones phoney phony
@@ -583,7 +584,7 @@ EVERYDAY = word_set(
     rimes rimmed rimming rims rind rinds ringed ringer ringers ringlet ringlets rings ringside rink rinse rinsing
     ripe ripoffs ripper rippled rippling rir risen riser rises rising risked rite riven rm roach roaching road roam
     roaming roan roans roar roaring roast roasted rob robbed robber robbery robbing robe robs rocked rocket rocks
-    rocky rod rode rods roe roes rogering roiled roiling roistered roisters role roles rollback rollbacks roman
+    rocky rod rode rods roe roes rogering roiled roiling roistered roisters role roles rollback rollbacks roman rome
     romping rood roof roofing rook rooked rooking rooks rooming roommates rooms roomy roosting root rooting roped
     ropes roping rose roses rosy rot rotated rotates rotation rotations rote rots rotten rotting rotund rouble
     roubles rouge roughed roughhouse roughing roughneck roughnecking roughs rouging roundabout rounded roundhouse
@@ -604,72 +605,72 @@ EVERYDAY = word_set(
     scanting scapegoat scapegoating scapulae scar scare scarfing scaring scarring scars scat scathing scattered
     scattering scatters scatting scenting scheming schoolchild schoolchildren schooldays schoolgirl schoolhouse
     schooling schoolmate schoolmates schoolroom schoolwork scoff scoffs scold scolded scone scones scooping scooting
-    scoots scoping scoreboard scoreless scorer scores scorning scotching scouring scout scouting scow scrabble
-    scrabbled scrabbles scramble scrambler scramblers scrambles scrammed scramming scrap scraper scrapes scrapped
-    scrapping scrappy scraps scratched scratches scratching scrawled scrawling scream screeched screening screenplay
-    screenplays screens screenshot screwing scribbled scribbling scrimping scripting scruff scruffs scrunch
-    scrunched scrunches scrunchies scrunching scrunchy scrupled scruples scrupling scudding scuffing scull sculling
-    scumming scurf scurry scurrying scuttling scything sea seal sealed sealing seam seamed seaming seams sear seared
-    sears seas season seasons seating seats secondhand seconding sect section sections sectors sects secular secured
-    secures secy sedating sedation sedge seed seeded seeding seedling seedlings seeds seeings seek seeking seeks
-    seeming seep seeped seeping seeps seer seers sees seesawing seething selectors selfsame sell selling sells semen
-    send sender sending sensational sensed sensible sensitise sensitised sensitises sensitively sensitives sensitize
-    sensitized sensitizes sent sentenced sentience sequence sequences serape sere serenest serer serf serous serve
-    serving setback setbacks settee setter setters setting settings settler settles seven sever severed severer
-    severest severs sew sewed sewing sewn sews sex sexing sexting sh shabby shack shackles shackling shacks shad
-    shade shadiness shading shaft shafting shag shagging shags shah shake shakiness shaking shale shall shallot
-    shallows shalt sham shambled shambles shambling shame shaming shammies shamming shammy shams shank shanks shaped
-    shapes shaping shard share shariah sharing shark sharking sharpened sharpeners sharpens sharpers sharpest
-    sharping sharps shattered shattering shatters shave shaving shearing sheathes sheathing shebang shebangs sheds
-    sheen sheep sheepish sheer sheering sheeting sheets shelf shell shelled shelling shells shelving shes shielded
-    shies shift shifting shill shilled shilling shills shim shimmering shimming shimmy shimmying shims shinbones
-    shine shines shingling shining shinned shinning shinny shinnying ship shipped shipping ships shire shirking
-    shirring shirt shirting shirts shits shitting shlepping shlock shoaling shocking shod shoe shoed shoeing
-    shoelaces shone shoo shooed shooing shook shoon shoos shootings shootout shop shopped shopping shops shore
-    shored shores shoring shorn shortages shortcake shortchange shortchanging shortcoming shortcut shorted shortens
-    shortest shortfall shortfalls shorthand shorting shortish shortstop shortstops shortwave shots shouldered
-    shouldering shout shouts shoved shoving showcase showdown showdowns showering showgirl showiness shown showoff
-    showoffs showpiece showplace showroom shows showstopper showy shredder shredders shrew shrewder shrieking shrike
-    shrilled shriller shrilling shrimping shrink shriving shrouded shrouding shrugged shrugging shtick shuck
-    shucking shucks shudder shudders shun shunning shuns shunt shunting shushed shushing shutdown shutdowns shuteye
-    shutout shuts shutter shuttered shuttering shutters shuttling shying sibling sic sickbed sicked sicking sickness
-    sicks sics sidearm sidearms sidebar sidebars sideboard sideburns sidecar sidecars sided sidekick sidekicks
-    sidelight sidelights sideline sidelong sidereal sides sidesaddle sideshow sidesplitting sidestep sidestepping
-    sidesteps sidestroke sidetracking sidewalk sidewalks sidewall sidewalls sidle sidling sift sifter sifting sifts
-    sigh sighing sighs sighted sighting sightings sightless sightread sights sightseeing signal signalling signboard
-    signing signpost signposting silk silks sill sills silly silt silted silting silts sim simile simmering
-    simpering simpler simpleton simplex simply sims sin sincerest sine sinfully sing singe singed singeing singer
-    singers singing singled singleton singling singly sings sink sinking sinned sinner sinning sins sinus sipped
-    sipping sir sire sires siring sirs sis sissy sisters sitars site sites siting sitter sitters sittings situ six
-    sizeable sized sizer sizes sizing skating skeet skein sketch sketched skewer ski skid skidding skids skies skiff
-    skiing skill skills skim skimming skimp skimped skimping skimps skimpy skims skinhead skinheads skinning skinny
-    skins skintight skipper skippering skirting skis skit skits skittering skitters skulk skulking skulks skullcap
-    skullcaps skulls skunking sky skying slab slabbed slabbing slabs slacked slacking slacks slag slags slaked
-    slaking slam slamming slams slanders slanting slap slapped slash slashed slashes slashing slat slate slates
-    slathered slating slats slaughter slave slaving slaw slay slayer slaying slays sled sledded sledding
-    sledgehammering sledgehammers sledging sleek sleeking sleepier sleepily sleeps sleepwalk sleepwalking sleepyhead
-    sleepyheads sleet sleeting sleety slenderness slew slewed slewing slice slicer slices slicing slick slicked
-    slickers slicking slickness slicks slide sliding slighted slighter slighting slightness slights slim slimming
-    slims sling slinging slings slinking slipknot slipknots slipper slit slits slitting slob slobbered sloe sloes
-    slog slogged slop sloped sloping slopped slopping sloppy slops sloshing slot slots slotting slouching sloughing
-    slowdown slowdowns slowpoke slows slue slues slug slugging slugs sluiced sluicing sluing slum slumming slump
-    slumping slums slung slunk slurp slurped slurping slurps slut sluts sly smacker smacking smacks smalls smart
-    smarted smarting smartness smarts smashes smattering smearing smell smelled smelling smells smelting smiled
-    smiles smiley smiling smirking smit smite smith smiting smock smocked smocking smocks smolder smolders smoothing
-    smother smothered smothering smoulder smoulders smug smuggle smuggled smuggles smuggling smut snack snacked
-    snacking snagging snags snail snailing snails snaked snaking snapper snappier snappiest snappish snapshot snare
-    snarfing snaring snarling snatching sneak sneaking sneering sneezed sneezes sneezing snicker snickered snickers
-    snide sniff sniggered sniggering snip sniping snipped snipping snippy snips snit snitch snits snooping snoots
-    snoozing snore snorer snores snort snorted snorting snorts snot snots snout snow snowed snowing snub snubbed
-    snubbing snuck snuff snuffer snuffers snuffs snug snuggle snuggled snuggles snuggling soak soaking soap soaped
-    soaping soaps soared soaring soars sob sobbing sober sobering soberness sock socked sockets socking socks sod
-    sodden sodding soft softball softness soggy soiling sol solace solar sold solder solders soled soli solids solo
-    solos sols solve solved solves someday somehow someones someplace somersault somersaulted somethings sometime
-    sometimes someway somewhats somewhere sonar soon soot sooth soothing sooty sop sopped soppiest sopping soppy
-    sops sorceress sorehead soreheads sorest sorrowed sorrowing sorry sorter sortied sorting sorts sos sot sots
-    sough soughed soughing soughs soulmate soulmates sounder soundings souping sour sourcing sourer souring sourness
-    sours sousing southbound sow sowed sower sowing sown sows sox soya soybeans spa spaced spaces spacewalk
-    spacewalking spacial spacing spacy spade spading spake spam spammed spamming spams span spangled spangling
+    scoots scoping scoreboard scoreless scorer scores scorning scotch scotching scots scouring scout scouting scow
+    scrabble scrabbled scrabbles scramble scrambler scramblers scrambles scrammed scramming scrap scraper scrapes
+    scrapped scrapping scrappy scraps scratched scratches scratching scrawled scrawling scream screeched screening
+    screenplay screenplays screens screenshot screwing scribbled scribbling scrimping scripting scruff scruffs
+    scrunch scrunched scrunches scrunchies scrunching scrunchy scrupled scruples scrupling scudding scuffing scull
+    sculling scumming scurf scurry scurrying scuttling scything sea seal sealed sealing seam seamed seaming seams
+    sear seared sears seas season seasons seating seats secondhand seconding sect section sections sectors sects
+    secular secured secures secy sedating sedation sedge seed seeded seeding seedling seedlings seeds seeings seek
+    seeking seeks seeming seep seeped seeping seeps seer seers sees seesawing seething selectors selfsame sell
+    selling sells semen send sender sending sensational sensed sensible sensitise sensitised sensitises sensitively
+    sensitives sensitize sensitized sensitizes sent sentenced sentience sequence sequences serape sere serenest
+    serer serf serous serve serving setback setbacks settee setter setters setting settings settler settles seven
+    sever severed severer severest severs sew sewed sewing sewn sews sex sexing sexting sh shabby shack shackles
+    shackling shacks shad shade shadiness shading shaft shafting shag shagging shags shah shake shakiness shaking
+    shale shall shallot shallows shalt sham shambled shambles shambling shame shaming shammies shamming shammy shams
+    shank shanks shaped shapes shaping shard share shariah sharing shark sharking sharpened sharpeners sharpens
+    sharpers sharpest sharping sharps shattered shattering shatters shave shaving shearing sheathes sheathing
+    shebang shebangs sheds sheen sheep sheepish sheer sheering sheeting sheets shelf shell shelled shelling shells
+    shelving shes shielded shies shift shifting shill shilled shilling shills shim shimmering shimming shimmy
+    shimmying shims shinbones shine shines shingling shining shinned shinning shinny shinnying ship shipped shipping
+    ships shire shirking shirring shirt shirting shirts shits shitting shlepping shlock shoaling shocking shod shoe
+    shoed shoeing shoelaces shone shoo shooed shooing shook shoon shoos shootings shootout shop shopped shopping
+    shops shore shored shores shoring shorn shortages shortcake shortchange shortchanging shortcoming shortcut
+    shorted shortens shortest shortfall shortfalls shorthand shorting shortish shortstop shortstops shortwave shots
+    shouldered shouldering shout shouts shoved shoving showcase showdown showdowns showering showgirl showiness
+    shown showoff showoffs showpiece showplace showroom shows showstopper showy shredder shredders shrew shrewder
+    shrieking shrike shrilled shriller shrilling shrimping shrink shriving shrouded shrouding shrugged shrugging
+    shtick shuck shucking shucks shudder shudders shun shunning shuns shunt shunting shushed shushing shutdown
+    shutdowns shuteye shutout shuts shutter shuttered shuttering shutters shuttling shying sibling sic sickbed
+    sicked sicking sickness sicks sics sidearm sidearms sidebar sidebars sideboard sideburns sidecar sidecars sided
+    sidekick sidekicks sidelight sidelights sideline sidelong sidereal sides sidesaddle sideshow sidesplitting
+    sidestep sidestepping sidesteps sidestroke sidetracking sidewalk sidewalks sidewall sidewalls sidle sidling sift
+    sifter sifting sifts sigh sighing sighs sighted sighting sightings sightless sightread sights sightseeing signal
+    signalling signboard signing signpost signposting silk silks sill sills silly silt silted silting silts sim
+    simile simmering simpering simpler simpleton simplex simply sims sin sincerest sine sinfully sing singe singed
+    singeing singer singers singing singled singleton singling singly sings sink sinking sinned sinner sinning sins
+    sinus sipped sipping sir sire sires siring sirs sis sissy sisters sitars site sites siting sitter sitters
+    sittings situ six sizeable sized sizer sizes sizing skating skeet skein sketch sketched skewer ski skid skidding
+    skids skies skiff skiing skill skills skim skimming skimp skimped skimping skimps skimpy skims skinhead
+    skinheads skinning skinny skins skintight skipper skippering skirting skis skit skits skittering skitters skulk
+    skulking skulks skullcap skullcaps skulls skunking sky skying slab slabbed slabbing slabs slacked slacking
+    slacks slag slags slaked slaking slam slamming slams slanders slanting slap slapped slash slashed slashes
+    slashing slat slate slates slathered slating slats slaughter slave slaving slaw slay slayer slaying slays sled
+    sledded sledding sledgehammering sledgehammers sledging sleek sleeking sleepier sleepily sleeps sleepwalk
+    sleepwalking sleepyhead sleepyheads sleet sleeting sleety slenderness slew slewed slewing slice slicer slices
+    slicing slick slicked slickers slicking slickness slicks slide sliding slighted slighter slighting slightness
+    slights slim slimming slims sling slinging slings slinking slipknot slipknots slipper slit slits slitting slob
+    slobbered sloe sloes slog slogged slop sloped sloping slopped slopping sloppy slops sloshing slot slots slotting
+    slouching sloughing slowdown slowdowns slowpoke slows slue slues slug slugging slugs sluiced sluicing sluing
+    slum slumming slump slumping slums slung slunk slurp slurped slurping slurps slut sluts sly smacker smacking
+    smacks smalls smart smarted smarting smartness smarts smashes smattering smearing smell smelled smelling smells
+    smelting smiled smiles smiley smiling smirking smit smite smith smiting smock smocked smocking smocks smolder
+    smolders smoothing smother smothered smothering smoulder smoulders smug smuggle smuggled smuggles smuggling smut
+    snack snacked snacking snagging snags snail snailing snails snaked snaking snapper snappier snappiest snappish
+    snapshot snare snarfing snaring snarling snatching sneak sneaking sneering sneezed sneezes sneezing snicker
+    snickered snickers snide sniff sniggered sniggering snip sniping snipped snipping snippy snips snit snitch snits
+    snooping snoots snoozing snore snorer snores snort snorted snorting snorts snot snots snout snow snowed snowing
+    snub snubbed snubbing snuck snuff snuffer snuffers snuffs snug snuggle snuggled snuggles snuggling soak soaking
+    soap soaped soaping soaps soared soaring soars sob sobbing sober sobering soberness sock socked sockets socking
+    socks sod sodden sodding soft softball softness soggy soiling sol solace solar sold solder solders soled soli
+    solids solo solos sols solve solved solves someday somehow someones someplace somersault somersaulted somethings
+    sometime sometimes someway somewhats somewhere sonar soon soot sooth soothing sooty sop sopped soppiest sopping
+    soppy sops sorceress sorehead soreheads sorest sorrowed sorrowing sorry sorter sortied sorting sorts sos sot
+    sots sough soughed soughing soughs soulmate soulmates sounder soundings souping sour sourcing sourer souring
+    sourness sours sousing southbound sow sowed sower sowing sown sows sox soya soybeans spa spaced spaces spacewalk
+    spacewalking spacial spacing spacy spade spading spain spake spam spammed spamming spams span spangled spangling
     spanking spanned spanning spans spar spared spareness sparer spareribs spares sparing spark sparking sparring
     spars sparse spas spate spats spatter spattered spattering spatters spatting spatulas spawned spawning spay
     spayed spaying spays speakeasy speaks spear spearing spec speccing specialising specials speck specking
@@ -733,7 +734,7 @@ EVERYDAY = word_set(
     tabbed tabbing tabby table tabling tabs tabuing tack tacked tacking tackled tackler tackles tackling tacks tad
     tads tag tagged tagging tags tailed tailing taillight taillights tails tailspin tailspins tailwind taint tainted
     tainting taints taken takeoff takeoffs takeout takeover taker takes takings talc tale tales talkative talks tall
-    tallness tam tame tames taming tamp tamped tampering tamping tams tan tang tangle tangled tangles tangling
+    tallness tam tame tames tamil taming tamp tamped tampering tamping tams tan tang tangle tangled tangles tangling
     tangoing tangs tank tanking tanks tanning tantrums tap tape taper taping tapped tapping taps tarball tarballs
     tare tared targeting targets taring tarnished taro tarp tarps tarred tarring tarry tarrying tars tart tarts task
     tasking tasted tasting tasty tat tats tatter tattered tattering tatters tatting tattling taught taunt taunting
@@ -743,24 +744,24 @@ EVERYDAY = word_set(
     temperatures temping temporise tempting tenable tend tended tenderest tenderfeet tenderfoot tendering tenderises
     tenderising tenders tending tenfold tenon tenons tenpins tens tense tenseness tenser tenses tensions tent
     tentacle tentacles tenth tern terns terribly terry test testable testifies testily testing tether tethered
-    tethering textile textiles texting texts thanking thanksgiving thatching thaw thawing thee thees theirs theme
-    thereabout thereafter therefrom therein therewith theses thicken thickeners thickens thickest thicket thickets
-    thicknesses thickset thighbone thighbones thin thine thinker thinking thinks thinness thinning thins tho thong
-    thongs thorn thorough thou thoughts thralled thrashed threaded threat threefold threes threescore threesome
-    thrill thriller thrillers thrills thrived thriving throats throaty throe throes throng thronged thronging
-    throughput throughway throwaway throwback throwbacks throws thrum thrumming thrust thrusting thruway thudding
-    thuds thug thugs thumbing thumbnail thumbnails thump thumps thunderclaps thunderhead thunderheads thundering
-    thunders thundershower thunderstruck thunk thunks thus thwacking thwacks thx thy ti tic tick ticked ticker
-    tickers ticking tickle tickling ticks tide tides tidying tier ties tiff tighten tightest tightly tightrope
-    tights tike tikes tildes tile tiled tiling tillable tilled tiller tilling tills tilts timed timeless timepiece
-    timer timers timescale tin tinder tine tines ting tinge tinged tingeing tinges tinging tinglings tings tinkle
-    tinkled tinkles tinkling tinning tinny tins tinseled tinseling tinselled tint tinted tinting tipi tipped tipping
-    tipple tippled tippling tips tiptoed tiptoeing tiptop tiptops tireless tires tiresome tissue tissues tit tithe
-    title titled titles titling tits tittering titters tittle tizzy toad toady toaster toasting toasts toasty toddy
-    toed toehold toeholds toffee tog toga toggling togs toil toiled toiler toileting toilets toiling toke toked
-    tokes toking toll tolled tolling tolls tom tomb tome tomes toms tonal tone tones tong tongued tongues tonguing
-    tons tonsils tonsure tony tool tooling toot toothaches toothbrushes toothpick toothsome toothy tooting toots
-    topknot topknots topmost topped topping toppings topples toppling tops topsails topside topsides tor torch
+    tethering textile textiles texting texts thai thanking thanksgiving thatching thaw thawing thee thees theirs
+    theme thereabout thereafter therefrom therein therewith theses thicken thickeners thickens thickest thicket
+    thickets thicknesses thickset thighbone thighbones thin thine thinker thinking thinks thinness thinning thins
+    tho thong thongs thorn thorough thou thoughts thralled thrashed threaded threat threefold threes threescore
+    threesome thrill thriller thrillers thrills thrived thriving throats throaty throe throes throng thronged
+    thronging throughput throughway throwaway throwback throwbacks throws thrum thrumming thrust thrusting thruway
+    thudding thuds thug thugs thumbing thumbnail thumbnails thump thumps thunderclaps thunderhead thunderheads
+    thundering thunders thundershower thunderstruck thunk thunks thus thwacking thwacks thx thy ti tic tick ticked
+    ticker tickers ticking tickle tickling ticks tide tides tidying tier ties tiff tighten tightest tightly
+    tightrope tights tike tikes tildes tile tiled tiling tillable tilled tiller tilling tills tilts timed timeless
+    timepiece timer timers timescale tin tinder tine tines ting tinge tinged tingeing tinges tinging tinglings tings
+    tinkle tinkled tinkles tinkling tinning tinny tins tinseled tinseling tinselled tint tinted tinting tipi tipped
+    tipping tipple tippled tippling tips tiptoed tiptoeing tiptop tiptops tireless tires tiresome tissue tissues tit
+    tithe title titled titles titling tits tittering titters tittle tizzy toad toady toaster toasting toasts toasty
+    toddy toed toehold toeholds toffee tog toga toggling togs toil toiled toiler toileting toilets toiling toke
+    toked tokes toking toll tolled tolling tolls tom tomb tome tomes toms tonal tone tones tong tongued tongues
+    tonguing tons tonsils tonsure tony tool tooling toot toothaches toothbrushes toothpick toothsome toothy tooting
+    toots topknot topknots topmost topped topping toppings topples toppling tops topsails topside topsides tor torch
     torching tors tort torte tortured torturer tortures toss tost tot totaling totals tote totes tots totter
     tottered tottering totters totting touchdown touchdowns touchier touchingly touchings touchstone touchstones
     toughs tour touring tours tousled tousles tousling tout touting tow towel toweling towelling towels tower
@@ -779,14 +780,14 @@ EVERYDAY = word_set(
     trueing trues truest truing trumped trumping trunk trunking truss trussed trussing trustee trustier trusties
     trusts trusty tryst trysted trysting ts tsar tsars tsp tub tubby tubes tubs tuck tucking tufting tugging tugs
     tumble tumbled tumbler tumblers tumbles tumbling tun tuned tunes tuning tunnelings tunnelling tunnellings
-    tunnels tunny tuns turd turds turf turfed turfing turfs turnabout turner turnkey turnkeys turnoff turnoffs
-    turnout turnover turnstiles tush tushes tuxes twain twanging twangs twee tweed tweeds tweeted tweeting tweets
-    twerk twerked twerking twerks twig twigged twigging twiggy twill twilled twine twined twines twingeing twining
-    twink twinkling twinned twinning twins twirl twirling twister twisters twisting twists twit twitch twits twitted
-    twitting twofold twos twosome ty tying tyke typed typeface types typeset typesets typewrite typo tzar udder ump
-    umped umping unattached unbearably unbeatable unblock unblocking unbreakable unbuckles unbuckling unchanging
-    uncomfortably uncomplaining uncompressed unconcerned unconsciously unconsciousness unconvinced uncovered
-    uncovering unction unctions underact underacted underacting underacts underarm underarms underbelly
+    tunnels tunny tuns turd turds turf turfed turfing turfs turin turks turnabout turner turnkey turnkeys turnoff
+    turnoffs turnout turnover turnstiles tush tushes tuxes twain twanging twangs twee tweed tweeds tweeted tweeting
+    tweets twerk twerked twerking twerks twig twigged twigging twiggy twill twilled twine twined twines twingeing
+    twining twink twinkling twinned twinning twins twirl twirling twister twisters twisting twists twit twitch twits
+    twitted twitting twofold twos twosome ty tying tyke typed typeface types typeset typesets typewrite typo tzar
+    udder ump umped umping unattached unbearably unbeatable unblock unblocking unbreakable unbuckles unbuckling
+    unchanging uncomfortably uncomplaining uncompressed unconcerned unconsciously unconsciousness unconvinced
+    uncovered uncovering unction unctions underact underacted underacting underacts underarm underarms underbelly
     undercarriages underclass underclothes undercut underdog underdone underfoot undergoes undergoing undergone
     underground underhand underhanded underlay underlie underline underlying undermine undermost underpants
     underpass underpins underplay underplayed underplaying underplays underrate underrated underrating underscore
@@ -807,11 +808,11 @@ EVERYDAY = word_set(
     waders wading wads wafer wafers waft wafted wag wage wager wagers wages wagged wagging waggle waggling wags wail
     wailed wailing wails waistband waistbands waistline waists waited waiter waiters waiting waits wake waked
     wakened wakening wakes waking wale wales waling walkout walkouts walks walkway wallboard walled walleye walleyed
-    walleyes walling walloping wallopings wallowing wallpaper wallpapering walruses wan wand wands wane waned wangle
-    wangled wangles wangling waning wank wanked wanking wanting wantonly wants war warbled warbling ward warder
-    warding wards ware warier warmed warmers warms warmups warn warnings warp warping warred warring wars wart warts
-    warty wash washed washers washerwoman washing washroom wasp wasps wasted waster wasters wasting watchband
-    watchbands watchdog watches watching watchword watchwords waterbed waterboard waterboarding watercolor
+    walleyes walling wallis walloping wallopings wallowing wallpaper wallpapering walruses wan wand wands wane waned
+    wangle wangled wangles wangling waning wank wanked wanking wanting wantonly wants war warbled warbling ward
+    warder warding wards ware warier warmed warmers warms warmups warn warnings warp warping warred warring wars
+    wart warts warty wash washed washers washerwoman washing washroom wasp wasps wasted waster wasters wasting
+    watchband watchbands watchdog watches watching watchword watchwords waterbed waterboard waterboarding watercolor
     watercolour waterfall waterfalls waterfront watering waterline watermelon waterpower waterside watertight
     waterway watery watt wattling wave waver wavering wavers waviness waving wavy wax waxy wayfaring waylaid
     waylaying ways wayside we weakened weakens weakest weakling weaknesses weal wealthy wean weaned weaning weans
@@ -842,8 +843,8 @@ EVERYDAY = word_set(
     wrinkling wristband wristbands wristwatch writ writable writer writes writhe writing writs wrongdoing
     wrongheaded wrongheadedness wronging wrongs wrote wrought wrung wry wt xor yack yacked yacking yacks yam yammer
     yammering yams yap yapped yapping yaps yard yaw ye yea yearly yeast yeh yell yellowing yells yelp yelping yen
-    yep yes yessed yessing yesterdays yeti yew yip yipped yipping yips yo yock yocks yogi yoke yoked yon yore your
-    yous youth youthful yowl yuck yucked yucking yum yummy yup yuppy yups zany zapper zeal zed zeds zen zeroing
+    yep yes yessed yessing yesterdays yeti yew yip yipped yipping yips yo yock yocks yogi yoke yoked yon yore york
+    your yous youth youthful yowl yuck yucked yucking yum yummy yup yuppy yups zany zapper zeal zed zeds zen zeroing
     zeros zest zinc zinced zincing zincking zincs zinged zinger zingers zipped zippering zippiest zipping zips zit
     zits zone zones zonked zoo zoom
     """

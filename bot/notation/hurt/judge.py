@@ -106,6 +106,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.TALK, "done to a thing"
     if word.startswith("scrap") and not any(scene.same_sentence(s.first, mark.first) for s in scene.spots):
         return Verdict.EFFORT, "a set that was only just done"
+    if word.startswith("pinch") and scene.words(mark.end, mark.end + 3) & _EDGED:
+        return Verdict.TALK, "a thing that pinches another"
     if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):
         return Verdict.TALK, "something was taken"
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
@@ -127,7 +129,7 @@ def _placeless(scene: Passage, mark: Mark) -> Judged:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
     if {"good", "way"} <= scene.words(mark.end, mark.end + 6):
         return Verdict.TALK, "in a good way"
-    if mark.cue is Cue.HURT and scene.sentence_words(mark.first) & _LOVED:
+    if mark.cue in (Cue.HURT, Cue.PAIN) and scene.sentence_words(mark.first) & _LOVED:
         return Verdict.EFFORT, "and they liked it"
     stopped = any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.STOPPED))
     one_before, before = scene.word(mark.first - 1), scene.words(mark.first - 4, mark.first)
@@ -140,9 +142,18 @@ def _placeless(scene: Passage, mark: Mark) -> Judged:
     if stopped:
         return Verdict.PAIN, "hurt, and it stopped them"
     efforts = [m for m in scene.of(Cue.EFFORT) if scene.same_sentence(m.first, mark.first)]
+    if scene.sentence[mark.first] != scene.sentence[max(0, mark.first - 1)] and _joint_before(scene, mark):
+        return Verdict.PAIN, "a joint is what the sentence before is of"
     if before & _THAT or laughed(scene, mark) or any(abs(m.first - mark.first) <= 5 for m in efforts):
         return Verdict.EFFORT, "the effort is what hurt, and no place is said"
     return Verdict.PAIN, "hurt, in doubt"
+
+
+def _joint_before(scene: Passage, mark: Mark) -> bool:
+    """`not my good knee, the other one. hurts.`"""
+    number = scene.sentence[mark.first]
+    joint = (Tissue.JOINT, Tissue.MIXED)
+    return any(scene.sentence[s.first] == number - 1 and s.place.tissue in joint for s in scene.spots)
 
 
 def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:

@@ -35,7 +35,8 @@ def gone(scene: Passage, mark: Mark) -> bool:
     ):
         return True
     later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
-    return before_today and any(not negated(scene, f) and _of_itself(scene, f) for f in later)
+    fine = [f for f in later if not negated(scene, f) and _of_itself(scene, f)]
+    return before_today and any(not _taken_back(scene, f) for f in fine)
 
 
 _SINCE = word_set("since from ever")
@@ -61,13 +62,25 @@ def _of_itself(scene: Passage, fine: Mark) -> bool:
     return told or any(s.first <= before < s.end for s in scene.spots) or scene.word(fine.first) in _ITSELF - _VERBS
 
 
+def _taken_back(scene: Passage, fine: Mark) -> bool:
+    """`ok-ish but i feel it`, `fine but it's there`: it is not over."""
+    if scene.word(fine.end) in _UP_TO_THEN and not scene.ends(fine.end):
+        return True
+    for at in range(fine.end, min(fine.end + 4, len(scene.tokens))):
+        if scene.word(at) == "but" and scene.same_sentence(at, fine.first):
+            return bool(scene.words(at + 1, at + 6) & _STILL_FELT)
+    return False
+
+
+_UP_TO_THEN = word_set("before earlier until till yesterday previously beforehand")
+_STILL_FELT = word_set("feel felt there aware notice know remember lurking grumbling still")
 _VERBS = word_set("is was are were feels feeling been has 's seems")
 
 
 def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bool:
     if not scene.same_sentence(g.first, mark.first) or scene.words(g.first - 2, g.first) & _NOT_QUITE:
         return False
-    settles = scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went"))
+    settles = scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went", "stop"))
     if mark.cue in _EVENTS and settles and not before_today:
         return False
     if not (0 <= g.first - mark.end <= 6 or 0 <= mark.first - g.end <= 3):

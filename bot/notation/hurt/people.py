@@ -30,13 +30,29 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         if not scene.same_sentence(index, mark.first):
             return False
         other = next((m for m in others if m.first <= index < m.end), None)
-        if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE:
+        if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE and not _to_me(scene, other):
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
     return False
 
 
+def _to_me(scene: Passage, other: Mark) -> bool:
+    """Whether they only hear of it, or did it to the client: `don't tell the wife`, `someone kicked me in the shin`.
+
+    Not `the guy next to me`.
+    """
+    if scene.words(other.end, other.end + 3) & _TOLD_ME:
+        return False
+    if scene.words(other.first - 3, other.first) & _HEARERS:
+        return True
+    return any(scene.word(i) == "me" and scene.word(i - 1) not in _NEAR_ME for i in range(other.end + 1, other.end + 3))
+
+
+_HEARERS = word_set("tell telling worry worrying scare")
+_NEAR_ME = word_set("to by beside behind with for than near like unlike of from around")
+_TOLD_ME = word_set("told tells telling asked asks texted rang called says said showed sent emailed messaged let")
+"""With `me` these only tell; whatever else somebody does to `me` is the client's: `someone kicked me in the shin`."""
 _BESIDE = word_set(
     """
     watching watched watches barking looking laughing shouting cheering filming staring spotting spotted clapped

@@ -36,7 +36,10 @@ EFFECTS: dict[Cue, str] = {
       the/my? senses/knowledge; next thing i? know/knew/was; looking/staring at/up the/at* ceiling; nearly/almost/
       just/then/about/to/i toppled/topple/crumpled/crumple/keeled/keel; my/the tension dropped/fell/drops/falls/
       crashed; blood/low pressure/tension dropped/fell/crashed/drop; head rush so/that/and/i/where/bad/had/to*
-      can't/see/fell/stagger/staggered/sit/lie/hold/black/grey/nearly/almost; fell/fall/falling/dropped/went out of?
+      can't/see/fell/stagger/staggered/sit/lie/hold/black/grey/nearly/almost; was/were gone/away/blank/absent/blanked
+      for a/some/few/
+      couple/of/like/two/three/maybe* seconds/secs/second/sec/moment; or/else i/'d/i'd/would/would've/have* fallen/
+      fainted/toppled/keeled/collapsed; fell/fall/falling/dropped/went out of?
       consciousness/conscious; greying/graying/blacking/browning/whiting out; can't see for/anything/nothing a/one/
       few/couple/some/for* moment/second/seconds/sec/secs; walls closing/coming in; floor/ground came up; legs went/
       go/gone/just* out? from under me; everything narrowed/narrowing/narrow; view/sight/vision got/is/was/went/
@@ -45,7 +48,8 @@ EFFECTS: dict[Cue, str] = {
     Cue.PALE: """
       went/go/gone/came/come/coming/going/felt/feel/feeling over? all? a/bit/very/quite/so/little*
       peculiar/queer/funny/strange/odd/weird/wobbly/
-      distant/spacey; white/pale/grey/gray/green as a/the? sheet/ghost/wall/paper/chalk;
+      distant/spacey/translucent/transparent; see through;
+      white/pale/grey/gray/green as a/the? sheet/ghost/wall/paper/chalk;
       went/go/gone/turned/turning/going/got/
       looked/i'm/am/was all? white/pale/grey/gray/green; drained of? colour/color; cold/clammy sweat/sweats; ears
       are/were/was/started/began* ringing/buzzing/rang; lights dimmed/dimming/faded/fading
@@ -66,7 +70,8 @@ EFFECTS: dict[Cue, str] = {
       doing/with? tiny/little/small/shallow/short breaths/breath/breathing/sips; can't/not finish/say/speak/talk/
       get/complete a/one/full/whole/out* sentence/sentences; can't say/speak/talk/get two/three/more/a/out* words;
       haven't/hasn't/didn't/not/never/don't recovered/recover/found/find/regained/regain/gotten my/the? breath/wind/
-      breathing; breath/breaths/breathing/air is/'s/was/feels/gets/got/still/so/very/just* short/shallow/gone/stuck/
+      breathing; breath/breaths/breathing/air is/'s/was/feels/gets/got/still/so/very/just/
+      stays/stay/stayed/remains/keeps/comes* short/shallow/gone/stuck/
       missing/laboured/labored/lacking/blocked; short breath; each/every breath is/feels/was half/short/tiny/
       shallow/small; inhaler/puffer isn't/not/doesn't/didn't/won't/hardly/no/does/did @bit* touching/touch/help/
       helping/work/working/nothing; breathe/breathing/respire badly/poorly; air hunger/hungry; short/shortness of

@@ -4,7 +4,8 @@ from bot.notation.hurt.cues import Cue
 
 HURTS: dict[Cue, str] = {
     Cue.PAIN: """
-      pain/pains/payn/paine/pane/discomfort/agony/aggro/paining/pained; owie; boo boo; sore pain; hurt pain
+      pain/pains/payn/paine/pane/discomfort/agony/aggro/paining/pained; owie; boo boo;
+      duele/duelen/dolor/douleur/schmerz/schmerzen/dolore; sore pain; hurt pain
     """,
     Cue.HURT: """
       hurt/hurts/hurting/hurted/hurtin/hurty/hurtz/hertz/hurst
@@ -94,8 +95,11 @@ HURTS: dict[Cue, str] = {
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
       been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
       db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the; skin
-      came/ripped/tore/peeled off; no/not better; isn't/not/doesn't/hasn't get/getting/got/gotten any? better; no
-      improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is? no/not/isn't/hasn't
+      came/ripped/tore/peeled/hanging/hangs/flapping off?; flap/hook/lump/bits of skin;
+      @place needs/needed ice/icing/strapping/resting; @place bit/bites/bited/stung/zapped/warned me; no/not better;
+      isn't/not/doesn't/hasn't get/getting/got/gotten
+      any? better; no improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is?
+      no/not/isn't/hasn't
       get/getting/got/gotten/feeling? any? better/improving/improved; like it/its/it's is/was? about/going/gonna to?
       go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
@@ -107,7 +111,10 @@ HURTS: dict[Cue, str] = {
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
       lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; a
       catch/pull/zing/click/knock/grab/tug/stab in/with/at/to my/the; put/throw/threw my/me/
-      the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm; jacked/tweaked/messed/
+      the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm;
+      did/done my/me back/knee/hip/neck/shoulder/ankle/hamstring/hammy/groin/calf in/again/getting/lifting/picking/
+      putting/
+      when/reaching/bending/moving/carrying/playing/gardening/shovelling/digging/at/on; jacked/tweaked/messed/
       wrenched/bunged up; went/gone/go/rolled over on; back/neck/shoulder/hip/knee/kneecap is/was/'s/went out; over
       stretched; stiffened up; blew/blown out; jarred; hurt; over did; overdid/overdone
     """,
@@ -131,7 +138,9 @@ HURTS: dict[Cue, str] = {
       ripped/opened/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open;
       swell/
       swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split/splits/splitting/sliced/cut/lost/
-      lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail; cut my; peeled
+      lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail;
+      split/splits/splitting/sliced my/the left/right? thumb/thumbs/finger/fingers/hand/hands/palm/palms/heel/knuckle/
+      knuckles/chin/eyebrow/lip/callus; cut my; peeled
     """,
     Cue.JOINT_NOISE: """
       click/clicks/clicking/clicked/clicky/clickey; crunches/crunching/crackles/crackling/cracks; grind/grinding/
@@ -167,7 +176,7 @@ shoulder: frozen shoulder
 wrist: carpal tunnel
 finger: trigger finger
 neck: torticollis
--: gout/ganglion/rsi/tenosynovitis/stenosis/spondylosis/spondylitis/tendinosis/chondromalacia/rheumatism
+-: gout/splints/ganglion/rsi/tenosynovitis/stenosis/spondylosis/spondylitis/tendinosis/chondromalacia/rheumatism
 elbow: tennis/golfers/golf/golfer elbow; golfer 's elbow
 knee: jumpers/runners/jumper/runner knee; jumper/runner 's knee
 shin: shin splints/splint; shinsplints

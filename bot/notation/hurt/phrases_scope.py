@@ -18,7 +18,7 @@ SCOPES: dict[Cue, str] = {
       because/when/aside/bar/instead/rather/if/since/whereas/while; as long as; other than
     """,
     Cue.GONE: """
-      gone; went/goes away; going away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
+      gone; went away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
       sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop hurting/
       aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; behind me;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
@@ -36,7 +36,9 @@ SCOPES: dict[Cue, str] = {
     Cue.PAST: f"""
       last week/night/time/month/weekend/session/workout/{_DAY}; yesterday/yday/yest/yesturday/ystrdy; the other
       day/week; few/couple/two/three of? days/weeks ago; days/weeks/week ago; on? {_DAY} 's?; before/previously/
-      earlier/ago; the? weekend; this time last
+      earlier/ago; the? weekend; this time last; in the spring/summer/autumn/winter; last spring/autumn;
+      in january/february/
+      march/april/june/july/august/september/october/november/december
     """,
     Cue.LONG_AGO: """
       years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back in school/college/uni; ages

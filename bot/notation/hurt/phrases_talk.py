@@ -1,7 +1,21 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
-what a headache; tore/tear/tearing/ripped/rip it/them up/apart; nose is/'s/all/a/bit/still/just*
+what a headache; like a? ham/hams; can't breathe in/with this/the/my/a
+new? belt/vest/top/bra/shirt/jeans/suit/leggings; stinging email/comment/review/remark/reply/message;
+how do/can/should/to
+i/we/you/best* protect/save/spare; keep/kept/keeping/hold/held/holding my/the left/right? @place still/quiet/steady;
+dizzy/dizzying height/heights; nearly/almost/narrowly/just dropped/drop/dropping/hit/
+kneed/trapped/caught/smacked/whacked/missed/clipped/landed/stood/trod/fell/banged/bashed a/the/it/one/my/bar/plate/
+dumbbell/weight/kettlebell/thing/on* on?/onto? my/the left/right/big? @place;
+back nine/nines/garden/door/seat/yard/row/burner/story; is/was it/this/that/'s
+bad/normal/weird/odd/wrong/strange/funny/silly/terrible that/if/to; painful to
+type/use/set/navigate/fill/log/write/wait/listen/hear/count/say/pay/add/find/enter/open/scroll;
+physio/coach/doctor/doc/osteo/chiro/trainer/gp/nurse/you/he/she/they/surgeon/consultant gave/gives/given/give/giving
+me; gave/given/give me a/some/few/couple/the/of/these/two/three/four/five/new/more*
+exercise/exercises/stretch/stretches/
+drill/drills/programme/program/plan/tips/massage/band/cue/cues;
+tore/tear/tearing/ripped/rip it/them up/apart; nose is/'s/all/a/bit/still/just*
 blocked/bunged/runny/stuffy/stuffed; blocked/runny/stuffy/bunged/stuffed up? nose; foot/heel/toe pressure; rip/RIP my?
 legs/quads/hammies/hamstrings/glutes/arms/abs/calves/me/lats/chest;
 worried/scared/afraid/nervous/frightened/terrified/anxious/fear/risk/paranoid about/of hurting/injuring/straining/
@@ -18,7 +32,8 @@ barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a
 getting; a real pain to/trying; bit of a pain to/getting/trying; painstaking/painstakingly; painfully
 slow/heavy/hard/light/long/bad/obvious/aware/early/quiet/boring/weak/easy/slowly/short/
 close/tight/cold/hot/loud/predictable/honest/average/awkward/tedious/dull/expensive/busy/shy/good; it pains
-me; pains me to; hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain; can't/
+me to/that/how; pains me to; hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain;
+can't/
 won't/wouldn't/doesn't/never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/
 account/soul/pride/pocket hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/
 soul/bank; hurts/hurt so damn? good; good/nice pain/hurt/burn/ache/soreness/sore; good kind/type/sort of?
@@ -91,10 +106,11 @@ it; smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/thi
 absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead
 legs; heartache/headbanger; headache of a; heart/blood is/was/'s/really/still* pumping; shot of; gave/give it a
 shot; one more shot;
-worth a shot; screaming at me; shouting from; talking about/of; loose skin/change/plates/collar/clothes;
+worth a shot; stitch/stitched/stitching
+the/two/them/it/these/together; shouting from; talking about/of; loose skin/change/plates/collar/clothes;
 unstable surface; wobble board; wobbly board; sensitive topic; stabbed in the back; breath of fresh air; hold/
 holding/held/brace/bracing my/the? breath; breathing/breath work/technique/cue/pattern/exercise/drills; deep
-breath/breaths; take/took/taking a? breath/breather; breather; every/each breath; between breaths; cough it
+breath/breaths; take/took/taking a? breath/breather; breather; between breaths; cough it
 up; feint praise; see you; see things; spots at/in the/this gym; spot me; fell asleep early/late/on/in/at;
 fell asleep; went to sleep early/late/at; going to sleep; go to sleep; went straight? to? bed; sleep/slept;
 collapse/collapsed/collapsing in/on/onto/into the/my? sofa/couch/bed; fit in; had a fit tested; round/around the

@@ -18,6 +18,8 @@ class Told:
     ideas: tuple[frozenset[str], ...]
     unless: frozenset[str]
     """Words of the same sentence beside which it is no sign."""
+    sober: bool = False
+    """Whether laughter takes nothing from it: people laugh off what frightened them."""
 
 
 _WENT = word_set(
@@ -42,6 +44,7 @@ TOLD = (
             word_set("know remember idea how woke waking wakened found unconscious eyes"),
         ),
         word_set("press row pull plan"),
+        sober=True,
     ),
     Told(
         "fainting",
@@ -228,7 +231,7 @@ TOLD = (
         "control",
         10,
         (
-            word_set("bladder bowel bowels pee wee urine poo"),
+            word_set("bladder bowel bowels pee wee urine poo pipi piss"),
             word_set("can't unable impossible"),
             word_set("hold stop control wait"),
         ),
@@ -239,7 +242,7 @@ TOLD = (
         9,
         (
             word_set("toilet loo"),
-            word_set("cola coke brown tea coffee rust rusty red blood bloody dark"),
+            word_set("cola coke brown tea coffee rust rusty red blood bloody dark stout treacle beer mud muddy gravy"),
             word_set("colour coloured color colored go went water pee wee looks looked bowl"),
         ),
         word_set("painted tiles seat door light lights cup drink drank queue break quick"),
@@ -297,6 +300,248 @@ TOLD = (
             word_set("lump bulge dent gap ball"),
         ),
         word_set("lol haha roller roll foam"),
+    ),
+    Told(
+        "fainting",
+        12,
+        (
+            word_set("room world floor vision sight everything gym"),
+            word_set("hold holding held hang hanging grab grabbed grabbing lean leaned leaning clung cling clinging"),
+            word_set("rack wall bench post machine upright frame rail railing pillar door"),
+            word_set("back stopped steady still level straight round"),
+        ),
+        word_set("squat press row"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        8,
+        (
+            word_set("lights light ceiling lamp lamps roof rafters fan"),
+            word_set("looking staring stared gazing seeing"),
+            word_set("woke waking wakened awoke woken know"),
+        ),
+        word_set("am bed night sleep slept alarm morning tv"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        4,
+        (
+            word_set("everything world sound sounds hearing"),
+            word_set("quiet silent muffled silence"),
+            word_set("went goes gone going became suddenly"),
+        ),
+        word_set("town phone work class street busy app"),
+    ),
+    Told(
+        "fainting",
+        8,
+        (
+            word_set("legs"),
+            word_set("folded crumpled concertinaed vanished disappeared"),
+            word_set("suddenly floor ground deck heap quiet black dark sec second"),
+        ),
+        word_set("mat rep"),
+    ),
+    Told(
+        "breath",
+        8,
+        (
+            word_set("words word sentence sentences"),
+            word_set("breath air breathe gasp gasping puff wind"),
+            word_set("need needing stop stopping gasp gasping run running only"),
+        ),
+        word_set("hold cue cues"),
+    ),
+    Told(
+        "breath",
+        6,
+        (
+            word_set("puff wind breath"),
+            word_set("can't won't hasn't haven't not doesn't never"),
+            word_set("back return returned returning"),
+            word_set("get got getting find catch come coming came been my"),
+        ),
+        word_set("hold held nose fan app bike between"),
+    ),
+    Told(
+        "stroke",
+        7,
+        (
+            word_set("words speech sentences talking"),
+            word_set("wrong jumbled muddled backwards scrambled garbled slurred mixed"),
+            word_set("coming come came comes keep keeps getting"),
+        ),
+        word_set(
+            """
+            typing autocorrect phone keyboard thumbs type dictation dictating voice app spelling text message typed lol
+            """
+        ),
+        sober=True,
+    ),
+    Told(
+        "pop",
+        10,
+        (
+            word_set("achilles calf heel"),
+            word_set("kicked hit whacked struck shot"),
+            word_set("nobody noone turned looked"),
+        ),
+        word_set("lol haha"),
+        sober=True,
+    ),
+    Told(
+        "pop",
+        13,
+        (
+            word_set("pec bicep biceps tricep triceps hamstring calf quad lat"),
+            word_set("rip ripped tore tear torn pop popped snap snapped bang crack"),
+            word_set("can't won't doesn't"),
+            word_set("push press lift move bend raise use walk stand straighten"),
+        ),
+        word_set("lol haha further heavier pain hurting without"),
+    ),
+    Told(
+        "chest",
+        9,
+        (
+            word_set("blades"),
+            word_set("between betwen"),
+            word_set("tearing ripping ripped tore splitting torn"),
+            word_set("sudden suddenly nowhere boom bang instantly"),
+        ),
+        frozenset(),
+    ),
+    Told(
+        "heart",
+        14,
+        (
+            word_set("heart pulse heartbeat hr"),
+            word_set(
+                """
+                bonkers nuts mental bananas haywire berserk racing pounding thumping hammering banging crazy wild mad
+                fast
+                flying sprinting gallop galloping
+                """
+            ),
+            word_set("hasn't won't not doesn't isn't still can't didn't"),
+            word_set(
+                "calmed calm settle settled slow slowed slowing stop stopped down drop dropped quiet rest resting"
+            ),
+        ),
+        word_set("lol haha watch strap app"),
+    ),
+    Told(
+        "fainting",
+        7,
+        (
+            word_set("eyes"),
+            word_set("turned rolled roll rolling turn turning"),
+            word_set("fell fall falling floor ground inside head white back"),
+        ),
+        word_set("foam joke lol haha wife husband boss"),
+    ),
+    Told(
+        "breath",
+        2,
+        (word_set("breathe respire"), word_set("bad badly poorly ill worse")),
+        word_set("nose mask technique smell cue"),
+    ),
+    Told(
+        "headache",
+        7,
+        (
+            word_set("head skull"),
+            word_set("split splits splitting cracked crack cracking opened"),
+            word_set("two half apart open second suddenly sudden"),
+        ),
+        word_set("lol haha bar rack plate bench stitches"),
+    ),
+    Told(
+        "stroke",
+        12,
+        (
+            word_set("rubbish gibberish jibberish nonsense gobbledygook babble babbling"),
+            word_set("speaking speak talking talked spoke saying said"),
+            word_set("understand understood follow after since during suddenly minute minutes"),
+        ),
+        word_set("lol haha politics ignore podcast online"),
+    ),
+    Told(
+        "fainting",
+        8,
+        (
+            word_set("wake woke waking waken wakened revive revived"),
+            word_set("me"),
+            word_set("up over round around"),
+            word_set("platform floor gym mat people faces staff standing folk everyone"),
+        ),
+        word_set("alarm morning am early bed baby dog cat kids"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        11,
+        (
+            word_set("floor ground deck"),
+            word_set("knees legs"),
+            word_set("went buckled gave folded crumpled buckle"),
+            word_set("was ended landed found knew woke"),
+        ),
+        word_set("lunge lunges plank past touch touched touching kneeling"),
+    ),
+    Told(
+        "control",
+        12,
+        (
+            word_set("accident"),
+            word_set("feel felt notice noticed know knew warning"),
+            word_set("didn't never not without no"),
+        ),
+        word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),
+    ),
+    Told(
+        "no grip",
+        9,
+        (
+            word_set("grip"),
+            word_set("gone lost vanished disappeared"),
+            word_set("completely totally entirely since"),
+            word_set("side left right one hand"),
+        ),
+        word_set("rep reps bar last chalk tape lol haha"),
+    ),
+    Told(
+        "no grip",
+        6,
+        (
+            word_set("cup mug kettle fork spoon pen pencil toothbrush glass"),
+            word_set("can't won't cannot"),
+            word_set("hold lift grip pick carry squeeze open"),
+        ),
+        word_set("pump pumped fried doms sore sweaty sweat chalk dead toast cooked lol haha"),
+    ),
+    Told(
+        "no grip",
+        9,
+        (
+            word_set("tiptoe tiptoes"),
+            word_set("can't won't cannot"),
+            word_set("stand go rise get push up"),
+        ),
+        word_set("pain hurts hurting shoes raises lol haha"),
+    ),
+    Told(
+        "cord",
+        12,
+        (
+            word_set("neck"),
+            word_set("can't won't stuck locked"),
+            word_set("arms hands legs"),
+            word_set("tingle tingling tingly tingles pins buzzing fizzing"),
+        ),
+        frozenset(),
     ),
 )
 """Every row."""

@@ -95,7 +95,7 @@ _PLAIN: dict[Cue, str] = {
       don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; is/'s/was
       like/as/if/it/it's* not mine/there; fell/fallen/falling/went/
       gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't
-      not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? touch; asleep
+      not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? the? touch; asleep
     """,
     Cue.DEAD: """
       dead/deadened/lifeless/paralysed/paralyzed/deaded
@@ -194,7 +194,8 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.HEART_RACE: """
       heart/pulse/hr/heartbeat rate/beat? is/was/'s/feels/felt/keeps/kept/still/going/just/been/started/won't/
-      like/a* racing/raced/race/pounding/hammering/thumping/flying/mad/crazy/fast/wild/galloping; racing heart/
+      like/a/went/goes/gone* racing/raced/race/pounding/hammering/thumping/flying/mad/crazy/fast/wild/galloping/bonkers/
+      nuts/mental/bananas/haywire/berserk/beserk/banging/ballistic; racing heart/
       pulse/heartbeat; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse still/stuck high/up/at/over/
       above/elevated
     """,
@@ -227,8 +228,10 @@ _PLAIN: dict[Cue, str] = {
       wrist/ankle/collarbone/foot/hand/rib/ribs/bone/neck/back/hip/finger/toe/thumb/elbow/nose/shin; fracture/
       fractures/fractured; dislocate/dislocated/dislocation/dislocating/dislocates; popped/pop/pops/came/come/
       went/slipped/slips/comes/popping/slid/jumped/pulled out of its/it's/the? socket/joint/place; shoulder/
-      kneecap/knee/hip/finger/elbow/thumb/jaw just/has/it* popped/came/slipped/went/comes/pops/slips/pop/come
-      out; heatstroke; heat/sun stroke; stopped sweating; anaphylaxis/anaphylactic; allergic reaction; throat
+      kneecap/knee/hip/finger/elbow/thumb/jaw just/has/it*
+      popped/came/slipped/went/comes/pops/slips/pop/come/jumped/jumps/hopped/
+      slid out; bicep/biceps/achilles/tendon/pec/hamstring/ligament/acl/quad has/just/'s* snapped/ruptured/detached;
+      heatstroke; heat/sun stroke; stopped sweating; anaphylaxis/anaphylactic; allergic reaction; throat
       is/'s/feels* closing/swelling; confused/confusion/disoriented/disorientated/delirious; don't/didn't know
       where i am/was; can't remember where/anything; lost my memory; need/called/call/calling/needed an?
       ambulance; turned/turning/gone/went/going blue; vaginal bleeding; waters broke; ruptured/rupture; blood

@@ -33,6 +33,8 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.SORENESS, "a muscle after earlier training"
     if scene.word(mark.end - 1) in _WELL and not 0 <= mark.first - spot.end <= 1:
         return Verdict.TALK, "something else is not well"
+    if mark.cue is Cue.WHISPER and scene.words(mark.first, mark.end) & _FELT and _no_pain_beside(scene, mark):
+        return Verdict.DENIED, "felt there, and said to be no pain"
     if _moved(scene, mark, spot):
         return Verdict.TALK, "it went or was rolled somewhere"
     if mark.cue in (Cue.JOINT_NOISE, Cue.POP) and _said_not_to_hurt(scene, mark):
@@ -80,12 +82,28 @@ def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
 def _said_not_to_hurt(scene: Passage, mark: Mark) -> bool:
     if scene.sentence_words(mark.first) & {"painless", "painlessly", "painfree"}:
         return True
-    hurts = scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL)
     if mark.cue is Cue.POP and scene.words(mark.end, mark.end + 4) & {"nice", "good", "great", "lovely", "satisfying"}:
         return True
-    return any(scene.same_sentence(m.first, mark.first) and negated(scene, m) for m in hurts)
+    return _no_pain_beside(scene, mark, next_door=True)
 
 
+_FELT = word_set("feel felt feeling feels")
+
+
+def _no_pain_beside(scene: Passage, mark: Mark, *, next_door: bool = False) -> bool:
+    """`not pain, just work`; next door also `my knee clicks? doesn't hurt`, where no other place is named there."""
+    here = scene.sentence[mark.first]
+    for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL):
+        there = scene.sentence[m.first]
+        places = any(scene.sentence[s.first] == there for s in scene.spots)
+        if (there == here or (next_door and there == here + 1 and not places)) and negated(scene, m):
+            return True
+    return False
+
+
+_LOOSENED = frozenset({"back", "lower back", "upper back", "mid back", "neck", "hip", "hip flexor", "body"})
+"""Places that are the better for being loose; a loose knee or shoulder is not."""
+_READY = word_set("ready free warm good fresh great mobile light limber")
 _EASED = word_set("mobility stretch stretching stretched warm warmup massage nice nicely foam rolling yoga finally")
 
 
@@ -96,8 +114,9 @@ def _at_work(scene: Passage, mark: Mark, spot: Spot) -> bool:
         return True
     if muscle and ((spot.place.plural and mark.cue in _WORKING) or scene.word(mark.first) == "can"):
         return True
+    ready = scene.words(mark.end, mark.end + 3) & _READY
     if "loose" in scene.words(mark.first, mark.end) and (
-        spot.place.plural or scene.sentence_words(mark.first) & _EASED
+        ready or spot.place.plural or spot.place.name in _LOOSENED or scene.sentence_words(mark.first) & _EASED
     ):
         return True
     if scene.word(mark.first) == "wobbly" and spot.place.plural:

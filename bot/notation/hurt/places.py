@@ -39,7 +39,7 @@ _JOINTS = """
 knee: knee, knees, kneee
 kneecap: kneecap, kneecaps, knee cap, knee caps
 patella: patella
-elbow: elbow, elbows
+elbow: elbow, elbows, funny bone, funnybone
 wrist: wrist, wrists
 ankle: ankle, ankles
 achilles: achilles, achilles tendon, achilles heel, achillies, achiles

@@ -105,6 +105,10 @@ def _numbered(tokens: tuple[Token, ...]) -> list[int]:
     return out
 
 
+_DONE_BY_A_PLACE = (Cue.MARK, Cue.SHARP)
+"""What a place right before it does, in whatever phrase of talk it also stands: `hamstring cramped in the last`."""
+_MY_HANDS = frozenset({"hand", "hands"})
+"""Behind `my` no turn of phrase such as `hands on`."""
 _FELT = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.PRESSURE, Cue.TIGHT, Cue.PAINFUL, Cue.BURN)
 
 
@@ -114,6 +118,10 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     felt = {m.end for m in found if m.cue in _FELT and not any(_inside(m, n) for n in neutral)}
     neutral = [n for n in neutral if n.first not in felt or words[n.first] != "to"]
     neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
+    marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
+    placed = {m.end for m in found if m.cue is None}
+    neutral = [n for n in neutral if not (n.first in placed and n.first in marked)]
+    neutral = [n for n in neutral if not (words[n.first] in _MY_HANDS and words[n.first - 1] in ("my", "both"))]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
     kept: list[Mark] = []

@@ -26,11 +26,14 @@ _GOVERNS = frozenset(
     w for p in re.sub(r"/\s+", "/", SCOPES[Cue.GOVERNS]).split(";") for w in p.strip().split("/") if " " not in w
 )
 _TEN = frozenset({"10", "ten"})
-_OUT_OF = (("out", "of"), ("out", "off"), ("outta", ""), ("of", ""), ("over", ""), ("on", ""))
+_OUT_OF = (("out", "of"), ("out", "off"), ("outta", ""), ("of", ""), ("over", ""), ("on", ""), ("from", ""))
+_LESS = word_set("down dropped drop minus off lost by back up")
+"""Before a number `from ten` these count what is less: `down 2 from 10`."""
 _NOT_SCORE_AFTER = word_set(
     """
     reps rep sets set times kg kilos lb lbs pounds x min mins minutes weeks days hours more left each per side
-    plates of for steps exercises rounds at years months on off or and
+    plates of for steps exercises rounds at years months on off or and words word fingers toes people stairs flights
+    metres meters miles km laps lengths holes beers pints coffees stitches
     """
 )
 
@@ -86,6 +89,8 @@ def _score_at(scene: Passage, index: int) -> Score | None:
         value_here, end = value_here + 1, end + (3 if scene.word(end + 1) == "a" else 2)
     words = [scene.word(end + i) for i in range(3)]
     for lead, then in _OUT_OF:
+        if lead == "from" and scene.word(index - 1) in _LESS:
+            continue
         skip = 2 if then else 1
         if words[0] == lead and then in ("", words[1]) and words[skip] in _TEN:
             return _bounded(scene, index, end + skip + 1, value_here, plain=True)
@@ -221,6 +226,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:
+        return False
+    if before == "of" and first > 1 and scene.tokens[first - 2].kind is Kind.SET:
         return False
     if after in _NUMERALS and end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
         return False

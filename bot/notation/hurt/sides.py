@@ -6,7 +6,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import SIDES, Spot
-from bot.notation.hurt.tokens import Gap
+from bot.notation.hurt.tokens import Gap, Kind
 from bot.training.report import Side
 
 
@@ -23,8 +23,19 @@ def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
         if word in SIDES and _is_side(scene, index, start):
             seen.add(SIDES[word])
     if not seen:
-        return _side_of_its_own(scene, spot, mark)
+        return _side_of_its_own(scene, spot, mark) or _side_ahead(scene, min(spot.first, mark.first if mark else 999))
     return seen.pop() if len(seen) == 1 else None
+
+
+def _side_ahead(scene: Passage, first: int) -> Side | None:
+    """`left side tingling in the fingers`, `on the right side my knee hurts`."""
+    for index in range(first - 1, max(first - 7, -1), -1):
+        token = scene.tokens[index]
+        if token.kind is not Kind.WORD or scene.tokens[index + 1].gap is not Gap.NONE:
+            return None
+        if token.word in SIDES and scene.word(index + 1) == "side":
+            return SIDES[token.word]
+    return None
 
 
 _ALONE = word_set(
@@ -44,9 +55,8 @@ def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | No
         sides = {SIDES[w] for w in words if w in SIDES}
         if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
             continue
-        others = [
-            s for s in scene.spots if s.first in range(first, end) and s.place.name not in ("side", spot.place.name)
-        ]
+        same = ("side", "arm", "leg", spot.place.name)
+        others = [s for s in scene.spots if s.first in range(first, end) and s.place.name not in same]
         if others:
             continue
         if words[-1:] != ["right"] or len(words) > 1 or words[0] in SIDES:
@@ -70,5 +80,7 @@ def _is_side(scene: Passage, index: int, start: int) -> bool:
         return True
     if before == "on" or after in ("side", "one", "sided"):
         return after != "now"
+    if scene.tokens[index - 1].kind is Kind.SCORE and scene.ends(index + 1):
+        return True
     alone = scene.ends(index + 1) and scene.ends(index - (before in ("the", "my")))
     return alone or (index == start and scene.ends(index + 1))

@@ -62,12 +62,13 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
     """`nearly fainted when i saw the price`; a room, a screen that went dark by itself."""
     told = scene.words(m.first - 3, m.first + 1) & {"nearly", "almost", "could", "would", "about", "like"}
     after = scene.words(m.end, m.end + 6)
-    if told and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque", "total"}:
+    made = scene.words(m.first - 3, m.first) & {"makes", "make", "made"}
+    if (told or made) and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque", "total"}:
         return True
     joking = after & {"laughing", "laughter"} or scene.words(m.end, m.end + 3) & _AT_A_SIGHT
     if told and joking and after & _SIGHTS and not after & _VISIONS:
         return True
-    if scene.words(m.first - 3, m.first) & {"makes", "make", "made"} and scene.words(m.end, m.end + 4) & _THOUGHTS:
+    if made and scene.words(m.end, m.end + 4) & _THOUGHTS:
         return True
     if scene.word(m.first) not in _OF_A_ROOM:
         return False

@@ -20,7 +20,17 @@ def numbness(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
         mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
-        mind |= scene.sentence_words(m.first) & {"news", "funeral", "bereavement", "emotionally", "breakup", "grief"}
+        mind |= scene.sentence_words(m.first) & {
+            "boredom",
+            "bored",
+            "boring",
+            "news",
+            "funeral",
+            "bereavement",
+            "emotionally",
+            "breakup",
+            "grief",
+        }
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)

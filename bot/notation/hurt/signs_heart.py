@@ -66,11 +66,17 @@ def _of_chest(scene: Passage, feel: Mark, spot: Spot) -> bool:
 def _something_in(scene: Passage, spot: Spot) -> bool:
     """`i feel a … in the chest`, whatever the word, where it is not the muscle at work."""
     inside = {"in", "across", "inside", "behind", "around", "round", "over"}
-    if not scene.words(spot.first - 2, spot.first) & inside:
+    midst = scene.words(spot.first - 3, spot.first) & {"middle", "centre", "center", "side", "top", "front"}
+    if not scene.words(spot.first - (5 if midst else 2), spot.first) & inside:
         return False
     before = scene.words(spot.first - 9, spot.first)
     feels = before & {"feel", "feeling", "feels", "felt", "got", "have", "had", "something", "has", "getting"}
     noun = before & {"a", "some", "something", "this", "an", "weird"}
+    noun |= (
+        before & {"feeling", "sensation"}
+        if scene.words(spot.first - 6, spot.first) & {"feeling", "sensation"}
+        else set()
+    )
     talk = scene.sentence_words(spot.first) & word_set(
         "pump stretch it that working muscle strength growth size no never"
     )
@@ -88,9 +94,9 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
     """Talk of a trained chest: sore, tight since Monday's bench, on fire after flyes."""
     word = scene.word(feel.first)
     inside = bool(scene.words(spot.first - 2, spot.first) & {"in", "inside"})
-    earlier = any(near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED)) or "doms" in scene.sentence_words(
-        spot.first
-    )
+    earlier = any(
+        near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED) if scene.word(m.first) != "doms"
+    ) or _doms_said(scene, spot)
     match feel.cue:
         case Cue.SORE:
             ill = any(near(scene, m, spot, 8) for m in scene.of(Cue.WINDED, Cue.BREATHLESS, Cue.FAINT, Cue.SWEAT))
@@ -106,6 +112,15 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
             return word == "heavy" and not near(scene, spot, feel, 3)
         case _:
             return False
+
+
+def _doms_said(scene: Passage, spot: Spot) -> bool:
+    """`doms`, and no `not doms`."""
+    return any(
+        scene.word(i) == "doms" and not scene.words(i - 2, i) & {"not", "no", "isn't"}
+        for i in range(len(scene.tokens))
+        if scene.same_sentence(i, spot.first)
+    )
 
 
 _ENJOYED = word_set("amazing loved love awesome brilliant enjoyed buzzing savage fantastic class")
@@ -125,11 +140,25 @@ def winded(scene: Passage) -> Iterator[Sign]:
                 yield sign_of("breath", (m, s), None)
         for i, token in enumerate(scene.tokens):
             timed = token.kind is Kind.TIME or (token.word in _UNITS and scene.word(i - 1) in _MANY)
+            timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):
                 yield Sign("breath", (*range(m.first, m.end), i), None)
 
 
 _UNITS = word_set("minutes minute mins min hour hours")
+_MINUTES = word_set("minute minutes min mins")
+
+
+def _a_minute(scene: Passage, time: int) -> bool:
+    """`for a minute`, `2 min`: as long as anybody's breath takes."""
+    token = scene.tokens[time]
+    if token.kind is Kind.TIME:
+        number, _, unit = token.word.partition(" ")
+        return number in ("1", "2") and unit in _MINUTES
+    counted = scene.word(time - 1)
+    return token.word in _MINUTES and counted in ("a", "one", "two") and scene.word(time - 2) != "half"
+
+
 _MANY = word_set(
     "five ten fifteen twenty thirty forty sixty an a half few couple several of many quarter whole eight twelve"
 )

@@ -55,7 +55,7 @@ def loss_of_function(scene: Passage) -> Iterator[Sign]:
             if (
                 close
                 and stands(scene, hurt, spot)
-                and not scene.words(loss.end, loss.end + 4) & {"without", "far", "fast"}
+                and not scene.words(loss.end, loss.end + 7) & {"without", "far", "fast"}
             ):
                 yield sign_of("no function", (hurt, loss, spot), spot)
 

@@ -52,7 +52,9 @@ _DOES = word_set(
     move lift raise grip hold squeeze close open clench straighten bend curl wiggle function button write type carry
     """
 )
-_OBEYS = word_set("obey obeys respond responds answer answers listen listens strength force power feeling sensation")
+_OBEYS = word_set(
+    "obey obeys respond responds answer answers listen listens listening strength force power feeling sensation"
+)
 _OTHERS = word_set(
     """
     further higher heavier fully properly without pain hurt hurts hurting tight stiff sore much cramp path speed fast

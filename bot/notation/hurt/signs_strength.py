@@ -30,7 +30,8 @@ def weakness(scene: Passage) -> Iterator[Sign]:
             went = scene.words(spot.end, m.first) & {"went", "gone", "goes", "suddenly"}
             beside = [x for x in scene.of(*_BESIDE_WEAK) if near(scene, x, m, 14)]
             beside += [m] if scene.sentence_words(m.first) & _CLUMSY else []
-            one = (side_of(scene, m, spot) or sudden or went) and not spot.place.plural
+            gives = any(near(scene, x, m, 14) for x in scene.of(Cue.GAVE_WAY))
+            one = (side_of(scene, m, spot) or sudden or went or gives) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
             grip = spot.place.name == "hand" and (beside or sudden or went)
             if one or legs or grip:
@@ -59,6 +60,9 @@ def fails(scene: Passage, m: Mark, spot: Spot) -> bool:
         return False
     hands = spot.place.name == "hand" and "strength" in scene.words(m.first, m.end)
     if spot.place.name in ("finger", "toe", "hand") and {"can't", "move"} <= scene.words(m.first, m.end):
+        return True
+    told = scene.words(m.first, m.end) & {"tell", "told", "ask", "asked", "want", "obey", "listen", "ordered"}
+    if spot.place.name in ("finger", "toe", "hand") and told:
         return True
     some = spot.place.name in ("finger", "toe") and scene.words(spot.first - 2, spot.first) & _COUNTS
     return not spot.place.plural or hands or bool(some) or side_of(scene, m, spot) is not None

@@ -9,7 +9,7 @@ from bot.notation.hurt.people import laughed
 from bot.notation.hurt.phrases_told import TOLD, Told
 from bot.notation.hurt.sign import Sign, stands
 
-_OF_PLACES = frozenset({"headache", "no feeling", "no strength"})
+_OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
 """The signs that name a place."""
 _BY_ORGAN = tuple((told, told.ideas[0]) for told in TOLD)
 
@@ -43,7 +43,7 @@ def _around(scene: Passage, told: Told, index: int) -> Iterator[Sign]:
         return
     mark = Mark(first, end, Cue.FAINT)
     masked = any(n.cue is Cue.NEUTRAL and n.first <= index < n.end for n in scene.found)
-    if not masked and stands(scene, mark) and not (laughed(scene, mark) and told.name != "control"):
+    if not masked and stands(scene, mark) and not (laughed(scene, mark) and not told.sober and told.name != "control"):
         near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
         if spot is not None or told.name not in ("no feeling", "no strength"):

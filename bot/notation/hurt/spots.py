@@ -69,11 +69,24 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
             continue
         if m.place.name in ("side", "back") and scene.word(m.end) == "of":
             continue
+        if m.end - m.first == 1 and m.place.name in _PARTS_OF_THINGS and _of_a_thing(scene, m.end):
+            continue
         before = scene.tokens[m.first - 1] if m.first and scene.tokens[m.first].gap is Gap.NONE else None
         if before is not None and before.kind is Kind.SET and before.word.endswith("each"):
             continue
         out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
     return tuple(_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False))
+
+
+_PARTS_OF_THINGS = word_set("neck foot head heart leg arm shoulder body mouth lip face eye nose hand heel toe")
+_OF_WHAT = word_set("the a an this that each every")
+
+
+def _of_a_thing(scene: Scene, end: int) -> bool:
+    """`neck of the bottle`, `foot of the bed`; not `sole of the foot`, `base of the neck`."""
+    if scene.word(end) != "of" or scene.word(end + 1) not in _OF_WHAT:
+        return False
+    return not any(m.first in (end + 2, end + 3) for m in scene.place_marks)
 
 
 def _with_side(scene: Scene, spot: Spot, then: Spot | None) -> Spot:
@@ -167,6 +180,19 @@ def _is_effort(scene: Scene, index: int) -> bool:
     return counted and (ends or before.word in ("rep", "reps", "nothing", "none") or before.word.endswith("reps"))
 
 
+def _behind_its_place(scene: Scene, index: int) -> bool:
+    """`hurt me the knee right in the press`, `a needle in the shoulder left when i lower`: a side put last."""
+    if scene.tokens[index].gap is not Gap.NONE:
+        return False
+    lead, before = scene.word(index - 3), scene.word(index - 2)
+    if scene.word(index) == "right":
+        return (lead, before) == ("me", "the")
+    return before in ("my", "the") and scene.word(index + 1) in ("when", "in", "as") and lead in _INTO
+
+
+_INTO = word_set("in me at on hurts hurt")
+
+
 def _side_after(scene: Scene, end: int) -> set[Side]:
     index = end
     while scene.word(index) in ("on", "the", "my", "side"):
@@ -175,7 +201,7 @@ def _side_after(scene: Scene, end: int) -> set[Side]:
     if word not in SIDES or not scene.same_sentence(end - 1, index):
         return set()
     if scene.word(index + 1) in _NOT_A_SIDE_AFTER and scene.tokens[index + 1].gap is Gap.NONE:
-        return set()
+        return {SIDES[word]} if index == end and _behind_its_place(scene, index) else set()
     if index == end and scene.tokens[index].gap is Gap.NONE and len(word) == 1:
         return set()
     begins_another = any(m.first == index + 1 for m in scene.place_marks)

@@ -52,7 +52,7 @@ UNABLE = frozenset(
     {
         *(("can", w) for w in ("not", "barely", "hardly", "scarcely")),
         *(("could", w) for w in ("not", "barely", "hardly", "scarcely")),
-        *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully")),
+        *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully", "seem", "quite")),
         *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible", "failing", "failed")),
         ("not", "able"),
         ("isn't", "able"),
