@@ -15,8 +15,8 @@ from bot.training.plan import LoadStyle
 
 _WEAKEST = Decimal("0.6")
 """Of the repetitions before a plus: fewer are no set of their own (common practice, no source)."""
-_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.RPE, Kind.RIR, Kind.AND, Kind.THEN,
-         Kind.REPS, Kind.PLUS, Kind.NAME, Kind.FILL)  # fmt: skip
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.RPE, Kind.RIR, Kind.AND,
+         Kind.THEN, Kind.REPS, Kind.PLUS, Kind.NAME, Kind.FILL)  # fmt: skip
 
 
 def with_added_sets(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:

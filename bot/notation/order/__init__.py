@@ -14,6 +14,7 @@ from bot.notation.order.changes import changes
 from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
+from bot.notation.order.extra_sets import EXTRA, extra_sets
 from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_half_minutes, with_hundreds
 from bot.notation.order.groups import groups
@@ -23,7 +24,9 @@ from bot.notation.order.how_many import how_many
 from bot.notation.order.in_turn import in_turn
 from bot.notation.order.kit import kit
 from bot.notation.order.last_first import last_first
+from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
+from bot.notation.order.load_each import load_each
 from bot.notation.order.load_last import load_last
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
@@ -41,6 +44,7 @@ from bot.notation.order.three_fields import three_fields
 from bot.notation.order.titles import titles
 from bot.notation.order.told_counts import told_counts
 from bot.notation.order.told_of import told_of
+from bot.notation.order.two_bells import BELLS, two_bells
 from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import fields
 from bot.notation.order.vague import vague
@@ -51,10 +55,12 @@ from bot.notation.tokens import Mark
 __all__ = ["ordered"]
 
 
+_WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, "other", "others", "rest")
 _STEPS = (
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(mentions),
+    step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
     step(three_fields, (Kind.SETS, Kind.X)),
     step(reps_first, (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS)),
@@ -68,14 +74,17 @@ _STEPS = (
     step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
     step(ones),
+    step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
     step(in_turn),
     step(drops),
     step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL)),
     step(changes),
     step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
+    step(two_bells, (*BELLS, Kind.S), (Kind.NUM,)),
     step(kit),
     step(called),
+    step(extra_sets, EXTRA),
     step(how_many, (Kind.NUM,)),
     step(told_counts, (Kind.NUM,)),
     step(repeats),
