@@ -140,18 +140,49 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 _LIMBS = ("leg", "arm", "side", "one", "hand")
 
 
+_BESIDE_LOAD = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON)
+_TALK = (Kind.FILL, Kind.WORD, Kind.GAP)
+
+
+def _is_load_alone(part: Sequence[Mark]) -> bool:
+    """Whether a sentence tells one load and no repetitions: `90 kg`, `at 90 for all`, `weight 90`."""
+    said = [m.kind for m in part if m.kind not in _BESIDE_LOAD]
+    return said in ([Kind.NUM], [Kind.NUM, Kind.ALL], [Kind.ALL, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.ALL])
+
+
+def _is_list(part: Sequence[Mark]) -> bool:
+    """Whether a sentence is a list of repetitions: `10, 9 and 8`, `reps 10/9/8`."""
+    kinds = [m.kind for m in part if m.kind not in (Kind.FILL, Kind.NAME)]
+    kinds = kinds[2:] if kinds[:2] == [Kind.REPS, Kind.COLON] else kinds
+    listed = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN)
+    return all(k in listed for k in kinds) and kinds.count(Kind.NUM) > 1
+
+
+def _sentence(marks: Sequence[Mark], place: int) -> list[Mark]:
+    """The sentence behind a stop, past those that are talk and nothing else."""
+    ends = (Kind.LINE, Kind.STOP, Kind.QUERY)
+    end = place
+    said: list[Mark] = []
+    while end < len(marks) and all(m.kind in _TALK for m in said):
+        start = end + 1
+        end = next((i for i in range(start, len(marks)) if marks[i].kind in ends), len(marks))
+        said = list(marks[start:end])
+    return said
+
+
 def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """`155 across. 6 6 5`, `90 of course. 12, 12, 10`: a load by itself, and then its repetitions."""
-    said = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB)]
-    if said not in ([Kind.NUM], [Kind.NUM, Kind.ALL], [Kind.ALL, Kind.NUM]):
-        return False
-    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
-    after = [m.kind for m in marks[place + 1 : end]]
-    listed = all(k in (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS) for k in after)
-    return listed and after.count(Kind.NUM) > 1
+    return _is_load_alone(piece) and _is_list(_sentence(marks, place))
 
 
-_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets)
+def _has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`10/9/8. weight 90`: repetitions, and their load in a sentence of its own."""
+    after = _sentence(marks, place)
+    named = any(m.kind is Kind.NAME for m in after)
+    return _is_list([m for m in piece if m.kind is not Kind.COLON]) and _is_load_alone(after) and not named
+
+
+_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets, _has_load_behind)
 """When a sentence goes on behind its stop."""
 
 

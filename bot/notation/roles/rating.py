@@ -47,7 +47,8 @@ class Rating(Emitting):
             words = replace(made.sets[0].words, sets=made.all_at, count=count)
             made.sets = (replace(made.sets[0], count=max(count, 1), words=words),)
             made.all_sets = False
-        if made.last_named and len(made.sets) == 1 and made.sets[0].count > 1:
+        counted = len(made.sets) > 1 or made.sets[0].count > 1
+        if made.last_named and counted:
             made.all_sets = False
         made.rate_last(effort.rir, (effort.start, effort.end), all_sets=made.all_sets)
         made.after_effort = True

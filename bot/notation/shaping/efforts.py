@@ -95,7 +95,9 @@ def efforts(marks: list[Mark]) -> list[Mark]:
 def _last_first(marks: list[Mark]) -> list[Mark]:
     """`15x5 all sets, rpe 8 on the last`: what the effort is of, before it."""
     for place in range(1, len(marks) - 3):
-        if marks[place].kind is not Kind.RPE or not is_number(marks[place + 1]):
+        rated = marks[place].kind in (Kind.RPE, Kind.RIR) and is_number(marks[place + 1])
+        kept = marks[place + 1].kind in (Kind.TANK, Kind.LEFT, Kind.RIR, Kind.RPE) and is_number(marks[place])
+        if not (rated or (kept and _small(marks[place]))):
             continue
         end = place + 3
         led = marks[place + 2].kind in (Kind.AT, Kind.WITH, Kind.FOR)
