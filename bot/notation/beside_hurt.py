@@ -35,3 +35,21 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
                 out.add(at)
             at += 1
     return out
+
+
+def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """`elbow 2/10 and shoulder 4/10, both the left side`: the side of all hurts before it, in a part of its own."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.EACH or mark.text.split()[0] != "both":
+            continue
+        before = place - 1
+        while before >= 0 and marks[before].kind in (Kind.FILL, Kind.COMMA):
+            before -= 1
+        at = place + 1
+        while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.AT, Kind.WITH):
+            at += 1
+        sided = any(m.kind in (Kind.LEFT, Kind.RIGHT) for m in marks[place + 1 : at])
+        if before in hurt and sided and (at >= len(marks) or marks[at].kind in EDGES):
+            out |= set(range(place, at))
+    return out

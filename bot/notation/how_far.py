@@ -22,7 +22,7 @@ _TO_GO = tuple(
 _ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 _MOST = 12
 _SETS = (Kind.SETS, Kind.SET)
-_ENDING = (Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
+_ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 _TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
 
 
@@ -106,10 +106,23 @@ def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: 
     if counted:
         return kind_at(marks, at) is not Kind.FILL
     led = _words(marks, place - 2, 2)[-2:]
-    if led in (["that", "makes"], ["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
+    if led[-1:] == ["makes"] or led in (["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
+        return True
+    before = sum(is_entry(marks, i) for i in range(place))
+    if before and led[-1:] == ["number"] and _is_joined(marks, place - 1):
+        return True
+    if before and led[-1:] == ["thats"] and small(marks, place) == beside.next_number + before - 1:
         return True
     thats = kind_at(marks, place - 1) is Kind.WAS and led[-1:] in (["thats"], ["its"])
     return thats and is_entry(marks, at + 1) and small(marks, place) == beside.next_number
+
+
+def _is_joined(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `number` opens its part, or `that was` leads to it: `80x5 and that was number three`."""
+    at = place - 1
+    while kind_at(marks, at) in (Kind.FILL, Kind.WAS, Kind.AND):
+        at -= 1
+    return at < place - 1 or kind_at(marks, at) in (*EDGES, Kind.NUM)
 
 
 def _of(marks: Sequence[Mark], at: int) -> tuple[int | None, int]:

@@ -15,6 +15,7 @@ from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
+from bot.notation.headings import unknown_heading
 from bot.notation.hurt_parts import begun, without_words
 from bot.notation.kinds import Kind
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
@@ -165,7 +166,7 @@ class Reader:
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
-            unread = unread or numbered_again(said, record)
+            unread = unread or numbered_again(said, record) or unknown_heading(said, record.told)
             unread = unread or miscounted(told, record.told, record)
             unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
             unread = (

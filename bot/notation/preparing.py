@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
-from bot.notation.beside_hurt import bare_after, counted_hurts
+from bot.notation.beside_hurt import bare_after, counted_hurts, sides_of_hurts
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed
@@ -70,6 +70,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt)
     hurt |= of_hurts(marks, hurt)
+    hurt |= sides_of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
 

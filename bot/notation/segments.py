@@ -261,8 +261,20 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
         told = following is Kind.WAS and after in (Kind.NUM, Kind.CLOCK)
         linked = following in (Kind.WITH, Kind.AT) and after in (Kind.NUM, Kind.BODY)
         linked = linked and len(mark.names) == 1 and (before is None or before.kind in (*EDGES, Kind.FILL))
-        return following in _NEXT_TO or told or linked or _ends_entry(piece, place)
+        return following in _NEXT_TO or told or linked or _heads_next(piece, place) or _ends_entry(piece, place)
     return True
+
+
+def _heads_next(piece: Sequence[Mark], place: int) -> bool:
+    """`after that the machine shoulder, 35 for 12`: a name of two everyday words that opens its part, and its set."""
+    if len(piece[place].names) != 1 or len(piece[place].text.split()) == 1:
+        return False
+    before = place - 1
+    while before >= 0 and piece[before].kind is Kind.FILL:
+        before -= 1
+    opens = before < 0 or piece[before].kind in EDGES
+    told = [m.kind for m in piece[place + 1 : place + 4]]
+    return opens and told in ([Kind.COMMA, Kind.NUM, Kind.FOR], [Kind.COMMA, Kind.NUM, Kind.X])
 
 
 def _ends_entry(piece: Sequence[Mark], place: int) -> bool:

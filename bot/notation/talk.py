@@ -236,7 +236,7 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
     if is_led_at(marks, place):
         end = next((i for i in range(place, end) if marks[i].text in _OWN or marks[i].kind is Kind.COLON), end)
     part = marks[start:end]
-    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part):
+    if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part) or _is_of_unknown(marks, start, place):
         return False
     if any(m.kind is Kind.NUM and is_tied(marks, i) for i, m in enumerate(part, start)):
         return False
@@ -258,6 +258,13 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return False
     words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET) for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
+
+
+def _is_of_unknown(marks: Sequence[Mark], start: int, place: int) -> bool:
+    """`12 sit to stands`, `the sit to stands off the chair, twelve of them`: counts an exercise that there is not."""
+    counted = [m.text for m in marks[place + 1 : place + 3]] == ["of", "them"]
+    named = marks[start:place] if counted else marks[place + 1 : place + 2]
+    return any(m.kind is Kind.NAME and not m.names for m in named)
 
 
 def _opens_sets(marks: Sequence[Mark], place: int) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from bot.notation.abbreviations import EVERYDAY, HEADS
+from bot.notation.abbreviations import EVERYDAY, HEADS, singular
 from bot.notation.names.fitting import fits_of, is_whole
 from bot.notation.names.index import Index
 from bot.notation.names.said import TELLING, Word, read_words
@@ -52,6 +52,11 @@ class Hit:
 
 def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
     """The names in a stretch of words that stand side by side."""
+    lacked = _lacked(words, index)
+    if lacked is not None:
+        rest = read_names(words[lacked.end :], index)
+        behind = tuple(replace(hit, start=hit.start + lacked.end, end=hit.end + lacked.end) for hit in rest)
+        return (*read_names(words[: lacked.start], index), lacked, *behind)
     read = read_words(words, index)
     hits: list[Hit] = []
     run: list[Word] = []
@@ -67,6 +72,28 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
     return tuple(h for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
 
 
+_OTHERS = tuple(
+    tuple(phrase.split())
+    for phrase in (
+        "sit to stand", "sit and stand", "chair stand", "wall slide", "heel slide", "bear crawl", "star jump",
+        "jumping jack", "flutter kick", "scissor kick", "floor slide", "leg lower", "crab walk", "wall angel",
+    )
+)  # fmt: skip
+"""Exercises whose words are everyday talk apart from each other."""
+
+
+def _lacked(words: Sequence[str], index: Index) -> Hit | None:
+    """The first of these that the session does not have."""
+    for place in range(len(words) - 1):
+        for phrase in _OTHERS:
+            if words[place] != phrase[0]:
+                continue
+            said = tuple(singular(w) for w in words[place : place + len(phrase)])
+            if said == phrase and not {w for w in phrase if w not in ("to", "and")} <= index.words:
+                return Hit(place, place + len(phrase), ())
+    return None
+
+
 _POSTURES = frozenset(
     (verb, way)
     for verb, way in (
@@ -77,8 +104,14 @@ _POSTURES = frozenset(
 """What a client does who rests or is not well, and no exercise."""
 
 
+_LONG_RUN = 3
+"""Words with `one` or `ones` behind them: the `decline` of `the decline ones`."""
+
+
 def _read_run(run: list[Word], index: Index) -> list[Hit]:
     """The names in a run of words of the trade: the longest first, left to right."""
+    if len(run) > 1 and run[-1].text == "one" and len(run) < _LONG_RUN:
+        run = run[:-1]
     hits: list[Hit] = []
     at = 0
     loose: list[Word] = []

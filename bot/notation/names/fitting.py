@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from bot.notation.abbreviations import HEADS, singular
 from bot.notation.names.index import Index
-from bot.notation.names.said import Word, read_words
+from bot.notation.names.said import HEARD, Word, read_words
 
 
 def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
@@ -60,7 +60,7 @@ def links(one: str, two: str, index: Index) -> bool:
 
 def turned(one: str, two: str, index: Index) -> bool:
     """Whether an `of` between two words is one inside a name told the other way round: that of `curl of leg`."""
-    if singular(one) not in HEADS:
+    if singular(HEARD.get(one, one)) not in HEADS:
         return False
     said = read_words([two, one], index)
     if not said or said[0] is None:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from bot.notation.abbreviations import ABBREVIATIONS, SYNONYMS, singular
 from bot.notation.wordlist import words
@@ -67,6 +68,8 @@ class Index:
     """The words on both sides of an `and` in a name: those of `clean and press`."""
     joined: frozenset[str] = frozenset()
     """The words of the names that gyms write as one and people as two."""
+    neighbours: frozenset[tuple[str, str]] = frozenset()
+    """Words that stand side by side in a name."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -116,7 +119,9 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
     spellings = tuple(sorted(w for w in words_all if len(w) >= 4 and w.isalpha()))
     texts = [text for name, aliases, *_ in session for text in (name, *aliases)]
     around = frozenset(pair for text in texts for pair in _around_and(text))
-    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, words_all & JOINED)
+    joined = words_all & JOINED
+    beside = frozenset(pair for text in texts for pair in pairwise(_split_name(text)))
+    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, joined, beside)
 
 
 def _around_and(text: str) -> list[tuple[str, str]]:

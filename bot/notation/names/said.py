@@ -71,6 +71,11 @@ def _near(word: str, spellings: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(other for distance, other in best if distance == least)
 
 
+def is_plain(word: str) -> bool:
+    """Whether a word is of the lexicon or of talk."""
+    return word in lexicon_words() or word in fillers()
+
+
 def _is_trade(word: str) -> bool:
     return word in vocabulary() or word in HEADS
 
@@ -125,6 +130,7 @@ HEARD = {
     "bent": "bench", "branch": "bench", "planck": "plank", "blank": "plank", "tips": "dip",
     "flight": "fly", "flights": "fly", "flice": "fly", "real": "rear", "rare": "rear", "dell": "delt", "delts": "delt",
     "rise": "raise", "rase": "raise",
+    "pushes": "pushup", "pushing": "pushup", "pushed": "pushup",
     "lat's": "lat", "let": "lat", "lap": "lat", "shrubs": "shrug", "trap's": "trap", "suits": "suitcase",
 }  # fmt: skip
 """What dictation hears where an exercise is named; taken so beside another word of the session's names."""
@@ -134,6 +140,9 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
     """A word that dictation took for another, beside a word of the same session's names: what was meant."""
     if said[place] in ("dec", "dek") and said[place - 1 : place] in (["pec"], ["pecs"]) and "deck" in index.words:
         return "deck"
+    begun = _begun(said, place, index)
+    if begun is not None:
+        return begun
     meant = HEARD.get(said[place])
     if meant is None or (said[place] in index.words and said[place + 1 : place + 2] == ["over"]):
         return _half_meant(said, place, index)
@@ -144,6 +153,24 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
         return meant
     ways = [x for w in (before, after) if w for way in expanded(w) for x in way]
     return meant if meant in index.words and any(w in index.words for w in ways) else said[place]
+
+
+def _begun(said: Sequence[str], place: int, index: Index) -> str | None:
+    """The word that a few letters behind the word before it begin: the `pr` of `floor pr`."""
+    raw = said[place]
+    if not place or len(raw) > _FEW_LETTERS or raw in index.words or raw in _LETTERS or raw in ABBREVIATIONS:
+        return None
+    before = singular(said[place - 1])
+    stem = raw.removesuffix("s") if len(raw) > 1 else raw
+    begun = [two for one, two in index.neighbours if one == before and two.startswith(stem) and len(two) > len(raw)]
+    return begun[0] if len(set(begun)) == 1 else None
+
+
+_FEW_LETTERS = 4
+_LETTERS = frozenset(
+    words("a i l r s x w k m u n for at to on in up and the was set so is it as my of or but rep reps")
+)
+"""Letters and little words of their own."""
 
 
 def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
@@ -184,6 +211,9 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
     near = _near(single, index.spellings) or _near(raw, index.spellings)
     if near:
         return Word(single, place, place, tuple((n,) for n in near), True, True)
+    begun = [w for w in index.words if w.startswith(raw) and len(w) > len(raw) + 1]
+    if len(raw) >= _LONG_ENOUGH and len(begun) == 1 and not is_plain(raw):
+        return Word(single, place, place, ((begun[0],),), True, True)
     for cut in range(3, len(raw) - 2):
         first, second = singular(raw[:cut]), singular(raw[cut:])
         if first in index.words and second in index.words:

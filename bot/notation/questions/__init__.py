@@ -37,9 +37,14 @@ class QuestionSaid:
     places: frozenset[int]
 
 
+_THUMBS = frozenset(["👍", "✅"])
+"""Signs that a set is done, whatever is asked beside them."""
+
+
 def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     """Whether something is asked, and which marks only ask."""
     asked, only_asks = _asked(marks)
+    only_asks -= {p for p in only_asks if marks[p].text in _THUMBS and not {p - 1, p + 1} <= only_asks}
     places = sorted(only_asks) or [i for i, m in enumerate(marks) if m.kind is Kind.QUERY]
     if not asked:
         return QuestionSaid(None, frozenset(only_asks))

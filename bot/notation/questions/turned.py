@@ -55,6 +55,8 @@ _MOST = 10
 def turns(marks: Sequence[Mark], place: int) -> int | None:
     """Where a question that opens at a place by its turn of words ends; none where none does."""
     mark = marks[place]
+    if mark.kind in (Kind.NAME, Kind.WEAK) and (place == 0 or marks[place - 1].kind in EDGES):
+        return _end(marks, place) if _is_of_topic(marks[place + 1 : _end(marks, place)]) else None
     if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
         return None
     starts = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.DASH)
@@ -75,6 +77,35 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         or _is_choice(marks[place:end], said)
     )
     return end if asks else None
+
+
+_ASKED = frozenset(words("is are does do should can could will would"))
+_SIDES = frozenset(
+    frozenset(pair.split())
+    for pair in (
+        "in out",
+        "up down",
+        "with without",
+        "wide narrow",
+        "high low",
+        "left right",
+        "straight bent",
+        "on off",
+    )
+)
+"""Two ways to do it."""
+
+
+def _is_of_topic(rest: Sequence[Mark]) -> bool:
+    """`t bar is that with the pad or without`, `csr with the elbows in or out`: what is asked of what is named."""
+    said = [w for m in rest for w in m.text.split()]
+    if has_entry(rest) or len(said) < _LEAST or any(m.kind is Kind.NUM for m in rest):
+        return False
+    if said[0] in _ASKED and said[1] in _SUBJECTS and said[1] != "there":
+        return True
+    at = said.index("or") if "or" in said else 0
+    behind = said[at + 1 :]
+    return len(behind) == 1 and any(frozenset((one, behind[0])) in _SIDES for one in said[:at])
 
 
 def _is_announced(marks: Sequence[Mark], place: int) -> bool:

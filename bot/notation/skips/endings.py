@@ -19,7 +19,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         at = place + 1
         while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WITH, Kind.FOR, Kind.AT, Kind.ALL):
             at += 1
-        if at < len(marks) and marks[at].kind in _WITH_IT:
+        if at < len(marks) and marks[at].kind in (*_WITH_IT, Kind.QUERY):
             continue
         if _is_of_warmup(marks, place):
             continue
@@ -31,7 +31,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         )
         if before is not None and before.kind in (Kind.NAME, Kind.WEAK) and not own:
             continue
-        if _is_of_exercise(marks, place) or _is_of_time(marks, place):
+        if _is_of_exercise(marks, place) or _is_of_time(marks, place) or _is_of_those(marks, place):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
             m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
@@ -45,6 +45,14 @@ def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
     """`squats are done for today`: one exercise is over, not the session."""
     named = [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.NAME, Kind.WAS]
     return named and "done" in marks[place].text.split()
+
+
+def _is_of_those(marks: Sequence[Mark], place: int) -> bool:
+    """`called it there on those`: the sets that were told, not the session."""
+    after = marks[place + 1 : place + 3]
+    return [m.kind for m in after[:1]] in ([Kind.AT], [Kind.WITH]) and [m.text for m in after[1:]] in (
+        ["those"], ["them"], ["these"]
+    )  # fmt: skip
 
 
 def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
@@ -77,6 +85,11 @@ def _is_of_other(part: Sequence[Mark]) -> bool:
     return denied or about
 
 
+def _is_unsaid(mark: Mark) -> bool:
+    """Whether a mark is of a question or of a hurt, which parts the rest as a full stop does."""
+    return mark.kind is Kind.GAP and mark.text == "?"
+
+
 _NOT_YET = frozenset([*DENYING, "havent", "hasnt", "hadnt", "not", "aint"])
 
 
@@ -85,11 +98,11 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
     and whether it says `all`."""
     part: list[Mark] = []
     for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
-        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY):
+        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY) and not _is_unsaid(mark):
             if not (mark.kind is Kind.NUM and part and part[-1].kind is Kind.SET):
                 part.append(mark)
             continue
-        kinds = {m.kind for m in part}
+        kinds = {m.kind for m in part if m.kind is not Kind.DASH}
         if kinds & {Kind.DONE, Kind.FINISH} and kinds <= {
             Kind.DONE,
             Kind.FILL,

@@ -6,6 +6,7 @@ far as they do); `stray_numbers` are the places of numbers, and of names, that r
 
 from collections.abc import Callable, Sequence
 
+from bot.notation.headings import measured
 from bot.notation.strays.around import around, nothing_to_drop, told_again
 from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
@@ -33,4 +34,5 @@ def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, i
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
+    told |= measured(marks)
     return told | told_again(marks) | headed(marks) | undone(marks) | apologies(marks)

@@ -147,7 +147,9 @@ def _with_kinds_of(marks: list[Mark]) -> list[Mark]:
         before = out[-1] if out else None
         if mark.text in ("one", "ones") and before is not None and before.kind is Kind.WEAK and before.names:
             led = place < 2 or marks[place - 2].text in _LEADS or marks[place - 2].kind in (*EDGES, Kind.NUM)
-            numbered = place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.COLON)
+            parted = place + 1 < len(marks) and marks[place + 1].kind in (Kind.COMMA, Kind.COLON, Kind.CLOSE)
+            at = place + 1 + parted
+            numbered = at < len(marks) and marks[at].kind is Kind.NUM
             if led and (numbered or (place > 1 and marks[place - 2].text in _ARTICLES)):
                 out[-1] = replace(before, kind=Kind.NAME, text=f"{before.text} {mark.text}", end=mark.end)
                 continue

@@ -1,0 +1,73 @@
+"""A session told line by line without a name, each line under the load that only its exercise has: `90 10 10 9`.
+
+Read so where the first number of every line is exactly the planned load of the next exercise with sets left, and no two
+of these have the same load: what the load says, no name would say better.
+"""
+
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+from bot.training.units import Unit
+
+_NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.BAD)
+_ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.COLON, Kind.DASH, Kind.KG, Kind.LB,
+          Kind.REPS, Kind.FILL, Kind.S, Kind.STOP, Kind.EACH)  # fmt: skip
+_NAMES = (Kind.NAME, Kind.WEAK)
+_REPS_MOST = 2
+"""Times the top of the range: more is no count of repetitions."""
+_SEVERAL = 2
+"""Lines that tell of several exercises."""
+
+
+def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
+    """The marks with the exercise of each such line named before it, by the words of its load."""
+    if not any(m.kind is Kind.LINE for m in marks) or any(m.kind in _NAMES for m in marks):
+        return marks
+    lines = [line for line in _lines(marks) if any(m.kind in _NUMBERS for m in marks[slice(*line)])]
+    places = _next_open(record, len(lines))
+    loads = [_load(record, place) for place in places]
+    if len(lines) < _SEVERAL or len(places) < len(lines) or len(set(loads)) < len(loads):
+        return marks
+    heads: dict[int, Mark] = {}
+    for (start, end), place in zip(lines, places, strict=True):
+        if not _is_of(marks[start:end], record, place, unit):
+            return marks
+        first = next(m for m in marks[start:end] if m.kind is Kind.NUM)
+        heads[start] = Mark(Kind.NAME, first.text, first.start, first.end, names=(place,))
+    return [m for i, mark in enumerate(marks) for m in ((heads[i], mark) if i in heads else (mark,))]
+
+
+def _lines(marks: Sequence[Mark]) -> Iterator[tuple[int, int]]:
+    start = 0
+    for place in range(len(marks) + 1):
+        if place == len(marks) or marks[place].kind is Kind.LINE:
+            yield start, place
+            start = place + 1
+
+
+def _next_open(record: Record, count: int) -> list[int]:
+    """The next exercises with sets left, in the session's order."""
+    opens = [p for p in range(len(record.exercises)) if record.context(p).open_sets]
+    return opens[:count]
+
+
+def _load(record: Record, place: int) -> Decimal | None:
+    planned = record.context(place).planned_load(None)
+    return None if planned is None else planned.kg
+
+
+def _is_of(line: Sequence[Mark], record: Record, place: int, unit: Unit) -> bool:
+    """Whether a line is the planned load of an exercise and as many counts as it has sets left, or fewer."""
+    context = record.context(place)
+    planned = context.planned_load(None)
+    if planned is None or planned.unit is not unit or any(m.kind not in _ENTRY for m in line):
+        return False
+    load = planned.amount_in(unit)
+    numbers = [v for m in line if m.kind is Kind.NUM for v in (m.parts if m.value is None else (m.value,))]
+    counts = [v for v in numbers if v != load]
+    most = _REPS_MOST * context.range_of(None).high
+    whole = all(v == int(v) and 0 < v <= most for v in counts)
+    return numbers[:1] == [load] and whole and 0 < len(counts) <= len(context.open_sets) and load > most / _REPS_MOST

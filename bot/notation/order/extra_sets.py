@@ -1,0 +1,40 @@
+"""Sets that the plan does not have: `one extra hip thrust set, 90x10`, `a cheeky bonus set of thrusts 60 for 15`.
+
+That a set is an extra one changes nothing in how it is told: the exercise that is named gets one set more.
+"""
+
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+EXTRA = frozenset(["extra", "bonus", "additional"])
+_ONE = frozenset(["set", "round", "set of", "round of"])
+_BETWEEN = (Kind.NAME, Kind.WEAK, Kind.WORD, Kind.FILL, Kind.MORE)
+_FAR = 4
+
+
+def extra_sets(marks: list[Mark]) -> list[Mark]:
+    """The marks with the words of such a set without bearing, where it is one."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text not in EXTRA or mark.kind not in (Kind.MORE, Kind.FILL, Kind.WORD):
+            continue
+        at = place + 1
+        while at < place + _FAR and kind_at(marks, at) in _BETWEEN:
+            at += 1
+        called = kind_at(marks, at) in (Kind.SET, Kind.SETS) and marks[at].text in _ONE
+        named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[place + 1 : at + 2])
+        before = place - 1
+        while before >= 0 and marks[before].kind is Kind.WORD:
+            before -= 1
+        counted = kind_at(marks, before) is Kind.NUM
+        if not named or (counted and marks[before].value != 1):
+            continue
+        if counted:
+            out[before] = replace(marks[before], kind=Kind.FILL, value=None, parts=())
+        out[place] = replace(mark, kind=Kind.FILL)
+        if called:
+            out[at] = replace(marks[at], kind=Kind.FILL)
+    return out

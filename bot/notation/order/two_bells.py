@@ -1,0 +1,37 @@
+"""Two dumbbells told with what one of them weighs: `with two dumbbells of 12 kilo`, `two 12 kilo dumbbells`."""
+
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import UNITS
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+BELLS = frozenset(words("dumbbell dumbbells dumbell dumbells db dbs kettlebell kettlebells kb kbs bell bells"))
+_LINKS = frozenset(words("of from with at"))
+_TWO = 2
+_HELD = frozenset(words("holding with held using carrying w and"))
+
+
+def two_bells(marks: list[Mark]) -> list[Mark]:
+    """The marks with the two of such words as a pair, whose number is that of one hand."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or mark.value != _TWO or kind_at(marks, place - 1) in (Kind.X, Kind.NUM):
+            continue
+        if text_at(marks, place + 1) in BELLS:
+            number = place + 2 + (text_at(marks, place + 2) in _LINKS)
+            if kind_at(marks, number) is Kind.NUM:
+                out[place:number] = [_pair(mark), *(replace(m, kind=Kind.FILL) for m in marks[place + 1 : number])]
+            continue
+        unit = kind_at(marks, place + 2) in UNITS
+        led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) is Kind.WITH
+        held = text_at(marks, place + 2 + unit) in BELLS or (led and kind_at(marks, place + 2) is Kind.S)
+        if kind_at(marks, place + 1) is Kind.NUM and held:
+            out[place] = _pair(mark)
+    return out
+
+
+def _pair(mark: Mark) -> Mark:
+    return replace(mark, kind=Kind.PAIR, value=None, parts=())
