@@ -1,0 +1,232 @@
+"""Sets of the exercise under way in more words: failures, one told apart, sides, hands, plurals, loads for all."""
+
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.training.report import Performed, Side
+from bot.training.units import Unit
+from tests.notation.plans import NOW, row, sets
+
+HAND, BODY, NONE = LoadStyle.PER_HAND, LoadStyle.BODYWEIGHT, LoadStyle.NONE
+BENCH = (
+    PlannedExercise("Bench Press", sets("60", 8, 10), aliases=("bench",)),
+    PlannedExercise("Back Squat", sets("100", 5, 5), aliases=("squat",)),
+)
+FIVES = (PlannedExercise("Bench Press", sets("60", 5, 5), aliases=("bench",)),)
+PRESS = (PlannedExercise("Leg Press", sets("140", 12, 12, 4)),)
+PULL = (PlannedExercise("Deadlift", (*sets("140", 5, 5, 1), *sets("115", 8, 8, 2)), aliases=("deads",)),)
+ROW = (PlannedExercise("Dumbbell Row", sets("26", 8, 10), aliases=("rows",), load_style=HAND, sides=2),)
+SPLIT = (
+    PlannedExercise("Split Squat", sets("16", 10, 10), aliases=("splits",), load_style=HAND, sides=2),
+    PlannedExercise("Side Plank", sets(None, 30, 45, 2), load_style=NONE, sides=2, measure=Measure.SECONDS),
+    PlannedExercise("Farmer Carry", sets("24", 40, 40), aliases=("carries",), load_style=HAND, measure=Measure.METRES),
+)
+BELL = (PlannedExercise("Kettlebell Press", sets("20", 5, 5), aliases=("kb press",), load_style=HAND, sides=2),)
+CURL = (PlannedExercise("Hammer Curl", sets("14", 10, 12), aliases=("hammers",), load_style=HAND),)
+FLY = (PlannedExercise("Chest Fly", sets("15", 12, 15), aliases=("flyes",), load_style=HAND),)
+LOG = (
+    PlannedExercise("Log Press", sets("70", 2, 2, 5), aliases=("log",)),
+    PlannedExercise("Sandbag Carry", sets("80", 20, 20, 2), aliases=("sandbag",), measure=Measure.METRES),
+)
+CHIN = (
+    PlannedExercise("Chin-Up", sets("10", 6, 8), aliases=("chins",), load_style=BODY),
+    PlannedExercise("Ring Row", sets("0", 10, 15, 2), aliases=("ring rows",), load_style=BODY),
+)
+DIP = (PlannedExercise("Assisted Dip", sets("-25", 8, 10), aliases=("dips",), load_style=BODY),)
+SLED = (
+    PlannedExercise("Sled Push", sets("60", 20, 20, 4), aliases=("sled",), measure=Measure.METRES),
+    PlannedExercise(
+        "Rowing Machine", sets(None, 500, 500, 2), aliases=("erg",), load_style=NONE, measure=Measure.METRES
+    ),
+    PlannedExercise("Plank", sets(None, 30, 45), load_style=NONE, measure=Measure.SECONDS),
+)
+
+Session = tuple[PlannedExercise, ...]
+Case = tuple[str, Session, str, str]
+FAILED: list[Case] = [
+    ("60x5 (f)", FIVES, "", "1 60x5 rir 0"),
+    ("60x5, 5, 4 F", FIVES, "", "1 60x5, 2 60x5, 3 60x4 rir 0"),
+    ("60x4 then a miss", FIVES, "", "1 60x4 rir 0"),
+    ("60x4 + miss", FIVES, "", "1 60x4 rir 0"),
+    ("60 for 4, then failed", FIVES, "", "1 60x4 rir 0"),
+    ("60 for 4 with a miss on the fifth", FIVES, "", "1 60x4 rir 0"),
+    ("60x4 + a failed rep", FIVES, "", "1 60x4 rir 0"),
+    ("4 then a miss", FIVES, "1 60x5", "2 60x4 rir 0"),
+    ("got 4, then a fail", FIVES, "1 60x5", "2 60x4 rir 0"),
+    ("4 good reps and then one miss", FIVES, "1 60x5", "2 60x4 rir 0"),
+    ("60x8f. squat 100x5", BENCH, "", "1 60x8 rir 0, Back#1 100x5"),
+    ("60x10 @ failure", BENCH, "", "1 60x10 rir 0"),
+    ("60 x 10 amrap", BENCH, "", "1 60x10"),
+    ("60x9, 9f, 8f", BENCH, "", "1 60x9, 2 60x9 rir 0, 3 60x8 rir 0"),
+    ("60x10 missed my bus", BENCH, "", "1 60x10"),
+]
+BEHIND: list[Case] = [
+    ("5 at 140 then 8 and 8 at 115", PULL, "", "1 140x5, 2 115x8, 3 115x8"),
+    ("5 at 140 and then 8, 8 at 115", PULL, "", "1 140x5, 2 115x8, 3 115x8"),
+    ("5 reps at 140, 8 reps and 7 reps at 115", PULL, "", "1 140x5, 2 115x8, 3 115x7"),
+    ("5 at 140, then two 8s at 115", PULL, "", "1 140x5, 2 115x8, 3 115x8"),
+    ("10 at 60, 9 and 8 at 55", BENCH, "", "1 60x10, 2 55x9, 3 55x8"),
+    ("10, 9 at 60, 8 at 55", BENCH, "", "1 60x10, 2 60x9, 3 55x8"),
+    ("10 9 8 at 60", BENCH, "", "1 60x10, 2 60x9, 3 60x8"),
+    ("12 with the 14s, 11 and 10 with the 12s", CURL, "", "1 14x12, 2 12x11, 3 12x10"),
+    ("8 with 10, 7 and 6 bodyweight", CHIN, "", "1 10x8, 2 0x7, 3 0x6"),
+]
+ALIKE: list[Case] = [
+    ("two eights", PULL, "1 140x5", "2 115x8, 3 115x8"),
+    ("2 more 9s", BENCH, "1 60x10", "2 60x9, 3 60x9"),
+    ("two solid nines", BENCH, "1 60x10", "2 60x9, 3 60x9"),
+    ("couple of 9s", BENCH, "1 60x10", "2 60x9, 3 60x9"),
+    ("two tens and an eight", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("bench 60, couple of tens, then a nine", BENCH, "", "1 60x10, 2 60x10, 3 60x9"),
+    ("3 times 60x9", BENCH, "", "1 60x9, 2 60x9, 3 60x9"),
+    ("60 for 9 done thrice", BENCH, "", "1 60x9, 2 60x9, 3 60x9"),
+    ("two twelves with the 14s", CURL, "", "1 14x12, 2 14x12"),
+    ("and one single", LOG, "1 70x2, 2 70x2, 3 70x2, 4 70x2", "5 70x1"),
+    ("two, two, two, two, one", LOG, "", "1 70x2, 2 70x2, 3 70x2, 4 70x2, 5 70x1"),
+    ("four doubles then one single", LOG, "", "1 70x2, 2 70x2, 3 70x2, 4 70x2, 5 70x1"),
+    ("single", LOG, "1 70x2, 2 70x2, 3 70x2, 4 70x2", "5 70x1"),
+]
+HANDS: list[Case] = [
+    ("28 total for 11, making 14 each hand", CURL, "", "1 14x11"),
+    ("28 total so 14 a hand, 11 reps", CURL, "", "1 14x11"),
+    ("both dumbbells together 28, 11 reps", CURL, "", "1 14x11"),
+    ("together 28kg for 11", CURL, "", "1 14x11"),
+    ("28 between the two, 11 reps", CURL, "", "1 14x11"),
+    ("28 for 11 (total)", CURL, "", "1 14x11"),
+]
+APART: list[Case] = [
+    ("w/u 40x5, 60x5", FIVES, "", "0 40x5 warmup, 1 60x5"),
+    ("bench w.u. 40x5, 60x5", FIVES, "", "0 40x5 warmup, 1 60x5"),
+    ("40x5 (wu), 60x5", FIVES, "", "0 40x5 warmup, 1 60x5"),
+    ("60x10 for all but the last, 8 there", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("60x10 on all but the last, only 8 on that one", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("10 on all but the last, 8 on the last", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("10 reps every set except the last, 8 there", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("all sets 60x10 bar the last, 8 on it", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+    ("all but the last 12s, last 9", PRESS, "", "1 140x12, 2 140x12, 3 140x12, 4 140x9"),
+    ("12 on every set but the last, 9 on it", PRESS, "", "1 140x12, 2 140x12, 3 140x12, 4 140x9"),
+    ("the last was 60x8, the one before 60x9 and the first 60x10", BENCH, "", "1 60x10, 2 60x9, 3 60x8"),
+    ("last one 8, the one before 9", BENCH, "1 60x10", "2 60x9, 3 60x8"),
+    ("60x5, r.i.r. 2", FIVES, "", "1 60x5 rir 2"),
+]
+SIDED: list[Case] = [
+    ("10/9 rir left 2 right 1", ROW, "", "1 26x10 left rir 2, 1 26x9 right rir 1"),
+    ("10/9 rpe 8/9", ROW, "", "1 26x10 left rir 2, 1 26x9 right rir 1"),
+    ("left 10 @8, right 9 @9", ROW, "", "1 26x10 left rir 2, 1 26x9 right rir 1"),
+    ("26x10 each, rpe 8 left, 9 right", ROW, "", "1 26x10 left rir 2, 1 26x10 right rir 1"),
+    ("10/9, rpe 9 on the right", ROW, "", "1 26x10 left, 1 26x9 right rir 1"),
+    ("left 10 right 9, rpe 9 on the right side", ROW, "", "1 26x10 left, 1 26x9 right rir 1"),
+    ("10/9 rir 1 both", ROW, "", "1 26x10 left rir 1, 1 26x9 right rir 1"),
+    ("10 a side, rpe 8 on both", ROW, "", "1 26x10 rir 2"),
+    ("10 each arm, both rpe 8", ROW, "", "1 26x10 rir 2"),
+    ("10 with the left and 9 with the right, dumbbell of 26, last two on the right were ugly", ROW, "",
+     "1 26x10 left, 1 26x9 right"),
+    ("10/9, last 3 on the right were grinders", ROW, "", "1 26x10 left, 1 26x9 right"),
+    ("left 10 right 8, then left 9 right 9", ROW, "", "1 26x10 left, 1 26x8 right, 2 26x9"),
+    ("10 left 8 right, then 9 left 9 right", ROW, "", "1 26x10 left, 1 26x8 right, 2 26x9"),
+    ("left ten right eight then left nine right nine", ROW, "", "1 26x10 left, 1 26x8 right, 2 26x9"),
+    ("left 10 right 8 then right 9 left 10", SPLIT, "", "1 16x10 left, 1 16x8 right, 2 16x9 right, 2 16x10 left"),
+    ("set 2: 5 and 5", BELL, "1 20x5", "2 20x5"),
+    ("next set 5 and 5, 20kg bell", BELL, "1 20x5", "2 20x5"),
+    ("last set 10 and 9", ROW, "1 26x10, 2 26x9", "3 26x10 left, 3 26x9 right"),
+]  # fmt: skip
+HALVES: list[Case] = [
+    ("60x10, last couple of reps were slow", BENCH, "", "1 60x10"),
+    ("60kg on the sled, 20m", SLED, "", "1 60x20"),
+    ("60 sled 20m twice", SLED, "", "1 60x20, 2 60x20"),
+    ("65 kilos sled, 20m", SLED, "1 60x20", "2 65x20"),
+    ("20m again at 70", SLED, "1 60x20", "2 70x20"),
+    ("500m on the erg in 1:58", SLED, "1 60x20, 2 60x20, 3 60x20, 4 60x20", "Rowing#1 -x500"),
+    ("rowed 500m, time 1:58", SLED, "1 60x20, 2 60x20, 3 60x20, 4 60x20", "Rowing#1 -x500"),
+    ("500m on the erg", SLED, "1 60x20, 2 60x20, 3 60x20, 4 60x20", "Rowing#1 -x500"),
+    ("held the plank 45 sec twice", SLED, "1 60x20, 2 60x20, 3 60x20, 4 60x20", "Plank#1 -x45, Plank#2 -x45"),
+    ("side planks half a minute each side x2", SPLIT, "1 16x10, 2 16x10, 3 16x10", "Side#1 -x30, Side#2 -x30"),
+    ("sandbag 80 for the 20m, second carry i dropped it at 12", LOG, "1 70x2, 2 70x2, 3 70x2, 4 70x2, 5 70x2",
+     "Sandbag#1 80x20, Sandbag#2 80x12"),
+]  # fmt: skip
+ADDED: list[Case] = [
+    ("60kg 10+9+8", BENCH, "", "1 60x10, 2 60x9, 3 60x8"),
+    ("9 + 8", BENCH, "1 60x10", "2 60x9, 3 60x8"),
+    ("8 at +10, then took the belt off, 7 and 7", CHIN, "", "1 10x8, 2 0x7, 3 0x7"),
+    ("10x8, then bodyweight 7 and 6", CHIN, "", "1 10x8, 2 0x7, 3 0x6"),
+    ("8 7 7 without the weight", CHIN, "", "1 0x8, 2 0x7, 3 0x7"),
+    ("-25 10, -20 8, -20 7", DIP, "", "1 -25x10, 2 -20x8, 3 -20x7"),
+    ("no assistance this time, 6", DIP, "1 -25x9", "2 0x6"),
+    ("16s 10/10 three times", SPLIT, "", "1 16x10, 2 16x10, 3 16x10"),
+    ("splits 10/10 throughout", SPLIT, "", "1 16x10, 2 16x10, 3 16x10"),
+    ("15s: 15 15 12", FLY, "", "1 15x15, 2 15x15, 3 15x12"),
+    ("15kg 15 15 12", FLY, "", "1 15x15, 2 15x15, 3 15x12"),
+    ("3x10 with the 14s, 12s for the last one", CURL, "", "1 14x10, 2 14x10, 3 12x10"),
+    ("60 for the first, 65 for the other two, 9 reps each", BENCH, "", "1 60x9, 2 65x9, 3 65x9"),
+    ("60 x 10, easy, the other two 65 x 8", BENCH, "", "1 60x10, 2 65x8, 3 65x8"),
+]
+EACH: list[Case] = [
+    ("60 for the first, 65 for the other two, 9 reps each", BENCH, "", "1 60x9, 2 65x9, 3 65x9"),
+    ("bench first set 60, other two 62.5, 9 reps each", BENCH, "", "1 60x9, 2 62.5x9, 3 62.5x9"),
+    ("9 each: first 60, second 62.5, third 65", BENCH, "", "1 60x9, 2 62.5x9, 3 65x9"),
+    ("first set with 60kg, other two with 65kg, 9 reps each", BENCH, "", "1 60x9, 2 65x9, 3 65x9"),
+    ("14s for the first two, 12s on the last, all 10", CURL, "", "1 14x10, 2 14x10, 3 12x10"),
+    ("10 each set, 14s on the first two and 12s on the last", CURL, "", "1 14x10, 2 14x10, 3 12x10"),
+    ("first two 10, last 8, all at 60", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
+]
+
+
+def _rows(session: Session, told: str) -> list[Performed]:
+    """`1 60x10, Rowing#1 -x500`: sets of the first exercise, or of the one that a name begins."""
+    out = []
+    for one in told.split(", "):
+        named, _, body = one.rpartition("#")
+        planned = next((e for e in session if named and e.name.startswith(named)), session[0])
+        out += [row(f"{planned.name}#{body}")] if one else []
+    return out
+
+
+def _read(text: str, session: Session, done: str) -> Reading:
+    return read_message(Request(text, Unit.KG, NOW, session, tuple(_rows(session, done))))
+
+
+def _alike(rows: list[Performed]) -> Counter[Performed]:
+    """The sets, both sides of one that are equal as each side."""
+    left = Counter(rows)
+    for one in rows:
+        other = replace(one, side=Side.RIGHT)
+        if one.side is Side.LEFT and left[other]:
+            left -= Counter([one, other])
+            left[replace(one, side=None)] += 1
+    return left
+
+
+@pytest.mark.parametrize(
+    ("text", "session", "done", "told"),
+    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH],
+)
+def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
+    """Each number is what its words make it, and no set is lost or made up."""
+    reading = _read(text, session, done)
+    assert reading.ask is None, reading.ask
+    assert _alike(list(reading.performed)) == _alike(_rows(session, told))
+    assert not reading.replaces
+    assert not reading.skipped
+
+
+DOUBTFUL = [
+    ("60x5, then missed 62.5", FIVES, ""),
+    ("60x5, then a fail at 65", FIVES, ""),
+    ("60x5. missed 65 twice", FIVES, ""),
+    ("62.5 didnt move", FIVES, "1 60x5"),
+    ("60x10 for all but the last", BENCH, ""),
+    ("last one was 8, before that 9 and 10", BENCH, ""),
+    ("15 15 15 12", FLY, ""),
+]
+
+
+@pytest.mark.parametrize(("text", "session", "done"), DOUBTFUL)
+def test_what_is_not_said_is_asked(text: str, session: Session, done: str) -> None:
+    """How many were done of a load that was missed, what the set apart was, which of two came first."""
+    reading = _read(text, session, done)
+    assert reading.ask is not None, reading.performed
+    assert reading.performed == ()
