@@ -125,16 +125,16 @@ def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
     if skips.since is not None and skips.since.names:
         at = (skips.since.start, skips.since.end)
         _skip(draft, [p for p in places if p > max(skips.since.names)], at)
-    if skips.rest is not None and skips.counted is not None and _are_sets(draft, skips.counted, len(places)):
-        _skip(draft, [place for place in [draft.under_way()] if place is not None], skips.rest)
+    own = draft.under_way() if skips.counted_of is None else skips.counted_of.names[0]
+    if skips.rest is not None and skips.counted is not None and _are_sets(draft, own, skips.counted, len(places)):
+        _skip(draft, [] if own is None else [own], skips.rest)
     elif skips.rest is not None:
         kept = {p for m in skips.kept for p in m.names}
         _skip(draft, [p for p in places if p not in kept], skips.rest)
 
 
-def _are_sets(draft: Draft, count: int, exercises: int) -> bool:
-    """Whether `the other two` are sets of the exercise under way, and not exercises that are left."""
-    place = draft.under_way()
+def _are_sets(draft: Draft, place: int | None, count: int, exercises: int) -> bool:
+    """Whether `the other two` are sets of an exercise that was begun, and not exercises that are left."""
     worked = place is not None and draft.record.context(place).worked
     opens = 0 if place is None else len(draft.record.context(place).open_sets)
     return bool(worked) and opens == count and (draft.reports or count != exercises)

@@ -12,7 +12,8 @@ from bot.notation.wordlist import words
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "thinking about it; thinking about that; thinking back; thinking back on it; come to think of it; now that i "
+        "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
+        "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
         "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; dont know "
         "how but; not my best; not my finest; not great; not terrible; not too bad; not bad; wasnt pretty; not pretty; "
@@ -381,7 +382,7 @@ PHRASES: dict[Kind, str] = {
     Kind.FINISH: (
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
-        "home time; hometime; job done; finished at last; done at last; all boxes ticked; every box ticked; that was "
+        "that concludes today; home time; hometime; job done; finished at last; done at last; all boxes ticked; every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
         "it here for today; leaving it here for today; leaving it here; "
         "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
@@ -527,7 +528,7 @@ PHRASES: dict[Kind, str] = {
         "out; got left; were left out; was left out; will be skipped; to be skipped; is skipped; are skipped; were "
         "binned; was binned; was dropped; were dropped; abandoned; given up; not attempted; not going to happen "
         "today; didnt materialise; no chance; postponed; "
-        "was not happening; were not happening; is not happening; wasnt happening; werent happening; never gonna "
+        "another time; some other time; will be another time; was not happening; were not happening; is not happening; wasnt happening; werent happening; never gonna "
         "happen; got axed; was axed; were axed; axed; got the axe; got canned; canned; was canned; were canned; "
         "are out; is out; is a no; are a no; are a no go; is a no go; is getting skipped; are getting skipped; "
         "getting skipped; is getting binned; are getting binned; are binned; is binned; are off; are off the menu; "

@@ -18,6 +18,7 @@ _FAR = 12
 
 def told_again(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such value where the first one stood, and nothing where it was told again."""
+    marks = _not_loads(_one_before(_before_lists(marks)))
     out = list(marks)
     for place in range(1, len(marks)):
         if marks[place].kind not in _CUES or any(m.kind in _CUES for m in marks[place + 1 : place + 2]):
@@ -25,12 +26,54 @@ def told_again(marks: Sequence[Mark]) -> list[Mark]:
         at = _past(marks, place + 1, 1)
         before = _past(marks, place - 1, -1)
         old = _old(marks, before, at)
-        if old is not None:
+        if old is not None and old[1] == old[2]:
+            out[before:at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[before:at]]
+        elif old is not None:
             _put_again(out, old[0], range(before + 1, old[2]), old[1])
         elif kind_at(marks, at) is Kind.TIMES and kind_at(marks, at + 1) is Kind.NUM and _times(marks, before):
             out[at] = replace(marks[at], kind=Kind.X)
         elif [kind_at(marks, i) in _COUNTED for i in (before, at + 1)] == [True, True] and _is_count(marks, before, at):
             out[before - 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[before - 1 : at]]
+    return out
+
+
+def _not_loads(marks: list[Mark]) -> list[Mark]:
+    """`100 not 95 x5`: what the load was not, between it and its repetitions."""
+    out = list(marks)
+    for place in range(len(marks) - 4):
+        kinds = [m.kind for m in marks[place : place + 5]]
+        if kinds == [Kind.NUM, Kind.NOT, Kind.NUM, Kind.X, Kind.NUM] and kind_at(marks, place - 1) is not Kind.X:
+            out[place + 1 : place + 3] = [
+                replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[place + 1 : place + 3]
+            ]
+    return out
+
+
+def _one_before(marks: list[Mark]) -> list[Mark]:
+    """`the one before that was 4`: the words of one set, where they say what it was."""
+    out = list(marks)
+    for place in range(len(marks) - 2):
+        named = text_at(marks, place) in ("one", "the one") and text_at(marks, place + 1) == "before"
+        if named and kind_at(marks, place + 2) in (Kind.WAS, Kind.MEANT):
+            out[place] = replace(marks[place], kind=Kind.LASTSET, text="one before")
+    return out
+
+
+def _before_lists(marks: Sequence[Mark]) -> list[Mark]:
+    """`wait no.. my notes say 6 6 5`: no sentence ends between the word that corrects and a list of numbers."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.SORRY:
+            continue
+        end = place + 1
+        while kind_at(marks, end) in (Kind.STOP, Kind.FILL):
+            end += 1
+        numbers = end
+        while kind_at(marks, numbers) in (Kind.NUM, Kind.COMMA, Kind.SLASH):
+            numbers += 1
+        if numbers - end > 1 and _ends(marks, numbers) and kind_at(marks, numbers - 1) is Kind.NUM:
+            for at in range(place + 1, end):
+                out[at] = replace(marks[at], kind=Kind.FILL)
     return out
 
 
@@ -58,9 +101,14 @@ def _old(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | 
     kinds = [m.kind for m in marks[max(0, before - 4) : before + 1]]
     if linked and kinds == [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
         return before, at + 1, at + 2
+    first = _first_count(marks, before)
+    if first is not None and _counted(marks, first, at) and marks[at + 2].value == marks[first + 2].value:
+        return first, at, at + 3
     rated = kind_at(marks, before) is Kind.NUM and text_at(marks, before - 1) == "@" and text_at(marks, at) == "@"
     if rated and kind_at(marks, at + 1) is Kind.NUM and _ends(marks, at + 2):
         return before, at + 1, at + 2
+    if _is_broken_off(marks, before, at):
+        return before, at, at
     counts = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in _COUNTED and _ends(marks, at + 2)
     if counts and kind_at(marks, before) is Kind.NUM:
         for place in range(before - 1, max(-1, before - _FAR), -1):
@@ -80,3 +128,29 @@ def _times(marks: Sequence[Mark], before: int) -> bool:
 def _is_count(marks: Sequence[Mark], before: int, at: int) -> bool:
     """Whether two counts of sets stand one straight behind the other: `two sets sorry three sets`."""
     return kind_at(marks, before - 1) is Kind.NUM and kind_at(marks, at) is Kind.NUM and before > 0
+
+
+def _is_broken_off(marks: Sequence[Mark], before: int, at: int) -> bool:
+    """`ten... no five reps at 100`: a number alone, taken back before a whole set."""
+    alone = kind_at(marks, before) is Kind.NUM and all(m.kind is Kind.FILL for m in marks[max(0, before - 2) : before])
+    stops = alone and before < 3 and Kind.STOP in [m.kind for m in marks[before:at]]
+    return stops and [m.kind for m in marks[at : at + 4]] == [Kind.NUM, Kind.REPS, Kind.AT, Kind.NUM]
+
+
+def _first_count(marks: Sequence[Mark], before: int) -> int | None:
+    """Where `2x5 at 100` starts, which ends here; none where it does not."""
+    for start in (before - 2, before - 4):
+        kinds = [m.kind for m in marks[max(0, start) : before + 1]]
+        if start >= 0 and kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.X, Kind.NUM, Kind.AT, Kind.NUM]):
+            return start
+    return None
+
+
+def _counted(marks: Sequence[Mark], before: int, at: int) -> bool:
+    """Whether sets are counted on both sides: `2x5 i mean 3x5`."""
+    both = [[m.kind for m in marks[i : i + 3]] == [Kind.NUM, Kind.X, Kind.NUM] for i in (before, at)]
+    few = [kind_at(marks, i) is Kind.NUM and 1 <= (marks[i].value or 0) <= _MOST_SETS for i in (before, at)]
+    return all(both) and all(few)
+
+
+_MOST_SETS = 6

@@ -138,6 +138,8 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
         return keys if len(keys) == 2 else None
     if those and len(told) > 1 and not labels:
         return told
+    if those and not told and not labels and len({p.set for p in old}) > 1:
+        return list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
     if any(_is_all(m) for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
         done = record.context(record.place_of(last.exercise) or 0).worked
         return list(dict.fromkeys((p.exercise, p.set) for p in done if p.set is not None))

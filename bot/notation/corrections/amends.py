@@ -30,6 +30,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     denied = denied_behind(piece)
     if denied and _has_open(draft):
         return amend(draft, masked(piece, denied))
+    if _means_another(draft, piece):
+        draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
+        return []
     place = _exercise_of(draft, piece)
     stored = _names_stored(draft, piece)
     begun = _begins(draft, piece)
@@ -83,6 +86,17 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _correct(draft, plain, place)
         return []
     return piece
+
+
+def _means_another(draft: Draft, piece: Sequence[Mark]) -> bool:
+    """`rows 60x10, i mean squats 100x5`: whether the first sets stand is not said."""
+    said = [m for m in piece if m.kind not in (Kind.FILL, Kind.COMMA)]
+    opens = bool(said) and said[0].text in ("i mean", "i meant", "meant", "sorry i meant", "sorry i mean")
+    if not opens or len(said) < 3 or said[1].kind is not Kind.NAME or said[2].kind is not Kind.NUM:
+        return False
+    last = draft.record.told[-1].row.exercise if draft.record.told else None
+    place = None if last is None else draft.record.place_of(last)
+    return place is not None and place not in said[1].names
 
 
 def _has_open(draft: Draft) -> bool:

@@ -27,6 +27,7 @@ def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
     if where is None or not any(m.kind is Kind.NUM for m in piece):
         return piece
     context = record.context(where)
+    piece = _named_ahead(piece, context)
     return _only_on(_both(_by_part(_set_before(_by_value(piece, record, place), record, where), context), context))
 
 
@@ -96,7 +97,7 @@ def _set_before(piece: list[Mark], record: Record, where: int) -> list[Mark]:
         stored = [p.set for p in context.worked if p.set is not None]
         told = any(t.row.exercise == context.exercise.name for t in record.told)
         last = record.last(where)
-        plainly = kind_at(piece, at) is not Kind.LASTSET
+        plainly = kind_at(piece, at) is not Kind.LASTSET or text_at(piece, at) == "one before"
         if last is None or last.set is None or not (told or plainly) or last.set - 1 not in stored:
             continue
         return [*piece[:at], _label(piece[at], last.set - 1), *piece[end:]]
@@ -109,6 +110,8 @@ def _before_at(piece: Sequence[Mark], at: int) -> int | None:
     if one and text_at(piece, at + 1) in ("before", "before it", "earlier"):
         return at + 2 + (text_at(piece, at + 2) in ("that", "it", "this"))
     said = text_at(piece, at).split()
+    if kind_at(piece, at) is Kind.LASTSET and said == ["one", "before"]:
+        return at + 2
     return at + 1 if kind_at(piece, at) is Kind.LASTSET and set(said) & {"previous", "prev"} else None
 
 
@@ -137,6 +140,24 @@ def _by_part(piece: list[Mark], context: Context) -> list[Mark]:
         was = [replace(m, kind=Kind.MEANT) if m.kind is Kind.WAS else m for m in piece[at + 1 :]]
         return [*piece[:start], *names, *(_label(mark, n) for n in numbers), *was]
     return piece
+
+
+def _named_ahead(piece: list[Mark], context: Context) -> list[Mark]:
+    """`the first one i overcounted, it was 9`: which set, then what it was behind a comma."""
+    comma = next((i for i, m in enumerate(piece) if m.kind is Kind.COMMA), None)
+    if comma is None or any(m.kind in (Kind.NUM, *_CUES) for m in piece[:comma]):
+        return piece
+    ordinals = [i for i in range(comma) if piece[i].kind is Kind.ORD]
+    cue = _past_fill(piece, comma + 1)
+    told = kind_at(piece, cue) is Kind.WAS and kind_at(piece, cue + 1) is Kind.NUM
+    stored = {p.set for p in context.worked}
+    if not told or len(ordinals) != 1 or text_at(piece, cue) not in ("it was", "that was", "was"):
+        return piece
+    number = int(piece[ordinals[0]].value or 0)
+    if number not in stored or kind_at(piece, cue + 2) in (Kind.X, Kind.FOR):
+        return piece
+    names = [m for m in piece[:comma] if m.kind is Kind.NAME]
+    return [*names, _label(piece[ordinals[0]], number), replace(piece[cue], kind=Kind.MEANT), *piece[cue + 1 :]]
 
 
 def _both(piece: list[Mark], context: Context) -> list[Mark]:

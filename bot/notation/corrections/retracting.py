@@ -16,6 +16,7 @@ _REMOVING = frozenset(words(
     "chuck dump forget ignore disregard discount",
 ))  # fmt: skip
 _VOIDING = frozenset(words("forget ignore disregard discount strike void wipe erase clear undo delete remove"))
+_ONE_SET = ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.NAME], [Kind.ORD, Kind.SET], [Kind.ORD, Kind.NAME, Kind.SET])
 _TAKING = frozenset(words("take get knock cross strike pull"))
 _AWAY = frozenset(words("off out away back down rid"))
 _TELLING = frozenset(words(
@@ -48,7 +49,8 @@ def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str) ->
     """Makes a verb the scrap that it is, where what it takes away was told before; the words about it fall silent."""
     end = _end(marks, place)
     part = marks[place + 1 : end]
-    whole = _is_entry(part) or (verb in _VOIDING and [m.kind for m in part] == [Kind.SET, Kind.NUM])
+    kinds = [m.kind for m in part if m.kind is not Kind.FILL]
+    whole = _is_entry(part) or (verb in _VOIDING and kinds in _ONE_SET)
     told = len(part) if verb in _REMOVING and whole else _told(part)
     if (verb in _REMOVING and told is not None) or (verb in _TAKING and _is_taken(marks, place, end)):
         out[place] = replace(marks[place], kind=Kind.SCRAP)
@@ -104,7 +106,9 @@ def _is_taken(marks: Sequence[Mark], place: int, end: int) -> bool:
     away = next((i for i, m in enumerate(part) if m.text in _AWAY), None)
     asked = any(m.kind is Kind.ASKING or m.text in ("please", "pls", "plz") for m in marks[max(0, place - 2) : end])
     opens = place == 0 or marks[place - 1].kind in (*_ENDS, Kind.COMMA)
-    if away is None or not (asked or (opens and [m.kind for m in part[:away]] == [Kind.LASTSET])):
+    if away is None or not (
+        asked or (opens and [m.kind for m in part[:away]] in ([Kind.LASTSET], [Kind.SET, Kind.NUM]))
+    ):
         return False
     target = part[:away] or part[away + 1 :]
     named = any(m.kind in (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.ORD, Kind.NAME) for m in target)

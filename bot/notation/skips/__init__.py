@@ -51,6 +51,8 @@ class SkipsSaid:
     """Names that the rest does not hold: `rows only, the rest another day`."""
     counted: int | None = None
     """How many the rest is said to be, of sets or of exercises: `the other two`."""
+    counted_of: Mark | None = None
+    """The name whose sets stand before that, where those of others follow."""
 
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
@@ -65,6 +67,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
     rest: Span | None = None
     partly: list[tuple[Span, Mark | None]] = []
     counted: int | None = None
+    counted_of: Mark | None = None
     denied: list[Mark] = []
     every: list[Mark] = []
     since: Mark | None = None
@@ -100,7 +103,8 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
             places |= used
             at = (marks[min(used)].start, marks[max(used)].end) if used else (mark.start, mark.end)
             rest = rest or (at if is_rest else None)
-            counted = rest_count(marks, used) if is_rest else counted
+            if is_rest:
+                counted, counted_of = rest_count(marks, used), told_before(marks, place)
             partly += [(at, told_before(marks, place))] if is_current else []
     alone = only_done(marks)
     if alone and rest is None and not any(marks[i] in names for i in alone):
@@ -108,7 +112,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
     kept += [m for i, m in enumerate(marks) if i in alone or is_only(marks, i)] if rest is not None else []
     every_name = tuple(every)
     return SkipsSaid(tuple(names), rest, tuple(partly), frozenset(places), tuple(denied), every_name, since,
-                     tuple(kept), counted)  # fmt: skip
+                     tuple(kept), counted, counted_of)  # fmt: skip
 
 
 def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], bool, bool]:
@@ -196,11 +200,14 @@ def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
 def _set_before(marks: Sequence[Mark], place: int) -> set[int]:
     """The places of `the third i skipped`, `set 3 not done`: a set of the exercise under way, named before."""
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET):
+    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS):
+        if marks[at].text in ("so", "then", "but"):
+            return set()
         at -= 1
     number = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind is Kind.SET
     named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number)
-    behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : place + 4])
+    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in _ENDS), len(marks))
+    behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : min(end, place + 4)])
     return set(range(at - number, place + 1)) if named and not behind else set()
 
 

@@ -49,7 +49,7 @@ def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_of_those(marks: Sequence[Mark], place: int) -> bool:
     """`called it there on those`: the sets that were told, not the session."""
-    after = marks[place + 1 : place + 3]
+    after = [m for m in marks[place + 1 : place + 4] if m.text != "there"][:2]
     return [m.kind for m in after[:1]] in ([Kind.AT], [Kind.WITH]) and [m.text for m in after[1:]] in (
         ["those"], ["them"], ["these"]
     )  # fmt: skip

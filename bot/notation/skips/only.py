@@ -20,7 +20,12 @@ def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
     for place, mark in enumerate(marks):
         if mark.text not in _ONLY:
             continue
-        _, end = part_of(marks, place, _FAR)
+        start, end = part_of(marks, place, _FAR)
+        ahead = [i for i in range(start, place) if marks[i].kind is Kind.NAME]
+        led = all(m.kind in _LISTED or m.text in _LITTLE for m in marks[start:place])
+        ends = {w for m in marks[place + 1 : end] for w in m.text.split()}
+        if ahead and led and ends and ends <= _LITTLE and ends & _TODAY:
+            return tuple(ahead)
         said = marks[place + 1 : end]
         plain = all(m.kind in _LISTED or set(m.text.split()) <= _LITTLE for m in said)
         names = tuple(i for i in range(place + 1, end) if marks[i].kind is Kind.NAME)

@@ -50,7 +50,8 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
         used.add(at)
         at += 1
     if marks[place].kind is Kind.NO and not (found or rest):
-        sets_first = sets_first and any(m.kind in (Kind.ORD, Kind.LASTSET, Kind.LABEL) for m in marks[place + 1 : at])
+        named = (Kind.ORD, Kind.LASTSET, Kind.LABEL, Kind.SET)
+        sets_first = sets_first and any(m.kind in named for m in marks[place + 1 : at])
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
@@ -176,7 +177,7 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             break
         elif mark.kind is Kind.THEREST:
             rest = not found
-        elif not found and (mark.kind is Kind.SETS or (mark.kind is Kind.NUM and marks[at + 1].kind is Kind.SETS)):
+        elif not found and _counts_sets(marks, at):
             pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
@@ -185,6 +186,12 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     if not found and not rest:
         return [], set(), False
     return found, used, rest
+
+
+def _counts_sets(marks: Sequence[Mark], at: int) -> bool:
+    """`3 sets of them`, `curls and planks both`: how many of what stands before."""
+    numbered = marks[at].kind is Kind.NUM and marks[at + 1].kind is Kind.SETS
+    return marks[at].kind is Kind.SETS or numbered or marks[at].text == "both"
 
 
 def counted_before(marks: Sequence[Mark], place: int) -> set[int]:

@@ -7,10 +7,25 @@ from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_NAMES = (Kind.NAME, Kind.WEAK)
-_DENIED = frozenset(["nope", "nah", "naw", "no", "none", "never", "nada", "zero", "not today", "not tonight"])
-_LITTLE = frozenset(["also", "too", "as", "well", "again", "today", "tonight", "em", "them", "those", "it", "i", "the",
-                     "sorry", "either"])  # fmt: skip
+_NAMES = (Kind.NAME, Kind.WEAK, Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD)
+_DENIED = frozenset(
+    [
+        "nope",
+        "nah",
+        "naw",
+        "no",
+        "none",
+        "never",
+        "nada",
+        "zero",
+        "not today",
+        "not tonight",
+        "zero interest",
+        "zero energy",
+    ]
+)
+_LITTLE = frozenset(["ha", "haha", "lol", "also", "too", "as", "well", "again", "today", "tonight", "em", "them",
+                     "those", "it", "i", "the", "sorry", "either"])  # fmt: skip
 _MOST = 5
 """Words of such an answer."""
 

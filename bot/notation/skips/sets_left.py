@@ -23,15 +23,48 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
+        left = left or (mark.text in ("let", "letting") and _falls(marks, place))
         if left or (mark.text in ("missed the", "missed my") and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
         elif _says_none(marks, place):
             out[place] = replace(mark, kind=Kind.SKIPPED)
+        elif mark.kind is Kind.SETS and _lists(marks, place):
+            end = place + 4
+            out[place:end] = [replace(m, kind=Kind.THEREST, text="the other two", value=None, parts=())
+                              for m in marks[place:end]]  # fmt: skip
+        elif mark.kind is Kind.SKIP and _stops_at(marks, place):
+            out[place + 3] = replace(marks[place + 3], kind=Kind.THEREST, text="of it", value=None, parts=())
         elif mark.text in _OTHERS and _counts(out, place):
             count = _COUNTS[int(marks[place + 1].value or 0)]
             out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
     return out
+
+
+def _falls(marks: Sequence[Mark], place: int) -> bool:
+    """`let the last two sets fall`."""
+    _, end = part_of(marks, place, _FAR)
+    fall = next((i for i in range(place + 2, end) if marks[i].text in ("fall", "slide", "drop")), None)
+    kinds = (*_WHICH, *_SETS, Kind.NUM, Kind.FILL, Kind.THEREST)
+    return fall is not None and all(m.kind in kinds for m in marks[place + 1 : fall])
+
+
+def _lists(marks: Sequence[Mark], place: int) -> bool:
+    """`skipped sets 2 and 3`: two sets by their numbers, beside a word that skips."""
+    listed = [m.kind for m in marks[place + 1 : place + 4]] == [Kind.NUM, Kind.AND, Kind.NUM]
+    start, end = part_of(marks, place, _FAR)
+    return (
+        listed
+        and any(m.kind in _CUES for m in marks[start:end])
+        and not any(m.kind in (Kind.X, Kind.KG, Kind.LB) for m in marks[place:end])
+    )
+
+
+def _stops_at(marks: Sequence[Mark], place: int) -> bool:
+    """`leaving it at one plank`: how many sets of it there are."""
+    said = marks[place : place + 4]
+    stops = [m.text for m in said[:3]][1:] == ["it", "at"] and len(said) > 3 and said[0].text in _LEFT
+    return stops and said[3].kind is Kind.NUM and said[3].value in (1, *_COUNTS)
 
 
 def _names_set(marks: Sequence[Mark], at: int) -> bool:

@@ -1,0 +1,94 @@
+"""A digit too many or too few, put right in the same breath: `700kg for 6. ok ok 70`, `600x9 whoops 60x9`."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES, kind_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_CUES = (Kind.SORRY, Kind.MEANT, Kind.NO)
+_LINKS = (Kind.X, Kind.FOR)
+_UNITS = (Kind.KG, Kind.LB)
+_LAUGHS = frozenset(["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright"])
+_MOST = 6
+"""Marks between what is told and what it should have been."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """A load with its repetitions: the places of both, and the place behind."""
+
+    load: int
+    reps: int
+    end: int
+
+
+def without_mistyped(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with the number as it should have been, and without the words that put it right."""
+    out = list(marks)
+    at = 0
+    while at < len(out):
+        entry = _entry_at(out, at)
+        if entry is None:
+            at += 1
+            continue
+        new = _past_talk(out, entry.end)
+        if new is not None:
+            _mend(out, entry, new)
+        at = entry.end
+    return out
+
+
+def _entry_at(marks: Sequence[Mark], at: int) -> _Entry | None:
+    if kind_at(marks, at) is not Kind.NUM or kind_at(marks, at - 1) in _LINKS:
+        return None
+    link = at + 1 + (kind_at(marks, at + 1) in _UNITS)
+    if kind_at(marks, link) not in _LINKS or kind_at(marks, link + 1) is not Kind.NUM:
+        return None
+    return _Entry(at, link + 1, link + 2 + (kind_at(marks, link + 2) is Kind.REPS))
+
+
+def _past_talk(marks: Sequence[Mark], at: int) -> int | None:
+    """The number behind a pause and little words, or words that correct; none where something else stands between."""
+    end = at
+    while end < min(len(marks), at + _MOST) and kind_at(marks, end) in (*EDGES, *_CUES, Kind.FILL, Kind.WORD):
+        end += 1
+    return end if end > at and kind_at(marks, end) is Kind.NUM else None
+
+
+def _mend(out: list[Mark], old: _Entry, new: int) -> None:
+    """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
+    again = _entry_at(out, new)
+    if again is not None:
+        loads = out[old.load].value, out[again.load].value
+        reps = out[old.reps].value, out[again.reps].value
+        if (loads[0] == loads[1] and _slips(*reps)) or (reps[0] == reps[1] and _slips(*loads)):
+            _silence(out, old.load, new)
+        return
+    unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
+    if kind_at(out, unit) not in (None, *EDGES):
+        return
+    cued = any(m.kind in _CUES for m in out[old.end : new])
+    laughs = any(w in _LAUGHS for m in out[old.end : new] for w in m.text.split())
+    place = old.load if _slips(out[old.load].value, out[new].value) else old.reps
+    near = (out[new].value or 0) <= 2 * (out[old.reps].value or 0)
+    if not _slips(out[place].value, out[new].value) or not (cued or (laughs and place == old.load)):
+        return
+    if place == old.load and near:
+        return
+    out[place] = out[new]
+    _silence(out, old.end, unit)
+
+
+def _silence(out: list[Mark], start: int, end: int) -> None:
+    out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in out[start:end]]
+
+
+def _slips(old: Decimal | None, new: Decimal | None) -> bool:
+    """Whether a number is another with its last digit twice, or with a nought too many or too few."""
+    if old is None or new is None or old == new or old != int(old) or new != int(new):
+        return False
+    one, two = str(int(old)), str(int(new))
+    return one == two + "0" or two == one + "0" or one == two + two[-1]
