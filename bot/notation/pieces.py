@@ -140,7 +140,10 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 _LIMBS = ("leg", "arm", "side", "one", "hand")
 
 
-_BESIDE_LOAD = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON)
+_BESIDE_LOAD = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON,
+                Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
+_SIDED = (Kind.EACH, Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
+_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN, Kind.X, Kind.SETS, *_SIDED)
 _TALK = (Kind.FILL, Kind.WORD, Kind.GAP)
 
 
@@ -151,11 +154,11 @@ def _is_load_alone(part: Sequence[Mark]) -> bool:
 
 
 def _is_list(part: Sequence[Mark]) -> bool:
-    """Whether a sentence is a list of repetitions: `10, 9 and 8`, `reps 10/9/8`."""
+    """Whether a sentence tells repetitions only: `10, 9 and 8`, `reps 10/9/8`, `10 each side`, `3x10`."""
     kinds = [m.kind for m in part if m.kind not in (Kind.FILL, Kind.NAME)]
     kinds = kinds[2:] if kinds[:2] == [Kind.REPS, Kind.COLON] else kinds
-    listed = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN)
-    return all(k in listed for k in kinds) and kinds.count(Kind.NUM) > 1
+    worded = any(k in (Kind.REPS, Kind.SETS, *_SIDED) for k in kinds) and Kind.NUM in kinds
+    return all(k in _LISTED for k in kinds) and (kinds.count(Kind.NUM) > 1 or worded)
 
 
 def _sentence(marks: Sequence[Mark], place: int) -> list[Mark]:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD
 from bot.notation.tokens import Mark
@@ -29,9 +29,19 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
     return link and place + 1 < len(marks) and marks[place + 1].text in _BARS
 
 
+def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
+    """The `two` of `10 each, two 16s`: both hands, behind what was done with them."""
+    both = marks[place].kind is Kind.NUM and marks[place].value == _TWO
+    load = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) is Kind.S
+    ends = kind_at(marks, place + 3) in (None, *EDGES, Kind.RPE, Kind.RIR)
+    told = any(m.kind is Kind.NUM for m in marks[:place])
+    return both and load and ends and told and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.NUM)
+
+
 def kit(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as loads."""
     marks = [replace(m, kind=Kind.FILL) if _on_bar(marks, i) else m for i, m in enumerate(marks)]
+    marks = [replace(m, kind=Kind.GAP, value=None) if _is_of_pair(marks, i) else m for i, m in enumerate(marks)]
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         out.append(mark)
