@@ -123,7 +123,8 @@ def _field(part: Sequence[Mark], at: int, told: _Told, *, free: bool) -> tuple[i
         told.unit = part[at + 1]
         return 2, True
     if kind in (Kind.AT, Kind.WITH) and after is Kind.NUM and mark.text != "@":
-        if kind_at(part, at + 2) in (*_UNITS, Kind.SETS, Kind.REPS):
+        leads = kind_at(part, at + 2) is Kind.REPS and kind_at(part, at + 3) is Kind.NUM
+        if kind_at(part, at + 2) in (*_UNITS, Kind.SETS, Kind.REPS) and not leads:
             return 1, True
         told.load.append(part[at + 1])
         return 2, True
