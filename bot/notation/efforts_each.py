@@ -37,7 +37,7 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS) and not _rates_sets(piece, place):
             continue
         piece = _apart(piece, place + 1)
-        places = _listed(piece, place + 1)
+        places = _listed(piece, place + 1, mark.kind)
         values = [piece[i].value or Decimal(0) for i in places]
         if len(values) < 2 or not _are_efforts(values, mark.kind):
             continue
@@ -86,8 +86,8 @@ def _are_efforts(values: Sequence[Decimal], kind: Kind) -> bool:
     return all(_EASIEST <= v <= _HARDEST for v in values)
 
 
-def _listed(piece: Sequence[Mark], at: int) -> list[int]:
-    """The places of the bare numbers of a list."""
+def _listed(piece: Sequence[Mark], at: int, word: Kind) -> list[int]:
+    """The places of the bare numbers of a list; the word of effort may stand before each: `@7, @8, @9`."""
     places: list[int] = []
     while at < len(piece):
         if piece[at].kind is Kind.NUM:
@@ -95,6 +95,8 @@ def _listed(piece: Sequence[Mark], at: int) -> list[int]:
             if following is not None and following.kind in _COUNTED and following.text not in ("on", "on the"):
                 return []
             places.append(at)
+        elif places and piece[at].kind is word and piece[at - 1].kind in (Kind.COMMA, Kind.AND, Kind.SLASH):
+            pass
         elif piece[at].kind not in (*_BETWEEN, Kind.WAS) and (places or piece[at].kind not in (Kind.COLON, Kind.DASH)):
             break
         at += 1

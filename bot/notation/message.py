@@ -12,6 +12,7 @@ from bot.notation.corrections.amends import all_targeted, amend, targeted
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
+from bot.notation.efforts_named import rate_named, split_named
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
@@ -140,6 +141,7 @@ class Reader:
         marks = with_other_side(marks, record.last())
         progress = read_progress(marks, record, draft.under_way())
         steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
+        steps, named = split_named(steps)
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
         telling = with_same_times(sided, record, draft.under_way())
@@ -160,6 +162,8 @@ class Reader:
                 reporting.read_piece(left)
             if each is not None and draft.ask is None:
                 rate_each(draft, each, piece)
+        for one in named if draft.ask is None else ():
+            rate_named(draft, one)
         if draft.reports and not draft.is_decided:
             unread = unread or unaccounted(told, record.told, said, record.gone)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)

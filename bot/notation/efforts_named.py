@@ -1,0 +1,168 @@
+"""Efforts told by the sets that they are of: `10 9 8, first two rpe 8, last rpe 9`."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from bot.notation.answer import AskKind, Source, Span
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.draft import Draft
+from bot.notation.grounds import Ground, Told
+from bot.notation.kinds import Kind
+from bot.notation.order.near import whole_number
+from bot.notation.said import Doubt
+from bot.notation.tokens import Mark
+from bot.training.report import SetKey, Stage
+
+_WORDS = (Kind.RPE, Kind.RIR)
+_JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP)
+_LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET)
+_ENDS = (None, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.FILL, Kind.CLOSE)
+_OTHERS = frozenset(["other", "others", "rest"])
+_MOST_LEFT, _EASIEST, _HARDEST = 5, 5, 10
+_FEWEST = 2
+
+
+@dataclass(frozen=True, slots=True)
+class _Sets:
+    """Which sets: the first of them by its number (`None`: the last ones, or those that are left), and how many."""
+
+    first: int | None
+    count: int
+    rest: bool
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class NamedEfforts:
+    """Repetitions in reserve with the sets that they are of, and where each stands; and where all stand."""
+
+    efforts: tuple[tuple[_Sets, Decimal, Span], ...]
+    at: Span
+    place: int | None
+    """The exercise that was named before, if one was."""
+
+
+def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]]:
+    """The marks without efforts that name their sets, and those, where at least two stand behind sets that are told."""
+    out, said = list(marks), list[NamedEfforts]()
+    at = 0
+    name: int | None = None
+    told = False
+    while at < len(out):
+        mark = out[at]
+        if mark.kind is Kind.NAME:
+            name, told = mark.names[0] if len(mark.names) == 1 else None, False
+        if told and (mark.kind in _WORDS or _sets_at(out, at) is not None):
+            found, end = _read(out, at)
+            if len(found) >= _FEWEST and kind_at(out, end) in _ENDS:
+                said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
+                del out[at:end]
+                continue
+        told = told or mark.kind is Kind.NUM
+        at += 1
+    return out, tuple(said)
+
+
+def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal, Span]], int]:
+    """The efforts from a place on, and where their words end."""
+    found: list[tuple[_Sets, Decimal, Span]] = []
+    word: Kind | None = None
+    at = end = start
+    while at < len(piece):
+        at = _past(piece, at, _JOINS) if found else at
+        sets = _sets_at(piece, at)
+        place = _past(piece, sets.end if sets is not None else at, _LITTLE)
+        word = piece[place].kind if kind_at(piece, place) in _WORDS else word
+        number = _past(piece, place + (kind_at(piece, place) in _WORDS), _LITTLE)
+        if word is None or not _is_effort(piece, number, word):
+            break
+        stop = number + 1
+        if sets is None:
+            link = _past(piece, stop, _LITTLE)
+            sets = _sets_at(piece, link) if link > stop else None
+            stop = sets.end if sets is not None else stop
+        if sets is None:
+            break
+        value = piece[number].value or Decimal(0)
+        span = (piece[min(place, number)].start, piece[number].end)
+        found.append((sets, value if word is Kind.RIR else 10 - value, span))
+        at = end = stop
+    return found, end
+
+
+def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
+    """The sets that words name here: `first`, `first two`, `second set`, `last one`, `the other two`."""
+    kind, text = kind_at(piece, at), text_at(piece, at)
+    count = whole_number(piece, at + 1, 2, 4) if kind_at(piece, at + 2) not in (Kind.KG, Kind.LB, Kind.S) else None
+    counted = count is not None and kind_at(piece, at + 2) in (*_WORDS, *_LITTLE, *_ENDS, Kind.SETS)
+    end = at + 1 + counted
+    while kind_at(piece, end) in (Kind.SET, Kind.SETS) or text_at(piece, end) in ("one", "ones"):
+        end += 1
+    many = count if counted and count is not None else 1
+    if kind is Kind.ORD and piece[at].value is not None:
+        number = int(piece[at].value or 0)
+        return _Sets(number, many if number == 1 else 1, False, end) if number == 1 or not counted else None
+    if kind in (Kind.LASTSET, Kind.LASTREP) and "last" in text.split():
+        return _Sets(None, many, False, end)
+    if kind is Kind.THEREST or text in _OTHERS:
+        return _Sets(None, many, True, end)
+    return None
+
+
+def _is_effort(piece: Sequence[Mark], at: int, word: Kind) -> bool:
+    """Whether a number on the scale of its word stands there, and counts nothing."""
+    value = piece[at].value if kind_at(piece, at) is Kind.NUM else None
+    if value is None or kind_at(piece, at + 1) in (
+        Kind.X,
+        Kind.REPS,
+        Kind.KG,
+        Kind.LB,
+        Kind.SETS,
+        Kind.SLASH,
+        Kind.NUM,
+    ):
+        return False
+    return value <= _MOST_LEFT if word is Kind.RIR else _EASIEST <= value <= _HARDEST
+
+
+def _past(piece: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:
+    while kind_at(piece, at) in kinds and text_at(piece, at) not in _OTHERS:
+        at += 1
+    return at
+
+
+def rate_named(draft: Draft, said: NamedEfforts) -> None:
+    """Gives the sets that the message told last their efforts; asks where they are not so many."""
+    record = draft.record
+    last = record.last(said.place if said.place is not None else record.last_exercise)
+    if last is None:
+        return
+    rows = [t.row for t in record.told if t.row.exercise == last.exercise and t.row.stage is Stage.WORK]
+    keys = list(dict.fromkeys((p.exercise, p.set) for p in rows if p.set is not None))
+    rated: set[SetKey] = set()
+    for sets, rir, at in said.efforts:
+        chosen = _chosen(keys, sets, rated)
+        if len(chosen) != sets.count and not sets.rest:
+            draft.doubt(Doubt(AskKind.EFFORT, *said.at))
+            return
+        rated.update(chosen)
+        for key in chosen:
+            record.change(key, lambda told, rir=rir, at=at: [_rated(t, rir, at) for t in told])  # type: ignore[misc]
+    draft.note_replaced(said.at)
+
+
+def _chosen(keys: Sequence[SetKey], sets: _Sets, rated: set[SetKey]) -> list[SetKey]:
+    """The sets that words name among those that were told."""
+    if sets.rest:
+        return [k for k in keys if k not in rated]
+    if sets.first is None:
+        return list(keys[-sets.count :])
+    return list(keys[sets.first - 1 : sets.first - 1 + sets.count])
+
+
+def _rated(told: Told, rir: Decimal, at: Span) -> Told:
+    if told.row.stage is not Stage.WORK:
+        return told
+    ground = Ground(Source.SAID, at)
+    return replace(told, row=replace(told.row, rir=rir), grounds=replace(told.grounds, effort=ground))
