@@ -167,12 +167,17 @@ def _slipped_and(word: str) -> bool:
     return 2 <= len(word) <= 4 and not SPELLER.is_known(word) and OSA.distance(word, "and") == 1
 
 
+def _says_well(scene: Passage, mark: Mark) -> bool:
+    """Whether a word of well-being says so; not `my good knee`, `ok so the knee`."""
+    return scene.word(mark.first - 1) != "my" and scene.word(mark.end) != "so"
+
+
 def _next_door(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     """A place in the sentence before or after, where this one names none."""
     number = scene.sentence[mark.first]
     before = [s for s in scene.spots if scene.sentence[s.first] == number - 1 and mark.first - s.end <= 12]
     after = [s for s in scene.spots if scene.sentence[s.first] == number + 1 and s.first - mark.end <= 6]
-    fine = {scene.sentence[m.first] for m in scene.of(Cue.FINE, Cue.GOOD)}
+    fine = {scene.sentence[m.first] for m in scene.of(Cue.FINE, Cue.GOOD) if _says_well(scene, m)}
     other_cue = {scene.sentence[m.first] for m in scene.of(Cue.SORE, Cue.BURN)}
     if before and number - 1 not in fine | other_cue:
         return (before[-1],)

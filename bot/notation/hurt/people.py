@@ -46,7 +46,7 @@ def _to_me(scene: Passage, other: Mark) -> bool:
         return False
     if scene.words(other.first - 3, other.first) & _HEARERS:
         return True
-    return any(scene.word(i) == "me" and scene.word(i - 1) not in _NEAR_ME for i in range(other.end + 1, other.end + 3))
+    return any(scene.word(i) == "me" and scene.word(i - 1) not in _NEAR_ME for i in range(other.end + 1, other.end + 5))
 
 
 _HEARERS = word_set("tell telling worry worrying scare")
@@ -104,6 +104,7 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
         if (
             not scene.soft_gaps(index + 1, mark.first)
             and _asks(scene, index)
+            and "but" not in scene.words(index, mark.first)
             and (
                 index == first
                 or (scene.ends(index) and scene.word(index - 1) not in SIDES)

@@ -61,7 +61,8 @@ EFFECTS: dict[Cue, str] = {
       stumbled to/into the/a? bench/wall/rack/chair/floor
     """,
     Cue.BREATHLESS: """
-      can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?; not
+      can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?;
+      not/don't/doesn't/didn't
       get/take @any* air/oxygen; air/oxygen doesn't/won't/isn't/not/can't/don't/didn't/wouldn't/hardly enter/enters/
       come/coming/comes/go/going/goes/get/getting/arrive/reach/pass in?; lungs/lung/throat/airway/airways/windpipe
       feel/feels/are/is/'s/felt/like/they/all/totally/have/went* shut/closed/closing/locked/blocked/tight/stuck/

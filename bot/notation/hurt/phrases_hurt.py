@@ -96,7 +96,10 @@ HURTS: dict[Cue, str] = {
       been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
       db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the; skin
       came/ripped/tore/peeled/hanging/hangs/flapping off?; flap/hook/lump/bits of skin;
-      @place needs/needed ice/icing/strapping/resting; @place bit/bites/bited/stung/zapped/warned me; no/not better;
+      nail/toenail/fingernail is/'s/has/just/are* coming/came/come/falling/fell/fallen/hanging off; @place
+      needs/needed ice/icing/strapping/resting;
+      kicked/hit/punched/kneed/elbowed/whacked/clipped/clobbered/caught/poked/headbutted/got me
+      in/on the/my left/right? @place; @place bit/bites/bited/stung/zapped/warned me; no/not better;
       isn't/not/doesn't/hasn't get/getting/got/gotten
       any? better; no improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is?
       no/not/isn't/hasn't

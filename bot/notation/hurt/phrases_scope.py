@@ -20,11 +20,13 @@ SCOPES: dict[Cue, str] = {
     Cue.GONE: """
       gone; went away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
       sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop hurting/
-      aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; behind me;
+      aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; behind me; old
+      news;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
       any?; not/isn't/wasn't/doesn't/didn't/don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
-      more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; ancient
+      more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; is/'s/all
+      history; ancient
       history
     """,
     Cue.FINE: """

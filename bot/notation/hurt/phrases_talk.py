@@ -4,7 +4,10 @@ NEUTRAL = """
 what a headache; like a? ham/hams; can't breathe in/with this/the/my/a
 new? belt/vest/top/bra/shirt/jeans/suit/leggings; stinging email/comment/review/remark/reply/message;
 how do/can/should/to
-i/we/you/best* protect/save/spare; keep/kept/keeping/hold/held/holding my/the left/right? @place still/quiet/steady;
+i/we/you/best* protect/save/spare my/the?; keep/kept/keeping/hold/held/holding my/the left/right/lower/upper? @place
+still/quiet/steady;
+light? head torch/torches/lamp/lamps/band/phones/cold; stings/stung/hurts to
+miss/lose/fail/admit/skip/leave; bruised banana/bananas/apple/apples/fruit;
 dizzy/dizzying height/heights; nearly/almost/narrowly/just dropped/drop/dropping/hit/
 kneed/trapped/caught/smacked/whacked/missed/clipped/landed/stood/trod/fell/banged/bashed a/the/it/one/my/bar/plate/
 dumbbell/weight/kettlebell/thing/on* on?/onto? my/the left/right/big? @place;

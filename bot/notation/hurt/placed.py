@@ -76,6 +76,8 @@ def _moved(scene: Passage, mark: Mark, spot: Spot) -> bool:
         cues = scene.of(Cue.PAIN, Cue.SHARP, Cue.SORE, Cue.WHISPER, Cue.CONDITION)
         hurt = any(scene.same_sentence(m.first, mark.first) and 0 <= mark.first - m.end <= 6 for m in cues)
         return hurt or scene.word(mark.end) in _WENT_WELL
+    if scene.word(mark.first) == "rolled" and spot.place.tissue is Tissue.MUSCLE:
+        return True
     return scene.word(mark.first) == "rolled" and "out" in scene.words(spot.end, spot.end + 2)
 
 

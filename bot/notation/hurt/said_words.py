@@ -92,7 +92,7 @@ CHEST_WELL = (NO_HURT | AT_WORK) - {
     loaded volume exercise exercises supported support incline decline pec pecs shoulders triceps back arms legs day
     proud open big lagging weak building build size development growth activation connection feel-good stuff paused
     pause target train training trained more less pausing pauses favourite favorite
-    goal priority worst weakest strongest tomorrow target harder easier rested
+    goal phlegmy congested chesty snotty bunged priority worst weakest strongest tomorrow target harder easier rested
     """
 )
 """Words by which talk of a chest is of the muscle, or of its posture."""

@@ -227,7 +227,7 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:
         return False
-    if before == "of" and first > 1 and scene.tokens[first - 2].kind is Kind.SET:
+    if before in ("of", "to") and first > 1 and scene.tokens[first - 2].kind is Kind.SET:
         return False
     if after in _NUMERALS and end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
         return False

@@ -36,10 +36,12 @@ def numbness(scene: Passage) -> Iterator[Sign]:
             and not _cold(scene, m, spot)
             and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
             and not mind
+            and not (scene.word(m.first) == "numbing" and scene.sentence_words(m.first) & _CHILLED)
         ):
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
 
 
+_CHILLED = word_set("shower ice plunge bath cold spray")
 _MUSCLE_WORK = word_set(
     "working engage engaging activate activating firing much contract contracting squeeze stretch fire burn really"
 )

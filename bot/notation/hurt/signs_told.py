@@ -1,38 +1,59 @@
 """Urgent signs told in any order, by the rows of `bot.notation.hurt.phrases_told`."""
 
 from collections.abc import Iterator
+from functools import lru_cache
+
+from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
-from bot.notation.hurt.phrases_told import TOLD, Told
+from bot.notation.hurt.phrases_told import TOLD
 from bot.notation.hurt.sign import Sign, stands
+from bot.notation.hurt.told import Told
 
+_LONG = 7
+"""Letters from which a slip is forgiven."""
 _OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
 """The signs that name a place."""
 _BY_ORGAN = tuple((told, told.ideas[0]) for told in TOLD)
 
 
+_TELLING = frozenset(w for told in TOLD for idea in told.ideas for w in idea if len(w) >= _LONG)
+"""The words of the rows that are long enough to be known with a slip in them."""
+
+
+@lru_cache(maxsize=8192)
+def _heard(word: str) -> str:
+    """The word of the rows that a typed one, no word by itself, is one slip from: `consience`, `breathh`."""
+    if len(word) < _LONG or word in _TELLING or SPELLER.is_known(word):
+        return word
+    near = [t for t in _TELLING if abs(len(t) - len(word)) <= 1 and OSA.distance(word, t, score_cutoff=1) <= 1]
+    return min(near) if near else word
+
+
 def told_signs(scene: Passage) -> Iterator[Sign]:
     """The signs of the rows above that stand."""
-    here = scene.words(0, len(scene.tokens))
+    heard = [_heard(scene.word(i)) for i in range(len(scene.tokens))]
+    here = frozenset(heard)
     for told, first in _BY_ORGAN:
         if here.isdisjoint(first) or any(here.isdisjoint(idea) for idea in told.ideas):
             continue
-        for index in range(len(scene.tokens)):
-            if scene.word(index) in first:
-                yield from _around(scene, told, index)
+        for index, word in enumerate(heard):
+            if word in first:
+                yield from _around(scene, heard, told, index)
 
 
-def _around(scene: Passage, told: Told, index: int) -> Iterator[Sign]:
+def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterator[Sign]:
     """The sign about one word of its first idea: the other ideas nearest to it."""
     found = [index]
     for idea in told.ideas[1:]:
         beside = [
             i
             for i in range(max(0, index - told.within), min(len(scene.tokens), index + told.within + 1))
-            if scene.word(i) in idea and i not in found and scene.same_sentence(i, index)
+            if heard[i] in idea and i not in found and scene.same_sentence(i, index)
         ]
         if not beside:
             return

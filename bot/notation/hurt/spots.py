@@ -108,6 +108,8 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
     if m.end >= len(scene.tokens):
         return False
     tail = scene.tokens[m.end]
+    if tail.word in ("pump", "pumps") and scene.word(m.end + 1) in ("turned", "became", "turns", "went"):
+        return False
     noise = tail.word.startswith("crunch") and m.place is not None and m.place.tissue in (Tissue.JOINT, Tissue.MIXED)
     return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS and not noise
 

@@ -1,0 +1,146 @@
+"""Rows of signs told in any order: limbs without feeling or strength, and what popped. Gathered by us."""
+
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.told import Told
+
+LIMBS = (
+    Told(
+        "no feeling",
+        10,
+        (
+            word_set(
+                "stood stepped trod burnt burned cut pinched pinch poked poke pricked prick touched touch scratch"
+            ),
+            word_set("felt feel feeling notice noticed"),
+            word_set("nothing didn't don't can't barely hardly"),
+        ),
+        word_set("pain hurt hurts"),
+    ),
+    Told(
+        "no feeling",
+        7,
+        (
+            word_set("finger fingers hand hands foot feet toe toes leg legs arm arms"),
+            word_set("feel feels feeling sense"),
+            word_set("anything nothing"),
+        ),
+        word_set("lol haha pump pain hurt hurts wrong different bad off great"),
+    ),
+    Told(
+        "no feeling",
+        12,
+        (
+            word_set("hand foot leg arm fingers toes"),
+            word_set("sleeps asleep sleeping dead"),
+            word_set("wake wakes waking woken"),
+            word_set("doesn't don't won't not isn't can't never still"),
+        ),
+        word_set("lol haha early alarm bed slept"),
+    ),
+    Told(
+        "no strength",
+        7,
+        (
+            word_set("hand hands fingers"),
+            word_set("lets let letting"),
+            word_set("fall falls drop"),
+            word_set("things stuff everything cup cups phone objects glass keys"),
+        ),
+        word_set("lol haha bar barbell dumbbell weight weights"),
+    ),
+    Told(
+        "no strength",
+        13,
+        (
+            word_set("bicep biceps pec tricep triceps calf hamstring quad achilles"),
+            word_set("bang pop snap crack popped snapped cracked banged"),
+            word_set("lump bulge dent gap ball"),
+        ),
+        word_set("lol haha roller roll foam"),
+    ),
+    Told(
+        "pop",
+        10,
+        (
+            word_set("achilles calf heel"),
+            word_set("kicked hit whacked struck shot"),
+            word_set("nobody noone turned looked"),
+        ),
+        word_set("lol haha"),
+        sober=True,
+    ),
+    Told(
+        "pop",
+        13,
+        (
+            word_set("pec bicep biceps tricep triceps hamstring calf quad lat"),
+            word_set("rip ripped tore tear torn pop popped snap snapped bang crack"),
+            word_set("can't won't doesn't"),
+            word_set("push press lift move bend raise use walk stand straighten"),
+        ),
+        word_set("lol haha further heavier pain hurting without"),
+    ),
+    Told(
+        "no grip",
+        9,
+        (
+            word_set("grip"),
+            word_set("gone lost vanished disappeared"),
+            word_set("completely totally entirely since"),
+            word_set("side left right one hand"),
+        ),
+        word_set("rep reps bar last chalk tape lol haha"),
+    ),
+    Told(
+        "no grip",
+        6,
+        (
+            word_set("cup mug kettle fork spoon pen pencil toothbrush glass"),
+            word_set("can't won't cannot"),
+            word_set("hold lift grip pick carry squeeze open"),
+        ),
+        word_set("pump pumped fried doms sore sweaty sweat chalk dead toast cooked lol haha"),
+    ),
+    Told(
+        "no grip",
+        9,
+        (
+            word_set("tiptoe tiptoes"),
+            word_set("can't won't cannot"),
+            word_set("stand go rise get push up"),
+        ),
+        word_set("pain hurts hurting shoes raises lol haha"),
+    ),
+    Told(
+        "pop",
+        13,
+        (
+            word_set("calf achilles hamstring knee ankle"),
+            word_set("pop popped snap snapped bang crack twang"),
+            word_set("hop hopping crutches hobbling crawl crawling wheelchair"),
+        ),
+        word_set("lol haha hops box hopscotch jumps"),
+    ),
+    Told(
+        "no strength",
+        9,
+        (
+            word_set("weaker weak weakness"),
+            word_set("leg arm hand foot"),
+            word_set("sudden suddenly overnight"),
+        ),
+        word_set("lol haha"),
+    ),
+    Told(
+        "cord",
+        12,
+        (
+            word_set("neck"),
+            word_set("can't won't stuck locked"),
+            word_set("arms hands legs"),
+            word_set("tingle tingling tingly tingles pins buzzing fizzing"),
+        ),
+        frozenset(),
+    ),
+)
+"""The rows of limbs without feeling or strength, and what popped."""

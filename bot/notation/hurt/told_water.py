@@ -1,0 +1,86 @@
+"""Rows of signs told in any order: lost control, and dark water. Gathered by us."""
+
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.told import Told
+
+WATER = (
+    Told(
+        "control",
+        12,
+        (word_set("accident"), word_set("loo toilet bathroom pants shorts leggings knickers trousers bed")),
+        word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),
+    ),
+    Told(
+        "control",
+        8,
+        (
+            word_set("pee wee poo urine bladder bowels bowel piss stool"),
+            word_set("can't lost no won't without not never don't didn't doesn't"),
+            word_set("control warning noticing notice noticed knowing realising realise coming sensation"),
+        ),
+        word_set("laughing clear break breaks drinking water good"),
+    ),
+    Told(
+        "control",
+        14,
+        (
+            word_set("leaking leaked leak leaks dribbling dribbled wetting dripping"),
+            word_set("feel felt feeling notice noticed know knew knowing realise realised aware"),
+            word_set("can't didn't don't not without never doesn't no"),
+        ),
+        word_set("bottle shaker water pipe roof tap hose sweat sweating nose gas"),
+    ),
+    Told(
+        "control",
+        10,
+        (
+            word_set("bladder bowel bowels pee wee urine poo pipi piss"),
+            word_set("can't unable impossible"),
+            word_set("hold stop control wait"),
+        ),
+        word_set("laughing lol haha coffee water break"),
+    ),
+    Told(
+        "urine",
+        9,
+        (
+            word_set("toilet loo"),
+            word_set("cola coke brown tea coffee rust rusty red blood bloody dark stout treacle beer mud muddy gravy"),
+            word_set("colour coloured color colored go went water pee wee looks looked bowl"),
+        ),
+        word_set("painted tiles seat door light lights cup drink drank queue break quick"),
+    ),
+    Told(
+        "control",
+        12,
+        (
+            word_set("accident"),
+            word_set("feel felt notice noticed know knew warning"),
+            word_set("didn't never not without no"),
+        ),
+        word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),
+    ),
+    Told(
+        "control",
+        14,
+        (
+            word_set("pee wee leak pees weeing peeing"),
+            word_set("don't didn't doesn't never can't"),
+            word_set("feel feels notice noticed"),
+            word_set("it nothing coming anything"),
+        ),
+        word_set("like good fine clear water"),
+    ),
+    Told(
+        "control",
+        11,
+        (
+            word_set("loo toilet bathroom"),
+            word_set("came slipped escaped ran"),
+            word_set("out"),
+            word_set("just before needed time"),
+        ),
+        word_set("of queue break water phone"),
+    ),
+)
+"""The rows of lost control, and dark water."""
