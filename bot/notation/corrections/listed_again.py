@@ -19,7 +19,8 @@ def tells_list_again(piece: Sequence[Mark], record: Record) -> bool:
     opens = next((m.kind for m in piece if m.kind is not Kind.FILL), None) in _CUES
     keys = _told(record)
     plain = all(m.kind in _PLAIN for m in piece) and all(m.value is not None for m in numbers)
-    return opens and plain and len(keys) > 1 and len(numbers) >= len(keys)
+    enough = len(numbers) > 2 or not any(m.kind is Kind.NO for m in piece)
+    return opens and plain and enough and 1 < len(keys) <= len(numbers)
 
 
 def list_again(piece: Sequence[Mark], record: Record) -> list[Mark]:

@@ -60,6 +60,10 @@ def _past_talk(marks: Sequence[Mark], at: int) -> int | None:
 
 def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
+    cued = any(m.kind in _CUES for m in out[old.end : new])
+    laughs = any(w in _LAUGHS for m in out[old.end : new] for w in m.text.split())
+    if not (cued or laughs):
+        return
     again = _entry_at(out, new)
     if again is not None:
         loads = out[old.load].value, out[again.load].value
@@ -70,8 +74,6 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
     if kind_at(out, unit) not in (None, *EDGES):
         return
-    cued = any(m.kind in _CUES for m in out[old.end : new])
-    laughs = any(w in _LAUGHS for m in out[old.end : new] for w in m.text.split())
     place = old.load if _slips(out[old.load].value, out[new].value) else old.reps
     near = (out[new].value or 0) <= 2 * (out[old.reps].value or 0)
     if not _slips(out[place].value, out[new].value) or not (cued or (laughs and place == old.load)):

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
-from bot.notation.skips import DENYING
+from bot.notation.skips.hindered import DENYING
 from bot.notation.tokens import Mark
 
 _WITH_IT = frozenset(

@@ -1,0 +1,62 @@
+"""What hinders a skip: it is denied, asked about, only thought of, or only put off to the end of the session."""
+
+from collections.abc import Sequence
+
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
+DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no"])
+
+
+def is_hindered(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the word at a place, which may skip, skips nothing."""
+    if _is_asked(marks, place):
+        return True
+    before = marks[max(0, place - 2) : place]
+    if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
+        return True
+    if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
+        return True
+    if any(m.kind in _HINDERS or m.text in DENYING for m in before):
+        return marks[place].kind is not Kind.NO and not _is_intent(before)
+    return False
+
+
+def _is_asked(marks: Sequence[Mark], place: int) -> bool:
+    """`carry on with thrusts or leave them?`: one of two ways that are asked about."""
+    start, end = place, place
+    while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA):
+        start -= 1
+    while end < len(marks) and marks[end].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+        end += 1
+    asked = end < len(marks) and marks[end].kind is Kind.QUERY
+    return asked and any(m.kind is Kind.OR for m in marks[start:place])
+
+
+_KEEPING = frozenset(["saving", "save", "leaving", "leave", "keeping", "left", "saved"])
+_LATER = frozenset(["last", "end", "later", "finisher", "dessert", "after"])
+
+
+def _is_kept_for_later(marks: Sequence[Mark], place: int) -> bool:
+    """`saving planks for last`: only the order changes."""
+    if marks[place].text not in _KEEPING:
+        return False
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.AND):
+        at += 1
+    led = at > place + 1 and at < len(marks) and (marks[at].kind is Kind.FOR or marks[at].text in ("to", "til"))
+    said = {w for m in marks[at : at + 3] for w in m.text.split()}
+    return led and bool(said & _LATER)
+
+
+def _is_only_wished(marks: Sequence[Mark], place: int) -> bool:
+    """`wanted to skip rows but 60x10`: done all the same."""
+    wished = any(m.text in ("wanted to", "was going to", "was gonna", "nearly", "almost")
+                 for m in marks[max(0, place - 3) : place])  # fmt: skip
+    return wished and any(m.text == "but" for m in marks[place + 1 : place + 8])
+
+
+def _is_intent(before: Sequence[Mark]) -> bool:
+    """`will skip`, `going to skip`: given up all the same."""
+    return any(m.text.split()[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME)
