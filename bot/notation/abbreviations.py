@@ -58,6 +58,8 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "sp": ("shoulder press",),
     "lr": ("lateral raise",),
     "tgu": ("turkish get up",),
+    "clamshell": ("clam",),
+    "clamshells": ("clam",),
     "tgus": ("turkish get up",),
     "oh": ("overhead",),
     "sl": ("single leg",),

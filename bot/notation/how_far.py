@@ -109,9 +109,12 @@ def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: 
     if led[-1:] == ["makes"] or led in (["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
         return True
     before = sum(is_entry(marks, i) for i in range(place))
-    if before and led[-1:] == ["number"] and _is_joined(marks, place - 1):
+    if before and led[-1:] in (["number"], ["#"]) and _is_joined(marks, place - 1):
         return True
-    if before and led[-1:] == ["thats"] and small(marks, place) == beside.next_number + before - 1:
+    if before and led[-1:] == ["="] and _is_done(marks, at - 1):
+        return True
+    here = small(marks, place) == beside.next_number + before - 1
+    if before and led[-1:] == ["thats"] and (here or _is_done(marks, at - 1)):
         return True
     thats = kind_at(marks, place - 1) is Kind.WAS and led[-1:] in (["thats"], ["its"])
     return thats and is_entry(marks, at + 1) and small(marks, place) == beside.next_number

@@ -1,5 +1,7 @@
 """A session told line by line without a name, each line under the load that only its exercise has: `90 10 10 9`.
 
+A full stop, a semicolon or a slash with room about it parts exercises as a line does.
+
 Read so where the first number of every line is exactly the planned load of the next exercise with sets left, and no two
 of these have the same load: what the load says, no name would say better.
 """
@@ -14,7 +16,7 @@ from bot.training.units import Unit
 
 _NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.BAD)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.COLON, Kind.DASH, Kind.KG, Kind.LB,
-          Kind.REPS, Kind.FILL, Kind.S, Kind.STOP, Kind.EACH)  # fmt: skip
+          Kind.REPS, Kind.FILL, Kind.S, Kind.EACH)  # fmt: skip
 _NAMES = (Kind.NAME, Kind.WEAK)
 _REPS_MOST = 2
 """Times the top of the range: more is no count of repetitions."""
@@ -24,10 +26,13 @@ _SEVERAL = 2
 
 def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
     """The marks with the exercise of each such line named before it, by the words of its load."""
-    if not any(m.kind is Kind.LINE for m in marks) or any(m.kind in _NAMES for m in marks):
+    told = [line for line in _lines(marks) if any(m.kind in (*_NUMBERS, *_NAMES) for m in marks[slice(*line)])]
+    named = [any(m.kind in _NAMES for m in marks[slice(*line)]) for line in told]
+    lines = told[: named.index(True)] if True in named else told
+    if any(not any(m.kind in _NUMBERS for m in marks[slice(*line)]) for line in told):
         return marks
-    lines = [line for line in _lines(marks) if any(m.kind in _NUMBERS for m in marks[slice(*line)])]
-    places = _next_open(record, len(lines))
+    others = {name for m in marks if m.kind in _NAMES for name in m.names}
+    places = [place for place in _next_open(record, len(record.exercises)) if place not in others][: len(lines)]
     loads = [_load(record, place) for place in places]
     if len(lines) < _SEVERAL or len(places) < len(lines) or len(set(loads)) < len(loads):
         return marks
@@ -43,9 +48,14 @@ def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Ma
 def _lines(marks: Sequence[Mark]) -> Iterator[tuple[int, int]]:
     start = 0
     for place in range(len(marks) + 1):
-        if place == len(marks) or marks[place].kind is Kind.LINE:
+        if place == len(marks) or _parts(marks[place]):
             yield start, place
             start = place + 1
+
+
+def _parts(mark: Mark) -> bool:
+    """Whether a mark parts the sets of one exercise from those of the next."""
+    return mark.kind in (Kind.LINE, Kind.STOP, Kind.BREAK) or (mark.kind is Kind.SLASH and not mark.tight)
 
 
 def _next_open(record: Record, count: int) -> list[int]:
@@ -70,4 +80,5 @@ def _is_of(line: Sequence[Mark], record: Record, place: int, unit: Unit) -> bool
     counts = [v for v in numbers if v != load]
     most = _REPS_MOST * context.range_of(None).high
     whole = all(v == int(v) and 0 < v <= most for v in counts)
-    return numbers[:1] == [load] and whole and 0 < len(counts) <= len(context.open_sets) and load > most / _REPS_MOST
+    told = load > most / _REPS_MOST or any(m.kind in (Kind.X, Kind.FOR) for m in line)
+    return numbers[:1] == [load] and whole and told and 0 < len(counts) <= len(context.open_sets)

@@ -142,6 +142,8 @@ def _synonyms(form: frozenset[str]) -> list[tuple[frozenset[str], frozenset[str]
 def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure) -> frozenset[str]:
     """Words that go without saying for the exercise."""
     extra = {"flat", "regular", "normal", "conventional", "olympic", "strict"}
+    if own & {"incline", "decline"}:
+        extra -= {"flat"}
     if own & _OTHER_BARS:
         extra -= {"regular", "normal", "conventional", "olympic"}
     if not own & _POSTURE:

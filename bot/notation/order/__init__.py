@@ -56,7 +56,7 @@ __all__ = ["ordered"]
 
 
 _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, "other", "others", "rest")
-_STEPS = (
+STEPS = (
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(mentions),
@@ -122,5 +122,5 @@ _STEPS = (
 
 def ordered(marks: Sequence[Mark]) -> list[Mark]:
     """The marks in that order."""
-    said = put_in_place(marks, _STEPS)
+    said = put_in_place(marks, STEPS)
     return [by_neighbours(said, place) for place in range(len(said))]

@@ -5,7 +5,7 @@ That a set is an extra one changes nothing in how it is told: the exercise that 
 
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -25,6 +25,9 @@ def extra_sets(marks: list[Mark]) -> list[Mark]:
         while at < place + _FAR and kind_at(marks, at) in _BETWEEN:
             at += 1
         called = kind_at(marks, at) in (Kind.SET, Kind.SETS) and marks[at].text in _ONE
+        if _only_says_so(marks, place):
+            out[place - 1 : place + 1] = [replace(m, kind=Kind.GAP, value=None) for m in marks[place - 1 : place + 1]]
+            continue
         named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[place + 1 : at + 2])
         before = place - 1
         while before >= 0 and marks[before].kind is Kind.WORD:
@@ -38,3 +41,11 @@ def extra_sets(marks: list[Mark]) -> list[Mark]:
         if called:
             out[at] = replace(marks[at], kind=Kind.FILL)
     return out
+
+
+def _only_says_so(marks: list[Mark], place: int) -> bool:
+    """`60x8 (one extra)`: that the last of the sets told is an extra one."""
+    one = kind_at(marks, place - 1) is Kind.NUM and marks[place - 1].value == 1
+    ends = kind_at(marks, place + 1) in (None, *EDGES)
+    opens = kind_at(marks, place - 2) in EDGES
+    return one and ends and opens and any(m.kind in (Kind.X, Kind.FOR) for m in marks[: place - 1])

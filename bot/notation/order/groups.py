@@ -28,7 +28,7 @@ def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return put_in_place(marks, _STEPS)
+    return put_in_place(marks, GROUPS)
 
 
 def _one_of(marks: list[Mark]) -> list[Mark]:
@@ -208,10 +208,11 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
 
 _HEADS = (Kind.ORD, Kind.LASTREP, "last", "final", "next", "other", "remaining")
 """What a group or the number of a set may open with."""
-_STEPS = (
+GROUPS = (
     *BY_NUMBER,
     step(_behind, (*_HEADS, Kind.LABEL, Kind.THEREST, "others")),
     step(_led, _HEADS),
     step(_one_of, ("one",)),
     step(_last_behind, (Kind.LASTSET, Kind.LASTREP)),
 )
+"""The steps, in order."""

@@ -32,7 +32,7 @@ def how_many(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return put_in_place(marks, _STEPS)
+    return put_in_place(marks, HOW_MANY)
 
 
 def _plain(marks: list[Mark]) -> list[Mark]:
@@ -146,7 +146,7 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-_STEPS = (
+HOW_MANY = (
     step(_thrice, ("thrice",)),
     step(_plain, (Kind.WORD,), (Kind.SETS,)),
     step(_one_set, (Kind.SET, Kind.SETS)),
@@ -155,3 +155,4 @@ _STEPS = (
     step(_of_them, ("of",)),
     *MORE_SETS,
 )
+"""The steps, in order."""

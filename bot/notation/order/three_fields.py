@@ -102,7 +102,13 @@ def _field(part: Sequence[Mark], at: int, told: _Told, *, free: bool) -> tuple[i
     if kind in (Kind.SETS, Kind.SET, Kind.REPS) and led and lone:
         (told.reps if kind is Kind.REPS else told.sets).append(part[number])
         return number + 1 - at, True
-    if kind is Kind.X and after is Kind.NUM and (free or kind_at(part, at - 1) not in (Kind.NUM, *_UNITS)):
+    of_load = kind_at(part, at - 1) in _UNITS and not told.reps
+    if (
+        kind is Kind.X
+        and after is Kind.NUM
+        and not of_load
+        and (free or kind_at(part, at - 1) not in (Kind.NUM, *_UNITS))
+    ):
         told.sets.append(part[at + 1])
         return 2, True
     if mark.text in _WEIGHTS and led:

@@ -24,7 +24,7 @@ def told_counts(marks: list[Mark]) -> list[Mark]:
     """The marks with each such number as one of sets."""
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
-    return put_in_place(marks, _STEPS)
+    return put_in_place(marks, TOLD_COUNTS)
 
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
@@ -183,7 +183,7 @@ def _per_set(marks: list[Mark]) -> list[Mark]:
     return marks
 
 
-_STEPS = (
+TOLD_COUNTS = (
     step(_down_to, (Kind.DROP,)),
     step(_times, (Kind.X,)),
     step(_for_so_many, (Kind.FOR,), (Kind.EACH,)),
@@ -193,3 +193,4 @@ _STEPS = (
     step(_per_set, (Kind.ALL,)),
     step(_all_but, (Kind.EXCEPT,)),
 )
+"""The steps, in order."""

@@ -75,6 +75,7 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         or (starts and said[0] == "any" and bool(_ANY & set(said[1:2])))
         or _asks_which(marks[place:end], said)
         or _is_choice(marks[place:end], said)
+        or asks_of_named(marks[place:end])
     )
     return end if asks else None
 
@@ -90,7 +91,10 @@ _SIDES = frozenset(
         "high low",
         "left right",
         "straight bent",
-        "on off",
+        "overhand underhand",
+        "seated standing",
+        "strict loose",
+        "light heavy",
     )
 )
 """Two ways to do it."""
@@ -106,6 +110,17 @@ def _is_of_topic(rest: Sequence[Mark]) -> bool:
     at = said.index("or") if "or" in said else 0
     behind = said[at + 1 :]
     return len(behind) == 1 and any(frozenset((one, behind[0])) in _SIDES for one in said[:at])
+
+
+def asks_of_named(part: Sequence[Mark]) -> bool:
+    """`do the clams come before or after`, `is bench next`: what is asked of a named exercise, the verb first."""
+    if not part or has_entry(part) or any(m.kind is Kind.NUM for m in part):
+        return False
+    first = part[0].text.split()[0]
+    article = len(part) > 1 and part[1].text in ("the", "my", "these", "those")
+    named = part[1 + article].kind in (Kind.NAME, Kind.WEAK) if len(part) > 1 + article else False
+    rest = part[2 + article :]
+    return named and bool(rest) and ((first in ("do", "does") and article) or first in ("is", "are"))
 
 
 def _is_announced(marks: Sequence[Mark], place: int) -> bool:
@@ -203,4 +218,5 @@ def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
     without = after[:1] == ["no"] and after[1:2] == before[-1:]
     put_off = any(m.kind is Kind.OTHERTIME and m.text.startswith("next ") for m in part)
     either = after[:1] == ["no"] and before[-1:] == ["yes"]
+    twice = twice or (len(before) == len(after) == 1 and frozenset((before[0], after[0])) in _SIDES)
     return twice or without or either or (put_off and (after[0] in _CHOICES or text_at(part, at + 1).isdigit()))

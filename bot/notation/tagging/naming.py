@@ -21,14 +21,18 @@ _GEAR = frozenset(["db", "dbs", "dumbbell", "dumbbells", "kb", "kbs", "kettlebel
 _COUNTED = frozenset(["minute", "min", "hundred", "rep", "set", "left", "more", *TENS])
 """What follows a `one` that is a number, not of a name."""
 _LIMBS = frozenset(["arm", "leg", "armed", "legged", "handed"])
+_BOTH = ("two", "double")
 
 
 def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
-    """`1 arm row`, `1-leg press`: the number of a name in words."""
+    """`1 arm row`, `1-leg press`: the number of a name in words; `two handed swings` are swings."""
     out = list(marks)
     for place, mark in enumerate(marks):
         at = place + 1 + (place + 1 < len(marks) and marks[place + 1].kind is Kind.DASH)
-        limb = at + 1 < len(marks) and marks[at].text in _LIMBS and marks[at + 1].text in index.words
+        limb = at + 1 < len(marks) and marks[at].text in _LIMBS and singular(marks[at + 1].text) in index.words
+        if limb and marks[at].text == "handed" and (mark.value == len(_BOTH) or mark.text in _BOTH):
+            out[place] = replace(mark, kind=Kind.FILL, value=None, parts=())
+            out[at] = replace(marks[at], kind=Kind.FILL)
         if mark.kind is Kind.NUM and mark.value == 1 and limb:
             out[place] = replace(mark, kind=Kind.WORD, text="single", value=None)
             if at == place + 2:
