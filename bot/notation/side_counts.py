@@ -10,6 +10,7 @@ from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.side_efforts import SIDES, is_sided
+from bot.notation.tagging.plurals import PLURALS
 from bot.notation.tokens import Mark
 
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.RPE, Kind.RIR, Kind.EACH)
@@ -73,9 +74,8 @@ def _without_last_reps(out: list[Mark]) -> list[Mark]:
         side = kind_at(out, at) in SIDES
         end = next((i for i in range(at, len(out)) if out[i].kind in _PARTS), len(out))
         part = out[at + side : end]
-        spoken = (
-            bool(part) and part[0].kind in (Kind.WAS, Kind.FILL, Kind.WORD) and not any(m.kind in _TELLS for m in part)
-        )
+        tells = any(m.kind in _TELLS or m.text in PLURALS or m.text + "s" in PLURALS for m in part)
+        spoken = bool(part) and part[0].kind in (Kind.WAS, Kind.FILL, Kind.WORD) and not tells
         if spoken and (side or part[0].kind is Kind.WAS):
             out[place:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[place:end]]
     return out

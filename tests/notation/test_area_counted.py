@@ -174,6 +174,15 @@ EACH: list[Case] = [
     ("first two 10, last 8, all at 60", BENCH, "", "1 60x10, 2 60x10, 3 60x8"),
 ]
 
+NAMED: list[Case] = [
+    ("10 9 8, first two rpe 8, last rpe 9", BENCH, "", "1 60x10 rir 2, 2 60x9 rir 2, 3 60x8 rir 1"),
+    ("10, 9, 8. first was rpe 7, last was rpe 9", BENCH, "", "1 60x10 rir 3, 2 60x9, 3 60x8 rir 1"),
+    ("3x9 rpe 8 for the first two, 9 for the last", BENCH, "", "1 60x9 rir 2, 2 60x9 rir 2, 3 60x9 rir 1"),
+    ("10 9 8, last rpe 9 the others 8", BENCH, "", "1 60x10 rir 2, 2 60x9 rir 2, 3 60x8 rir 1"),
+    ("60x10, 60x9, 60x8. first two rir 2, last one rir 0", BENCH, "", "1 60x10 rir 2, 2 60x9 rir 2, 3 60x8 rir 0"),
+    ("60x9x3 @7, @8, @9", BENCH, "", "1 60x9 rir 3, 2 60x9 rir 2, 3 60x9 rir 1"),
+]
+
 
 def _rows(session: Session, told: str) -> list[Performed]:
     """`1 60x10, Rowing#1 -x500`: sets of the first exercise, or of the one that a name begins."""
@@ -202,7 +211,7 @@ def _alike(rows: list[Performed]) -> Counter[Performed]:
 
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH],
+    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED],
 )
 def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """Each number is what its words make it, and no set is lost or made up."""

@@ -16,13 +16,24 @@ _MOST = 7
 
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
-    out = _put_down([_spelled(marks, place) for place in range(len(marks))])
+    out = _straight_down(_put_down([_spelled(marks, place) for place in range(len(marks))]))
     at = 0
     while at < len(out):
         if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
             end = _told_behind(out, at + 1)
             out[at + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end]]
         at += 1
+    return out
+
+
+def _straight_down(out: list[Mark]) -> list[Mark]:
+    """`50x13 straight down to 35 for 9`: no rest, so a drop."""
+    for place in range(1, len(out) - 2):
+        down = out[place].text in ("straight down", "right down") and kind_at(out, place + 1) in (Kind.TO, Kind.FILL)
+        if down and text_at(out, place + 1) == "to" and kind_at(out, place + 2) is Kind.NUM:
+            told = any(m.kind is Kind.NUM for m in out[:place])
+            out[place] = replace(out[place], kind=Kind.DROP, names=()) if told else out[place]
+            out[place + 1] = replace(out[place + 1], kind=Kind.FILL) if told else out[place + 1]
     return out
 
 
