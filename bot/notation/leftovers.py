@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
+from bot.notation.talk import is_named_so
 from bot.notation.tokens import Mark
 
 _TELLING = (Kind.OTHERPERSON, Kind.OTHERTIME, Kind.TALKNUM, Kind.ASKING, Kind.HOURS, Kind.MINUTES, Kind.LASTREP)
@@ -21,6 +22,7 @@ def unread_number(marks: Sequence[Mark], taken_for_talk: set[int]) -> Mark | Non
         ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
         before = marks[place - 1] if place else None
         told = before is not None and (before.kind in (Kind.AT, Kind.FOR, Kind.WORD, Kind.BODY) or before.text == "rep")
+        told = told or is_named_so(marks, place)
         start = place
         while start > 0 and marks[start - 1].kind not in EDGES:
             start -= 1

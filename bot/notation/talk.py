@@ -30,7 +30,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         steps = [m.text for m in marks[place + 1 : place + 3]]
         if steps == ["k", "steps"]:
             out |= {place, place + 1}
-        if _is_on_scale(marks, place):
+        if _is_on_scale(marks, place) or is_named_so(marks, place):
             out.add(place)
         if _took(marks, place):
             out |= {place, place + 1, *_seconds_behind(marks, place + 2)}
@@ -58,6 +58,21 @@ def _is_rest(marks: Sequence[Mark], place: int) -> bool:
 _COUNTED_TALK = (Kind.TALKNUM, Kind.WORD, Kind.OTHERPERSON, Kind.GAP)
 _LONG = 15
 """Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
+
+
+_NUMBERED = frozenset(words(
+    "rack machine station platform locker lane room bus gate level floor treadmill studio tram channel track episode "
+    "chapter terminal bay"
+))  # fmt: skip
+"""Things that have a number of their own."""
+
+
+def is_named_so(marks: Sequence[Mark], place: int) -> bool:
+    """`rack 4 was free`, `here since 7`: the number of a thing, or an hour."""
+    before = marks[place - 1].text.split()[-1:] if place else []
+    linked = place + 1 < len(marks) and marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS)
+    hour = before == ["since"] and marks[place].value is not None and marks[place].value <= _LAST_HOUR
+    return not linked and (hour or bool(set(before) & _NUMBERED))
 
 
 def _is_on_scale(marks: Sequence[Mark], place: int) -> bool:
