@@ -71,7 +71,8 @@ def is_named_so(marks: Sequence[Mark], place: int) -> bool:
     """`rack 4 was free`, `here since 7`: the number of a thing, or an hour."""
     before = marks[place - 1].text.split()[-1:] if place else []
     linked = place + 1 < len(marks) and marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS)
-    hour = before == ["since"] and marks[place].value is not None and marks[place].value <= _LAST_HOUR
+    value = marks[place].value
+    hour = before == ["since"] and value is not None and value <= _LAST_HOUR
     return not linked and (hour or bool(set(before) & _NUMBERED))
 
 
