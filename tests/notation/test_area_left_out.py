@@ -1,0 +1,164 @@
+"""What is left out, put right, told again and ended: one list of wordings for each meaning and what is done so far.
+
+The wanted rows follow from the reading rules (common practice, no source). `sq2 100x4` is stored, `-sq2` replaced,
+`/sq` left out, `end` ends the session.
+"""
+
+import pytest
+
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.training.report import Performed
+from bot.training.units import Unit
+from tests.notation.plans import NOW, row, sets
+
+PLANS = {
+    "sq": PlannedExercise("Box Squat", sets("100", 5, 5), aliases=("squat", "squats")),
+    "ro": PlannedExercise("Machine Row", sets("60", 8, 10), aliases=("row", "rows")),
+    "cu": PlannedExercise("Leg Curl", sets("40", 10, 12, 2), aliases=("curls",)),
+    "pl": PlannedExercise("Side Plank", sets(None, 30, 45, 2), aliases=("plank", "planks"), load_style=LoadStyle.NONE,
+                          sides=2, measure=Measure.SECONDS),
+}  # fmt: skip
+TOP = PlannedExercise("Sumo Deadlift", (*sets("150", 3, 3, 1), *sets("125", 6, 6, 2)), aliases=("sumo",))
+SQUATS = "sq1 100x5; sq2 100x5; sq3 100x5"
+ROW, ROWS_2, ROWS = "ro1 60x10", "ro1 60x10; ro2 60x9", "ro1 60x10; ro2 60x9; ro3 60x8"
+CURL, CURLS = "cu1 40x12", "cu1 40x12; cu2 40x11"
+PLANK, PLANKS = "pl1 -x40", "pl1 -x40; pl2 -x35"
+DONE = {
+    "": "",
+    "sq1": "sq1 100x5",
+    "sq2": "sq1 100x5; sq2 100x5",
+    "sq": SQUATS,
+    "ro1": f"{SQUATS}; {ROW}",
+    "ro2": f"{SQUATS}; {ROWS_2}",
+    "ro": f"{SQUATS}; {ROWS}",
+    "cu1": f"{SQUATS}; {ROWS}; {CURL}",
+    "cu": f"{SQUATS}; {ROWS}; {CURLS}",
+    "pl1": f"{SQUATS}; {ROWS}; {CURLS}; {PLANK}",
+    "pl": f"{SQUATS}; {ROWS}; {CURLS}; {PLANKS}",
+}
+NAMES = {exercise.name: short for short, exercise in PLANS.items()}
+
+
+def _performed(written: str) -> tuple[Performed, ...]:
+    """`sq1 100x5; ro2 60x9` as rows."""
+    parts = [p.split(" ", 1) for p in written.split("; ") if p]
+    return tuple(row(f"{PLANS[short[:2]].name}#{short[2:]} {body}") for short, body in parts)
+
+
+def _read(done: str, text: str) -> Reading:
+    return read_message(Request(text, Unit.KG, NOW, tuple(PLANS.values()), _performed(DONE[done])))
+
+
+def _check(done: str, text: str, wanted: str) -> None:
+    said = [part for part in wanted.split("; ") if part]
+    reading = _read(done, text)
+    assert reading.ask is None
+    assert set(reading.performed) == set(_performed("; ".join(p for p in said if p[0] not in "-/" and p != "end")))
+    assert {f"-{NAMES[name]}{number}" for name, number in reading.replaces} == {p for p in said if p[0] == "-"}
+    assert {f"/{NAMES[name]}" for name in reading.skipped} == {p for p in said if p[0] == "/"}
+    assert reading.finished == ("end" in said)
+
+
+Meaning = tuple[str, str, tuple[str, ...]]
+LEFT_OUT: list[Meaning] = [
+    ("", "sq1 100x5; sq2 100x5; /sq", (
+        "squats 100x5 100x5 and skipped the last one", "squats 2x5 at 100, left the third out",
+        "squats 100x5 5 the third was not happening", "squats 100x5 5, gave the last one a miss")),
+    ("", "sq1 100x5; /sq", (
+        "squats 100x5 and skipped the other two", "squats 100x5, not doing the other 2",
+        "squats 100x5 only one set, the other ones i leave out", "squats 100x5, i let the last two sets fall",
+        "squats 100x5, left the other two for another day")),
+    ("", f"sq1 100x5; sq2 100x5; /sq; {ROWS}", (
+        "squats 100x5 5 and skipped the last one, rows 60x10 9 8",
+        "squats 100x5 5 then the third got binned, rows 60x10 9 8")),
+    ("", "sq1 100x5; sq2 100x5; sq3 100x5; ro1 60x10; /ro; cu1 40x12", (
+        "squats 100x5 5 5, rows 60x10, other two sets skipped, curls 40x12",)),
+    ("sq1", "/sq", ("skip the other two", "leaving out the last two", "sets 2 and 3 skipped", "skipped sets 2 and 3")),
+    ("sq2", "/sq", ("set 3 not done", "left the last set", "missed the last set", "third set no, bus is coming",
+                    "last set? nah", "no set 3 today")),
+    ("sq", "/cu", ("curls? nope", "curls? not today", "curls? didnt happen", "curls I let fall today")),
+    ("sq", "/cu; /pl", ("just rows today", "only doing rows, no time for the rest", "only the rows tonight")),
+    ("sq", f"{ROWS}; /cu; /pl", ("rows 60x10 9 8. curls? no. planks? also no",)),
+    ("sq", "/pl", ("planks got axed", "planks never happened")),
+    ("ro", "/cu; /pl", ("skip the other two", "skipping both others")),
+    ("sq", "", ("saving planks for last", "keeping the planks for the end")),
+    ("sq", "ro1 60x10", ("wanted to skip rows but 60x10",)),
+    ("pl1", "end; /pl", ("I leave it here for today, the second plank no, the bus comes",)),
+]  # fmt: skip
+ENDS: list[Meaning] = [
+    ("pl", "end", ("aaand done", "annnd done", "doneee", "job done", "finished at last", "all boxes ticked")),
+    ("ro1", "", ("gym closes at 21:00 so thats all i got",)),
+    ("sq1", "/sq", ("squats are done for today, back is tired",)),
+]
+OF_STORED: list[Meaning] = [
+    ("ro2", "-ro1; ro1 60x9", ("the 10 was only 9", "the 10 was really 9", "that 10 should be a 9",
+                               "the first one i overcounted, it was 9")),
+    ("ro", "-ro3; ro3 60x7", ("coach small lie, the 8 was only 7, my brother counted", "the 8 was a 7")),
+    ("ro2", "-ro2; ro2 60x8", ("the 60x9 was 60x8", "looking at the video i only got 8 on set 2")),
+    ("ro2", "-ro2; ro2 60x8; ro3 60x8", (
+        "60x8. the set before was 8 tho, not 9", "60x8, previous one was 8 not 9 sorry",
+        "60x8 and the one before that was actually 8")),
+    ("ro2", "-ro1; ro1 62.5x10; -ro2; ro2 62.5x9", (
+        "both were 62.5", "sorry both the rows were 62.5", "set 1 was 62.5 and set 2 as well",
+        "correction: set 1 was 62.5 and set 2 also", "those were 62.5 not 60")),
+    ("ro2", "-ro2; ro2 60x9 rir 1", ("thinking about it that one was more like rir 1",)),
+    ("ro2", "-ro2", ("take the last set off, it wasnt real", "that last one doesnt count",
+                     "forget set 2, didnt happen", "delete set 2, i only did one", "wipe the second row")),
+    ("sq", "-sq3", ("delete set 3 of squats, i only did two", "delete squat set 3, only did two")),
+    ("pl", "-pl1; pl1 -x30 left; pl1 -x40 right", ("on set 1 of planks the left only made 30",)),
+]  # fmt: skip
+NEW: list[Meaning] = [
+    ("sq2", "sq3 100x4", ("last set was 100x4", "last one was 100x4", "not my best, 100x4", "100x4, not 5 but fine",
+                          "wasnt pretty, 100x4", "i mean come on, 100x4")),
+    ("sq2", "sq3 95x5", ("95x5 not 100", "95x5, so not 100")),
+    ("cu1", "cu2 40x12", ("sorry, 12 also the second",)),
+]  # fmt: skip
+ITSELF: list[Meaning] = [
+    ("", "sq1 100x4", ("one hundred for five um no sorry for four", "100x4 not 5", "100x4 (not 5)",
+                       "I did 100 times 5 pardon times 4")),
+    ("", "sq1 100x5", ("no not 90, 100x5", "no not ninety a hundred by five", "100 not 95 x5", "1000x5 lol 100",
+                       "1000x5. ok ok 100", "10x5, typo, 100x5", "ten... no five reps at 100")),
+    ("", SQUATS, ("100x5x2. no, x3", "2 sets of 5 at 100, no 3 sets", "two sets sorry three sets of 5 at 100",
+                  "2x5 at 100, i mean 3x5")),
+    ("", "sq1 100x5; sq2 100x5; sq3 100x4", ("100x5 100x4 wait no.. my notes say 5 5 4",)),
+    ("", "sq1 100x5 rir 1", ("100x5 @8, make it @9",)),
+    ("ro1", "ro2 60x9", ("600x9 whoops 60x9",)),
+]  # fmt: skip
+CASES = [
+    (done, text, wanted)
+    for table in (LEFT_OUT, ENDS, OF_STORED, NEW, ITSELF)
+    for done, wanted, texts in table
+    for text in texts
+]
+
+
+@pytest.mark.parametrize(("done", "text", "wanted"), CASES)
+def test_what_is_left_out_put_right_and_ended(done: str, text: str, wanted: str) -> None:
+    _check(done, text, wanted)
+
+
+@pytest.mark.parametrize("text", ["rows 60x10, i mean squats 100x5", "rows 60x10. i meant squats 100x5"])
+def test_whether_the_first_sets_stand_is_asked_where_another_exercise_is_meant(text: str) -> None:
+    assert _read("", text).ask is not None
+
+
+def test_hurt_that_may_be_ignored_takes_no_set_back() -> None:
+    reading = _read("cu1", "tiny tingling in my fingers, ignore it")
+    assert reading.pain is not None
+    assert (reading.replaces, reading.ask) == ((), None)
+
+
+@pytest.mark.parametrize(
+    ("text", "load", "numbers"),
+    [
+        ("sorry both the sumo back offs were 127.5", "127.5", (2, 3)),
+        ("sumo top set was 155 not 150", "155", (1,)),
+    ],
+)
+def test_a_set_is_named_by_what_the_plan_has_it_for(text: str, load: str, numbers: tuple[int, ...]) -> None:
+    done = tuple(row(f"Sumo Deadlift#{n} {b}") for n, b in ((1, "150x3"), (2, "125x6"), (3, "125x6")))
+    reading = read_message(Request(text, Unit.KG, NOW, (TOP,), done))
+    wanted = tuple(row(f"Sumo Deadlift#{n} {load}x{3 if n == 1 else 6}") for n in numbers)
+    assert (reading.ask, set(reading.performed)) == (None, set(wanted))
+    assert reading.replaces == tuple(("Sumo Deadlift", n) for n in numbers)
