@@ -383,7 +383,8 @@ PHRASES: dict[Kind, str] = {
     Kind.FINISH: (
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
-        "that concludes today; home time; hometime; job done; finished at last; done at last; all boxes ticked; "
+        "done n dusted; that concludes today; home time; hometime; job done; finished at last; done at last; all "
+        "boxes ticked; "
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
         "it here for today; leaving it here for today; leaving it here; "

@@ -105,7 +105,8 @@ def rest_count(marks: Sequence[Mark], used: set[int]) -> int | None:
 
 def told_before(marks: Sequence[Mark], place: int) -> Mark | None:
     """The name whose sets are told before a place, where another name with sets follows it."""
-    named = [i for i, m in enumerate(marks) if m.kind is Kind.NAME and len(m.names) == 1]
+    near = range(max(0, place - _FAR), min(len(marks), place + _FAR))
+    named = [i for i in near if marks[i].kind is Kind.NAME and len(marks[i].names) == 1]
     before = [i for i in named if i < place and any(m.kind is Kind.NUM for m in marks[i:place])]
     after = [i for i in named if i > place and any(m.kind is Kind.NUM for m in marks[i + 1 : i + 3])]
     return marks[before[-1]] if before and after else None
@@ -211,9 +212,16 @@ def is_after(marks: Sequence[Mark], name: Mark) -> bool:
 
 
 def is_only(marks: Sequence[Mark], place: int) -> bool:
-    """`rows only today`, `just rows`: a name that is to be done, whatever is left out."""
-    beside = [m.text for m in (*marks[max(0, place - 1) : place], *marks[place + 1 : place + 2])]
-    return marks[place].kind is Kind.NAME and bool({"only", "just"} & set(beside))
+    """`rows only today`, `just rows`, `rows and curls only`: a name that is to be done, whatever is left out."""
+    if marks[place].kind is not Kind.NAME:
+        return False
+    start, end = place, place + 1
+    while start > 1 and marks[start - 1].kind is Kind.AND and marks[start - 2].kind is Kind.NAME:
+        start -= 2
+    while end + 1 < len(marks) and marks[end].kind is Kind.AND and marks[end + 1].kind is Kind.NAME:
+        end += 2
+    beside = [m.text for m in (*marks[max(0, start - 1) : start], *marks[end : end + 1])]
+    return bool({"only", "just"} & set(beside))
 
 
 def is_all_but(marks: Sequence[Mark], place: int) -> bool:
