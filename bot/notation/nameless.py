@@ -21,11 +21,13 @@ _NAMES = (Kind.NAME, Kind.WEAK)
 _REPS_MOST = 2
 """Times the top of the range: more is no count of repetitions."""
 _SEVERAL = 2
-"""Lines that tell of several exercises."""
+"""Lines that tell of several exercises; numbers of a line that may be the drop of the set before it."""
 
 
 def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
     """The marks with the exercise of each such line named before it, by the words of its load."""
+    if not any(_parts(m) for m in marks):
+        return marks
     told = [line for line in _lines(marks) if any(m.kind in (*_NUMBERS, *_NAMES) for m in marks[slice(*line)])]
     named = [any(m.kind in _NAMES for m in marks[slice(*line)]) for line in told]
     lines = told[: named.index(True)] if True in named else told
@@ -36,9 +38,14 @@ def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Ma
     loads = [_load(record, place) for place in places]
     if len(lines) < _SEVERAL or len(places) < len(lines) or len(set(loads)) < len(loads):
         return marks
+    apart = all(m.kind is Kind.LINE for m in marks if _parts(m))
     heads: dict[int, Mark] = {}
     for (start, end), place in zip(lines, places, strict=True):
         if not _is_of(marks[start:end], record, place, unit):
+            return marks
+        planned = record.context(place).planned(None)
+        alone = sum(m.kind is Kind.NUM for m in marks[start:end]) <= _SEVERAL
+        if alone and not (apart and planned is not None and planned.finish is None):
             return marks
         first = next(m for m in marks[start:end] if m.kind is Kind.NUM)
         heads[start] = Mark(Kind.NAME, first.text, first.start, first.end, names=(place,))
@@ -55,7 +62,7 @@ def _lines(marks: Sequence[Mark]) -> Iterator[tuple[int, int]]:
 
 def _parts(mark: Mark) -> bool:
     """Whether a mark parts the sets of one exercise from those of the next."""
-    return mark.kind in (Kind.LINE, Kind.STOP, Kind.BREAK) or (mark.kind is Kind.SLASH and not mark.tight)
+    return mark.kind in (Kind.LINE, Kind.STOP, Kind.BREAK, Kind.THEN) or (mark.kind is Kind.SLASH and not mark.tight)
 
 
 def _next_open(record: Record, count: int) -> list[int]:

@@ -30,6 +30,7 @@ from bot.notation.script import Folded
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.shaping import number_lines
 from bot.notation.skips.self_asked import with_self_asked
+from bot.notation.smileys import without_smileys
 from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark, read_marks
@@ -50,7 +51,7 @@ class Kinds:
 
 def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
-    typed = read_marks(folded.text)
+    typed = without_smileys(read_marks(folded.text))
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
     said = with_set_apart(with_misses(with_missed_after(told)))

@@ -261,6 +261,7 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
         told = following is Kind.WAS and after in (Kind.NUM, Kind.CLOCK)
         linked = following in (Kind.WITH, Kind.AT) and after in (Kind.NUM, Kind.BODY)
         linked = linked and len(mark.names) == 1 and (before is None or before.kind in (*EDGES, Kind.FILL))
+        told = told or (following is Kind.DONE and after is Kind.NUM and len(mark.names) == 1)
         return following in _NEXT_TO or told or linked or _heads_next(piece, place) or _ends_entry(piece, place)
     return True
 

@@ -28,6 +28,10 @@ def states(marks: Sequence[Mark], place: int) -> bool:
     return bool(subject) and set(marks[place - 1].text.split()) <= _STATING
 
 
+_TO_COME = frozenset(["next", "first", "instead", "stay", "tomorrow"])
+"""Words of what is still to be done, in a choice that is asked about."""
+
+
 def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     """The clause that a question mark ends, where it is worded as a question and reports no set itself."""
     start = query
@@ -40,6 +44,8 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
+        return set(range(start, query))
+    if Kind.OR in kinds and _TO_COME & set(words) and Kind.X not in kinds and Kind.FOR not in kinds:
         return set(range(start, query))
     if marks[query].text.startswith("or ") and Kind.X not in kinds:
         return set(range(start, query))

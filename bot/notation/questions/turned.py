@@ -75,7 +75,7 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         or (starts and said[0] == "any" and bool(_ANY & set(said[1:2])))
         or _asks_which(marks[place:end], said)
         or _is_choice(marks[place:end], said)
-        or asks_of_named(marks[place:end])
+        or (starts and asks_of_named(marks[place:end]))
     )
     return end if asks else None
 
@@ -200,7 +200,7 @@ def _asks_shortly(said: Sequence[str]) -> bool:
 
 def _asks_which(part: Sequence[Mark], said: Sequence[str]) -> bool:
     """`was it 100 or 110 you wanted`: which of two numbers."""
-    kinds = [m.kind for m in part if m.kind not in (Kind.KG, Kind.LB, Kind.FILL)]
+    kinds = [m.kind for m in part if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.SETS, Kind.REPS)]
     either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
     return either and said[0] in ("was", "is") and said[1:2] in (["it"], ["that"], ["this"])
 
