@@ -79,10 +79,13 @@ def _rests(marks: Sequence[Mark]) -> Iterator[int]:
         if mark.text in ("rest", "rests", "rested", "resting") and kind_at(marks, at) is Kind.CLOCK:
             yield at
         timed = kind_at(marks, place + 1) in _TIMES or text_at(marks, place + 1) == "count"
-        if mark.kind is Kind.NUM and timed and _is_paced(marks, place + 2):
+        put = text_at(marks, place + 2) == "down" and (mark.value or 0) > _LONGEST_DOWN
+        if mark.kind is Kind.NUM and timed and not put and _is_paced(marks, place + 2):
             yield from (place, place + 1)
 
 
+_LONGEST_DOWN = 15
+"""Seconds: what is lowered for no longer; `put the 55s down` speaks of dumbbells (common practice, no source)."""
 _PACED = frozenset(words(
     "pause pauses paused tempo eccentric eccentrics negative negatives lowering descent descents concentric squeeze "
     "squeezes down stretch"
