@@ -91,6 +91,16 @@ U|pec|||felt my pec rip, heard it too, arm won't push anything now
 U|shoulder blade|||sudden tearing between my shoulder blades
 U||||head rush so bad i had to grab the wall not to fall
 U|leg|||one leg is weaker all of a sudden, it shakes on the stairs
+U||||hubby found me on the garage floor
+U|leg|||my legs give up under me without notice since 2 days
+U||||mouth won't do what i want, drink runs out the side
+U||||i have lost the urge to pee, nothing comes
+U|shoulder|||felt a pop in the shoulder and now the arm won't go above my chest at all
+P|elbow|5||elbow's a 5 on chins, 0 on rows
+P|back|||back twinge at 8, 100x8
+P|hamstring|||cramp in hammy at 9 so stopped: leg curl 40x9
+U||||someone had to help me up, I just dropped after set 4
+N||||the playlist was painful
 U|neck|||can't turn my neck and my arms tingle
 """
 

@@ -179,7 +179,7 @@ EFFECTS: dict[Cue, str] = {
     Cue.NO_FUNCTION: """
       @cannot @act; @cannot go/come/get/stay/stand/rise/be up/down/over/on/onto/my/the/tip* toes/tiptoe/tiptoes;
       @cannot go/come/get up/down/over/back; can't put/take/bear/hold/carry any/my/the/full/some/no* weight;
-      useless/gone/limp/floppy; falls/fell down/apart
+      @cannot go up/above/over/past/overhead/behind; useless/gone/limp/floppy; falls/fell down/apart
     """,
     Cue.THICK: """
       twice/double/triple/two/three times? the/as? size/thick/fat/big/wide/thickness/left/right/other/normal;

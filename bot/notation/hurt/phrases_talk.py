@@ -8,7 +8,8 @@ i/we/you/best* protect/save/spare my/the?; keep/kept/keeping/hold/held/holding m
 still/quiet/steady;
 light? head torch/torches/lamp/lamps/band/phones/cold; stings/stung/hurts to
 miss/lose/fail/admit/skip/leave; bruised banana/bananas/apple/apples/fruit;
-dizzy/dizzying height/heights; nearly/almost/narrowly/just dropped/drop/dropping/hit/
+playlist/music/traffic/queue/maths/parking/commute/meeting/app/wait/silence/video/wifi is/was/'s/so/really/just*
+painful/torture/agony; dizzy/dizzying height/heights; nearly/almost/narrowly/just dropped/drop/dropping/hit/
 kneed/trapped/caught/smacked/whacked/missed/clipped/landed/stood/trod/fell/banged/bashed a/the/it/one/my/bar/plate/
 dumbbell/weight/kettlebell/thing/on* on?/onto? my/the left/right/big? @place;
 back nine/nines/garden/door/seat/yard/row/burner/story; is/was it/this/that/'s

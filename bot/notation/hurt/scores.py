@@ -189,9 +189,16 @@ _GETS = word_set("it pain has have 's ache hurt hurts that")
 _A_ONE = word_set("a about maybe pain only just at is was")
 
 
+def _is_rep_told(scene: Passage, number: str) -> bool:
+    """Whether a set tells the same number of repetitions: `twinge at 8, 100x8` ended it there."""
+    return any(t.kind is Kind.SET and t.word.endswith((f"x{number}", f"x {number}")) for t in scene.tokens)
+
+
 def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     """Whether a number without `out of ten` could be a score by what stands around it."""
     after = scene.word(end)
+    if after == "on" and scene.word(first - 1) == "a" and of_a_joint(scene, first):
+        return True
     if end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
         if after in _NOT_SCORE_AFTER and not (
             after in ("on", "at", "and", "of", "for", "or")
@@ -221,11 +228,13 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if scene.tokens[end].kind is Kind.NUMBER:
             return False
     before = scene.word(first - 1)
-    if of_a_time(scene, end) and of_a_joint(scene, first):
+    if of_a_joint(scene, first) and of_a_time(scene, end):
         return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     if before == "at" and scene.word(first - 2) in _ENDED:
+        return False
+    if before == "at" and _is_rep_told(scene, scene.word(first)):
         return False
     if before in ("of", "to") and first > 1 and scene.tokens[first - 2].kind is Kind.SET:
         return False

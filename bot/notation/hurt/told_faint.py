@@ -235,5 +235,22 @@ FAINT = (
         word_set("bar plates plate weights"),
         sober=True,
     ),
+    Told(
+        "fainting",
+        7,
+        (word_set("floor ground deck mat"), word_set("found"), word_set("me")),
+        word_set("press plan"),
+    ),
+    Told(
+        "fainting",
+        10,
+        (
+            word_set("help helped pick picked"),
+            word_set("me"),
+            word_set("up"),
+            word_set("dropped fell collapsed floor ground deck"),
+        ),
+        word_set("bar weight weights dumbbell plates lol"),
+    ),
 )
 """The rows of fainting or near it."""

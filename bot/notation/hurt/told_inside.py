@@ -162,5 +162,25 @@ INSIDE = (
         ),
         word_set("lol haha politics ignore podcast online"),
     ),
+    Told(
+        "breath",
+        12,
+        (
+            word_set("puffing puffed breathless winded panting"),
+            word_set("steps stairs flight walking shoes kettle bed"),
+            word_set("never lately week weeks days new usually normally unusual"),
+        ),
+        word_set("machine stepper again lol haha"),
+    ),
+    Told(
+        "stroke",
+        10,
+        (
+            word_set("mouth lip lips"),
+            word_set("runs leaks dribbles spills falls dribbling running leaking dribble"),
+            word_set("side corner"),
+        ),
+        word_set("mask bottle shaker lol haha"),
+    ),
 )
 """The rows of breath, heart, chest and head."""

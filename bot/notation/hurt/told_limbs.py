@@ -142,5 +142,16 @@ LIMBS = (
         ),
         frozenset(),
     ),
+    Told(
+        "no strength",
+        9,
+        (
+            word_set("leg legs knees"),
+            word_set("give gives gave giving buckle buckles buckling fold folds"),
+            word_set("under"),
+            word_set("notice warning suddenly stairs walking walk keep keeps"),
+        ),
+        word_set("bar squat set rep reps lol haha"),
+    ),
 )
 """The rows of limbs without feeling or strength, and what popped."""

@@ -82,5 +82,21 @@ WATER = (
         ),
         word_set("of queue break water phone"),
     ),
+    Told(
+        "control",
+        9,
+        (
+            word_set("urge"),
+            word_set("pee wee loo toilet urinate poo"),
+            word_set("lost no gone nothing without lose losing don't"),
+        ),
+        word_set("coffee water"),
+    ),
+    Told(
+        "control",
+        8,
+        (word_set("pee wee urinate"), word_set("nothing"), word_set("comes come came")),
+        word_set("dehydrated water"),
+    ),
 )
 """The rows of lost control, and dark water."""
