@@ -180,9 +180,10 @@ def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 
 def _has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """`10/9/8. weight 90`: repetitions, and their load in a sentence of its own."""
+    if not _is_list([m for m in piece if m.kind is not Kind.COLON]):
+        return False
     after = _sentence(marks, place)
-    named = any(m.kind is Kind.NAME for m in after)
-    return _is_list([m for m in piece if m.kind is not Kind.COLON]) and _is_load_alone(after) and not named
+    return _is_load_alone(after) and not any(m.kind is Kind.NAME for m in after)
 
 
 _GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets, _has_load_behind)

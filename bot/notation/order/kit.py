@@ -34,8 +34,8 @@ def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
     both = marks[place].kind is Kind.NUM and marks[place].value == _TWO
     load = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) is Kind.S
     ends = kind_at(marks, place + 3) in (None, *EDGES, Kind.RPE, Kind.RIR)
-    told = any(m.kind is Kind.NUM for m in marks[:place])
-    return both and load and ends and told and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.NUM)
+    free = kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.NUM)
+    return both and load and ends and free and any(m.kind is Kind.NUM for m in marks[:place])
 
 
 def kit(marks: list[Mark]) -> list[Mark]:

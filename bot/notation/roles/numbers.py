@@ -93,9 +93,10 @@ class Numbers(Timed):
             return
         if amount.value is not None:
             reps_on_body = amount.body and not amount.sign
+            turned = amount.join is Join.X and state.chain == "R"
             if reps_on_body:
                 pass
-            elif not amount.each or not self.two_sided or self._is_of_hand(amount):
+            elif not amount.each or not self.two_sided or turned or self._is_of_hand(amount):
                 yield from self._as_load(state, amount)
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
