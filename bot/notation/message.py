@@ -33,7 +33,7 @@ from bot.notation.other_times import other_times
 from bot.notation.overlooked import overlooked
 from bot.notation.pain import PainReading
 from bot.notation.pieces import split_pieces
-from bot.notation.preparing import kinds_beside_hurts, marks_of_sets
+from bot.notation.preparing import MOST_NUMBERS, kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
 from bot.notation.progress import contradicted, read_progress
 from bot.notation.qualified import of_another_kind
@@ -62,8 +62,6 @@ from bot.notation.without_load import with_body_weight
 
 LONGEST = 4096
 """Characters that are read: the chat's longest message."""
-MOST_NUMBERS = 160
-"""A message with more numbers is no report of a session: it is asked about."""
 
 
 _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)

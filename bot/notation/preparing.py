@@ -37,6 +37,8 @@ from bot.notation.tokens import Mark, read_marks
 from bot.notation.trade import with_lone_names
 from bot.notation.weight_told import with_weight_told
 
+MOST_NUMBERS = 160
+"""A message with more numbers is no report of a session: it is asked about, and its words are not looked at."""
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 
 
@@ -52,6 +54,8 @@ class Kinds:
 def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
     typed = without_smileys(read_marks(folded.text))
+    if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
+        return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
     said = with_set_apart(with_misses(with_missed_after(told)))
