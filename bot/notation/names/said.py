@@ -162,6 +162,8 @@ def _begun(said: Sequence[str], place: int, index: Index) -> str | None:
         return None
     before = singular(said[place - 1])
     stem = raw.removesuffix("s") if len(raw) > 1 else raw
+    if place + 1 < len(said) and singular(raw) + singular(said[place + 1]) in JOINED:
+        return None
     begun = [two for one, two in index.neighbours if one == before and two.startswith(stem) and len(two) > len(raw)]
     return begun[0] if len(set(begun)) == 1 else None
 
