@@ -135,10 +135,12 @@ def _sums(marks: Sequence[Mark]) -> Iterator[int]:
         between = kind_at(marks, place + 1) in (Kind.REPS, Kind.NAME, Kind.WEAK)
         end = place + 1 + between
         whole = kind_at(marks, end) is Kind.TOTAL or (end == place + 1 < len(marks) and marks[end].text == "total reps")
+        if not whole:
+            continue
         before = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
         after = [m.value for m in marks[end:] if m.kind is Kind.NUM and m.value is not None]
         ends = {sum(before[i:]) for i in range(len(before) - _LEAST_SUMMED + 1)}
-        if whole and (mark.value in ends or (len(after) >= _LEAST_SUMMED and mark.value == sum(after))):
+        if mark.value in ends or (len(after) >= _LEAST_SUMMED and mark.value == sum(after)):
             named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
             yield from (place, end) if named else range(place, end + 1)
 

@@ -26,6 +26,8 @@ Sentence = tuple[int, int]
 
 def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with halves of one report joined."""
+    if not any(m.kind is Kind.STOP for m in marks):
+        return list(marks)
     out = _listed(_without_pauses(masked(marks, _told_again(marks))))
     parts = _sentences(out)
     for one, two in pairwise(parts):

@@ -10,7 +10,7 @@ from bot.notation.order.again import again
 from bot.notation.order.as_planned import as_planned
 from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
-from bot.notation.order.changes import changes
+from bot.notation.order.changes import CHANGING, changes
 from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
@@ -22,7 +22,7 @@ from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
 from bot.notation.order.in_turn import in_turn
-from bot.notation.order.kit import kit
+from bot.notation.order.kit import BARS, kit
 from bot.notation.order.last_first import last_first
 from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
@@ -31,7 +31,7 @@ from bot.notation.order.load_last import load_last
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
-from bot.notation.order.ones import ones
+from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.repeats import repeats
 from bot.notation.order.reps_first import reps_first
@@ -46,8 +46,8 @@ from bot.notation.order.told_counts import told_counts
 from bot.notation.order.told_of import told_of
 from bot.notation.order.two_bells import BELLS, two_bells
 from bot.notation.order.under_titles import under_titles
-from bot.notation.order.units import fields
-from bot.notation.order.vague import vague
+from bot.notation.order.units import WEIGHTS, fields
+from bot.notation.order.vague import MAYBE, vague
 from bot.notation.order.warmups import warmups
 from bot.notation.order.which_set import NUMBERING, set_numbers
 from bot.notation.tokens import Mark
@@ -70,19 +70,19 @@ STEPS = (
     step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME)),
     step(numbered, (Kind.SET,)),
     step(with_half_minutes, ("half",)),
-    step(with_hundreds),
+    step(with_hundreds, ("hundred", "hundreds")),
     step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
-    step(ones),
+    step(ones, ("one", *LOWS)),
     step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
     step(in_turn),
     step(drops),
     step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL)),
-    step(changes),
+    step(changes, (Kind.MORE, Kind.PLUS, *CHANGING)),
     step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
     step(two_bells, (*BELLS, Kind.S), (Kind.NUM,)),
-    step(kit),
+    step(kit, ("the", "extra", *BARS)),
     step(called),
     step(extra_sets, EXTRA),
     step(how_many, (Kind.NUM,)),
@@ -95,11 +95,11 @@ STEPS = (
     step(set_ranges, (Kind.SET, Kind.SETS)),
     step(all_sets, (Kind.ALL, Kind.SAME)),
     step(rated_each, (Kind.EACH,)),
-    step(likes),
-    step(one_hand),
+    step(likes, ("like", Kind.SAME)),
+    step(one_hand, (Kind.TOTAL, "both")),
     step(same_but, (Kind.SAME, Kind.AGAIN)),
-    step(same_load),
-    step(vague),
+    step(same_load, (Kind.SAMELOAD,)),
+    step(vague, (Kind.OR, Kind.DASH, Kind.WAS, Kind.COULD, "between", *MAYBE)),
     step(times_lists, (Kind.TIMES,)),
     step(linked_lists),
     step(short_efforts),
@@ -112,10 +112,10 @@ STEPS = (
     step(failed_last),
     step(did_not_come),
     step(out_of_ten, ("of", "from")),
-    step(another),
-    step(fields),
-    step(before_names),
-    step(heading_loads),
+    step(another, (Kind.ANOTHER,)),
+    step(fields, (Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, *WEIGHTS)),
+    step(before_names, (Kind.NAME,)),
+    step(heading_loads, (Kind.LINE, Kind.STOP)),
 )
 """Each takes all marks and gives them with one thing put in its place, where what it puts right is said."""
 

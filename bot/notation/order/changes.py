@@ -94,3 +94,7 @@ def _is_load_later(marks: Sequence[Mark], end: int) -> bool:
         if marks[at].kind is Kind.NUM and value is not None and value >= _LEAST:
             return True
     return False
+
+
+CHANGING = _BEFORE | _AFTER
+"""Words beside a number that may say by how much the load was changed."""

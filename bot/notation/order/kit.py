@@ -18,15 +18,15 @@ _LEAST = 4
 """A lesser number after `the` is rather how many: `the 3`."""
 
 
-_BARS = ("bar", "barbell", "stack", "pin")
+BARS = ("bar", "barbell", "stack", "pin")
 
 
 def _on_bar(marks: Sequence[Mark], place: int) -> bool:
     """The `on the` and the `bar` of `10 reps, 90 on the bar`."""
-    if marks[place].text in _BARS:
+    if marks[place].text in BARS:
         return place > 0 and _on_bar(marks, place - 1)
     link = marks[place].text in ("on the", "on") and kind_at(marks, place - 1) in (Kind.NUM, *OF_LOAD)
-    return link and place + 1 < len(marks) and marks[place + 1].text in _BARS
+    return link and place + 1 < len(marks) and marks[place + 1].text in BARS
 
 
 def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:

@@ -9,7 +9,7 @@ from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS
 from bot.notation.tokens import Mark
 
-_LOWS = {"single": 1, "double": 2, "triple": 3}
+LOWS = {"single": 1, "double": 2, "triple": 3}
 _JOINS = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.PLUS)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.AND, Kind.THEN, Kind.CLOSE)
 _REASONS = frozenset(["because", "cos", "cause", "since", "as", "before", "but", "only", "today", "lol", "haha"])
@@ -30,10 +30,10 @@ def ones(marks: list[Mark]) -> list[Mark]:
                 out[place] = replace(mark, kind=Kind.GAP)
             elif _ends(marks, place + 1) and _follows_lows(marks, place):
                 out[place] = replace(mark, kind=Kind.NUM, value=Decimal(1))
-        elif mark.text in _LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _ends(marks, place + 1):
+        elif mark.text in LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _ends(marks, place + 1):
             led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON, Kind.WAS)
             if led or (kind_at(marks, place - 1) in (Kind.FILL, Kind.ANOTHER) and text_at(marks, place - 1) in _LED):
-                out[place] = replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text]))
+                out[place] = replace(mark, kind=Kind.NUM, value=Decimal(LOWS[mark.text]))
                 if text_at(marks, place - 1) in ("one", "another"):
                     out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
                 if kind_at(marks, place + 1) is Kind.COMMA and _is_load(marks, place + 2):

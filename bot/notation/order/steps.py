@@ -42,9 +42,11 @@ def put_in_place(marks: Sequence[Mark], steps: Iterable[Step]) -> list[Mark]:
     out = list(marks)
     said = said_in(out)
     for one in steps:
-        if is_idle(one, said):
-            continue
-        after = one.put(out)
-        if after != out:
-            out, said = after, said_in(after)
+        for need in one.needs:
+            if need.isdisjoint(said):
+                break
+        else:
+            after = one.put(out)
+            if after != out:
+                out, said = after, said_in(after)
     return out

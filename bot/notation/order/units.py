@@ -7,7 +7,7 @@ from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_LOADS = ("weight", "load", "wt", "weights")
+WEIGHTS = ("weight", "load", "wt", "weights")
 _JOINTS = (Kind.COLON, Kind.DASH, Kind.WAS)
 
 
@@ -31,7 +31,7 @@ def _loads(marks: list[Mark]) -> list[Mark]:
         at = place + 1
         while kind_at(out, at) in _JOINTS:
             at += 1
-        field = out[place].text in _LOADS and kind_at(out, at) is Kind.NUM
+        field = out[place].text in WEIGHTS and kind_at(out, at) is Kind.NUM
         if field and kind_at(out, place - 1) in (Kind.NUM, Kind.COMMA) and _counted(out, place):
             out[place] = replace(out[place], kind=Kind.AT, text="at")
             out[place + 1 : at] = [replace(m, kind=Kind.GAP) for m in out[place + 1 : at]]
@@ -49,7 +49,7 @@ def _counted(marks: Sequence[Mark], place: int) -> bool:
 def _leads(marks: Sequence[Mark], place: int, at: int) -> bool:
     """Whether the mark at `place` says what the number at `at` counts."""
     mark, before, after = marks[place], kind_at(marks, place - 1), kind_at(marks, at + 1)
-    field = place > 1 and any(m.text in _LOADS for m in marks[max(0, place - 3) : place - 1])
+    field = place > 1 and any(m.text in WEIGHTS for m in marks[max(0, place - 3) : place - 1])
     if before is Kind.NUM and not field:
         return False
     match mark.kind:

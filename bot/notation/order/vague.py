@@ -11,7 +11,7 @@ from bot.notation.wordlist import words
 
 _WIDEST = 2
 """A range of repetitions is no wider; a list falls or holds, or goes on."""
-_MAYBE = frozenset(words("maybe perhaps possibly might mightve potentially mebbe prob"))
+MAYBE = frozenset(words("maybe perhaps possibly might mightve potentially mebbe prob"))
 _EFFORTS = (Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.RPEPOST, Kind.RIRPOST, Kind.X, Kind.FOR, *UNITS)
 _ENTRY = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
 _RATED = (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.AT, Kind.COULD)
@@ -22,7 +22,7 @@ def vague(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         if kind_at(marks, place - 1) is not Kind.NUM:
-            maybe = mark.text in _MAYBE or mark.kind is Kind.OR or _is_could_be(marks, place)
+            maybe = mark.text in MAYBE or mark.kind is Kind.OR or _is_could_be(marks, place)
             if maybe and _is_doubted(marks, place):
                 out[place] = replace(mark, kind=Kind.SLIP)
             continue
@@ -34,7 +34,7 @@ def vague(marks: list[Mark]) -> list[Mark]:
         doubted = mark.kind is Kind.OR and at > place + 1 and any(m.kind is Kind.WAS for m in marks[place:at])
         between = mark.kind is Kind.AND and place > 1 and marks[place - 2].text.split()[-1:] == ["between"]
         doubted = doubted or between or _is_range(marks, place) or _is_was(marks, place)
-        if (numbered and told and doubted) or (mark.text in _MAYBE and _is_doubted(marks, place)):
+        if (numbered and told and doubted) or (mark.text in MAYBE and _is_doubted(marks, place)):
             out[place] = replace(mark, kind=Kind.SLIP)
     return out
 
