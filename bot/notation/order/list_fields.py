@@ -13,7 +13,18 @@ from bot.notation.tokens import Mark
 
 _LAST = frozenset(["last", "final", "set", "one"])
 _EFFORTS = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.EMPTY, Kind.LEFT)
-_OF_LAST = (*_EFFORTS, Kind.NUM, Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.FOR, Kind.LASTREP, Kind.LASTSET, Kind.SET)
+_OF_LAST = (
+    *_EFFORTS,
+    Kind.NUM,
+    Kind.WAS,
+    Kind.FILL,
+    Kind.AT,
+    Kind.WITH,
+    Kind.FOR,
+    Kind.LASTREP,
+    Kind.LASTSET,
+    Kind.SET,
+)
 _PARTS = (*EDGES, Kind.DASH)
 _LEADS = (Kind.AT, Kind.WITH)
 _UNITS = (Kind.KG, Kind.LB)
