@@ -68,12 +68,13 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
     token = at.session.token
     choices = ask.choices if ask else ()
     told = any(len(choice.label) > LONGEST_LABEL for choice in choices)
+    alone = told and len(choices) == 1
     buttons = [
         Button(
-            line("doubt-number", number=n) if told else line("doubt-choice", label=choice.label),
-            show_press("pick", token, key, n - 1, check_of(choice.label)),
+            _choice_line(n, c.label, told=told, alone=alone),
+            show_press("pick", token, key, n - 1, check_of(c.label)),
         )
-        for n, choice in enumerate(choices, 1)
+        for n, c in enumerate(choices, 1)
     ]
     none = Button(line("doubt-none"), show_press("nopick", token, key))
     if out := taken_out(at.session, text, ask):
@@ -84,11 +85,19 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
         for name in places
     ]
     rows: Rows = (*((b,) for b in buttons), (none,))
-    readings = [line("doubt-reading", number=n, label=c.label) for n, c in enumerate(choices, 1)] if told else []
+    numbered = [line("doubt-reading", number=n, label=c.label) for n, c in enumerate(choices, 1)]
+    readings = [line("doubt-choice", label=choices[0].label)] if alone else numbered if told else []
     if one is not None and places:
         readings.append(line("place-ask", exercise=one.name))
     lines = (question_line(text, ask), *readings, line("doubt-or-type" if buttons else "doubt-type"))
     return Say(at.client.profile.chat, lines, rows, slot=doubt_slot(key), fresh=True)
+
+
+def _choice_line(number: int, label: str, *, told: bool, alone: bool) -> Line:
+    """What a reading's button says: the reading, or which of those it is that stand in the message."""
+    if alone:
+        return line("doubt-yes")
+    return line("doubt-number", number=number) if told else line("doubt-choice", label=label)
 
 
 def question_line(text: str, ask: Ask | None) -> Line:

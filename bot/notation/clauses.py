@@ -1,6 +1,6 @@
 """Where a message's words stand to each other: its parts, and what stands beside what."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -50,3 +50,13 @@ def part_of(marks: Sequence[Mark], place: int, far: int = 4096) -> tuple[int, in
     while end + 1 < min(len(marks), place + far) and marks[end + 1].kind not in EDGES:
         end += 1
     return start, end + 1
+
+
+def number_before(marks: Sequence[Mark], place: int, ends: Container[Kind]) -> bool:
+    """Whether a number stands before a place, in the stretch that one of `ends` opens."""
+    for mark in reversed(marks[:place]):
+        if mark.kind in ends:
+            return False
+        if mark.kind is Kind.NUM:
+            return True
+    return False

@@ -7,7 +7,7 @@ of the set.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, number_before, text_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -49,20 +49,10 @@ def with_side_efforts(marks: Sequence[Mark], record: Record, under: int | None) 
             out[at] = replace(out[at], kind=Kind.TANK)
         elif out[at].kind is Kind.FAILED and is_sided(out, at, record, under):
             at = _failed_side(out, at)
-        elif out[at].kind in _RATES and _told_before(out, at) and is_sided(out, at, record, under):
+        elif out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
             at = _rate(out, at)
         at += 1
     return out
-
-
-def _told_before(marks: Sequence[Mark], at: int) -> bool:
-    """Whether a number of a set stands before, in the same sentence."""
-    place = at - 1
-    while place >= 0 and marks[place].kind not in _BREAKS:
-        if marks[place].kind is Kind.NUM:
-            return True
-        place -= 1
-    return False
 
 
 def _rate(out: list[Mark], at: int) -> int:

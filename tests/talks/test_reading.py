@@ -118,6 +118,18 @@ async def test_a_number_with_no_place_leaves_the_sets_that_were_understood_to_ta
     assert "1. done: 60 kg × 5" in practice.card().words.text
 
 
+async def test_one_long_offer_stands_in_the_question(practice: Practice) -> None:
+    """A button can't show it whole, and there is nothing to number."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5, 50x9, 50x8 and honestly could've gone for 12")
+    asked = stage.seat(ADA).last()
+    assert "Back squat: 60 kg x 5, 50 kg x 9, 50 kg x 8" in asked.words.text
+    assert practice.labels(asked) == ["Yes, keep it", "None of these"]
+    await stage.tap(ADA, "Yes, keep it")
+    assert "60 kg × 5, then 50 kg × 9, then 50 kg × 8" in practice.card().words.text
+
+
 async def test_the_words_under_a_picture_may_be_corrected(practice: Practice) -> None:
     """A set in a caption counts, and so does its edit."""
     stage = practice.stage

@@ -6,7 +6,7 @@ Said of the message as a whole, one side is put before each part that holds numb
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, number_before
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
 from bot.notation.tokens import Mark
@@ -113,16 +113,6 @@ def _only_one(marks: list[Mark]) -> list[Mark]:
     rest = [replace(m, kind=Kind.FILL) if i == at else m for i, m in enumerate(marks)]
     out: list[Mark] = []
     for place, mark in enumerate(rest):
-        opens = mark.kind is Kind.NUM and _opens_part(rest, place)
+        opens = mark.kind is Kind.NUM and not number_before(rest, place, _EDGES)
         out += [side, mark] if opens else [mark]
     return out
-
-
-def _opens_part(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a number is the first one of its sentence."""
-    at = place - 1
-    while at >= 0 and marks[at].kind not in _EDGES:
-        if marks[at].kind is Kind.NUM:
-            return False
-        at -= 1
-    return True

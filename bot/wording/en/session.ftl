@@ -132,6 +132,7 @@ today-rest = Nothing is planned today; the next session comes on { $day }.
 doubt-choice = { $label }
 doubt-number = Reading { $number }
 doubt-reading = { $number }: { $label }
+doubt-yes = Yes, keep it
 doubt-none = None of these
 doubt-or-type = Tap one, or edit your message.
 doubt-type = Edit your message, or send it anew.
