@@ -10,6 +10,7 @@ Press(op='set', ref='k3v9', args=('2', '10'))
 """
 
 from dataclasses import dataclass
+from hashlib import sha256
 from zlib import crc32
 
 VERSION = "1"
@@ -36,6 +37,12 @@ class Press:
 def check_of(words: str) -> str:
     """Four digits that tell whether a button still means what it said."""
     return f"{crc32(words.encode()) & 0xFFFF:04x}"
+
+
+def print_of(words: str) -> str:
+    """Sixteen digits that no other words have in practice: for the name of a slot, where `check_of` would be too short
+    (two programmes in 65,536 share it, and the one's message would be changed in place of the other's)."""
+    return sha256(words.encode()).hexdigest()[:16]
 
 
 def show_press(op: str, ref: str = "", *args: str | int) -> str:

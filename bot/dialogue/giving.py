@@ -1,6 +1,6 @@
 """Giving a programme: what it changes for somebody is shown, then it is given, with an undo until its first report."""
 
-from bot.dialogue.buttons import Press, check_of, show_press
+from bot.dialogue.buttons import Press, check_of, print_of, show_press
 from bot.dialogue.desk import ClientDesk, CoachDesk, Desk
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.lookover import change_lines
@@ -107,13 +107,13 @@ def undo(desk: Desk, coach: CoachDesk, tap: Tapped, press: Press) -> Turn:
             (line("programme-undone", name=to.name, title=before.title),),
             slot=_slot(desk, to, about.programme),
         ),
-        *told(desk, coach, about, before),
+        *told(desk, coach, about, before, again=True),
     )
     return Turn((ProgrammeAssigned(to.id, before),), says)
 
 
-def told(desk: Desk, coach: CoachDesk, about: ClientDesk, found: Programme) -> tuple[Say, ...]:
-    """What the client hears."""
+def told(desk: Desk, coach: CoachDesk, about: ClientDesk, found: Programme, *, again: bool = False) -> tuple[Say, ...]:
+    """What the client hears; `again` after another one was taken back, so that the newest message tells what holds."""
     if about.profile.standing is Standing.JOINING:
         return ()
     rows: Rows = (
@@ -122,12 +122,13 @@ def told(desk: Desk, coach: CoachDesk, about: ClientDesk, found: Programme) -> t
         else ()
     )
     lines = (line("programme-yours", title=found.title, coach=coach.profile.name), *titles(found))
-    return (Say(about.profile.chat, lines, rows, slot=_slot(desk, about.profile, found), about=coach.profile.id),)
+    slot = _slot(desk, about.profile, found)
+    return (Say(about.profile.chat, lines, rows, slot=slot, fresh=again, about=coach.profile.id),)
 
 
 def _slot(desk: Desk, to: Client, found: Programme) -> str:
     """The same programme given twice on a day is said once."""
-    return f"given:{to.id}:{check_of(repr(found))}:{local_day(desk.now, to.zone)}"
+    return f"given:{to.id}:{print_of(repr(found))}:{local_day(desk.now, to.zone)}"
 
 
 def titles(found: Programme) -> list[Line]:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.dialogue.buttons import Press, check_of
+from bot.dialogue.buttons import Press, print_of
 from bot.dialogue.card import card
 from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Tapped
@@ -87,7 +87,7 @@ def undoes_change(session: Session) -> bool:
 
 def swap_slot(session: Session, exercise: str) -> str:
     """The slot of what is offered in place of an exercise."""
-    return f"swap:{session.id}:{check_of(exercise)}"
+    return f"swap:{session.id}:{print_of(exercise)}"
 
 
 def more_slot(session: Session) -> str:

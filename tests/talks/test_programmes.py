@@ -79,6 +79,9 @@ def test_it_is_taken_back_until_the_first_report(wired: Wired) -> None:
         undo = next(data for label, data in reversed(bot.buttons(COACH)) if label == "Undo")
         bot.tap(COACH, "Undo")
         assert "Ada has “Two short days” again" in bot.text(COACH)
+        assert "gives you Two short days" in bot.text(ADA), (
+            "she had it this very day; what she reads last is what holds"
+        )
         assert "older message" in bot.tap_data(COACH, undo)
         sent(bot, sheet(replace(OWN, title="Three lifts again")))
         bot.tap(COACH, "Ada…")
