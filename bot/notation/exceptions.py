@@ -119,6 +119,8 @@ def _corrections(one: _One, numbers: Sequence[int]) -> list[Mark]:
 
 def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
     """Sets told alike that start here: `3x10`, `3 sets of 10`, `90x10x3`, `all 10s`, `as planned`."""
+    if marks[at].kind not in (Kind.NUM, Kind.PLANNED, Kind.ALL):
+        return None
     kinds = [m.kind for m in marks[at : at + 6]]
     if kinds == [Kind.NUM, Kind.S, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
         return _counted(marks, at + 5, at + 6)

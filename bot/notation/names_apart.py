@@ -42,7 +42,7 @@ def begun_parts(piece: Sequence[Mark]) -> list[Sequence[Mark]]:
     out: list[Sequence[Mark]] = []
     start = 0
     for place, mark in enumerate(piece):
-        if mark.kind in _NAMES and any(m.kind in _OF_SETS for m in piece[start:place]) and _is_begun(piece, place):
+        if mark.kind in _NAMES and _is_begun(piece, place) and any(m.kind in _OF_SETS for m in piece[start:place]):
             out.append(piece[start:place])
             start = place
     return [*out, piece[start:]]

@@ -31,8 +31,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         again = (
             mark.kind in (Kind.AND, Kind.COMMA)
             and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
-            and _tells_value(pieces[-1])
             and _labels_next(marks, place)
+            and _tells_value(pieces[-1])
         )
         if again:
             pieces.append([])
@@ -59,10 +59,11 @@ def _moves_on(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """`squat 112.5x3 no sorry 110x3, bench 75x6`: after a correction, the next exercise with its sets."""
     if marks[place].kind not in (Kind.COMMA, Kind.BREAK, Kind.AND, Kind.THEN) or not piece:
         return False
-    corrects = piece[0].kind in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT)
+    if piece[0].kind not in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT):
+        return False
     whole = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
     following = [m for m in marks[place + 1 : place + 5] if m.kind is not Kind.FILL][:2]
-    return corrects and whole and [m.kind for m in following] == [Kind.NAME, Kind.NUM]
+    return whole and [m.kind for m in following] == [Kind.NAME, Kind.NUM]
 
 
 def _was_tried(piece: Sequence[Mark]) -> bool:

@@ -3,6 +3,7 @@
 from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
@@ -24,6 +25,7 @@ from bot.notation.misses import with_misses
 from bot.notation.names import session_index
 from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
+from bot.notation.order.steps import put_in_place, step
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
@@ -40,6 +42,7 @@ from bot.notation.weight_told import with_weight_told
 MOST_NUMBERS = 160
 """A message with more numbers is no report of a session: it is asked about, and its words are not looked at."""
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
+_NUMBERED = frozenset((*NUMBERS, Kind.ORD, Kind.SLIP, "one"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,9 +86,10 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
     named = with_lone_names(without_denied_warmups(ordered(with_rounds(masked(marks, confirmed(marks))))))
-    told = with_joined_halves(
-        number_lines(without_ratings(_repeats(with_differences(with_asides(named), hurts=hurts)), hurts))
+    compared = put_in_place(
+        named, (step(with_asides, _NUMBERED), step(partial(with_differences, hurts=hurts), _NUMBERED))
     )
+    told = with_joined_halves(number_lines(without_ratings(_repeats(compared), hurts)))
     return masked(told, _was_meant(told)) if is_first else told
 
 

@@ -21,10 +21,11 @@ def thinned(items: Sequence[Said], keys: Sequence[str | None]) -> list[Said]:
     out: list[Said] = []
     runs = [0] * (LONGEST + 1)
     for place, item in enumerate(items):
-        key = keys[place]
+        key, says = keys[place], True
         for period in range(1, LONGEST + 1):
             repeats = key is not None and place >= period and keys[place - period] == key
             runs[period] = runs[period] + 1 if repeats else 0
-        if all(run <= TIMES * period for period, run in enumerate(runs) if period):
+            says = says and runs[period] <= TIMES * period
+        if says:
             out.append(item)
     return out

@@ -112,7 +112,7 @@ def _would_be(said: Sequence[str]) -> bool:
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:
     said: list[str] = []
     for at in range(place, len(marks)):
-        if marks[at].kind in EDGES:
+        if marks[at].kind in EDGES or len(said) > most:
             break
         said += marks[at].text.split()
     return said[: most + 1]

@@ -241,11 +241,13 @@ def counted_after(marks: Sequence[Mark], place: int) -> set[int]:
 def heads_for_another(marks: Sequence[Mark], place: int) -> bool:
     """`chins only, so no pressing: 8 7 7`: the sets behind a name that is denied are of the one named before, alone."""
     denied = any(m.kind is Kind.NO for m in marks[max(0, place - 2) : place])
-    before = [i for i, m in enumerate(marks[:place]) if m.kind is Kind.NAME]
-    if not denied or not before or marks[before[-1]].names == marks[place].names:
+    if not denied:
         return False
-    told = any(m.kind in _TOLD for m in marks[before[-1] : place])
-    return not told and any(m.text in _ALONE for m in marks[max(0, before[-1] - 2) : before[-1] + 3])
+    before = next((i for i in range(place - 1, -1, -1) if marks[i].kind is Kind.NAME), None)
+    if before is None or marks[before].names == marks[place].names:
+        return False
+    told = any(m.kind in _TOLD for m in marks[before:place])
+    return not told and any(m.text in _ALONE for m in marks[max(0, before - 2) : before + 3])
 
 
 _TOLD = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED)
