@@ -13,6 +13,9 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _LESS = frozenset(words("less fewer lighter heavier"))
+_FELT = frozenset(words("felt feels"))
+_JUDGES = _FELT | {"so"}
+_ABOUT = frozenset(words("about around roughly maybe probably like more only just easily at"))
 _COUNTED = (Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.SECONDS)
 _OF_A_SET = (Kind.REPS, Kind.X, Kind.KG, Kind.LB, Kind.SETS, Kind.FOR, Kind.AT, Kind.NOT, Kind.SECONDS, Kind.SLASH)
 
@@ -31,10 +34,10 @@ def with_differences(marks: Sequence[Mark], *, hurts: bool) -> list[Mark]:
         elif mark.kind is Kind.FEELS and _is_called_warmup(marks, place):
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
             out[place + 1] = replace(marks[place + 1], kind=Kind.GAP)
-        elif mark.kind is Kind.WAS and _is_judged(marks, place):
+        elif (judged := _judged(marks, place)) is not None:
             out[place] = replace(mark, kind=Kind.GAP if hurts else Kind.FEELS)
             if hurts:
-                out[place + 2] = replace(marks[place + 2], kind=Kind.GAP, value=None, parts=())
+                out[judged] = replace(marks[judged], kind=Kind.GAP, value=None, parts=())
     return out
 
 
@@ -89,10 +92,30 @@ def _likens(mark: Mark) -> bool:
     return "like" in mark.text.split()
 
 
-def _is_judged(marks: Sequence[Mark], place: int) -> bool:
-    """`was a 9`: a number of the effort scale with nothing that makes it repetitions."""
-    if place + 2 >= len(marks) or marks[place + 1].text not in ("a", "an"):
+def _judged(marks: Sequence[Mark], place: int) -> int | None:
+    """The number of `was a 9`, `thats about an eight`, `felt roughly 8`, `so an 8`: on the effort scale, and with nothing
+    that makes it repetitions."""
+    if not (marks[place].kind is Kind.WAS or marks[place].text in _JUDGES):
+        return None
+    at = place + 1
+    while at < min(len(marks), place + 4) and marks[at].kind is Kind.FILL and marks[at].text in _ABOUT:
+        at += 1
+    article = kind_at(marks, at) is Kind.FILL and marks[at].text in ("a", "an")
+    bare = at == place + 1 and kind_at(marks, at + 1) not in (None, *EDGES)
+    if (not article and (marks[place].text not in _FELT or bare)) or _counts_off(marks, place):
+        return None
+    at += article
+    value = marks[at].value if kind_at(marks, at) is Kind.NUM else None
+    if value is None or not Decimal(6) <= value <= Decimal(10):
+        return None
+    mine = [m.text for m in marks[at + 1 : at + 3]] == ["for", "me"]
+    return at if mine or kind_at(marks, at + 1) not in _OF_A_SET else None
+
+
+def _counts_off(marks: Sequence[Mark], place: int) -> bool:
+    """`first was a 10, second was about a 9`: which set it was, told in a row or before any whole set."""
+    near = max(0, place - 2)
+    ordinals = [i for i, m in enumerate(marks[:place]) if m.kind is Kind.ORD]
+    if not ordinals or ordinals[-1] < near:
         return False
-    number = marks[place + 2]
-    scale = number.kind is Kind.NUM and number.value is not None and Decimal(6) <= number.value <= Decimal(10)
-    return scale and kind_at(marks, place + 3) not in _OF_A_SET
+    return ordinals[0] < near or sum(m.kind is Kind.NUM for m in marks[:place]) < 2
