@@ -93,8 +93,8 @@ def _likens(mark: Mark) -> bool:
 
 
 def _judged(marks: Sequence[Mark], place: int) -> int | None:
-    """The number of `was a 9`, `thats about an eight`, `felt roughly 8`, `so an 8`: on the effort scale, and with nothing
-    that makes it repetitions."""
+    """The number of `was a 9`, `thats about an eight`, `felt roughly 8`, `so an 8`: on the effort scale, with
+    nothing that makes it repetitions."""
     if not (marks[place].kind is Kind.WAS or marks[place].text in _JUDGES):
         return None
     at = place + 1

@@ -16,10 +16,23 @@ from tests.notation.plans import NOW, sets
 PLAN = (PlannedExercise("Hip Thrust", sets("90", 8, 10), aliases=("thrusts",)),)
 SETS = ("90x10", "hip thrust ninety for ten", "10 at 90", "thrusts 90kg 10 reps", "90 10")
 JUDGED = (
-    " and that was about an eight", ", that was a 8", " felt like an 8", ", probably an 8", ". call it an 8",
-    ", i'd say an 8",    " was maybe an 8 out of 10", " effort 8", ", 8ish effort", ". i'd give that an 8", ". that felt about 8", " felt 8",
-    ", 8/10 effort", ", so an 8", " thats an eight for me", " at about an eight",
-)  # fmt: skip
+    " and that was about an eight",
+    ", that was a 8",
+    " felt like an 8",
+    ", probably an 8",
+    ". call it an 8",
+    ", i'd say an 8",
+    " was maybe an 8 out of 10",
+    " effort 8",
+    ", 8ish effort",
+    ". i'd give that an 8",
+    ". that felt about 8",
+    " felt 8",
+    ", 8/10 effort",
+    ", so an 8",
+    " thats an eight for me",
+    " at about an eight",
+)
 COUNTED = (
     "first one was a 10, the next a 9, then an 8",
     "90: first was a 10, second was about a 9, third just an 8",
