@@ -12,7 +12,6 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _BUT = frozenset(["but", "except", "apart from", "bar", "besides", "excepting"])
-_EACH = ("reps every set", "reps per set", "reps a set")
 _ONE = (Kind.LASTSET, Kind.LASTREP, Kind.ORD)
 _ENTRY = (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS, Kind.AT, Kind.WITH)
 _THERE = frozenset(["there", "it", "that", "this", "one", "only", "though", "tho"])
@@ -23,10 +22,8 @@ def with_all_but(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that order."""
     out = list(marks)
     for place in range(len(marks) - 2):
-        counted = out[place].kind is Kind.REPS and out[place].text in _EACH
-        if (out[place].kind is not Kind.ALL and not counted) or not _is_but(out[place + 1]):
+        if out[place].kind is not Kind.ALL or not _is_but(out[place + 1]):
             continue
-        out[place] = replace(out[place], kind=Kind.ALL)
         at = place + 2
         while kind_at(out, at) is Kind.FILL:
             at += 1

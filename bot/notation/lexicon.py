@@ -9,6 +9,16 @@ from functools import cache
 from bot.notation.kinds import Kind
 from bot.notation.wordlist import words
 
+_EVERY_SET = "; ".join(
+    f"{lead}{every}"
+    for lead in ("", "for ", "on ", "in ", "across ", "over ", "through ")
+    for every in (
+        *(f"all {count}" for count in words("2 3 4 5 6 two three four five six")),
+        *("all sets", "all the sets", "all my sets", "all of them", "all of those", "all of these", "both sets"),
+        *("every set", "each set", "every single set", "each and every set", "every one", "every single one"),
+    )
+)
+"""`all three`, `on every set`, `across all four`: each set that there is."""
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
@@ -66,8 +76,8 @@ PHRASES: dict[Kind, str] = {
         "wdh; wiederholungen; wiederholung; repeticiones; repeticion; repeticoes; ripetizioni; powtorzen; powtorzenia; "
         "herhalingen; tekrar; toistoa; toistot; gentagelser; repetisjoner; repetitioner; opakovani; "
         "pieces; piece; repeats; pcs; repetitons; rep; reps; repetition; repetitions; resp; rpes; reos; repss; rps; "
-        "repts; repes; wraps; raps; times each; reps each time; reps a set; rep s; good reps; clean reps; full reps; "
-        "solid reps; strict reps; more reps; reps per set; reps every set; total reps"
+        "repts; repes; wraps; raps; times each; rep s; good reps; clean reps; full reps; "
+        "solid reps; strict reps; more reps; total reps"
     ),
     Kind.SECONDS: ("seg; segs; segundo; segundos; sec; secs; second; seconds; secds; sek; scs; secons; seconda"),
     Kind.MINUTES: ("min; mins; minute; minutes; minuts; mns; mintues; minuets"),
@@ -321,12 +331,9 @@ PHRASES: dict[Kind, str] = {
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
         "all round; all around; all the way across; "
-        "all; all sets; every set; each set; all of them; for all; across the board; throughout; all three; all 3; "
-        "all four; all 4; all 2; all two; on all; all the sets; every time; on all of them; for all of them; on all "
-        "sets; for all sets; in all sets; on every set; for every set; the whole lot; all 5; all five; for each set; "
-        "on each set; each time; per set; a set; on all three; on all 3; the lot; for all three; for all 3; the whole "
-        "thing; all the way through; all the way; every single set; for each; both sets; in each set; across all "
-        "sets; across all; sets all; straight sets; straight across; across"
+        "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
+        "set; a set; the lot; the whole thing; all the way through; all the way; for each; across all; sets all; "
+        "straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
         "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "
@@ -599,6 +606,8 @@ PHRASES: dict[Kind, str] = {
         "lie; no actually; actually no; sorry actually; sorry it; ops; oups"
     ),
     Kind.MEANT: (
+        "let me fix that; let me correct that; let me redo that; let me recount; let me try again; let me retype that; "
+        "lemme fix that; lemme redo that; lemme recount; recounted; redo that; "
         "shud be; shud have been; shud of been; shud say; "
         "shoulda been; shoulda said; shoulda read; shouldve read; shoud be; shoud have been; "
         "i have write wrong; have write wrong; i wrote wrong; wrote wrong; wrote it wrong; wrote that wrong; put it "

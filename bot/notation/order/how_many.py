@@ -23,6 +23,7 @@ _TURNS = frozenset(
 )
 """What people call sets beside `sets` (common usage, no source)."""
 _THEM = frozenset(words("them em those these"))
+_OF = ("of", "sets of", "set of", "rounds of", "sets like", "like")
 _LITTLE = frozenset(words("now today in total so far done haha lol yep yes ok nice phew please each"))
 _MOST = 12
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.ALL, Kind.DONE, Kind.OPEN, Kind.CLOSE)
@@ -127,12 +128,12 @@ def _thrice(marks: list[Mark]) -> list[Mark]:
 
 
 def _of_them(marks: list[Mark]) -> list[Mark]:
-    """`80 by 8, 3 of em`: how many of what was told before it."""
+    """`80 by 8, 3 of em`, `80x8, three sets of that`: how many of what was told before it."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
         said = [m.text for m in marks[at + 1 : at + 3]]
-        counted = said[:1] == ["of"] and len(said) > 1 and (said[1] in _THEM or said[1] == "that")
+        counted = len(said) > 1 and said[0] in _OF and (said[1] in _THEM or said[1] in ("that", "it"))
         end = at + 3 if counted else at
         while end < len(marks) and marks[end].text in _LITTLE:
             end += 1
@@ -146,7 +147,22 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _on_both(marks: list[Mark]) -> list[Mark]:
+    """`8 at 65 on both`, `65x8 for both`: the sets, with no link to a number."""
+    return [
+        replace(m, kind=Kind.FILL)
+        if m.kind in (Kind.AT, Kind.FOR)
+        and m.text in ("on", "for")
+        and marks[i + 1 : i + 2]
+        and marks[i + 1].text == "both"
+        and kind_at(marks, past_fill(marks, i + 2)) in (*_ENDS, Kind.COMMA)
+        else m
+        for i, m in enumerate(marks)
+    ]
+
+
 HOW_MANY = (
+    step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),
     step(_plain, (Kind.WORD,), (Kind.SETS,)),
     step(_one_set, (Kind.SET, Kind.SETS)),

@@ -79,12 +79,13 @@ def _is_effort_of_last(part: Sequence[Mark]) -> bool:
 
 
 def _counted(marks: list[Mark]) -> list[Mark]:
-    """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one."""
+    """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one; not `65, 8, two sets`."""
     out = list(marks)
     for start, end in _parts(marks):
         said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]
         counted = [marks[i].kind for i in said] == [Kind.NUM, Kind.SETS]
-        if counted and sum(_is_count(marks, i) for i in range(len(marks))) == marks[said[0]].value:
+        counts = [marks[i].value or 0 for i in range(len(marks)) if _is_count(marks, i)] if counted else []
+        if counts and len(counts) == marks[said[0]].value and max(counts) <= _FEW * min(counts):
             for place in said:
                 out[place] = replace(marks[place], kind=Kind.GAP, value=None, parts=())
     return out

@@ -79,7 +79,6 @@ def _common(marks: Sequence[Mark], at: int) -> tuple[Mark, int] | None:
         return None
     end = place + 1
     while kind_at(marks, end) in (Kind.REPS, Kind.S):
-        led = led or marks[end].text in ("reps each time", "reps every set", "reps per set", "reps a set")
         end += 1
     link = past(marks, end, Kind.FILL, Kind.AT, Kind.WITH, Kind.FOR)
     if kind_at(marks, link) in _EVERY:

@@ -26,13 +26,18 @@ def repeats(marks: list[Mark]) -> list[Mark]:
 
 
 def _alike(marks: list[Mark]) -> list[Mark]:
-    """`10, both legs the same`, `same both sides`: of sets that are told, not one more."""
+    """`10, both legs the same`, `60x8, same every set`: of sets that are told, not one more."""
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.SAME or not any(m.kind is Kind.NUM for m in marks[:place]):
             continue
         start, end = part_of(marks, place)
         part = [m for m in marks[start:end] if m.kind not in (Kind.FILL, Kind.WAS)]
+        kinds = [m.kind for m in part if m.kind not in (Kind.SET, Kind.SETS, Kind.FOR, Kind.AT)]
+        both = any(m.text == "both" for m in part)
+        if set(kinds) in ({Kind.ALL, Kind.SAME}, {Kind.EACH, Kind.SAME}) and (Kind.ALL in kinds or both):
+            out[place] = replace(mark, kind=Kind.GAP)
+            continue
         sided = [m for m in marks[start:end] if m.kind is Kind.EACH and _LIMBS & set(m.text.split())]
         beside = place > 0 and marks[place - 1].kind is Kind.EACH
         beside = beside or kind_at(marks, past(marks, place + 1, Kind.FILL)) is Kind.EACH

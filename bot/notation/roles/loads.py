@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.atoms import Amount, Counts, Join, Sign
+from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.state import State
 from bot.notation.roles.steering import Steering
@@ -156,7 +157,7 @@ class Loads(Steering):
         made.load = said
         made.fresh = False
         made.chain += "L"
-        yield made
+        yield self._all(made, Sign(amount.start, amount.end, Kind.ALL, "both")) if amount.both else made
 
     def _is_told_twice(self, state: State, said: SaidLoad) -> bool:
         """Whether a bare number was taken for the load before: the first of `20, 19, 15 at 20`, of `9, 9, 9 at 12s`."""
