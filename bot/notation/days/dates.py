@@ -72,6 +72,8 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
 
 
 _MOST_REPS = 12
+_YEAR = 2
+"""Digits of the shortest year."""
 _SESSION = ("session", "workout", "training", "i", "we", "of", "at", "in", "with", "after", "before")
 
 
@@ -131,6 +133,8 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     one, two = int(first), int(second)
     end = place + 3
     if end + 1 < len(marks) and marks[end].kind is Kind.SLASH and marks[end + 1].kind is Kind.NUM:
+        if len(marks[end + 1].text) < _YEAR:  # `10/9/8` is a list
+            return None
         end += 2
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
     headed = text_at(marks, end) in ("session", "workout", "training") and _kind_after(marks, end) is Kind.COLON

@@ -23,6 +23,7 @@ from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
 from bot.notation.order.in_turn import in_turn
 from bot.notation.order.kit import BARS, kit
+from bot.notation.order.labelled import labelled
 from bot.notation.order.last_first import last_first
 from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
@@ -33,11 +34,12 @@ from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
+from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.repeats import repeats
 from bot.notation.order.reps_first import reps_first
 from bot.notation.order.roughly import roughly
 from bot.notation.order.same_load import same_load
-from bot.notation.order.several import all_sets, numbered_all, rated_each, set_ranges, the_others, work_sets
+from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others, work_sets
 from bot.notation.order.shared_counts import shared_counts
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.three_fields import three_fields
@@ -61,6 +63,7 @@ STEPS = (
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(mentions),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
+    step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
     step(three_fields, (Kind.SETS, Kind.X)),
     step(reps_first, (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS)),
@@ -74,6 +77,8 @@ STEPS = (
     step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
     step(ones, ("one", *LOWS)),
+    step(rated_between, (Kind.RPE, Kind.RIR, Kind.FEELS)),
+    step(rated_all, (Kind.NUM,), (Kind.ALL, Kind.EACH, "both")),
     step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
     step(in_turn),
     step(drops),
@@ -94,7 +99,6 @@ STEPS = (
     step(work_sets),
     step(set_ranges, (Kind.SET, Kind.SETS)),
     step(all_sets, (Kind.ALL, Kind.SAME)),
-    step(rated_each, (Kind.EACH,)),
     step(likes, ("like", Kind.SAME)),
     step(one_hand, (Kind.TOTAL, "both")),
     step(same_but, (Kind.SAME, Kind.AGAIN)),

@@ -50,7 +50,7 @@ def _leads(marks: Sequence[Mark], place: int, at: int) -> bool:
     """Whether the mark at `place` says what the number at `at` counts."""
     mark, before, after = marks[place], kind_at(marks, place - 1), kind_at(marks, at + 1)
     field = place > 1 and any(m.text in WEIGHTS for m in marks[max(0, place - 3) : place - 1])
-    if before is Kind.NUM and not field:
+    if before is Kind.NUM and (not field or mark.kind in (Kind.KG, Kind.LB)):
         return False
     match mark.kind:
         case Kind.KG | Kind.LB if mark.text not in ("k", "#"):
