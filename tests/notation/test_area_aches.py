@@ -98,7 +98,7 @@ U||||i have lost the urge to pee, nothing comes
 U|shoulder|||felt a pop in the shoulder and now the arm won't go above my chest at all
 P|elbow|5||elbow's a 5 on chins, 0 on rows
 P|back|||back twinge at 8, 100x8
-P|hamstring|||cramp in hammy at 9 so stopped: leg curl 40x9
+P|hammy|||cramp in hammy at 9 so stopped: leg curl 40x9
 U||||someone had to help me up, I just dropped after set 4
 N||||the playlist was painful
 U|neck|||can't turn my neck and my arms tingle

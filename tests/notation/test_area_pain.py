@@ -38,7 +38,7 @@ P|hand|||my hand opened up on the deads, taped it
 P|knee|4|left|Left knee 4/10 on the way down, 2/10 on the way up
 P|knee|2||knee ok on squats but 2/10 on lunges
 P|hip|3|left|hip (left) 3/10 today, was 5/10 last week
-P|hamstring|6|right|Right hammy is a 6 now, was 3 at the start
+P|hammy|6|right|Right hammy is a 6 now, was 3 at the start
 P|knee|5|right|both knees sore, left 3 right 5
 P|back|5||back pain @ 5/10
 P|knee|5|right|knee's sharp on the way down, the right one... 5/10. hip a bit sore too, 2/10

@@ -28,9 +28,11 @@ def likened(scene: Passage) -> list[tuple[Mark, Spot]]:
     """`kneecap feels like it's sliding`: a joint likened to something that is not well."""
     out: list[tuple[Mark, Spot]] = []
     for spot in scene.spots:
-        feels = scene.word(spot.end) in ("feels", "felt", "feeling", "feel") and scene.word(spot.end + 1) == "like"
+        feels = scene.word(spot.end) in _FEELS and scene.word(spot.end + 1) == "like"
         joint = spot.place.tissue in (Tissue.JOINT, Tissue.MIXED) and not spot.place.plural
         first = spot.end + 2
+        if not feels and _likens_before(scene, spot):
+            feels, first = True, spot.end
         if not (feels and joint) or first >= len(scene.tokens) or scene.tokens[first].kind is not Kind.WORD:
             continue
         well = scene.words(first, first + 6) & _SIMILES_OF_WELL
@@ -38,6 +40,19 @@ def likened(scene: Passage) -> list[tuple[Mark, Spot]]:
         if not well and spot.mine is not False and not negated(scene, mark):
             out.append((mark, spot))
     return out
+
+
+_FEELS = ("feels", "felt", "feeling", "feel")
+
+
+def _likens_before(scene: Passage, spot: Spot) -> bool:
+    """`feels like my kneecap wants out the side`."""
+    at = spot.first - 1
+    while scene.word(at) in ("my", "the", "left", "right"):
+        at -= 1
+    return (
+        at < spot.first - 1 and scene.word(at) == "like" and scene.word(at - 1) in _FEELS and not scene.ends(spot.end)
+    )
 
 
 _FELL = word_set("dropped drop dropping landed fell fallen rolled")

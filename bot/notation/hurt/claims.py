@@ -7,7 +7,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.owning import Claim, owners, scores_of
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers
-from bot.notation.hurt.places import HEADS, Tissue
+from bot.notation.hurt.places import HEADS, VAGUE, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scores import ABOUT, Score
 from bot.notation.hurt.sides import side_of
@@ -36,7 +36,7 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     judged = {h.spot for h in hurts if h.spot and h.verdict is not Verdict.TALK}
     for score in scores:
         spot = _scored_place(scene, score)
-        if spot is not None and spot not in judged:
+        if spot is not None and spot not in judged and not _of_another(scene, spot, judged):
             chest = spot.place.tissue is Tissue.CHEST
             raw.append(Claim(spot, _side(scene, None, spot), tuple(range(spot.first, spot.end)), chest, None))
     owned = owners(scene, raw, scores)
@@ -44,6 +44,11 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
     return [_severe_headache(_of_scored_side(scene, _of_two_sides(scene, c, scores))) for c in standing]
+
+
+def _of_another(scene: Passage, spot: Spot, judged: set[Spot]) -> bool:
+    """`shoulder is sore in the joint, a 3 out of 10`: the joint is the one that hurts."""
+    return spot.place.name in VAGUE and any(scene.same_sentence(s.first, spot.first) for s in judged)
 
 
 def _of_scored_side(scene: Passage, claim: Claim) -> Claim:

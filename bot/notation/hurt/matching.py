@@ -34,7 +34,7 @@ class Mark:
 FILLERS = word_set(
     """
     really properly even just actually fully completely totally quite literally bloody fucking fkn proper very so
-    like kinda almost slightly a bit little now then suddenly always constantly also already all longer anymore
+    like kinda almost slightly a bit little now then still suddenly always constantly also already all longer anymore
     """
 )
 """Words that change nothing inside a phrase."""

@@ -30,11 +30,18 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         if not scene.same_sentence(index, mark.first):
             return False
         other = next((m for m in others if m.first <= index < m.end), None)
+        if other is not None and _of_a_place(scene, other):
+            return False
         if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE and not _to_me(scene, other):
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
     return False
+
+
+def _of_a_place(scene: Passage, other: Mark) -> bool:
+    """`the knee he is hurting`, `my shoulder she cries`: the place itself, by those whose language gives it a sex."""
+    return scene.word(other.first) in ("he", "she") and any(s.end == other.first for s in scene.spots)
 
 
 def _to_me(scene: Passage, other: Mark) -> bool:

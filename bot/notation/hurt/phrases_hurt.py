@@ -11,7 +11,8 @@ HURTS: dict[Cue, str] = {
       hurt/hurts/hurting/hurted/hurtin/hurty/hurtz/hertz/hurst
     """,
     Cue.PAINFUL: """
-      painful/painfully/discomfortable/uncomfy/uncomf/excruciating/agonising/agonizing/uncomfortable/unbearable/painfull
+      painful/painfully/discomfortable/uncomfy/uncomf/excruciating/agonising/agonizing/uncomfortable/unbearable/
+      painfull
     """,
     Cue.SHARP: """
       sharp/sharpness/sharpish; sharp/stabbing/shooting/pinching/tearing/pulling/ripping/grabbing/burning/stinging/
@@ -19,7 +20,8 @@ HURTS: dict[Cue, str] = {
       into/across; shoots/shot up my/the; shooting up/down/through/into; stab/stabs/stabbing/stabby; stabbed my/me;
       tearing; pinch/pinches/pinching/pinched/pinchy; wince/winces/wincing/winced; jabbed/poked/needled me/my;
       twinge/twinges/twinging/twinged/twingy/twingey/twing; niggle/niggles/niggling/niggly/niggled/niggley; nip/
-      nips/nipping/nipped; zing/zings/zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; jolt;
+      nips/nipping/nipped; zing/zings/zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; like/
+      of an? electric/electricity/current/lightning; electricity in/down/through/up/into; jolt;
       jolt of pain; throb/throbs/throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/
       jabs; nerve pain; like a? hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/
       spasms/spasming/spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/
@@ -35,7 +37,8 @@ HURTS: dict[Cue, str] = {
       crick/cricked; squeaky/squeaks
     """,
     Cue.SORE: """
-      sore/soreness/sores/soreish/sorer/sair/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/akes/
+      sore/soreness/sores/soreish/sorer/sair/tender/tenderness/doms/soar/ache/aches/aching/achy/ached/achey/achin/
+      akes/
       aked/raw
     """,
     Cue.BURN: """
@@ -65,7 +68,8 @@ HURTS: dict[Cue, str] = {
       didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not
       @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan; isn't a fan;
       had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't right; something off/
-      wrong/funny/weird/odd; wrong with/in; matter with; what's/whats up with; did/done something; something going/goes
+      wrong/funny/weird/odd; wrong with/in; matter with; what's/whats up with; did/done something; something going/
+      goes
       on;
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
@@ -93,8 +97,10 @@ HURTS: dict[Cue, str] = {
       no bueno/use; not/isn't/wasn't/aren't @bit*
       clever/special/flash/cracking/marvellous/wonderful/lovely/grand/hunky; @place is/'s/been* no good;
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
-      been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the; plate/
-      db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the; skin
+      been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the;
+      plate/
+      db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the;
+      skin
       came/ripped/tore/peeled/hanging/hangs/flapping off?; flap/hook/lump/bits of skin;
       nail/toenail/fingernail is/'s/has/just/are* coming/came/come/falling/fell/fallen/hanging off; @place
       needs/needed ice/icing/strapping/resting;
@@ -127,7 +133,9 @@ HURTS: dict[Cue, str] = {
       might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/
       strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/
       ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/pull; trapped/pinched nerve;
-      pulled/torn/strained muscle; put my back out; threw my back out
+      pulled/torn/strained muscle; put/threw/chucked/flung/throw/slung/chuck my back/neck/hip out; si/sij/joint is/
+      's/has/went/gone/been* out;
+      back/neck/pelvis is/'s/has/just/been/completely* gone/went/goes/out out?
     """,
     Cue.MARK: """
       cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/tinglin;
@@ -154,7 +162,8 @@ HURTS: dict[Cue, str] = {
       ouch/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
     """,
     Cue.KILLING: """
-      killing/killin me/my; murdering me; is/was/'s/been/are/were murder/hell/torture/agony;
+      killing/killin me/my; murdering/splitting/crippling/slaying/torturing/finishing me; is/was/'s/been/are/
+      were murder/hell/torture/agony;
       giving/given/gave/gives/give me? what for; giving/given/gave/gives/give me? a? merry?
       hell/beans/earful/warning/signals/signs/pain/jip/gyp/
       gip/grief/trouble/bother/problems/aggro/issues/aggravation/stick; kills; kill; murder on my/the; killing

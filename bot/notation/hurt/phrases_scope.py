@@ -24,7 +24,8 @@ SCOPES: dict[Cue, str] = {
       news;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
-      any?; not/isn't/wasn't/doesn't/didn't/don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
+      any?; not a peep/murmur/whisper/word/squeak/flicker/sausage/thing/whimper; not/isn't/wasn't/doesn't/didn't/
+      don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
       more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; is/'s/all
       history; ancient
       history
@@ -81,7 +82,7 @@ SCOPES: dict[Cue, str] = {
     """,
     Cue.EFFORT: """
       set/sets/rep/reps/session/workout/finisher/drop/drops/dropset/dropsets/minis/negatives/eccentrics/burpees/
-      circuit/conditioning/amrap/emom/intervals/sprints/tempo/cardio/programme/program/ones/finishers/superset/
+      plan/circuit/conditioning/amrap/emom/intervals/sprints/tempo/cardio/programme/program/ones/finishers/superset/
       supersets/round/rounds/wod/metcon/lungeathon
     """,
     Cue.TRAINED: f"""

@@ -66,7 +66,8 @@ broken/breaking; heart to heart; by heart; heart set; heart rate monitor; heart 
 start/up/down/home/space/off/to/over/out/into/back/in; heading; heads up; do/did/doing my head in; over/above
 my/the/your? head; off the top of my head; use my head; get my head around/round; wrong head; headspace;
 mind numbing; on the other hand; by/at hand; hand in/up; first/second hand; hands down/off/free/on; hand stand;
-give/gave me a hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/foot; a hand; on one hand; one/single arm/hand/
+give/gave me a hand; per hand/side/arm/leg/foot; each hand/side/arm/leg/foot; a hand; on one hand; one/single arm/
+hand/
 side/leg row/rows/press/presses/curl/curls/squat/squats/deadlift/deadlifts/rdl/rdls/extension/extensions/work/
 stuff/lunge/lunges/bridge/bridges/raise/raises/pulldown/pulldowns/hip/calf; other side/hand; this/that side;
 stiff leg/legs/legged; stiff leg deadlift/deadlifts/deads; on/by my side; from the side; foot off; back/front
@@ -108,7 +109,9 @@ worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; i
 slipped my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing
 it; smashed/smashing it/that/them/those; crushed/crushing it/that/them/those/this; nailed it; murdered it;
 absolutely/totally? destroyed; destroyed me; on fire today; i'm/you're/were on fire; dead on my feet; dead
-legs; heartache/headbanger; headache of a; heart/blood is/was/'s/really/still* pumping; shot of; gave/give it a
+legs; heartache/headbanger; heart attack level/levels/inducing/territory/pace/burger/breakfast/cardio/material/worthy;
+killing/kill/killed time/an/a/some/half* time/hour/hours/minutes; headache of a; heart/blood is/was/'s/really/
+still* pumping; shot of; gave/give it a
 shot; one more shot;
 worth a shot; stitch/stitched/stitching
 the/two/them/it/these/together; shouting from; talking about/of; loose skin/change/plates/collar/clothes;

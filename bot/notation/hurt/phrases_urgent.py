@@ -137,7 +137,8 @@ _PLAIN: dict[Cue, str] = {
       has/is/has* went/gone/let/gave/emptied; can't hold/control/stop/feel my/the/in? pee/wee/peeing/bladder/
       bowel/bowels/urine/poo/water/toilet; can't hold it in; can't pee/wee/urinate/piss/poo; can't go for a pee/
       wee/poo; can't go to the toilet; can't tell when/if i need/have/am to? pee/wee/go/peeing; can't feel when/
-      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; went/gone a/bit/little/some* in my/the shorts/
+      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; went/gone a/bit/little/some* in my/
+      the shorts/
       pants/leggings/trousers/knickers/boxers; haven't/hasn't/wasn't/not been? able to? pee/wee/poo/urinate/
       piss/go; pee/urine/wee/poo/water/bladder/bowels
       just/is/all/a/bit* came/come/coming/leaked/leaking/leaks/leak/dribbled/dribbling/ran out/down?; leaked/
@@ -194,7 +195,8 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.HEART_RACE: """
       heart/pulse/hr/heartbeat rate/beat? is/was/'s/feels/felt/keeps/kept/still/going/just/been/started/won't/
-      like/a/went/goes/gone* racing/raced/race/pounding/hammering/thumping/flying/mad/crazy/fast/wild/galloping/bonkers/
+      like/a/went/goes/gone* racing/raced/race/pounding/hammering/thumping/flying/mad/crazy/fast/wild/galloping/
+      bonkers/
       nuts/mental/bananas/haywire/berserk/beserk/banging/ballistic; racing heart/
       pulse/heartbeat; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse still/stuck high/up/at/over/
       above/elevated
@@ -205,7 +207,11 @@ _PLAIN: dict[Cue, str] = {
       skipping/skipped/skips/fluttering/flutter/flutters/fluttered/irregular/irregularly/uneven/missing/missed/
       misses/stopped/stopping/jumping/funny/weird/flipping/erratic/skippy; skipping/skipped/skips/skip/missed/
       missing/misses a? beat/beats/heartbeat/heartbeats; irregular heartbeat/heart/beat/pulse/beats/rhythm;
-      fluttering/flutters/flutter heart; extra beats; heart/pulse/heartbeat is/was/beating/going/just* all over;
+      fluttering/flutters/flutter heart; extra beats; heart/pulse is/was/'s/keeps/kept/feels/felt/does/doing/did/do/
+      started/like/it/a/little/these/weird/some/few* flip/
+      flips/flipflops/somersault/somersaults/backflip/backflips/hiccup/hiccups/hiccuping/thud/thuds/flop/flops/
+      flopping/
+      stutters/stuttering/stuttered flop/flops?; heart/pulse/heartbeat is/was/beating/going/just* all over;
       beating all over/weird/funny/wrong/irregularly/unevenly; arrhythmia/afib/arythmia; a fib
     """,
     Cue.SETTLE: """

@@ -1,6 +1,7 @@
 """Words that mean a hurt only beside a place: something off, strained, clicking."""
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
@@ -33,8 +34,11 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.SORENESS, "a muscle after earlier training"
     if scene.word(mark.end - 1) in _WELL and not 0 <= mark.first - spot.end <= 1:
         return Verdict.TALK, "something else is not well"
-    if mark.cue is Cue.WHISPER and scene.words(mark.first, mark.end) & _FELT and _no_pain_beside(scene, mark):
+    said = scene.words(mark.first, mark.end)
+    if mark.cue is Cue.WHISPER and said & _FELT and not said & _UNWELL and _no_pain_beside(scene, mark):
         return Verdict.DENIED, "felt there, and said to be no pain"
+    if mark.cue in (Cue.WHISPER, Cue.BECAUSE) and _no_pain_beside(scene, mark, next_door=True, behind=True):
+        return Verdict.DENIED, "said behind it to be no pain"
     if _moved(scene, mark, spot):
         return Verdict.TALK, "it went or was rolled somewhere"
     if mark.cue in (Cue.JOINT_NOISE, Cue.POP) and _said_not_to_hurt(scene, mark):
@@ -90,17 +94,38 @@ def _said_not_to_hurt(scene: Passage, mark: Mark) -> bool:
 
 
 _FELT = word_set("feel felt feeling feels")
+_UNWELL = word_set("off weird funny odd wrong strange bad rough unstable terrible awful horrible nasty loose jarred")
 
 
-def _no_pain_beside(scene: Passage, mark: Mark, *, next_door: bool = False) -> bool:
-    """`not pain, just work`; next door also `my knee clicks? doesn't hurt`, where no other place is named there."""
+def _no_pain_beside(scene: Passage, mark: Mark, *, next_door: bool = False, behind: bool = False) -> bool:
+    """`not pain, just work`; next door also `my knee clicks? doesn't hurt`, where no other place is named there.
+
+    `behind`: only what stands behind it, unqualified: `knee grumbles but no pain`, not `no pain, but it grumbles`.
+    """
     here = scene.sentence[mark.first]
-    for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL):
+    denied = [m for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL) if negated(scene, m)]
+    denied += [g for g in scene.of(Cue.GONE) if scene.words(g.first, g.end) & _HURTING]
+    for m in denied:
         there = scene.sentence[m.first]
+        if behind and not _denies_it(scene, m, mark):
+            continue
         places = any(scene.sentence[s.first] == there for s in scene.spots)
-        if (there == here or (next_door and there == here + 1 and not places)) and negated(scene, m):
+        if there == here or (next_door and there == here + 1 and not places):
             return True
     return False
+
+
+def _denies_it(scene: Passage, denied: Mark, mark: Mark) -> bool:
+    """Whether a denial behind a cue leaves nothing of it and is of no other place: not `knee grumbles, hip no pain`."""
+    left = scene.clause_before(denied.first, 4) & _QUALIFIED or scene.words(denied.end, denied.end + 3) & _QUALIFIED_BY
+    mine, its = places_of(scene, mark), places_of(scene, denied)
+    return denied.first >= mark.end and not left and (not its or its[0] in mine)
+
+
+_HURTING = frozenset({"hurt", "hurting", "painful"})
+_QUALIFIED = word_set("exactly really quite such sharp real actual bad major proper much too that as so very severe")
+_QUALIFIED_BY = word_set("exactly yet really such per se but until unless if when anymore more much except only")
+"""Beside a denial of pain these leave some of it: `no sharp pain`, `not pain as such`, `doesn't hurt that much`."""
 
 
 _LOOSENED = frozenset({"back", "lower back", "upper back", "mid back", "neck", "hip", "hip flexor", "body"})

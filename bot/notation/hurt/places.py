@@ -113,7 +113,8 @@ ql: ql
 """
 _MUSCLES = """
 quad: quad, quads, quadricep, quadriceps, vmo
-hamstring: ham string, hamstring, hamstrings, hammy, hammies, hammie, hamstring muscle, hamstings
+hamstring: ham string, hamstring, hamstrings, hamstring muscle, hamstings
+hammy: hammy, hammies, hammie
 ham: ham, hams
 glute: glute, glutes, piriformis
 bum: bum, bums, butt, arse, ass, booty

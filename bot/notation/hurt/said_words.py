@@ -8,7 +8,7 @@ SPOKEN_OF = word_set(
     tailbone coccyx sacrum meniscus
     """
 ) | {"lower back", "back", "upper back", "mid back", "hip flexor", "shoulder blade", "rotator cuff", "ac joint"}
-MUSCLES = word_set("hamstring calf quad adductor")
+MUSCLES = word_set("hamstring hammy calf quad adductor")
 """Muscles of which one alone is spoken of where it hurts."""
 AT_WORK = word_set(
     """

@@ -130,7 +130,12 @@ def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
         exaggerated = scene.word(m.first) == "can't" and scene.sentence_words(m.first) & _ENJOYED
-        if stands(scene, m) and "nose" not in scene.words(m.end, m.end + 4) and not exaggerated:
+        if (
+            stands(scene, m)
+            and "nose" not in scene.words(m.end, m.end + 4)
+            and not exaggerated
+            and not _elsewhere(scene, m)
+        ):
             yield sign_of("breath", (m,), None)
     for m in scene.of(Cue.WINDED):
         if not stands(scene, m):
@@ -142,7 +147,22 @@ def winded(scene: Passage) -> Iterator[Sign]:
             timed = token.kind is Kind.TIME or (token.word in _UNITS and scene.word(i - 1) in _MANY)
             timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):
-                yield Sign("breath", (*range(m.first, m.end), i), None)
+                yield Sign("breath", (*range(m.first, m.end), i), None, m.doubts, m.solid)
+
+
+_HURTS = (Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.WHISPER)
+_WHERE = frozenset(
+    {"upper back", "lower back", "mid back", "back", "neck", "shoulder", "shoulder blade", "trap", "lat"}
+)
+
+
+def _elsewhere(scene: Passage, m: Mark) -> bool:
+    """`upper back keeps hurting when i breathe in`: a place that breathing moves, and no breath that fails."""
+    if not scene.words(m.first, m.end) & {"when", "to", "if", "as", "in"} or "can't" in scene.words(m.first, m.end):
+        return False
+    hurts = [h for h in scene.of(*_HURTS) if near(scene, h, m, 8)]
+    hurt_in = [s for h in hurts for s in places_of(scene, h)]
+    return bool(hurt_in) and all(s.place.name in _WHERE for s in hurt_in)
 
 
 _UNITS = word_set("minutes minute mins min hour hours")

@@ -35,7 +35,7 @@ def popped(scene: Passage) -> Iterator[Sign]:
 
 
 _BEARS = word_set(
-    "knee ankle hip foot leg achilles calf hamstring quad back groin shin heel thigh kneecap glute adductor spine"
+    "knee ankle hip foot leg achilles calf hamstring hammy quad back groin shin heel thigh kneecap glute adductor spine"
 )
 _STANDS = word_set("stand walk weight bear put step move")
 
@@ -87,7 +87,7 @@ def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:
         if m.cue is Cue.THICK and not others:
             return bool(size) and not spot.place.plural
         return (m.cue is Cue.SWOLLEN and big) or hot or (bool(others) and not spot.place.plural)
-    limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "forearm")
+    limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "hammy", "forearm")
     return limb and any({x.cue, m.cue} in _BOTH for x in others)
 
 

@@ -13,7 +13,7 @@ from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
 
-_BENDS = LIMBS | FACES | word_set("knee elbow shoulder hip hamstring achilles")
+_BENDS = LIMBS | FACES | word_set("knee elbow shoulder hip hamstring hammy achilles")
 _FORCE = word_set("strength power movement force control grip squeeze use strenght forces life")
 _COUNTS = word_set("two three four last little one half some ring both")
 _BESIDE_WEAK = (*(Cue.PAIN, Cue.SHARP, Cue.MARK, Cue.NUMB, Cue.HURT, Cue.NO_STRENGTH, Cue.DROPS, Cue.LIMP),)

@@ -50,10 +50,11 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     """The sign about one word of its first idea: the other ideas nearest to it."""
     found = [index]
     for idea in told.ideas[1:]:
+        apart = int(told.across and idea is told.ideas[-1])
         beside = [
             i
             for i in range(max(0, index - told.within), min(len(scene.tokens), index + told.within + 1))
-            if heard[i] in idea and i not in found and scene.same_sentence(i, index)
+            if heard[i] in idea and i not in found and abs(scene.sentence[i] - scene.sentence[index]) <= apart
         ]
         if not beside:
             return

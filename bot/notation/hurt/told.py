@@ -12,5 +12,7 @@ class Told:
     ideas: tuple[frozenset[str], ...]
     unless: frozenset[str]
     """Words of the same sentence beside which it is no sign."""
+    across: bool = False
+    """Whether the last idea may stand in a sentence beside: `puffing after 3 steps. never had this`."""
     sober: bool = False
     """Whether laughter takes nothing from it: people laugh off what frightened them."""

@@ -89,7 +89,7 @@ INSIDE = (
             word_set("back return returned returning"),
             word_set("get got getting find catch come coming came been my"),
         ),
-        word_set("hold held nose fan app bike between"),
+        word_set("hold held nose fan app between"),
     ),
     Told(
         "stroke",
@@ -171,6 +171,7 @@ INSIDE = (
             word_set("never lately week weeks days new usually normally unusual"),
         ),
         word_set("machine stepper again lol haha"),
+        across=True,
     ),
     Told(
         "stroke",

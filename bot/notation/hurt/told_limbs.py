@@ -59,6 +59,17 @@ LIMBS = (
         word_set("lol haha roller roll foam"),
     ),
     Told(
+        "no strength",
+        9,
+        (
+            word_set("bicep biceps"),
+            word_set("up rolled bunched balled slid curled retracted popeye hanging moved shortened recoiled jumped"),
+            word_set("shoulder armpit popeye ball lump tennis golf elbow"),
+            word_set("now near by towards toward under into my like just suddenly all"),
+        ),
+        word_set("curl curls pump pumped press day superset supersets finisher band reps sets set lol haha keep hurts"),
+    ),
+    Told(
         "pop",
         10,
         (
@@ -73,7 +84,7 @@ LIMBS = (
         "pop",
         13,
         (
-            word_set("pec bicep biceps tricep triceps hamstring calf quad lat"),
+            word_set("pec bicep biceps tricep triceps hamstring hammy calf quad lat"),
             word_set("rip ripped tore tear torn pop popped snap snapped bang crack"),
             word_set("can't won't doesn't"),
             word_set("push press lift move bend raise use walk stand straighten"),
@@ -115,7 +126,7 @@ LIMBS = (
         "pop",
         13,
         (
-            word_set("calf achilles hamstring knee ankle"),
+            word_set("calf achilles hamstring hammy knee ankle"),
             word_set("pop popped snap snapped bang crack twang"),
             word_set("hop hopping crutches hobbling crawl crawling wheelchair"),
         ),
