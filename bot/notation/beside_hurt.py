@@ -2,9 +2,11 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.segments import EDGES
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 
 def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
@@ -20,7 +22,7 @@ def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 
 
 def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three."""
+    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three, `foot cramped so 16` is one."""
     out: set[int] = set()
     for place in sorted(hurt):
         at = place + 1
@@ -30,10 +32,33 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
-            done = told in ("got", "did", "managed")
+            done = told in ("got", "did", "managed", "so")
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not done:
                 out.add(at)
             at += 1
+    return out
+
+
+_TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
+_LASTED = frozenset(words("been lasted lasting lasts took takes within since"))
+_SINCE = frozenset(words("ago later since afterwards now"))
+_FOR = frozenset(words("for after about like only last"))
+
+
+def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """How long it has hurt, which is no hold: `my arm wont lift, been 5 min`, `started 10 minutes ago`."""
+    out: set[int] = set()
+    for place in range(len(marks) - 1) if hurt else ():
+        if marks[place].kind is not Kind.NUM or marks[place + 1].kind not in _TIMES or place in hurt:
+            continue
+        start, end = part_of(marks, place)
+        before = [w for m in marks[max(start, place - 3) : place] for w in m.text.split()]
+        after = [w for m in marks[place + 2 : place + 3] for w in m.text.split()]
+        told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
+        of_it = before[-1:] and before[-1] in _FOR and any(p in hurt for p in range(start, place))
+        named = any(m.kind is Kind.NAME for m in marks[start:end])
+        if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
+            out |= {place, place + 1}
     return out
 
 

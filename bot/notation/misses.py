@@ -15,7 +15,6 @@ _EARLIEST = 3
 """An earlier repetition that fails is told otherwise; `missed the second` may be a set."""
 _MISSED = frozenset(words("missed failed lost bailed"))
 _STOPPED = frozenset(words("stuck stalled failed died"))
-_ENDING = frozenset(words("bailed racked quit dumped binned ditched"))
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.FILL)
 _LAST = ("last", "final", "set", "one")
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AND, Kind.THEN, Kind.CLOSE, Kind.AT, Kind.QUERY)
@@ -24,7 +23,7 @@ _SAID_AGAIN = frozenset(words("so thats leaving left making"))
 
 def with_misses(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that form."""
-    out = _ended_after(list(marks))
+    out = list(marks)
     if not any(m.kind is Kind.ORD for m in out):
         return out
     at = 0
@@ -35,23 +34,6 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
             at = _put_behind_set(out, at)
         at += 1
     return out
-
-
-def _ended_after(marks: list[Mark]) -> list[Mark]:
-    """`bailed after 4 at 95`: four repetitions, where the message does not tell them elsewhere."""
-    for place in range(2, len(marks)):
-        if marks[place - 1].text != "after" or marks[place].kind is not Kind.NUM:
-            continue
-        number, ending = marks[place], marks[place - 2] if marks[place - 2].text != "it" else marks[max(0, place - 3)]
-        ended = ending.kind is Kind.WORD and bool(set(ending.text.split()) & _ENDING)
-        if not ended or kind_at(marks, place + 1) not in (*_ENDS, Kind.WITH):
-            continue
-        told = any(m.value == number.value for i, m in enumerate(marks) if i != place and m.kind is Kind.NUM)
-        if not told:
-            reps = Mark(Kind.REPS, "reps", number.end, number.end)
-            led = [replace(m, kind=Kind.FILL) for m in marks[place - 2 : place]]
-            return [*marks[: place - 2], *led, number, reps, *marks[place + 1 :]]
-    return marks
 
 
 def _name_failure(out: list[Mark], at: int) -> None:

@@ -7,7 +7,7 @@ from functools import partial
 
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
-from bot.notation.beside_hurt import bare_after, counted_hurts, sides_of_hurts
+from bot.notation.beside_hurt import bare_after, counted_hurts, lasting, sides_of_hurts
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed
@@ -30,6 +30,7 @@ from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
 from bot.notation.segments import EDGES, NUMBERS
+from bot.notation.set_ends import with_set_ends
 from bot.notation.shaping import number_lines
 from bot.notation.skips.self_asked import with_self_asked
 from bot.notation.smileys import without_smileys
@@ -61,7 +62,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
-    said = with_set_apart(with_misses(with_missed_after(told)))
+    ended = with_set_ends(with_misses(with_missed_after(told)), request.exercises)
+    said = with_set_apart(ended)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at
@@ -76,7 +78,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     }
     hurt |= counted_hurts(marks, hurt)
     marks = with_edges(marks, hurt)
-    hurt |= bare_after(marks, hurt)
+    hurt |= bare_after(marks, hurt) | lasting(marks, hurt)
     hurt |= of_hurts(marks, hurt)
     hurt |= sides_of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)

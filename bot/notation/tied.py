@@ -79,7 +79,7 @@ def is_led_at(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_reached(marks: Sequence[Mark], place: int) -> bool:
-    """`went up to 110`, `dropped down to 50`, `i arrive only to 10`: a load or repetitions that were come to."""
+    """`went up to 110`, `i arrive only to 10`, `cramped up so just 16`: a load or repetitions that were come to."""
     said = [m.text for m in marks[max(0, place - 4) : place]]
     if said[-1:] == ["to"] and _COMING & set(said):
         return True
@@ -88,6 +88,8 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
         at -= 1
     _, end = part_of(marks, place)
     plain = all(m.kind in (Kind.FILL, Kind.GAP) for m in marks[place + 1 : end])
+    if at >= 0 and marks[at].text == "so":
+        return plain and any(m.kind in (Kind.NUM, Kind.NAME) for m in marks[:at])
     return at >= 0 and marks[at].text in (*_DONE, "went", "used", "stuck with", "stayed") and plain
 
 

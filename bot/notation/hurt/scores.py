@@ -228,6 +228,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         if scene.tokens[end].kind is Kind.NUMBER:
             return False
     before = scene.word(first - 1)
+    if "so" in (before, scene.word(first - 2) if before in ("only", "just") else ""):
+        return False
     if of_a_joint(scene, first) and of_a_time(scene, end):
         return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:

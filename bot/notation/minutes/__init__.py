@@ -9,14 +9,14 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
 from bot.notation.minutes.had import is_had
 from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, is_to_clock, part_words
-from bot.notation.minutes.past import is_over
+from bot.notation.minutes.past import is_over, is_past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -72,7 +72,9 @@ def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
         return None
     before = part_words(marks[:place], place)[-8:]
-    if marks[place + 1 : place + 2] and marks[place + 1].text.startswith("before") and set(before[-2:]) & HAD:
+    if text_at(marks, place + 1).startswith("before") and set(before[-2:]) & HAD:
+        if is_past(part_words(marks, place + 1)[len(before) :]):
+            return None
         return MinutesSaid(mark.value, (place,))
     if before[-1:] != ["in"] or not set(before[-4:]) & (GOING | RUNNING) or not set(before) & MUST:
         return None
@@ -82,6 +84,17 @@ def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
 _BEHIND = [[w] for w in ("ish", "or", "so", "today", "tonight", "max", "tops", "before", "now", "for", "because", "as")]
 _SHORTEST, _LONGEST = 5, 180
 """Minutes of a session, for a number that names no unit (common practice, no source)."""
+
+
+def _without_out(before: list[str]) -> list[str]:
+    """The words without the `out` of what was used up: `ran out of steam at 7` is no time of leaving."""
+    return [w for i, w in enumerate(before) if not (w in ("out", "gone") and i and before[i - 1] in _USED_UP)]
+
+
+_USED_UP = frozenset(words(
+    "ran run running gave given tapped maxed conked bailed gassed burned burnt petered wore dropped fizzled bombed locked "
+    "grip legs arms strength energy"
+))  # fmt: skip
 
 
 def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
@@ -101,7 +114,7 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     clock = kind_at(marks, place + 1) is Kind.CLOCK or (
         kind_at(marks, place + 2) is Kind.FILL and _is_half(marks, place)
     )
-    leaves_at = set(before) & (_LEAVING | _ENDING if clock else _LEAVING)
+    leaves_at = set(_without_out(before)) & (_LEAVING | _ENDING if clock else _LEAVING)
     is_at = (words[-1] == "at" and (bool(leaves_at) or before[-2:] == ["hard", "stop"])) or hard
     if not (is_until or is_at):
         return None

@@ -28,6 +28,16 @@ def is_over(marks: Sequence[Mark], place: int) -> bool:
     return bool(set(said) & _PAST) and not set(said) & _AHEAD
 
 
+def is_past(said: Sequence[str]) -> bool:
+    """Whether what follows `got 8 before` is over: `my foot slipped`; not `my train leaves`."""
+    return any(w in _WENT or (w.endswith("ed") and len(w) > _SHORTEST) for w in said)
+
+
+_WENT = frozenset(words("went gave fell hit broke slid came rang ran had was were blew lost felt started quit got let"))
+_SHORTEST = 4
+"""Letters: `need` and `bed` are no past."""
+
+
 def over(marks: Sequence[Mark]) -> set[int]:
     """The places of such times, of how long a warm-up took, and of `not a minute more`, `i have not much time`."""
     out: set[int] = set()
