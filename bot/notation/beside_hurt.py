@@ -22,7 +22,7 @@ def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 
 
 def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set of three, `foot cramped so 16` is one."""
+    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set; `foot cramped so 16` is one."""
     out: set[int] = set()
     for place in sorted(hurt):
         at = place + 1

@@ -105,7 +105,8 @@ def _moments(marks: Sequence[Mark], start: int, end: int) -> set[int]:
         at + 1
         for at in range(start, end - 1)
         if marks[at].kind in (Kind.REPS, Kind.SET) and marks[at + 1].kind is Kind.NUM
-        and kind_at(marks, at - 1) not in (Kind.NUM, Kind.ORD) and kind_at(marks, at + 2) not in (Kind.X, Kind.FOR, Kind.COLON)
+        and kind_at(marks, at - 1) not in (Kind.NUM, Kind.ORD)
+        and kind_at(marks, at + 2) not in (Kind.X, Kind.FOR, Kind.COLON)
     }  # fmt: skip
 
 

@@ -18,10 +18,10 @@ from bot.training.plan import PlannedExercise
 _ENDED = frozenset(
     words(
         "quit stopped stop bailed racked reracked dumped dropped drop died tapped conked packed folded crumbled caved",
-        "stalled called cut ended lost lose fell went gone opened slipped failing buckled collapsed fizzled faded broke",
-        "broken stuck burned burnt gassed cooked petered flagged wall towel binned ditched crashed jacked gave give",
-        "down off go rack lasted steam gas puff juice energy breath fuel short blew exploded seized popped shot fried cramped",
-        "cramp cramping",
+        "stalled called cut ended lost lose fell went gone opened slipped failing buckled collapsed fizzled faded",
+        "broke broken stuck burned burnt gassed cooked petered flagged wall towel binned ditched crashed jacked gave give",
+        "down off go rack lasted steam gas puff juice energy breath fuel short blew exploded seized popped shot fried",
+        "cramped cramp cramping",
     )
 )
 """Words of what ended a set, or of what there was no more of."""
@@ -29,7 +29,8 @@ _SUBJECTS = frozenset(
     words(
         "grip grips leg legs lungs form arm arms back foot feet hand hands belt strap straps wrist wrists shoulder bar",
         "shoulders hip hips core balance technique speed engine breath strength calf calves hamstring quad quads elbow",
-        "elbows brain mind body knee knees glutes lats forearm forearms triceps biceps chest towel grippers fingers it put let apart",
+        "elbows brain mind body knee knees glutes lats forearm forearms triceps biceps chest towel grippers",
+        "fingers it put let apart",
     )
 )
 """What gives out; another word before the end tells of something else: `dog went mad at 5`."""
@@ -107,7 +108,7 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
         lead -= 1
     led = text_at(marks, lead).split()[-1:]
     lasted = led == ["to"] and bool(set(text_at(marks, lead - 1).split()) & _LASTED)
-    if not (led and led[0] in _AHEAD or lasted) or kind_at(marks, lead) not in _TELLS:
+    if not ((led and led[0] in _AHEAD) or lasted) or kind_at(marks, lead) not in _TELLS:
         return None
     start = lead
     while start > 0 and start > place - _MOST and marks[start - 1].kind in _TELLS:
@@ -146,8 +147,8 @@ def _is_beside_sets(marks: Sequence[Mark], start: int, place: int) -> bool:
 
 def _is_told(marks: Sequence[Mark], start: int, place: int) -> bool:
     """Whether a set tells the number too: `90x7, gave up at 7`, `racked at 6. 85x6`; not `90x7 then gave up at 7`."""
-    told = [i for i in range(1, len(marks)) if i != place and marks[i].kind is Kind.NUM and marks[i].value == marks[place].value
-            and marks[i - 1].kind in (Kind.X, Kind.FOR)]  # fmt: skip
+    alike = [i for i in range(1, len(marks)) if i != place and marks[i].value == marks[place].value]
+    told = [i for i in alike if marks[i].kind is Kind.NUM and marks[i - 1].kind in (Kind.X, Kind.FOR)]
     after = any(i > place for i in told)
     before = [i for i in range(start) if marks[i].kind is Kind.NUM][-1:]
     return after or (before[:1] == told[-1:] != [] and kind_at(marks, start - 1) is not Kind.THEN)
