@@ -47,7 +47,7 @@ PHRASES: dict[Kind, str] = {
         "that; or whatever; on fire; on point; on form; on track; on top of that; on the way; on my own; on my phone; "
         "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on "
         "shift; "
-        "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
+        "somewhere between; somewhere in between; anywhere between; somewhere around; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
@@ -97,6 +97,7 @@ PHRASES: dict[Kind, str] = {
     Kind.SET: ("serie; set; set number; set no; set #"),
     Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
     Kind.LASTSET: (
+        "earlier set; the earlier set; earlier one; the earlier one; the one earlier; one earlier; the set earlier; "
         "last serie; the last serie; last series; the last series; latest set; the latest set; latest one; the latest "
         "one; this last one; this last set; my last one; "
         "last set; last one; the last set; the last one; the last; previous set; previous one; that last set; that "
@@ -332,7 +333,7 @@ PHRASES: dict[Kind, str] = {
         "of those; for both of them; for both of these; the pair of them; "
         "all round; all around; all the way across; "
         "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
-        "set; a set; the lot; the whole thing; all the way through; all the way; for each; across all; sets all; "
+        "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; whole way through; for each; across all; sets all; "
         "straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (

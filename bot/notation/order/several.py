@@ -39,25 +39,6 @@ def all_sets(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-def rated_each(marks: list[Mark]) -> list[Mark]:
-    """`rpe 7 each`, `2 in the tank on each`: the effort of every set."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        if mark.kind is not Kind.EACH or mark.text not in _OF_EACH:
-            continue
-        at = place - 1
-        while kind_at(marks, at) in (Kind.FILL, Kind.AT, Kind.FOR):
-            at -= 1
-        rated = kind_at(marks, at) is Kind.NUM and kind_at(marks, at - 1) in (Kind.RPE, Kind.RIR)
-        if rated or (kind_at(marks, at) in (Kind.RIR, Kind.TANK) and kind_at(marks, at - 1) is Kind.NUM):
-            out[place] = replace(mark, kind=Kind.ALL, text="each set")
-            out[at + 1 : place] = [replace(m, kind=Kind.FILL) for m in marks[at + 1 : place]]
-    return out
-
-
-_OF_EACH = ("each", "ea", "on each", "each one", "both")
-
-
 def set_ranges(marks: list[Mark]) -> list[Mark]:
     """`set one to five`, `sets 1-5`, `set 2 and 3`: the first of them, and how many."""
     out: list[Mark] = []

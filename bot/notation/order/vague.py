@@ -12,7 +12,8 @@ from bot.notation.wordlist import words
 _WIDEST = 2
 """A range of repetitions is no wider; a list falls or holds, or goes on."""
 MAYBE = frozenset(words("maybe perhaps possibly might mightve potentially mebbe prob"))
-_EFFORTS = (Kind.TANK, Kind.LEFT, Kind.RIR, Kind.MORE, Kind.RPEPOST, Kind.RIRPOST, Kind.X, Kind.FOR, *UNITS)
+_RATING = (Kind.TANK, Kind.LEFT, Kind.RPE, Kind.RIR, Kind.MORE, Kind.RPEPOST, Kind.RIRPOST)
+_EFFORTS = (*_RATING, Kind.X, Kind.FOR, *UNITS)
 _ENTRY = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
 _RATED = (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.AT, Kind.COULD)
 
@@ -33,6 +34,7 @@ def vague(marks: list[Mark]) -> list[Mark]:
         told = kind_at(marks, at + 1) not in _ENTRY
         doubted = mark.kind is Kind.OR and at > place + 1 and any(m.kind is Kind.WAS for m in marks[place:at])
         between = mark.kind is Kind.AND and place > 1 and marks[place - 2].text.split()[-1:] == ["between"]
+        between = between and not _is_rated(marks, place)
         doubted = doubted or between or _is_range(marks, place) or _is_was(marks, place)
         if (numbered and told and doubted) or (mark.text in MAYBE and _is_doubted(marks, place)):
             out[place] = replace(mark, kind=Kind.SLIP)
@@ -59,6 +61,15 @@ def _is_could_be(marks: list[Mark], place: int) -> bool:
     """`could be 8`."""
     said = [w for m in marks[place : place + 3] for w in m.text.split()]
     return marks[place].kind is Kind.COULD and said[:2] == ["could", "be"]
+
+
+def _is_rated(marks: list[Mark], place: int) -> bool:
+    """The `and` of `rpe between 7 and 8`, `between 1 and 2 left`: efforts, whose middle is meant."""
+    before = place - 2
+    while kind_at(marks, before) in (Kind.COLON, Kind.WAS, Kind.FILL):
+        before -= 1
+    after = place + 2 + (kind_at(marks, place + 2) is Kind.REPS)
+    return kind_at(marks, before) in _RATED or kind_at(marks, after) in _RATING
 
 
 def _is_was(marks: list[Mark], place: int) -> bool:
