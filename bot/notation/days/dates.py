@@ -85,6 +85,17 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
     return spoken and value is not None and value <= _MOST_REPS
 
 
+def _begins_sets(marks: Sequence[Mark], place: int) -> bool:
+    """Whether sets are told from here on: `3/4 - bench 60x5`, not `10/9 - 16kg`, which is each side with its load."""
+    kinds = [m.kind for m in marks[place : place + 4]]
+    return kinds[:1] == [Kind.NAME] or (kinds[:1] == [Kind.NUM] and bool({Kind.X, Kind.FOR} & set(kinds)))
+
+
+def _is_late(year: Mark, today: date) -> bool:
+    """Whether a number may be the year of a report: this one, or the one before."""
+    return int(year.value or 0) % 100 in (today.year % 100, (today.year - 1) % 100)
+
+
 def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:
     return marks[place + 1].kind if place + 1 < len(marks) else None
 
@@ -133,7 +144,7 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     one, two = int(first), int(second)
     end = place + 3
     if end + 1 < len(marks) and marks[end].kind is Kind.SLASH and marks[end + 1].kind is Kind.NUM:
-        if len(marks[end + 1].text) < _YEAR:  # `10/9/8` is a list
+        if len(marks[end + 1].text) < _YEAR or not _is_late(marks[end + 1], today):  # `10/9/8`, `12/11/10` are lists
             return None
         end += 2
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
@@ -143,10 +154,11 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         starts
         and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH)
         and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
+        and (after is not Kind.DASH or _begins_sets(marks, end + 1))
     )
-    led = text_at(marks, place - 1) in ("on", "from", "for", "date", "session from") or text_at(
-        marks, place - 1
-    ).endswith(" on")
+    before = text_at(marks, place - 1)
+    counted = before == "for" and kind_at(marks, place - 2) in (Kind.NUM, Kind.KG, Kind.LB, Kind.S, Kind.NAME)
+    led = (before in ("on", "from", "for", "date", "session from") and not counted) or before.endswith(" on")
     if not (dated or led) or not (1 <= one <= 31 and 1 <= two <= 31):
         return None
     if after is Kind.NAME and not led and two <= 12 and one <= 12 and not starts:

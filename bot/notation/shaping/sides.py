@@ -9,6 +9,7 @@ from bot.notation.tokens import Mark
 
 _REACHING = (Kind.COLON, Kind.DASH, Kind.WAS)
 """Kinds between a side and its number: `right was 11`."""
+_WEIGHED = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.TOTAL)
 _RATINGS = (Kind.TANK, Kind.EMPTY, Kind.RPEPOST, Kind.RIRPOST, Kind.ORD, Kind.LASTREP)
 
 
@@ -28,7 +29,7 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     end = mark_at(marks, last + 1)
     counted = mark_at(marks, last + 2)
     counts = counted is not None and counted.kind in (Kind.SETS, Kind.TIMES)
-    trailing = end is None or counts or not (is_number(end) or end.kind in _REACHING)
+    trailing = end is None or counts or not (is_number(end) or end.kind in _REACHING) or _is_load(marks, last + 1)
     is_post = follows and (not numbered or (trailing and len(places) > 1) or marks[first].tight)
     out = []
     for place, mark in enumerate(marks):
@@ -43,6 +44,16 @@ def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
         else:
             out.append(mark)
     return out
+
+
+def _is_load(marks: list[Mark], place: int) -> bool:
+    """Whether a load is told from here on: the `16s` of `10 left 9 right 16s`, the `- at 16` of `9 right - at 16`."""
+    mark = mark_at(marks, place)
+    at = place + (mark is not None and mark.kind is Kind.DASH)
+    led, after = mark_at(marks, at), mark_at(marks, at + 1)
+    if led is not None and led.kind in (Kind.AT, Kind.WITH):
+        return True
+    return is_number(led) and after is not None and after.kind in _WEIGHED
 
 
 def _beside(marks: list[Mark], place: int) -> tuple[bool, bool]:

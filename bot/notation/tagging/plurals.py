@@ -24,6 +24,8 @@ _AT = ("at", "@", "on")
 _TWO = ("couple", "both")
 _OF_THEM = ("more", "further", "other", "extra", "clean", "easy", "solid", "good", "nice", "strict", "last")
 """Words between a count and what it counts: `two more nines`."""
+_SIDES = ("l", "r", "left", "right")
+_LIMBS = ("leg", "arm", "side", "hand", "foot", "was", "is", ":")
 _ONE_LEFT = ("plates", "bells", "dumbbells", "kettlebells", "and")
 
 
@@ -89,12 +91,18 @@ def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
     led = at > 0 and (marks[at - 1].kind in _SIGNS and marks[at - 1].kind is not Kind.COMMA)
-    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", *TENS))
+    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", *TENS)) or _is_of_side(marks, at)
     led = led or (
         at > 0 and marks[at - 1].kind is Kind.COMMA and at > 1 and marks[at - 1].tight and _is_bare(marks, at)
     )
     sure = count >= _LEAST_SURE or spoken or start > at + 1 or _is_loaded(marks, end)
     return not led and sure and not (listed and not spoken and count < _LEAST_SURE)
+
+
+def _is_of_side(marks: Sequence[Mark], at: int) -> bool:
+    """Whether the count is that of a side: `L10 R9 16s`, `right leg 9 16s`."""
+    before = at - 1 - (at > 1 and marks[at - 1].text in _LIMBS)
+    return before >= 0 and marks[before].text in _SIDES
 
 
 def _is_bare(marks: Sequence[Mark], at: int) -> bool:
