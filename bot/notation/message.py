@@ -9,6 +9,7 @@ from bot.notation.added_sets import with_added_sets
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
 from bot.notation.corrections.amends import all_targeted, amend, targeted
+from bot.notation.corrections.contrasted import with_contrasts
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
@@ -136,7 +137,7 @@ class Reader:
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
-        marks = with_other_side(marks, record.last())
+        marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
         steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
         steps, named = split_named(steps)

@@ -59,9 +59,9 @@ def _moves_on(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """`squat 112.5x3 no sorry 110x3, bench 75x6`: after a correction, the next exercise with its sets."""
     if marks[place].kind not in (Kind.COMMA, Kind.BREAK, Kind.AND, Kind.THEN) or not piece:
         return False
-    if piece[0].kind not in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT):
+    if piece[0].kind not in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.NOT, Kind.SCRAP):
         return False
-    whole = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
+    whole = any(m.kind in (Kind.X, Kind.FOR) for m in piece) or sum(m.kind is Kind.NUM for m in piece) > 1
     following = [m for m in marks[place + 1 : place + 5] if m.kind is not Kind.FILL][:2]
     return whole and [m.kind for m in following] == [Kind.NAME, Kind.NUM]
 
@@ -88,12 +88,24 @@ def _is_guess(piece: Sequence[Mark], mark: Mark) -> bool:
 
 
 _ERRORS = frozenset(["mistake", "miscounted", "miscount", "misread", "error", "typo", "wrong"])
+_BREAKING_OFF = frozenset(
+    ["wait", "no wait", "wait no", "oh wait", "hang on", "hold on", "no hang on", "no hold on", "oops", "whoops",
+     "ah no", "hmm no", "ugh no", "oh no wait", "no sorry", "sorry no", "actually no", "no actually", "no no"]
+)  # fmt: skip
+"""Words that break off what is being told."""
+
+
+def _is_broken_off(piece: Sequence[Mark]) -> bool:
+    """Whether a sentence is nothing but `no wait`."""
+    plain = all(m.kind in (Kind.SORRY, Kind.FILL, Kind.COMMA, Kind.NO) for m in piece)
+    return plain and any(m.text in _BREAKING_OFF for m in piece)
 
 
 def _opens_correction(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """Whether a sentence only says that something was wrong, and the next one what it was: `typo. 62.5`."""
     numbers = (Kind.NUM, Kind.BODY, Kind.SAME, Kind.CLOCK)
     cued = any(m.kind is Kind.MEANT or set(m.text.split()) & _ERRORS for m in piece)
+    cued = cued or (_is_broken_off(piece) and place > len(piece))
     if not cued or any(m.kind in (*numbers, Kind.WORD) for m in piece):
         return False
     following = marks[place + 1 : place + 7]
@@ -212,6 +224,8 @@ def _labels_next(marks: Sequence[Mark], place: int) -> bool:
     if said[:1] and said[0].kind is Kind.NAME:
         said = said[1:] if any(m.kind in (Kind.MEANT, Kind.WAS) for m in marks[place : place + 8]) else said
     following = [m.kind for m in said[:2]]
+    if following in ([Kind.LEFT, Kind.MEANT], [Kind.RIGHT, Kind.MEANT]):
+        return True
     if following in ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.SET], [Kind.ORD, Kind.WAS], [Kind.ORD, Kind.MEANT]):
         return True
     one = place + 3 < len(marks) and "one" in [m.text for m in marks[place + 1 : place + 4]]

@@ -16,6 +16,7 @@ from bot.training.report import Stage
 
 _TAKING_BACK = (Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.NO)
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_LINKS = (Kind.X, Kind.FOR)
 _WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "miscounted", "i miscounted", "miscount",
                     "misread", "lost count"])  # fmt: skip
 
@@ -34,12 +35,14 @@ def numbered_again(marks: Sequence[Mark], record: Record) -> Mark | None:
 
 
 def _mended(marks: Sequence[Mark]) -> set[int]:
-    """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`."""
+    """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`; not `60x8 no 60x9`."""
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
     out: set[int] = set()
     for one, no, two in zip(kept, kept[1:], kept[2:], strict=False):
         pair = marks[one].kind is Kind.NUM and marks[two].kind is Kind.NUM and marks[no].kind is Kind.NO
         at = kept.index(two) + 1
+        whole = one > 0 and marks[one - 1].kind in _LINKS and at < len(kept) and marks[kept[at]].kind in _LINKS
+        pair = pair and not whole
         ends = at >= len(kept) or marks[kept[at]].kind in (*EDGES, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS)
         out |= {one, no} if pair and ends else set()
     return out

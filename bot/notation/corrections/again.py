@@ -102,7 +102,9 @@ def _old(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | 
     if linked and kinds == [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
         return before, at + 1, at + 2
     first = _first_count(marks, before)
-    if first is not None and _counted(marks, first, at) and marks[at + 2].value == marks[first + 2].value:
+    loads = (kind_at(marks, first + 3) if first is not None else None, kind_at(marks, at + 3))
+    whole = first is not None and loads == (Kind.AT, Kind.AT)
+    if first is not None and not whole and _counted(marks, first, at) and marks[at + 2].value == marks[first + 2].value:
         return first, at, at + 3
     rated = kind_at(marks, before) is Kind.NUM and text_at(marks, before - 1) == "@" and text_at(marks, at) == "@"
     if rated and kind_at(marks, at + 1) is Kind.NUM and _ends(marks, at + 2):

@@ -13,6 +13,7 @@ from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
 from bot.notation.corrections.targets import with_targets
+from bot.notation.corrections.told_whole import sets_anew
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
@@ -50,6 +51,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         if draft.record.last() is not None or other is not None:
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE if other is not None else AskKind.WHICH_SET, *at))
         return [] if draft.ask is not None else piece
+    anew = sets_anew(draft, piece)
+    if anew is not None:
+        return anew
     if takes_set_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
         if (_corrects(draft, after) or is_value(piece)) and tells_value(after):

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES
 from bot.notation.corrections.again import told_again
+from bot.notation.corrections.idle import without_remarks
 from bot.notation.corrections.mistyped import without_mistyped
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -17,7 +18,7 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    return _rated_again(_out_of_brackets(told_again(without_mistyped(marks))))
+    return _rated_again(_out_of_brackets(told_again(without_mistyped(without_remarks(marks)))))
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

@@ -30,6 +30,24 @@ def without_idle(sentence: list[Mark]) -> list[Mark]:
     return [*sentence[:start], *gone, *sentence[end:]] if talk else sentence
 
 
+def without_remarks(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a remark that opens with `actually` as talk: `50x10, actually felt easy, 9, 8`."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.SORRY or mark.text.split()[-1] != "actually":
+            continue
+        end = next((i for i in range(place, min(len(marks), place + _FAR)) if marks[i].kind in EDGES), None)
+        said = marks[place + 1 : end]
+        aims = [m for m in said if m.kind is not Kind.WAS]
+        if end is not None and aims and all(m.kind in (Kind.FILL, Kind.WORD, Kind.FEELS) for m in aims):
+            out[place] = replace(mark, kind=Kind.FILL)
+    return out
+
+
+_FAR = 10
+"""Marks of a remark."""
+
+
 def denied_behind(piece: Sequence[Mark]) -> set[int]:
     """The places of `not 100` behind a whole set: what it was not, of the set that is told and no other."""
     place = next((i for i, m in enumerate(piece) if m.kind is Kind.NOT), None)

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from bot.notation.answer import Span
-from bot.notation.atoms import Amount, Atom, Counts, Effort
+from bot.notation.atoms import Amount, Atom, Counts, Effort, Join
 from bot.notation.atoms.entries import read_atoms
 from bot.notation.corrections import CUES
 from bot.notation.grammar import read_items
@@ -19,6 +19,8 @@ _STEERING = frozenset(
      Kind.ORD, Kind.COLON, Kind.DROP, Kind.MINI, Kind.LEFT, Kind.RIGHT, Kind.LASTREP, Kind.ALL, Kind.TO, Kind.DASH)
 )  # fmt: skip
 """Marks of a correction that say which set or how, and no value."""
+_PAIRING = (Join.X, Join.FOR, Join.AT, Join.WITH)
+"""How repetitions are joined to their load."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,8 +37,10 @@ class Correction:
 
     @property
     def counts(self) -> tuple[tuple[int, Span], ...]:
-        """Bare repetitions in a row, with where each stands: those of `minis were 5 4 3`."""
+        """Bare repetitions in a row, with where each stands: those of `minis were 5 4 3`, none of `sorry 20x9`."""
         out: list[tuple[int, Span]] = []
+        if any(amount.join in _PAIRING for amount in self.amounts[1:]):
+            return ()
         for amount in self.amounts:
             parts = amount.parts if amount.value is None else (amount.value,)
             plain = amount.counts in (Counts.UNSAID, Counts.REPS) and not amount.sign and not amount.body

@@ -19,6 +19,8 @@ _NOW = frozenset(["now", "just", "this", "next", "also", "then", "new", "did", "
 _AIMS = (Kind.FILL, Kind.NAME, Kind.SETS, Kind.SORRY, Kind.COMMA, Kind.MEANT, *_NAMING)
 
 
+_LATE = frozenset(["also", "oh", "btw", "earlier", "before"])
+"""Words of what comes to mind behind a set."""
 _REACH = 40
 """Marks that are looked at on either side."""
 
@@ -80,8 +82,9 @@ def _is_corrected(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     if cue is None or any(m.kind is Kind.X for m in right):
         return False
     aims = [m for i, m in enumerate(right[:cue]) if not (i and right[i - 1].kind is Kind.SET and m.kind is Kind.NUM)]
-    plain = all(m.kind in _AIMS or m.text in ("also", "oh", "btw") for m in aims)
-    return plain and any(m.kind in _STRONG for m in right) and any(m.kind is Kind.NUM for m in right[cue:])
+    plain = all(m.kind in _AIMS or set(m.text.split()) <= _LATE for m in aims)
+    late = any(set(m.text.split()) & _LATE for m in aims)
+    return plain and (late or any(m.kind in _STRONG for m in right)) and any(m.kind is Kind.NUM for m in right[cue:])
 
 
 def _is_rated(left: Sequence[Mark], right: Sequence[Mark]) -> bool:

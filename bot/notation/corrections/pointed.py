@@ -105,14 +105,19 @@ def _set_before(piece: list[Mark], record: Record, where: int) -> list[Mark]:
 
 
 def _before_at(piece: Sequence[Mark], at: int) -> int | None:
-    """Where `set before`, `one before that`, `previous one` ends, if it starts here."""
+    """Where `set before`, `one before that`, `previous one`, `earlier set` ends, if it starts here."""
     one = kind_at(piece, at) is Kind.SET or text_at(piece, at) in ("one", "the one")
+    if text_at(piece, at) == "earlier" and text_at(piece, at + 1) in ("i", "it"):
+        return at + 1
     if one and text_at(piece, at + 1) in ("before", "before it", "earlier"):
-        return at + 2 + (text_at(piece, at + 2) in ("that", "it", "this"))
+        return at + 2 + (text_at(piece, at + 2) in ("that", "it", "this", "this one"))
     said = text_at(piece, at).split()
     if kind_at(piece, at) is Kind.LASTSET and said == ["one", "before"]:
         return at + 2
-    return at + 1 if kind_at(piece, at) is Kind.LASTSET and set(said) & {"previous", "prev"} else None
+    return at + 1 if kind_at(piece, at) is Kind.LASTSET and set(said) & _BEFORE else None
+
+
+_BEFORE = frozenset(["previous", "prev", "earlier"])
 
 
 def _by_part(piece: list[Mark], context: Context) -> list[Mark]:

@@ -2,9 +2,10 @@
 
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _NAMING = (Kind.ORD, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.LASTREP, Kind.ALL)
 """Kinds that say which set is meant."""
@@ -20,7 +21,33 @@ _DID = frozenset(
 
 def voiced(sentence: list[Mark]) -> list[Mark]:
     """A sentence with such a verb in plain wording; as it is where it has none."""
-    return _intended(_contrasted(_they_all(_rated_to(_did_not(_no_first(sentence))))))
+    return _intended(_contrasted(_they_all(_rated_to(_did_not(_no_first(_kept_sides(sentence)))))))
+
+
+_SIDES = (Kind.LEFT, Kind.RIGHT)
+_STAYING = (Kind.FILL, Kind.WORD, Kind.WAS, Kind.AT, Kind.SAME, Kind.OTHERTIME)
+_STAYS = frozenset(words("stays stay stayed remains remain remained still stands stood"))
+_UNCHANGED = frozenset(words("unchanged same stays stands remains"))
+
+
+def _kept_sides(sentence: list[Mark]) -> list[Mark]:
+    """`left was 9 not 10, right stays 10`, `L was 9, R unchanged`: a side that is named only to be left as it is."""
+    if not any(m.kind in (*_CUES, Kind.NOT, Kind.SORRY) for m in sentence):
+        return sentence
+    out = [replace(m, kind=Kind.LEFT if m.kind is Kind.L else Kind.RIGHT) if m.kind in (Kind.L, Kind.R) else m
+           for m in sentence]  # fmt: skip
+    for place in range(len(out) - 1, 0, -1):
+        if out[place].kind not in _SIDES or not any(m.kind in _SIDES for m in out[:place]):
+            continue
+        at = place + 1
+        while kind_at(out, at) in _STAYING and out[at].text != "@":
+            at += 1
+        said = {w for m in out[place + 1 : at] for w in m.text.split()}
+        if kind_at(out, at) is Kind.NUM and said & _STAYS:
+            out[place + 1 : at] = [replace(out[place], kind=Kind.WAS, text="was", start=out[place].end)]
+        elif kind_at(out, at) in (None, *EDGES) and said & _UNCHANGED:
+            out[place:at] = []
+    return out
 
 
 def _no_first(sentence: list[Mark]) -> list[Mark]:

@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _SHORT = frozenset(["ds", "dset"])
 _NAMED = frozenset(["drop", "dropset", "drops", "set"])
@@ -20,10 +21,27 @@ def drops(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
-            end = _told_behind(out, at + 1)
+            end = _forgotten(out, at) or _told_behind(out, at + 1)
             out[at + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end]]
         at += 1
     return out
+
+
+def _forgotten(marks: Sequence[Mark], at: int) -> int:
+    """Where the numbers of a drop not told before start: `forgot to write the drop, it was 25 for 8`; else 0."""
+    end = next((i for i in range(at + 1, min(len(marks), at + _FAR)) if marks[i].kind in (Kind.NUM, Kind.BODY)), 0)
+    start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in _ENDS or at - i > _FAR), 0)
+    said = {w for m in (*marks[start:at], *marks[at + 1 : end]) for w in m.text.split()}
+    plain = all(m.kind in _TELLING for m in marks[at + 1 : end])
+    return end if plain and said & _UNTOLD and not any(m.kind is Kind.NUM for m in marks[start:at]) else 0
+
+
+_ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_FAR = 10
+_UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
+"""Words of what was not told."""
+_TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
+            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY)  # fmt: skip
 
 
 def _straight_down(out: list[Mark]) -> list[Mark]:

@@ -74,12 +74,31 @@ def left_standing(marks: Sequence[Mark]) -> set[int]:
     """The places of such loads, and of what they stood on."""
     out: set[int] = set(not_there(marks))
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.NUM and (_stands(marks, place) or _was_set(marks, place) or _were_on(marks, place)):
+        if mark.kind is Kind.NUM and any(stood(marks, place) for stood in _STOOD):
             out |= set(range(place, _end(marks, place)))
         elif mark.kind is Kind.NUM and _is_lacking(marks, place):
             out |= set(range(place - 2 if place > 1 and _HAS & set(marks[place - 2].text.split()) else place - 1,
                              _offered(marks, _end(marks, place))))  # fmt: skip
     return out
+
+
+_BAR_MOST = 55
+"""The heaviest bar, in pounds or kilograms (common practice, no source)."""
+
+
+def _is_bar(marks: Sequence[Mark], place: int) -> bool:
+    """`bar is 25 not 20`, `the bar weighs 25`, where heavier loads are told: what the bar itself weighs."""
+    verb = marks[place - 1].text.split() if place else []
+    bar = place > 1 and marks[place - 2].text.split()[-1:] in (["bar"], ["barbell"])
+    value = marks[place].value
+    end = _end(marks, place)
+    if not bar or value is None or value > _BAR_MOST or any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end]):
+        return False
+    others = [
+        m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and m.value is not None and not place <= i < end
+    ]
+    contrasted = verb in (["is"], ["was"]) and any(m.kind is Kind.NOT for m in marks[place:end])
+    return (contrasted or verb in (["weighs"], ["weight"], ["weighed"])) and any(v > 2 * value for v in others)
 
 
 def _were_on(marks: Sequence[Mark], place: int) -> bool:
@@ -145,3 +164,6 @@ def _stands(marks: Sequence[Mark], place: int) -> bool:
     placed = on and bool(set(after[1:5]) & _PLACES)
     there = bool(set(before) & _THERE) and bool(set(before) & {"was", "were", "is", "theres", "thered"})
     return placed and (there or bool(set(after[:1]) & _STANDING) or after[:1] == ["was"])
+
+
+_STOOD = (_stands, _was_set, _were_on, _is_bar)

@@ -98,6 +98,7 @@ def is_goal(marks: Sequence[Mark], place: int) -> bool:
     while at >= 0 and marks[at].kind is Kind.FILL:
         at -= 1
     could = at >= 0 and marks[at].kind is Kind.COULD and value is not None and value > _MOST_LEFT
+    could = could and marks[at].text not in ("had", "i had")
     could = could and after not in (Kind.X, Kind.FOR, Kind.TANK, Kind.MORE, Kind.NUM)
     return (
         could
