@@ -27,6 +27,7 @@ from bot.notation.mentions import only_mentioned
 from bot.notation.miscounted import miscounted
 from bot.notation.misheard import sounds_like_another
 from bot.notation.misplaced import misplaced
+from bot.notation.named_entries import with_named_entries
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.nameless import with_names_by_load
 from bot.notation.order.other_side import with_other_side
@@ -59,6 +60,7 @@ from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
+from bot.notation.unmarked import Seams, with_lines
 from bot.notation.without_load import with_body_weight
 
 LONGEST = 4096
@@ -71,9 +73,13 @@ _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
 class Reader:
     """Reads one request. `decisions` are the alternatives taken where an earlier reading asked, in order."""
 
-    def __init__(self, request: Request, decisions: tuple[int, ...] = ()) -> None:
+    def __init__(
+        self, request: Request, decisions: tuple[int, ...] = (), seams: Seams = frozenset()
+    ) -> None:
         self.request = request
         self.decisions = decisions
+        self.seams = seams
+        self.marks: Sequence[Mark] = ()
         self.folded = read_script(request.text[:LONGEST])
         self.draft = Draft(request, self.folded, decisions)
 
@@ -82,7 +88,8 @@ class Reader:
         draft = self.draft
         hurt = pain_beside_names(self.request, self.folded)
         kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
-        beside = read_beside(draft, with_seams(self._few_enough(kinds.marks)))
+        self.marks = kinds.marks
+        beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
         marks = with_others(without_words(beside.marks, kinds.hurts))
         skips = read_skips(marks)
         strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)
@@ -139,7 +146,7 @@ class Reader:
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
-        steps = with_steps(all_targeted(draft, progress.marks), record, draft.under_way())
+        steps = with_steps(all_targeted(draft, with_named_entries(progress.marks, record)), record, draft.under_way())
         steps, named = split_named(steps)
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
@@ -171,7 +178,9 @@ class Reader:
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or numbered_again(said, record) or unknown_heading(said, record.told)
             unread = unread or miscounted(told, record.told, record)
-            unread = unread or overlooked(said, record.told, record) or misplaced(said, record.told)
+            unread = (
+                unread or overlooked(said, record.told, record) or misplaced(said, record.told, self.request.exercises)
+            )
             unread = (
                 unread
                 or lone_load(said, record.told)
@@ -237,7 +246,7 @@ class Reader:
         choices = []
         if not self.decisions:
             for index in range(self.draft.alternatives):
-                made = Reader(self.request, (index,)).read()
+                made = Reader(self.request, (index,), self.seams).read()
                 if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
                     choices.append(Choice(self._label(made, ask), made))
         return replace(reading, ask=replace(ask, choices=tuple(choices)))

@@ -1,15 +1,16 @@
 """What a kept set says though its words speak of another thing: an effort `on the first` kept for the second, a number
-in brackets or after `add` kept as a set of its own. Each is asked about.
+in brackets or after `add` kept as a set of its own, the 7 of `7 chins` kept for the press. Each is asked about.
 """
 
 from collections.abc import Iterator, Sequence
 
 from bot.notation.answer import Source
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
+from bot.training.plan import PlannedExercise
 
 _CHANGING = frozenset(words("add adding added knock knocked take takes minus less subtract remove removed plus"))
 """Words before a number by which a set is changed, not a number of repetitions."""
@@ -18,9 +19,24 @@ _OF_EFFORT = (Kind.TANK, Kind.MORE, Kind.LEFT, Kind.RIRPOST, Kind.RPEPOST, Kind.
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 
 
-def misplaced(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
+def misplaced(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Mark | None:
     """The first such mark; `None` where there is none."""
-    return next(_efforts(marks, told), None) or next(_counts(marks, told), None)
+    found = next(_efforts(marks, told), None) or next(_counts(marks, told), None)
+    return found or next(_named(marks, told, exercises), None)
+
+
+def _named(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Iterator[Mark]:
+    """Names whose number straight before them is kept as the repetitions of another exercise."""
+    for place, mark in enumerate(marks):
+        number = place - 1 - (kind_at(marks, place - 1) is Kind.FILL and marks[place - 1].text in ("of", "the"))
+        ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.AT, Kind.WITH)
+        if mark.kind is not Kind.NAME or not mark.names or kind_at(marks, number) is not Kind.NUM or not ends:
+            continue
+        named = {exercises[at].name for at in mark.names}
+        start, end = marks[number].start, marks[number].end
+        kept = [one for one in told if (at := one.grounds.reps.at) is not None and at[0] < end and start < at[1]]
+        if any(one.row.exercise not in named and one.grounds.reps.source is Source.SAID for one in kept):
+            yield mark
 
 
 def _efforts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:

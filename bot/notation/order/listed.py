@@ -113,10 +113,18 @@ def times_lists(marks: list[Mark]) -> list[Mark]:
         and m.text not in _OF_SETS
         and kind_at(out, i - 1) is Kind.NUM
         and kind_at(out, i + 1) is not Kind.NUM
+        and not _counts_sets(out, i)
     ]
     if len(counted) < _SURE - 1:
         return out
     return [replace(m, kind=Kind.REPS) if i in counted else m for i, m in enumerate(out)]
+
+
+def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """The `three times` of `80x5 three times`: a set is told whole before it."""
+    reps = place - 2 - (kind_at(marks, place - 2) is Kind.REPS)
+    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in (Kind.X, Kind.FOR)
+    return whole and (marks[place - 1].value or 0) <= _MOST_SETS
 
 
 def _points(marks: Sequence[Mark], place: int) -> bool:

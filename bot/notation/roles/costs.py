@@ -50,7 +50,9 @@ class Costs:
         return self.beyond + index - len(self.opens)
 
     def _prefix_cost(self, state: State, reps: int | None) -> float:
-        """Against a bare number that is the sets before an `x`: `3x10`."""
+        """Against a bare number that is the sets before an `x`: `3x10`; more, where all sets of the plan are so told
+        and the one number before them is its load: `15 3x14`.
+        """
         number = self.number(state.index)
         cost = 1.0
         asked = self.context.range_of(number)
@@ -60,6 +62,10 @@ class Costs:
             turned = Load.of(reps, self.unit)
             if turned.kg == load.kg and state.mult in self.context.range_of(number):
                 cost += 1.5
+        first = state.sets[-1] if len(state.sets) == 1 and state.load is None else None
+        if first is not None and first.reps is not None and load is not None and state.mult is not None:
+            whole = state.mult == len(self.opens)
+            cost += 0.5 if whole and load.amount_in(self.unit) == first.reps else 0.0
         return cost
 
     def _header_cost(self, load: SaidLoad, number: int, amount: Amount) -> float:
@@ -148,7 +154,7 @@ class Costs:
         """Against this many sets from the `index`-th on."""
         left = len(self.opens) - index
         whole = len(self.context.exercise.sets)
-        if count in (left, whole):
+        if count == left or (count == whole and not index):
             return -0.5
         if count == 1:
             return 0.3

@@ -1,0 +1,110 @@
+"""Several exercises told in one message, each with its own name in or behind its sets: each on a line of its own.
+
+`4 sets of 6 on press at 95 and 3 sets of 7 chins` tells `press 4 sets of 6 at 95` and `chins 3 sets of 7`. A part that
+names one exercise and tells nothing but sets is that exercise's, wherever in it the name stands.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.entry_parts import PARTING, Part, head_of, read_parts
+from bot.notation.kinds import Kind
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+
+_HARD = (Kind.THEN, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.QUERY)
+_LEADS = frozenset(["on", "on the", "for", "of", "for the", "of the", "on my", "in", "in the"])
+_ARTICLES = frozenset(["the", "my", "of", "some"])
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    """One exercise's parts, side by side: where they start and end, and their name."""
+
+    start: int
+    end: int
+    name: int
+
+
+def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
+    """The marks with each such entry name first, on a line of its own, where the message has several."""
+    entries = _entries(read_parts(marks), record)
+    if len(entries) <= 1:
+        return list(marks)
+    out: list[Mark] = []
+    at = 0
+    for entry in entries:
+        out += marks[at : entry.start]
+        if out and out[-1].kind in PARTING:
+            out[-1] = replace(out[-1], kind=Kind.LINE)
+        out += _name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
+        at = entry.end
+    return [*out, *marks[at:]]
+
+
+def _entries(parts: Sequence[Part], record: Record) -> list[_Entry]:
+    """The entries among parts; a part without a name goes with the one before it, or with the one behind it where
+    names stand behind their sets: `95x6, 95x5 press, 8, 7, 7 chins`.
+    """
+    out: list[_Entry] = []
+    loose: list[Part] = []
+    before: Part | None = None
+    for part in parts:
+        if part.named is None:
+            loose.append(part)
+            continue
+        first = _first_of(loose, part, before, record)
+        if first is not None:
+            out.append(_Entry(first.start, part.end, part.named))
+        elif before is not None:
+            out = out[:-1]
+        loose, before = [], part
+    return out
+
+
+def _first_of(loose: Sequence[Part], part: Part, before: Part | None, record: Record) -> Part | None:
+    """Where an entry starts that ends with a named part: with one of those without a name before it, where they are of
+    it (`press 95 for 6 and 5, then 8, 7 and 7 chins`); `None` where that is not clear.
+    """
+    if not loose or not part.behind or not any(one.plain for one in loose):
+        return part if not loose or before is not None else None
+    if not all(one.plain for one in loose):
+        return None
+    if before is None or before.behind:
+        return loose[0]
+    run = [*loose, part]
+    hard = [p for p, one in enumerate(run) if one.seam in _HARD]
+    starts = hard[-1:] or [p for p in range(len(run)) if _is_listed(run[:p]) and _is_listed(run[p:])]
+    starts = [p for p in starts if _is_alike(run[p:])] if len(starts) > 1 else starts
+    if len(starts) > 1 and part.exercise is not None:
+        whole = len(record.context(part.exercise).open_sets)
+        starts = [p for p in starts if len(run) - p == whole]
+    return run[starts[0]] if len(starts) == 1 else None
+
+
+def _is_listed(run: Sequence[Part]) -> bool:
+    """Whether parts are one list, of which `and` joins the last two alone."""
+    return all(one.seam is Kind.COMMA for one in run[1:-1]) and all(
+        one.seam in (Kind.COMMA, Kind.AND) for one in run[1:]
+    )
+
+
+def _is_alike(run: Sequence[Part]) -> bool:
+    """Whether parts may be one list: `10, 9 and 8`, `70 for 10, 9 and 8`, `95x6, 95x5`; not `10, 70 for 9`."""
+    return all(one.numbers == 1 for one in run[1:]) or all(one.numbers > 1 for one in run)
+
+
+def _name_first(part: list[Mark], name: int) -> list[Mark]:
+    """`4 sets of 6 on press at 95` as `press 4 sets of 6 at 95`; `3 sets of chins for 7` as `chins 3 sets of 7`."""
+    before = part[:name]
+    if before and before[-1].kind is Kind.SETS:
+        before[-1] = replace(before[-1], text="sets")
+    while before and (text_at(before, len(before) - 1) in (*_LEADS, *_ARTICLES)):
+        before.pop()
+    head = head_of(part)
+    little = next((i for i, m in enumerate(before) if i >= head and m.kind is not Kind.FILL), len(before))
+    after = part[name + 1 + (kind_at(part, name + 1) is Kind.COMMA) :]
+    rest = [*before[little:], *after]
+    counted = [m.kind for m in rest[:3]] == [Kind.NUM, Kind.SETS, Kind.FOR]
+    return [*before[:little], part[name], *(rest if not counted else rest[:2] + rest[3:])]
