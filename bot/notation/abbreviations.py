@@ -120,6 +120,8 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "facepulls": ("face pull",),
     "benching": ("bench",),
     "squatting": ("squat",),
+    "squating": ("squat",),
+    "narrow": ("narrow", "close"),
     "squatted": ("squat",),
     "benched": ("bench",),
     "deadlifted": ("deadlift",),

@@ -131,9 +131,12 @@ HEARD = {
     "flight": "fly", "flights": "fly", "flice": "fly", "real": "rear", "rare": "rear", "dell": "delt", "delts": "delt",
     "rise": "raise", "rase": "raise",
     "pushes": "pushup", "pushing": "pushup", "pushed": "pushup",
+    "sitting": "seated", "sitted": "seated", "sat": "seated", "stood": "standing", "stand": "standing",
+    "laying": "lying", "lay": "lying", "laid": "lying", "backward": "reverse", "backwards": "reverse",
     "lat's": "lat", "let": "lat", "lap": "lat", "shrubs": "shrug", "trap's": "trap", "suits": "suitcase",
 }  # fmt: skip
-"""What dictation hears where an exercise is named; taken so beside another word of the session's names."""
+"""What dictation hears where an exercise is named, or how else its posture is told (`row sitting`); taken so beside
+another word of the session's names."""
 
 
 def _meant(said: Sequence[str], place: int, index: Index) -> str:
@@ -210,6 +213,9 @@ def is_near_name(raw: str, index: Index) -> bool:
 def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word | None:
     if raw in _REAL:
         return None
+    lettered = next((cut for cut in (1, 2) if {raw[:cut], singular(raw[cut:])} <= index.words), None)
+    if lettered is not None:
+        return Word(single, place, place, ((raw[:lettered], singular(raw[lettered:])),), True, False)
     near = _near(single, index.spellings) or _near(raw, index.spellings)
     if near:
         return Word(single, place, place, tuple((n,) for n in near), True, True)

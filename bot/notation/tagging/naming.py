@@ -60,14 +60,25 @@ def _is_inside_name(marks: Sequence[Mark], place: int, index: Index) -> bool:
     linked = marks[first + 1].text
     article = linked not in _ANDS and place == first + 1 and [m.text for m in marks[place + 1 :][:1]] == ["the"]
     last = place + 1 + article
-    if linked not in (*_ANDS, "of", *_ON) or last >= len(marks):
+    if linked not in (*_ANDS, "of", "to", *_ON) or last >= len(marks):
         return False
     one, two = marks[first].text, marks[last].text
     if linked in _ANDS:
         return links(one, two, index)
-    return (linked == "of" or singular(two) in _GEAR_ON) and turned(one, two, index)
+    ways = linked == "to" and singular(two) in _WAYS
+    return (linked == "of" or ways or (linked in _ON and singular(two) in _GEAR_ON)) and turned(one, two, index)
 
 
+def _is_bracketed(marks: Sequence[Mark], place: int, index: Index) -> bool:
+    """The brackets of `row (seated)`: around one word of the session's names, behind another."""
+    first = place if marks[place].kind is Kind.OPEN else place - 2
+    words_there = [m for m in marks[max(0, first + 1) : first + 2] if m.kind is Kind.WORD]
+    closed = first >= 0 and [m.kind for m in marks[first : first + 3 : 2]] == [Kind.OPEN, Kind.CLOSE]
+    return closed and any(singular(m.text) in index.words for m in words_there)
+
+
+_WAYS = frozenset(["side", "front", "rear", "back"])
+"""Ways in which a limb is raised: `raises to the side`."""
 _ANDS = ("and", "&", "n")
 _ON = ("on", "at", "in", "with")
 _GEAR_ON = frozenset(words("cable machine smith dumbbell dumbell barbell kettlebell wall floor landmine ring band"))
@@ -115,7 +126,11 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         ):
             flush()
             out.append(mark)
-        elif run and _is_inside_name(marks, place, index):
+        elif run and (
+            _is_bracketed(marks, place, index)
+            if mark.kind in (Kind.OPEN, Kind.CLOSE)
+            else _is_inside_name(marks, place, index)
+        ):
             continue
         elif mark.kind is Kind.WORD and mark.text.isalpha():
             run.append(mark)
