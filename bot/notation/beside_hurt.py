@@ -42,7 +42,8 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 _LASTED = frozenset(words("been lasted lasting lasts took takes within since"))
 _SINCE = frozenset(words("ago later since afterwards now"))
-_FOR = frozenset(words("for after about like only last"))
+_FOR = frozenset(words("for after"))
+_ABOUT = frozenset(words("about like only around maybe"))
 
 
 def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
@@ -55,7 +56,8 @@ def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         before = [w for m in marks[max(start, place - 3) : place] for w in m.text.split()]
         after = [w for m in marks[place + 2 : place + 3] for w in m.text.split()]
         told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
-        of_it = before[-1:] and before[-1] in _FOR and any(p in hurt for p in range(start, place))
+        led = [w for w in before if w not in _ABOUT][-1:]
+        of_it = bool(_FOR & set(led)) and any(p in hurt for p in range(start, place))
         named = any(m.kind is Kind.NAME for m in marks[start:end])
         if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
             out |= {place, place + 1}

@@ -47,11 +47,17 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
-    """`then went back to 120 for 9`: what was done, not what is to come."""
-    if marks[place].text != "back to" or place + 1 >= len(marks) or marks[place + 1].kind is not Kind.NUM:
+    """`then went back to 120 for 9`, `back to the 14s and got 12`: what was done, not what is to come."""
+    at = place + 1
+    while at < len(marks) and marks[at].text == "the":
+        at += 1
+    if marks[place].text.split()[-2:] != ["back", "to"] or at >= len(marks) or marks[at].kind is not Kind.NUM:
         return False
-    following = [m.kind for m in marks[place + 2 : place + 4] if m.kind not in (Kind.KG, Kind.LB)]
-    return following[:1] in ([Kind.X], [Kind.FOR])
+    following = [m for m in marks[at + 1 : at + 6] if m.kind not in (Kind.KG, Kind.LB, Kind.S, Kind.HAND)]
+    got = [m for m in following[1:] if m.kind is not Kind.FILL or m.text in _DOING]
+    told = [m.kind for m in (following[:1] + got)[:3]]
+    counted = told[:2] in ([Kind.NUM, Kind.REPS], [Kind.COMMA, Kind.NUM]) or told == [Kind.AND, Kind.FILL, Kind.NUM]
+    return told[:1] in ([Kind.X], [Kind.FOR]) or counted
 
 
 def _is_compared(marks: Sequence[Mark], place: int) -> bool:
@@ -120,15 +126,16 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if marks[place].kind is Kind.OTHERPERSON:
         reached |= _in_apposition(marks, at)
     before = place - 1
-    while before > 0 and marks[before].kind in (Kind.KG, Kind.LB) and marks[place].text == "next":
+    while before > 0 and marks[before].kind in (Kind.KG, Kind.LB, Kind.S) and marks[place].text.startswith(_AHEAD):
         before -= 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
-    if bare and marks[place].text.startswith(("next", "tomorrow", "last")):
-        reached.add(before)
+    if bare and marks[place].text.startswith((*_AHEAD, "last")):
+        reached |= set(range(before, place))
     return reached | _aimed(marks, place)
 
 
+_AHEAD = ("next", "tomorrow")
 _NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat")
 
 
@@ -204,7 +211,7 @@ def _is_own(marks: Sequence[Mark], place: int) -> bool:
 
 def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
     """`dropping to -10 next time`: the load that is only thought of, before the words that put it off."""
-    if not marks[place].text.startswith(("next", "tomorrow")):
+    if not marks[place].text.startswith(_AHEAD):
         return set()
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.KG, Kind.LB, Kind.FILL, Kind.FOR):

@@ -35,6 +35,7 @@ _OTHER = frozenset(
         "lives lived gives given dive hive pine vine vines fire fired firing file files hour hours your yours tour",
         "pour",
         "sour foul fort fork force threw thee breakfast airport homework football basketball headphones earphones",
+        "footy",
         "backpack bathroom bedroom downtown birthday sunshine boyfriend girlfriend granddaughter grandson housework",
         "password notebook overtime overnight playlist sweatshirt toothpaste understand underneath update upgrade",
         "picking picked picks",

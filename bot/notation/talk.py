@@ -24,6 +24,8 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.BAD and place + 1 < len(marks) and marks[place + 1].kind in _COUNTED_TALK:
             out.add(place)
+        if mark.kind in (Kind.NUM, Kind.BODY) and _is_load_judged(marks, place):
+            out.add(place)
         if mark.kind is not Kind.NUM:
             continue
         after = beside(marks, place, 1)
@@ -68,12 +70,18 @@ _NUMBERED = frozenset(words(
 
 
 def is_named_so(marks: Sequence[Mark], place: int) -> bool:
-    """`rack 4 was free`, `here since 7`: the number of a thing, or an hour."""
-    before = marks[place - 1].text.split()[-1:] if place else []
+    """`rack 4 was free`, `here since 7`, `stuck on the 405`: the number of a thing or a road, or an hour."""
+    named = place > 0 and marks[place - 1].kind is Kind.NAME
+    before = marks[place - 1].text.split()[-1:] if place and not named else []
     linked = place + 1 < len(marks) and marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS)
     value = marks[place].value
     hour = before == ["since"] and value is not None and value <= _LAST_HOUR
-    return not linked and (hour or bool(set(before) & _NUMBERED))
+    stuck = place > 0 and marks[place - 1].text == "stuck on the" and value is not None and value > _MOST_REPS
+    return not linked and (hour or stuck or bool(set(before) & _NUMBERED))
+
+
+_MOST_REPS = 30
+"""Repetitions: nobody is stuck at a later one (common practice, no source)."""
 
 
 def _is_on_scale(marks: Sequence[Mark], place: int) -> bool:
@@ -140,6 +148,27 @@ def _is_judged(marks: Sequence[Mark], place: int) -> bool:
     was = was and (start == 0 or marks[start - 1].kind is not Kind.COMMA)
     plain = all(m.kind is Kind.FILL for m in (*marks[start:place], *rest))
     return was and plain and bool(rest) and rest[-1].text in _JUDGED
+
+
+_OF_LOADS = (Kind.S, Kind.KG, Kind.LB)
+_IS = frozenset(words("is are feels feel felt seems seem was were getting"))
+_OF_NOW = frozenset(words("now already lately already today tbh honestly coach tho though"))
+_JUDGING = (Kind.FILL, Kind.WAS, Kind.FEELS)
+
+
+def _is_load_judged(marks: Sequence[Mark], place: int) -> bool:
+    """`the 40s feel light`, `bw is too easy now`: a load with its unit, judged, and no number in the rest."""
+    start, end = part_of(marks, place)
+    united = place + 1 < end and marks[place + 1].kind in _OF_LOADS
+    rest = [m for m in marks[place + 1 + united : end] if m.kind is not Kind.GAP]
+    said = [w for m in rest for w in m.text.split()]
+    while said and said[-1] in _OF_NOW:
+        said.pop()
+    judged = len(said) > 1 and said[0] in _IS and said[-1] in _JUDGED
+    plain = all(m.kind in _JUDGING for m in (*marks[start:place], *rest))
+    numbers = (Kind.NUM, Kind.CLOCK, Kind.X, Kind.BODY, Kind.SAME, Kind.DONE)
+    alone = not any(m.kind in numbers for m in (*marks[:place], *marks[place + 1 :]))
+    return judged and plain and alone and (united or marks[place].kind is Kind.BODY)
 
 
 def _is_nth(marks: Sequence[Mark], place: int) -> bool:
@@ -272,7 +301,7 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return True
     if place == start:
         return False
-    words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET) for w in m.text.split()}
+    words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET, Kind.NAME) for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
 
 
@@ -312,7 +341,7 @@ def _is_only_one(marks: Sequence[Mark], place: int) -> bool:
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
     """`2 sets left`, `3 exercises to go`."""
     counted = beside(marks, place, 1)
-    if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD):
+    if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD) or counted.text in _OWN:
         return False
     following = [m.text for m in marks[place + 2 : place + 4] if m.kind is not Kind.GAP]
     return following[:1] in (["left"], ["remaining"], ["more"], ["more to go"]) or following == ["to", "go"]

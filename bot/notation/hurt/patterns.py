@@ -34,7 +34,7 @@ _CLASSES = {
         respond work function command moving closing opening gripping working responding functioning closes opens
         """
     ),
-    "@place": frozenset(phrase for phrase in PLACES if " " not in phrase),
+    "@place": frozenset(phrase for phrase in PLACES if " " not in phrase) | {"chin"},
 }
 
 

@@ -132,7 +132,8 @@ HURTS: dict[Cue, str] = {
       toe/finger/thumb/nose; hurt/injured/hurted my? myself/self; hurt meself; like/think/thought i/i've/ive/may/
       might/have* pulled/strained/tweaked/torn/tore it/that; tweaked/strained it/something; something tweaked/
       strained/pulled; strained/pulled/tweaked/tore/torn/strain/pull/tweak a? muscle/something/somethin/tendon/
-      ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/pull; trapped/pinched nerve;
+      ligament/summat/smth/it; did/done myself a? mischief/injury; muscle strain/tear/pull; bent/bend/bends/went/
+      folded the/in? wrong way; bent back/backwards; trapped/pinched nerve;
       pulled/torn/strained muscle; put/threw/chucked/flung/throw/slung/chuck my back/neck/hip out; si/sij/joint is/
       's/has/went/gone/been* out;
       back/neck/pelvis is/'s/has/just/been/completely* gone/went/goes/out out?
@@ -146,7 +147,9 @@ HURTS: dict[Cue, str] = {
       grazed; scrape/scraped/scraping; ripped/tore/torn/rip/ripping/tear/tearing my/the/a/some/bit/of* left/right?
       callus/calluses/callous/callouses/skin/palm/palms/hand/hands; torn/ripped hand/hands/skin/callus/calluses/
       callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
-      ripped/opened/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bleeding/bled/bleeds; cut open;
+      ripped/opened/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bit/bitten/bite my lip/cheek;
+      bit my tongue
+      on/in/during/mid; bleeding/bled/bleeds; cut open;
       swell/
       swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split/splits/splitting/sliced/cut/lost/
       lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail;

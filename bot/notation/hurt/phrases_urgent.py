@@ -233,7 +233,8 @@ _PLAIN: dict[Cue, str] = {
       having/had a fit; bone sticking out; bone is? out; broke/broken/fractured my/the? left/right? arm/leg/
       wrist/ankle/collarbone/foot/hand/rib/ribs/bone/neck/back/hip/finger/toe/thumb/elbow/nose/shin; fracture/
       fractures/fractured; dislocate/dislocated/dislocation/dislocating/dislocates; popped/pop/pops/came/come/
-      went/slipped/slips/comes/popping/slid/jumped/pulled out of its/it's/the? socket/joint/place; shoulder/
+      went/slipped/slips/comes/popping/slipping/sliding/slides/slid/jumped/pulled out of its/it's/the? socket/joint/
+      place; shoulder/
       kneecap/knee/hip/finger/elbow/thumb/jaw just/has/it*
       popped/came/slipped/went/comes/pops/slips/pop/come/jumped/jumps/hopped/
       slid out; bicep/biceps/achilles/tendon/pec/hamstring/ligament/acl/quad has/just/'s* snapped/ruptured/detached;

@@ -73,9 +73,15 @@ def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, in
     return after + before
 
 
+_TURNS = word_set("turn turns turning turned look looking rotate rotating bend bending lean leaning twist twisting")
+"""Before `to the left` these tell where to, not where it hurts."""
+
+
 def _is_side(scene: Passage, index: int, start: int) -> bool:
     """`on the left`, `, left side`, `left one`; `R` right after the cue."""
     before, after = scene.word(index - 1), scene.word(index + 1)
+    if (scene.word(index - 2), before) == ("to", "the") and scene.words(index - 5, index - 2) & _TURNS:
+        return False
     if before in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
         return True
     if before == "on" or after in ("side", "one", "sided"):

@@ -194,7 +194,7 @@ def _lasting(scene: Passage, m: Mark, time: int) -> bool:
     return (
         still
         or scene.word(time + 1) in ("later", "after", "on", "now", "since")
-        or bool(scene.words(time - 4, time) & {"for", "been", "last", "past", "over"})
+        or bool(scene.words(time - 4, time) & {"for", "been", "last", "past", "over", "since"})
     )
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from bot.notation.hurt.alone import struck
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
@@ -45,7 +46,8 @@ def loss_of_function(scene: Passage) -> Iterator[Sign]:
     for loss in scene.of(Cue.NO_FUNCTION):
         if scene.word(loss.first) != "can't" or not scene.words(loss.first + 1, loss.end) & _STANDS:
             continue
-        for hurt in scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN):
+        fell = [m for m, _ in struck(scene)]
+        for hurt in (*scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN), *fell):
             spot = next(iter(places_of(scene, hurt)), None)
             if spot is None or spot.place.plural or spot.place.name not in _BEARS | {"lower back"}:
                 continue

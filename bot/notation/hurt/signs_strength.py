@@ -73,5 +73,7 @@ def _only_limited(scene: Passage, spot: Spot) -> bool:
     after = [scene.word(i) for i in range(spot.end, spot.end + 8)]
     any_more = any(pair == ("any", "more") for pair in pairwise(after))
     words = set(after) - ({"more"} if any_more else set())
+    if spot.place.name in ("hand", "finger"):
+        words -= {"fully", "properly"}
     limits = word_set("without much further higher heavier more fully properly")
     return bool(words & limits) and "all" not in words

@@ -12,8 +12,10 @@ from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.phrases_told import TOLD
 from bot.notation.hurt.sign import Sign, stands
+from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.told import Told
 
+_DIGITS = "0123456789., "
 _LONG = 7
 """Letters from which a slip is forgiven."""
 _OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
@@ -36,7 +38,7 @@ def _heard(word: str) -> str:
 
 def told_signs(scene: Passage) -> Iterator[Sign]:
     """The signs of the rows above that stand."""
-    heard = [_heard(scene.word(i)) for i in range(len(scene.tokens))]
+    heard = [_heard(t.word.lstrip(_DIGITS) if t.kind is Kind.TIME else t.word) for t in scene.tokens]
     here = frozenset(heard)
     for told, first in _BY_ORGAN:
         if here.isdisjoint(first) or any(here.isdisjoint(idea) for idea in told.ideas):

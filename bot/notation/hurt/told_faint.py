@@ -198,7 +198,7 @@ FAINT = (
         (
             word_set("everything room world head"),
             word_set("turns turning turned moves moving moved"),
-            word_set("when while lie lay stand stood sit sat"),
+            word_set("when while lie lay stand stood sit sat got get getting after"),
             word_set("lie lay lying stand stood standing up bench down"),
         ),
         word_set("out look looked corner plan press"),

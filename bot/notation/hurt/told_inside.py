@@ -137,6 +137,17 @@ INSIDE = (
         word_set("lol haha watch strap app"),
     ),
     Told(
+        "heart",
+        9,
+        (
+            word_set("hr pulse heartrate heartbeat heart"),
+            word_set("isn't not won't hasn't doesn't still never can't"),
+            word_set("down drop dropping drops dropped slowing settling settle"),
+            word_set("min mins minutes minute later rest resting sitting hour ages still"),
+        ),
+        word_set("lol haha strap battery broken goal target zone 2 cardio plan in is-my warm attack"),
+    ),
+    Told(
         "breath",
         2,
         (word_set("breathe respire"), word_set("bad badly poorly ill worse")),

@@ -24,7 +24,9 @@ from bot.notation.questions.asked import (
 )
 from bot.notation.questions.openings import ANYWHERE
 from bot.notation.questions.reported import is_reported
+from bot.notation.questions.rhetorical import idle_questions
 from bot.notation.questions.turned import tagged, turns
+from bot.notation.questions.wished import asks_for
 from bot.notation.questions.worded import asks_in_order
 from bot.notation.tokens import Mark
 
@@ -86,13 +88,18 @@ def _opens_at(part: Sequence[Mark], place: int) -> bool:
 
 
 def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
+    idle = idle_questions(marks)
     asked = any(
-        m.kind is Kind.QUERY and not asks_to_change(marks, i) and not is_thought(marks, i) and not _is_topic(marks, i)
+        m.kind is Kind.QUERY
+        and i not in idle
+        and not asks_to_change(marks, i)
+        and not is_thought(marks, i)
+        and not _is_topic(marks, i)
         for i, m in enumerate(marks)
     )
     only_asks: set[int] = set()
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.ASKING or place in only_asks:
+        if mark.kind is not Kind.ASKING or place in only_asks or place in idle:
             continue
         if not (opens(marks, place) or mark.text in ANYWHERE) or states(marks, place):
             continue
@@ -107,8 +114,10 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         asked = True
         only_asks.update(range(place, end))
     for place in range(len(marks)):
+        if place in idle:
+            continue
         turned = turns(marks, place)
-        ends = turned or asks_in_order(marks, place)
+        ends = turned or asks_in_order(marks, place) or asks_for(marks, place)
         if ends is not None and is_reported(marks, place):
             continue
         rhetorical = turned is None and marks[place].text in NO_OPENING
@@ -125,9 +134,9 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     for place in range(len(marks) + 1):
         ends_here = place == len(marks) or marks[place].kind in (*ENDS, Kind.CLOSE)
         start = tagged(marks, place) if ends_here else None
-        if start is not None:
+        if start is not None and start not in idle:
             asked = True
             only_asks.update(range(start, place))
-        if place < len(marks) and marks[place].kind is Kind.QUERY:
+        if place < len(marks) and marks[place].kind is Kind.QUERY and place not in idle:
             only_asks |= clause_asking(marks, place)
     return asked, only_asks

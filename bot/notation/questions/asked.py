@@ -121,12 +121,19 @@ _FAR = 40
 """More marks than a part has that tells a set before a question."""
 
 
+_BE = ("is", "are", "was", "were")
+_LOAD = 3
+"""Marks of a load alone: `the 15s`."""
+
+
 def follows_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether nothing but a whole set stands before a place in its part: `10 reps should i`."""
     start = place
     while start > 0 and place - start <= _FAR and marks[start - 1].kind not in _EDGES:
         start -= 1
     told = marks[start:place] if place - start <= _FAR else []
+    if marks[place].text in _BE and told and told[-1].kind is Kind.S and len(told) <= _LOAD:
+        return False  # `the 15s are too light`
     return bool(told) and told[-1].kind is not Kind.FILL and tells_sets(told) and is_whole(told)
 
 

@@ -75,11 +75,17 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "point" if then in _AFTER_LOAD else mark.text
     counted = after is not None and after.text in _COUNTED
     scored = before.text == "an" and place > 1 and marks[place - 2].text == "at"
-    if (before.text in ("rpe", "rir") or (scored and mark.text == "ate")) and mark.text in (*_COUNTS, "to"):
+    rated = before.text in ("rpe", "rir") or (scored and mark.text == "ate")
+    if rated and (mark.text in _COUNTS or _is_last_to(mark, after)):
         return _COUNTS.get(mark.text, "two")
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]
     return mark.text
+
+
+def _is_last_to(mark: Mark, after: Mark | None) -> bool:
+    """The `to` that ends its part: `rir to`, not `explain rir to me`."""
+    return mark.text == "to" and (after is None or after.kind is not Kind.WORD)
 
 
 def _is_second(marks: Sequence[Mark], place: int) -> bool:
