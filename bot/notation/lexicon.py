@@ -47,7 +47,8 @@ PHRASES: dict[Kind, str] = {
         "that; or whatever; on fire; on point; on form; on track; on top of that; on the way; on my own; on my phone; "
         "on repeat; on the go; on purpose; on the bright side; on the plus side; on the move; on holiday; on call; on "
         "shift; "
-        "somewhere between; somewhere in between; anywhere between; somewhere around; by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
+        "somewhere between; somewhere in between; anywhere between; somewhere around; "
+        "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
@@ -333,8 +334,8 @@ PHRASES: dict[Kind, str] = {
         "of those; for both of them; for both of these; the pair of them; "
         "all round; all around; all the way across; "
         "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
-        "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; whole way through; for each; across all; sets all; "
-        "straight sets; straight across; across; " + _EVERY_SET
+        "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; "
+        "whole way through; for each; across all; sets all; straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
         "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "

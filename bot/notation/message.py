@@ -6,6 +6,7 @@ from datetime import date
 
 from bot.notation.accounts import unaccounted
 from bot.notation.added_sets import with_added_sets
+from bot.notation.announced import without_announced
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
 from bot.notation.corrections.amends import all_targeted, amend, targeted
@@ -146,7 +147,8 @@ class Reader:
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
-        steps = with_steps(all_targeted(draft, with_named_entries(progress.marks, record)), record, draft.under_way())
+        listed = with_named_entries(without_announced(progress.marks), record)
+        steps = with_steps(all_targeted(draft, listed), record, draft.under_way())
         steps, named = split_named(steps)
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())

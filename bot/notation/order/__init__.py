@@ -35,6 +35,7 @@ from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.rated import rated_all, rated_between
+from bot.notation.order.rated_again import rated_again
 from bot.notation.order.repeats import repeats
 from bot.notation.order.reps_first import reps_first
 from bot.notation.order.roughly import roughly
@@ -79,6 +80,7 @@ STEPS = (
     step(ones, ("one", *LOWS)),
     step(rated_between, (Kind.RPE, Kind.RIR, Kind.FEELS)),
     step(rated_all, (Kind.NUM,), (Kind.ALL, Kind.EACH, "both")),
+    step(rated_again, (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)),
     step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
     step(in_turn),
     step(drops),

@@ -79,7 +79,7 @@ def _is_effort_of_last(part: Sequence[Mark]) -> bool:
 
 
 def _counted(marks: list[Mark]) -> list[Mark]:
-    """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one; not `65, 8, two sets`."""
+    """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one."""
     out = list(marks)
     for start, end in _parts(marks):
         said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]

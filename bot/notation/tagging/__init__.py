@@ -69,12 +69,14 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
 
 
 def _is_repeated(marks: Sequence[Mark], place: int) -> bool:
-    """`next set also same`: told as done where that is all that its part says."""
+    """`next set also same`, `next set same weight @8`: told as done where that is all that its part says."""
     at = place + 1
     while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WAS):
         if marks[at].text in ("will", "be", "try", "do"):
             return False
         at += 1
+    if kind_at(marks, at) is Kind.SAMELOAD and any(m.kind is Kind.NUM for m in marks[:place]):
+        return kind_at(marks, at + 1) in (Kind.AT, Kind.RPE, Kind.RIR) and kind_at(marks, at + 2) is Kind.NUM
     said = at < len(marks) and marks[at].kind is Kind.SAME
     return said and all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE) for m in marks[at + 1 :])
 

@@ -1,0 +1,143 @@
+"""Sets announced before they are told one by one: `three sets of thrusts all at 90, first 10, second 9, third 8`.
+
+How many they are says nothing that the list does not say: the name and the load stay, then the list. Only where as many
+are told as were announced, or where each names its number.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import past, past_fill, whole_number
+from bot.notation.tokens import Mark
+
+_NUMBERS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5, "six": 6, "6": 6, "both": 2}
+_EDGES = (Kind.COMMA, Kind.COLON, Kind.STOP, Kind.DASH, Kind.LINE)
+_BREAKS = (None, Kind.STOP, Kind.LINE, Kind.BREAK)
+_HEADING = (*_EDGES, Kind.NAME, Kind.FILL, Kind.WORD, Kind.DONE, Kind.WAS, Kind.ALL, Kind.NUM, Kind.SETS, Kind.AT,
+            Kind.WITH, Kind.KG, Kind.LB, Kind.S, Kind.AND, Kind.THEN)  # fmt: skip
+_JOINS = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.SLASH, Kind.FILL)
+_LAST = (Kind.LASTSET, Kind.LASTREP)
+_NAMING = (Kind.ORD, Kind.SET, *_LAST)
+_LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.S, Kind.SETS, Kind.SET, Kind.ORD,
+           Kind.RPE, Kind.RIR, Kind.TANK, Kind.LEFT, Kind.MORE)  # fmt: skip
+_MOST_REPS, _LONGEST, _SEVERAL = 60, 24, 2
+
+
+@dataclass(frozen=True, slots=True)
+class _List:
+    """Repetitions told one by one: how many, whether each one names its set, and where they end."""
+
+    count: int
+    named: bool
+    end: int
+
+
+def without_announced(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such a heading as its name and its load before the list."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        opens = kind_at(marks, at - 1) in _BREAKS
+        heading = _heading(marks, at) if opens else None
+        if heading is None:
+            out.append(marks[at])
+            at += 1
+            continue
+        head, end, stop = heading
+        out += [*head, *marks[end:stop]]
+        at = stop
+    return out
+
+
+def _heading(marks: Sequence[Mark], start: int) -> tuple[list[Mark], int, int] | None:
+    """A heading that starts here, as it is to stand; where its list starts, and where that ends."""
+    for end in range(start + 1, min(len(marks), start + _LONGEST)):
+        if marks[end - 1].kind not in _HEADING:
+            return None
+        if marks[end - 1].kind not in _EDGES and marks[end].kind not in _NAMING:
+            continue
+        head = marks[start:end]
+        count, loads = _announcement(head)
+        if len(loads) > 1 or sum(m.kind is Kind.NAME for m in head) > 1:
+            return None
+        told = _list(marks, end)
+        every = told is not None and (told.named or any(m.kind is Kind.ALL for m in head))
+        if told is None or (count is None and not (every and loads)):
+            continue
+        if count not in (None, told.count):
+            if loads and not told.named and all(m.kind is not Kind.ALL for m in head):
+                return [_slip(m) if m.kind is Kind.SETS else m for m in head], end, told.end
+            continue
+        return _as_told(head, loads), end, told.end
+    return None
+
+
+def _announcement(head: Sequence[Mark]) -> tuple[int | None, list[int]]:
+    """How many sets a heading announces, and the places of its other numbers."""
+    count: int | None = None
+    loads = []
+    for place, mark in enumerate(head):
+        if mark.kind is Kind.ALL:
+            count = next((_NUMBERS[w] for w in mark.text.split() if w in _NUMBERS), count)
+        elif mark.kind is Kind.NUM and kind_at(head, past_fill(head, place + 1)) is Kind.SETS:
+            count = whole_number(head, place, 2, 9)
+        elif mark.kind is Kind.NUM:
+            loads.append(place)
+    return count, loads
+
+
+def _as_told(head: Sequence[Mark], loads: Sequence[int]) -> list[Mark]:
+    """The name and the load of a heading, all else in it without bearing."""
+    at = loads[0] if loads else len(head)
+    end = at + 1 + (kind_at(head, at + 1) in (Kind.KG, Kind.LB, Kind.S))
+    load = list(head[at:end])
+    gone = [
+        m if m.kind in (Kind.NAME, Kind.FILL, Kind.WORD, Kind.WAS, Kind.DONE) else _gap(m)
+        for m in (*head[:at], *head[end:])
+    ]
+    last = head[-1]
+    return [*gone, *load, replace(_gap(last), kind=Kind.COMMA, text=",", start=last.end)]
+
+
+def _slip(mark: Mark) -> Mark:
+    """`3 sets at 90, 10, 9`: another number of sets than is told, which is asked about."""
+    return replace(mark, kind=Kind.SLIP)
+
+
+def _gap(mark: Mark) -> Mark:
+    return replace(mark, kind=Kind.GAP, value=None, parts=())
+
+
+def _list(marks: Sequence[Mark], at: int) -> _List | None:
+    """The repetitions that are told from here on, of one set each; `None` where it is no such list."""
+    count, named, end = 0, 0, at
+    while (item := _item(marks, past(marks, at, *_JOINS))) is not None:
+        told, at, names = item
+        count, named, end = count + told, named + names, at
+    if count < _SEVERAL or kind_at(marks, end) in _LINKED:
+        return None
+    return _List(count, named >= _SEVERAL, end)
+
+
+def _item(marks: Sequence[Mark], at: int) -> tuple[int, int, bool] | None:
+    """How many sets an item of the list tells, where it ends, and whether it names its set: `second one was 9`."""
+    place, named = at, kind_at(marks, at) in _NAMING
+    if named:
+        place += 1 + (marks[at].kind is Kind.SET and kind_at(marks, at + 1) is Kind.NUM)
+        place = past(marks, place, Kind.SET, Kind.LASTSET, Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH)
+    if kind_at(marks, place) is not Kind.NUM:
+        return None
+    number = marks[place]
+    values = number.parts if number.value is None else (number.value,)
+    if any(v != int(v) or not 1 <= v <= _MOST_REPS for v in values):
+        return None
+    end = past(marks, place + 1, Kind.REPS, Kind.EACH)
+    which = past_fill(marks, end + 1)
+    if not named and kind_at(marks, end) in (Kind.AT, Kind.FOR, Kind.WITH) and kind_at(marks, which) in _NAMING:
+        end, named = which + 1 + (kind_at(marks, which) is Kind.SET), True
+        while kind_at(marks, end) is Kind.SET or text_at(marks, end) in ("one", "set"):
+            end += 1
+    linked = kind_at(marks, end) in _LINKED and not (named and kind_at(marks, end) in _NAMING)
+    return None if linked else (len(values), end, named)
