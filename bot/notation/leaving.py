@@ -78,8 +78,11 @@ _WHOLE = frozenset(("today", "tonight", "day", "session", "workout", "now", "hom
 """Words beside them that say that it is the session."""
 
 
-def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark) -> Span | None:
-    """The words that end the session; asked about where they may end the exercise that was begun, and others wait."""
+def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark, *, hurts: bool) -> Span | None:
+    """The words that end the session; asked about where they may end the exercise that was begun, and others wait.
+
+    `hurts`: the message tells of pain, so that `stopped there` ends the set, or its exercise.
+    """
     at = (finish.start, finish.end)
     after = {w for m in marks for w in m.text.split() if m.start >= finish.end}
     place = draft.under_way()
@@ -88,11 +91,32 @@ def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark) -> Span | None:
     context = draft.record.context(place)
     others = [p for p in range(len(draft.request.exercises)) if p != place and draft.record.context(p).open_sets]
     if not (context.worked and context.open_sets and others):
-        return at
+        return None if hurts and draft.reports and others else at
     chosen = draft.doubt(Doubt(AskKind.STOP, *at), 2, context.exercise.name)
     if chosen == 0:
         _skip(draft, [place], at)
     return at if chosen == 1 else None
+
+
+def cuts_open_set(draft: Draft, piece: Sequence[Mark]) -> bool:
+    """`rows 50x10 9, cut the last set`: whether a set that is still open is given up, not one that was told."""
+    at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
+    place = draft.record.last_exercise
+    if at is None or place is None or piece[at].text.split()[0] not in _CUTTING or not draft.record.told:
+        return False
+    opens = draft.record.context(place).open_sets
+    said = [m for m in piece[at + 1 :] if m.kind not in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.COMMA)]
+    last = [m.kind for m in said] in ([Kind.LASTSET], [Kind.LASTREP], [Kind.LASTSET, Kind.SET])
+    numbered = [m.kind for m in said] in ([Kind.ORD], [Kind.ORD, Kind.SET]) and said[0].value in opens
+    if not opens or not (last or numbered):
+        return False
+    _skip(draft, [place], (piece[at].start, piece[-1].end))
+    return True
+
+
+_CUTTING = frozenset(["cut", "ditch", "ditched", "bin", "binned", "drop", "dropped", "lose", "cancel", "cancelled", "chuck",
+                      "chucked", "kill"])  # fmt: skip
+"""Words that take back a set that is stored, and give up one that is open."""
 
 
 def open_names(draft: Draft) -> list[str]:

@@ -453,6 +453,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "quit; quit the; quitting; quitting the; gave up on; gave up on the; giving up on; "
         "bailed on the; bailing on the; bail on the; let fall; i let fall; let slide; i let slide; letting slide; "
         "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "
         "not attempt; wont attempt; nope to; nah to; no to the; nay to; "

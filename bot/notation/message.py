@@ -74,9 +74,7 @@ _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
 class Reader:
     """Reads one request. `decisions` are the alternatives taken where an earlier reading asked, in order."""
 
-    def __init__(
-        self, request: Request, decisions: tuple[int, ...] = (), seams: Seams = frozenset()
-    ) -> None:
+    def __init__(self, request: Request, decisions: tuple[int, ...] = (), seams: Seams = frozenset()) -> None:
         self.request = request
         self.decisions = decisions
         self.seams = seams
@@ -111,7 +109,7 @@ class Reader:
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
-            finished = read_stop(draft, marks, finish)
+            finished = read_stop(draft, marks, finish, hurts=hurt.pain is not None)
         if draft.ask is None and (skips.names or skips.rest is not None):
             keep_skips(draft, skips)
         if draft.ask is None and not reported and finish is None:

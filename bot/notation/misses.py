@@ -14,8 +14,10 @@ from bot.notation.wordlist import words
 _EARLIEST = 3
 """An earlier repetition that fails is told otherwise; `missed the second` may be a set."""
 _MISSED = frozenset(words("missed failed lost bailed"))
-_STOPPED = frozenset(words("stuck stalled failed died"))
+_STOPPED = frozenset(words("stuck stalled failed died buried pinned crushed"))
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.FILL)
+_LOADS = (Kind.AT, Kind.WITH, Kind.KG, Kind.LB)
+_SAYING = (Kind.WORD, Kind.FILL, Kind.EMPTY, Kind.FAILED)
 _LAST = ("last", "final", "set", "one")
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AND, Kind.THEN, Kind.CLOSE, Kind.AT, Kind.QUERY)
 _SAID_AGAIN = frozenset(words("so thats leaving left making"))
@@ -24,8 +26,9 @@ _SAID_AGAIN = frozenset(words("so thats leaving left making"))
 def with_misses(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that form."""
     out = list(marks)
-    if not any(m.kind is Kind.ORD for m in out):
+    if not any(m.kind is Kind.ORD or set(m.text.split()) & _STOPPED for m in out):
         return out
+    _leave_uncounted(out)
     at = 0
     while at < len(out):
         _name_failure(out, at)
@@ -36,6 +39,19 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+def _leave_uncounted(out: list[Mark]) -> None:
+    """`7 at 95, 8th was a push press so dont count it`: a repetition that is no set, and scraps none."""
+    for at, mark in enumerate(out):
+        value = mark.value or 0
+        rep = mark.kind is Kind.ORD and value >= _EARLIEST and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
+        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[:at]):
+            continue
+        end = next((i for i in range(at, len(out)) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), len(out))
+        taken = any(m.kind in (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED) for m in out[at:end])
+        if taken and not any(m.kind in (Kind.NUM, Kind.FAILED) or m.text in _MISSED for m in out[at:end]):
+            out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
+
+
 def _name_failure(out: list[Mark], at: int) -> None:
     """`the 8th rep got stuck`, `I missed the 8th`: failed the 8th."""
     if out[at].kind is Kind.ORD and (out[at].value or 0) >= _EARLIEST:
@@ -44,11 +60,18 @@ def _name_failure(out: list[Mark], at: int) -> None:
         while kind_at(out, stop) in (Kind.FILL, Kind.WAS) and not set(text_at(out, stop).split()) & _STOPPED:
             stop += 1
         known = kind_at(out, at - 1) in (Kind.FAILED, Kind.SET) or kind_at(out, end) is Kind.SET
-        said = bool(set(text_at(out, stop).split()) & _STOPPED) and kind_at(out, stop) in (Kind.WORD, Kind.FILL)
+        said = bool(set(text_at(out, stop).split()) & _STOPPED) and kind_at(out, stop) in _SAYING
+        stop = _past_where(out, stop)
         if said and not known and kind_at(out, stop + 1) in _ENDS:
             failed = replace(out[at], kind=Kind.FAILED, text="failed", value=None, end=out[at].start)
             gone = [replace(m, kind=Kind.GAP) for m in out[end : stop + 1]]
             out[at : stop + 1] = [failed, *out[at:end], *gone]
+        return
+    rep = _stuck_on(out, at)
+    if rep is not None:
+        gone = [replace(m, kind=Kind.GAP) for m in out[at + 1 : rep]]
+        failed = replace(out[at], kind=Kind.FAILED, text="failed the")
+        out[at : rep + 1] = [*gone, failed, replace(out[rep], kind=Kind.ORD)]
         return
     if out[at].kind not in (Kind.SKIP, Kind.SKIPPED) or not set(out[at].text.split()) & _MISSED:
         return
@@ -56,14 +79,55 @@ def _name_failure(out: list[Mark], at: int) -> None:
     while kind_at(out, rep) is Kind.FILL:
         rep += 1
     counted = kind_at(out, rep) is Kind.ORD and (out[rep].value or 0) >= _EARLIEST
+    counted = counted and not _is_next_set(out, at, int(out[rep].value or 0))
     if counted and kind_at(out, rep + 1) not in (Kind.SET, Kind.NAME, Kind.WEAK) and text_at(out, rep + 1) != "one":
         out[at] = replace(out[at], kind=Kind.FAILED, text="failed the")
 
 
-def _say_once(out: list[Mark], at: int) -> None:
-    """`failed the 8th so 7`: that seven were done is said already."""
+def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
+    """`50x10 9, bailed on the third`: the set behind those told, where each had more repetitions than that."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in (Kind.STOP, Kind.LINE, Kind.NAME)), 0)
+    reps = [
+        m.value
+        for i, m in enumerate(marks[start:at], start)
+        if m.kind is Kind.NUM and kind_at(marks, i + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.COLON)
+    ]
+    return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
+
+
+def _stuck_on(marks: Sequence[Mark], at: int) -> int | None:
+    """Where the repetition of `stuck in the hole on the 6th` stands; `None` where none does."""
+    if not set(text_at(marks, at).split()) & (_STOPPED - {"failed"}) or kind_at(marks, at) not in _SAYING:
+        return None
     rep = at + 1
-    said = rep + 1 + (kind_at(out, rep + 1) is Kind.REPS)
+    while text_at(marks, rep) and set(text_at(marks, rep).split()) <= _WHERE | {"rep"}:
+        rep += 1
+    done = next((m.value for m in reversed(marks[:at]) if m.kind is Kind.NUM and m.value is not None), None)
+    beyond = done is not None and marks[rep : rep + 1] and marks[rep].value == done + 1 and done + 1 >= _EARLIEST
+    counted = kind_at(marks, rep) in (Kind.ORD, Kind.NUM) and kind_at(marks, rep + 1) in _ENDS
+    return rep if beyond and counted and rep > at + 1 else None
+
+
+def _past_where(marks: Sequence[Mark], stop: int) -> int:
+    """Where the words end that say how far it came: `stuck in the hole`, `stalled halfway up`, `died on me`."""
+    at = stop + 1
+    while text_at(marks, at) and set(text_at(marks, at).split()) <= _WHERE:
+        at += 1
+    return at - 1 if kind_at(marks, at) in _ENDS else stop
+
+
+_WHERE = frozenset(words(
+    "in on at off the hole bottom top me half halfway way up down mid middle chest pins floor just above past knee "
+    "knees there coming out of it about"
+))  # fmt: skip
+
+
+def _say_once(out: list[Mark], at: int) -> None:
+    """`failed the 8th so 7`, `failed the 8th at 60, so 7`: that seven were done is said already."""
+    rep = at + 1
+    said = rep + 1
+    while kind_at(out, said) in (Kind.REPS, Kind.COMMA, Kind.GAP, *_LOADS):
+        said += 2 if kind_at(out, said) in _LINKS and kind_at(out, said + 1) is Kind.NUM else 1
     if kind_at(out, rep) is not Kind.ORD or not set(text_at(out, said).split()) & _SAID_AGAIN:
         return
     number = said

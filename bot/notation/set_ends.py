@@ -19,9 +19,9 @@ _ENDED = frozenset(
     words(
         "quit stopped stop bailed racked reracked dumped dropped drop died tapped conked packed folded crumbled caved",
         "stalled called cut ended lost lose fell went gone opened slipped failing buckled collapsed fizzled faded",
-        "broke broken stuck burned burnt gassed cooked petered flagged wall towel binned ditched crashed jacked gave give",
+        "broke broken stuck burned burnt gassed cooked petered flagged wall towel binned ditched crashed jacked gave",
         "down off go rack lasted steam gas puff juice energy breath fuel short blew exploded seized popped shot fried",
-        "cramped cramp cramping",
+        "cramped cramp cramping give",
     )
 )
 """Words of what ended a set, or of what there was no more of."""
@@ -108,7 +108,8 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
         lead -= 1
     led = text_at(marks, lead).split()[-1:]
     lasted = led == ["to"] and bool(set(text_at(marks, lead - 1).split()) & _LASTED)
-    if not ((led and led[0] in _AHEAD) or lasted) or kind_at(marks, lead) not in _TELLS:
+    stopped = text_at(marks, lead) in ("stopped at", "had to stop at")
+    if not ((led and led[0] in _AHEAD) or lasted) or not (stopped or kind_at(marks, lead) in _TELLS):
         return None
     start = lead
     while start > 0 and start > place - _MOST and marks[start - 1].kind in _TELLS:

@@ -17,6 +17,7 @@ from bot.notation.corrections.told_whole import sets_anew
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
+from bot.notation.leaving import cuts_open_set
 from bot.notation.masking import masked
 from bot.notation.record import Record
 from bot.notation.restated import is_called_wrong, is_of_another
@@ -54,6 +55,8 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     anew = sets_anew(draft, piece)
     if anew is not None:
         return anew
+    if cuts_open_set(draft, piece):
+        return []
     if takes_set_back(piece):
         after = [m for m in piece if m.kind is not Kind.SCRAP]
         if (_corrects(draft, after) or is_value(piece)) and tells_value(after):

@@ -30,7 +30,7 @@ _FELT = frozenset(words("felt feel feels feeling flew snappy sore fried stiff de
 _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
-        "the sorry ones just numbers results a bit",
+        "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i you",
     )
 )
 """Words that open a report of another day."""
@@ -89,7 +89,11 @@ def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     owned = any(marks[i].text.endswith("days") for i in places)
     session = bool(said & {"session", "workout", "sesh", "training"})
     forgot = bool(said & _TELLING) and bool(said & {"never", "forgot", "didnt", "forgotten", "havent", "late"})
-    return (forgot and (session or owned)) or (owned and "did" in said)
+    noted = any(text_at(marks, i + 1) in _NOTED for i in places)
+    return (forgot and (session or owned)) or (owned and "did" in said) or noted or bool(said & {"owe", "owed"})
+
+
+_NOTED = ("notes", "note", "log", "numbers", "figures", "entry", "entries")
 
 
 def _may_be_set(marks: Sequence[Mark], place: int) -> bool:
@@ -135,6 +139,9 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     while last + 1 < len(marks) and marks[last + 1].text in ("coach", "boss", "mate", "sorry", "btw", "pal", "chief"):
         last += 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        return True
+    dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
+    if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:
         return True
     behind = first - 1 - (first > 0 and marks[first - 1].kind in (Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.STOP))
     compares = text_at(marks, first).split()[:1] in (["up"], ["down"])

@@ -101,7 +101,10 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     headed = _is_headed(marks, place)
     if (last_before in _TO_COME or before in _TO_COME) and not (headed and last_before in ("for", "back")):
         return None
-    if before == "on" and not headed and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
+    told = after.split()[:1] in (["i"], ["we"])
+    if before == "on" and not (headed or told) and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
+        return None
+    if _is_remarked(marks, place, today):
         return None
     at = place - 1 - (last_before == "on")
     seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (
@@ -132,6 +135,20 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if before in ("last", "on", "on last", "past"):
         places.insert(0, place - 1)
     return DaySaid(today - timedelta(days=back), tuple(places))
+
+
+_TODAY = ("is", "its", "it is", "today is", "happy", "another", "todays")
+_STRUCK = frozenset(["left", "killed", "wrecked", "ruined", "destroyed", "broke", "smashed", "finished", "did"])
+
+
+def _is_remarked(marks: Sequence[Mark], place: int, today: date) -> bool:
+    """`its monday`, `monday is squat day`, `tuesday left me sore`: said of a day, with no report of it."""
+    before, after = text_at(marks, place - 1), text_at(marks, place + 1)
+    named = today.weekday() == WEEKDAYS[marks[place].text]
+    number = place + 2 < len(marks) and marks[place + 2].kind is Kind.NUM
+    is_so = after in ("is", "=") and not number
+    struck = after in _STRUCK and text_at(marks, place + 2).split()[:1] in (["me"], ["my"])
+    return is_so or struck or (named and (before in _TODAY or after.split()[:1] == ["again"]))
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

@@ -14,7 +14,7 @@ from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
-from bot.notation.minutes.had import is_had
+from bot.notation.minutes.had import is_back_by, is_had, out_behind
 from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, is_to_clock, part_words
 from bot.notation.minutes.past import is_over, is_past
 from bot.notation.tokens import Mark
@@ -22,7 +22,7 @@ from bot.notation.wordlist import words
 
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(words(
-    "leave leaving go out shuts closes close shutting closing pick picking collect collecting gone kicked chucked",
+    "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked chucked",
     "thrown locks",
 ))  # fmt: skip
 _ENDING = frozenset(words("stop stopping off home finish finishing ends end ending"))
@@ -52,7 +52,7 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
         if duration is not None:
             minutes, end = duration
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
-                return MinutesSaid(minutes, tuple(range(place, end)))
+                return MinutesSaid(minutes, tuple(range(place, out_behind(marks, end))))
     return None
 
 
@@ -76,7 +76,8 @@ def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
         if is_past(part_words(marks, place + 1)[len(before) :]):
             return None
         return MinutesSaid(mark.value, (place,))
-    if before[-1:] != ["in"] or not set(before[-4:]) & (GOING | RUNNING) or not set(before) & MUST:
+    leaves = before[-1:] == ["in"] and set(before[-4:]) & (GOING | RUNNING) and set(before) & MUST
+    if not leaves and not is_back_by(before):
         return None
     return MinutesSaid(mark.value, (place,))
 

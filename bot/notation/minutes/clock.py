@@ -15,6 +15,8 @@ def time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] | 
         return None
     mark = marks[at]
     words = [w for w, _ in plain_words(marks, at)]
+    if mark.text in ("noon", "midday", "midnight"):
+        return (0 if mark.text == "midnight" else 12), 0, True, at + 1
     if words[:2] == ["half", "past"] or words[:1] == ["half"]:
         place = at + 2 if words[:2] == ["half", "past"] else at + 1
         return _hour(marks, place, 30)

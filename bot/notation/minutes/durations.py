@@ -20,11 +20,7 @@ _LEADS = frozenset(lead[0] for lead, _ in _FIXED)
 def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decimal, int] | None:
     """The duration that starts here: minutes, and the place after it."""
     mark = marks[place]
-    if (
-        mark.text == "three"
-        and "quarters" in spoken_after(marks, place + 1)
-        and "hour" in [w for w, _ in plain_words(marks, place)]
-    ):
+    if mark.text in ("three", "3") and _are_quarters(marks, place + 1):
         return Decimal(45), after_hour(marks, place + 1)
     if mark.kind is Kind.NUM and mark.value is not None:
         unit = kind_at(marks, place + 1)
@@ -51,13 +47,19 @@ def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decima
     return None
 
 
-def spoken_after(marks: Sequence[Mark], place: int) -> list[str]:
-    return [word for word, _ in plain_words(marks, place)[:3]]
+def _are_quarters(marks: Sequence[Mark], at: int) -> bool:
+    """`quarters of an hour`, `quarter of hour`, `quarter hour`, behind `three`."""
+    said = [w for w in spoken_after(marks, at, 5) if w not in ("of", "an", "a", "-")]
+    return said[:1] in (["quarters"], ["quarter"]) and said[1:2] in (["hour"], ["hours"], ["hr"])
+
+
+def spoken_after(marks: Sequence[Mark], place: int, most: int = 3) -> list[str]:
+    return [word for word, _ in plain_words(marks, place)[:most]]
 
 
 def after_hour(marks: Sequence[Mark], place: int) -> int:
-    for index in range(place, min(place + 4, len(marks))):
-        if "hour" in words_of(marks[index]):
+    for index in range(place, min(place + 5, len(marks))):
+        if {"hour", "hours", "hr"} & set(words_of(marks[index])):
             return index + 1
     return place
 

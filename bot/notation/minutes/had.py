@@ -25,15 +25,20 @@ _NOT_HAVING = frozenset(
 )
 _APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
 _ENOUGH = (["enough"], ["ok"], ["okay"], ["possible"], ["doable"], ["realistic"], ["is"], ["will"])
-_CATCHING = frozenset(words("bus train tram ferry metro half quarter past oclock class shift meeting appointment lift"))
+_CATCHING = frozenset(words(
+    "bus train tram ferry metro half quarter past oclock class shift meeting appointment lift back"
+))  # fmt: skip
 """Words of what a client has to be away for, behind which the minutes until then are told: `bus at 11, so 35 min`."""
 _COMING = frozenset(words(
     "ends end ending expires leaves arrives starts begins closes shuts comes due back meeting call pickup class bus",
-    "train tram ferry shift appointment lesson lift taxi cab uber delivery kickoff landing kicks",
+    "train tram ferry shift appointment lesson lift taxi cab uber delivery kickoff landing kicks dentist doctor",
+    "doctors physio haircut interview exam lecture pickup nursery",
 ))  # fmt: skip
 """Before `in 40 min` these say what the client has to be done for: `parking ends in 40 min`, `call in 20 min`."""
 _UNTIL = ("till", "til", "until", "before")
-_TRAINING = frozenset(words("training session gym this it that workout lifting working sets set bed sleep me bench i"))
+_TRAINING = frozenset(words(
+    "training session gym this it that workout lifting working sets set bed sleep me bench i bar rack there here floor"
+))  # fmt: skip
 """Behind `20 min before` these tell of something else than what the client has to be away for."""
 _OTHER_DAY = frozenset(words("tomorrow tmrw monday tuesday wednesday thursday friday saturday sunday"))
 
@@ -44,13 +49,18 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     start, stop = max(start, place - 8), min(stop, end + 5)
     before = [w for m in marks[start:place] for w in words_of(m)]
     after = [w for m in marks[end:stop] for w in words_of(m)]
-    if any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[max(start, place - 3) : place]) and after[:1] != ["till"]:
+    named = any(m.kind is Kind.NAME or (m.kind is Kind.WEAK and m.names) for m in marks[max(start, place - 3) : place])
+    if named and after[:1] != ["till"]:
         return False
     if _is_other_day(before):
         return False
     so, before = before, _since_so(before)
     if _is_until_something(marks, before, end) or _comes_in(before, after) or _is_given(before, after):
         return True
+    if is_back_by(before) or after[:2] == ["lunch", "break"] or out_behind(marks, end) > end:
+        return True
+    if after[:1] in (["out"], ["away"], ["off"]) and len(after) == 1 and not set(before) & HAVING:
+        return False
     near = before[-4:]
     leaving = "in" in near and (bool(set(before) & GOING) or (bool(set(near) & RUNNING) and bool(set(before) & MUST)))
     ended = bool(set(near) & {"done", "finished", "finish"}) and not set(before) & MUST
@@ -103,10 +113,40 @@ def _is_until_something(marks: Sequence[Mark], before: list[str], end: int) -> b
 
 def _comes_in(before: list[str], after: list[str]) -> bool:
     """`parking ends in 40 min`, `can you fit it in 30 minutes`."""
-    if before[-1:] != ["in"] or after[:1] in (["ago"], ["late"]):
+    if before[-1:] not in (["in"], ["into"]) or after[:1] in (["ago"], ["late"]):
         return False
-    fits = bool(set(before[-5:]) & {"fit", "squeeze", "cram"}) and not set(before) & {"did", "fitted"}
+    fits = bool(set(before[-5:]) & _FITTING) and not set(before) & {"did", "fitted"}
     return fits or bool(set(before[-3:-1]) & _COMING)
+
+
+_FITTING = frozenset(words("fit squeeze cram squeezing cramming fitting"))
+
+
+def out_behind(marks: Sequence[Mark], end: int) -> int:
+    """Where `and im out` ends behind a duration: `15 minutes and im out` is no end of the session yet."""
+    then = kind_at(marks, end) in (Kind.AND, Kind.THEN) and text_at(marks, end + 1) in _OUT
+    return end + 2 if then else end
+
+
+_OUT = ("im out", "im off", "im gone", "im outta here", "im out of here", "im outta")
+
+
+def is_back_by(before: Sequence[str]) -> bool:
+    """`back on the ward in` ten minutes, `got to be at my desk in` 10, `lunch is over in` 10: the time until then.
+
+    Not `back in` ten minutes, `be there in` ten minutes: these tell when training goes on, or begins.
+    """
+    if before[-1:] != ["in"]:
+        return False
+    said = [w for w in before[:-1] if w not in ("like", "about", "just", "maybe")]
+    ends = bool(set(said[-2:]) & {"over", "up"}) and bool(set(said) & _PAUSES)
+    at = max((i for i, w in enumerate(said) if w == "back" or (w == "be" and set(said[:i]) & MUST)), default=None)
+    where = [] if at is None else said[at + 1 :]
+    where = where[1:] if where[:1] == ["back"] else where
+    return ends or (len(where) > 1 and where[0] in ("on", "at", "to", "in", "on the") and not set(where) & _TRAINING)
+
+
+_PAUSES = frozenset(words("break lunch lunchtime breaktime nap naptime class babysitting parking meter"))
 
 
 def _is_given(before: list[str], after: list[str]) -> bool:

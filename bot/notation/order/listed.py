@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
@@ -101,7 +102,7 @@ def _same_at(marks: list[Mark]) -> list[Mark]:
 
 
 def times_lists(marks: list[Mark]) -> list[Mark]:
-    """`50 kg, 10 times, 10 times, 8 times`: repetitions; `this time` and `that time` count nothing."""
+    """`50 kg, 10 times, 10 times, 8 times`, `9, 9, 8 times`: repetitions; `this time` counts nothing."""
     out = [
         replace(m, kind=Kind.FILL) if m.kind is Kind.TIMES and m.text == "time" and _points(marks, i) else m
         for i, m in enumerate(marks)
@@ -115,15 +116,28 @@ def times_lists(marks: list[Mark]) -> list[Mark]:
         and kind_at(out, i + 1) is not Kind.NUM
         and not _counts_sets(out, i)
     ]
-    if len(counted) < _SURE - 1:
+    if len(counted) < _SURE - 1 and not (counted and _ends_list(out, counted[0])):
         return out
     return [replace(m, kind=Kind.REPS) if i in counted else m for i, m in enumerate(out)]
+
+
+def _ends_list(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `times` stands behind a row of counts that are near to each other: `9, 9, 8 times`, `11 and 10 times`."""
+    at = place - 1
+    row = [marks[at].value or Decimal(0)]
+    while kind_at(marks, at - 1) in (Kind.COMMA, Kind.AND, Kind.FILL, Kind.NUM):
+        at -= 1
+        if marks[at].kind is Kind.NUM:
+            row.append(marks[at].value or Decimal(0))
+    near = [n for n in row if 2 * row[0] >= n >= row[0] - 1]
+    many = row[0] > _MOST_SETS or (len(near) >= _SURE and row[0] >= _SURE)
+    return many and len(near) > 1 and near == row[: len(near)]
 
 
 def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
     """The `three times` of `80x5 three times`: a set is told whole before it."""
     reps = place - 2 - (kind_at(marks, place - 2) is Kind.REPS)
-    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in (Kind.X, Kind.FOR)
+    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in (Kind.X, Kind.FOR, Kind.AT)
     return whole and (marks[place - 1].value or 0) <= _MOST_SETS
 
 

@@ -25,7 +25,7 @@ from bot.notation.skips.reach import (
     rest_count,
     told_before,
 )
-from bot.notation.skips.sets_left import with_sets_left
+from bot.notation.skips.sets_left import stops_after, with_sets_left
 from bot.notation.tokens import Mark
 
 
@@ -87,6 +87,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
             continue
         found, used, is_rest, is_current = _reach(marks, place)
         used |= counted_after(marks, max(used, default=place)) if found else set()
+        used |= set(stops_after(marks, place)) if found else set()
         if found and is_after(marks, found[0]):
             since, found, is_rest = found[0], found[1:], False
             places |= used
@@ -132,7 +133,8 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     return found, used, is_rest, is_current
 
 
-_PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given"])
+_PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
+                     "called", "calling", "ended"])  # fmt: skip
 _BEHIND = (
     ["out"],
     ["off"],
@@ -140,6 +142,7 @@ _BEHIND = (
     ["the", "miss"],
     ["a", "swerve"],
     ["a", "skip"],
+    ["there"],
     ["for", "next"],
     ["for", "another"],
     ["for", "tomorrow"],

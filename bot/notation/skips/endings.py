@@ -42,9 +42,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
 
 
 def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
-    """`squats are done for today`: one exercise is over, not the session."""
-    named = [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.NAME, Kind.WAS]
-    return named and "done" in marks[place].text.split()
+    """`squats are done for today`, `squat is finish`: one exercise is over, not the session."""
+    return [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.NAME, Kind.WAS]
 
 
 def _is_of_those(marks: Sequence[Mark], place: int) -> bool:

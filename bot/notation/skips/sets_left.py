@@ -32,6 +32,9 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
             end = place + 4
             out[place:end] = [replace(m, kind=Kind.THEREST, text="the other two", value=None, parts=())
                               for m in marks[place:end]]  # fmt: skip
+        elif mark.kind is Kind.SKIP and (after := stops_after(marks, place)):
+            if not any(m.kind in _NAMES for m in marks[place : after[0]]):
+                out[after[0]] = replace(marks[after[0]], kind=Kind.THEREST, text="of it", value=None, parts=())
         elif mark.kind is Kind.SKIP and _stops_at(marks, place):
             out[place + 3] = replace(marks[place + 3], kind=Kind.THEREST, text="of it", value=None, parts=())
         elif mark.text in _OTHERS and _counts(out, place):
@@ -67,6 +70,31 @@ def _stops_at(marks: Sequence[Mark], place: int) -> bool:
     return stops and said[3].kind is Kind.NUM and said[3].value in (1, *_COUNTS)
 
 
+def stops_after(marks: Sequence[Mark], place: int) -> range:
+    """The places of how many were done, in `quit after 2 sets`, `gave up on rows after two: 50x10, 50x9`; none else."""
+    said = marks[place].text.split()
+    if not set(said) & _QUITTING:
+        return range(0)
+    at = place + 1
+    while kind_at(marks, at) in (Kind.FILL, *_NAMES) and text_at(marks, at) != "after":
+        at += 1
+    if said[-1] != "after":
+        if text_at(marks, at) != "after":
+            return range(0)
+        at += 1
+    value = marks[at].value if kind_at(marks, at) is Kind.NUM else None
+    if value is None or not 0 < value <= _MOST:
+        return range(0)
+    whole = kind_at(marks, at + 2) is Kind.NUM and kind_at(marks, at + 3) in (Kind.X, Kind.FOR)
+    listed = kind_at(marks, at + 1) in (Kind.COLON, Kind.COMMA, Kind.STOP, Kind.DASH) and whole
+    counted = kind_at(marks, at + 1) in (Kind.SET, Kind.SETS)
+    return range(at, at + 1 + counted) if listed or counted else range(0)
+
+
+_QUITTING = frozenset(["quit", "stopped", "stop", "gave", "stopping", "quitting", "giving"])
+_MOST = 5
+
+
 def _names_set(marks: Sequence[Mark], at: int) -> bool:
     """Whether one set is named here, and nothing told of it: `the last set`, not `the last rep`, `the 8th`."""
     at += kind_at(marks, at) is Kind.FILL
@@ -85,7 +113,26 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
         return _denies(marks, place)
     if mark.text == "never happened":
         return kind_at(marks, place - 1) in _NAMES
+    if mark.text == "bailed" or (mark.text in ("not", "not feeling") and _is_not_felt(marks, place)):
+        return _ends_name(marks, place)
     return mark.kind is Kind.FINISH and _is_of_name(marks, place)
+
+
+def _is_not_felt(marks: Sequence[Mark], place: int) -> bool:
+    """`not feeling it`, `not feeling them today`."""
+    said = [w for m in marks[place : place + 4] for w in m.text.split()]
+    return said[:2] == ["not", "feeling"] and said[2:3] in (["it"], ["them"], ["these"], ["those"])
+
+
+def _ends_name(marks: Sequence[Mark], place: int) -> bool:
+    """`dips bailed`, `dips: not feeling it`: a name alone before it, and nothing told behind it in its part."""
+    at = place - 1 - (kind_at(marks, place - 1) in (Kind.DASH, Kind.COLON, Kind.COMMA))
+    if kind_at(marks, at) not in _NAMES:
+        return False
+    start, _ = part_of(marks, at, _FAR)
+    _, end = part_of(marks, place, _FAR)
+    beside = (*marks[start:at], *marks[place + 1 : end])
+    return all(m.kind in (Kind.FILL, Kind.WORD, Kind.AND, Kind.THEN) for m in beside)
 
 
 def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
