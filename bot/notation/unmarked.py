@@ -1,0 +1,140 @@
+"""Where the sets of one exercise end and those of the next begin, and no mark says so: as the plan fits.
+
+In `thrusts 90x10 9 8 rdl 10 10 and 9 with 60` only the plan tells that the `8` is of the thrusts. Where a message
+names several exercises and its reading asks, or gives an exercise more sets or another load than it has, a line's end
+is tried at each place between two names; the reading that leaves nothing in doubt and fits the plan best is taken.
+Where two fit alike, none is.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from itertools import pairwise
+
+from bot.notation.answer import AskKind, Reading, Request
+from bot.notation.context import Context
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.training.report import Performed, Stage
+
+Seams = frozenset[int]
+"""Where lines end beside those that are typed: the starts of the marks behind them."""
+
+MOST_TRIED = 24
+"""Readings of one message, at the price of some milliseconds each."""
+_HARD = (Kind.LINE, Kind.STOP, Kind.QUERY)
+_SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
+_TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
+_STARTS = (Kind.NUM, Kind.FILL, Kind.FOR, Kind.BODY, Kind.WORD, Kind.NAME, Kind.WEAK)
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR)
+_NUMBERS_ASKED = (
+    AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE, AskKind.WHICH_EXERCISE,
+    AskKind.WHICH_SET,
+)  # fmt: skip
+_LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
+"""Of the planned load: outside, a set is more likely another exercise's."""
+_WHOLE, _EXTRA, _ASKED = 4, -4, -8
+
+
+@dataclass(frozen=True, slots=True)
+class _Fit:
+    """How a reading fits the plan: `score` the more the better; `sound` where nothing in it speaks for a wrong seam."""
+
+    score: int
+    sound: bool
+
+
+def with_seams_by_plan(
+    request: Request, first: Reading, marks: Sequence[Mark], read: Callable[[Seams], Reading]
+) -> Reading:
+    """The reading with lines ended where the plan fits best; `first` where it is sound or no other is better.
+
+    `marks` are the message's; `read` reads it with lines ended before the marks that start at these places.
+    """
+    if first.ask is not None and first.ask.kind not in _NUMBERS_ASKED:
+        return first
+    gaps = [gap for gap in _gaps(marks) if gap]
+    if not gaps:
+        return first
+    best, fit, seams, tried = first, _fit(request, first), Seams(), 0
+    if fit.sound:
+        return first
+    for gap in gaps:
+        found: list[tuple[int, Seams, Reading]] = []
+        for place in gap:
+            if tried == MOST_TRIED:
+                return first
+            tried += 1
+            reading = read(seams | {place})
+            found.append((_fit(request, reading).score, seams | {place}, reading))
+        top = max(score for score, _, _ in found)
+        alike = [one for one in found if one[0] == top]
+        if top > fit.score and all(one[2].performed == alike[0][2].performed for one in alike):
+            _, seams, best = alike[0]
+            fit = _fit(request, best)
+    return best if fit.sound and best is not first and _tells_as_much(first, best) else first
+
+
+def with_lines(marks: Sequence[Mark], seams: Seams) -> list[Mark]:
+    """The marks with a line's end before each mark that starts at one of these places."""
+    out: list[Mark] = []
+    for mark in marks:
+        if mark.start in seams and out:
+            if out[-1].kind in _SOFT:
+                out.pop()
+            out.append(Mark(Kind.LINE, "", mark.start, mark.start))
+        out.append(mark)
+    return out
+
+
+def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
+    """Where a line may end between each two names side by side of different exercises, if it does not already."""
+    names = [i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
+    for one, other in pairwise(names):
+        if marks[one].names == marks[other].names or any(m.kind in _HARD for m in marks[one:other]):
+            continue
+        yield [marks[at].start for at in range(one + 1, other + 1) if _may_start(marks, at, other)]
+
+
+def _may_start(marks: Sequence[Mark], at: int, name: int) -> bool:
+    """Whether what is told of the exercise named at `name` may start at a mark."""
+    before = marks[at - 1].kind
+    return before not in _LINKS and (at == name or marks[at].kind in _STARTS)
+
+
+def _fit(request: Request, reading: Reading) -> _Fit:
+    """How a reading fits the plan and what is done."""
+    score, sound = 0, reading.ask is None and not reading.replaces
+    score += 0 if reading.ask is None else _ASKED
+    score += _EXTRA * len(reading.replaces)
+    for exercise in request.exercises:
+        told = [p for p in reading.performed if p.exercise == exercise.name and p.stage is Stage.WORK]
+        if not told:
+            continue
+        context = Context(exercise, request.unit, tuple(p for p in request.done if p.exercise == exercise.name))
+        numbers = {p.set for p in told}
+        extra = sum(1 for n in numbers if n is not None and n > len(exercise.sets))
+        score += _EXTRA * extra + (_WHOLE if not extra and numbers.issuperset(context.open_sets) else 0)
+        fits = [_fits(context, p) for p in told]
+        score += sum(fits)
+        sound = sound and not extra and min(fits) >= 0
+    return _Fit(score, sound)
+
+
+def _fits(context: Context, row: Performed) -> int:
+    """How one set fits what is planned for it: its load and its repetitions."""
+    sets = context.exercise.sets
+    if row.set is None or not 0 < row.set <= len(sets):
+        return 0
+    planned = sets[row.set - 1]
+    score = int(planned.reps.low <= row.reps <= planned.reps.high)
+    if row.load is None or planned.load is None or planned.load.kg <= 0:
+        return score
+    share = row.load.kg / planned.load.kg
+    return score + (int(row.load == planned.load) if _LEAST <= share <= _MOST else -3)
+
+
+def _tells_as_much(first: Reading, best: Reading) -> bool:
+    """Whether the better reading keeps what the first one told beside sets, and no fewer sets if that did not ask."""
+    kept = (first.pain, first.minutes, first.day, first.question) == (best.pain, best.minutes, best.day, best.question)
+    return kept and (first.ask is not None or len(best.performed) >= len(first.performed))
