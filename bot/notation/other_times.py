@@ -103,6 +103,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
+        if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
+            break
         if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
             break
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
@@ -133,6 +135,12 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if bare and marks[place].text.startswith((*_AHEAD, "last")):
         reached |= set(range(before, place))
     return reached | _aimed(marks, place)
+
+
+def _is_set_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`hurt my pride more than anything 80x3`: a set behind what is only compared."""
+    entry = at + 1 < len(marks) and marks[at + 1].kind is Kind.X
+    return marks[place].text == "than" and entry and all(m.kind is Kind.FILL for m in marks[place + 1 : at])
 
 
 _AHEAD = ("next", "tomorrow")

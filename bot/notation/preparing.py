@@ -7,7 +7,7 @@ from functools import partial
 
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
-from bot.notation.beside_hurt import bare_after, counted_hurts, lasting, sides_of_hurts
+from bot.notation.beside_hurt import bare_after, counted_hurts, lasting, sides_of_hurts, told_of_hurts
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed
@@ -32,6 +32,7 @@ from bot.notation.script import Folded
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.set_ends import with_set_ends
 from bot.notation.shaping import number_lines
+from bot.notation.shortfalls import with_shortfalls
 from bot.notation.skips.self_asked import with_self_asked
 from bot.notation.smileys import without_smileys
 from bot.notation.tagging import read_kinds
@@ -63,6 +64,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
     ended = with_set_ends(with_misses(with_missed_after(told)), request.exercises)
+    ended = with_shortfalls(ended, request.exercises)
     said = with_set_apart(ended)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
@@ -78,7 +80,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     }
     hurt |= counted_hurts(marks, hurt)
     marks = with_edges(marks, hurt)
-    hurt |= bare_after(marks, hurt) | lasting(marks, hurt)
+    hurt |= bare_after(marks, hurt) | lasting(marks, hurt) | told_of_hurts(marks, hurt)
     hurt |= of_hurts(marks, hurt)
     hurt |= sides_of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
@@ -92,7 +94,19 @@ def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Ma
         named, (step(with_asides, _NUMBERED), step(partial(with_differences, hurts=hurts), _NUMBERED))
     )
     told = with_joined_halves(number_lines(without_ratings(_repeats(compared), hurts)))
-    return masked(told, _was_meant(told)) if is_first else told
+    return masked(told, _was_meant(told) | _was_not(told)) if is_first else told
+
+
+def _was_not(marks: Sequence[Mark]) -> set[int]:
+    """`90 for 9, not 10`: before anything is done it corrects nothing, and says what was not."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks[:-1]):
+        before = place - 1 - (place > 0 and marks[place - 1].kind in (Kind.COMMA, Kind.OPEN, Kind.REPS))
+        ends = place + 2 >= len(marks) or marks[place + 2].kind in (*EDGES, Kind.FILL, Kind.REPS, Kind.AT)
+        told = before >= 0 and marks[before].kind is Kind.NUM and not marks[place + 1].parts
+        if mark.kind is Kind.NOT and marks[place + 1].kind is Kind.NUM and told and ends:
+            out |= {place, place + 1}
+    return out
 
 
 def _was_meant(marks: Sequence[Mark]) -> set[int]:

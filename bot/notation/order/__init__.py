@@ -15,7 +15,7 @@ from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.extra_sets import EXTRA, extra_sets
-from bot.notation.order.failures import did_not_come, failed_last, out_of_ten
+from bot.notation.order.failures import did_not_come, out_of_ten
 from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_half_minutes, with_hundreds
 from bot.notation.order.groups import groups
 from bot.notation.order.hands import one_hand
@@ -40,8 +40,10 @@ from bot.notation.order.repeats import repeats
 from bot.notation.order.reps_first import reps_first
 from bot.notation.order.roughly import roughly
 from bot.notation.order.same_load import same_load
+from bot.notation.order.same_so_many import same_so_many
 from bot.notation.order.several import all_sets, numbered_all, set_ranges, the_others, work_sets
 from bot.notation.order.shared_counts import shared_counts
+from bot.notation.order.side_marks import side_marks
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.three_fields import three_fields
 from bot.notation.order.titles import titles
@@ -62,6 +64,7 @@ _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, "other", "others",
 STEPS = (
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
+    step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH)),
     step(mentions),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA), (Kind.NUM,)),
@@ -78,9 +81,9 @@ STEPS = (
     step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
     step(ones, ("one", *LOWS)),
+    step(rated_again, (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)),
     step(rated_between, (Kind.RPE, Kind.RIR, Kind.FEELS)),
     step(rated_all, (Kind.NUM,), (Kind.ALL, Kind.EACH, "both")),
-    step(rated_again, (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)),
     step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
     step(in_turn),
     step(drops),
@@ -88,10 +91,11 @@ STEPS = (
     step(changes, (Kind.MORE, Kind.PLUS, *CHANGING)),
     step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
-    step(two_bells, (*BELLS, Kind.S), (Kind.NUM,)),
+    step(two_bells, (*BELLS, Kind.S, "halfs", "halves"), (Kind.NUM,)),
     step(kit, ("the", "extra", *BARS)),
     step(called),
     step(extra_sets, EXTRA),
+    step(same_so_many, (Kind.SAME, "also", "too", "likewise"), (Kind.NUM,)),
     step(how_many, (Kind.NUM,)),
     step(told_counts, (Kind.NUM,)),
     step(repeats),
@@ -109,13 +113,12 @@ STEPS = (
     step(times_lists, (Kind.TIMES,)),
     step(linked_lists),
     step(short_efforts),
-    step(warmups, (Kind.WARMUP,)),
+    step(warmups, (Kind.WARMUP, Kind.NOT)),
     step(set_numbers, NUMBERING),
     step(counts_by_name, ("single", "double", "triple")),
     step(numbered_all, (Kind.ALL,)),
     step(the_others, (Kind.THEREST,)),
     step(labels_first),
-    step(failed_last),
     step(did_not_come),
     step(out_of_ten, ("of", "from")),
     step(another, (Kind.ANOTHER,)),

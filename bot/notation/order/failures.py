@@ -17,16 +17,6 @@ _LEAST = 5
 """A lesser number out of ten is no effort of a set that was worked."""
 
 
-def failed_last(marks: list[Mark]) -> list[Mark]:
-    """`tenth rep failed`: failed the tenth."""
-    out = list(marks)
-    for place in range(len(out) - 2):
-        failed = out[place + 2].kind in (Kind.EMPTY, Kind.FAILED) and "fail" in out[place + 2].text
-        if out[place].kind is Kind.ORD and out[place + 1].kind is Kind.REPS and failed:
-            out[place : place + 3] = [replace(out[place + 2], kind=Kind.FAILED), *out[place : place + 2]]
-    return out
-
-
 def did_not_come(marks: list[Mark]) -> list[Mark]:
     """`the fifth rep not come up`, `the tenth did not go`: failed the fifth, the tenth."""
     out = list(marks)

@@ -138,6 +138,10 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
         while end < len(marks) and marks[end].text in _LITTLE:
             end += 1
         told = counted and (any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH))
+        if told and _lifts(out) and kind_at(marks, at) is Kind.NUM:
+            out += [marks[at], Mark(Kind.REPS, "reps", marks[at].end, marks[at + 2].end)]
+            at += 3
+            continue
         if told and _is_few(marks, at) and kind_at(marks, end) in _ENDS:
             out += [marks[at], counted_sets(marks[at + 1], "of them")]
             at += 3
@@ -145,6 +149,18 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
         out.append(marks[at])
         at += 1
     return out
+
+
+def _lifts(before: Sequence[Mark]) -> bool:
+    """`70 on the bar and six of em`: a load with no repetitions yet, which `of them` then tells."""
+    start = next((i + 1 for i in range(len(before) - 1, -1, -1) if before[i].kind in (Kind.STOP, Kind.LINE)), 0)
+    kinds = [m.kind for m in before[start:]]
+    said = [w for m in before[start:] for w in m.text.split()]
+    loaded = bool(set(said) & _LOADING) or any(said[i : i + 2] == ["on", "it"] for i in range(len(said)))
+    return loaded and kinds.count(Kind.NUM) == 1 and not {Kind.X, Kind.FOR, Kind.REPS, Kind.SECONDS} & set(kinds)
+
+
+_LOADING = frozenset(words("bar barbell loaded stack pin put"))
 
 
 def _on_both(marks: list[Mark]) -> list[Mark]:

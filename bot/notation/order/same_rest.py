@@ -15,23 +15,34 @@ def same_rest(marks: list[Mark]) -> list[Mark]:
 
 
 def _of_side(marks: list[Mark]) -> list[Mark]:
-    """`10 on the left, same on the right`: the same repetitions, of the side that was not told."""
-    out = list(marks)
+    """`10 on the left, same on the right`, `left 20x9, right the same`, `20x9 left then right`: both sides alike."""
     for place, mark in enumerate(marks):
-        side = past(marks, place + 1, Kind.FILL)
-        if mark.kind is not Kind.SAME or kind_at(marks, side) not in (Kind.LEFT, Kind.RIGHT):
+        told = {m.kind for m in marks[:place] if m.kind in _SIDES}
+        if mark.kind not in (Kind.SAME, *_SIDES) or len(told) != 1:
             continue
-        ends = kind_at(marks, past(marks, side + 1, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
-        other = Kind.LEFT if marks[side].kind is Kind.RIGHT else Kind.RIGHT
-        told = [m.kind for m in marks[:place] if m.kind in (Kind.LEFT, Kind.RIGHT)]
-        if ends and told[-1:] == [other]:
-            post = Kind.LEFTPOST if marks[side].kind is Kind.LEFT else Kind.RIGHTPOST
-            out[place : side + 1] = [
-                replace(mark, kind=Kind.SAMEREPS, text="same reps"),
-                replace(marks[side], kind=post),
-            ]
-            return out
-    return out
+        end = _behind_other(marks, place, told)
+        ends = end is not None and kind_at(marks, past(marks, end, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)
+        if end is not None and ends and any(m.kind is Kind.NUM for m in marks[:place]):
+            gone = {i for i in range(place) if marks[i].kind in told} | set(range(place, end))
+            gone |= {place - 1} if kind_at(marks, place - 1) in (Kind.AND, Kind.THEN) else set()
+            return [replace(m, kind=Kind.FILL) if i in gone else m for i, m in enumerate(marks)]
+    return marks
+
+
+_SIDES = (Kind.LEFT, Kind.RIGHT)
+
+
+def _behind_other(marks: list[Mark], place: int, told: set[Kind]) -> int | None:
+    """Where words end that say of the other side that it was the same; `None` where they do not."""
+    if marks[place].kind is Kind.SAME:
+        side = past(marks, place + 1, Kind.FILL, Kind.AT, Kind.FOR, Kind.WITH, Kind.AGAIN)
+        return side + 1 if kind_at(marks, side) in _SIDES and kind_at(marks, side) not in told else None
+    if marks[place].kind in told:
+        return None
+    same = past(marks, place + 1, Kind.FILL, Kind.WAS, Kind.COLON)
+    if kind_at(marks, same) is Kind.SAME:
+        return same + 1
+    return place + 1 if kind_at(marks, place - 1) in (Kind.AND, Kind.THEN) else None
 
 
 def _of_rest(marks: list[Mark]) -> list[Mark]:

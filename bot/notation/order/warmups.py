@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -13,28 +13,55 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(_one_behind(marks)))))))
+    marks = _one_behind(_not_of_work(marks))
+    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+
+
+def _not_of_work(marks: list[Mark]) -> list[Mark]:
+    """`40x6, not a work set`: a warm-up."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while text_at(marks, at) in _REAL:
+            at += 1
+        real = text_at(marks, at - 1) in _REAL - {"a"} and kind_at(marks, at) is Kind.SET
+        if mark.kind is Kind.NOT and (kind_at(marks, at) is Kind.WORKSET or real):
+            warm = Mark(Kind.WARMUP, "warm up", mark.start, marks[at].end)
+            out[place : at + 1] = [warm, *(replace(m, kind=Kind.GAP) for m in marks[place + 1 : at + 1])]
+    return out
+
+
+_REAL = frozenset(["a", "real", "proper", "working", "work", "counted", "true", "top"])
 
 
 def _one_behind(marks: list[Mark]) -> list[Mark]:
-    """`20x8 warm up, 60x10`: the first set of its sentence, before the first one that is none."""
+    """`20x8 warm up, 60x10`, `first 60x15, doesnt count just warm up`: the only set of its sentence before it."""
     place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
-    if place is None or kind_at(marks, place + 1) not in (Kind.COMMA, Kind.THEN, Kind.AND, Kind.CLOSE, *_ENDS):
+    end = place + 1 if place is not None else 0
+    while kind_at(marks, end) in (Kind.FILL, Kind.SET, Kind.GAP):
+        end += 1
+    if place is None or kind_at(marks, end) not in (None, Kind.COMMA, Kind.THEN, Kind.AND, Kind.CLOSE, *_ENDS):
         return marks
     start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
     numbers = [i for i in range(start, place) if marks[i].kind is Kind.NUM]
     after = next((i for i in range(place + 1, len(marks)) if marks[i].kind is Kind.NUM), None)
-    if len(numbers) != _TOLD or after is None or any(m.kind is Kind.WARMUP for m in marks[place + 1 : after + 4]):
+    again = after is not None and any(m.kind is Kind.WARMUP for m in marks[place + 1 : after + 4])
+    if len(numbers) != _TOLD or again:
         return marks
-    entry = marks[numbers[0] : place]
-    plain = all(
-        m.kind in (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.OPEN) for m in entry
-    )
+    entry, told = marks[numbers[0] : numbers[1] + 1], marks[numbers[1] + 1 : place]
+    plain = all(m.kind in (Kind.NUM, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.FILL, Kind.S) for m in entry)
+    plain = plain and all(m.kind in _LITTLE for m in told)
     if not plain or not any(m.kind in (Kind.X, Kind.FOR) for m in entry):
         return marks
-    early = replace(marks[place], end=marks[place].start)
+    early = replace(marks[place], start=entry[0].start, end=entry[0].start)
     work = replace(marks[place], kind=Kind.WORKSET, text="work set")
-    return [*marks[: numbers[0]], early, *entry, work, *marks[place + 1 :]]
+    led = [replace(m, kind=Kind.FILL) if m.kind is Kind.ORD and m.value == 1 else m for m in marks[: numbers[0]]]
+    behind = [m for m in told if m.kind is not Kind.COMMA and not (m.kind is Kind.ORD and m.value == 1)]
+    return [*led, early, *entry, *behind, work, *marks[end:]]
+
+
+_LITTLE = (Kind.REPS, Kind.FILL, Kind.OPEN, Kind.COMMA, Kind.WAS, Kind.WORD, Kind.TO, Kind.ORD, Kind.DASH, Kind.NOT,
+           Kind.GAP)  # fmt: skip
 
 
 def _counted_first(marks: list[Mark]) -> list[Mark]:

@@ -1,0 +1,94 @@
+"""Sides as people write them: `8 (left) 10 (right)`, `left x14 right x15`, `the left one 8`; a load before both.
+
+`7,5 left 14 right 15`: where each side has its own number, what stands before them is one load, and no list.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.order.near import past
+from bot.notation.tokens import Mark
+
+_SIDES = (Kind.LEFT, Kind.RIGHT)
+_ANY = (*_SIDES, Kind.L, Kind.R)
+_LINKS = (Kind.X, Kind.FOR, Kind.LEADX, Kind.COLON, Kind.DASH)
+_UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND)
+_AND = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
+_PAIR = 2
+_PLACING = (Kind.FILL, Kind.WITH, Kind.AT, Kind.WORD, Kind.WEAK)
+_FAR = 6
+
+
+def side_marks(marks: list[Mark]) -> list[Mark]:
+    """The marks with sides beside their numbers, and a load before them as one number."""
+    return _one_load(_linked(_bracketed(marks)))
+
+
+def _bracketed(marks: list[Mark]) -> list[Mark]:
+    """`10 on the good leg (right)`: the side alone, straight behind its number."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        inside = mark.kind in _SIDES and kind_at(marks, place - 1) is Kind.OPEN
+        inside = inside and kind_at(marks, place + 1) is Kind.CLOSE
+        if mark.kind is Kind.CLOSE and kind_at(marks, place - 1) in _SIDES and kind_at(marks, place - 2) is Kind.OPEN:
+            continue
+        if inside:
+            out.pop()
+            number = len(out) - 1
+            while number >= 0 and number > len(out) - _FAR and out[number].kind in _PLACING:
+                number -= 1
+            if number >= 0 and out[number].kind is Kind.NUM:
+                del out[number + 1 :]
+        out.append(mark)
+    return out
+
+
+def _linked(marks: list[Mark]) -> list[Mark]:
+    """`left x14 right x15`, `the left one 8`: the side before its number."""
+    led = [i for i in range(1, len(marks)) if _is_between(marks, i)]
+    crossed = [i for i in led if marks[i].kind in _CROSS]
+    gone = {i for i in led if i not in crossed or len(crossed) > 1}
+    return [m for i, m in enumerate(marks) if i not in gone] if gone else marks
+
+
+_CROSS = (Kind.X, Kind.LEADX)
+
+
+def _is_between(marks: Sequence[Mark], place: int) -> bool:
+    beside = kind_at(marks, place - 1) in _SIDES and kind_at(marks, place + 1) is Kind.NUM
+    return beside and (marks[place].kind in _CROSS or _is_one(marks, place))
+
+
+def _is_one(marks: Sequence[Mark], place: int) -> bool:
+    """The `one` of `the left one 8`."""
+    return kind_at(marks, place) is Kind.NUM and text_at(marks, place) == "one"
+
+
+def _one_load(marks: list[Mark]) -> list[Mark]:
+    """`7,5 left 14 right 15`: 7.5."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or len(mark.parts) != _PAIR or "," not in mark.text:
+            continue
+        at = past(marks, place + 1, *_UNITS, *_LINKS, *_AND)
+        if at > place and _are_both(marks, at):
+            out[place] = replace(mark, parts=())
+    return out
+
+
+def _are_both(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a number of each side follows, and no list of them."""
+    kinds: list[Kind] = []
+    numbers: list[Mark] = []
+    while len(kinds) < 4 and at < len(marks):
+        if marks[at].kind in (Kind.NUM, Kind.SLASH, *_ANY):
+            kinds.append(Kind.LEFT if marks[at].kind in _ANY else marks[at].kind)
+            numbers += [marks[at]] if marks[at].kind is Kind.NUM else []
+        elif marks[at].kind not in (*_AND, Kind.X, Kind.FOR, Kind.COLON):
+            break
+        at += 1
+    both = kinds in ([Kind.LEFT, Kind.NUM, Kind.LEFT, Kind.NUM], [Kind.NUM, Kind.LEFT, Kind.NUM, Kind.LEFT])
+    both = both or kinds[:3] == [Kind.NUM, Kind.SLASH, Kind.NUM]
+    return both and not any(m.parts for m in numbers)

@@ -1,0 +1,56 @@
+"""So much of what was planned: `did 400 of the last 500`, `5 of the 8 at 95`, `held 22 of the 30 seconds`.
+
+What was planned has no bearing; the words that say of which set it was go before what was done. `3 of 8` stays, which
+is three sets, and `6 out of 10`, which rates.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.training.plan import PlannedExercise
+
+_OF = frozenset(["of", "into", "outta"])
+_WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD)
+_LITTLE = frozenset(["the", "my", "that", "planned", "those", "a", "prescribed"])
+_LAST = frozenset(["final", "last"])
+_COUNTED = (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.M)
+_LOADS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.X, Kind.FOR, Kind.PLUS, Kind.DASH, Kind.SLASH)
+_TEN = 10
+
+
+def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
+    """The marks without what was planned of a set of which less was done."""
+    planned = {reps for e in exercises for s in e.sets for reps in (s.reps.low, s.reps.high)}
+    most = max((len(e.sets) for e in exercises), default=0)
+    out = list(marks)
+    for place in range(len(out) - 2, -1, -1):
+        if out[place].kind is not Kind.NUM or kind_at(out, place - 1) is Kind.SLASH:
+            continue
+        unit = place + 1 + (kind_at(out, place + 1) in _COUNTED)
+        of = unit + (text_at(out, unit) == "out")
+        if text_at(out, of) not in _OF:
+            continue
+        whole = of + 1
+        while text_at(out, whole) in _LITTLE or text_at(out, whole) in _LAST or kind_at(out, whole) in _WHICH:
+            whole += 1
+        if _is_part(out[place], out[whole : whole + 1], planned) and kind_at(out, whole + 1) not in _LOADS:
+            measured = kind_at(out, whole + 1) in _COUNTED
+            plain = whole == of + 1 and not measured
+            value = out[place].value or 0
+            if plain and (value <= most or out[whole].value == _TEN):
+                continue
+            which = [m for m in out[of + 1 : whole] if m.kind in _WHICH or m.text in _LAST]
+            kept = [replace(m, kind=Kind.LASTSET) if m.text in _LAST else m for m in which]
+            counted = out[whole + 1 : whole + 2] if measured else out[place + 1 : unit]
+            out[place : whole + 1 + measured] = [*kept, out[place], *counted]
+    return out
+
+
+def _is_part(part: Mark, whole: Sequence[Mark], planned: set[int]) -> bool:
+    """Whether a number is less than another, which is planned."""
+    if not whole or whole[0].kind is not Kind.NUM or whole[0].value is None or part.value is None:
+        return False
+    return whole[0].value in planned and 0 < part.value < whole[0].value
