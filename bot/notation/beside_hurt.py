@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at, part_of
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.segments import EDGES
 from bot.notation.tokens import Mark
@@ -47,7 +47,7 @@ _ABOUT = frozenset(words("about like only around maybe"))
 
 
 def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """How long it has hurt, which is no hold: `my arm wont lift, been 5 min`, `started 10 minutes ago`."""
+    """How long it has hurt, which is no hold: `arm wont lift, been 5 min`, `10 minutes after the bike still no breath`."""
     out: set[int] = set()
     for place in range(len(marks) - 1) if hurt else ():
         if marks[place].kind is not Kind.NUM or marks[place + 1].kind not in _TIMES or place in hurt:
@@ -57,11 +57,30 @@ def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         after = [w for m in marks[place + 2 : place + 3] for w in m.text.split()]
         told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
         led = [w for w in before if w not in _ABOUT][-1:]
-        of_it = bool(_FOR & set(led)) and any(p in hurt for p in range(start, place))
+        opens = place == start and after[:1] in (["after"], ["into"]) and any(p in hurt for p in range(place, end))
+        of_it = opens or bool(_FOR & set(led)) and any(p in hurt for p in range(start, place))
         named = any(m.kind is Kind.NAME for m in marks[start:end])
         if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
             out |= {place, place + 1}
     return out
+
+
+def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """What tells when or where it hurts: `droopy on one side`, `rep 5 my back went`, `pinches every time i brace`."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks) if hurt else ():
+        start, end = part_of(marks, place)
+        near = any(p in hurt for p in range(start, end))
+        if mark.kind is Kind.NUM and mark.text == "one" and text_at(marks, place + 1) == "side" and near:
+            out |= {place, place + 1} if kind_at(marks, place - 1) not in (Kind.NUM, Kind.REPS) else set()
+        if mark.kind is Kind.NUM and text_at(marks, place - 1) == "rep" and place + 1 in hurt:
+            out |= {place - 1, place}
+        if mark.kind is Kind.ALL and mark.text.endswith(" time") and text_at(marks, place + 1).split()[:1] in _DOERS:
+            out |= {place} if near else set()
+    return out
+
+
+_DOERS = (["i"], ["it"], ["my"], ["the"], ["we"], ["when"])
 
 
 def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:

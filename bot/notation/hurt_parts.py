@@ -16,7 +16,7 @@ from bot.notation.wordlist import words
 _NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.BODY, Kind.X)
 _TELLING = frozenset(
     (Kind.SKIP, Kind.SKIPPED, Kind.NO, Kind.THEREST, Kind.INSTEAD, Kind.DONE, Kind.UNDONE, Kind.FINISH, Kind.SCRAP,
-     Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.PLANNED, Kind.UNITALL, Kind.ASKING, Kind.SAME, Kind.WARMUP)
+     Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.PLANNED, Kind.UNITALL, Kind.ASKING, Kind.SAME)
 )  # fmt: skip
 """Kinds that say something of the session or its sets, whatever hurts."""
 _DOING = frozenset(

@@ -30,6 +30,13 @@ _JUDGED = (
 )
 _THAT = word_set("that this those these ones one that's sets reps session workout finisher everything everywhere it'll")
 _EDGED = word_set("bar bars knurl knurling edge edges plate plates handle handles pin hook cable box corner rack knife")
+_GEAR = word_set(
+    """
+    belt strap straps sleeve sleeves wrap wraps shoe shoes trainers vest harness band bands clip collar brace bra shorts
+    leggings socks gloves grips sock glove trainer lifters watch
+    """
+)
+_WORN = ("pinch", "nip", "dig", "stab", "jab", "pok")
 _DONE_TO_A_THING = word_set("pinched nipped nip pinch cramped swelling jabbed stung")
 _A_THING = word_set(
     """
@@ -101,10 +108,12 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.TALK, "a time of day"
     if word.startswith("sharp") and scene.clause_before(mark.first, 5) & _EDGED:
         return Verdict.TALK, "a thing that is sharp"
-    nowhere = not any(scene.same_sentence(s.first, mark.first) for s in scene.spots)
+    nowhere = not _placed(scene, mark)
+    if nowhere and word.startswith(_WORN) and scene.clause_before(mark.first, 4) & _GEAR:
+        return Verdict.TALK, "gear that is worn"
     if nowhere and word in _DONE_TO_A_THING and after in _A_THING:
         return Verdict.TALK, "done to a thing"
-    if word.startswith("scrap") and not any(scene.same_sentence(s.first, mark.first) for s in scene.spots):
+    if word.startswith("scrap") and nowhere:
         return Verdict.EFFORT, "a set that was only just done"
     if word.startswith("pinch") and scene.words(mark.end, mark.end + 3) & _EDGED:
         return Verdict.TALK, "a thing that pinches another"
@@ -115,6 +124,11 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     if word == "headache" and before == "a" and scene.word(mark.first - 2) in _NUISANCE:
         return Verdict.TALK, "a nuisance"
     return Verdict.PAIN, "a hurt by itself"
+
+
+def _placed(scene: Passage, mark: Mark) -> bool:
+    """Whether a place is named in the sentence."""
+    return any(scene.same_sentence(s.first, mark.first) for s in scene.spots)
 
 
 def _plain(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:

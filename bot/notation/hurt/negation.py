@@ -15,7 +15,7 @@ _PASSES = word_set(
     cause causing caused give gave giving me seem seems think it's it that there today with by no not new weird
     major sharp further longer ever type much lingering nothing side either even so far left right lower upper big
     single bit like from as such bad serious extra yet suffer suffered this time on during own whatsoever anything
-    i'm i've remotely never nasty other funny strange slight my 's &
+    i'm i've remotely never one nasty other funny strange slight my 's &
     """
 )
 """Words through which a negation passes on to a cue."""

@@ -27,6 +27,8 @@ def gone(scene: Passage, mark: Mark) -> bool:
         scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 10 and not _since(scene, mark, m)
         for m in scene.of(Cue.PAST)
     )
+    if _only_feared(scene, mark) or _only_usual(scene, mark):
+        return True
     if any(_says_gone(scene, g, mark, before_today=before_today) for g in scene.of(Cue.GONE)):
         return True
     if mark.cue in (Cue.INJURED, Cue.CONDITION) and any(
@@ -37,6 +39,30 @@ def gone(scene: Passage, mark: Mark) -> bool:
     later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
     fine = [f for f in later if not negated(scene, f) and _of_itself(scene, f)]
     return before_today and any(not _taken_back(scene, f) for f in fine)
+
+
+_FEARED = word_set("worried concerned nervous scared wary careful")
+
+
+def _only_feared(scene: Passage, mark: Mark) -> bool:
+    """`was worried about my back but it was fine`."""
+    if not scene.words(mark.first, mark.end) & _FEARED:
+        return False
+    fine = [f for f in scene.of(Cue.FINE) if 0 < f.first - mark.end <= 8 and scene.same_sentence(f.first, mark.first)]
+    return any(not negated(scene, f) and not _taken_back(scene, f) for f in fine)
+
+
+_USUALLY = word_set("usually normally typically generally")
+_NONE_NOW = word_set("nothing no not none zero fine good great ok okay zilch")
+
+
+def _only_usual(scene: Passage, mark: Mark) -> bool:
+    """`usually my elbow hurts on these, today nothing`."""
+    if not scene.words(mark.first - 6, mark.first) & _USUALLY:
+        return False
+    now = [i for i in range(mark.end, mark.end + 9) if scene.word(i) in ("today", "tonight", "time")]
+    well = any(scene.words(i - 3, i + 4) & _NONE_NOW for i in now if scene.same_sentence(i, mark.first))
+    return well and not scene.words(mark.end, mark.end + 12) & {"worse", "too", "more"}
 
 
 _SINCE = word_set("since from ever")

@@ -51,7 +51,8 @@ EFFECTS: dict[Cue, str] = {
       distant/spacey/translucent/transparent; see through;
       white/pale/grey/gray/green as a/the? sheet/ghost/wall/paper/chalk;
       went/go/gone/turned/turning/going/got/
-      looked/i'm/am/was all? white/pale/grey/gray/green; drained of? colour/color; cold/clammy sweat/sweats; ears
+      looked/i'm/am/was all? white/pale/grey/gray/green; drained of? colour/color; cold/clammy sweat/sweats;
+      sweating/sweated cold; ears
       are/were/was/started/began* ringing/buzzing/rang; lights dimmed/dimming/faded/fading
     """,
     Cue.LAID_DOWN: """

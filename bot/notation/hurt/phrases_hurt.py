@@ -68,7 +68,8 @@ HURTS: dict[Cue, str] = {
       didn't feel/seem/look/felt @bit* right/good/great/normal/well/happy/nice/ok/stable; doesn't/don't/didn't/not
       @bit* like/liked/likes/love/loved/enjoy/agree/appreciate/want/liking; not a fan; wasn't a fan; isn't a fan;
       had enough; felt/feel/feeling something/somethin/smth/summat; something not/isn't/wasn't right; something off/
-      wrong/funny/weird/odd; wrong with/in; matter with; what's/whats up with; did/done something; something going/
+      wrong/funny/weird/odd; wrong with/in; matter with; familiar/nasty/horrible/nagging/known/old feeling/
+      sensation/friend in/of my/the; what's/whats up with; did/done something; something going/
       goes
       on;
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
@@ -149,7 +150,7 @@ HURTS: dict[Cue, str] = {
       callous/palm/palms; hands/palms/palm/hand/skin/callus/calluses are/is/got/all/'s/have/has/was/were/just* torn/
       ripped/opened/shredded/raw/bleeding/open; bruise/bruised/bruises/bruising; bit/bitten/bite my lip/cheek;
       bit my tongue
-      on/in/during/mid; bleeding/bled/bleeds; cut open;
+      on/in/during/mid; bleeding/bled/bleeds; cut open; bit/drop/drops/spot/trickle/little of? blood;
       swell/
       swelling/swells/swelled/swollen up?; puffy; puffed up; lump; skinned; split/splits/splitting/sliced/cut/lost/
       lose/grazed/scraped my/the/some/a/bit/of* skin; split my? skin/lip/nail;

@@ -36,7 +36,10 @@ barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a
 getting; a real pain to/trying; bit of a pain to/getting/trying; painstaking/painstakingly; painfully
 slow/heavy/hard/light/long/bad/obvious/aware/early/quiet/boring/weak/easy/slowly/short/
 close/tight/cold/hot/loud/predictable/honest/average/awkward/tedious/dull/expensive/busy/shy/good; it pains
-me to/that/how; pains me to; hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain;
+me to/that/how; pains me to; feelings/feeling are/is/was/were/got/a/bit/so/really/just* hurt/hurts/bruised/sore;
+post/posts/video/videos/article/
+reel/story/podcast/book/talk/blog/email about/on @place pain/pains/injuries/injury/problems/issues/health;
+hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain;
 can't/
 won't/wouldn't/doesn't/never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/
 account/soul/pride/pocket hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/

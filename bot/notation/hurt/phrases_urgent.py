@@ -232,7 +232,8 @@ _PLAIN: dict[Cue, str] = {
       heart attack/attacks; having/had a? mini? stroke; seizure/seizures/convulsion/convulsions/seizured;
       having/had a fit; bone sticking out; bone is? out; broke/broken/fractured my/the? left/right? arm/leg/
       wrist/ankle/collarbone/foot/hand/rib/ribs/bone/neck/back/hip/finger/toe/thumb/elbow/nose/shin; fracture/
-      fractures/fractured; dislocate/dislocated/dislocation/dislocating/dislocates; popped/pop/pops/came/come/
+      fractures/fractured; dislocate/dislocated/dislocation/dislocating/dislocates; dropped/fell/popped/pop/pops/
+      came/come/
       went/slipped/slips/comes/popping/slipping/sliding/slides/slid/jumped/pulled out of its/it's/the? socket/joint/
       place; shoulder/
       kneecap/knee/hip/finger/elbow/thumb/jaw just/has/it*

@@ -132,10 +132,12 @@ def _is_meant(scene: Passage, spot: Spot, low: int) -> bool:
     if spot.mine or scene.word(at) in _ONE_OF_MINE or scene.word(spot.first) == "my":
         return scene.word(spot.end) not in _THINGS
     then = scene.word(spot.end)
-    tells = then in SMALL - {"to", "on", "in", "at", "with", "for"} or then.endswith(("ing", "ed"))
+    tells = then in SMALL - {"to", "on", "in", "at", "with", "for"} or then.endswith(("ing", "ed")) or then in _DID
     return spot.place.name != "back" and tells and (not chest or then in _OF_A_CHEST)
 
 
+_DID = word_set("threw went gave said took told spoke lost began woke broke quit spat bit")
+"""What a joint may have done."""
 _OF_A_CHEST = word_set("a bit slightly kinda really very so rather still feels felt is was 's")
 _ONE_OF_MINE = word_set("my the of that this old same me dodgy bad")
 _THINGS = word_set("height width rest pad pads guard guards press joint position path angle support line")
@@ -143,7 +145,7 @@ _ASKS = word_set("should what how do does is are can could would which where why
 _NO_CLAUSE = word_set(
     """
     no not never didn't doesn't don't isn't wasn't aren't haven't hasn't nothing without barbell bar pad belt strap
-    cracked crack haha lol focus focused think thinking remember cue cues thanks thank you your hit hits between stuff
+    cracked crack focus focused think thinking remember cue cues thanks thank you your hit hits between stuff
     """
 )
 _LONG = 12

@@ -43,7 +43,7 @@ def fainting(scene: Passage) -> Iterator[Sign]:
         if stands(scene, m) and not slight and not form and not slept and not knocked and not _of_a_sight(scene, m):
             yield sign_of("fainting", (m,), None)
     for m in scene.of(Cue.PALE):
-        for laid in scene.of(Cue.LAID_DOWN):
+        for laid in (*scene.of(Cue.LAID_DOWN), *(n for n in scene.of(Cue.PALE) if n.first >= m.end)):
             if near(scene, m, laid, 8) and stands(scene, m):
                 yield sign_of("fainting", (m, laid), None)
 

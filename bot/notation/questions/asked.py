@@ -49,6 +49,8 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
         return set(range(start, query))
     if marks[query].text.startswith("or ") and Kind.X not in kinds:
         return set(range(start, query))
+    if Kind.OTHERTIME in kinds and Kind.NAME in kinds and not set(kinds) & {Kind.NUM, Kind.SKIP, Kind.SKIPPED}:
+        return set(range(start, query))
     if _is_load_to_come(marks[start:query]) and any(m.kind in (Kind.X, Kind.NUM) for m in marks[:start]):
         return set(range(start, query))
     if len(words) < 2 or not set(words[:3]) & _VERBS:
