@@ -9,7 +9,7 @@ from bot.notation.tokens import Mark
 
 PARTING = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY)
 _NAMES = (Kind.NAME, Kind.WEAK)
-_UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND)
+_UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.TOTAL)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _MEASURES = (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.M, Kind.EACH)
 _COUNTS = (Kind.SETS, Kind.TIMES)
@@ -56,7 +56,7 @@ def read_parts(marks: Sequence[Mark]) -> list[Part]:
     out: list[Part] = []
     start = 0
     for place in range(len(marks) + 1):
-        if place < len(marks) and (marks[place].kind not in PARTING or _goes_on(marks, start, place)):
+        if place < len(marks) and not _parts(marks, start, place):
             continue
         part = list(marks[start:place])
         names = [i for i, m in enumerate(part) if m.kind in _NAMES]
@@ -65,6 +65,13 @@ def read_parts(marks: Sequence[Mark]) -> list[Part]:
             out.append(_read_part(part, names, start, seam))
         start = place + 1
     return out
+
+
+def _parts(marks: Sequence[Mark], start: int, place: int) -> bool:
+    """Whether a mark ends the part that starts at `start`: a comma and the like, the plus of `95x6 press + 8 chins`."""
+    if marks[place].kind is Kind.PLUS:
+        return kind_at(marks, place - 1) in _NAMES and not marks[place].tight
+    return marks[place].kind in PARTING and not _goes_on(marks, start, place)
 
 
 def _read_part(part: Sequence[Mark], names: Sequence[int], start: int, seam: Kind | None) -> Part:

@@ -22,7 +22,7 @@ _EVERY_SET = "; ".join(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
+        "a set of; a single set of; just a set of; my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
@@ -30,6 +30,10 @@ PHRASES: dict[Kind, str] = {
         "how but; not my best; not my finest; not great; not terrible; not too bad; not bad; wasnt pretty; not pretty; "
         "not the prettiest; by the way; bytheway; what was i going to say; what was i gonna say; what was i saying; "
         "what was i going to ask; what else was i going to say; what i was going to say; where was i; "
+        "cut the depth; cut the range; cut the rom; cut the tempo; cut the range of motion; cut my depth; cut my "
+        "range; cut my rom; cut my tempo; cut my range of motion; cutting the depth; cutting the range; cutting "
+        "the rom; cutting the tempo; cutting the range of motion; cutting my depth; cutting my range; cutting my "
+        "rom; cutting my tempo; cutting my range of motion; cut depth; cut range; "
         "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
@@ -537,6 +541,7 @@ PHRASES: dict[Kind, str] = {
         "time; no time left; i have no time; have no time; have not time; not enough time; no more time; time not "
         "enough; time was not enough; wasnt enough time; was no time; didnt had time; i didnt had time; i have not had "
         "time; havent had time; didnt get time; never got time; there is no time; theres no time; "
+        "will not happen; wont happen; wont be happening; will not be happening; arent happening; isnt happening; "
         "for another day; will be for another day; another day; some other day; on another day; is for another "
         "day; are for another day; next time instead; got sacked off; sacked off; chopped; scrapped; shelved; "
         "didnt make the cut; will have to go; has to go; have to go; fell off the list; off the list; got left "

@@ -72,9 +72,18 @@ def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
         could = [w for m in near if m.kind is not Kind.MEANT for w in m.text.split()]
         if {"couldve", "could", "shouldve"} & set(could) and {"have", "of", "couldve", "shouldve"} & set(could):
             yield marks[place]
+        if before.text == "of" and kind_at(marks, place - 2) is Kind.NUM and _is_kept(marks[place - 2], told):
+            yield marks[place]
         spoken = len(after) == 2 and after[0].kind in (Kind.FILL, Kind.WORD) and after[1].kind is Kind.CLOSE
         if before.kind is Kind.OPEN and spoken and one is not told[0]:
             yield marks[place]
+
+
+def _is_kept(number: Mark, told: Sequence[Told]) -> bool:
+    """Whether a number is kept as repetitions: both of `4 of 6`."""
+    return any(
+        (at := one.grounds.reps.at) is not None and at[0] <= number.start and number.end <= at[1] for one in told
+    )
 
 
 def _place(marks: Sequence[Mark], at: tuple[int, int] | None) -> int | None:

@@ -29,14 +29,15 @@ class _Entry:
 
 def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """The marks with each such entry name first, on a line of its own, where the message has several."""
-    entries = _entries(read_parts(marks), record)
-    if len(entries) <= 1:
+    parts = read_parts(marks)
+    entries = _entries(parts, record)
+    if not entries or (len(entries) == 1 and len(parts) > 1):
         return list(marks)
     out: list[Mark] = []
     at = 0
     for entry in entries:
         out += marks[at : entry.start]
-        if out and out[-1].kind in PARTING:
+        if out and out[-1].kind in (*PARTING, Kind.PLUS):
             out[-1] = replace(out[-1], kind=Kind.LINE)
         out += _name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
         at = entry.end

@@ -10,7 +10,7 @@ from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import bare_after, counted_hurts, lasting, sides_of_hurts, told_of_hurts
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
-from bot.notation.corrections.confirmed import confirmed
+from bot.notation.corrections.confirmed import confirmed, without_opinions
 from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
@@ -19,6 +19,7 @@ from bot.notation.exercise_numbers import exercises_by_number
 from bot.notation.hurt_parts import of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
+from bot.notation.kit_told import with_kit_told
 from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
@@ -63,6 +64,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
+    told = without_opinions(with_kit_told(told, request.exercises))
     ended = with_set_ends(with_misses(with_missed_after(told)), request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = with_set_apart(ended)

@@ -39,7 +39,40 @@ def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     for place in range(len(out)):
         if _is_seam(told, place):
             out[place] = told[place] = replace(out[place], kind=Kind.STOP, text=".")
+    return _with_bare_seams(out, told)
+
+
+def _with_bare_seams(marks: list[Mark], told: Sequence[Mark]) -> list[Mark]:
+    """`playlist on 11 90x10`, `train was 20 late and 90x10`: a stop between talk with a number and the sets behind."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.NUM and kind_at(marks, place + 1) is Kind.X and kind_at(marks, place + 2) is Kind.NUM:
+            at = place - (kind_at(marks, place - 1) is Kind.AND)
+            start = _start(told, at)
+            if _is_idle_talk(told[start:at]) and tells_sets(marks[place : _end(marks, place - 1)]):
+                del out[len(out) - (place - at) :]
+                out.append(Mark(Kind.STOP, ".", mark.start, mark.start))
+        out.append(mark)
     return out
+
+
+_IDLE = frozenset(
+    (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.NUM, Kind.CLOCK, Kind.AT, Kind.WAS, Kind.FOR, Kind.WITH, Kind.TO,
+     Kind.KG, Kind.LB, Kind.MINUTES, Kind.HOURS, Kind.GAP, Kind.NO, Kind.COUNTED)
+)  # fmt: skip
+_DOING = frozenset(words("did got hit made managed do doing get then so only just the a with was is to another did"))
+
+
+def _is_idle_talk(part: Sequence[Mark]) -> bool:
+    """Whether words with a number straight before a set are talk: `playlist on 11`; not `then managed`."""
+    kinds = {m.kind for m in part}
+    spoken = [w for m in part if m.kind is not Kind.NUM for w in m.text.split()]
+    if not (kinds <= _IDLE and kinds & {Kind.WORD, Kind.TALKNUM} and kinds & {Kind.NUM, Kind.CLOCK}):
+        return False
+    leads = part[-1].kind in (Kind.AT, Kind.WITH, Kind.FOR, Kind.TO, Kind.WAS) or spoken[-1:] == ["of"]
+    leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split()[-1] in _DOING)
+    numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    return not leads and numbers[:1] != [0] and len(numbers) <= 1
 
 
 def _is_seam(marks: Sequence[Mark], place: int) -> bool:
@@ -146,6 +179,7 @@ def _talks(part: Sequence[Mark]) -> bool:
 def _names_for(talk: Sequence[Mark], sets: Sequence[Mark]) -> bool:
     """Whether talk names the exercise whose sets stand beside it: `rdl felt gross - 60x10`."""
     others = any(m.kind is Kind.OTHERPERSON for m in talk)
+    others = others or any(m.kind is Kind.OTHERTIME for m in talk)
     return any(_named(talk)) and not any(_named(sets)) and not others
 
 

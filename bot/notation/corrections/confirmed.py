@@ -1,6 +1,7 @@
 """What is only said to be right as it is stored, and so corrects nothing: `minis are right`, `set 2 is ok`."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
@@ -28,6 +29,32 @@ def confirmed(marks: Sequence[Mark]) -> set[int]:
         if (end == place + 1 and bare) or (corrects and plain):
             out |= set(range(start, end))
     return out
+
+
+def without_opinions(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with the `should be` of `hack squats should be illegal` as talk: no number stands before its words."""
+    return [
+        replace(m, kind=Kind.FILL)
+        if m.kind is Kind.MEANT and m.text.split()[0] in _SHOULD and _is_talk(marks, place + 1)
+        else m
+        for place, m in enumerate(marks)
+    ]
+
+
+def _is_talk(marks: Sequence[Mark], place: int) -> bool:
+    """Whether an unknown word stands here before any number, or several little ones: `illegal`, `easier by now`."""
+    end = place
+    while end < len(marks) and marks[end].kind is Kind.FILL and marks[end].text.replace(" ", "").isalpha():
+        end += 1
+    spoken = sum(len(m.text.split()) for m in marks[place:end])
+    return (end < len(marks) and marks[end].kind is Kind.WORD) or spoken >= _SEVERAL
+
+
+_SEVERAL = 3
+"""Little words that no number stands before."""
+
+
+_SHOULD = ("should", "shouldnt", "ought", "oughta")
 
 
 _CORRECTING = (Kind.NOT, Kind.SORRY, Kind.MEANT, Kind.WAS)

@@ -69,7 +69,13 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
             if run:
                 hits.extend(_read_run(run, index))
             run = []
-    return tuple(h for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+    return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+
+
+def _with_way(hit: Hit, words: Sequence[str]) -> Hit:
+    """The name with the rest of its posture: the `up` of `calves stood up`."""
+    posed = hit.end - hit.start > 1 and tuple(words[hit.end - 1 : hit.end + 1]) in _POSTURES
+    return replace(hit, end=hit.end + 1) if posed else hit
 
 
 _OTHERS = tuple(

@@ -1,6 +1,7 @@
-"""Two dumbbells told with what one of them weighs: `with two dumbbells of 12 kilo`, `two 12 kilo dumbbells`."""
+"""Two dumbbells told with what one of them weighs: `with two dumbbells of 12 kilo`, `two twenty fours for twelve`."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -11,6 +12,8 @@ from bot.notation.wordlist import words
 BELLS = frozenset(words("dumbbell dumbbells dumbell dumbells db dbs kettlebell kettlebells kb kbs bell bells"))
 _LINKS = frozenset(words("of from with at"))
 _TWO = 2
+_HALVES = ("halfs", "halves")
+"""Plurals of `two twelve and a halfs`."""
 _HELD = frozenset(words("holding with held using carrying w and"))
 
 
@@ -18,6 +21,10 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
     """The marks with the two of such words as a pair, whose number is that of one hand."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        if _is_two_of(mark) and (kind_at(marks, place + 1) is Kind.S or mark.text.endswith(_HALVES)):
+            weight = (mark.value or 0) - 100 * _TWO
+            out[place] = replace(mark, text=mark.text.removeprefix("two "), value=Decimal(weight), parts=())
+            continue
         if mark.kind is not Kind.NUM or mark.value != _TWO or kind_at(marks, place - 1) in (Kind.X, Kind.NUM):
             continue
         if text_at(marks, place + 1) in BELLS:
@@ -31,6 +38,12 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
         if kind_at(marks, place + 1) is Kind.NUM and held:
             out[place] = _pair(mark)
     return out
+
+
+def _is_two_of(mark: Mark) -> bool:
+    """The `two twenty four` of `two twenty fours`: two of them, where their plural follows."""
+    hundreds = mark.value is not None and 100 * _TWO < mark.value < 100 * (_TWO + 1)
+    return mark.kind is Kind.NUM and hundreds and mark.text.startswith("two ")
 
 
 def _pair(mark: Mark) -> Mark:

@@ -1,0 +1,118 @@
+"""What there was to lift with, told apart from the sets: `could only find 25kg ones, 14 reps`, `we only have 4kg
+dumbbells here so curls 12 and 10`. It is the load of the sets behind it that tell none of their own.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from bot.notation.clauses import EDGES, kind_at
+from bot.notation.kinds import Kind
+from bot.notation.masking import masked
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+from bot.training.plan import LoadStyle, PlannedExercise
+
+_BEFORE = frozenset(
+    words(
+        "i we they you gym hotel place the my this could can only just had have has got get to use used using find",
+        "found were was is are all there ones one free little small big left biggest heaviest lightest up with but",
+        "ive weve theyve its it at home here today these those",
+    )
+)
+"""Words of a clause that tells what there was."""
+_HAD = frozenset(words("find found only just have has had use used using got ive weve theyve there"))
+_GEAR = frozenset(
+    words("ones dumbbells dumbbell dumbells dumbell dbs db weights weight kettlebells kettlebell kbs kb bells pair")
+)
+_UNITS = (Kind.KG, Kind.LB, Kind.S)
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+_STOPS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.DASH)
+_NAMES = (Kind.NAME, Kind.WEAK)
+_FAR = 8
+"""Words behind the load that may tell where it was: `left on the rack`, `at my daughters house`."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Kit:
+    """A clause from `start` to `end`, and the number of its load."""
+
+    start: int
+    number: int
+    end: int
+
+
+def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
+    """The marks with such a clause as the load of what follows it, or without bearing where that tells it again."""
+    out = list(marks)
+    place = 0
+    while place < len(out):
+        kit = _kit_at(out, place) if out[place].kind is Kind.NUM else None
+        place += 1
+        if kit is None:
+            continue
+        rest = out[kit.end :]
+        clause = masked(out[kit.start : kit.end], set(range(kit.end - kit.start)))
+        if any(_is_again(rest, i, out[kit.number]) for i in range(len(rest))):
+            out[kit.start : kit.end] = clause
+            continue
+        load = out[kit.number : kit.number + 2]
+        named = [i for i, m in enumerate(rest) if m.kind is Kind.NAME and _takes(m, exercises)]
+        if not named and any(m.kind is Kind.NUM for m in rest):
+            past = kit.end + (kind_at(out, kit.end) in _STOPS)
+            colon = replace(load[-1], kind=Kind.COLON, text=":", start=load[-1].end)
+            out[kit.start : past] = [*load, colon]
+        elif named:
+            for at in reversed([i for i in named if not _has_load(rest, i)]):
+                rest[at + 1 : at + 1] = load
+            out[kit.start :] = [*clause, *rest]
+    return out
+
+
+def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
+    """The clause around a load that tells what there was; `None` where it tells a set, or something else."""
+    if kind_at(marks, number + 1) not in _UNITS:
+        return None
+    start = number
+    while start > 0 and (marks[start - 1].kind is not Kind.DASH) and set(marks[start - 1].text.split()) & _BEFORE:
+        start -= 1
+    before = {w for m in marks[start:number] for w in m.text.split()}
+    opens = kind_at(marks, start - 1) in (None, *_STOPS, Kind.OPEN, Kind.NAME, Kind.AND, Kind.FILL)
+    if not opens or not before & _HAD:
+        return None
+    end = number + 2
+    while end < len(marks) and marks[end].text in _GEAR:
+        end += 1
+    geared = end > number + 2 or kind_at(marks, number + 1) is Kind.S
+    stop = end
+    while stop < min(len(marks), end + _FAR) and marks[stop].kind not in (*EDGES, *_NAMES, Kind.NUM, *_STOPS):
+        if marks[stop].text == "so":
+            break
+        stop += 1
+    ends = kind_at(marks, stop) in (*_STOPS, Kind.AND) or (stop < len(marks) and marks[stop].text == "so")
+    named = kind_at(marks, stop) in _NAMES and kind_at(marks, stop - 1) in (Kind.FOR, Kind.FILL)
+    return _Kit(start, number, stop) if geared and (ends or named) else None
+
+
+def _is_again(rest: Sequence[Mark], place: int, load: Mark) -> bool:
+    """Whether a number behind the clause tells its load once more."""
+    same = rest[place].kind is Kind.NUM and rest[place].value == load.value
+    return same and (kind_at(rest, place + 1) in (*_UNITS, Kind.X, Kind.FOR) or kind_at(rest, place - 1) in _LINKS)
+
+
+def _takes(name: Mark, exercises: Sequence[PlannedExercise]) -> bool:
+    """Whether dumbbells are what a named exercise is done with."""
+    return len(name.names) == 1 and exercises[name.names[0]].load_style is LoadStyle.PER_HAND
+
+
+def _has_load(rest: Sequence[Mark], place: int) -> bool:
+    """Whether a load of its own follows a name, before the next one."""
+    end = next((i for i in range(place + 1, len(rest)) if rest[i].kind is Kind.NAME), len(rest))
+    told = rest[place + 1 : end]
+    return any(m.kind in (*_UNITS, Kind.AT) for m in told) or any(
+        kind_at(told, i - 1) is Kind.NUM and (told[i - 1].value or 0) > _MOST_SETS
+        for i, m in enumerate(told)
+        if m.kind in (Kind.X, Kind.FOR)
+    )
+
+
+_MOST_SETS = 6
