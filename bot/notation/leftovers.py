@@ -21,7 +21,9 @@ def unread_number(marks: Sequence[Mark], taken_for_talk: set[int]) -> Mark | Non
             continue
         ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
         before = marks[place - 1] if place else None
-        told = before is not None and (before.kind in (Kind.AT, Kind.FOR, Kind.WORD, Kind.BODY) or before.text == "rep")
+        told = before is not None and (
+            before.kind in (Kind.AT, Kind.FOR, Kind.WORD, Kind.BODY) or before.text in ("rep", "by")
+        )
         told = told or is_named_so(marks, place)
         start = place
         while start > 0 and marks[start - 1].kind not in EDGES:

@@ -248,6 +248,10 @@ def _weighed_behind(marks: Sequence[Mark], place: int) -> set[int]:
     return set(range(number, end)) if ends else set()
 
 
+_WEIGHED = ("weighed", "weigh", "weighed in at")
+_PAID = ("paid", "cost", "costs", "spent", "price")
+
+
 def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     at = place
     reached = {place}
@@ -265,7 +269,9 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
                 return {place}
             if following in (Kind.SLASH, Kind.DASH) and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
                 reached |= {at + 1, at + 2}
-            if following in (Kind.X, Kind.FOR) and marks[place].text not in ("weighed", "weigh", "weighed in at"):
+            bought = marks[place].text in _PAID and following is Kind.FOR and at + 2 < len(marks)
+            bought = bought and marks[at + 2].kind is not Kind.NUM
+            if following in (Kind.X, Kind.FOR) and marks[place].text not in _WEIGHED and not bought:
                 return {place}
             reached.add(at)
             if following in (Kind.KG, Kind.LB, Kind.MINUTES, Kind.HOURS, Kind.SECONDS, Kind.M, Kind.WORD):

@@ -44,11 +44,21 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= {place, place + 1}
         elif _is_result(marks, place):
             out.add(place)
+        elif _is_record_by(marks, place):
+            out |= {place - 1, place}
         elif is_compared(marks, place):
             out |= {place, place + 1}
         elif not is_tied(marks, place) and _is_talk(marks, place) and not _opens_sets(marks, place):
             out.add(place)
     return out
+
+
+def _is_record_by(marks: Sequence[Mark], place: int) -> bool:
+    """`pr by 5`: how far a record was beaten."""
+    return place > 1 and marks[place - 1].text == "by" and bool(set(marks[place - 2].text.split()) & _RECORDS)
+
+
+_RECORDS = frozenset(words("pr pb prd pbd best record it last"))
 
 
 def _is_rest(marks: Sequence[Mark], place: int) -> bool:
@@ -64,7 +74,7 @@ _LONG = 15
 
 _NUMBERED = frozenset(words(
     "rack machine station platform locker lane room bus gate level floor treadmill studio tram channel track episode "
-    "chapter terminal bay"
+    "chapter terminal bay week phase cycle hr bpm"
 ))  # fmt: skip
 """Things that have a number of their own."""
 
@@ -73,6 +83,8 @@ def is_named_so(marks: Sequence[Mark], place: int) -> bool:
     """`rack 4 was free`, `here since 7`, `stuck on the 405`: the number of a thing or a road, or an hour."""
     named = place > 0 and marks[place - 1].kind is Kind.NAME
     before = marks[place - 1].text.split()[-1:] if place and not named else []
+    if before == ["half"]:
+        before = marks[place - 2].text.split()[-1:] if place > 1 else []
     linked = place + 1 < len(marks) and marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS)
     value = marks[place].value
     hour = before == ["since"] and value is not None and value <= _LAST_HOUR
@@ -86,7 +98,9 @@ _MOST_REPS = 30
 
 def _is_on_scale(marks: Sequence[Mark], place: int) -> bool:
     """`hit 82 on the scale`."""
-    return bool({"scale", "scales"} & {w for m in marks[place + 1 : place + 5] for w in m.text.split()})
+    _, end = part_of(marks, place)
+    end = next((i for i in range(place + 1, end) if marks[i].kind is Kind.NUM), end)
+    return bool({"scale", "scales"} & {w for m in marks[place + 1 : min(end, place + 5)] for w in m.text.split()})
 
 
 def _took(marks: Sequence[Mark], place: int) -> bool:
@@ -183,6 +197,8 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
     part = marks[start:end]
     numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    if numbers == [0, 2] and part[1].kind is Kind.DASH and part[2].tight:
+        return any(m.text.split()[:1] in (["down"], ["up"], ["win"], ["loss"], ["at"]) for m in part[3:4])
     score = any(set(m.text.split()) & _SCORED for m in part[: numbers[0] if numbers else 0])
     if score and len(numbers) == 2 and part[numbers[1]].text in ("nil", "zero", "0") and numbers[1] == numbers[0] + 1:
         return True

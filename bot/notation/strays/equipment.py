@@ -29,7 +29,7 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
     out: set[int] = set()
     for place, mark in enumerate(marks):
         kinds = [m.kind for m in marks[place + 1 : place + 3]]
-        plates = kinds in ([Kind.KG, Kind.PLATES], [Kind.LB, Kind.PLATES])
+        plates = kinds in ([Kind.KG, Kind.PLATES], [Kind.LB, Kind.PLATES]) or kinds[:1] == [Kind.PLATES]
         if mark.kind is not Kind.NUM or not (kinds[:1] == [Kind.S] or plates):
             continue
         end = _end(marks, place)

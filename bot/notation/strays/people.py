@@ -33,11 +33,13 @@ _TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
 
 def with_people(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such person who does something as one that is not the client."""
+    marks = [replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)]
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in _PEOPLE:
             continue
         start = _start(marks, place)
+        start = place if start is None and _is_someone(marks, place) else start
         if start is None or (mark.text in _TALKED_TO and start == place):
             continue
         end = _end(marks, place)
@@ -54,6 +56,23 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+def _loads_for_me(marks: Sequence[Mark], place: int) -> bool:
+    """`my mate loaded it wrong, it was 100x3`: who loads the client's bar lifts nothing."""
+    loads = place + 1 < len(marks) and marks[place + 1].text in ("loaded", "misloaded", "miscounted")
+    wrong = {"wrong", "misloaded", "miscounted"} & {m.text for m in marks[place + 1 : place + 5]}
+    return marks[place].kind is Kind.OTHERPERSON and loads and bool(wrong)
+
+
+def _is_someone(marks: Sequence[Mark], place: int) -> bool:
+    """`bloke next to me doing 140`, `spotter counted 11`, `kids are 4 and 6`: a person who opens what is told."""
+    opens = place == 0 or marks[place - 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.OPEN, Kind.DASH)
+    following = marks[place + 1].text if place + 1 < len(marks) else ""
+    aged = following in ("are", "is", "turned", "turns") and place + 2 < len(marks)
+    aged = aged and marks[place + 2].kind is Kind.NUM
+    return opens and (_end(marks, place) > place + 1 or following in _SAYING or aged)
+
+
+_SAYING = frozenset(words("counted counts said says reckons reckoned called thought thinks claims claimed saw"))
 _HAVING = frozenset(words("had has was left used trained benched squatted is put"))
 _KIN = frozenset(words("dad mum mom daddy mummy nan granny grandma grandad grandpa hubby wifey"))
 

@@ -73,6 +73,19 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from (place, place + 1)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
+        if [m.text for m in marks[place + 1 : place + 2]] == ["of"] and [
+            m.kind for m in marks[place + 2 : place + 3]
+        ] == [Kind.NUM]:
+            yield from (place + 1, place + 2)
+    elif _is_likened(marks, place):
+        yield from (place, place + 1)
+
+
+def _is_likened(marks: Sequence[Mark], place: int) -> bool:
+    """`looked like 200 kg`: what it was not."""
+    unit = place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB)
+    said = [w for m in marks[max(0, place - 2) : place] for w in m.text.split()][-2:]
+    return unit and said in (["looked", "like"], ["looks", "like"], ["sounded", "like"])
 
 
 def _is_unit(mark: Mark) -> bool:
