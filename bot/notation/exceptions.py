@@ -19,7 +19,8 @@ from bot.notation.tokens import Mark
 _LAST = frozenset(["last", "final"])
 _BOUNDS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.AND, Kind.EXCEPT)
 _BUT = frozenset(["but", "except", "apart from", "bar", "besides", "excepting", "although", "though"])
-_PASSED = _BUT | {"cut", "stopped", "ended", "died"}
+_UNTIL = frozenset(["until", "till", "til"])
+_PASSED = _BUT | _UNTIL | {"cut", "stopped", "ended", "died"}
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _LOADS = (Kind.S, Kind.KG, Kind.LB)
@@ -139,7 +140,8 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
         return _Alike(_past_numbers(marks, at + 4), None)
     if kinds[:1] == [Kind.ALL] and kinds[1:2] == [Kind.NUM]:
         return _Alike(_past_numbers(marks, at + 1), None)
-    if kinds[:4] == [Kind.NUM, Kind.S, Kind.AT, Kind.NUM] or kinds[:3] == [Kind.NUM, Kind.S, Kind.EXCEPT]:
+    fives = kinds[:2] == [Kind.NUM, Kind.S] and at + 2 < len(marks)
+    if kinds[:4] == [Kind.NUM, Kind.S, Kind.AT, Kind.NUM] or (fives and _turns(marks[at + 2])):
         return _Alike(_past_numbers(marks, at), None)
     if kinds[:1] == [Kind.ALL] and kinds[1:3] in ([Kind.WITH, Kind.NUM], [Kind.AT, Kind.NUM]):
         return _Alike(_past_numbers(marks, at + 1), None)
@@ -149,6 +151,11 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
         if all(m.kind in (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.AT, Kind.FILL, *_UNITS) for m in between):
             return _Alike(end + 1, None)
     return None
+
+
+def _turns(mark: Mark) -> bool:
+    """`8s but 7 on the last`, `8s until the last one`: a word that turns to what differs."""
+    return mark.kind is Kind.EXCEPT or mark.text in _BUT | _UNTIL
 
 
 def _counted(marks: Sequence[Mark], count: int, end: int) -> _Alike | None:
@@ -177,7 +184,7 @@ def _past_numbers(marks: Sequence[Mark], at: int) -> int:
 def _bound_behind(marks: Sequence[Mark], at: int) -> int | None:
     """Where the words of the other sets end: at a comma, a stop, `but`."""
     for place in range(at, min(at + 4, len(marks))):
-        if marks[place].kind in _BOUNDS or marks[place].text in _BUT:
+        if marks[place].kind in _BOUNDS or marks[place].text in _BUT | _UNTIL:
             return place
         named = marks[place].kind is Kind.NAME and place and marks[place - 1].kind is Kind.AT
         if not named and marks[place].kind not in (Kind.FILL, Kind.WORD, Kind.AT):
@@ -311,7 +318,7 @@ def _open(marks: Sequence[Mark], at: int, record: Record, under: int | None) -> 
 
 def _differs(marks: Sequence[Mark], bound: int, one: _One, alike: _Alike, count: int) -> bool:
     """Whether the sets are of those told alike, and not those that they leave."""
-    but = any(m.text in _BUT or m.kind is Kind.EXCEPT for m in marks[bound : one.end])
+    but = any(_turns(m) for m in marks[bound : one.end])
     if alike.count is None:
         return count > one.name.count
     if not one.name.last and one.name.count == 1:

@@ -44,6 +44,7 @@ from bot.notation.reports import Reporting
 from bot.notation.restated import goes_beyond, numbered_again, taken_back
 from bot.notation.said import Doubt
 from bot.notation.same_times import with_same_times
+from bot.notation.same_twice import with_same_twice
 from bot.notation.script import read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
@@ -150,7 +151,7 @@ class Reader:
         steps, named = split_named(steps)
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
-        telling = with_same_times(sided, record, draft.under_way())
+        telling = with_same_times(with_same_twice(sided, record, draft.under_way()), record, draft.under_way())
         telling = with_exceptions(telling, record, draft.under_way())
         marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)

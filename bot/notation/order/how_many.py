@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_sets import MORE_SETS
 from bot.notation.order.near import counted_sets, past_fill, whole_number
@@ -47,9 +47,16 @@ def _plain(marks: list[Mark]) -> list[Mark]:
 
 
 def _one_set(marks: list[Mark]) -> list[Mark]:
-    """`one set 28s 10 each`: the set that is told."""
+    """`one set 28s 10 each`: the set that is told; `two sets of 8 and one of 7`: one more, behind so many."""
     out = list(marks)
+    counted = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS), len(marks))
     for place in range(len(marks) - 2):
+        if place > counted:
+            one_of = [text_at(marks, place), text_at(marks, place + 1)] == ["one", "of"]
+            if one_of and kind_at(marks, place) is Kind.FILL and kind_at(marks, place + 2) is Kind.NUM:
+                out[place] = replace(marks[place], kind=Kind.NUM, value=Decimal(1))
+                out[place + 1] = counted_sets(marks[place + 1])
+            continue
         one = kind_at(marks, place) is Kind.NUM and marks[place].value == 1
         free = kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.ANOTHER, Kind.NUM)
         if (
@@ -181,7 +188,7 @@ HOW_MANY = (
     step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),
     step(_plain, (Kind.WORD,), (Kind.SETS,)),
-    step(_one_set, (Kind.SET, Kind.SETS)),
+    step(_one_set, (Kind.NUM,), (Kind.SET, Kind.SETS)),
     step(_got_all, (Kind.ALL,)),
     step(_turns, (*_TURNS, "of")),
     step(_of_them, ("of",)),

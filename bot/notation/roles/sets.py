@@ -71,6 +71,7 @@ class SetCounts(RepCounts):
             base = 1.4 if amount.join in LINKED and made.load is not None else 1.3
             base = 0.0 if last.side and before is not None and before.side not in (None, last.side) else base
         base += 1.2 if amount.join in (Join.AND, Join.THEN) and not amount.after else 0.0
+        base += 2.0 if count == 1 and amount.join in (Join.AND, Join.THEN, Join.COMMA) else 0.0
         made.cost += base + self._sets_cost(made.index - 1, count)
         words = replace(last.words, sets=amount.at, count=count)
         made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end), words=words))
