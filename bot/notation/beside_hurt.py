@@ -47,7 +47,7 @@ _ABOUT = frozenset(words("about like only around maybe"))
 
 
 def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """How long it has hurt, which is no hold: `arm wont lift, been 5 min`, `10 minutes after the bike still no breath`."""
+    """How long it has hurt, which is no hold: `arm wont lift, been 5 min`, `10 minutes after the bike no breath`."""
     out: set[int] = set()
     for place in range(len(marks) - 1) if hurt else ():
         if marks[place].kind is not Kind.NUM or marks[place + 1].kind not in _TIMES or place in hurt:
@@ -58,7 +58,7 @@ def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
         led = [w for w in before if w not in _ABOUT][-1:]
         opens = place == start and after[:1] in (["after"], ["into"]) and any(p in hurt for p in range(place, end))
-        of_it = opens or bool(_FOR & set(led)) and any(p in hurt for p in range(start, place))
+        of_it = opens or (bool(_FOR & set(led)) and any(p in hurt for p in range(start, place)))
         named = any(m.kind is Kind.NAME for m in marks[start:end])
         if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
             out |= {place, place + 1}

@@ -56,7 +56,7 @@ def _to_me(scene: Passage, other: Mark) -> bool:
     return any(scene.word(i) == "me" and scene.word(i - 1) not in _NEAR_ME for i in range(other.end + 1, other.end + 5))
 
 
-_HEARERS = word_set("tell telling worry worrying scare")
+_HEARERS = word_set("tell telling worry worrying scare see seeing ask asking consult")
 _NEAR_ME = word_set("to by beside behind with for than near like unlike of from around")
 _TOLD_ME = word_set("told tells telling asked asks texted rang called says said showed sent emailed messaged let")
 """With `me` these only tell; whatever else somebody does to `me` is the client's: `someone kicked me in the shin`."""

@@ -140,7 +140,8 @@ HURTS: dict[Cue, str] = {
       back/neck/pelvis is/'s/has/just/been/completely* gone/went/goes/out out?
     """,
     Cue.MARK: """
-      cramp/cramps/cramping/cramped/crampy; charley/charlie horse; tingle/tingles/tingling/tingly/tingled/tinglin;
+      cramp/cramps/cramping/cramped/crampy; charley/charlie horse; got/gave/given/had me? a dead leg/arm; tingle/
+      tingles/tingling/tingly/tingled/tinglin;
       pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; wound in/on/at; wounded my;
       gash/gashed; chafed/chafing/chafe;
       rope/carpet/mat/bar/friction/strap/knurl burn/burns; toe/toenail/finger/nail/eye/thumb/foot/hand/shin

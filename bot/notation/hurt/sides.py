@@ -14,7 +14,7 @@ def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
     """The side of a hurt place: said with the place, or after the cue (`cramped up on the right`, `calf cramp R`)."""
     if spot.side is not None:
         return spot.side
-    start = max(spot.end, mark.end if mark else 0)
+    start = max(spot.end, mark.end if mark and mark.cue is not None else 0)
     seen: set[Side] = set()
     for index in range(start, min(start + 9, len(scene.tokens))):
         word = scene.word(index)

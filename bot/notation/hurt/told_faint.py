@@ -141,6 +141,16 @@ FAINT = (
     ),
     Told(
         "fainting",
+        8,
+        (
+            word_set("hear hearing"),
+            word_set("can't couldn't lost stopped"),
+            word_set("second seconds sec secs moment minute"),
+        ),
+        word_set("music phone headphones podcast video voice you him her them bell timer lol haha"),
+    ),
+    Told(
+        "fainting",
         4,
         (
             word_set("everything world sound sounds hearing"),

@@ -150,11 +150,16 @@ def starts_asking(marks: Sequence[Mark], place: int) -> bool:
     return at < 0 or marks[at].kind in _EDGES
 
 
+CHANGED = (Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.CLOCK, Kind.BODY, Kind.REPS)
+"""What is changed in a correction; an exercise is changed by the coach."""
+
+
 def is_request_to_change(marks: Sequence[Mark]) -> bool:
     """`can you change set 2 to 9`: asks for a correction, not for advice."""
     polite = marks[0].text in ("can you", "could you", "would you", "can we", "could we", "will you", "do you")
+    told = any(m.kind in CHANGED for m in marks)
     return polite and any(
-        m.kind in (Kind.MEANT, Kind.SCRAP) or m.text in ("change", "fix", "correct") for m in marks[1:5]
+        m.kind in (Kind.MEANT, Kind.SCRAP) or (told and m.text in ("change", "fix", "correct")) for m in marks[1:5]
     )
 
 

@@ -180,7 +180,8 @@ def _asks_of(said: Sequence[str]) -> bool:
         return True
     if first in ("was", "were") and second in _OURS:
         return bool(rest & _PLANNED)
-    plain = second not in _TELLING or (second == "a" and said[2] != "bit" and len(said) > _LEAST)
+    noun = second == "a" and (said[2] != "bit" or said[3:4] == ["of"]) and len(said) > _LEAST
+    plain = second not in _TELLING or noun
     return first in ("is", "are") and plain and bool(_JUDGED & rest)
 
 

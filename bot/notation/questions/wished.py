@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.questions.asked import ENDS, opens
+from bot.notation.questions.asked import CHANGED, ENDS, opens
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
@@ -40,6 +40,9 @@ def asks_for(marks: Sequence[Mark], place: int) -> int | None:
     if has_entry(marks[place:end]):
         return None
     said = [w for m in marks[place:end] for w in m.text.split()]
+    changes = said[:1] in (["can"], ["could"]) and said[1:3] == ["you", "change"]
+    if changes and any(m.kind is Kind.NAME for m in marks[place:end]):
+        return None if any(m.kind in CHANGED for m in marks[place:end]) else end
     if said[:1] == ["i"]:
         said = said[1:]
     starts = place == 0 or marks[place - 1].kind in EDGES

@@ -85,12 +85,16 @@ def stops_after(marks: Sequence[Mark], place: int) -> range:
     value = marks[at].value if kind_at(marks, at) is Kind.NUM else None
     if value is None or not 0 < value <= _MOST:
         return range(0)
-    whole = kind_at(marks, at + 2) is Kind.NUM and kind_at(marks, at + 3) in (Kind.X, Kind.FOR)
-    listed = kind_at(marks, at + 1) in (Kind.COLON, Kind.COMMA, Kind.STOP, Kind.DASH) and whole
+    told = at + 1
+    while kind_at(marks, told) in (*_PAUSES, Kind.GAP):
+        told += 1
+    whole = kind_at(marks, told) is Kind.NUM and kind_at(marks, told + 1) in (Kind.X, Kind.FOR)
+    listed = kind_at(marks, at + 1) in _PAUSES and whole
     counted = kind_at(marks, at + 1) in (Kind.SET, Kind.SETS)
     return range(at, at + 1 + counted) if listed or counted else range(0)
 
 
+_PAUSES = (Kind.COLON, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.LINE)
 _QUITTING = frozenset(["quit", "stopped", "stop", "gave", "stopping", "quitting", "giving"])
 _MOST = 5
 
@@ -113,7 +117,7 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
         return _denies(marks, place)
     if mark.text == "never happened":
         return kind_at(marks, place - 1) in _NAMES
-    if mark.text == "bailed" or (mark.text in ("not", "not feeling") and _is_not_felt(marks, place)):
+    if mark.text in ("bailed", "dropped", "cancelled", "gone") or (mark.text in ("not", "not feeling") and _is_not_felt(marks, place)):
         return _ends_name(marks, place)
     return mark.kind is Kind.FINISH and _is_of_name(marks, place)
 
@@ -132,7 +136,10 @@ def _ends_name(marks: Sequence[Mark], place: int) -> bool:
     start, _ = part_of(marks, at, _FAR)
     _, end = part_of(marks, place, _FAR)
     beside = (*marks[start:at], *marks[place + 1 : end])
-    return all(m.kind in (Kind.FILL, Kind.WORD, Kind.AND, Kind.THEN) for m in beside)
+    return all(m.kind in _BESIDE for m in beside)
+
+
+_BESIDE = (Kind.FILL, Kind.WORD, Kind.AND, Kind.THEN, Kind.FOR, Kind.WAS)
 
 
 def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
