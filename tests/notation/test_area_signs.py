@@ -1,0 +1,201 @@
+"""Pain whispered and denied, urgent signs, near misses, and questions: alone and beside a set.
+
+Made by construction: what hurts, its denial, its gear or its owner are put into the sentences of many people; what is
+right follows from the construction. Common practice, no source.
+"""
+
+from itertools import product
+
+import pytest
+
+from bot.notation.pain import read_pain
+from bot.training.pain import PainSaid
+from bot.training.report import Side
+from tests.notation.plans import read, rows
+
+PAIN = """
+upper back|||something in my upper back keeps hurting when i breathe in deep
+shoulder|3|right|right shoulder is a bit sore in the joint maybe a three out of ten
+knee|4|left|left knee hurts inside the joint 4/10
+toe|3||pain in the joint of my big toe, 3/10
+joint|4||the joint is sore, maybe a 4
+hammy||left|sharp tug in my left hammy on the 7th
+shin|||shins are splitting me
+knee|||the knee he is hurting since two days
+shoulder|||my shoulder she cries when i press
+si joint|||si joint is out again
+back|||back has gone out
+neck|||threw my neck out
+arm|||like electric in the arm from the neck
+leg||left|electricity down the left leg
+kneecap|||kinda feels like my kneecap wants out the side
+hip|||feels like my hip wants to jump out
+chin|||smacked my chin with the bar
+knee|||not pain exactly but my knee feels off
+knee|||no pain but my knee feels off
+knee|||knee feels off, no sharp pain
+knee|||knee is grumbling, doesn't hurt unless i go deep
+knee|||no pain at rest but knee is grumbling on stairs
+knee|||knee is grumbling, hip no pain
+knee|||80x4, knee threw a tantrum
+groin|||got that old familiar feeling in my groin
+groin||left|groin a bit naughty on the left
+shin|||bar rubbed my shin, bit of blood
+neck|||slept funny, neck wont turn to the left
+elbow|5||do i need to see someone about this elbow pain? 5/10
+hamstring||right|felt something pull in my right hamstring, stopped there
+"""
+URGENT = """
+|Ten minutes after bike and the breath still is not coming back
+|10 min on and i still cant get my breath
+|out of breath since 15 minutes
+|puffing after 3 steps. never had this
+|hurts when i breathe
+|i cant breathe and my upper back hurts
+bicep|bicep is now up by my shoulder
+heart|heart is doing little flip flops since the second set
+|my watch says hr 190 and its not coming down after 15 min
+|i got up from bench and the room moved
+|couldn't hear anything for a few seconds then ok
+foot|dropped the plate on my foot cant walk on it
+hand|my hand wont close properly since yesterday
+shoulder|shoulder keeps slipping out of the socket
+chest|dont want to make a fuss but ive had tightness across my chest since warm up
+"""
+NONE = """
+rpe 8 the last one. I've twenty minutes left so I'm leaving out the ab wheel
+is it normal that my wrists click on these? doesnt hurt at all
+Old disc injury says hi but no pain
+old knee injury reminding me its there, no pain tho
+physio said rest the hamstring, it is not painful just a precaution
+saving my knee today, no pain just being careful
+ankle feels funny but doesn't hurt
+elbow was moaning last week, not a peep today
+not a twinge from the knee today
+heart attack levels of cardio on the way here, stairs, lift broken
+my wife she hurt her knee
+these squats are crippling me
+hips went out of line
+feels like my shoulder is brand new
+was worried about my back but it was fine
+usually my elbow hurts on these, today nothing
+and not one complaint from the knee
+my belt pinches
+my feelings are hurt, only 4 at 80
+saw your post about shoulder pain, great read
+sorry im late, back is killing time on the bus
+bit my tongue and said nothing
+"""
+SIDES = {"left": Side.LEFT, "right": Side.RIGHT, "": None}
+
+
+def _lines(table: str) -> list[str]:
+    return table.strip().splitlines()
+
+
+@pytest.mark.parametrize("row", _lines(PAIN))
+def test_pain_is_read_with_its_place(row: str) -> None:
+    """Whispered, in a second language, denied in part only."""
+    where, score, side, text = row.split("|")
+    assert read_pain(text).pain == PainSaid(where, int(score) if score else None, SIDES[side], urgent=False)
+
+
+@pytest.mark.parametrize("row", _lines(URGENT))
+def test_an_urgent_sign_is_never_left_waiting(row: str) -> None:
+    """What no coach should wait on, however it is said."""
+    where, text = row.split("|")
+    got = read_pain(text).pain
+    assert got is not None
+    assert (got.where, got.urgent) == (where or None, True)
+
+
+@pytest.mark.parametrize("text", _lines(NONE))
+def test_a_near_miss_is_no_pain(text: str) -> None:
+    """Denied behind the cue, feared, usual, another's, worn, an idiom."""
+    assert read_pain(text).pain is None
+
+
+PLACES = ["knee", "elbow", "hip", "shoulder"]
+WEAK = ["{p} clicks", "{p} feels weird", "{p} is grumbling", "being careful with my {p}", "{p}'s a bit off"]
+DENIED = [", no pain", " but it doesn't hurt", ", not painful at all", ". no pain though", " but nothing painful"]
+IN_PART = [", no sharp pain", " but it doesn't hurt that much", ", no pain until i go deep", " and it hurts"]
+
+
+@pytest.mark.parametrize(("place", "weak"), list(product(PLACES, WEAK)))
+def test_a_denial_behind_a_weak_word_takes_it_back(place: str, weak: str) -> None:
+    """Whole denials take it back; a denial in part, or of another place, leaves the pain."""
+    said = weak.format(p=place)
+    for denied in DENIED:
+        assert read_pain(said + denied).pain is None, said + denied
+    if "clicks" not in weak:
+        for part in IN_PART:
+            got = read_pain(said + part).pain
+            assert got is not None, said + part
+            assert got.where == place, said + part
+
+
+LASTED = ["been 5 min", "started 5 minutes ago", "its been 10 minutes now", "lasted 30 seconds"]
+
+
+@pytest.mark.parametrize("lasted", LASTED)
+def test_how_long_it_hurts_is_no_hold(lasted: str) -> None:
+    """Beside an exercise that counts seconds a time of the hurt stores nothing and asks nothing; a hold is stored."""
+    got = read(f"shoulder hurts, {lasted}", current="Plank")
+    assert (got.ask, got.performed, got.pain is not None) == (None, (), True)
+    got = read(f"plank 45 sec. shoulder hurts, {lasted}", current="Plank")
+    assert (got.ask, got.performed) == (None, rows("Plank#1 -x45"))
+
+
+ASKS = """
+i dont understand what rpe is
+i don't get how the tempo works
+no idea what a plank is
+not sure how deep i should go on bench
+can't work out which handle you mean
+explain rir to me please
+i want to know if i can do these at home
+i would like to know how long to rest
+you never told me the tempo
+send me a video of the bench
+video of a good bench please
+need help with the bench setup
+my question is about the rest
+new plan when
+can you change the bench, it hurts my wrist
+the 60s feel light, can I try the 65s next time
+bench next week instead?
+"""
+ASKS_NOT = """
+what was i thinking
+who invented these and can i punch him
+am i a joke to you coach
+why do i do this to myself
+what have i done to deserve this
+is it friday yet
+are we having fun yet lol
+how is it only tuesday
+why is this so hard lol
+maybe the 65s next week then
+ok noted coach, maybe 65 kg next week then
+65kg next week for sure
+gonna be late, stuck on the 405
+the 15s are too light coach
+60kg felt heavy
+"""
+
+
+@pytest.mark.parametrize(
+    ("text", "question"), [(t, True) for t in _lines(ASKS)] + [(t, False) for t in _lines(ASKS_NOT)]
+)
+def test_what_wants_an_answer(text: str, question: bool) -> None:
+    """Told as a wish or a lack, without a question mark; rhetorical, joking, planned: nothing is stored, none asked."""
+    got = read(text, "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.performed, got.replaces, got.question) == (None, (), (), question)
+
+
+@pytest.mark.parametrize("said", ["can you believe it", "would you believe it", "what can i say", "how good is that"])
+def test_a_set_beside_a_rhetorical_question_is_stored(said: str) -> None:
+    """The set stays, and nothing is asked."""
+    for text in (f"60x5, {said}", f"{said}. 60x5"):
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.performed, got.question) == (None, rows("Bench Press#2 60x5"), False), text
