@@ -4,6 +4,7 @@ from collections.abc import Container, Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.OPEN, Kind.CLOSE))
 
@@ -23,6 +24,14 @@ def text_at(marks: Sequence[Mark], place: int) -> str:
     return marks[place].text if 0 <= place < len(marks) else ""
 
 
+_TIRED = frozenset(
+    words(
+        "shoulders legs arms lungs hands quads glutes calves triceps biceps lats abs traps forearms hamstrings wrists"
+    )
+)
+"""What is tired behind the last of a list: `12, 11, 9 shoulders pumped`."""
+
+
 def beside(marks: Sequence[Mark], place: int, step: int) -> Mark | None:
     at = place + step
     while 0 <= at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in ("one", "ones"):
@@ -36,7 +45,8 @@ def continues_list(marks: Sequence[Mark], place: int) -> bool:
     joins = (Kind.COMMA, Kind.SLASH) if marks[place].value == 1 else (Kind.COMMA, Kind.SLASH, Kind.THEN, Kind.AND)
     while at >= 0 and marks[at].kind in joins:
         at -= 1
-    if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD and marks[place + 1].text.endswith("s"):
+    thing = place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD and marks[place + 1].text.endswith("s")
+    if thing and marks[place + 1].text not in _TIRED:
         return False
     return (len(marks[place].parts) > 1 and marks[place].value is None) or (at >= 0 and marks[at].kind is Kind.NUM)
 

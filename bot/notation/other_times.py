@@ -127,6 +127,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
         reached -= _still_named(marks, reached, at)
     if marks[place].kind is Kind.OTHERPERSON:
         reached |= _in_apposition(marks, at)
+        reached -= _still_named(marks, reached, at) if _is_own_count(marks, at) else set()
     before = place - 1
     while before > 0 and marks[before].kind in (Kind.KG, Kind.LB, Kind.S) and marks[place].text.startswith(_AHEAD):
         before -= 1
@@ -215,6 +216,14 @@ def _is_own(marks: Sequence[Mark], place: int) -> bool:
         return True
     doing = {w for m in marks[place + 1 : place + 2] for w in m.text.split()[:1]}
     return marks[place].text == "so" and bool(doing & _MY_DOING)
+
+
+def _is_own_count(marks: Sequence[Mark], at: int) -> bool:
+    """`my brother did 8 chins, i only did 6`: a bare count of the client's own, of the same exercise."""
+    said = [m for m in marks[at + 1 : at + 7] if m.text not in ("only", "just", "but", "could")]
+    own = [m.text for m in said[:1]] == ["i"] and {m.text for m in said[1:2]} <= {"did", "got", "managed", "hit"}
+    ends = len(said) < 4 or said[3].kind in (*EDGES, Kind.REPS)
+    return own and [m.kind for m in said[2:3]] == [Kind.NUM] and ends
 
 
 def _aimed(marks: Sequence[Mark], place: int) -> set[int]:

@@ -1,4 +1,4 @@
-"""So much of what was planned: `did 400 of the last 500`, `5 of the 8 at 95`, `held 22 of the 30 seconds`.
+"""So much of what was planned: `did 400 of the last 500`, `held 22 of the 30 seconds`, `4 and a half so call it 4`.
 
 What was planned has no bearing; the words that say of which set it was go before what was done. `3 of 8` stays, which
 is three sets, and `6 out of 10`, which rates.
@@ -25,7 +25,7 @@ def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise])
     """The marks without what was planned of a set of which less was done."""
     planned = {reps for e in exercises for s in e.sets for reps in (s.reps.low, s.reps.high)}
     most = max((len(e.sets) for e in exercises), default=0)
-    out = list(marks)
+    out = _without_halves(list(marks))
     for place in range(len(out) - 2, -1, -1):
         if out[place].kind is not Kind.NUM or kind_at(out, place - 1) is Kind.SLASH:
             continue
@@ -47,6 +47,26 @@ def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise])
             counted = out[whole + 1 : whole + 2] if measured else out[place + 1 : unit]
             out[place : whole + 1 + measured] = [*kept, out[place], *counted]
     return out
+
+
+def _without_halves(marks: list[Mark]) -> list[Mark]:
+    """`70 for 4 and a half, so lets call it 4`: four."""
+    for place, mark in enumerate(marks):
+        half = [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]
+        if mark.kind is not Kind.NUM or not half:
+            continue
+        at = place + 4
+        while kind_at(marks, at) in (Kind.FILL, Kind.COMMA, Kind.FINISH, Kind.WORD):
+            at += 1
+        so = {w for m in marks[place + 4 : at] for w in m.text.split()} & _CALLED
+        if so and kind_at(marks, at) is Kind.NUM and marks[at].value == mark.value:
+            loaded = kind_at(marks, at + 1) in (Kind.AT, Kind.WITH)
+            gone = range(place, at) if loaded else range(place + 1, at + 1)
+            return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
+    return marks
+
+
+_CALLED = frozenset(["so", "call", "count", "say", "calling", "counting"])
 
 
 def _is_part(part: Mark, whole: Sequence[Mark], planned: set[int]) -> bool:

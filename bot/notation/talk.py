@@ -36,7 +36,9 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if _took(marks, place):
             out |= {place, place + 1, *_seconds_behind(marks, place + 2)}
-        if _is_rest(marks, place) or _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
+        if _is_rest(marks, place):
+            out |= {place, place + 1, place + 2}
+        elif _is_nth(marks, place) or _is_hour(marks, place) or _is_judged(marks, place):
             out.add(place)
         elif body := _weighs_in(marks, place):
             out |= body

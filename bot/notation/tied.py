@@ -89,7 +89,7 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
     _, end = part_of(marks, place)
     plain = all(m.kind in (Kind.FILL, Kind.GAP) for m in marks[place + 1 : end])
     if at >= 0 and marks[at].text == "so":
-        return plain and any(m.kind in (Kind.NUM, Kind.NAME) for m in marks[:at])
+        return plain and any(m.kind in (Kind.NUM, Kind.NAME) for i, m in enumerate(marks) if i != place)
     return at >= 0 and marks[at].text in (*_DONE, "went", "used", "stuck with", "stayed") and plain
 
 

@@ -16,7 +16,14 @@ from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.extra_sets import EXTRA, extra_sets
 from bot.notation.order.failures import did_not_come, out_of_ten
-from bot.notation.order.figures import counts_by_name, numbered, with_decimals, with_half_minutes, with_hundreds
+from bot.notation.order.figures import (
+    counts_by_name,
+    numbered,
+    with_decimals,
+    with_half_minutes,
+    with_hundreds,
+    with_linked_decimals,
+)
 from bot.notation.order.groups import groups
 from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
@@ -29,6 +36,7 @@ from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_each import load_each
 from bot.notation.order.load_last import load_last
+from bot.notation.order.load_words import load_words
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
@@ -67,6 +75,7 @@ STEPS = (
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH)),
     step(mentions),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
+    step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
     step(three_fields, (Kind.SETS, Kind.X)),
@@ -78,6 +87,7 @@ STEPS = (
     step(numbered, (Kind.SET,)),
     step(with_half_minutes, ("half",)),
     step(with_hundreds, ("hundred", "hundreds")),
+    step(with_linked_decimals, (Kind.WITH, Kind.AT)),
     step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
     step(ones, ("one", *LOWS)),
@@ -99,6 +109,7 @@ STEPS = (
     step(how_many, (Kind.NUM,)),
     step(told_counts, (Kind.NUM,)),
     step(repeats),
+    step(load_last),
     step(groups, (Kind.NUM,)),
     step(load_last),
     step(shared_counts),

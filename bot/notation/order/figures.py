@@ -41,6 +41,23 @@ def numbered(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def with_linked_decimals(marks: list[Mark]) -> list[Mark]:
+    """`5 with 2,5`, `8 at 92,5`: what a link leads to is one load, and no list."""
+    return [
+        replace(m, parts=())
+        if m.kind is Kind.NUM
+        and len(m.parts) == 2
+        and "," in m.text
+        and m.parts[1] in _TENTHS
+        and kind_at(marks, i - 1) in (Kind.WITH, Kind.AT)
+        else m
+        for i, m in enumerate(marks)
+    ]
+
+
+_TENTHS = (Decimal(5), Decimal(25), Decimal(75))
+
+
 def with_decimals(marks: list[Mark]) -> list[Mark]:
     """`22 point 5`, `22 and half`: one number."""
     out: list[Mark] = []

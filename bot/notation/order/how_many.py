@@ -144,6 +144,11 @@ def _of_them(marks: list[Mark]) -> list[Mark]:
         end = at + 3 if counted else at
         while end < len(marks) and marks[end].text in _LITTLE:
             end += 1
+        spoken = counted and kind_at(marks, at - 1) in (Kind.AT, Kind.WITH) and kind_at(marks, at) is Kind.NUM
+        if spoken and any(m.kind in (Kind.X, Kind.FOR) for m in out):
+            out += [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[at : at + 3]]
+            at += 3
+            continue
         told = counted and (any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH))
         if told and _lifts(out) and kind_at(marks, at) is Kind.NUM:
             out += [marks[at], Mark(Kind.REPS, "reps", marks[at].end, marks[at + 2].end)]

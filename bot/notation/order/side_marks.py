@@ -23,7 +23,7 @@ _FAR = 6
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _one_load(_linked(_bracketed(marks)))
+    return _one_load(_named(_linked(_bracketed(marks))))
 
 
 def _bracketed(marks: list[Mark]) -> list[Mark]:
@@ -64,6 +64,22 @@ def _is_between(marks: Sequence[Mark], place: int) -> bool:
 def _is_one(marks: Sequence[Mark], place: int) -> bool:
     """The `one` of `the left one 8`."""
     return kind_at(marks, place) is Kind.NUM and text_at(marks, place) == "one"
+
+
+def _named(marks: list[Mark]) -> list[Mark]:
+    """`left plank 40, right plank 30`: the name before its side."""
+    led = [i for i, m in enumerate(marks) if m.kind in _SIDES and _is_named(marks, i)]
+    if len(led) < _PAIR or len({marks[i + 1].names for i in led}) > 1:
+        return marks
+    out = list(marks)
+    for at in led:
+        name = marks[at + 1] if at == led[0] else replace(marks[at + 1], kind=Kind.FILL)
+        out[at : at + 2] = [name, marks[at]]
+    return out
+
+
+def _is_named(marks: Sequence[Mark], at: int) -> bool:
+    return kind_at(marks, at + 1) in (Kind.NAME, Kind.WEAK) and kind_at(marks, at + 2) is Kind.NUM
 
 
 def _one_load(marks: list[Mark]) -> list[Mark]:

@@ -47,10 +47,23 @@ def _last_ones(marks: list[Mark]) -> list[Mark]:
         rest = marks[place + 2 : end]
         counted = bool(rest) and rest[0].kind is Kind.REPS
         told = any(m.kind is Kind.NUM for m in marks[:place])
+        if told and not rest and _is_rough(marks, place):
+            out[place : place + 2] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place : place + 2]]
+            continue
         if told and rest and not any(m.kind in _WORTH for m in rest) and (counted or _is_judged(rest)):
             for at in range(place, place + 2 + counted):
                 out[at] = replace(marks[at], kind=Kind.GAP, value=None, parts=())
     return out
+
+
+def _is_rough(marks: Sequence[Mark], place: int) -> bool:
+    """Whether words straight before `last 2` say how they went: `90x10 but bad form last 2`."""
+    start = next(i for i in range(place - 1, -1, -1) if marks[i].kind is Kind.NUM) + 1
+    said = {w for m in marks[start:place] for w in m.text.split()}
+    return bool(said & _ROUGH) and all(m.kind in (Kind.FILL, Kind.WORD, Kind.WITH, Kind.AT) for m in marks[start:place])
+
+
+_ROUGH = frozenset(["form", "ugly", "slow", "sloppy", "shaky", "rough", "grindy", "cheated", "grinders", "dodgy"])
 
 
 def _is_judged(rest: Sequence[Mark]) -> bool:

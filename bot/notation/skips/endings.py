@@ -42,8 +42,13 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
 
 
 def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
-    """`squats are done for today`, `squat is finish`: one exercise is over, not the session."""
-    return [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.NAME, Kind.WAS]
+    """`squat is finish`, `my energy was finished`: an exercise or a strength is over, not the session."""
+    said = marks[max(0, place - 2) : place]
+    mine = bool(said) and said[0].text.split()[-1:] in ([w] for w in _USED_UP)
+    return [m.kind for m in said] == [Kind.NAME, Kind.WAS] or (mine and said[-1].kind is Kind.WAS)
+
+
+_USED_UP = ("energy", "grip", "legs", "arms", "strength", "power", "force", "breath", "shoulders", "motivation")
 
 
 def _is_of_those(marks: Sequence[Mark], place: int) -> bool:

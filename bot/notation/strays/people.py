@@ -69,9 +69,12 @@ def _is_someone(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1].text if place + 1 < len(marks) else ""
     aged = following in ("are", "is", "turned", "turns") and place + 2 < len(marks)
     aged = aged and marks[place + 2].kind is Kind.NUM
-    return opens and (_end(marks, place) > place + 1 or following in _SAYING or aged)
+    said = {w for m in marks[place + 2 : place + 7] for w in m.text.split()}
+    placed = following in ("in", "on", "at", "from", "over", "across", "who") and bool(said & _DOES)
+    return opens and (_end(marks, place) > place + 1 or following in _SAYING or aged or placed)
 
 
+_DOES = frozenset(words("had has did does doing was using lifting squatting benching pulling repping hit put"))
 _SAYING = frozenset(words("counted counts said says reckons reckoned called thought thinks claims claimed saw"))
 _HAVING = frozenset(words("had has was left used trained benched squatted is put"))
 _KIN = frozenset(words("dad mum mom daddy mummy nan granny grandma grandad grandpa hubby wifey"))

@@ -24,6 +24,8 @@ _ORDINALS = {
     )
     for heard in words(all_heard)
 }
+_FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
+"""`for` as thumbs hit it."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _COMMAS = ("comma", "komma", "coma", "dot")
 _TENTHS = ("five", "5", "25", "75", "2.5")
@@ -70,6 +72,8 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "for" if after.kind is Kind.NUM else mark.text
     if between and mark.text == "into":
         return "x"
+    if between and mark.text in _FOR and before.kind is Kind.NUM:
+        return "for"
     if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
