@@ -13,8 +13,23 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    marks = _one_behind(_not_of_work(marks))
+    marks = _one_behind(_not_of_work(_told_after(marks)))
     return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+
+
+def _told_after(marks: list[Mark]) -> list[Mark]:
+    """`60x7 after a warm up of 40x8`: two sentences."""
+    for place in range(2, len(marks) - 1):
+        article = kind_at(marks, place - 1) is Kind.FILL and text_at(marks, place - 1) in ("a", "my", "one", "the")
+        before = place - 1 - article
+        whole = [m.kind for m in marks[max(0, before - 3) : before]] in _ENTRIES
+        if marks[place].kind is Kind.WARMUP and text_at(marks, before) == "after" and whole:
+            stop = replace(marks[before], kind=Kind.STOP, text=".", value=None)
+            return [*marks[:before], stop, *marks[place:]]
+    return marks
+
+
+_ENTRIES = ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM], [Kind.X, Kind.NUM, Kind.REPS])
 
 
 def _not_of_work(marks: list[Mark]) -> list[Mark]:

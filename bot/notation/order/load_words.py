@@ -1,0 +1,98 @@
+"""A load whose words stand in its way: `24kg dumbbells x 10, 9`, `7 weighted 5kg`, `13+4+4+3 at 25`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import EDGES, kind_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_UNITS = (Kind.KG, Kind.LB)
+_WEIGHED = (*_UNITS, Kind.S)
+_SIGNS = (Kind.PLUS, Kind.ADDED)
+_ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
+_COUNTS = (Kind.NUM, Kind.REPS)
+_WORDS = 2
+
+
+def load_words(marks: list[Mark]) -> list[Mark]:
+    """The marks without what was held between its weight and the `x`, and with added loads at their repetitions."""
+    return _minis_last(_minis_apart(_added_before(_added_behind(_without_things(marks)))))
+
+
+def _without_things(marks: list[Mark]) -> list[Mark]:
+    """`24kg dumbbells x 10, 9` as `24kg x 10, 9`."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind is Kind.X and kind_at(marks, place + 1) is Kind.NUM:
+            kept = len(out)
+            while kept and len(out) - kept < _WORDS and out[kept - 1].kind is Kind.FILL:
+                kept -= 1
+            if kept > 1 and out[kept - 1].kind in _WEIGHED and out[kept - 2].kind is Kind.NUM:
+                del out[kept:]
+        out.append(mark)
+    return out
+
+
+def _added_behind(marks: list[Mark]) -> list[Mark]:
+    """`7 reps weighted 5kg` as `7 reps at +5kg`."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if _is_added_behind(marks, place):
+            out.append(replace(mark, kind=Kind.AT, text="at", end=mark.start))
+        out.append(mark)
+    return out
+
+
+def _is_added_behind(marks: Sequence[Mark], place: int) -> bool:
+    """Whether an added load that starts here ends its part, behind repetitions without a load."""
+    body = marks[place].kind is Kind.BODY
+    sign = place + body
+    number = sign + 1
+    if kind_at(marks, sign) not in _SIGNS or kind_at(marks, number) is not Kind.NUM or not place:
+        return False
+    if not body and (marks[place].kind is Kind.PLUS or kind_at(marks, place - 1) is Kind.PLUS):
+        return False
+    start = max((i + 1 for i in range(place) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.COLON)), default=0)
+    loaded = any(m.kind in (Kind.X, Kind.AT, Kind.WITH, Kind.FOR, Kind.BODY, *_WEIGHED) for m in marks[start:place])
+    end = number + 1 + (kind_at(marks, number + 1) in _UNITS)
+    return kind_at(marks, place - 1) in _COUNTS and not loaded and kind_at(marks, end) in _ENDS
+
+
+def _added_before(marks: list[Mark]) -> list[Mark]:
+    """`5kg added 7/6/5` as `5kg added: 7/6/5`: what is added is told before."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        weighed = mark.kind is Kind.ADDED and [m.kind for m in out[-3:-1]] in [[Kind.NUM, unit] for unit in _UNITS]
+        if weighed and kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) not in _UNITS:
+            out.append(replace(mark, kind=Kind.COLON, text=":", start=mark.end))
+    return out
+
+
+def _minis_apart(marks: list[Mark]) -> list[Mark]:
+    """The `(4,4,3)` of `25x13 (4,4,3)`, number by number."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        bracketed = kind_at(marks, place - 1) is Kind.OPEN and kind_at(marks, place + 1) is Kind.CLOSE
+        if mark.kind is Kind.NUM and len(mark.parts) > 1 and bracketed and kind_at(marks, place - 2) is Kind.NUM:
+            out += [replace(mark, text=str(part), value=part, parts=()) for part in mark.parts]
+        else:
+            out.append(mark)
+    return out
+
+
+def _minis_last(marks: list[Mark]) -> list[Mark]:
+    """`13 + 4 + 4 + 3 at 25` as `25: 13 + 4 + 4 + 3`."""
+    for place in range(len(marks) - 2, 0, -1):
+        start = place - 1
+        while kind_at(marks, start) is Kind.NUM and kind_at(marks, start - 1) is Kind.PLUS:
+            start -= 2
+        loaded = marks[place].kind in (Kind.AT, Kind.WITH) and kind_at(marks, place + 1) is Kind.NUM
+        end = place + 2 + (kind_at(marks, place + 2) in _WEIGHED)
+        free = kind_at(marks, start - 1) in (None, Kind.NAME, Kind.COLON, Kind.FILL, *EDGES)
+        listed = place - 1 - start >= 2 * _WORDS and kind_at(marks, start) is Kind.NUM
+        if loaded and listed and free and kind_at(marks, end) in _ENDS:
+            colon = replace(marks[place], kind=Kind.COLON, text=":")
+            return [*marks[:start], *marks[place + 1 : end], colon, *marks[start:place], *marks[end:]]
+    return marks
