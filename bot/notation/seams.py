@@ -47,7 +47,7 @@ def _with_bare_seams(marks: list[Mark], told: Sequence[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and kind_at(marks, place + 1) is Kind.X and kind_at(marks, place + 2) is Kind.NUM:
-            at = place - (kind_at(marks, place - 1) is Kind.AND)
+            at = place - (kind_at(marks, place - 1) is Kind.AND or (place > 0 and _parts(marks, place - 1)))
             start = _start(told, at)
             if _is_idle_talk(told[start:at]) and tells_sets(marks[place : _end(marks, place - 1)]):
                 del out[len(out) - (place - at) :]
@@ -63,11 +63,15 @@ _IDLE = frozenset(
 _DOING = frozenset(words("did got hit made managed do doing get then so only just the a with was is to another did"))
 
 
+_LATE = frozenset(words("late early train gym class traffic"))
+
+
 def _is_idle_talk(part: Sequence[Mark]) -> bool:
     """Whether words with a number straight before a set are talk: `playlist on 11`; not `then managed`."""
     kinds = {m.kind for m in part}
     spoken = [w for m in part if m.kind is not Kind.NUM for w in m.text.split()]
-    if not (kinds <= _IDLE and kinds & {Kind.WORD, Kind.TALKNUM} and kinds & {Kind.NUM, Kind.CLOCK}):
+    talks = bool(kinds & {Kind.WORD, Kind.TALKNUM}) or bool(set(spoken) & _LATE)
+    if not (kinds <= _IDLE and talks and kinds & {Kind.NUM, Kind.CLOCK}):
         return False
     leads = part[-1].kind in (Kind.AT, Kind.WITH, Kind.FOR, Kind.TO, Kind.WAS) or spoken[-1:] == ["of"]
     leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split()[-1] in _DOING)

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.masking import unsaid
 from bot.notation.tokens import Mark
 from bot.training.plan import PlannedExercise
 
@@ -62,7 +63,7 @@ def _without_halves(marks: list[Mark]) -> list[Mark]:
         if so and kind_at(marks, at) is Kind.NUM and marks[at].value == mark.value:
             loaded = kind_at(marks, at + 1) in (Kind.AT, Kind.WITH)
             gone = range(place, at) if loaded else range(place + 1, at + 1)
-            return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
+            return unsaid(marks, gone)
     return marks
 
 
