@@ -5,7 +5,7 @@ about.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -20,7 +20,7 @@ _TOLD = (Kind.NUM, Kind.WORD, Kind.SKIP, Kind.SKIPPED, Kind.PLANNED, Kind.LASTSE
 
 def with_all_but(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that order."""
-    out = list(marks)
+    out = _with_others(list(marks))
     for place in range(len(marks) - 2):
         if out[place].kind is not Kind.ALL or not _is_but(out[place + 1]):
             continue
@@ -45,6 +45,76 @@ def with_all_but(marks: Sequence[Mark]) -> list[Mark]:
             out[place + 1] = replace(out[place + 1], kind=Kind.EXCEPT, text="but")
         return out
     return out
+
+
+def _with_others(marks: list[Mark]) -> list[Mark]:
+    """`7 on the last, 8s on the others`, either way round: all eights, but seven on the last."""
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.COMMA, Kind.AND, Kind.BREAK):
+            continue
+        start = place
+        while start and (marks[start - 1].kind in _SAID or marks[start - 1].text in _OTHERS):
+            start -= 1
+        first, second = _of_which(marks[start:place]), _of_which(marks[place + 1 :])
+        if first is None or second is None or first.others is second.others:
+            continue
+        one, rest = (second, first) if first.others else (first, second)
+        end = place + 1 + second.end
+        every = replace(rest.count[0], kind=Kind.ALL, text="all", value=None, parts=(), end=rest.count[0].start)
+        but = replace(mark, kind=Kind.EXCEPT, text="but")
+        return [*marks[: start + first.start], every, *rest.count, but, *one.count, *one.which, *marks[end:]]
+    return marks
+
+
+_COUNT = (Kind.NUM, Kind.S, Kind.REPS)
+_LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
+_LASTS = (Kind.LASTSET, Kind.LASTREP)
+_SAID = (*_COUNT, *_LINKS, Kind.FILL, Kind.THEREST, *_LASTS)
+_OTHERS = frozenset(["others", "other", "rest", "the others", "the rest"])
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.RPE, Kind.RIR)
+
+
+@dataclass(frozen=True, slots=True)
+class _OfWhich:
+    """Repetitions and which sets they are of: where their words start and end, and whether of the others."""
+
+    start: int
+    end: int
+    count: list[Mark]
+    which: list[Mark]
+    others: bool
+
+
+def _of_which(part: Sequence[Mark]) -> _OfWhich | None:
+    """`8s on the others`, `7 on the last`: the first repetitions of a part that are linked so."""
+    link = next((i for i, m in enumerate(part) if m.kind in _LINKS and m.text != "@"), None)
+    if link is None:
+        return None
+    start = link
+    while start and part[start - 1].kind in (Kind.S, Kind.REPS, Kind.FILL):
+        start -= 1
+    start -= 1
+    if start < 0 or part[start].kind is not Kind.NUM:
+        return None
+    at = link + 1
+    while kind_at(part, at) is Kind.FILL and text_at(part, at) not in _OTHERS:
+        at += 1
+    others = text_at(part, at) in _OTHERS or kind_at(part, at) is Kind.THEREST
+    if not others and kind_at(part, at) not in _LASTS:
+        return None
+    end = at + 1
+    while kind_at(part, end) in (Kind.SET, Kind.SETS) or text_at(part, end) in (
+        "one",
+        "ones",
+        "two",
+        "three",
+        "2",
+        "3",
+    ):
+        end += 1
+    if kind_at(part, end) not in _ENDS:
+        return None
+    return _OfWhich(start, end, [m for m in part[start:link] if m.kind is not Kind.FILL], list(part[link:end]), others)
 
 
 def past_there(marks: Sequence[Mark], at: int) -> int:

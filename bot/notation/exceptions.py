@@ -148,7 +148,10 @@ def _alike_at(marks: Sequence[Mark], at: int) -> _Alike | None:
     if kinds[:1] == [Kind.NUM] and Kind.ALL in kinds:
         end = at + kinds.index(Kind.ALL)
         between = marks[at:end]
-        if all(m.kind in (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.AT, Kind.FILL, *_UNITS) for m in between):
+        counted = kind_at(marks, end + 1) is Kind.NUM and kind_at(marks, end + 2) is Kind.EXCEPT
+        if not counted and all(
+            m.kind in (Kind.NUM, Kind.S, Kind.X, Kind.FOR, Kind.AT, Kind.FILL, *_UNITS) for m in between
+        ):
             return _Alike(end + 1, None)
     return None
 

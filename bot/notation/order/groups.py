@@ -53,15 +53,17 @@ def _last_behind(marks: list[Mark]) -> list[Mark]:
             "one",
             "set",
         )
-        if not last or marks[place - 1].kind not in _LINKS or kind_at(marks, past_fill(marks, place + 1)) not in _ENDS:
+        link = place - (marks[place - 1].kind in _LINKS)
+        bare = link == place and marks[place - 1].kind not in (Kind.NUM, Kind.S, Kind.REPS)
+        if not last or bare or kind_at(marks, past_fill(marks, place + 1)) not in _ENDS:
             continue
-        start = place - 1
+        start = link
         while kind_at(marks, start - 1) in (Kind.NUM, Kind.X, Kind.FOR, Kind.FILL, Kind.REPS, *OF_LOAD):
             start -= 1
         grouped = any(m.text in _GROUPS for m in marks[:start])
         if grouped and any(m.kind is Kind.NUM for m in marks[start:place]):
             which = replace(marks[place], kind=Kind.LASTSET)
-            return [*marks[:start], which, *marks[start : place - 1], *marks[place + 1 :]]
+            return [*marks[:start], which, *marks[start:link], *marks[place + 1 :]]
     return marks
 
 
@@ -149,7 +151,7 @@ def _behind(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
-        if mark.kind in (*EDGES, Kind.AND, Kind.THEN, Kind.NAME, Kind.COLON):
+        if mark.kind in (*EDGES, Kind.AND, Kind.THEN, Kind.NAME, Kind.COLON) or _parts(mark):
             out.append(mark)
             at, start = at + 1, len(out) + 1
             start = len(out)
@@ -159,6 +161,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
         linked = mark.kind in _LINKS or mark.text in ("in", "of")
         found = _numbered(marks, place) if told and linked else None
+        if told and mark.kind is Kind.ORD and _opening(marks, at) is not None and out[-1].kind in (Kind.NUM, Kind.S):
+            found = _numbered(marks, at)
         one = found is not None and not any(m.text in _GROUPS for m in found[0])
         if found is not None and one and any(m.kind is Kind.TO for m in entry) and _counts_behind(marks, found[1]):
             found = None
@@ -170,6 +174,11 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         out[start:] = [*said, *entry]
         at = end
     return out
+
+
+def _parts(mark: Mark) -> bool:
+    """A dash with room before it: `60 - 8 on the first two`."""
+    return mark.kind is Kind.DASH and not mark.tight
 
 
 def _counts_behind(marks: Sequence[Mark], at: int) -> bool:
