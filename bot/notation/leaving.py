@@ -114,8 +114,9 @@ def cuts_open_set(draft: Draft, piece: Sequence[Mark]) -> bool:
     return True
 
 
-_CUTTING = frozenset(["cut", "ditch", "ditched", "bin", "binned", "drop", "dropped", "lose", "cancel", "cancelled", "chuck",
-                      "chucked", "kill"])  # fmt: skip
+_CUTTING = frozenset(
+    ["cut", "ditch", "ditched", "bin", "binned", "drop", "dropped", "lose", "cancel", "cancelled", "chuck", "kill"]
+)
 """Words that take back a set that is stored, and give up one that is open."""
 
 

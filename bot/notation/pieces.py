@@ -153,8 +153,8 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
 _LIMBS = ("leg", "arm", "side", "one", "hand")
 
 
-_BESIDE_LOAD = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH,
-                Kind.COLON, Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
+_BESIDE_LOAD = (Kind.WAS, Kind.PLATES, Kind.GAP, Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA,
+                Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON, Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
 _SIDED = (Kind.EACH, Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN, Kind.X, Kind.SETS, *_SIDED)
 _TALK = (Kind.FILL, Kind.WORD, Kind.GAP)

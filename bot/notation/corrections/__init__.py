@@ -27,6 +27,8 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     if kinds and kinds[0] is Kind.X and len(kinds) > 1 and kinds[1] is Kind.NUM and piece[0].text == "*":
         return piece[0].end == marks[1].start
     plain = [k for k in kinds if k is not Kind.COMMA]
+    if plain[:1] == [Kind.NO] and plain[1:3] in ([Kind.X, Kind.NUM], [Kind.LEADX, Kind.NUM]) and len(plain) <= 4:
+        return True
     if plain[:1] == [Kind.NO] and plain[1:2] == [Kind.NUM] and len(plain) <= 4:
         return True
     names = [m for m in marks if m.kind in (Kind.NAME, Kind.WEAK) and m.names]

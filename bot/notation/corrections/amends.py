@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.answer import AskKind
 from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
+from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
 from bot.notation.corrections.listed_again import list_again, tells_list_again
@@ -82,9 +83,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         draft.note_replaced((piece[0].start, piece[-1].end))
         return rest
     plain = put_plainly(piece, draft.record, place) if stored else None
-    corrects = _corrects(draft, piece)
+    head, rest = with_next(piece)
+    corrects = _corrects(draft, head if rest else piece)
     if corrects and (plain is None or not any(m.kind is Kind.WROTE for m in piece)):
-        head, rest = _list_behind(piece)
         if _changes_nothing(draft, head):
             return piece
         _correct(draft, head)
@@ -154,15 +155,6 @@ def _tells_efforts(piece: Sequence[Mark]) -> bool:
     rates = sum(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in piece)
     labelled = any(m.kind in (Kind.LABEL, Kind.ORD, Kind.SET, Kind.NOT, Kind.SORRY, Kind.MEANT) for m in piece)
     return rates > 1 and not labelled and rates == sum(m.kind is Kind.NUM for m in piece)
-
-
-def _list_behind(piece: list[Mark]) -> tuple[list[Mark], list[Mark]]:
-    """`no 9, 8` in a list: what the set before really was, and what is told of the next ones."""
-    plain = all(m.kind in (Kind.NO, Kind.NUM, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.FILL, Kind.AND) for m in piece)
-    comma = next((i for i, m in enumerate(piece) if m.kind is Kind.COMMA and i > 1), None)
-    if piece[0].kind is not Kind.NO or not plain or comma is None:
-        return piece, []
-    return piece[:comma], piece[comma + 1 :]
 
 
 def _rates_labelled(piece: Sequence[Mark], record: Record, place: int | None) -> bool:

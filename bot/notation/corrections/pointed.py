@@ -178,7 +178,7 @@ def _both(piece: list[Mark], context: Context) -> list[Mark]:
             continue
         cue = next((i for i in range(at + 1, min(at + 5, len(piece))) if piece[i].kind in _CUES), None)
         between = piece[at + 1 : cue]
-        if cue is not None and all(m.kind in (Kind.FILL, Kind.NAME) or m.text == "of" for m in between):
+        if cue is not None and all(m.kind in (Kind.FILL, Kind.NAME, Kind.COMMA) or m.text == "of" for m in between):
             names = [m for m in between if m.kind is Kind.NAME]
             was = replace(piece[cue], kind=Kind.MEANT)
             return [*piece[:at], *names, *(_label(mark, n) for n in stored), was, *piece[cue + 1 :]]

@@ -38,9 +38,12 @@ def sets_anew(draft: Draft, piece: Sequence[Mark]) -> list[Mark] | None:
         return None
     count = _sets_in(draft, rest, before, place)
     was = len({t.row.set for t in before})
+    if was > 1 and _corrects_one(rest):
+        return None
     bare = not any(m.kind in (Kind.X, Kind.FOR, Kind.AT, Kind.SETS) for m in rest)
     goes_on = bare and was > 1 and count + was - 1 <= was + len(draft.record.context(place).open_sets)
-    if count < max(2, was) or goes_on:
+    least = 1 if _counts_sets(rest) else max(2, was)
+    if count < least or goes_on:
         return None
     draft.record.told = draft.record.told[: -len(before)]
     draft.record.gone += before
@@ -50,6 +53,20 @@ def sets_anew(draft: Draft, piece: Sequence[Mark]) -> list[Mark] | None:
 def _leads(mark: Mark) -> bool:
     """Whether a mark may stand between the word that takes back and what is told anew."""
     return mark.kind in _BETWEEN or (mark.kind is Kind.FILL and set(mark.text.split()) <= _LITTLE)
+
+
+def _corrects_one(rest: Sequence[Mark]) -> bool:
+    """`no 5, 100x4`, `sorry 50 for 10 then 50 for 8`: the set before, and the next one."""
+    one = [m.kind for m in rest[:4]] == [Kind.NUM, Kind.COMMA, Kind.NUM, Kind.X]
+    return one or any(m.kind is Kind.THEN for m in rest)
+
+
+def _counts_sets(rest: Sequence[Mark]) -> bool:
+    """`100x5x2`, `2 sets of 5 at 100`: how many sets there were, said."""
+    kinds = [m.kind for m in rest]
+    return Kind.SETS in kinds or any(
+        kinds[i : i + 4] == [Kind.X, Kind.NUM, Kind.X, Kind.NUM] for i in range(len(kinds))
+    )
 
 
 def _told_last(draft: Draft) -> list[Told]:

@@ -22,6 +22,7 @@ _WRONG = frozenset(
 )  # fmt: skip
 _SETS = (Kind.SET, Kind.ORD, Kind.LASTSET, Kind.LASTREP)
 _ENTRIES = (Kind.X, Kind.FOR, Kind.AT)
+_CHANGED = (Kind.TO, Kind.WAS, Kind.MEANT)
 
 
 def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
@@ -114,15 +115,16 @@ def _making(sentence: list[Mark]) -> list[Mark]:
 
 
 def _named_first(sentence: list[Mark]) -> list[Mark]:
-    """`the last curl set` with the name before: `curl, the last set`."""
+    """`the last curl set`, `my last curl to 12`, with the name before: `curl, the last set`."""
     for place in range(len(sentence) - 2):
         last, name, after = sentence[place : place + 3]
         if (
             last.kind in (Kind.LASTSET, Kind.LASTREP)
             and name.kind is Kind.NAME
-            and (after.kind in (Kind.SET, Kind.SETS) or after.text == "one")
+            and (after.kind in (Kind.SET, Kind.SETS, *_CHANGED) or after.text == "one")
         ):
-            return [*sentence[:place], name, replace(last, kind=Kind.LASTSET), *sentence[place + 3 :]]
+            rest = sentence[place + 2 + (after.kind not in _CHANGED) :]
+            return [*sentence[:place], name, replace(last, kind=Kind.LASTSET), *rest]
     return sentence
 
 

@@ -16,7 +16,7 @@ _AWAY = frozenset(
 """Words of a day without training."""
 _TELLING = frozenset(
     words(
-        "log logging logged send sending sent report reporting write post posting forgot message update",
+        "told tell log logging logged send sending sent report reporting write post posting forgot message update",
     )
 )
 
@@ -30,7 +30,8 @@ _FELT = frozenset(words("felt feel feels feeling flew snappy sore fried stiff de
 _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
-        "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i you",
+        "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i",
+        "you",
     )
 )
 """Words that open a report of another day."""
@@ -59,7 +60,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         end += 1
     part = [m for i, m in enumerate(marks[start:end], start) if i not in places]
     words = {w for m in part for w in m.text.split()}
-    if _today_follows(marks, end):
+    if _today_follows(marks, last + 1):
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
@@ -69,7 +70,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     numbered = any(_may_be_set(marks, i) for i in range(start, end) if i not in places)
     words = {w for m in part for w in m.text.split()}
-    if words & _AWAY and not numbered and not words & _TELLING:
+    closed = any(m.kind is Kind.NO for m in part) and bool(words & {"gym", "training", "session"})
+    if (words & _AWAY or closed) and not numbered and not words & _TELLING:
         return True
     named = any(m.kind is Kind.NAME for m in part)
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
@@ -119,15 +121,21 @@ def _is_excused(said: set[str]) -> bool:
 
 
 def _today_follows(marks: Sequence[Mark], end: int) -> bool:
-    """`last monday i had 50, today 55x8`: what is reported is today's."""
-    today = next((i for i in range(end, len(marks)) if marks[i].text == "today"), len(marks))
-    told = any(marks[i].kind is Kind.X for i in range(end, today))
+    """`last monday i had 50, today 55x8`, `flying saturday so squats now: 100x5`: what is reported is today's."""
+    today = next((i for i in range(end, len(marks)) if marks[i].text in ("today", "now")), len(marks))
+    told = any(marks[i].kind is Kind.X or marks[i].text in _TELLING for i in range(end, min(today, len(marks))))
     return not told and any(m.kind is Kind.X for m in marks[today:])
 
 
 def _ends(marks: Sequence[Mark], last: int) -> bool:
     """Whether the message ends here, but for a bracket or a full stop."""
-    return all(m.kind in (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE) for m in marks[last + 1 :])
+    return all(m.kind in _ENDING for m in marks[last + 1 :])
+
+
+_ENDING = (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE, Kind.SORRY, Kind.COMMA)
+
+
+_THAN = (["than"], ["like"], ["as"], ["vs"], ["versus"], ["beat"], ["since"])
 
 
 def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
@@ -144,7 +152,7 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:
         return True
     behind = first - 1 - (first > 0 and marks[first - 1].kind in (Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.STOP))
-    compares = text_at(marks, first).split()[:1] in (["up"], ["down"])
+    compares = text_at(marks, first).split()[:1] in (["up"], ["down"]) or text_at(marks, first).split()[-1:] in _THAN
     if (
         behind >= 0
         and not compares

@@ -141,6 +141,9 @@ _TODAY = ("is", "its", "it is", "today is", "happy", "another", "todays")
 _STRUCK = frozenset(["left", "killed", "wrecked", "ruined", "destroyed", "broke", "smashed", "finished", "did"])
 
 
+_WILL = (["am"], ["will"], ["can"], ["cant"], ["wont"])
+
+
 def _is_remarked(marks: Sequence[Mark], place: int, today: date) -> bool:
     """`its monday`, `monday is squat day`, `tuesday left me sore`: said of a day, with no report of it."""
     before, after = text_at(marks, place - 1), text_at(marks, place + 1)
@@ -148,7 +151,8 @@ def _is_remarked(marks: Sequence[Mark], place: int, today: date) -> bool:
     number = place + 2 < len(marks) and marks[place + 2].kind is Kind.NUM
     is_so = after in ("is", "=") and not number
     struck = after in _STRUCK and text_at(marks, place + 2).split()[:1] in (["me"], ["my"])
-    return is_so or struck or (named and (before in _TODAY or after.split()[:1] == ["again"]))
+    ahead = after in ("im", "ill") or (after == "i" and text_at(marks, place + 2).split()[:1] in _WILL)
+    return is_so or struck or ahead or (named and (before in _TODAY or after.split()[:1] == ["again"]))
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

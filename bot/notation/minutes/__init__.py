@@ -22,8 +22,8 @@ from bot.notation.wordlist import words
 
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(words(
-    "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked chucked",
-    "thrown locks",
+    "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
+    "chucked thrown locks",
 ))  # fmt: skip
 _ENDING = frozenset(words("stop stopping off home finish finishing ends end ending"))
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""

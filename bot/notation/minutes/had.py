@@ -57,7 +57,11 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     so, before = before, _since_so(before)
     if _is_until_something(marks, before, end) or _comes_in(before, after) or _is_given(before, after):
         return True
-    if is_back_by(before) or after[:2] == ["lunch", "break"] or out_behind(marks, end) > end:
+    if (
+        is_back_by(before)
+        or after[:2] in (["lunch", "break"], ["is", "all"], ["thats", "all"])
+        or out_behind(marks, end) > end
+    ):
         return True
     if after[:1] in (["out"], ["away"], ["off"]) and len(after) == 1 and not set(before) & HAVING:
         return False

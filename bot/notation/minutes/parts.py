@@ -12,8 +12,8 @@ HAVING = frozenset(
         "only got have has having ive max maximum leave leaving gotta limited short squeeze spare free time today",
         "tops available left just shuts closes closing session workout train training budget allowed hard tonight",
         "quick mins window gap weve need needs must limit pushed rushing rush squeezed cap capped cut lunch tight",
-        "schedule most total gots had availabl maybe about roughly clock play remaining dispose under meetings calls",
-        "lessons classes shifts appointments",
+        "schedule most total remain remains gots had availabl maybe about roughly clock play remaining dispose under",
+        "meetings calls lessons classes shifts appointments",
     )
 )
 GOING = frozenset(words(

@@ -31,7 +31,9 @@ def _forgotten(marks: Sequence[Mark], at: int) -> int:
     """Where the numbers of a drop not told before start: `forgot to write the drop, it was 25 for 8`; else 0."""
     end = next((i for i in range(at + 1, min(len(marks), at + _FAR)) if marks[i].kind in (Kind.NUM, Kind.BODY)), 0)
     start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in _ENDS or at - i > _FAR), 0)
-    said = {w for m in (*marks[start:at], *marks[at + 1 : end]) for w in m.text.split()}
+    after = marks[end : end + _FAR] if end else []
+    stop = next((i for i, m in enumerate(after) if m.kind in _ENDS), len(after))
+    said = {w for m in (*marks[start:at], *marks[at + 1 : end], *after[:stop]) for w in m.text.split()}
     plain = all(m.kind in _TELLING for m in marks[at + 1 : end])
     return end if plain and said & _UNTOLD and not any(m.kind is Kind.NUM for m in marks[start:at]) else 0
 
@@ -41,7 +43,7 @@ _FAR = 10
 _UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
 """Words of what was not told."""
 _TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
-            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY)  # fmt: skip
+            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME)  # fmt: skip
 
 
 def _straight_down(out: list[Mark]) -> list[Mark]:

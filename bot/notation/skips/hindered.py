@@ -52,9 +52,12 @@ def _is_kept_for_later(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_only_wished(marks: Sequence[Mark], place: int) -> bool:
     """`wanted to skip rows but 60x10`: done all the same."""
-    wished = any(m.text in ("wanted to", "was going to", "was gonna", "nearly", "almost")
-                 for m in marks[max(0, place - 3) : place])  # fmt: skip
+    said = " ".join(m.text for m in marks[max(0, place - 3) : place + 1])
+    wished = any(f"{wish} " in said for wish in _WISHED)
     return wished and any(m.text == "but" for m in marks[place + 1 : place + 8])
+
+
+_WISHED = ("wanted to", "was going to", "was gonna", "nearly", "almost", "planned to", "tempted to")
 
 
 def _is_intent(before: Sequence[Mark]) -> bool:

@@ -25,7 +25,8 @@ _DENIED = frozenset(
     ]
 )
 _LITTLE = frozenset(["ha", "haha", "lol", "also", "too", "as", "well", "again", "today", "tonight", "em", "them",
-                     "those", "it", "i", "the", "sorry", "either"])  # fmt: skip
+                     "those", "it", "i", "the", "sorry", "either", "my", "friend", "mate", "coach",
+                     "boss", "my friend", "im", "afraid", "unfortunately"])  # fmt: skip
 _MOST = 5
 """Words of such an answer."""
 

@@ -117,7 +117,9 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
         return _denies(marks, place)
     if mark.text == "never happened":
         return kind_at(marks, place - 1) in _NAMES
-    if mark.text in ("bailed", "dropped", "cancelled", "gone") or (mark.text in ("not", "not feeling") and _is_not_felt(marks, place)):
+    if mark.text in ("bailed", "dropped", "cancelled", "gone") or (
+        mark.text in ("not", "not feeling") and _is_not_felt(marks, place)
+    ):
         return _ends_name(marks, place)
     return mark.kind is Kind.FINISH and _is_of_name(marks, place)
 
