@@ -69,15 +69,21 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """What tells when or where it hurts: `droopy on one side`, `rep 5 my back went`, `pinches every time i brace`."""
     out: set[int] = set()
     for place, mark in enumerate(marks) if hurt else ():
-        start, end = part_of(marks, place)
-        near = any(p in hurt for p in range(start, end))
-        if mark.kind is Kind.NUM and mark.text == "one" and text_at(marks, place + 1) == "side" and near:
-            out |= {place, place + 1} if kind_at(marks, place - 1) not in (Kind.NUM, Kind.REPS) else set()
+        side = mark.kind is Kind.NUM and mark.text == "one" and text_at(marks, place + 1) == "side"
+        if side and kind_at(marks, place - 1) not in (Kind.NUM, Kind.REPS) and _in_hurt(marks, place, hurt):
+            out |= {place, place + 1}
         if mark.kind is Kind.NUM and text_at(marks, place - 1) == "rep" and place + 1 in hurt:
             out |= {place - 1, place}
-        if mark.kind is Kind.ALL and mark.text.endswith(" time") and text_at(marks, place + 1).split()[:1] in _DOERS:
-            out |= {place} if near else set()
+        again = mark.kind is Kind.ALL and mark.text.endswith(" time")
+        if again and text_at(marks, place + 1).split()[:1] in _DOERS and _in_hurt(marks, place, hurt):
+            out.add(place)
     return out
+
+
+def _in_hurt(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
+    """Whether a hurt is told in the part of a place."""
+    start, end = part_of(marks, place)
+    return any(p in hurt for p in range(start, end))
 
 
 _DOERS = (["i"], ["it"], ["my"], ["the"], ["we"], ["when"])

@@ -55,10 +55,12 @@ def idle_questions(marks: Sequence[Mark]) -> frozenset[int]:
         first = mark.text.split(" ", 1)[0]
         if place in out or not (first in _BY_FIRST or first in _LAUGHED_AT):
             continue
+        if first not in _LAUGHED_AT and not _is_form(marks, place):
+            continue
         end = place
         while end < len(marks) and marks[end].kind not in ENDS:
             end += 1
-        if _is_form(marks, place) or (first in _LAUGHED_AT and _is_laughed(marks, place, end)):
+        if _is_form(marks, place) or _is_laughed(marks, place, end):
             out |= set(range(place, min(end + 1, len(marks))))
     return frozenset(out)
 

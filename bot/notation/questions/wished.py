@@ -10,7 +10,7 @@ from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
 
 _NOT = frozenset(words("dont doesnt didnt cant cannot couldnt not never havent no"))
-_GRASP = frozenset(words("understand understood get follow grasp"))
+_GRASP = frozenset(words("understand understood follow grasp"))
 _FIND = frozenset(words("work figure find see tell make"))
 _ASK = frozenset(words("what how which when where whether if why who"))
 _KNOWN = frozenset(words("is are means mean do does done works work looks look for meant called go goes"))
@@ -59,6 +59,8 @@ def _lacks(said: Sequence[str]) -> bool:
     verb = said[1:2]
     if verb and verb[0] in _GRASP:
         return bool((_ASK | {"the", "this", "it"}) & set(said[2:3])) and "people" not in said
+    if verb == ["get"] and said[0] in ("dont", "doesnt"):
+        return bool(_ASK & set(said[2:3])) and "people" not in said
     if verb and verb[0] in _FIND:
         return bool(_ASK & set(said[2:4]))
     unknown = verb in (["idea"], ["clue"], ["sure"], ["know"], ["certain"]) and bool(_ASK & set(said[2:3]))

@@ -64,7 +64,7 @@ def number_lines(marks: Sequence[Mark]) -> list[Mark]:
         mark = marks[at]
         opened += {Kind.OPEN: 1, Kind.CLOSE: -1}.get(mark.kind, 0) if opened or mark.kind is Kind.OPEN else 0
         closed = not opened and mark.kind is Kind.NUM and _is_count(mark) and kind_at(marks, at + 1) is Kind.CLOSE
-        named = _next_said(marks, at + 2)
+        named = _next_said(marks, at + 2) if closed or (listed and at in firsts) else None
         names = named is not None and named.kind in (Kind.NAME, Kind.WEAK)
         if (listed and at in firsts) or (closed and (is_number(named) or names)):
             out.append(replace(mark, kind=Kind.GAP if names else Kind.LABEL))
