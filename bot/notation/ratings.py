@@ -49,7 +49,7 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         if end < len(marks) and marks[end].kind not in EDGES:
             continue
         part = marks[start:end]
-        said = {w for m in part for w in m.text.split()}
+        said = {w for m in part[: _rating_end(part)] for w in m.text.split()}
         heading = any(m.kind is Kind.COLON and part[i + 1 : i + 2] and part[i + 1].names for i, m in enumerate(part))
         spoken = spoken or (bool(said & _SESSION) and not heading and not any(m.kind in _OF_SETS for m in part))
         spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
@@ -58,10 +58,23 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= _TEN for v in numbers)
         if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
             out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
-        if end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY):
+        told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)
+        if told or (end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)):
             spoken = False
         start = end + 1
     return out
+
+
+def _rating_end(part: Sequence[Mark]) -> int:
+    """Where what a part's first rating is of ends: `rpe 8 for the session`; not `rpe 8 third session this week`."""
+    if not part or part[0].kind is not Kind.RPE or [m.kind for m in part[1:2]] != [Kind.NUM]:
+        return len(part)
+    of = len(part) > _OF_WHAT and part[_OF_WHAT].text.split()[0] in ("for", "overall", "of", "session", "on", "across")
+    return len(part) if of else _OF_WHAT
+
+
+_OF_WHAT = 2
+"""The place behind `rpe 8`."""
 
 
 def _slashed(part: Sequence[Mark]) -> bool:

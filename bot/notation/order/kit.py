@@ -29,6 +29,13 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
     return link and place + 1 < len(marks) and marks[place + 1].text in BARS
 
 
+def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
+    """The `the bar` of `60x8 the bar felt light`: its load is told."""
+    bar = marks[place].kind is Kind.PLATES and marks[place].text.split()[-1] in BARS
+    told = [m.kind for m in marks[max(0, place - 3) : place]] == [Kind.NUM, Kind.X, Kind.NUM]
+    return bar and told and kind_at(marks, place + 1) in (Kind.FILL, Kind.WORD, Kind.WAS)
+
+
 def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
     """The `two` of `10 each, two 16s`: both hands, behind what was done with them."""
     both = marks[place].kind is Kind.NUM and marks[place].value == _TWO
@@ -40,7 +47,8 @@ def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
 
 def kit(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as loads."""
-    marks = [replace(m, kind=Kind.FILL) if _on_bar(marks, i) else m for i, m in enumerate(marks)]
+    beside = [_on_bar(marks, i) or _is_spoken_of(marks, i) for i in range(len(marks))]
+    marks = [replace(m, kind=Kind.FILL) if of_bar else m for m, of_bar in zip(marks, beside, strict=True)]
     marks = [replace(m, kind=Kind.GAP, value=None) if _is_of_pair(marks, i) else m for i, m in enumerate(marks)]
     out: list[Mark] = []
     for place, mark in enumerate(marks):

@@ -7,6 +7,7 @@ far as they do); `stray_numbers` are the places of numbers, and of names, that r
 from collections.abc import Callable, Sequence
 
 from bot.notation.headings import measured
+from bot.notation.kinds import Kind
 from bot.notation.strays.around import around, nothing_to_drop, told_again
 from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
@@ -33,6 +34,22 @@ def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, i
     `is_likely`: whether a number may be a load or a count of the exercise at hand; `is_first`: nothing is stored.
     """
     told = denied(marks, is_first=is_first)
-    told |= reasons(marks) | things(marks) | left_standing(marks) | around(marks, is_likely)
+    told |= reasons(marks) | (things(marks) - _of_sets(marks)) | left_standing(marks) | around(marks, is_likely)
     told |= measured(marks)
     return told | told_again(marks) | headed(marks) | undone(marks) | apologies(marks)
+
+
+def _of_sets(marks: Sequence[Mark]) -> set[int]:
+    """The places of numbers that words behind them count nothing with: the effort of `60x8 rpe 8 coffee kicked in`, the
+    last of `60x8 7 6 new shoes` and `8/7/6 coffee kicked in`."""
+    return {place for place in range(1, len(marks)) if marks[place].kind is Kind.NUM and _is_of_set(marks, place)}
+
+
+def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
+    before = [m.kind for m in marks[max(0, place - 3) : place]]
+    listed = before[-2:] == [Kind.NUM, Kind.SLASH] or before in (
+        [Kind.X, Kind.NUM, Kind.NUM],
+        [Kind.COLON, Kind.NUM, Kind.NUM],
+        [Kind.NUM, Kind.NUM, Kind.NUM],
+    )
+    return before[-1] in (Kind.RPE, Kind.RIR) or listed
