@@ -33,17 +33,26 @@ class Fit:
 
 def keep_one_of(draft: Draft, name: Mark, atoms: Sequence[Atom]) -> None:
     """A name that fits several: the one that is open and fits the load, else a question."""
-    ranks = [(p, draft.rank(atoms, draft.record.context(p))) for p in name.names]
+    ranks = [(p, draft.rank(atoms, draft.record.context(p))) for p in _so_measured(draft, name, atoms)]
     usable = [(p, r) for p, r in ranks if r.doubt is None and r.bound.told]
     fits = [(p, r) for p, r in usable if draft.record.context(p).open_sets]
     if len(fits) > 1:
         fits = [(p, r) for p, r in fits if _fits_load(r.bound, draft.record.context(p))]
+    if len({draft.request.exercises[p].measure for p, _ in fits}) > 1:
+        fits = [(p, r) for p, r in fits if _are_asked(r.bound, draft.record.context(p))] or fits
     if len(fits) == 1:
         draft.keep(fits[0][1].bound, fits[0][0], name)
         return
     chosen = draft.doubt(Doubt(AskKind.WHICH_EXERCISE, name.start, name.end), len(usable))
     if chosen is not None:
         draft.keep(usable[chosen][1].bound, usable[chosen][0], name)
+
+
+def _so_measured(draft: Draft, name: Mark, atoms: Sequence[Atom]) -> Sequence[int]:
+    """The exercises of a name measured as the sets are told (`sandbag 40 m`: its carry); all, where none is."""
+    said = {_COUNTED[a.counts] for a in atoms if isinstance(a, Amount) and a.counts in _COUNTED}
+    fits = [p for p in name.names if draft.request.exercises[p].measure in said]
+    return fits or name.names
 
 
 _LEAST, _MOST = Decimal("0.6"), Decimal("1.6")
@@ -62,6 +71,17 @@ def _fits_load(bound: Bound, context: Context) -> bool:
     return True
 
 
+def _are_asked(bound: Bound, context: Context) -> bool:
+    """Whether all counts are those of the plan: 10 are repetitions of the squat, and no metres of a carry of 40."""
+    return all(row.stage is not Stage.WORK or row.reps in context.range_of(row.set) for row in bound.performed)
+
+
+_COUNTED = {
+    Counts.METRES: Measure.METRES,
+    Counts.M: Measure.METRES,
+    Counts.SECONDS: Measure.SECONDS,
+    Counts.REPS: Measure.REPS,
+}
 _MEASURED = {Counts.METRES: Measure.METRES, Counts.M: Measure.METRES, Counts.SECONDS: Measure.SECONDS}
 
 

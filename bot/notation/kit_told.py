@@ -16,7 +16,7 @@ _BEFORE = frozenset(
     words(
         "i we they you gym hotel place the my this could can only just had have has got get to use used using find",
         "found were was is are all there ones one free little small big left biggest heaviest lightest up with but",
-        "ive weve theyve its it at home here today these those",
+        "ive weve theyve its it at home here today these those a pair of",
     )
 )
 """Words of a clause that tells what there was."""

@@ -22,7 +22,8 @@ _EVERY_SET = "; ".join(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "a set of; a single set of; just a set of; my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
+        "a set of; a single set of; just a set of; "
+        "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "

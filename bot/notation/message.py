@@ -28,7 +28,7 @@ from bot.notation.mentions import only_mentioned
 from bot.notation.miscounted import miscounted
 from bot.notation.misheard import sounds_like_another
 from bot.notation.misplaced import misplaced
-from bot.notation.named_entries import with_named_entries
+from bot.notation.named_entries import unclear_entry, with_named_entries
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.nameless import with_names_by_load
 from bot.notation.order.other_side import with_other_side
@@ -62,6 +62,7 @@ from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
+from bot.notation.totals import without_totals
 from bot.notation.unmarked import Seams, with_lines
 from bot.notation.without_load import with_body_weight
 
@@ -146,7 +147,9 @@ class Reader:
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
         marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
-        listed = with_named_entries(without_announced(progress.marks), record)
+        counted = without_totals(without_announced(progress.marks), self.request.exercises)
+        unclear = unclear_entry(counted, record)
+        listed = with_named_entries(counted, record)
         steps = with_steps(all_targeted(draft, listed), record, draft.under_way())
         steps, named = split_named(steps)
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
@@ -177,6 +180,7 @@ class Reader:
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
+            unread = unread or unclear
             unread = unread or numbered_again(said, record) or unknown_heading(said, record.told)
             unread = unread or miscounted(told, record.told, record)
             unread = (

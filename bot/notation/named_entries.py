@@ -30,8 +30,9 @@ class _Entry:
 def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """The marks with each such entry name first, on a line of its own, where the message has several."""
     parts = read_parts(marks)
-    entries = _entries(parts, record)
-    if not entries or (len(entries) == 1 and len(parts) > 1):
+    entries = _entries(parts, record).entries
+    rounds = any(m.kind is Kind.SETS and m.text.startswith("round") for m in marks)
+    if not entries or rounds or (len(entries) == 1 and len(parts) > 1):
         return list(marks)
     out: list[Mark] = []
     at = 0
@@ -39,16 +40,31 @@ def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
         out += marks[at : entry.start]
         if out and out[-1].kind in (*PARTING, Kind.PLUS):
             out[-1] = replace(out[-1], kind=Kind.LINE)
-        out += _name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
+        out += name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
         at = entry.end
     return [*out, *marks[at:]]
 
 
-def _entries(parts: Sequence[Part], record: Record) -> list[_Entry]:
+def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:
+    """The name behind numbers that may be of it or of the one before: `press 45 for 7, 6, 7, 7 and 6 chins`."""
+    unclear = _entries(read_parts(marks), record).unclear
+    return None if unclear is None else marks[unclear]
+
+
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """The entries of a message, and where a name stands of which it is not clear where its entry starts."""
+
+    entries: tuple[_Entry, ...]
+    unclear: int | None
+
+
+def _entries(parts: Sequence[Part], record: Record) -> _Found:
     """The entries among parts; a part without a name goes with the one before it, or with the one behind it where
     names stand behind their sets: `95x6, 95x5 press, 8, 7, 7 chins`.
     """
     out: list[_Entry] = []
+    unclear: int | None = None
     loose: list[Part] = []
     before: Part | None = None
     for part in parts:
@@ -60,8 +76,9 @@ def _entries(parts: Sequence[Part], record: Record) -> list[_Entry]:
             out.append(_Entry(first.start, part.end, part.named))
         elif before is not None:
             out = out[:-1]
+            unclear = part.named if all(one.plain for one in loose) else unclear
         loose, before = [], part
-    return out
+    return _Found(tuple(out), unclear)
 
 
 def _first_of(loose: Sequence[Part], part: Part, before: Part | None, record: Record) -> Part | None:
@@ -75,13 +92,28 @@ def _first_of(loose: Sequence[Part], part: Part, before: Part | None, record: Re
     if before is None or before.behind:
         return loose[0]
     run = [*loose, part]
-    hard = [p for p, one in enumerate(run) if one.seam in _HARD]
-    starts = hard[-1:] or [p for p in range(len(run)) if _is_listed(run[:p]) and _is_listed(run[p:])]
-    starts = [p for p in starts if _is_alike(run[p:])] if len(starts) > 1 else starts
+    starts = [p for p, one in enumerate(run) if one.seam in _HARD][-1:]
+    starts = [1] if [one.seam for one in run] == [Kind.AND, Kind.AND] else starts
+    starts = starts or [p for p in range(len(run)) if _may_start(run, p, before)]
+    if len(starts) > 1 and before.numbers > len(("load", "count")) and 0 in starts:
+        return run[0]
     if len(starts) > 1 and part.exercise is not None:
         whole = len(record.context(part.exercise).open_sets)
-        starts = [p for p in starts if len(run) - p == whole]
+        fills = None if before.exercise is None else len(record.context(before.exercise).open_sets) - _counts_of(before)
+        starts = [p for p in starts if len(run) - p == whole or p == fills]
     return run[starts[0]] if len(starts) == 1 else None
+
+
+def _may_start(run: Sequence[Part], place: int, before: Part) -> bool:
+    """Whether the parts from a place on may be one list, and those before it another that `before` begins."""
+    own, rest = run[place:], run[:place]
+    goes_on = own[0].numbers == before.numbers > own[-1].numbers
+    return _is_listed(rest) and _is_listed(own) and _is_alike(own) and (len(own) == 1 or not goes_on)
+
+
+def _counts_of(part: Part) -> int:
+    """How many sets a part tells: each of its numbers but the load."""
+    return max(1, part.numbers - 1)
 
 
 def _is_listed(run: Sequence[Part]) -> bool:
@@ -96,7 +128,7 @@ def _is_alike(run: Sequence[Part]) -> bool:
     return all(one.numbers == 1 for one in run[1:]) or all(one.numbers > 1 for one in run)
 
 
-def _name_first(part: list[Mark], name: int) -> list[Mark]:
+def name_first(part: list[Mark], name: int) -> list[Mark]:
     """`4 sets of 6 on press at 95` as `press 4 sets of 6 at 95`; `3 sets of chins for 7` as `chins 3 sets of 7`."""
     before = part[:name]
     if before and before[-1].kind is Kind.SETS:

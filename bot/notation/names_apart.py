@@ -29,7 +29,7 @@ def sets_before_names(piece: Sequence[Mark]) -> list[tuple[Mark, tuple[Mark, ...
         while told and told[-1].text in ("the", "my", "of"):
             told.pop()
         whole = any(m.kind in (Kind.X, Kind.FOR) for m in told) and told[-1].kind in _ENDS_SET
-        ends = place + 1 >= len(piece) or piece[place + 1].kind in _BETWEEN
+        ends = place + 1 >= len(piece) or piece[place + 1].kind in (*_BETWEEN, Kind.NUM)
         if not (whole and ends and piece[place].names):
             return []
         out.append((piece[place], tuple(told)))

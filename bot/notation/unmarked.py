@@ -33,6 +33,8 @@ _NUMBERS_ASKED = (
 )  # fmt: skip
 _LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
 """Of the planned load: outside, a set is more likely another exercise's."""
+_MARGIN = 2
+"""Of the score: readings that are no farther apart are both honest."""
 _WHOLE, _EXTRA, _ASKED = 4, -4, -8
 
 
@@ -60,15 +62,16 @@ def with_seams_by_plan(
     if fit.sound:
         return first
     for gap in gaps:
-        found: list[tuple[int, Seams, Reading]] = []
+        found: list[tuple[_Fit, Seams, Reading]] = []
         for place in gap:
             if tried == MOST_TRIED:
                 return first
             tried += 1
             reading = read(seams | {place})
-            found.append((_fit(request, reading).score, seams | {place}, reading))
-        top = max(score for score, _, _ in found)
-        alike = [one for one in found if one[0] == top]
+            found.append((_fit(request, reading), seams | {place}, reading))
+        top = max(one.score for one, _, _ in found)
+        alike = [one for one in found if one[0].score == top or (one[0].sound and one[0].score >= top - _MARGIN)]
+        alike.sort(key=lambda one: -one[0].score)
         if top > fit.score and all(one[2].performed == alike[0][2].performed for one in alike):
             _, seams, best = alike[0]
             fit = _fit(request, best)

@@ -4,7 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
+from bot.notation.named_entries import name_first
 from bot.notation.segments import NUMBERS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -86,7 +88,7 @@ def _all_counted(marks: Sequence[Mark]) -> list[Mark]:
 
 
 def _is_alike(marks: Sequence[Mark]) -> bool:
-    """`3 rounds done, swings 15 and goblets 10`: each exercise that is named has one number, and its own part."""
+    """`3 rounds done, swings 15 and goblets 10 at 50`: each exercise that is named has one count, and its own part."""
     parts: list[list[Mark]] = [[]]
     for mark in marks:
         if mark.kind in _PARTS:
@@ -94,10 +96,18 @@ def _is_alike(marks: Sequence[Mark]) -> bool:
         else:
             parts[-1].append(mark)
     told = [p for p in parts if any(m.kind in (*_NAMES, *NUMBERS) for m in p)]
-    numbers = [sum(m.kind in NUMBERS for m in p) for p in told]
-    plain = all(m.kind in (*_NAMES, Kind.NUM, Kind.FILL, Kind.REPS, Kind.EACH, Kind.S) for p in told for m in p)
+    numbers = [sum(m.kind in NUMBERS and not _is_load(p, i) for i, m in enumerate(p)) for p in told]
+    plain = all(m.kind in _PLAIN for p in told for m in p)
     named = all(sum(m.kind in _NAMES for m in p) == 1 for p in told)
     return len(told) > 1 and plain and named and set(numbers) == {1}
+
+
+_PLAIN = (*_NAMES, Kind.NUM, Kind.FILL, Kind.REPS, Kind.EACH, Kind.S, Kind.KG, Kind.LB, Kind.AT, Kind.WITH)
+
+
+def _is_load(part: Sequence[Mark], place: int) -> bool:
+    """Whether a number of a part is a load: `at 50`, `50 kg`."""
+    return kind_at(part, place + 1) in (Kind.S, Kind.KG, Kind.LB) or kind_at(part, place - 1) in (Kind.AT, Kind.WITH)
 
 
 def _counted(marks: Sequence[Mark], count: Sequence[Mark], load: Sequence[Mark] = ()) -> list[Mark]:
@@ -109,6 +119,9 @@ def _counted(marks: Sequence[Mark], count: Sequence[Mark], load: Sequence[Mark] 
             part.append(mark)
             continue
         at = 0
+        name = next((i for i, m in enumerate(part) if m.kind in _NAMES), 0)
+        if any(_is_load(part, i) for i in range(len(part))):
+            part = name_first(part, name)
         if any(m.kind in _NAMES for m in part) and not any(m.kind in (Kind.SETS, Kind.X) for m in part):
             first = next(i for i, m in enumerate(part) if m.kind in (*_NAMES, *NUMBERS))
             at = first + 1 if part[first].kind in _NAMES and any(m.kind in NUMBERS for m in part) else 0

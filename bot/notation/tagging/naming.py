@@ -142,9 +142,12 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
 
 
 def _merged(marks: list[Mark]) -> list[Mark]:
-    """`pec fly`, `bulgarian squat`: two names of one exercise side by side as one."""
+    """`pec fly`, `bulgarian squat`, `carried the sandbag`: two names of one exercise side by side as one."""
     out: list[Mark] = []
     for mark in marks:
+        linked = len(out) > 1 and out[-1].text in _ARTICLES and out[-2].kind is mark.kind is Kind.NAME
+        if linked and len(set(out[-2].names) & set(mark.names)) == 1 < len(mark.names):
+            out.pop()
         before = out[-1] if out else None
         both = before is not None and before.kind is mark.kind is Kind.NAME
         common = tuple(n for n in before.names if n in mark.names) if both and before is not None else ()
