@@ -28,14 +28,15 @@ _DAYS = frozenset(
     (*WEEKDAYS, *YESTERDAY, *words("this is from my last on session workout training log the of for late"))
 )
 """Words of a heading that names a day."""
+_WORDS = (Kind.ASKING, Kind.FILL, Kind.WORD, Kind.COULD)
 _LEAST = 3
 """Words of a part that talks."""
 
 
 def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a stop wherever talk and sets meet."""
-    out = list(marks)
-    told = with_people(marks)
+    out = _efforts_apart(marks)
+    told = with_people(out)
     for place in range(len(out)):
         if _is_seam(told, place):
             out[place] = told[place] = replace(out[place], kind=Kind.STOP, text=".")
@@ -77,6 +78,17 @@ def _is_idle_talk(part: Sequence[Mark]) -> bool:
     leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split()[-1] in _DOING)
     numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
     return not leads and numbers[:1] != [0] and len(numbers) <= 1
+
+
+def _efforts_apart(marks: Sequence[Mark]) -> list[Mark]:
+    """`60x8, rpe 8 can we move thursday`: a stop between the effort and the question."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        rated = place > 1 and kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR) and marks[place - 1].kind is Kind.NUM
+        if rated and mark.kind in _WORDS and opens_question(marks[place : _end(marks, place)]):
+            out.append(Mark(Kind.STOP, ".", mark.start, mark.start))
+        out.append(mark)
+    return out
 
 
 def _is_seam(marks: Sequence[Mark], place: int) -> bool:

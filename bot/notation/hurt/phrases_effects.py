@@ -28,7 +28,8 @@ EFFECTS: dict[Cue, str] = {
       all went/go/was/is/'s/started/starts/began/just/to/all/kept/dark/black/grey/and* tilted/tilting/tilt/swaying/
       swayed/sway/swirling/swirl/wobbling/rocking/rotating/swimming/spun/revolving/sideways; room/floor/ground/
       world/ceiling/walls/head was/is/'s/started/kept* turning/moving; everything/voices/sounds was/were/went/goes/
-      got/felt/sounded/seemed/is/just/all/so/really/far* faraway/far/distant/muffled away?; blood/colour/color
+      got/felt/sounded/seemed/is/just/all/so/really* faraway/distant/muffled; everything/voices/sounds/room/gym was/
+      were/went/goes/got/felt/sounded/seemed/is/just/all/so/really/very* far away/off; blood/colour/color
       drained/left/gone/went/rushed/rushing from/out of?/to my/the? head/face; lost/lose/missing a/some/few/couple/
       of/the* seconds/secs/moments; i/was/been/were/think/must/have* out for a/some/few/couple/of/like/two/three/
       four/five/ten/maybe/about* seconds/secs/second/sec/moment; don't/doesn't/can't/didn't/not/no remember/recall/

@@ -97,7 +97,7 @@ FAINT = (
             word_set("everything world room gym"),
             word_set(
                 """
-                black dark grey gray white blurry blurred fuzzy dim faded fading distant faraway far muffled foggy
+                black dark grey gray white blurry blurred fuzzy dim faded fading distant faraway muffled foggy
                 """
             ),
             _WENT,

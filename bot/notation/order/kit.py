@@ -32,8 +32,11 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
 def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
     """The `the bar` of `60x8 the bar felt light`: its load is told."""
     bar = marks[place].kind is Kind.PLATES and marks[place].text.split()[-1] in BARS
-    told = [m.kind for m in marks[max(0, place - 3) : place]] == [Kind.NUM, Kind.X, Kind.NUM]
-    return bar and told and kind_at(marks, place + 1) in (Kind.FILL, Kind.WORD, Kind.WAS)
+    if not bar or kind_at(marks, place - 1) is not Kind.NUM:
+        return False
+    start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.LINE, Kind.STOP)), 0)
+    loaded = any(m.kind in (Kind.X, Kind.AT, Kind.KG, Kind.LB) for m in marks[start:place])
+    return loaded and kind_at(marks, place + 1) in (Kind.FILL, Kind.WORD, Kind.WAS)
 
 
 def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
