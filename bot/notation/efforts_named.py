@@ -31,6 +31,8 @@ class _Sets:
     count: int
     rest: bool
     end: int
+    but_last: bool = False
+    """Of `all but the last`: what the last one was may follow."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,10 @@ class NamedEfforts:
 
 
 def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]]:
-    """The marks without efforts that name their sets, and those, where at least two stand behind sets that are told."""
+    """The marks without efforts that name their sets, and those, where at least two stand behind sets that are told.
+
+    One is enough where it is of several sets, or of one of sets told alike: `rpe 9 on the last two`.
+    """
     out, said = list(marks), list[NamedEfforts]()
     at = 0
     name: int | None = None
@@ -55,13 +60,21 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
         if told and (mark.kind in _WORDS or _sets_at(out, at) is not None):
             found, end = _read(out, at)
-            if len(found) >= _FEWEST and kind_at(out, end) in _ENDS:
+            enough = len(found) >= _FEWEST or (bool(found) and _is_of_several(out, at, found[0][0]))
+            if enough and kind_at(out, end) in _ENDS:
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
                 del out[at:end]
                 continue
         told = told or mark.kind is Kind.NUM
         at += 1
     return out, tuple(said)
+
+
+def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
+    """Whether an effort is of several sets, or of one by its number of those that are told alike in every set."""
+    start = max((i for i, m in enumerate(marks[:at]) if m.kind in (Kind.NAME, Kind.STOP, Kind.LINE)), default=0)
+    alike = any(m.kind is Kind.ALL for m in marks[start:at])
+    return sets.count > 1 or sets.rest or (alike and sets.first is not None)
 
 
 def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal, Span]], int]:
@@ -80,20 +93,34 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         stop = number + 1
         if sets is None:
             link = _past(piece, stop, _LITTLE)
-            sets = _sets_at(piece, link) if link > stop else None
+            sets = _sets_at(piece, link) if link > stop or kind_at(piece, link) is Kind.ALL else None
             stop = sets.end if sets is not None else stop
         if sets is None:
             break
-        value = piece[number].value or Decimal(0)
         span = (piece[min(place, number)].start, piece[number].end)
-        found.append((sets, value if word is Kind.RIR else 10 - value, span))
+        found.append((sets, _left(piece[number], word), span))
         at = end = stop
+        apart = _past(piece, stop, (*_LITTLE, Kind.COMMA, Kind.WORD)) if sets.but_last else at
+        if sets.but_last and _is_effort(piece, apart, word):
+            span = (piece[apart].start, piece[apart].end)
+            found.insert(0, (_Sets(None, 1, False, apart), _left(piece[apart], word), span))
+            at = end = apart + 1
     return found, end
 
 
+def _left(number: Mark, word: Kind) -> Decimal:
+    """The repetitions in reserve that a number of its word tells."""
+    value = number.value or Decimal(0)
+    return value if word is Kind.RIR else 10 - value
+
+
 def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
-    """The sets that words name here: `first`, `first two`, `second set`, `last one`, `the other two`."""
+    """The sets that words name here: `first`, `first two`, `second set`, `the other two`, `all but the last`."""
     kind, text = kind_at(piece, at), text_at(piece, at)
+    if kind is Kind.ALL and (kind_at(piece, at + 1) is Kind.EXCEPT or text_at(piece, at + 1) in ("but", "bar")):
+        last = _past(piece, at + 2, (Kind.FILL,))
+        named = kind_at(piece, last) in (Kind.LASTSET, Kind.LASTREP)
+        return _Sets(None, 1, True, last + 1, but_last=True) if named else None
     count = whole_number(piece, at + 1, 2, 4) if kind_at(piece, at + 2) not in (Kind.KG, Kind.LB, Kind.S) else None
     counted = count is not None and kind_at(piece, at + 2) in (*_WORDS, *_LITTLE, *_ENDS, Kind.SETS)
     end = at + 1 + counted

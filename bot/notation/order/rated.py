@@ -64,12 +64,13 @@ def rated_all(marks: list[Mark]) -> list[Mark]:
 
 
 def _every(marks: Sequence[Mark], place: int) -> Mark | None:
-    """The word at a place for every set that was told before it."""
+    """The word at a place for every set that was told before it; not the `both` that is of two sides."""
     mark, before = marks[place], kind_at(marks, place - 1)
     told = any(m.kind is Kind.NUM for m in marks[:place])
     if mark.kind is Kind.ALL:
         return mark if told and before in (*_OPENS, *_LED) else None
-    if not told or before not in _OPENS:
+    sided = any(m.kind in (Kind.EACH, Kind.LEFT, Kind.RIGHT) for m in marks[:place])
+    if not told or before not in _OPENS or (sided and "both" in mark.text.split()):
         return None
     if mark.kind is Kind.EACH and mark.text in _OF_EACH:
         return replace(mark, kind=Kind.ALL, text="both" if mark.text == "both" else "each set")
@@ -80,7 +81,7 @@ def _effort(marks: Sequence[Mark], at: int) -> _Effort | None:
     """The effort that is told from here on, and nothing else to the end of the part."""
     start = past(marks, at, Kind.FILL, Kind.WAS)
     place = past(marks, start, Kind.FILL, Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON)
-    around = any(m.kind is Kind.AT or m.text in _AROUND for m in marks[at:place])
+    around = any(m.kind is Kind.AT or m.text.split()[-1:] in _AROUND for m in marks[at - 1 : place])
     word = marks[place] if kind_at(marks, place) in _WORDS else None
     place = past(marks, place + (word is not None), Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT)
     value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
@@ -112,7 +113,7 @@ def _may_be_load(marks: Sequence[Mark], place: int) -> bool:
     return bare and several and scaled and led and kind_at(marks, place + 3) in _ENDS
 
 
-_AROUND = ("around", "about", "roughly", "approx", "near")
+_AROUND = (["around"], ["about"], ["roughly"], ["approx"], ["near"])
 
 
 def _is_beside_load(before: Sequence[Mark], value: Decimal) -> bool:

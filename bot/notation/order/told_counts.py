@@ -37,7 +37,7 @@ def _sets(at: Mark, text: str = "sets") -> Mark:
 
 
 def _down_to(marks: list[Mark]) -> list[Mark]:
-    """`dropped to 115 for two sets of 8`: sets at less load, no drop."""
+    """`dropped to 115 for two sets of 8`, `had to drop to 115 for 8 and 8`: sets at less load, no drop."""
     out = list(marks)
     for place, mark in enumerate(marks):
         at = place + 2 + (kind_at(marks, place + 2) in (Kind.KG, Kind.LB))
@@ -45,6 +45,10 @@ def _down_to(marks: list[Mark]) -> list[Mark]:
         if mark.kind is Kind.DROP and said == [Kind.NUM, Kind.FOR, Kind.NUM, Kind.SETS]:
             out[place] = replace(mark, kind=Kind.FILL)
             out[at] = replace(marks[at], kind=Kind.FILL)
+        twice = said[1:] == [Kind.FOR, Kind.NUM, Kind.AND] and kind_at(marks, at + 3) is Kind.NUM
+        ends = kind_at(marks, at + 4 + (kind_at(marks, at + 4) is Kind.REPS)) in _ENDS
+        if mark.kind is Kind.DROP and mark.text.endswith("to") and said[0] is Kind.NUM and twice and ends:
+            out[place] = replace(mark, kind=Kind.FILL)
     return out
 
 

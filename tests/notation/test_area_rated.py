@@ -1,0 +1,114 @@
+"""How many sets, told in any words, and how hard they were: grids whose answers are known by how they are made."""
+
+from itertools import product
+
+import pytest
+
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import PlannedExercise
+from bot.training.report import Performed
+from bot.training.units import Unit
+from tests.notation.plans import NOW, row, sets
+
+THRUST = (
+    PlannedExercise("Hip Thrust", sets("90", 8, 10), aliases=("thrusts",)),
+    PlannedExercise("Romanian Deadlift", sets("60", 8, 10), aliases=("rdl",)),
+)
+CLOSE = (PlannedExercise("Close-Grip Bench", sets("65", 6, 8), aliases=("cgbp",)),)
+PULL = (PlannedExercise("Snatch-Grip Deadlift", sets("90", 4, 4, 5)),)
+
+Session = tuple[PlannedExercise, ...]
+Case = tuple[str, Session, str, str]
+
+_ALIKE = ("across all three", "on all three", "all three the same", "every set the same", "same every set",
+          "three sets of that", "in every set", "every time", "all the way through", "x3", "three times")  # fmt: skip
+ALIKE: list[Case] = [
+    (
+        f"{head}, {tail}" if "same" in tail or "of that" in tail else f"{head} {tail}",
+        CLOSE,
+        "",
+        "1 65x8, 2 65x8, 3 65x8",
+    )
+    for head, tail in product(("65 8s", "65x8", "65, 8 reps", "8 at 65"), _ALIKE)
+]
+_BOTH = ("65x8 on both", "8 at 65 both", "65x8, both the same", "65 8s, two sets of that", "65, 8 reps, two sets")
+ALIKE += [(text, CLOSE, "1 65x8", "2 65x8, 3 65x8") for text in _BOTH]
+_AGAIN = ("same same", ", ditto, ditto", ", same twice more", ", same 2x", ", and the same for the next two",
+          ", same for the other two", ", two more of the same", ", same for sets 2 and 3",
+          ", next two also")  # fmt: skip
+AGAIN: list[Case] = [(f"65x8 {tail}".replace(" ,", ","), CLOSE, "", "1 65x8, 2 65x8, 3 65x8") for tail in _AGAIN]
+
+_HEADS = ("did three sets of thrusts at 90, {}", "ok so i did the three sets of thrusts all at 90 kilos, {}",
+          "thrusts: three sets, all at 90. {}", "did my 3 sets of thrusts. 90kg. {}",
+          "i did thrusts with 90, three sets, {}")  # fmt: skip
+_LISTS = ("10, 9 and 8", "10/9/8", "the first was 10 second 9 third 8", "first 10, second 9, third 8",
+          "10 on the first, 9 on the second, 8 on the third", "set 1 10, set 2 9, set 3 8")  # fmt: skip
+ANNOUNCED: list[Case] = [
+    (head.format(told), THRUST, "", "1 90x10, 2 90x9, 3 90x8") for head, told in product(_HEADS, _LISTS)
+]
+
+_WHICH = ("65 - eights on the first two, 7 on the last", "65, 7 on the last, eights on the others",
+          "65 8 on the others, 7 on the last", "65 eights but 7 on the last", "65 eights until the last one, 7",
+          "eights on the first two and 7 on the last at 65", "65 8 first two, 7 last",
+          "65 two sets of 8 and one of 7", "two sets of 8 at 65 and one set of 7")  # fmt: skip
+WHICH: list[Case] = [(f"cgbp {text}", CLOSE, "", "1 65x8, 2 65x8, 3 65x7") for text in _WHICH]
+
+_BETWEEN = ("somewhere between 7 and 8 rpe", "rpe between 7 and 8", "between rpe 7 and rpe 8", "7-8 rpe",
+            "between 7 and 8 for effort", "rpe somewhere between seven and eight")  # fmt: skip
+_LEFT = ("between 2 and 3 left", "rir between 2 and 3", "somewhere between 2 and 3 left")
+BETWEEN: list[Case] = [
+    (f"{head}, {tail}", THRUST, "", "1 90x10 rir 2.5")
+    for head, tail in product(("thrusts 90x10", "90 for 10"), (*_BETWEEN, *_LEFT))
+]
+
+_EVERY = ("all at 9", "each @9", "every set at 9", "all three at 9", "rpe for all was 9", "all around 9",
+          "rpe 9 the whole way", "all 1 rir", "all three felt like rpe 9")  # fmt: skip
+EVERY: list[Case] = [
+    (f"{head}, {tail}", THRUST, "", "1 90x10 rir 1, 2 90x9 rir 1, 3 90x8 rir 1")
+    for head, tail in product(("thrusts 90 10,9,8", "90: 10 9 8"), _EVERY)
+]
+EVERY += [("10, 9, 8 all at 9", THRUST, "", "1 90x10 rir 1, 2 90x9 rir 1, 3 90x8 rir 1"),
+          ("10, 9, 8 all at 85", THRUST, "", "1 85x10, 2 85x9, 3 85x8")]  # fmt: skip
+
+_NEXT = ("next one @8 same weight", "second one @8", "then another @8", "next set same weight @8", "same load @8",
+         "then again rpe 8", "next one was rpe 8")  # fmt: skip
+NEXT: list[Case] = [(f"90x4 @7, {tail}", PULL, "", "1 90x4 rir 3, 2 90x4 rir 2") for tail in _NEXT]
+NEXT += [("first 90x4 @7, second @8, third @9", PULL, "", "1 90x4 rir 3, 2 90x4 rir 2, 3 90x4 rir 1")]
+
+
+def _read(text: str, session: Session, done: str) -> Reading:
+    return read_message(Request(text, Unit.KG, NOW, session, tuple(_rows(session, done))))
+
+
+def _rows(session: Session, told: str) -> list[Performed]:
+    """`1 60x10`: sets of the first exercise."""
+    return [row(f"{session[0].name}#{one}") for one in told.split(", ") if one]
+
+
+@pytest.mark.parametrize(
+    ("text", "session", "done", "told"),
+    [*ALIKE, *AGAIN, *ANNOUNCED, *WHICH, *BETWEEN, *EVERY, *NEXT],
+)
+def test_the_sets_and_efforts_are_as_told(text: str, session: Session, done: str, told: str) -> None:
+    """As many sets as are said, each with its own repetitions and effort."""
+    reading = _read(text, session, done)
+    assert reading.ask is None, reading.ask
+    assert list(reading.performed) == _rows(session, told)
+    assert not reading.replaces
+
+
+ASKED: list[tuple[str, Session, str]] = [
+    ("thrusts 3 sets at 90, 10 9", THRUST, ""),
+    ("thrusts 3 sets at 90, 10, 10, 10, 10", THRUST, ""),
+    ("90x10 @7, 90x10 @8, second one @9", THRUST, ""),
+    ("90x10x3 @7, second one @8", THRUST, ""),
+    ("90 for between 8 and 9", THRUST, ""),
+]
+
+
+@pytest.mark.parametrize(("text", "session", "done"), ASKED)
+def test_what_the_words_leave_open_is_asked(text: str, session: Session, done: str) -> None:
+    """Another number of sets than is listed, and an effort of a set that has one, store nothing."""
+    reading = _read(text, session, done)
+    assert reading.ask is not None, reading.performed
+    assert reading.performed == ()
