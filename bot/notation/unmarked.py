@@ -22,6 +22,8 @@ Seams = frozenset[int]
 
 MOST_TRIED = 24
 """Readings of one message, at the price of some milliseconds each."""
+MOST_MARKS = 160
+"""A longer message is read once: its readings are dear."""
 _HARD = (Kind.LINE, Kind.STOP, Kind.QUERY)
 _SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
 _TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
@@ -53,7 +55,7 @@ def with_seams_by_plan(
 
     `marks` are the message's; `read` reads it with lines ended before the marks that start at these places.
     """
-    if first.ask is not None and first.ask.kind not in _NUMBERS_ASKED:
+    if len(marks) > MOST_MARKS or (first.ask is not None and first.ask.kind not in _NUMBERS_ASKED):
         return first
     gaps = [gap for gap in _gaps(marks) if gap]
     if not gaps:
