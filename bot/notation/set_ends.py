@@ -51,6 +51,8 @@ _OF_DAY = frozenset(
 """Words beside which a number behind `at` is a time of day."""
 _TIMES = frozenset(words("pm am oclock today tonight tomorrow sharp ish"))
 _MOST = 8
+_WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.LABEL)
+"""Kinds that say which set ended: `cut the last set at 6`."""
 
 
 def with_set_ends(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
@@ -74,7 +76,9 @@ def with_set_ends(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
             place += 1
             continue
         then = Kind.THEN if text_at(out, start).startswith("then ") else Kind.FILL
-        out[start:place] = [replace(m, kind=then if m is out[start] else Kind.FILL) for m in out[start:place]]
+        out[start:place] = [
+            m if m.kind in _WHICH else replace(m, kind=then if m is out[start] else Kind.FILL) for m in out[start:place]
+        ]
         if kind_at(out, place + 1) not in _COUNTED:
             out.insert(place + 1, Mark(Kind.REPS, "reps", mark.end, mark.end))
         place += 2
@@ -112,7 +116,7 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
     if not ((led and led[0] in _AHEAD) or lasted) or not (stopped or kind_at(marks, lead) in _TELLS):
         return None
     start = lead
-    while start > 0 and start > place - _MOST and marks[start - 1].kind in _TELLS:
+    while start > 0 and start > place - _MOST and marks[start - 1].kind in (*_TELLS, *_WHICH):
         start -= 1
     said = [w for m in marks[start : lead + 1] for w in m.text.split()]
     other = any(m.kind is Kind.WORD and not set(m.text.split()) <= _ENDED | _SUBJECTS for m in marks[start:lead])

@@ -12,6 +12,7 @@ from bot.training.units import Unit
 from tests.notation.plans import NOW, row, rows, sets
 
 THRUST = PlannedExercise("Hip Thrust", sets("90", 8, 10), aliases=("thrusts",))
+LEG_CURL = PlannedExercise("Leg Curl", sets("35", 10, 12))
 PRESS = PlannedExercise("Overhead Press", sets("45", 6, 8), aliases=("ohp",))
 ARNOLD = PlannedExercise("Arnold Press", sets("14", 8, 12), load_style=LoadStyle.PER_HAND, aliases=("arnolds",))
 SPLIT = PlannedExercise("Split Squat", sets("16", 8, 10), load_style=LoadStyle.PER_HAND, sides=2, aliases=("splits",))
@@ -204,6 +205,8 @@ def test_talk_that_runs_into_its_sets_is_parted_from_them(talk: str) -> None:
     [
         ("my brother did 12 dips, i only did 9", ("Dip#1 0x9",)),
         ("dips bw 12, 11, 9 shoulders pumped", ("Dip#1 0x12", "Dip#2 0x11", "Dip#3 0x9")),
+        ("90x10, 90x9, legs gone", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9")),
+        ("90x10 90x9, cut the last set at 6", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9", "Hip Thrust#3 90x6")),
         ("90 fir 10", ("Hip Thrust#1 90x10",)),
         ("spotter touched the last one so 9 not 10, 90 kg", ("Hip Thrust#1 90x9",)),
         ("90x10 but with bad form last 2", ("Hip Thrust#1 90x10",)),
@@ -213,4 +216,4 @@ def test_talk_that_runs_into_its_sets_is_parted_from_them(talk: str) -> None:
 )
 def test_single_meanings(text: str, stored: tuple[str, ...]) -> None:
     """Other ways to tell a set with something beside it."""
-    _check(text, stored, THRUST, DIP)
+    _check(text, stored, THRUST, DIP, LEG_CURL)

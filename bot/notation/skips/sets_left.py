@@ -120,8 +120,12 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
     if mark.text in ("bailed", "dropped", "cancelled", "gone") or (
         mark.text in ("not", "not feeling") and _is_not_felt(marks, place)
     ):
-        return _ends_name(marks, place)
+        return _ends_name(marks, place) and not (mark.text == "gone" and text_at(marks, place - 1) in _USED_UP)
     return mark.kind is Kind.FINISH and _is_of_name(marks, place)
+
+
+_USED_UP = frozenset(["legs", "leg", "arms", "back", "chest", "abs", "core", "grip", "hands", "shoulders", "quads"])
+"""What is gone when it is tired: `90x10, legs gone` leaves no leg curl out."""
 
 
 def _is_not_felt(marks: Sequence[Mark], place: int) -> bool:
