@@ -13,6 +13,8 @@ from bot.notation.wordlist import words
 
 _EARLIEST = 3
 """An earlier repetition that fails is told otherwise; `missed the second` may be a set."""
+_FAR = 40
+"""Marks that are looked over for what a repetition follows, or what is said of it."""
 _MISSED = frozenset(words("missed failed lost bailed"))
 _STOPPED = frozenset(words("stuck stalled failed died buried pinned crushed"))
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.FILL)
@@ -44,9 +46,10 @@ def _leave_uncounted(out: list[Mark]) -> None:
     for at, mark in enumerate(out):
         value = mark.value or 0
         rep = mark.kind is Kind.ORD and value >= _EARLIEST and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
-        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[:at]):
+        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[max(0, at - _FAR) : at]):
             continue
-        end = next((i for i in range(at, len(out)) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), len(out))
+        last = min(len(out), at + _FAR)
+        end = next((i for i in range(at, last) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), last)
         taken = any(m.kind in (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED) for m in out[at:end])
         if taken and not any(m.kind in (Kind.NUM, Kind.FAILED) or m.text in _MISSED for m in out[at:end]):
             out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
@@ -102,7 +105,9 @@ def _stuck_on(marks: Sequence[Mark], at: int) -> int | None:
     rep = at + 1
     while text_at(marks, rep) and set(text_at(marks, rep).split()) <= _WHERE | {"rep"}:
         rep += 1
-    done = next((m.value for m in reversed(marks[:at]) if m.kind is Kind.NUM and m.value is not None), None)
+    done = next(
+        (m.value for m in reversed(marks[max(0, at - _FAR) : at]) if m.kind is Kind.NUM and m.value is not None), None
+    )
     beyond = done is not None and marks[rep : rep + 1] and marks[rep].value == done + 1 and done + 1 >= _EARLIEST
     counted = kind_at(marks, rep) in (Kind.ORD, Kind.NUM) and kind_at(marks, rep + 1) in _ENDS
     return rep if beyond and counted and rep > at + 1 else None
