@@ -28,11 +28,9 @@ _HARD = (Kind.LINE, Kind.STOP, Kind.QUERY)
 _SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
 _TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
 _STARTS = (Kind.NUM, Kind.FILL, Kind.FOR, Kind.BODY, Kind.WORD, Kind.NAME, Kind.WEAK)
+_CORRECTS = (Kind.MEANT, Kind.SORRY, Kind.SCRAP, Kind.WROTE)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR)
-_NUMBERS_ASKED = (
-    AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE, AskKind.WHICH_EXERCISE,
-    AskKind.WHICH_SET,
-)  # fmt: skip
+_NUMBERS_ASKED = (AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE)
 _LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
 """Of the planned load: outside, a set is more likely another exercise's."""
 _MARGIN = 2
@@ -94,6 +92,8 @@ def with_lines(marks: Sequence[Mark], seams: Seams) -> list[Mark]:
 
 def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
     """Where a line may end between each two names side by side of different exercises, if it does not already."""
+    if any(m.kind in _CORRECTS for m in marks):
+        return
     names = [i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
     for one, other in pairwise(names):
         if marks[one].names == marks[other].names or any(m.kind in _HARD for m in marks[one:other]):

@@ -35,8 +35,9 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if apart and _names_next(marks, place):
         return replace(mark, kind=Kind.BREAK)
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
-        kind = Kind.SETS if after is Kind.NAME else Kind.X if numbered else mark.kind
-        return replace(mark, kind=kind, text="x" if kind is Kind.X else mark.text)
+        whole = [m.kind for m in marks[place + 1 : place + 4]] == [Kind.NUM, Kind.X, Kind.NUM]
+        kind = Kind.SETS if after is Kind.NAME or whole else Kind.X if numbered else mark.kind
+        return replace(mark, kind=kind, text="x" if kind is Kind.X else "sets" if whole else mark.text)
     if (
         mark.kind is Kind.HAND
         and mark.text == "apiece"
