@@ -66,15 +66,16 @@ def rated_all(marks: list[Mark]) -> list[Mark]:
 def _every(marks: Sequence[Mark], place: int) -> Mark | None:
     """The word at a place for every set that was told before it; not the `both` that is of two sides."""
     mark, before = marks[place], kind_at(marks, place - 1)
-    told = any(m.kind is Kind.NUM for m in marks[:place])
-    if mark.kind is Kind.ALL:
-        return mark if told and before in (*_OPENS, *_LED) else None
-    sided = any(m.kind in (Kind.EACH, Kind.LEFT, Kind.RIGHT) for m in marks[:place])
-    if not told or before not in _OPENS or (sided and "both" in mark.text.split()):
+    each = (mark.kind is Kind.EACH and mark.text in _OF_EACH) or mark.text == "both were"
+    opens = before in _OPENS or (mark.kind is Kind.ALL and before in _LED)
+    if not (mark.kind is Kind.ALL or each) or not opens or not any(m.kind is Kind.NUM for m in marks[:place]):
         return None
-    if mark.kind is Kind.EACH and mark.text in _OF_EACH:
-        return replace(mark, kind=Kind.ALL, text="both" if mark.text == "both" else "each set")
-    return replace(mark, kind=Kind.ALL, text="both") if mark.text == "both were" else None
+    if mark.kind is Kind.ALL:
+        return mark
+    both = "both" in mark.text.split()
+    if both and any(m.kind in (Kind.EACH, Kind.LEFT, Kind.RIGHT) for m in marks[:place]):
+        return None
+    return replace(mark, kind=Kind.ALL, text="both" if both else "each set")
 
 
 def _effort(marks: Sequence[Mark], at: int) -> _Effort | None:

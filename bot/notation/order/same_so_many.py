@@ -28,8 +28,8 @@ def same_so_many(marks: list[Mark]) -> list[Mark]:
     while start < len(marks):
         end = next((i for i in range(start, len(marks)) if marks[i].kind in EDGES), len(marks))
         for place in _starts(marks, start, end):
-            count = _count(marks[place:end]) if any(m.kind is Kind.NUM for m in marks[:place]) else None
-            if count is not None:
+            count = _count(marks[place:end])
+            if count is not None and any(m.kind is Kind.NUM for m in marks[:place]):
                 out += [*marks[start:place], *_sets(marks[place], marks[end - 1], count)]
                 break
         else:
