@@ -59,7 +59,7 @@ def read_parts(marks: Sequence[Mark]) -> list[Part]:
         if place < len(marks) and not _parts(marks, start, place):
             continue
         part = list(marks[start:place])
-        names = [i for i, m in enumerate(part) if m.kind in _NAMES]
+        names = [i for i, m in enumerate(part) if m.kind in _NAMES and not _is_turn(part, i)]
         if names or any(m.kind in _SAID for m in part):
             seam = marks[start - 1].kind if start else None
             out.append(_read_part(part, names, start, seam))
@@ -72,6 +72,12 @@ def _parts(marks: Sequence[Mark], start: int, place: int) -> bool:
     if marks[place].kind is Kind.PLUS:
         return kind_at(marks, place - 1) in _NAMES and not marks[place].tight
     return marks[place].kind in PARTING and not _goes_on(marks, start, place)
+
+
+def _is_turn(part: Sequence[Mark], place: int) -> bool:
+    """The `pushes` of `4 pushes of 20`: what is counted, and no name."""
+    of = place + 1 < len(part) and part[place + 1].text == "of"
+    return part[place].kind is Kind.WEAK and of and kind_at(part, place - 1) is Kind.NUM
 
 
 def _read_part(part: Sequence[Mark], names: Sequence[int], start: int, seam: Kind | None) -> Part:
@@ -130,7 +136,7 @@ def _only_counts(part: Sequence[Mark]) -> bool:
 
 def _is_entry(part: Sequence[Mark]) -> bool:
     """Whether a part tells sets with their repetitions, and nothing else."""
-    name = next(i for i, m in enumerate(part) if m.kind in _NAMES)
+    name = next((i for i, m in enumerate(part) if m.kind in _NAMES), len(part))
     told = all(m.kind in _TELLS or (i > name and m.kind in _BEHIND_NAMES) for i, m in enumerate(part))
     if not told or sum(m.kind is Kind.FILL for m in part) > _LITTLE:
         return False
