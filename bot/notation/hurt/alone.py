@@ -2,6 +2,7 @@
 
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
+from bot.notation.hurt.over import gone, long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
@@ -83,7 +84,9 @@ def struck(scene: Passage) -> list[tuple[Mark, Spot]]:
             and spot.place.tissue is not Tissue.CHEST
             and not scene.words(fell[-1], low) & _CARELESS
         ):
-            out.append((Mark(fell[-1], spot.end, None, spot.place), spot))
+            mark = Mark(fell[-1], spot.end, None, spot.place)
+            if not gone(scene, mark) and not long_ago(scene, mark):
+                out.append((mark, spot))
     return out
 
 

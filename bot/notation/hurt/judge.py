@@ -18,6 +18,7 @@ from bot.notation.hurt.soreness import (
     is_burn_of_a_set,
     is_hurting_of_soreness,
     is_hyperbole,
+    is_pumped,
     is_soreness,
 )
 from bot.notation.hurt.spots import Spot
@@ -85,6 +86,8 @@ def _scoped(scene: Passage, mark: Mark, spot: Spot | None) -> Judged | None:
 
 
 def _by_cue(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
+    if spot is not None and is_pumped(scene, mark, spot):
+        return Verdict.EFFORT, "a pump"
     match mark.cue:
         case Cue.PAIN | Cue.HURT | Cue.PAINFUL | Cue.OUCH:
             return _plain(scene, mark, spot)

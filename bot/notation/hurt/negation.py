@@ -28,7 +28,7 @@ _HARMLESS = word_set(
 )
 """After `not pain, only …` these are no exception."""
 _NEVER = word_set("never not haven't hadn't hasn't")
-_DENIALS = word_set("free none nope nil zero zilch nada")
+_DENIALS = word_set("free none nope nil zero zilch nada nowhere")
 _ALL_WELL = word_set("all nothing fine good none thanks pain im i'm feeling feels")
 _LISTED = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),

@@ -149,8 +149,8 @@ EFFECTS: dict[Cue, str] = {
       drop/of/my/out/the/tiny* pee/urine/wee/piss/pipi; drop/drops of pee/urine/wee; pee/wee/urine/piss/poo/shit/
       stool just/suddenly came/comes/coming/slipped/escaped/ran/runs; pee/wee/urine/piss/poo/shit/stool came/comes/
       coming/runs/ran/goes/went/slipped/slips/escaped/leaks out? by/without/before; @cannot tell/feel/know/sense/
-      notice when/if/that/i/full* have/need/needed/to/the/going/my/go/am/'m/a* loo/toilet/pee/wee/bathroom/wc/
-      restroom/bladder/peeing/weeing/wipe/wiping; don't/didn't/doesn't/never feel/felt/notice/noticed when/it/
+      notice when/if/that/i/full* have/need/needed/to/the/going/my/go/am/'m/a* loo/toilet/pee/wee/poo/bathroom/wc/
+      restroom/bladder/peeing/weeing/wipe/wiping; don't/didn't/doesn't/never/can't feel/felt/notice/noticed when/it/
       myself/me/the/my/i/need/to/urge/that/if* pee/wee/peeing/peed/weeing/wiping/wipe; need/needed/needing/want/
       wanted/try/tried/trying to pee/wee/piss/urinate and/but/yet/it/i/then* nothing/can't/won't/not/doesn't/didn't
       comes/come/came/coming/happens/happened/start/starts/go/get; pee/wee/urine/bladder/stream won't/doesn't/not/

@@ -1,6 +1,10 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
+on/with/during/doing/at the/that/this/those/my? @place thing/things/contraption/station/gadget/apparatus; if
+i'm/im/i/we're/to/being/be/am/just/totally/brutally* honest/frank/fair/truthful/candid; if i/i'd/had/have/have/to*
+say/pick/complain/moan; if anything my/the/it/it's; if you ask/must me/know; blacked/black/blacking out my/the?
+calendar/diary/week/weekend/day/days/friday/windows; swollen/inflated/bruised/huge ego/head;
 what a headache; like a? ham/hams; can't breathe in/with this/the/my/a
 new? belt/vest/top/bra/shirt/jeans/suit/leggings; stinging email/comment/review/remark/reply/message;
 how do/can/should/to

@@ -89,7 +89,7 @@ def _score_at(scene: Passage, index: int) -> Score | None:
         value_here, end = value_here + 1, end + (3 if scene.word(end + 1) == "a" else 2)
     words = [scene.word(end + i) for i in range(3)]
     for lead, then in _OUT_OF:
-        if lead == "from" and scene.word(index - 1) in _LESS:
+        if lead == "from" and scene.word(index - 1) in _LESS and scene.tokens[index].gap is Gap.NONE:
             continue
         skip = 2 if then else 1
         if words[0] == lead and then in ("", words[1]) and words[skip] in _TEN:

@@ -143,7 +143,7 @@ def winded(scene: Passage) -> Iterator[Sign]:
         for s in scene.of(Cue.SETTLE):
             if scene.word(s.first) not in ("still", "keeps", "later", "since") and near(scene, m, s, 6):
                 yield sign_of("breath", (m, s), None)
-        for i, token in enumerate(scene.tokens):
+        for i, token in enumerate(scene.tokens if not m.doubts else ()):
             timed = token.kind is Kind.TIME or (token.word in _UNITS and scene.word(i - 1) in _MANY)
             timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):
@@ -209,8 +209,20 @@ def heart(scene: Passage) -> Iterator[Sign]:
             x for x in scene.of(Cue.SETTLE) if near(scene, m, x, 6) and scene.word(x.first) not in ("later", "since")
         ]
         sick = [x for x in scene.of(Cue.SWEAT) if near(scene, m, x, 6) and scene.word(x.first) in ("cold", "clammy")]
-        if (lasting or sick) and stands(scene, m) and not laughed(scene, m):
+        if (lasting or sick or _goes_on(scene, m)) and stands(scene, m) and not laughed(scene, m):
             yield sign_of("heart", (m, *lasting[:1], *sick[:1]), spot)
+
+
+def _goes_on(scene: Passage, m: Mark) -> bool:
+    """`heart racing for 20 min after`: minutes right behind it, longer than anybody's heart races."""
+    at = m.end
+    while scene.word(at) in _FOR:
+        at += 1
+    timed = at - m.end > 0 and at < len(scene.tokens) and scene.tokens[at].kind is Kind.TIME
+    return timed and not _a_minute(scene, at) and "sec" not in scene.word(at)
+
+
+_FOR = word_set("for been like about still going over nearly almost the last past good a")
 
 
 def spread(scene: Passage) -> Iterator[Sign]:

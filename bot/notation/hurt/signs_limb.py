@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, laughed, supposed
@@ -19,7 +20,8 @@ _WEIGHTS = word_set("bar barbell weight weights handle dumbbell kettlebell db kb
 def hanging(scene: Passage) -> Iterator[Sign]:
     """`foot slaps the floor`, `hand just lets go`, `tripping over my foot`, `drop everything with my left hand`."""
     for m in scene.of(Cue.LIMP):
-        for spot in [s for s in scene.spots if near(scene, m, s, 4)]:
+        meant = places_of(scene, m) if _of_it(scene, m) else ()
+        for spot in {*(s for s in scene.spots if near(scene, m, s, 4)), *meant}:
             legs = spot.place.name in ("knee", "ankle") and "hold" in scene.words(m.first, m.end)
             limb = (spot.place.name in LIMBS or legs) and fails(scene, m, spot)
             over = scene.word(m.first).startswith(("trip", "stumbl", "drag"))
@@ -32,6 +34,14 @@ def hanging(scene: Passage) -> Iterator[Sign]:
         for spot in [s for s in scene.spots if near(scene, m, s, 6) and s.place.name in ("hand", "arm", "finger")][:1]:
             if stands(scene, m, spot):
                 yield sign_of("drops", (m, spot), spot)
+
+
+def _of_it(scene: Passage, m: Mark) -> bool:
+    """`can't lift my foot, it just flops`: what hangs is the limb named before."""
+    at = m.first - 1
+    while scene.word(at) in ("just", "keeps", "only", "always", "kinda"):
+        at -= 1
+    return scene.word(at) in ("it", "they")
 
 
 def _tired(scene: Passage, m: Mark, spot: Spot) -> bool:

@@ -11,7 +11,8 @@ from bot.notation.hurt.places import FACES, LIMBS, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
-from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.spots import SIDES, Spot
+from bot.notation.hurt.tokens import Kind
 
 _BENDS = LIMBS | FACES | word_set("knee elbow shoulder hip hamstring hammy achilles")
 _FORCE = word_set("strength power movement force control grip squeeze use strenght forces life")
@@ -31,11 +32,22 @@ def weakness(scene: Passage) -> Iterator[Sign]:
             beside = [x for x in scene.of(*_BESIDE_WEAK) if near(scene, x, m, 14)]
             beside += [m] if scene.sentence_words(m.first) & _CLUMSY else []
             gives = any(near(scene, x, m, 14) for x in scene.of(Cue.GAVE_WAY))
+            if _is_named_so(scene, m, spot):
+                continue
             one = (side_of(scene, m, spot) or sudden or went or gives) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
             grip = spot.place.name == "hand" and (beside or sudden or went)
             if one or legs or grip:
                 yield sign_of("weakness", (m, spot), spot)
+
+
+def _is_named_so(scene: Passage, m: Mark, spot: Spot) -> bool:
+    """`weak leg (left) 8, strong leg 10`: the weaker of two sides, and what it did."""
+    if not 0 <= spot.first - m.end <= 1:
+        return False
+    at = spot.end + (scene.word(spot.end) in SIDES)
+    told = at < len(scene.tokens) and scene.tokens[at].kind in (Kind.NUMBER, Kind.SET)
+    return told or bool(scene.sentence_words(m.first) & {"strong", "stronger"})
 
 
 def no_strength(scene: Passage) -> Iterator[Sign]:
@@ -54,12 +66,19 @@ def no_strength(scene: Passage) -> Iterator[Sign]:
                 yield sign_of("gave way", (m, spot), spot)
 
 
+_CANNOT = word_set("can't won't")
+_LIFTS = word_set("lift raise pull pick point wiggle")
+
+
 def fails(scene: Passage, m: Mark, spot: Spot) -> bool:
     """One limb, or some of the fingers; both arms at the end of a set are tired."""
     if spot.place.tissue in (Tissue.CHEST, Tissue.ORGAN):
         return False
     hands = spot.place.name == "hand" and "strength" in scene.words(m.first, m.end)
-    if spot.place.name in ("finger", "toe", "hand") and {"can't", "move"} <= scene.words(m.first, m.end):
+    said = scene.words(m.first, m.end)
+    if spot.place.name in ("finger", "toe", "hand") and said & _CANNOT and "move" in said:
+        return True
+    if spot.place.name == "toe" and said & _CANNOT and said & _LIFTS:
         return True
     told = scene.words(m.first, m.end) & {"tell", "told", "ask", "asked", "want", "obey", "listen", "ordered"}
     if spot.place.name in ("finger", "toe", "hand") and told:
@@ -73,7 +92,7 @@ def _only_limited(scene: Passage, spot: Spot) -> bool:
     after = [scene.word(i) for i in range(spot.end, spot.end + 8)]
     any_more = any(pair == ("any", "more") for pair in pairwise(after))
     words = set(after) - ({"more"} if any_more else set())
-    if spot.place.name in ("hand", "finger"):
+    if spot.place.name in ("hand", "finger", "foot", "toe", "thumb"):
         words -= {"fully", "properly"}
-    limits = word_set("without much further higher heavier more fully properly")
+    limits = word_set("without much further higher high heavier more fully properly")
     return bool(words & limits) and "all" not in words

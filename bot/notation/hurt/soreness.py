@@ -71,6 +71,13 @@ def is_burn_of_a_set(scene: Passage, mark: Mark, spot: Spot | None) -> bool:
     return not (scene.word(mark.first) == "burning" and inside and not spot.place.plural)
 
 
+def is_pumped(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`chest is blown up, best pump in months`: blood in a muscle that worked."""
+    swells = mark.cue in (Cue.WRECKED, Cue.SWOLLEN, Cue.BURN)
+    trained = spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) or spot.place.plural
+    return swells and trained and bool(scene.sentence_words(mark.first) & {"pump", "pumped", "pumps"})
+
+
 def is_hyperbole(mark: Mark, spot: Spot) -> bool:
     """Whether `killing me` or `wrecked` is talk: far from a place, or of trained muscles."""
     near = -1 <= mark.first - spot.end <= 4 or 0 <= spot.first - mark.end <= 1 or mark.first <= spot.first < mark.end

@@ -154,12 +154,33 @@ INSIDE = (
         word_set("nose mask technique smell cue"),
     ),
     Told(
+        "stroke",
+        5,
+        (
+            word_set("eye"),
+            word_set("blurry blurred blind black dark grey foggy dim"),
+            word_set("went gone goes suddenly can't lost"),
+        ),
+        word_set("blue bruise bruised purple sweat contact lens lenses makeup sunscreen punch lol haha bloody"),
+    ),
+    Told(
+        "heart",
+        12,
+        (
+            word_set("hr pulse heartrate"),
+            word_set("still high racing fast") | frozenset(map(str, range(130, 231))),
+            word_set("sitting sat lying laid seated"),
+            word_set("min mins minutes minute ages"),
+        ),
+        word_set("lol haha strap battery zone"),
+    ),
+    Told(
         "headache",
-        7,
+        10,
         (
             word_set("head skull"),
             word_set("split splits splitting cracked crack cracking opened"),
-            word_set("two half apart open second suddenly sudden"),
+            word_set("two half apart open second suddenly sudden came nowhere instantly"),
         ),
         word_set("lol haha bar rack plate bench stitches"),
     ),

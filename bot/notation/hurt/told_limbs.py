@@ -157,6 +157,51 @@ LIMBS = (
         "no strength",
         9,
         (
+            word_set("wrist foot toes fingers hand"),
+            word_set("drop drops dropping droop droops drooping falls falling"),
+            word_set("can't won't keeps suddenly anymore"),
+            word_set("lift pull raise straighten walk walking stairs hold"),
+        ),
+        word_set("bar barbell dumbbell weight weights rep reps set sets form cue elbow lol haha phone"),
+    ),
+    Told(
+        "no strength",
+        6,
+        (word_set("heels"), word_set("can't won't"), word_set("walk stand")),
+        word_set("pain hurt hurts hurting sore doms shoes high blister blisters lol haha"),
+    ),
+    Told(
+        "no strength",
+        10,
+        (
+            word_set("leg legs"),
+            word_set("give gives gave giving"),
+            word_set("way out"),
+            word_set("stairs walking walk steps suddenly nowhere kerb shower kitchen"),
+        ),
+        word_set("bar rep reps set sets lol haha lunges wet"),
+    ),
+    Told(
+        "pop",
+        4,
+        (word_set("bicep biceps"), word_set("rolled bunched balled retracted recoiled slid"), word_set("up")),
+        word_set("roller roll foam sleeve sleeves curl curls lol haha"),
+    ),
+    Told(
+        "cord",
+        12,
+        (
+            word_set("neck"),
+            word_set("both"),
+            word_set("arms hands legs"),
+            word_set("tingle tingling tingly tingles pins buzzing fizzing numb weak clumsy"),
+        ),
+        frozenset(),
+    ),
+    Told(
+        "no strength",
+        9,
+        (
             word_set("leg legs knees"),
             word_set("give gives gave giving buckle buckles buckling fold folds"),
             word_set("under"),

@@ -41,6 +41,12 @@ WATER = (
         word_set("laughing lol haha coffee water break"),
     ),
     Told(
+        "control",
+        9,
+        (word_set("leaked leak leaking"), word_set("can't"), word_set("stop hold control")),
+        word_set("bottle shaker water pipe roof tap hose sweat sweating nose gas battery laughing lol haha"),
+    ),
+    Told(
         "urine",
         9,
         (
