@@ -48,7 +48,7 @@ from bot.notation.same_twice import with_same_twice
 from bot.notation.script import read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
-from bot.notation.set_or_reps import may_be_sets, too_many
+from bot.notation.set_or_reps import beyond_plan, may_be_sets, too_many
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
@@ -178,6 +178,7 @@ class Reader:
             unread = unread or unaccounted(told, record.told, said, record.gone)
             unread = unread or sounds_like_another(told, record.told, self.request.exercises)
             unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
+            unread = unread or beyond_plan(said, record.told, record)
             unread = unread or of_another_kind(told, record.told, self.request.exercises)
             unread = unread or goes_beyond(told, record) or contradicted(progress, record)
             unread = unread or unclear

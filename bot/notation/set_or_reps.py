@@ -2,13 +2,22 @@
 
 from collections.abc import Sequence
 
+from bot.notation.answer import Source
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _MOST_SETS = 12
 _SEVERAL = 2
+_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
+           Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
+_OF_MORE = (Kind.ANOTHER, Kind.MORE, Kind.AGAIN, Kind.SAME, Kind.SETS, Kind.TIMES)
+_EXTRA = frozenset(
+    words("extra bonus additional more another spare sneaky snuck sneaked threw added burnout amrap fun")
+)
+"""Words of a set that was done beside the plan."""
 
 
 def may_be_sets(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
@@ -41,4 +50,24 @@ def too_many(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mar
         if len(beyond) >= _SEVERAL and any(one.row.reps * 3 < low * 2 for one in rows):
             at = rows[0].grounds.reps.at
             return next((m for m in marks if at is not None and m.start < at[1] and at[0] < m.end), None)
+    return None
+
+
+def beyond_plan(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
+    """The number of a set more than is planned, of which nothing says that it was one more: it may be another
+    exercise's, a drop or no set at all."""
+    if any(m.kind in _OF_MORE or _EXTRA & set(m.text.split()) for m in marks):
+        return None
+    for one in told:
+        place = record.place_of(one.row.exercise)
+        at = one.grounds.reps.at
+        if place is None or at is None or one.row.set is None or one.grounds.count > 1:
+            continue
+        planned = len(record.exercises[place].sets)
+        if not 0 < planned < one.row.set or (one.grounds.number.source is Source.SAID and one.row.set == planned + 1):
+            continue
+        name = one.grounds.exercise.at if one.grounds.exercise.source is Source.SAID else None
+        if name is not None and not any(m.kind not in _LISTED for m in marks if name[1] <= m.start < at[0]):
+            continue
+        return next((m for m in marks if m.start < at[1] and at[0] < m.end), None)
     return None

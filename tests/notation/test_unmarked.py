@@ -11,7 +11,8 @@ import pytest
 
 from bot.notation.reading import Request, read_message
 from bot.training.plan import PlannedExercise
-from bot.training.units import Unit
+from bot.training.report import Performed, Stage
+from bot.training.units import Load, Unit
 from tests.notation.plans import NOW, sets
 
 THRUST = PlannedExercise("Hip Thrust", sets("90", 8, 10), aliases=("thrusts",))
@@ -80,3 +81,24 @@ def test_no_seam_is_made_up_where_the_plan_does_not_tell() -> None:
         *(("Hip Thrust", reps) for reps in (10, 9, 8, 8)),
         ("Romanian Deadlift", 10),
     ]
+
+
+DONE = tuple(
+    Performed("Hip Thrust", n, Stage.WORK, Load.of(90, Unit.KG), reps) for n, reps in ((1, 10), (2, 9), (3, 8))
+)
+
+
+@pytest.mark.parametrize("text", ["rough one. 65x9", "thrusts. felt good today. 65, 9"])
+def test_a_set_more_than_planned_is_asked_about(text: str) -> None:
+    """Nothing says that it was one more: it may be something else."""
+    assert read_message(Request(text, Unit.KG, NOW, (THRUST,), DONE)).ask is not None
+
+
+@pytest.mark.parametrize(
+    "text", ["extra set of thrusts 90x9", "one more thrust, 90x9", "4th set of thrusts 90x9", "thrusts 90x9"]
+)
+def test_a_set_more_is_kept_where_it_is_said(text: str) -> None:
+    """As one more, as the fourth, or straight behind the name."""
+    reading = read_message(Request(text, Unit.KG, NOW, (THRUST,), DONE))
+    assert reading.ask is None
+    assert [(p.set, p.reps) for p in reading.performed] == [(4, 9)]
