@@ -9,7 +9,7 @@ from bot.notation.atoms import Amount, Atom, Counts, Join
 from bot.notation.binding import Bound
 from bot.notation.context import Context
 from bot.notation.draft import Draft
-from bot.notation.names import looser_fits, session_index
+from bot.notation.names import is_misspelt, looser_fits, session_index
 from bot.notation.ranking import Ranked
 from bot.notation.said import Doubt
 from bot.notation.segments import EDGES, NUMBERS, Segment
@@ -38,6 +38,8 @@ def keep_one_of(draft: Draft, name: Mark, atoms: Sequence[Atom]) -> None:
     fits = [(p, r) for p, r in usable if draft.record.context(p).open_sets]
     if len(fits) > 1:
         fits = [(p, r) for p, r in fits if _fits_load(r.bound, draft.record.context(p))]
+    if len(fits) > 1 and is_misspelt(name.text.split(), session_index(draft.request.exercises)):
+        fits = [(p, r) for p, r in fits if _is_exact(r.bound, draft.record.context(p))] or fits
     if len({draft.request.exercises[p].measure for p, _ in fits}) > 1:
         fits = [(p, r) for p, r in fits if _are_asked(r.bound, draft.record.context(p))] or fits
     if len(fits) == 1:
@@ -69,6 +71,11 @@ def _fits_load(bound: Bound, context: Context) -> bool:
         if not least <= row.load.kg <= most:
             return False
     return True
+
+
+def _is_exact(bound: Bound, context: Context) -> bool:
+    """Whether all work sets are as planned: `aductor 35 14` beside an adductor machine of 35 and an abductor's of 40."""
+    return all(row.stage is not Stage.WORK or _exact(row, context) for row in bound.performed)
 
 
 def _are_asked(bound: Bound, context: Context) -> bool:

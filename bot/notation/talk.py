@@ -83,7 +83,7 @@ _NUMBERED = frozenset(words(
 
 def is_named_so(marks: Sequence[Mark], place: int) -> bool:
     """`rack 4 was free`, `here since 7`, `stuck on the 405`: the number of a thing or a road, or an hour."""
-    named = place > 0 and marks[place - 1].kind is Kind.NAME
+    named = place > 0 and marks[place - 1].kind in (Kind.NAME, Kind.WEAK) and bool(marks[place - 1].names)
     before = marks[place - 1].text.split()[-1:] if place and not named else []
     if before == ["half"]:
         before = marks[place - 2].text.split()[-1:] if place > 1 else []
@@ -319,7 +319,8 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         return True
     if place == start:
         return False
-    words = {w for m in part if m.kind not in (Kind.GAP, Kind.ALL, Kind.LASTSET, Kind.NAME) for w in m.text.split()}
+    told = (Kind.GAP, Kind.ALL, Kind.LASTSET, Kind.NAME, Kind.WEAK)
+    words = {w for m in part if m.kind not in told for w in m.text.split()}
     return any(m.kind in (Kind.WORD, Kind.OTHERPERSON) for m in part) or bool(words & _TALKY)
 
 

@@ -77,10 +77,29 @@ def is_header(piece: Sequence[Mark]) -> bool:
         Kind.THEN,
         Kind.AND,
     )
+    piece = _behind_another(piece)
     if _starts(piece):
         return True
     shouted = any(m.kind is Kind.STOP and m.text == "!" for m in piece)
-    return not shouted and all(m.kind in plain for m in piece) and sum(m.kind is Kind.NAME for m in piece) == 1
+    told = [m for m in piece if m.text not in _ON_TO]
+    return not shouted and all(m.kind in plain for m in told) and sum(m.kind is Kind.NAME for m in piece) == 1
+
+
+_ON_TO = ("on", "to", "onto", "on to")
+_LINKS = (Kind.COMMA, Kind.THEN, Kind.DASH)
+
+
+def _behind_another(piece: Sequence[Mark]) -> Sequence[Mark]:
+    """The last part of a piece that names an exercise, and another one before it: `enough rows, on to the wheel`."""
+    names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME]
+    if len(names) < _SEVERAL or any(m.kind is Kind.NUM for m in piece):
+        return piece
+    between = range(names[-2] + 1, names[-1])
+    cut = next((i for i in between if piece[i].kind in _LINKS or piece[i].text in ("so", "now")), None)
+    return piece if cut is None else piece[cut + 1 :]
+
+
+_SEVERAL = 2
 
 
 _STARTED = frozenset(["started", "starting", "start", "moved", "switched", "began", "jumped", "gone", "going"])

@@ -6,8 +6,18 @@ bar). A name that fits several is returned with all of them; one that fits none,
 """
 
 from bot.notation.names.finding import Hit, read_names
-from bot.notation.names.fitting import links, looser_fits, turned
+from bot.notation.names.fitting import is_misspelt, links, looser_fits, turned
 from bot.notation.names.index import Index, session_index
 from bot.notation.names.said import is_near_name
 
-__all__ = ["Hit", "Index", "is_near_name", "links", "looser_fits", "read_names", "session_index", "turned"]
+__all__ = [
+    "Hit",
+    "Index",
+    "is_misspelt",
+    "is_near_name",
+    "links",
+    "looser_fits",
+    "read_names",
+    "session_index",
+    "turned",
+]

@@ -48,6 +48,11 @@ def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
     return tuple(sorted(found))
 
 
+def is_misspelt(words: Sequence[str], index: Index) -> bool:
+    """Whether a word of a name is a guess by its spelling: `aductor`, near to two names' words."""
+    return any(word is not None and word.guess for word in read_words(words, index))
+
+
 def links(one: str, two: str, index: Index) -> bool:
     """Whether an `and` between two words is one inside a name: that of `clean and press`."""
     if not index.around_and:

@@ -37,6 +37,7 @@ _MUSCLES = tuple(
         ("leg extension", "quad"), ("leg curl", "hamstring"), ("hip thrust", "glute"), ("kickback", "glute"),
         ("glute bridge", "hip"), ("chest press", "chest"), ("bench press", "chest"), ("crunch", "ab"),
         ("hip abduction", "glute"), ("pulldown", "lat"), ("face pull", "rear"),
+        ("adductor", "hip"), ("abductor", "hip"),
     )
 )  # fmt: skip
 """What an exercise is for, which goes without saying beside its name."""

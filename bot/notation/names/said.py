@@ -95,7 +95,7 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
             out[-1] = Word(single + before.text, before.first, place, expanded(single + before.text), True, False)
             out.append(None)
             continue
-        ways = expanded(single)
+        ways = _as_written(single, index)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
         if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
@@ -108,6 +108,18 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
             after = singular(words[place + 1]) if place + 1 < len(words) else ""
             out.append(_guess(raw, single, place, index, after))
     return out
+
+
+def _as_written(single: str, index: Index) -> tuple[tuple[str, ...], ...]:
+    """What a word may stand for; where this session writes in two what was written in one, that: `skullcrusher`."""
+    ways = expanded(single)
+    if single in index.words or not _is_trade(single):
+        return ways
+    for cut in range(_SHORTEST_HALF, len(single) - 2):
+        halves = single[:cut], single[cut:]
+        if halves in index.neighbours or (halves[0], singular(halves[1])) in index.neighbours:
+            return (*ways, halves)
+    return ways
 
 
 _HALVES = frozenset(["dumb", "kick", "skull", "dum"])
@@ -232,7 +244,7 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
             return Word(single, place, place, tuple((n,) for n in told), True, True)
     near = tuple(n for n in _near(single, _TRADE_SPELLINGS) if n not in lexicon_words())
     if near and (len(single) >= 6 or any(n in TELLING for n in near)):
-        return Word(single, place, place, tuple((n,) for n in near), True, True)
+        return Word(single, place, place, tuple(way for n in near for way in _as_written(n, index)), True, True)
     return None
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.named_entries import name_first
 from bot.notation.segments import NUMBERS
@@ -12,7 +12,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _WHOLE = frozenset(words("everything circuit each all it whole lot following"))
-_PARTS = (Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.AND, Kind.THEN)
+_PARTS = (Kind.PLUS, Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.AND, Kind.THEN)
 _NAMES = (Kind.NAME, Kind.WEAK)
 
 
@@ -20,12 +20,13 @@ def with_rounds(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the number of rounds before each exercise of the circuit."""
     place = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS and m.text.startswith("round")), None)
     if place is None:
-        marks = _all_counted(marks)
+        marks = _all_counted(_gone_through(marks))
         place = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS and m.text.startswith("round")), None)
     if place is None or place == 0 or marks[place - 1].kind is not Kind.NUM:
         return list(marks)
     before = [m for m in marks[: place - 1] if m.kind in (*_NAMES, *NUMBERS)]
-    told = _parted(marks[: place - 1])
+    told = list(marks[: place - 1])
+    told = told if _is_alike(told) else _parted(told)
     if _is_of_before(marks, place) and _is_alike(told):
         return _counted(told, marks[place - 1 : place + 1])
     colon = next(
@@ -61,7 +62,8 @@ def _is_of_before(marks: Sequence[Mark], place: int) -> bool:
     said = {w for m in marks[place : place + 4] for w in m.text.split()}
     rest = marks[place + 1 :]
     plain = all(m.kind in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.EACH, Kind.ALL) for m in rest)
-    return plain and bool(said & _THOSE) and sum(m.kind in _NAMES for m in marks[:place]) > 1
+    alone = not rest and kind_at(marks, place - 2) in _PARTS
+    return plain and (alone or bool(said & _THOSE)) and sum(m.kind in _NAMES for m in marks[:place]) > 1
 
 
 def _parted(marks: Sequence[Mark]) -> list[Mark]:
@@ -74,6 +76,27 @@ def _parted(marks: Sequence[Mark]) -> list[Mark]:
             )
         out.append(mark)
     return out
+
+
+def _gone_through(marks: Sequence[Mark]) -> list[Mark]:
+    """`12 swings then 10 goblets, 3 times through`, `… did that 3 times`: so many rounds of what was told before."""
+    for place, mark in enumerate(marks):
+        number, end = place - 1, place + 1
+        if mark.kind is not Kind.TIMES or kind_at(marks, number) is not Kind.NUM:
+            continue
+        start = number
+        while start > 0 and marks[start - 1].kind not in (*_PARTS, *_NAMES, *NUMBERS):
+            start -= 1
+        said = {w for m in marks[start:number] for w in m.text.split()}
+        through = text_at(marks, end) in _THROUGH
+        if through or mark.text.endswith(" over") or (said & _THOSE and said <= _THOSE | _DID):
+            rounds = replace(mark, kind=Kind.SETS, text="rounds of that")
+            return [*marks[:start], marks[number], rounds, *marks[end + through :]]
+    return list(marks)
+
+
+_THROUGH = ("through", "thru", "round", "around", "over", "over again", "all over")
+_DID = frozenset(words("did i we done do went gone through repeated repeat and then for to"))
 
 
 def _all_counted(marks: Sequence[Mark]) -> list[Mark]:

@@ -41,7 +41,11 @@ def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
 
 
 _PHRASES = frozenset(
-    [("hang", "on"), *((verb, way) for verb in ("carry", "carried", "carrying") for way in ("on", "over", "me", "us"))]
+    [
+        ("hang", "on"),
+        *(("hanging", way) for way in ("off", "in", "around", "about", "out", "on", "with")),
+        *((verb, way) for verb in ("carry", "carried", "carrying") for way in ("on", "over", "me", "us")),
+    ]
 )
 """Everyday talk that begins with a word of exercises."""
 
