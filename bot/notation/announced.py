@@ -40,6 +40,11 @@ def without_announced(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         opens = kind_at(marks, at - 1) in _BREAKS
+        recited = _recited(marks, at) if opens else None
+        if recited is not None:
+            head, at = recited
+            out += head
+            continue
         heading = _heading(marks, at) if opens else None
         if heading is None:
             out.append(marks[at])
@@ -49,6 +54,28 @@ def without_announced(marks: Sequence[Mark]) -> list[Mark]:
         out += [*head, *marks[end:stop]]
         at = stop
     return out
+
+
+def _recited(marks: Sequence[Mark], start: int) -> tuple[list[Mark], int] | None:
+    """The name and load of `rdl 3 x 8 to 10 at 60, got 10 9 8`, and where its list starts: the rest is the plan's."""
+    name = past(marks, start, Kind.NAME, Kind.FILL, Kind.COLON)
+    kinds = [kind_at(marks, name + n) for n in range(5)]
+    if kinds[:3] != [Kind.NUM, Kind.X, Kind.NUM] or kinds[3] not in (Kind.TO, Kind.DASH) or kinds[4] is not Kind.NUM:
+        return None
+    link = past(marks, name + 5, Kind.REPS, Kind.FILL)
+    end = link
+    if kind_at(marks, link) in (Kind.AT, Kind.WITH) and kind_at(marks, link + 1) is Kind.NUM:
+        end = link + 2 + (kind_at(marks, link + 2) in (Kind.KG, Kind.LB, Kind.S))
+    at = past(marks, end, *_EDGES)
+    did = text_at(marks, at) in _DID and at > end
+    if not did or _list(marks, past_fill(marks, at)) is None:
+        return None
+    load = list(marks[link + 1 : end])
+    comma = replace(_gap(marks[at]), kind=Kind.COMMA, text=",", end=marks[at].start)
+    return [*marks[start:name], *load, *([comma] if load else [])], past_fill(marks, at)
+
+
+_DID = frozenset(["got", "did", "managed", "made", "hit"])
 
 
 def _heading(marks: Sequence[Mark], start: int) -> tuple[list[Mark], int, int] | None:

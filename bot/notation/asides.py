@@ -19,7 +19,7 @@ _BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
 
 def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
-    found = (_targets, _tempos, _rests, _clocks, _part_reps, _short, _sums)
+    found = (_targets, _only_part, _tempos, _rests, _clocks, _part_reps, _short, _sums)
     gone = {place for find in found for place in find(marks)}
     return [
         replace(mark, kind=Kind.GAP, value=None, parts=())
@@ -45,6 +45,24 @@ def _targets(marks: Sequence[Mark]) -> Iterator[int]:
         both = both and kind_at(marks, place - 1) is not Kind.RPE
         if both and whole is not None and of is not None and 6 <= of < whole:
             yield from (place + 1, place + 2)
+
+
+def _only_part(marks: Sequence[Mark]) -> Iterator[int]:
+    """`last 500, only did 400 of it`: what was to be done, of which less was."""
+    for place, mark in enumerate(marks):
+        at = place + 1
+        while kind_at(marks, at) in (Kind.COMMA, Kind.FILL, Kind.STOP, Kind.METRES, Kind.M, Kind.SECONDS, Kind.S,
+                                     Kind.WORD):  # fmt: skip
+            at += 1
+        said = [text_at(marks, n) for n in range(place + 1, at)]
+        end = at + 1 + (kind_at(marks, at + 1) in (Kind.METRES, Kind.M, Kind.SECONDS, Kind.S, Kind.REPS))
+        of_it = text_at(marks, end) == "of" and text_at(marks, end + 1) in ("it", "them", "that", "those")
+        less = _is_number(marks, place) and _is_number(marks, at) and (marks[at].value or 0) < (mark.value or 0)
+        if less and of_it and _PARTLY & set(said) and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR):
+            yield place
+
+
+_PARTLY = frozenset(words("only just got did managed made"))
 
 
 def _tempos(marks: Sequence[Mark]) -> Iterator[int]:

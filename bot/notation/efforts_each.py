@@ -48,7 +48,9 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         slashed = any(m.kind is Kind.SLASH for m in piece[place : places[-1]])
         harder = values == sorted(values, reverse=mark.kind is Kind.RIR)
         listed = slashed or mark.kind is Kind.AT
-        if (beside or slashed) and (len(values) < _SURE or not (harder or listed)):
+        turned = any(m.kind is Kind.THEN for m in piece[place : places[-1]])
+        turned = turned and sum(m.kind is Kind.X for m in piece[:place]) == len(values)
+        if (beside or slashed) and not turned and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
         efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))

@@ -22,7 +22,8 @@ _EVERY_SET = "; ".join(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "a set of; a single set of; just a set of; "
+        "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
+        "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
         "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
         "thinking back on it; come to think of it; now that i "
@@ -458,6 +459,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "and not doing; and not doing the; and im not doing; and im not doing the; and not bothering with; "
         "quit; quit the; quitting; quitting the; gave up on; gave up on the; giving up on; "
         "bailed on the; bailing on the; bail on the; let fall; i let fall; let slide; i let slide; letting slide; "
         "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "

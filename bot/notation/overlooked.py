@@ -21,6 +21,10 @@ _RATES = (Kind.RPE, Kind.RIR)
 _OF_REPS = (Kind.REPS, Kind.LASTREP)
 _NAMES_SET = (Kind.SET, Kind.WORKSET, Kind.LASTSET)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+_EASIEST, _HARDEST = 5, 10
+_CUES = (Kind.NOT, Kind.WAS, Kind.SORRY, Kind.MEANT, Kind.TO, Kind.OR, Kind.DASH, Kind.SLASH, Kind.AND, Kind.THEN,
+         Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.LEFT, Kind.RIGHT, Kind.COMMA)  # fmt: skip
+"""Kinds that say why two efforts are told of one set."""
 _EXPLAINED = frozenset(
     words("only just got did managed made hit stopped failed quit bailed barely dropped died gave out at reps")
 )
@@ -43,7 +47,20 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
             return mark
         if mark.kind is Kind.SAME and not _is_within(mark, repeated) and _stands_alone(marks, place):
             return mark
-    return next(_unlikely(marks, told, record), None)
+    return _rated_twice(marks, told) or next(_unlikely(marks, told, record), None)
+
+
+def _rated_twice(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
+    """The `7` of `90x10 @7. rpe 8`: an effort of the only set that is told, beside another one, and no word why."""
+    if len(told) != 1 or told[0].row.rir is None or any(m.kind in _CUES for m in marks):
+        return None
+    for place, mark in enumerate(marks):
+        scaled = mark.kind is Kind.NUM and _EASIEST <= (mark.value or 0) <= _HARDEST
+        if scaled and place and (marks[place - 1].text == "@" or marks[place - 1].kind is Kind.RPE):
+            linked = place + 1 < len(marks) and marks[place + 1].kind in _LINKS
+            if not linked and _HARDEST - (mark.value or 0) != told[0].row.rir and told[0].row.reps != mark.value:
+                return mark
+    return None
 
 
 def _used(told: Sequence[Told], *sources: Source) -> Iterator[Span]:

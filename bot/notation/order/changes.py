@@ -38,6 +38,10 @@ def changes(marks: list[Mark]) -> list[Mark]:
         if led is not None and kind_at(marks, end) is Kind.ALL and marks[end].text in _EACH_TIME:
             out[place] = replace(mark, kind=Kind.SLIP)
             continue
+        if told and kind_at(marks, end) is Kind.FILL and _is_told_before(marks, place if led is None else led):
+            start = place if led is None else led
+            out[start : end + 1] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start : end + 1]]
+            continue
         if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
             if told and marks[end].text.split()[0] == "off" and _took(marks, place):
                 out[place] = replace(mark, kind=Kind.SLIP)
@@ -47,6 +51,18 @@ def changes(marks: list[Mark]) -> list[Mark]:
             end += 1
         out[start:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start:end]]
     return out
+
+
+def _is_told_before(marks: Sequence[Mark], start: int) -> bool:
+    """`6 reps at 107.5, took 2.5 off`: a whole set, straight before a clause that only says by how much."""
+    at = start - 1 - (kind_at(marks, start - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.OPEN))
+    part = marks[max(0, at - _WHOLE) : at + 1]
+    linked = any(m.kind in (Kind.X, Kind.FOR, Kind.AT, Kind.WITH) for m in part)
+    return at < start - 1 and linked and sum(m.kind is Kind.NUM for m in part) > 1
+
+
+_WHOLE = 5
+"""Words of a whole set."""
 
 
 def _led(marks: Sequence[Mark], place: int) -> int | None:

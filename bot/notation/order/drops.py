@@ -43,11 +43,18 @@ _FAR = 10
 _UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
 """Words of what was not told."""
 _TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
-            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME)  # fmt: skip
+            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME, Kind.LASTSET, Kind.LASTREP)  # fmt: skip
 
 
 def _straight_down(out: list[Mark]) -> list[Mark]:
-    """`50x13 straight down to 35 for 9`: no rest, so a drop."""
+    """`50x13 straight down to 35 for 9`: no rest, so a drop; `straight to 35 for 9` only where one is planned."""
+    for place in range(1, len(out) - 2):
+        follows = out[place].text in ("straight", "right", "directly") and text_at(out, place + 1) in ("to", "into")
+        if follows and kind_at(out, place + 2) is Kind.NUM and any(m.kind is Kind.NUM for m in out[:place]):
+            out[place] = replace(out[place], kind=Kind.THEN, text="then", names=())
+            out[place + 1] = replace(out[place + 1], kind=Kind.FILL)
+            if out[-1].kind is Kind.THEN:
+                out[-1] = replace(out[-1], kind=Kind.FILL)
     for place in range(1, len(out) - 2):
         down = out[place].text in ("straight down", "right down") and kind_at(out, place + 1) in (Kind.TO, Kind.FILL)
         if down and text_at(out, place + 1) == "to" and kind_at(out, place + 2) is Kind.NUM:
@@ -91,7 +98,7 @@ def _told_behind(marks: Sequence[Mark], at: int) -> int:
         if kind is Kind.NUM:
             return end if told else at
         last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split()[-1] in _LAST
-        if not (last or kind in (Kind.FILL, Kind.THEN, Kind.WAS, Kind.WITH, Kind.AT, Kind.FOR, Kind.NAME)):
+        if not (last or kind in (Kind.FILL, Kind.THEN, Kind.WAS, Kind.WITH, Kind.AT, Kind.FOR, Kind.NAME, Kind.COMMA, Kind.COLON) or marks[end].text == "from"):
             return at
         told = told or last or kind in (Kind.WAS, Kind.THEN)
         end += 1

@@ -62,6 +62,9 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
         row = [m for m in marks[start:end] if m.kind is not Kind.FILL]
         has_unit = len(part) > 1 or (bool(part) and part[0].kind is Kind.BODY)
         if _is_load(part) and row and _is_row(part[0], row, has_unit=has_unit):
+            if kind_at(out, place - 1) is Kind.NAME and out[place - 2] in part:
+                load = place - 1 - len(part)
+                out[load:place] = [out[place - 1], *out[load : place - 1]]
             out[place:start] = [
                 replace(m, kind=Kind.COLON if i == place else Kind.FILL)
                 for i, m in enumerate(marks)

@@ -189,7 +189,40 @@ def _on_both(marks: list[Mark]) -> list[Mark]:
     ]
 
 
+def _each_of(marks: list[Mark]) -> list[Mark]:
+    """`8 on each of the three`, `10 on all of em`, `8 on three`: as many sets of what was told."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        each = (mark.kind is Kind.EACH and mark.text == "each") or mark.kind is Kind.ALL
+        end = at + 1
+        while each and text_at(marks, end) in _THOSE:
+            end += 1
+        count = _is_few(marks, end, _SEVERAL_SETS) and marks[end].text != "one"
+        led = bool(out) and out[-1].kind is Kind.AT and out[-1].text == "on"
+        told = any(m.kind is Kind.NUM for m in out)
+        if each and told and end > at + 1 and kind_at(marks, end + count) in (*_ENDS, Kind.SETS):
+            out = out[:-1] if led else out
+            out.append(replace(mark, kind=Kind.ALL, text="every set", end=marks[end - 1 + count].end))
+            at = end + count + (kind_at(marks, end + count) is Kind.SETS)
+            continue
+        alone = kind_at(marks, at + 1) in (None, *EDGES) and mark.text in _SPOKEN
+        if led and alone and kind_at(out, len(out) - 2) in (Kind.NUM, Kind.REPS) and mark.kind is Kind.NUM:
+            out[-1] = replace(out[-1], kind=Kind.FILL)
+            out += [mark, counted_sets(mark, "of them")]
+            at += 1
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+_THOSE = frozenset(words("of the them em those these my remaining"))
+_SPOKEN = frozenset(words("two three four"))
+_SEVERAL_SETS = 6
 HOW_MANY = (
+    step(_each_of, (Kind.EACH, Kind.ALL, *_SPOKEN)),
     step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),
     step(_plain, (Kind.WORD,), (Kind.SETS,)),

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import OF_LOAD
+from bot.notation.order.near import OF_LOAD, past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -50,6 +50,7 @@ def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
 
 def kit(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as loads."""
+    marks = _without_plates(marks)
     beside = [_on_bar(marks, i) or _is_spoken_of(marks, i) for i in range(len(marks))]
     marks = [replace(m, kind=Kind.FILL) if of_bar else m for m, of_bar in zip(marks, beside, strict=True)]
     marks = [replace(m, kind=Kind.GAP, value=None) if _is_of_pair(marks, i) else m for i, m in enumerate(marks)]
@@ -57,10 +58,34 @@ def kit(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         out.append(mark)
         if mark.kind is Kind.NUM and _is_held(marks, place):
+            if len(out) > _TWO and out[-3].kind is Kind.ALL and kind_at(marks, place + 1) is Kind.COLON:
+                out[-3] = replace(out[-3], kind=Kind.FILL)
             out.append(Mark(Kind.S, "s", mark.end, mark.end, tight=True))
         elif mark.text == "extra" and mark.kind is Kind.MORE and _is_added(marks, place):
             out[-1] = replace(mark, kind=Kind.ADDED)
     return out
+
+
+def _without_plates(marks: list[Mark]) -> list[Mark]:
+    """`20 20 and 5 each side so 90 total`: the plates of a bar, whose load is told behind them."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        so = past(marks, place + 1, Kind.FILL, Kind.COMMA, Kind.COLON, Kind.WAS)
+        end = so + 1 + (kind_at(marks, so + 1) in OF_LOAD)
+        whole = kind_at(marks, so) is Kind.NUM and kind_at(marks, end) is Kind.TOTAL
+        if mark.kind is not Kind.EACH or "side" not in mark.text.split() or not whole:
+            continue
+        start = place
+        while start and marks[start - 1].kind in (*_PLATE, Kind.GAP):
+            start -= 1
+        plates = [m.value or 0 for m in marks[start:place] if m.kind is Kind.NUM]
+        if plates and sum(plates) <= (marks[so].value or 0):
+            out[start:so] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start:so]]
+            out[end] = replace(out[end], kind=Kind.FILL)
+    return out
+
+
+_PLATE = (Kind.NUM, Kind.AND, Kind.PLUS, Kind.COMMA, Kind.FILL, Kind.KG, Kind.LB, Kind.PLATES)
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:

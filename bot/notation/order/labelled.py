@@ -32,8 +32,11 @@ def _list_behind(marks: list[Mark]) -> list[Mark]:
         kept = len(out)
         while kept and out[kept - 1].kind in _BEFORE_LIST:
             kept -= 1
+        if kept > 1 and out[kept - 1].kind is Kind.NAME and out[kept - 2].kind in _WEIGHED:
+            load = kept - 2 - (out[kept - 2].kind is not Kind.NUM)
+            out[load:kept] = [out[kept - 1], *out[load : kept - 1]]
         if kept and out[kept - 1].kind in (Kind.NUM, *_WEIGHED):
-            out[kept:] = [marks[place + 1]]
+            out[kept:] = [replace(marks[place + 1], kind=Kind.COLON)]
             _unlabel(out)
         place += 2
     return out
@@ -48,12 +51,17 @@ def _unlabel(out: list[Mark]) -> None:
 
 
 def _labels_list(marks: Sequence[Mark], place: int) -> bool:
-    """Whether `reps:` stands here before a list; not `12 reps: 60kg`."""
+    """Whether `reps:` or `sets were` stands here before a list; not `12 reps: 60kg`."""
     before = kind_at(marks, place - 1)
     counted = (
         before is Kind.NUM and kind_at(marks, place - 2) not in _LEADS and text_at(marks, place - 2) not in WEIGHTS
     )
+    opens = before in _BEFORE_LIST and kind_at(marks, place + 1) is Kind.WAS
     label = marks[place].kind is Kind.REPS and kind_at(marks, place + 1) is Kind.COLON and not counted
+    label = label or (marks[place].kind in (Kind.SETS, Kind.REPS) and opens and not counted)
+    several = kind_at(marks, place + 3) is Kind.NUM or kind_at(marks, place + 4) is Kind.NUM
+    sets = marks[place].kind is Kind.SETS and kind_at(marks, place + 1) is Kind.COLON and before in _BEFORE_LIST
+    label = label or (sets and several)
     listed = kind_at(marks, place + 2) is Kind.NUM and kind_at(marks, place + 3) not in _WEIGHED
     return label and listed and (bool(marks[place + 2].parts) or kind_at(marks, place + 3) in _WITHIN)
 

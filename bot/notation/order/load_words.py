@@ -17,7 +17,40 @@ _WORDS = 2
 
 def load_words(marks: list[Mark]) -> list[Mark]:
     """The marks without what was held between its weight and the `x`, and with added loads at their repetitions."""
-    return _minis_last(_minis_apart(_added_before(_added_behind(_without_things(marks)))))
+    return _minis_last(_minis_apart(_added_before(_added_behind(_without_things(_helped(_told_once(marks)))))))
+
+
+def _helped(marks: list[Mark]) -> list[Mark]:
+    """`assist 20kg 8 reps, with 15 only 5`: help, as told before it in the sentence."""
+    out: list[Mark] = []
+    helped: Mark | None = None
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        helped = None if mark.kind in (Kind.STOP, Kind.LINE, Kind.NAME) else helped
+        at = place + 1
+        while kind_at(marks, at) in (Kind.FILL, Kind.COMMA):
+            at += 1
+        loaded = helped is not None and mark.kind is Kind.NUM and kind_at(marks, place - 1) is Kind.WITH
+        if loaded and helped is not None and at > place + 1 and kind_at(marks, at) is Kind.NUM:
+            out.append(replace(helped, start=mark.end, end=mark.end))
+        helped = mark if mark.kind is Kind.ASSIST else helped
+    return out
+
+
+def _told_once(marks: list[Mark]) -> list[Mark]:
+    """`no assist!! bw x 6`: body weight, in two wordings."""
+    out: list[Mark] = []
+    for mark in marks:
+        kept = len(out)
+        while kept and out[kept - 1].kind in (Kind.STOP, Kind.COMMA, Kind.FILL, Kind.COLON):
+            kept -= 1
+        if mark.kind is Kind.BODY and kept and out[kept - 1].kind is Kind.BODY:
+            del out[kept - 1 :]
+        out.append(mark)
+    if len(out) > 2 and out[-1].kind is Kind.BODY and out[-2].kind is Kind.COMMA and out[-3].kind in _COUNTS:
+        told = sum(m.kind is Kind.BODY for m in out) > 1 and not any(m.kind in (Kind.STOP, Kind.LINE) for m in out)
+        out = out[:-2] if told else out
+    return out
 
 
 def _without_things(marks: list[Mark]) -> list[Mark]:
@@ -29,7 +62,10 @@ def _without_things(marks: list[Mark]) -> list[Mark]:
             while kept and len(out) - kept < _WORDS and out[kept - 1].kind is Kind.FILL:
                 kept -= 1
             if kept > 1 and out[kept - 1].kind in _WEIGHED and out[kept - 2].kind is Kind.NUM:
+                both = kept > 2 and out[kept - 3].kind is Kind.NUM and out[kept - 3].value == _WORDS
                 del out[kept:]
+                if both:
+                    out[-3] = replace(out[-3], kind=Kind.PAIR, value=None, parts=())
         out.append(mark)
     return out
 

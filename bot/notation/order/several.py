@@ -26,6 +26,8 @@ def all_sets(marks: list[Mark]) -> list[Mark]:
             out.append(replace(mark, text="all sets", end=marks[end].end))
             at = end + 1
             continue
+        if mark.text == "all" and kind_at(marks, at - 1) is Kind.DONE and _heads_more(marks, at + 1):
+            mark = replace(mark, kind=Kind.FILL)
         same = Kind.SAME in (kind_at(marks, at - 2), kind_at(marks, at + 1))
         if (
             mark.kind is Kind.X
@@ -37,6 +39,14 @@ def all_sets(marks: list[Mark]) -> list[Mark]:
         out.append(mark)
         at += 1
     return out
+
+
+def _heads_more(marks: Sequence[Mark], at: int) -> bool:
+    """`did it all at lunch: bench 60x5`: no number stands between the words and the colon, the line or the name."""
+    while kind_at(marks, at) in (Kind.FILL, Kind.WORD, Kind.AT, Kind.WITH):
+        at += 1
+    edge = kind_at(marks, at) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.COMMA, Kind.DASH)
+    return edge and kind_at(marks, at + 1) is Kind.NAME and any(m.kind is Kind.NUM for m in marks[at:])
 
 
 def set_ranges(marks: list[Mark]) -> list[Mark]:

@@ -6,7 +6,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past
 from bot.notation.tokens import Mark
@@ -19,11 +19,29 @@ _AND = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
 _PAIR = 2
 _PLACING = (Kind.FILL, Kind.WITH, Kind.AT, Kind.WORD, Kind.WEAK)
 _FAR = 6
+_LIMBS = (["side"], ["leg"], ["arm"])
 
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _one_load(_named(_linked(_bracketed(marks))))
+    return _one_load(_named(_linked(_bracketed(_in_turn(marks)))))
+
+
+def _in_turn(marks: list[Mark]) -> list[Mark]:
+    """`9 left then right`: of each side."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        kinds = [kind_at(marks, at + n) for n in range(4)]
+        both = set(kinds[::2][:2]) == set(_SIDES) and kinds[1] in (Kind.THEN, Kind.AND)
+        counted = kind_at(out, len(out) - 1) in (Kind.NUM, Kind.REPS)
+        if both and counted and kinds[3] in (None, *EDGES, Kind.AT, Kind.WITH, Kind.RPE, Kind.RIR):
+            out.append(replace(marks[at], kind=Kind.EACH, text="each side", end=marks[at + 2].end))
+            at += 3
+            continue
+        out.append(marks[at])
+        at += 1
+    return out
 
 
 def _bracketed(marks: list[Mark]) -> list[Mark]:
@@ -32,6 +50,8 @@ def _bracketed(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         inside = mark.kind in _SIDES and kind_at(marks, place - 1) is Kind.OPEN
         inside = inside and kind_at(marks, place + 1) is Kind.CLOSE
+        named = kind_at(marks, place - 1) is Kind.COMMA and text_at(marks, place - 2).split()[-1:] in _LIMBS
+        inside = inside or (mark.kind in _SIDES and named and kind_at(marks, place + 1) in (None, *EDGES))
         if mark.kind is Kind.CLOSE and kind_at(marks, place - 1) in _SIDES and kind_at(marks, place - 2) is Kind.OPEN:
             continue
         if inside:

@@ -45,6 +45,7 @@ class _Told:
 
 def three_fields(marks: list[Mark]) -> list[Mark]:
     """The marks with such fields in the grammar's order."""
+    marks = _for_sets(marks)
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -57,6 +58,19 @@ def three_fields(marks: list[Mark]) -> list[Mark]:
             continue
         out += _put(*whole, told.unit)
         at = end
+    return out
+
+
+def _for_sets(marks: list[Mark]) -> list[Mark]:
+    """`60 for 3x5` as `60 3x5`: a load for sets of so many."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        before = place - 1 - (kind_at(marks, place - 1) in _UNITS)
+        kinds = [kind_at(marks, n) for n in (before, place + 1, place + 2, place + 3)]
+        few = kinds == [Kind.NUM, Kind.NUM, Kind.X, Kind.NUM] and 1 < (marks[place + 1].value or 0) <= _MOST_SETS
+        if mark.kind is Kind.FOR and few and kind_at(marks, before - 1) not in (Kind.X, Kind.FOR):
+            heavy = (marks[before].value or 0) > (marks[place + 3].value or 0)
+            out[place] = replace(mark, kind=Kind.FILL) if heavy and kind_at(marks, place + 4) is not Kind.X else mark
     return out
 
 

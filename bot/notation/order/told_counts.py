@@ -143,10 +143,17 @@ def _listed(marks: Sequence[Mark]) -> int:
 
 def _of_minis(marks: list[Mark]) -> list[Mark]:
     """`2 mini sets, 4 and 3`: the minis that are listed are counted in them."""
-    out = list(marks)
+    out = [
+        m
+        for i, m in enumerate(marks)
+        if not (m.kind in (Kind.FILL, Kind.WORD, Kind.SETS) and _MINI_LOTS & set(m.text.split()) and _is_lot(marks, i))
+    ]
+    marks = list(out)
     for place in range(1, len(marks) - 1):
         counted = marks[place].kind is Kind.MINI and _is_few(marks, place - 1)
         free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR)
+        if counted and kind_at(marks, place + 1) is Kind.REPS and kind_at(marks, place + 2) is Kind.COLON:
+            return _of_minis([*marks[: place + 1], *marks[place + 2 :]])
         parted = kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON, Kind.DASH)
         if not (counted and free and parted):
             continue
@@ -185,6 +192,18 @@ def _per_set(marks: list[Mark]) -> list[Mark]:
         if linked and number >= start and kind_at(marks, number) is Kind.NUM:
             return [*marks[:number], mark, *marks[number:place], *marks[place + 1 :]]
     return marks
+
+
+_MINI_LOTS = frozenset(["lots", "rounds", "bunches", "goes", "of"])
+
+
+def _is_lot(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a word stands between so many and their minis: `4 lots of minis`."""
+    after = place + 1
+    while kind_at(marks, after) is Kind.FILL:
+        after += 1
+    before = place - 1 if kind_at(marks, place - 1) is Kind.NUM else place - 2
+    return kind_at(marks, after) is Kind.MINI and kind_at(marks, before) is Kind.NUM
 
 
 TOLD_COUNTS = (

@@ -1,9 +1,11 @@
-"""Two dumbbells told with what one of them weighs: `with two dumbbells of 12 kilo`, `two twenty fours for twelve`."""
+"""Two dumbbells told with what one of them weighs: `with two dumbbells of 12 kilo`, `two twenty fours for twelve`,
+`10 @ two 24s`, `10 @ 2x24`, `10 with both 24s`.
+"""
 
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS
 from bot.notation.tokens import Mark
@@ -14,6 +16,7 @@ _LINKS = frozenset(words("of from with at"))
 _TWO = 2
 _HALVES = ("halfs", "halves")
 """Plurals of `two twelve and a halfs`."""
+_LOADING = (Kind.WITH, Kind.AT)
 _HELD = frozenset(words("holding with held using carrying w and"))
 
 
@@ -25,6 +28,9 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
             weight = (mark.value or 0) - 100 * _TWO
             out[place] = replace(mark, text=mark.text.removeprefix("two "), value=Decimal(weight), parts=())
             continue
+        if mark.text == "both" and [kind_at(marks, place + n) for n in (1, 2)] == [Kind.NUM, Kind.S]:
+            out[place] = _pair(mark)
+            continue
         if mark.kind is not Kind.NUM or mark.value != _TWO or kind_at(marks, place - 1) in (Kind.X, Kind.NUM):
             continue
         if text_at(marks, place + 1) in BELLS:
@@ -33,7 +39,19 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
                 out[place:number] = [_pair(mark), *(replace(m, kind=Kind.FILL) for m in marks[place + 1 : number])]
             continue
         unit = kind_at(marks, place + 2) in UNITS
-        led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) is Kind.WITH
+        led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) in _LOADING
+        crossed = [kind_at(marks, place + n) for n in (-2, -1, 1, 2)] in (
+            [Kind.NUM, k, Kind.X, Kind.NUM] for k in _LOADING
+        )
+        crossed = crossed or [kind_at(marks, place + n) for n in (-2, -1, 1, 2)] == [
+            Kind.REPS,
+            Kind.WITH,
+            Kind.X,
+            Kind.NUM,
+        ]
+        if crossed and kind_at(marks, place + 3) in (None, *EDGES, *UNITS):
+            out[place], out[place + 1] = _pair(mark), replace(marks[place + 1], kind=Kind.FILL)
+            continue
         held = text_at(marks, place + 2 + unit) in BELLS or (led and kind_at(marks, place + 2) is Kind.S)
         if kind_at(marks, place + 1) is Kind.NUM and held:
             out[place] = _pair(mark)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS
 from bot.notation.tokens import Mark
@@ -24,8 +24,9 @@ def vague(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if kind_at(marks, place - 1) is not Kind.NUM:
             maybe = mark.text in MAYBE or mark.kind is Kind.OR or _is_could_be(marks, place)
-            if maybe and _is_doubted(marks, place):
-                out[place] = replace(mark, kind=Kind.SLIP)
+            was = _is_or_was(marks, place)
+            if (maybe and _is_doubted(marks, place)) or was is not None:
+                out[place : was or place + 1] = [replace(m, kind=Kind.SLIP) for m in marks[place : was or place + 1]]
             continue
         at = place + 1
         while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
@@ -55,6 +56,17 @@ def _is_doubted(marks: list[Mark], place: int) -> bool:
     if one is None or two is None or not 0 < abs(one - two) <= _WIDEST:
         return False
     return kind_at(marks, after + 1) not in _EFFORTS and kind_at(marks, before - 1) not in (Kind.RPE, Kind.RIR)
+
+
+def _is_or_was(marks: list[Mark], place: int) -> int | None:
+    """Where the number stands of `275x5. or was it 265`, behind a whole set: which one it was."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
+        at += 1
+    was = marks[place].kind is Kind.OR and any(m.kind is Kind.WAS for m in marks[place:at])
+    ends = kind_at(marks, at + 1 + (kind_at(marks, at + 1) in UNITS)) in (None, *EDGES)
+    told = kind_at(marks, at) is Kind.NUM and any(m.kind is Kind.NUM for m in marks[:place])
+    return at if was and told and ends else None
 
 
 def _is_could_be(marks: list[Mark], place: int) -> bool:

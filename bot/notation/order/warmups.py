@@ -103,10 +103,22 @@ def _counted_first(marks: list[Mark]) -> list[Mark]:
             sets = replace(mark, kind=Kind.SETS, text="sets", start=mark.end)
             held = [m for m in marks[at:end] if m.kind not in (Kind.ALL, Kind.EACH)]
             return [*marks[: place - 1], mark, number, sets, *held, *marks[end:]]
+        listed = _listed(marks, end + 1) if numbers == 1 and kind_at(marks, end) in (Kind.COMMA, Kind.COLON) else 0
+        if listed and sum(max(1, len(m.parts)) for m in marks[end:listed] if m.kind is Kind.NUM) == number.value:
+            colon = replace(marks[end], kind=Kind.COLON)
+            return [*marks[: place - 1], mark, *marks[at + 1 : end], colon, *marks[end + 1 : listed], *marks[listed:]]
         if numbers == 1:
             gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 1 : end]]
             return [*marks[: place - 1], *gone, *marks[end:]]
     return marks
+
+
+def _listed(marks: list[Mark], at: int) -> int:
+    """Where repetitions told one by one end that start here: `10 and 8`; 0 where none do."""
+    end = at
+    while kind_at(marks, end) in (Kind.NUM, Kind.AND, Kind.COMMA, Kind.SLASH, Kind.REPS):
+        end += 1
+    return end if kind_at(marks, at) is Kind.NUM and kind_at(marks, end) in (None, *_ENDS) else 0
 
 
 def _only_loaded(marks: list[Mark], place: int) -> int | None:

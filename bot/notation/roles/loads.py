@@ -136,7 +136,7 @@ class Loads(Steering):
             return
         if made.chain == "LRR":
             group = list(made.sets[-2:])
-        if whole or amount.join is Join.WITH or self._is_of_all(made, amount):
+        if whole or (amount.join is Join.WITH and not made.last_named) or self._is_of_all(made, amount):
             since = -1 if self._is_of_all(made, amount) else made.since_then
             group = [s for s in made.sets if s.load is None and s.entry > since]
             made.sets = (*(s for s in made.sets if s not in group), *group)
@@ -147,8 +147,11 @@ class Loads(Steering):
             made.cost += 1.6 if reps * 2 > self.context.range_of(number).high * 3 else 0.0
             made.cost += 1.2 if made.order == "LR" else 0.0
             made.order = made.order or "RL"
-            if self.last_load is None and self.context.planned_load(number) is None:
+            planned = self.context.planned_load(number)
+            if self.last_load is None and planned is None:
                 made.cost += 0.5
+            if planned is None and self.last_load is not None and self.last_load.amount_in(self.unit) == reps:
+                made.cost += 1.2
         made.cost += self._load_cost(said, number, last.stage, made)
         if last.stage is not Stage.WORK and amount.join is Join.X:
             made.cost += 1.5
@@ -175,7 +178,7 @@ class Loads(Steering):
         """Whether the only load, behind a list of repetitions alone, is of all of them: `10, 9, 8 at 80`."""
         if amount.join not in (Join.AT, Join.WITH):
             return False
-        if state.since_then and (amount.join is Join.AT or self.context.worked):
+        if state.since_then and (amount.join is Join.AT or amount.sign or self.context.worked):
             return False
         plain = all(s.load is None and s.stage is Stage.WORK and s.label is None and not s.same for s in state.sets)
         planned = {self.context.planned_load(self.number(n)) for n in range(state.index)}
