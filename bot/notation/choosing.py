@@ -74,7 +74,7 @@ def _fits_load(bound: Bound, context: Context) -> bool:
 
 
 def _is_exact(bound: Bound, context: Context) -> bool:
-    """Whether all work sets are as planned: `aductor 35 14` beside an adductor machine of 35 and an abductor's of 40."""
+    """Whether all work sets are as planned: `aductor 35 14` where the adductor machine has 35."""
     return all(row.stage is not Stage.WORK or _exact(row, context) for row in bound.performed)
 
 

@@ -18,7 +18,7 @@ _FAR = 12
 
 def told_again(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such value where the first one stood, and nothing where it was told again."""
-    marks = _not_loads(_one_before(_before_lists(marks)))
+    marks = _rather(_not_loads(_one_before(_before_lists(marks))))
     out = list(marks)
     for place in range(1, len(marks)):
         if marks[place].kind not in _CUES or any(m.kind in _CUES for m in marks[place + 1 : place + 2]):
@@ -35,6 +35,23 @@ def told_again(marks: Sequence[Mark]) -> list[Mark]:
         elif [kind_at(marks, i) in _COUNTED for i in (before, at + 1)] == [True, True] and _is_count(marks, before, at):
             out[before - 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[before - 1 : at]]
     return out
+
+
+def _rather(marks: list[Mark]) -> list[Mark]:
+    """`90x10, rather 90x9`: between two whole sets, the second is what was meant."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text not in _RATHER:
+            continue
+        entry = [kind_at(marks, i) for i in range(place + 1, place + 4)]
+        before = _past(marks, place - 1, -1)
+        told = [kind_at(marks, i) for i in range(before - 2, before + 1)]
+        if {(*entry[::2], *told[::2])} == {(Kind.NUM,) * 4} and {entry[1], told[1]} <= {Kind.X, Kind.FOR}:
+            out[place] = replace(mark, kind=Kind.MEANT, text="or rather")
+    return out
+
+
+_RATHER = ("rather", "id rather say", "i rather say", "better say")
 
 
 def _not_loads(marks: list[Mark]) -> list[Mark]:

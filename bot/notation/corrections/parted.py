@@ -37,7 +37,7 @@ def parted(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
         far = min(len(marks), place + _REACH)
         end = next((i for i in range(place, far) if marks[i].kind in _ENDS), far)
         left, right = marks[max(start, place - _REACH) : place], marks[place + 1 : end]
-        if (not is_first and _corrects(left, right)) or _is_corrected(left, right) or _is_rated(left, right):
+        if (not is_first and _corrects(left, right)) or _puts_right(left, right):
             out[place] = replace(mark, kind=Kind.STOP, text=".", value=None, parts=())
             start = place + 1
     return out
@@ -85,6 +85,24 @@ def _is_corrected(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     plain = all(m.kind in _AIMS or set(m.text.split()) <= _LATE for m in aims)
     late = any(set(m.text.split()) & _LATE for m in aims)
     return plain and (late or any(m.kind in _STRONG for m in right)) and any(m.kind is Kind.NUM for m in right[cue:])
+
+
+def _puts_right(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
+    """Whether the right puts right, or rates, what is told on the left."""
+    return _is_corrected(left, right) or _is_rated(left, right) or _is_of_side(left, right)
+
+
+def _is_of_side(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
+    """`45x8 each, no wait right was 7`: one side of a set that is told of both on the left."""
+    both = any(m.kind is Kind.EACH or m.text == "both sides" for m in left)
+    said = [m for m in right[:_REACH] if m.kind not in (Kind.FILL, Kind.SORRY, Kind.NO, Kind.NOT, Kind.COMMA)]
+    kinds = [m.kind for m in said]
+    ends = len(said) == len(_SIDE_WAS) or kinds[len(_SIDE_WAS) : len(_SIDE_WAS) + 1] == [Kind.REPS]
+    sided = kinds[:1] in ([Kind.LEFT], [Kind.RIGHT]) and kinds[1 : len(_SIDE_WAS)] == list(_SIDE_WAS[1:])
+    return both and sided and ends and any(m.kind is Kind.NUM for m in left)
+
+
+_SIDE_WAS = (Kind.LEFT, Kind.WAS, Kind.NUM)
 
 
 def _is_rated(left: Sequence[Mark], right: Sequence[Mark]) -> bool:

@@ -8,15 +8,29 @@ from bot.notation.tokens import Mark
 
 
 def ignored(sentence: list[Mark]) -> list[Mark]:
-    """`ignore the 6, it was a 5`: what was told before is the 6."""
+    """`ignore the 6, it was a 5`, `forget the 20, i had 17.5 on`: what was told before is the first."""
     for place, mark in enumerate(sentence):
+        voids = mark.kind is Kind.SCRAP or mark.text in _VOIDING
         at = place + 1
-        while mark.kind is Kind.SCRAP and at < len(sentence) and sentence[at].text in ("the", "that", "my"):
+        while voids and at < len(sentence) and sentence[at].text in ("the", "that", "my"):
             at += 1
-        old = place < at < len(sentence) and sentence[at].kind is Kind.NUM and mark.kind is Kind.SCRAP
-        if old and any(m.kind in (Kind.WAS, Kind.MEANT) for m in sentence[at:]):
-            return [*sentence[:place], replace(mark, kind=Kind.WROTE), *sentence[place + 1 :]]
+        if not (voids and place < at < len(sentence) and sentence[at].kind is Kind.NUM):
+            continue
+        wrote = replace(mark, kind=Kind.WROTE)
+        if any(m.kind in (Kind.WAS, Kind.MEANT) for m in sentence[at:]):
+            return [*sentence[:place], wrote, *sentence[place + 1 :]]
+        new = next((i for i in range(at + 1, len(sentence)) if sentence[i].kind is Kind.NUM), None)
+        had = {w for m in sentence[at:new] for w in m.text.split()} & _HAD
+        if new is not None and had and sum(m.kind is Kind.NUM for m in sentence) == _TWO:
+            meant = replace(sentence[new], kind=Kind.MEANT, text="was", end=sentence[new].start, value=None)
+            return [*sentence[:place], wrote, *sentence[place + 1 : at + 1], meant, sentence[new],
+                    *(m for m in sentence[new + 1 :] if m.text not in ("on", "for", "on for", "that"))]  # fmt: skip
     return sentence
+
+
+_VOIDING = ("forget", "scratch", "never mind", "nevermind", "strike")
+_HAD = frozenset(["had", "used", "did", "got", "actually", "put", "have"])
+_TWO = 2
 
 
 _RATES = (Kind.RPE, Kind.RIR)

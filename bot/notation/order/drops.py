@@ -43,7 +43,8 @@ _FAR = 10
 _UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
 """Words of what was not told."""
 _TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
-            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME, Kind.LASTSET, Kind.LASTREP)  # fmt: skip
+            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME, Kind.LASTSET,
+            Kind.LASTREP)  # fmt: skip
 
 
 def _straight_down(out: list[Mark]) -> list[Mark]:
@@ -98,8 +99,12 @@ def _told_behind(marks: Sequence[Mark], at: int) -> int:
         if kind is Kind.NUM:
             return end if told else at
         last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split()[-1] in _LAST
-        if not (last or kind in (Kind.FILL, Kind.THEN, Kind.WAS, Kind.WITH, Kind.AT, Kind.FOR, Kind.NAME, Kind.COMMA, Kind.COLON) or marks[end].text == "from"):
+        if not (last or kind in _OF_BEFORE or marks[end].text == "from"):
             return at
-        told = told or last or kind in (Kind.WAS, Kind.THEN)
+        told = told or last or kind in (Kind.WAS, Kind.THEN, Kind.NAME)
         end += 1
     return at
+
+
+_OF_BEFORE = (Kind.FILL, Kind.THEN, Kind.WAS, Kind.WITH, Kind.AT, Kind.FOR, Kind.NAME, Kind.COMMA, Kind.COLON)
+"""Kinds of the words that say which set a drop came after."""
