@@ -459,7 +459,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "and not doing; and not doing the; and im not doing; and im not doing the; and not bothering with; "
+        "im calling it on; i am calling it on; not gonna risk; not going to risk; and not doing; and not doing the; and im not doing; and im not doing the; and not bothering with; "
         "quit; quit the; quitting; quitting the; gave up on; gave up on the; giving up on; "
         "bailed on the; bailing on the; bail on the; let fall; i let fall; let slide; i let slide; letting slide; "
         "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "
@@ -538,6 +538,8 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "so i left them; so i left it; so left them; so left it; so i dropped them; so i dropped it; so dropped them; "
+        "so dropped it; so i leave them; so i leave it; so i binned them; so i binned it; so i cut them; so i cut it; "
         "i dont do today; i dont do it today; i do not do today; i not do today; i wont do today; "
         "not had time; had not time; i not had time; i had not time; i had no time; had no time; i didnt have time; "
         "didnt have time; i dont have time; dont have time; there was no time; there wasnt time; there wasnt enough "
@@ -545,6 +547,7 @@ PHRASES: dict[Kind, str] = {
         "enough; time was not enough; wasnt enough time; was no time; didnt had time; i didnt had time; i have not had "
         "time; havent had time; didnt get time; never got time; there is no time; theres no time; "
         "will not happen; wont happen; wont be happening; will not be happening; arent happening; isnt happening; "
+        "for other day; i leave for other day; i leave for another day; ill do another day; ill do them another day; "
         "for another day; will be for another day; another day; some other day; on another day; is for another "
         "day; are for another day; next time instead; got sacked off; sacked off; chopped; scrapped; shelved; "
         "didnt make the cut; will have to go; has to go; have to go; fell off the list; off the list; got left "

@@ -25,7 +25,7 @@ _LEAVING = frozenset(words(
     "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
     "chucked thrown locks",
 ))  # fmt: skip
-_ENDING = frozenset(words("stop stopping off home finish finishing ends end ending"))
+_ENDING = frozenset(words("stop stopping off home finish finishing ends end ending done"))
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 
 

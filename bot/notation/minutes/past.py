@@ -46,6 +46,8 @@ def over(marks: Sequence[Mark]) -> set[int]:
             found = time_of_day(marks, place + 1)
             if found is not None:
                 out |= set(range(place, found[3]))
+        if mark.kind is Kind.CLOCK and _is_of_event(marks, place):
+            out.add(place)
         at = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
         if mark.kind is Kind.NOT and _is_of_time(marks, place):
             out |= set(range(*part_of(marks, place)))
@@ -58,6 +60,27 @@ def over(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is Kind.WARMUP and kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) is Kind.MINUTES:
             out |= set(range(place, at + 2))
     return out
+
+
+_EVENTS = frozenset(words(
+    "train trains bus tram ferry flight taxi uber cab film movie game match meeting call class school nursery dinner",
+    "appointment dentist doctor shift gym pool centre center ride carpool gig concert show",
+))  # fmt: skip
+_HAPPENS = frozenset(words(
+    "goes leaves starts comes begins shuts closes kicks arrives departs is at until till by start leave close shut",
+))  # fmt: skip
+_SAID_OF = 5
+"""Words before a time that tell what happens then."""
+
+
+def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
+    """`train goes 19:05 so i must stop`, `meeting 19:30`: when something happens, and no hold of nineteen minutes."""
+    start, _ = part_of(marks, place)
+    said = [w for m in marks[max(start, place - _SAID_OF) : place] for w in words_of(m)]
+    names = any(m.kind in (Kind.NAME, Kind.NUM) for m in marks[start:place])
+    event = next((i for i, w in enumerate(said) if w in _EVENTS), None)
+    linked = event is not None and (event == len(said) - 1 or bool(_HAPPENS & set(said[event + 1 :])))
+    return linked and not names
 
 
 def _is_of_time(marks: Sequence[Mark], place: int) -> bool:

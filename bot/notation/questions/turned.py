@@ -47,6 +47,9 @@ _FORM = frozenset(
     words("form technique depth video clip grip setup stance back knees elbows timing position tempo range")
 )
 _CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
+_CHOOSING = frozenset(words("keep stay stick go use add drop hold take leave bump raise"))
+"""Words that open a choice of what to do: `keep the 25 or go bw today`."""
+_BODY = ("bw", "bodyweight", "body")
 _OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how", "r", "you", "anything", "who", "what", "where"))
 _MOST = 10
 """Words of a choice."""
@@ -211,10 +214,14 @@ def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
     at = next((i for i, m in enumerate(part) if m.kind is Kind.OR), None)
     if at is None or len(said) > _MOST or at == 0 or at + 1 >= len(part):
         return False
-    if any(m.kind is Kind.NUM for m in part[:at]) and not any(m.kind is Kind.OTHERTIME for m in part):
-        return False
     before = [w for m in part[:at] for w in m.text.split()]
     after = [w for m in part[at + 1 :] for w in m.text.split()]
+    if before[0] in _CHOOSING and (after[0] in _CHOICES | _CHOOSING or after[0] in _BODY):
+        return True
+    if before[0] in ("use", "go", "take", "keep") and (after[0] == "the" or after[0].isdigit()):
+        return True
+    if any(m.kind is Kind.NUM for m in part[:at]) and not any(m.kind is Kind.OTHERTIME for m in part):
+        return False
     twice = (before[0] == after[0] and len(after) > 1) or (before[0] == "too" and len(before) > 1)
     without = after[:1] == ["no"] and after[1:2] == before[-1:]
     put_off = any(m.kind is Kind.OTHERTIME and m.text.startswith("next ") for m in part)
