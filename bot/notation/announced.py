@@ -83,7 +83,8 @@ def _heading(marks: Sequence[Mark], start: int) -> tuple[list[Mark], int, int] |
     for end in range(start + 1, min(len(marks), start + _LONGEST)):
         if marks[end - 1].kind not in _HEADING:
             return None
-        if marks[end - 1].kind not in _EDGES and marks[end].kind not in _NAMING:
+        linked = marks[end - 1].kind in (Kind.AT, Kind.WITH)
+        if linked or (marks[end - 1].kind not in _EDGES and marks[end].kind not in _NAMING):
             continue
         head = marks[start:end]
         count, loads = _announcement(head)

@@ -77,7 +77,8 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
         bound = _bound_behind(out, alike.end)
         one = None if bound is None else _one_at(out, bound + 1)
         opens = () if one is None else _open(out, at, record, under)
-        if bound is None or one is None or not _differs(out, bound, one, alike, len(opens)):
+        grouped = bound is not None and any(m.kind is Kind.NUM for m in out[alike.end : bound])
+        if bound is None or one is None or grouped or not _differs(out, bound, one, alike, len(opens)):
             at = alike.end
             continue
         said = _corrections(one, opens[: alike.count or len(opens)])

@@ -74,7 +74,8 @@ class Reporting:
         elif len(efforts) > 1 and rate_in_turn(draft, efforts, name):
             pass
         elif efforts:
-            rate_last_set(draft, efforts[-1], name, any(isinstance(a, Sign) and is_all(a) for a in atoms))
+            every = [a for a in atoms if isinstance(a, Sign) and is_all(a)]
+            rate_last_set(draft, efforts[-1], name, bool(every), any(a.text == "both" for a in every))
 
     def _under_header(self, segment: Segment, *, reports: bool, rates: bool) -> Segment:
         """The segment under the name that stood alone on the line before, where it has none of its own."""

@@ -78,8 +78,9 @@ def fails_last(draft: Draft, effort: Effort) -> bool:
     return last is not None and last.stage is Stage.WORK and last.rir is None and effort.failed == last.reps + 1
 
 
-def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool) -> None:
-    """An effort with no set beside it: the last set's."""
+def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool, both: bool = False) -> None:
+    """An effort with no set beside it: the last set's; of `every` set that is done, or of `both` that were told last.
+    """
     record = draft.record
     place = name.names[0] if name is not None and len(name.names) == 1 else None
     if place is None and record.told:
@@ -96,6 +97,7 @@ def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool) 
     if every:
         worked = record.context(record.place_of(last.exercise) or 0).worked
         keys = list(dict.fromkeys((p.exercise, p.set) for p in worked if p.set is not None))
+        keys = keys[-2:] if both else keys
     ground = Ground(Source.SAID, (effort.start, effort.end))
     for key in keys:
         record.change(

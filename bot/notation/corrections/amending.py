@@ -133,6 +133,8 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     told: list[SetKey] = list(dict.fromkeys((p.exercise, p.set) for p in said if p.set is not None))
     old = [p for p in record.context(record.place_of(last.exercise) or 0).worked if _is_old(p, marks)]
     both = any(m.text.split()[-1:] == ["both"] or m.text.startswith("both ") for m in marks)
+    if both and not labels and len(told) == 2:
+        return told
     if both and not labels and len(record.context(record.place_of(last.exercise) or 0).worked) > 2:
         keys = list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
         return keys if len(keys) == 2 else None

@@ -163,6 +163,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         found = _numbered(marks, place) if told and linked else None
         if told and mark.kind is Kind.ORD and _opening(marks, at) is not None and out[-1].kind in (Kind.NUM, Kind.S):
             found = _numbered(marks, at)
+        if told and mark.kind is Kind.ORD and kind_at(marks, at + 1) is Kind.SET and _is_whole(entry):
+            found = _numbered(marks, at)
         one = found is not None and not any(m.text in _GROUPS for m in found[0])
         if found is not None and one and any(m.kind is Kind.TO for m in entry) and _counts_behind(marks, found[1]):
             found = None
@@ -174,6 +176,14 @@ def _behind(marks: list[Mark]) -> list[Mark]:
         out[start:] = [*said, *entry]
         at = end
     return out
+
+
+def _is_whole(entry: Sequence[Mark]) -> bool:
+    """Whether a load and its repetitions are told: `95x8 first set`."""
+    return [m.kind for m in entry if m.kind is not Kind.FILL][:3] in (
+        [Kind.NUM, Kind.X, Kind.NUM],
+        [Kind.NUM, Kind.FOR, Kind.NUM],
+    )
 
 
 def _parts(mark: Mark) -> bool:

@@ -45,6 +45,10 @@ def _together(marks: list[Mark]) -> list[Mark]:
     while place < len(out):
         if out[place].kind is Kind.EACH and out[place].text == "both" and _is_lifted(out, place + 1):
             out[place] = replace(out[place], kind=Kind.FILL)
+        spoken = past(out, max(place - 1, 0), Kind.FILL) == place and place > 1
+        if out[place].kind is Kind.TOTAL and out[place].text == "both hands" and spoken:
+            held = out[place - 1].text == "in" and kind_at(out, place - 2) in (Kind.S, *UNITS)
+            out[place] = replace(out[place], kind=Kind.HAND if held else Kind.TOTAL)
         if out[place].kind is not Kind.TOTAL:
             place += 1
             continue

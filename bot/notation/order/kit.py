@@ -57,7 +57,12 @@ def kit(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         out.append(mark)
-        if mark.kind is Kind.NUM and _is_held(marks, place):
+        heads = kind_at(marks, place - 1) is Kind.WITH and kind_at(marks, place + 1) is Kind.COLON
+        if (
+            mark.kind is Kind.NUM
+            and _is_held(marks, place)
+            and not (heads and not any(m.kind is Kind.ALL for m in out))
+        ):
             if len(out) > _TWO and out[-3].kind is Kind.ALL and kind_at(marks, place + 1) is Kind.COLON:
                 out[-3] = replace(out[-3], kind=Kind.FILL)
             out.append(Mark(Kind.S, "s", mark.end, mark.end, tight=True))

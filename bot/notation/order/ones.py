@@ -30,6 +30,12 @@ def ones(marks: list[Mark]) -> list[Mark]:
                 out[place] = replace(mark, kind=Kind.GAP)
             elif _ends(marks, place + 1) and _follows_lows(marks, place):
                 out[place] = replace(mark, kind=Kind.NUM, value=Decimal(1))
+        elif mark.text in LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _heads_load(marks, place):
+            unit = kind_at(marks, place + 2) in UNITS
+            by = replace(mark, kind=Kind.X, text="x", end=mark.start)
+            low = replace(mark, kind=Kind.NUM, value=Decimal(LOWS[mark.text]))
+            out[place : place + 2 + unit] = [*marks[place + 1 : place + 2 + unit], by, low]
+            return ones(out)
         elif mark.text in LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _ends(marks, place + 1):
             led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON, Kind.WAS)
             if led or (kind_at(marks, place - 1) in (Kind.FILL, Kind.ANOTHER) and text_at(marks, place - 1) in _LED):
@@ -39,6 +45,18 @@ def ones(marks: list[Mark]) -> list[Mark]:
                 if kind_at(marks, place + 1) is Kind.COMMA and _is_load(marks, place + 2):
                     out[place + 1] = replace(marks[place + 1], kind=Kind.AT)
     return out
+
+
+def _heads_load(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the load of a set called by its name follows it: `trap bar triple 275`."""
+    value = marks[place + 1].value if kind_at(marks, place + 1) is Kind.NUM else None
+    led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON)
+    end = place + 2 + (kind_at(marks, place + 2) in UNITS)
+    return led and value is not None and value >= _LEAST_LOAD and (_ends(marks, end) or kind_at(marks, end) in _RATES)
+
+
+_RATES = (Kind.RPE, Kind.RIR, Kind.OPEN)
+_LEAST_LOAD = 15
 
 
 def _ends(marks: Sequence[Mark], at: int) -> bool:

@@ -119,6 +119,22 @@ def _did(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _did_all(marks: list[Mark]) -> list[Mark]:
+    """`did the three at 90, 10s then a 9`: how many there were, each told behind."""
+    for place in range(2, len(marks) - 2):
+        article = marks[place - 1].text in ("the", "my", "all", "them") and marks[place - 2].text in _DOING
+        loaded = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
+        end = place + 3 + (kind_at(marks, place + 3) in (Kind.KG, Kind.LB))
+        parted = kind_at(marks, end) in (Kind.COMMA, Kind.COLON, Kind.DASH)
+        told = sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM)
+        if article and loaded and _is_few(marks, place) and parted and told:
+            alike = told == marks[place].value
+            gone = replace(marks[place], kind=Kind.GAP if alike else Kind.SLIP, value=None, parts=())
+            colon = replace(marks[end], kind=Kind.COLON)
+            return [*marks[:place], gone, *marks[place + 2 : end], colon, *marks[end + 1 :]]
+    return marks
+
+
 def _heads(marks: Sequence[Mark], place: int) -> bool:
     """`just the two on bench so far: 60x10, 60x9`: the only number before a colon, and as many sets behind it."""
     if marks[place - 1].text in ("number", "no", "set"):
@@ -212,6 +228,7 @@ TOLD_COUNTS = (
     step(_for_so_many, (Kind.FOR,), (Kind.EACH,)),
     step(_named, _ALIKE, (Kind.NAME, Kind.WEAK)),
     step(_did, (Kind.COMMA, Kind.COLON)),
+    step(_did_all, _DOING, (Kind.AT, Kind.WITH)),
     step(_of_minis, (Kind.MINI,)),
     step(_per_set, (Kind.ALL,)),
     step(_all_but, (Kind.EXCEPT,)),

@@ -100,7 +100,9 @@ class Loads(Steering):
         number = self.number(state.index)
         whole = not amount.leads and amount.value is not None and amount.value == int(amount.value)
         counts = whole and self.context.are_reps_in_reason(int(amount.value or 0), number)
-        return counts and (said.load is None or not self.context.is_planned(said.load, number))
+        bare = state.load is not None and state.load.load is not None and state.load.signed and not state.load.load.kg
+        listed = bare and amount.join is Join.COMMA
+        return counts and (said.load is None or listed or not self.context.is_planned(said.load, number))
 
     def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
         """A load behind repetitions without a link: of the last ones, or of a list of them."""
@@ -136,9 +138,9 @@ class Loads(Steering):
             return
         if made.chain == "LRR":
             group = list(made.sets[-2:])
-        if whole or (amount.join is Join.WITH and not made.last_named) or self._is_of_all(made, amount):
-            since = -1 if self._is_of_all(made, amount) else made.since_then
-            group = [s for s in made.sets if s.load is None and s.entry > since]
+        if whole or amount.join is Join.WITH or self._is_of_all(made, amount):
+            since = -1 if self._is_of_all(made, amount) else max(made.since_then, made.since_last)
+            group = [s for s in made.sets if s.load is None and s.entry > since] or [last]
             made.sets = (*(s for s in made.sets if s not in group), *group)
         if amount.join is Join.X and made.chain == "R" and amount.counts is Counts.UNSAID:
             assert said.load is not None
@@ -178,7 +180,9 @@ class Loads(Steering):
         """Whether the only load, behind a list of repetitions alone, is of all of them: `10, 9, 8 at 80`."""
         if amount.join not in (Join.AT, Join.WITH):
             return False
-        if state.since_then and (amount.join is Join.AT or amount.sign or self.context.worked):
+        if state.since_last or (state.since_then and amount.join is Join.AT):
+            return False
+        if state.since_then and (amount.sign or self.context.worked):
             return False
         plain = all(s.load is None and s.stage is Stage.WORK and s.label is None and not s.same for s in state.sets)
         planned = {self.context.planned_load(self.number(n)) for n in range(state.index)}

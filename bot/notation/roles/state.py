@@ -38,6 +38,8 @@ class State:
     """The entry before the last comma or sentence."""
     since_then: int = 0
     """The entry before the last `then`."""
+    since_last: int = 0
+    """The entry before `last set`, whose load is told by itself: `9, 8, last one 5 with 20 off`."""
     hand: bool = False
     slashed: bool = False
     """Whether that load came after a slash, where a drop was planned."""

@@ -82,6 +82,7 @@ class Steering(Rating):
     def _name_last(self, made: State, at: Span) -> None:
         """`last set`: what follows is of it; of sets told alike, only of it."""
         made.last_named = bool(made.sets)
+        made.since_last = made.entry if made.sets else 0
         end_group(made)
         if made.all_sets and len(made.sets) == 1 and made.sets[0].count == 1 and len(self.opens) > 1:
             made.label, made.label_at = self.opens[-1], at
