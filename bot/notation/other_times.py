@@ -116,6 +116,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if marks[place].kind is Kind.OTHERPERSON and (_is_own(marks, at) or _is_told_behind(marks, place, at)):
             break
+        if marks[place].kind is Kind.OTHERPERSON and _is_set_of_mine(marks, place, at):
+            break
         if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
@@ -180,6 +182,17 @@ def _is_set_apart(marks: Sequence[Mark], place: int, at: int) -> bool:
     return marks[place].kind is Kind.OTHERTIME or any(m.kind is Kind.NUM for m in marks[place:at])
 
 
+def _is_set_of_mine(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`my mate watched and 90x10`, `they are so hard but 110x8`: a set behind somebody who lifted nothing."""
+    first = at + 1
+    if marks[at].kind is not Kind.AND and marks[at].text != "but":
+        return False
+    told = [m.kind for m in marks[first : first + 3] if m.kind not in (Kind.KG, Kind.LB)]
+    entry = told[:1] == [Kind.NUM] and told[1:2] in ([Kind.X], [Kind.FOR], [Kind.NUM])
+    said = {w for m in marks[place:at] for w in m.text.split()}
+    return entry and not said & _LIFTED and not any(m.kind is Kind.NUM for m in marks[place:at])
+
+
 _WHEN = frozenset(("before", "while", "until", "till", "when", "after", "as", "since", "whilst"))
 _LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed", "lifted", "pressed", "at", "for"))
 
@@ -194,6 +207,12 @@ def _is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     rest = marks[at + 1].kind if at + 1 < len(marks) else None
     counted = rest in (None, Kind.REPS, Kind.X, Kind.FOR, Kind.AND, Kind.WITH, Kind.EACH, *EDGES)
     return counted and not lifted and before.kind is not Kind.NAME
+
+
+_LIFTED = frozenset(
+    words("benched squatted deadlifted curled rowed repped does lifts did got hit made pulled pushed lifted")
+)
+"""What somebody did who lifted too."""
 
 
 def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, beside, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.tied import is_led_at, is_tied
@@ -79,6 +79,8 @@ _NUMBERED = frozenset(words(
     "chapter terminal bay week phase cycle hr bpm"
 ))  # fmt: skip
 """Things that have a number of their own."""
+_TURNED_UP = frozenset(words("music volume speakers headphones pulse heart hr bpm rate heartrate temp aircon"))
+"""What stands at a number of its own: `music at 100`."""
 
 
 def is_named_so(marks: Sequence[Mark], place: int) -> bool:
@@ -89,9 +91,10 @@ def is_named_so(marks: Sequence[Mark], place: int) -> bool:
         before = marks[place - 2].text.split()[-1:] if place > 1 else []
     linked = place + 1 < len(marks) and marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS)
     value = marks[place].value
+    turned = before == ["at"] and place > 1 and bool(set(marks[place - 2].text.split()) & _TURNED_UP)
     hour = before == ["since"] and value is not None and value <= _LAST_HOUR
     stuck = place > 0 and marks[place - 1].text == "stuck on the" and value is not None and value > _MOST_REPS
-    return not linked and (hour or stuck or bool(set(before) & _NUMBERED))
+    return not linked and (hour or stuck or turned or bool(set(before) & _NUMBERED))
 
 
 _MOST_REPS = 30
@@ -144,7 +147,9 @@ _TAKING = frozenset(words("time took duration total length timer clock elapsed l
 
 
 def _is_hour(marks: Sequence[Mark], place: int) -> bool:
-    """`5 in the morning`: a time of day."""
+    """`5 in the morning`, `finished work at 6`: a time of day."""
+    if [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.UNDONE, Kind.AT] and "work" in marks[place - 2].text:
+        return True
     said = [m.text for m in marks[place + 1 : place + 4]]
     return said[:2] == ["in", "the"] and said[2:] in (["morning"], ["evening"], ["afternoon"])
 
@@ -315,6 +320,8 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
     if _is_only_one(marks, place) and any(m.kind is Kind.NAME and m.names for m in marks[start:place]):
         return False
     after = beside(marks, place, 1)
+    if place + 1 < end and marks[place + 1].kind is Kind.FILL and continues_list(marks, place):
+        return False
     if after is not None and place + 1 < end and (after.kind in (Kind.WORD, Kind.OTHERPERSON) or after.text in _TALKY):
         return True
     if place == start:

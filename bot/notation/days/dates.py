@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +59,8 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     on_the = "the" in before and "on" in (text_at(marks, place - 2), *before)
     counted = text_at(marks, place + 1) in ("set", "rep")
     counted = counted or any(m.kind is Kind.FAILED or "fail" in m.text for m in marks[max(0, place - 3) : place])
+    struggled = {w for m in marks[max(0, place - 4) : place] for w in m.text.split()} & _OF_REPS
+    counted = counted or (bool(struggled) and (mark.value or 0) <= _MOST_REPS)
     told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
     counted = counted or (told and (mark.value or 0) <= _MOST_SETS) or _goes_on(marks, place)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
@@ -71,6 +74,11 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     return None
 
 
+_OF_REPS = frozenset(words(
+    "start struggled struggle slowed slow shaky wobbled wobbly stuck grindy ground grind slipped stalled lost ugly",
+    "stopped",
+))  # fmt: skip
+"""How a set or a repetition went, and no day."""
 _MOST_REPS = 12
 _YEAR = 2
 """Digits of the shortest year."""

@@ -27,11 +27,25 @@ def again(marks: list[Mark]) -> list[Mark]:
             count = place - 1 - (kind_at(out, place - 1) in _COUNTS)
             if kind_at(out, count) is Kind.NUM and kind_at(out, count - 1) not in (Kind.X, Kind.FOR, *_LINKS):
                 _link(out, count, place, place + 1)
+        elif mark.kind is Kind.SAME and mark.text.split()[-1] == "again" and kind_at(out, _got(out, place)) is Kind.NUM:
+            at = _got(out, place)
+            out[place + 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in out[place + 1 : at]]
+            out[place] = replace(mark, kind=Kind.SAMELOAD, text="same weight")
         elif mark.kind is Kind.SAME and mark.text in ("same", "the same"):
             counted = kind_at(out, place + 1) is Kind.NUM and kind_at(out, place + 2) in _COUNTS
             if counted and kind_at(out, place + 3) in (Kind.FILL, *_LINKS):
                 _link(out, place + 1, place, place + 3)
     return out
+
+
+def _got(marks: Sequence[Mark], place: int) -> int:
+    """Where the count of `did it again after 20 min and got 6` stands; the place itself, where none is told so."""
+    at = past(marks, place + 1, Kind.FILL, Kind.GAP)
+    if kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (Kind.MINUTES, Kind.SECONDS):
+        at = past(marks, at + 2, Kind.FILL)
+    linked = kind_at(marks, at) in (Kind.AND, Kind.COMMA) and text_at(marks, at + 1) in ("got", "managed", "only")
+    number = past(marks, at + 1, Kind.FILL)
+    return number if linked and _ends(marks, number + 1 + (kind_at(marks, number + 1) is Kind.REPS)) else place
 
 
 def _link(out: list[Mark], count: int, word: int, at: int) -> None:
