@@ -25,6 +25,26 @@ _DOING = frozenset(
 """Before an exercise that the session lacks, these say that it was done."""
 
 
+_GIVEN_UP = ("had to", "have to", "skip", "couldnt", "cant", "didnt", "not doing", "are", "is", "bailed", "binned")
+"""How what leaves an exercise out begins, in words that can be of nothing else: `dropped the curl bar` can."""
+
+
+def left_out_for(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """The places of words of a hurt that leave an exercise out: `had to stop the rows, chest felt heavy`."""
+    out: set[int] = set()
+    for place in hurt:
+        mark = marks[place]
+        if mark.kind not in (Kind.SKIP, Kind.SKIPPED) or not mark.text.startswith(_GIVEN_UP):
+            continue
+        step = 1 if mark.kind is Kind.SKIP else -1
+        at = place + step
+        while kind_at(marks, at) is Kind.FILL or text_at(marks, at) in ("the", "my"):
+            at += step
+        if kind_at(marks, at) is Kind.NAME:
+            out |= {place, *range(place + 1, at)}
+    return out
+
+
 def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
     """The marks with a dash that parts a hurt from the rest as the edge of a part: `knee hurts - 80x9`."""
     out = list(marks)

@@ -13,8 +13,11 @@ from bot.notation.taking import take
 from bot.notation.tokens import Mark
 
 
-def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
-    """A bare `done`: the current set as planned, or a question. Gives the words that end the session, where they do."""
+def read_bare_done(draft: Draft, marks: Sequence[Mark], *, hurts: bool) -> Span | None:
+    """A bare `done`: the current set as planned, or a question. Gives the words that end the session, where they do.
+
+    `hurts`: the message tells of pain, so that `done with swings` gives up what is left of them.
+    """
     is_done, name, every = read_done(marks)
     if is_done and draft.skipped and name is None:
         left = [n for n in open_names(draft) if n not in draft.skipped]
@@ -34,6 +37,9 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
         if name is None:
             draft.doubt(Doubt(AskKind.DONE, *at))
         return None
+    if name is not None and context.worked and (hurts or _says_today(marks, mark)):
+        _skip(draft, [place], at)
+        return None
     number = _number_of(marks, mark)
     if number is not None and number not in context.open_sets:
         draft.doubt(Doubt(AskKind.DONE, *at))
@@ -48,6 +54,24 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark]) -> Span | None:
     count = len(context.open_sets) if every else 1
     take(draft, plan_ways(context, count, *at, needs_load=True, label=number), place, name)
     return None
+
+
+def read_done_behind(draft: Draft, marks: Sequence[Mark]) -> Span | None:
+    """A `done` in a part of its own behind sets and skips that leave none open: the words that end the session."""
+    is_done, name, _ = read_done(marks)
+    ends = bool(marks) and marks[-1].text == "and done"
+    left = [n for n in open_names(draft) if n not in draft.skipped]
+    if not (is_done or ends) or name is not None or left:
+        return None
+    mark = next((m for m in reversed(marks) if m.kind is Kind.DONE), None)
+    return None if mark is None else (mark.start, mark.end)
+
+
+def _says_today(marks: Sequence[Mark], done: Mark) -> bool:
+    """`done with swings for today`, `swings done for the day`: over, though sets are left."""
+    if not {Kind.WITH, Kind.FOR} & {m.kind for m in marks} and not set(done.text.split()) & _WHOLE:
+        return False
+    return bool({w for m in marks if m.start >= done.start for w in m.text.split()} & _WHOLE)
 
 
 def _number_of(marks: Sequence[Mark], done: Mark) -> int | None:

@@ -21,7 +21,7 @@ from bot.notation.gear import without_gear
 from bot.notation.headings import unknown_heading
 from bot.notation.hurt_parts import begun, without_words
 from bot.notation.kinds import Kind
-from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_stop
+from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_done_behind, read_stop
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
@@ -115,7 +115,9 @@ class Reader:
         if draft.ask is None and (skips.names or skips.rest is not None):
             keep_skips(draft, skips)
         if draft.ask is None and not reported and finish is None:
-            finished = read_bare_done(draft, marks)
+            finished = read_bare_done(draft, marks, hurts=hurt.pain is not None)
+        if draft.ask is None and reported and finish is None:
+            finished = read_done_behind(draft, marks)
         if draft.ask is None:
             keep_skips(draft, skips)
         if draft.ask is None and not reported and beside.question.at is None and _tells_of_before(marks, before):

@@ -16,7 +16,7 @@ from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
 from bot.notation.exercise_numbers import exercises_by_number
-from bot.notation.hurt_parts import of_hurts, with_edges
+from bot.notation.hurt_parts import left_out_for, of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
@@ -76,6 +76,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         for place, mark in enumerate(marks)
         if mark.kind not in (Kind.LINE, Kind.STOP) and _is_within(at[mark.start], hurts)
     }
+    hurt -= left_out_for(marks, hurt)
     hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
     hurt |= {
         p for p in range(len(marks) - 1) if marks[p].kind is Kind.NUM and p + 1 in hurt and marks[p + 1].kind in _TIMES

@@ -55,6 +55,8 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
     word, then = scene.word(mark.end), scene.word(mark.end + 1)
     if mark.end < len(scene.tokens) and scene.tokens[mark.end].gap is Gap.HARD:
         return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or then in _ALL_WELL)
+    if word == "free" and scene.words(mark.first - 6, mark.first) & {"can't", "not", "isn't", "won't"}:
+        return False
     if word in _DENIALS:
         return then not in ("until", "except")
     if word in ("actually", "or", "well") and then in _DENIALS - {"free"}:
@@ -65,6 +67,8 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
 def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     last = scene.word(no.end - 1)
     if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
+        return False
+    if last == "stop" and scene.words(no.first - 2, no.first) >= {"had", "to"}:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False

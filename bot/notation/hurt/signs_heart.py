@@ -138,12 +138,12 @@ def winded(scene: Passage) -> Iterator[Sign]:
         ):
             yield sign_of("breath", (m,), None)
     for m in scene.of(Cue.WINDED):
-        if not stands(scene, m):
+        if not stands(scene, m) or (m.doubts and "still" not in scene.sentence_words(m.first)):
             continue
         for s in scene.of(Cue.SETTLE):
             if scene.word(s.first) not in ("still", "keeps", "later", "since") and near(scene, m, s, 6):
                 yield sign_of("breath", (m, s), None)
-        for i, token in enumerate(scene.tokens if not m.doubts else ()):
+        for i, token in enumerate(scene.tokens):
             timed = token.kind is Kind.TIME or (token.word in _UNITS and scene.word(i - 1) in _MANY)
             timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):

@@ -38,6 +38,7 @@ _RETURNED = word_set("is 's was come came comes coming go went get got be been i
 """Words before `back` that make it `again`."""
 
 
+_TRAINED = (Tissue.MUSCLE, Tissue.CHEST, Tissue.MIXED)
 _OF_IT = word_set("on of in my the left right")
 
 
@@ -116,6 +117,9 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
 
 def _is_my_back(scene: Scene, m: Mark) -> bool:
     before, after = scene.word(m.first - 1), scene.word(m.end)
+    alone = m.first > 0 and scene.tokens[m.first].gap is Gap.SOFT and scene.ends(m.end)
+    if alone and not any(x.place is not None and x.place.tissue in _TRAINED for x in scene.place_marks if x is not m):
+        return True
     mine = "my" in (before, scene.word(m.first - 2))
     if m.end - m.first > 1 or mine or (before in BACK_BEFORE and after not in ("to", "at")):
         return True

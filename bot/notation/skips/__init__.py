@@ -78,7 +78,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
             rest = (mark.start, mark.end)
             places |= used
             continue
-        if mark.kind not in _CUES or is_hindered(marks, place):
+        if mark.kind not in _CUES or is_hindered(marks, place) or _goes_on(marks, place):
             if _is_crossed(marks, place):
                 found, used, _ = names_before(marks, place, True)
                 names, places = names + found[:1], places | {place, *(i for i in used if marks[i] in found[:1])}
@@ -258,10 +258,25 @@ def _is_bare(marks: Sequence[Mark], place: int) -> bool:
 _ALONE = ("skip", "skipping", "skipped", "skip it", "pass", "ill skip", "im skipping")
 
 
+def _goes_on(marks: Sequence[Mark], place: int) -> bool:
+    """`couldnt stop it`, `couldnt hold it longer`, `so i left it at 50x10`: what is denied or left stands behind.
+
+    In the words of a hurt the denial stands before.
+    """
+    if marks[place].text == "stop" and place and marks[place - 1].kind is Kind.GAP and _pronoun(marks, place):
+        return True
+    if marks[place].text.startswith("so ") and not _ends(marks, place):
+        return True
+    behind = marks[place + 1].kind if place + 1 < len(marks) else None
+    verb = behind in (Kind.NAME, Kind.WEAK) and _pronoun(marks, place + 1)
+    return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
+
+
 def _pronoun(marks: Sequence[Mark], place: int) -> bool:
     """Whether `them` or `it` stands for what is skipped."""
     following = marks[place + 1 : place + 2]
-    return bool(following) and following[0].text in PRONOUNS
+    own = marks[place].kind is Kind.SKIPPED and marks[place].text.split()[-1] in ("them", "it") and _ends(marks, place)
+    return own or (bool(following) and following[0].text in PRONOUNS)
 
 
 def _gives_up(marks: Sequence[Mark], place: int) -> bool:
@@ -282,4 +297,6 @@ def _gives_up(marks: Sequence[Mark], place: int) -> bool:
         "calling it there",
         "stopping here",
         "stop here",
+        "thatll do",
+        "that will do",
     ) and after.kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)

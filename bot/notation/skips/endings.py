@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import DENYING
 from bot.notation.tokens import Mark
@@ -31,7 +32,12 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         )
         if before is not None and before.kind in (Kind.NAME, Kind.WEAK) and not own:
             continue
-        if _is_of_exercise(marks, place) or _is_of_time(marks, place) or _is_of_those(marks, place):
+        if (
+            _is_merely(marks, place)
+            or _is_of_exercise(marks, place)
+            or _is_of_time(marks, place)
+            or _is_of_those(marks, place)
+        ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
             m.kind in (Kind.ANOTHER, Kind.MORE) for m in marks[:place]
@@ -39,6 +45,24 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+def _is_merely(marks: Sequence[Mark], place: int) -> bool:
+    """`hammy feels a bit tight, thats all`: nothing more than what was said before, and no end."""
+    if marks[place].text not in ("thats all", "that is all", "that was all"):
+        return False
+    end = place - (place > 0 and marks[place - 1].kind is Kind.COMMA)
+    start = end
+    while start > 0 and marks[start - 1].kind not in EDGES and end - start < _FAR:
+        start -= 1
+    told = [i for i in range(start, end) if marks[i].kind in _WITH_IT]
+    part = marks[max([start, *(i + 1 for i in told)]) : end]
+    return any(set(m.text.split()) & _SLIGHT for m in part)
+
+
+_SLIGHT = frozenset(["bit", "just", "little", "only", "slightly", "tad", "touch", "slight", "merely", "need", "mild"])
+_FAR = 12
+"""Marks that are looked back at."""
 
 
 def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
@@ -119,6 +143,7 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
             Kind.WAS,
             Kind.AND,
             Kind.WITH,
+            Kind.FOR,
             Kind.SETS,
         }:
             names = [m for m in part if m.kind is Kind.NAME]

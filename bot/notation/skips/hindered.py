@@ -24,16 +24,20 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_asked(marks: Sequence[Mark], place: int) -> bool:
-    """`carry on with thrusts or leave them?`: one of two ways that are asked about."""
+    """`carry on with thrusts or leave them?`, `skip calves?`: asked about."""
     start, end = place, place
     while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA):
         start -= 1
     while end < len(marks) and marks[end].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
         end += 1
     asked = end < len(marks) and marks[end].kind is Kind.QUERY
-    return asked and any(m.kind is Kind.OR for m in marks[start:place])
+    apart = any(m.kind is Kind.COMMA for m in marks[place:end])
+    bare = place == start and not apart and marks[place].text.split()[0] in _BARE
+    return asked and (bare or any(m.kind is Kind.OR for m in marks[start:place]))
 
 
+_BARE = frozenset(["skip", "leave", "ditch", "bin", "miss", "drop"])
+"""Words that open a question of what to do: `skip calves?`, no telling."""
 _KEEPING = frozenset(["saving", "save", "leaving", "leave", "keeping", "left", "saved"])
 _LATER = frozenset(["last", "end", "later", "finisher", "dessert", "after"])
 

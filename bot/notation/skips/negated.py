@@ -10,9 +10,10 @@ from bot.notation.tokens import Mark
 _NAMES = (Kind.NAME, Kind.WEAK)
 _TODAY = frozenset(["today", "tonight", "day", "session", "time"])
 _LITTLE = frozenset(["i", "we", "today", "tonight", "now", "this", "time", "the", "day", "sorry", "either", "then",
-                     "so", "just", "really", "session", "anymore", "will"])  # fmt: skip
+                     "so", "just", "really", "session", "anymore", "will", "me"])  # fmt: skip
 _DENIED = frozenset(["dont do", "do not do", "dont make", "do not make", "did not make", "didnt make", "not make",
-                     "not do", "dont", "wont", "didnt", "did not", "do not", "not", "make not", "do no"])  # fmt: skip
+                     "not do", "dont", "wont", "didnt", "did not", "do not", "not", "make not", "do no",
+                     "not for"])  # fmt: skip
 _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP)
 
 
@@ -20,7 +21,9 @@ def with_negated(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such a denial as a skip; with numbers in its part it is none."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind not in (Kind.NOT, Kind.NO, *_NAMES, *_WHICH) and mark.text != "without":
+        refused = mark.text in _REFUSED and _leads(marks, place + 1)
+        unable = mark.kind is Kind.OTHERTIME and mark.text in _UNABLE
+        if mark.kind not in _DENYING and mark.text != "without" and not (refused or unable):
             continue
         start, end = _part(marks, place)
         if kind_at(marks, end) is Kind.QUERY or any(m.kind is Kind.NUM for m in marks[start:end]):
@@ -29,6 +32,11 @@ def with_negated(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.SKIPPED)
         elif (mark.kind is Kind.NOT or mark.text == "without") and _is_of_name(marks, place, start, end):
             out[place] = replace(mark, kind=Kind.SKIP)
+        elif refused and _is_refused(marks, place, start, end):
+            out[place] = replace(mark, kind=Kind.SKIP)
+            out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
+        elif unable and _is_of_name(marks, place, start, end):
+            out[place] = replace(mark, kind=Kind.SKIP)
         elif mark.kind in (*_NAMES, *_WHICH):
             end = next((i for i in range(place + 1, end) if _breaks(marks[i])), end)
             if _is_denied(marks[place + 1 : end]):
@@ -36,6 +44,23 @@ def with_negated(marks: Sequence[Mark]) -> list[Mark]:
                 for at in range(place + 2, end):
                     out[at] = replace(marks[at], kind=Kind.FILL)
     return out
+
+
+_DENYING = (Kind.NOT, Kind.NO, *_NAMES, *_WHICH)
+_REFUSED = frozenset(["nah", "nope", "naw", "no", "pass"])
+_UNABLE = frozenset(["cant", "cannot", "wont", "wont be", "couldnt"])
+
+
+def _leads(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a word stands here that leads to what is refused: `nah on the`, `no to`."""
+    leads = kind_at(marks, place) in (Kind.AT, Kind.WITH, Kind.TO)
+    return leads and marks[place].text.split()[0] in ("on", "to")
+
+
+def _is_refused(marks: Sequence[Mark], place: int, start: int, end: int) -> bool:
+    """`nah on the ab wheel today`, `no to rows`: names alone, and little words."""
+    rest = [m for m in (*marks[start:place], *marks[place + 2 : end]) if m.kind is not Kind.FILL]
+    return bool(rest) and all(m.kind in (*_NAMES, Kind.AND, Kind.FOR) for m in rest)
 
 
 _BECAUSE = frozenset(["because", "cos", "coz", "bc", "cuz", "cause", "as", "since", "so", "but"])
@@ -65,7 +90,7 @@ def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
 def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool:
     """`today not the planks`, `not the planks today`, `without planks`: the name straight behind."""
     at = place + 1
-    while kind_at(marks, at) is Kind.FILL and marks[at].text in ("the", "my", "any", "doing", "make", "do"):
+    while kind_at(marks, at) is Kind.FILL and marks[at].text in ("the", "my", "any", "doing", "make", "do", "be"):
         at += 1
     if kind_at(marks, at) not in _NAMES:
         return False
@@ -79,12 +104,12 @@ def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool
             today, behind = True, behind[:place_behind]
             break
     plain = all(m.kind in (Kind.FILL, *_NAMES, Kind.AND) for m in (*ahead, *behind))
-    return plain and (today or marks[place].text == "without")
+    return plain and (today or marks[place].text in ("without", "wont"))
 
 
 def _is_denied(rest: Sequence[Mark]) -> bool:
     """Whether all that follows a name in its part denies that it is done: `i dont do today`."""
-    if not rest or not all(m.kind in (Kind.FILL, Kind.NOT, Kind.WORD, Kind.OTHERTIME) for m in rest):
+    if not rest or not all(m.kind in (Kind.FILL, Kind.NOT, Kind.WORD, Kind.OTHERTIME, Kind.FOR) for m in rest):
         return False
     said = [w for m in rest for w in m.text.split()]
     own = "i" in said or "we" in said

@@ -30,6 +30,8 @@ _TROUBLE = frozenset(
 )
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _NAMES = (Kind.NAME, Kind.WEAK)
+_DENIED = frozenset(words("didnt couldnt cant wont not dont havent cannot"))
+"""With these nothing was done: `didn't do calves because the machine was taken`."""
 
 
 def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], told: frozenset[str]) -> Mark | None:
@@ -97,7 +99,7 @@ def _other_gear(part: Sequence[Mark], own: set[str]) -> Iterator[Mark]:
     doing = False
     for mark in part:
         said = mark.text.split()
-        doing = doing or bool(set(said) & _DOING)
+        doing = doing or (bool(set(said) & _DOING) and not set(said) & _DENIED)
         if doing and mark.kind not in NUMBERS:
             gear = [w for w in (singular(w) for w in said) if w in _EQUIPMENT]
             if gear and not set(gear) <= own:
