@@ -1,8 +1,11 @@
 """Numbers kept as repetitions that may be the number of the set, or of sets: `3: 5`, `three done`."""
 
 from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.answer import Source
+from bot.notation.context import Context
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -13,6 +16,7 @@ _MOST_SETS = 12
 _SEVERAL = 2
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
            Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
+_LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
 _OF_MORE = (Kind.ANOTHER, Kind.MORE, Kind.AGAIN, Kind.SAME, Kind.SETS, Kind.TIMES)
 _EXTRA = frozenset(
     words("extra bonus additional more another spare sneaky snuck sneaked threw added burnout amrap fun")
@@ -66,8 +70,22 @@ def beyond_plan(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> 
         planned = len(record.exercises[place].sets)
         if not 0 < planned < one.row.set or (one.grounds.number.source is Source.SAID and one.row.set == planned + 1):
             continue
+        if one.grounds.number.source is not Source.SAID and _is_loaded_alike(one, record.context(place)):
+            continue
         name = one.grounds.exercise.at if one.grounds.exercise.source is Source.SAID else None
         if name is not None and not any(m.kind not in _LISTED for m in marks if name[1] <= m.start < at[0]):
             continue
-        return next((m for m in marks if m.start < at[1] and at[0] < m.end), None)
+        first = next((m for m in marks if m.start < at[1] and at[0] < m.end), None)
+        load = one.grounds.load.at if one.grounds.load.source is Source.SAID else None
+        spans = [at, *([load] if load is not None else [])]
+        return first and replace(first, start=min(s for s, _ in spans), end=max(e for _, e in spans))
     return None
+
+
+def _is_loaded_alike(one: Told, context: Context) -> bool:
+    """Whether a set is told with its load, and that is near the planned one of the last set or that of a set done."""
+    load = one.row.load
+    if load is None or one.grounds.load.source is not Source.SAID:
+        return False
+    loads = [context.exercise.sets[-1].load, *(p.load for p in context.worked if p is not one.row)]
+    return any(other.kg > 0 and _LEAST <= load.kg / other.kg <= _MOST for other in loads if other is not None)

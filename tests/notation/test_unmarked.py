@@ -88,7 +88,7 @@ DONE = tuple(
 )
 
 
-@pytest.mark.parametrize("text", ["rough one. 65x9", "thrusts. felt good today. 65, 9"])
+@pytest.mark.parametrize("text", ["rough one. 65x9", "thrusts. felt good today. 65, 9", "got 9 with some help"])
 def test_a_set_more_than_planned_is_asked_about(text: str) -> None:
     """Nothing says that it was one more: it may be something else."""
     assert read_message(Request(text, Unit.KG, NOW, (THRUST,), DONE)).ask is not None
