@@ -459,7 +459,8 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "im calling it on; i am calling it on; not gonna risk; not going to risk; and not doing; and not doing the; and im not doing; and im not doing the; and not bothering with; "
+        "im calling it on; i am calling it on; not gonna risk; not going to risk; and not doing; and not doing the; "
+        "and im not doing; and im not doing the; and not bothering with; "
         "quit; quit the; quitting; quitting the; gave up on; gave up on the; giving up on; "
         "bailed on the; bailing on the; bail on the; let fall; i let fall; let slide; i let slide; letting slide; "
         "shall not do; shall not do the; shall not attempt; shall not attempt the; shant do; shall not be doing; will "
@@ -614,6 +615,7 @@ PHRASES: dict[Kind, str] = {
         "made error; made mistake; have made mistake; i have made a mistake; i made mistake; excuse me; scuse me; beg "
         "pardon; forgive me; my apologies; "
         "nah; sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
+        "hold up; "
         "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
         "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
         "sorry; sorry wait; argh; ooops; woops; misread; miscounted; miscount; i miscounted; lied; i lied; tell a "

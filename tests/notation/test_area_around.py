@@ -217,3 +217,82 @@ def test_talk_that_runs_into_its_sets_is_parted_from_them(talk: str) -> None:
 def test_single_meanings(text: str, stored: tuple[str, ...]) -> None:
     """Other ways to tell a set with something beside it."""
     _check(text, stored, THRUST, DIP, LEG_CURL)
+
+
+@pytest.mark.parametrize(
+    "talk", ["my mate watched", "my mate spotted me", "a guy let me work in", "the trainer saw it"]
+)
+def test_a_set_behind_somebody_who_lifted_nothing_is_the_clients(talk: str) -> None:
+    """`my mate watched and 90x10` is a set; `my mate did 100 and 90 for 9` may be all his."""
+    for told in ("90x10, 90x9", "90x10 90x9", "90 10 9"):
+        _check(f"{talk} and {told}", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9"), THRUST)
+
+
+@pytest.mark.parametrize(
+    "talk", ["music at 100", "volume at 80", "finished work at 6", "struggled on the 3rd", "slowed down on the 5th"]
+)
+def test_a_loudness_an_hour_and_a_hard_repetition_are_no_set_and_no_day(talk: str) -> None:
+    """`90x10 and finished work at 6` is one set; `struggled on the 3rd` is no date."""
+    reading = _read(f"90x10 and {talk}", THRUST)
+    assert (reading.ask, reading.performed, reading.day) == (None, rows("Hip Thrust#1 90x10"), None)
+
+
+@pytest.mark.parametrize(
+    "told", ["did it again and got 8", "did it again after 20 min and got 8", "same again but got 8"]
+)
+def test_a_set_done_again_with_fewer_is_one_set(told: str) -> None:
+    """What was done again is the load, where its count is told."""
+    _check(told, ("Hip Thrust#2 90x8",), THRUST, done=("Hip Thrust#1 90x9",))
+
+
+CRUSHER = PlannedExercise("Skull Crusher", sets("22.5", 10, 12), aliases=("skulls",))
+LUNGE = PlannedExercise("Reverse Lunge", sets("24", 8, 10), load_style=LoadStyle.PER_HAND, sides=2)
+ADDUCTOR = PlannedExercise("Adductor Machine", sets("35", 12, 15))
+ABDUCTOR = PlannedExercise("Abductor Machine", sets("40", 12, 15))
+SHOULDERS = PlannedExercise("Machine Shoulder Press", sets(None, 10, 12))
+HANG = PlannedExercise("Dead Hang", sets(None, 30, 45, 2), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+WHEEL = PlannedExercise("Ab Wheel", sets(None, 8, 12), load_style=LoadStyle.NONE, aliases=("wheel",))
+NAMED = [
+    (("Skull Crusher#1 22.5x12",), ("skullcrushers {}", "skullcrusher {}", "scullcrushers {}", "skull crushers {}"),
+     "22.5x12"),
+    (("Reverse Lunge#1 24x10",), ("back lunges {}", "back lunge {}", "lunges backwards {}"), "24x10"),
+    (("Adductor Machine#1 35x14",),
+     ("aductor {}", "hip adduction {}", "adduction machine {}", "inner thigh machine {}", "adducter {}"), "35x14"),
+    (("Abductor Machine#1 40x14",),
+     ("aductor {}", "hip abduction {}", "abduction {}", "outer thigh {}", "hip abductor {}"), "40x14"),
+    (("Machine Shoulder Press#1 30x11",), ("the shoulder machine {}", "on the shoulder machine {}"), "30, 11 times"),
+    (("Dead Hang#1 -x38",), ("hanging {}", "i was hanging for {}", "{} hanging", "hung {}"), "38s"),
+    (("Ab Wheel#1 -x10",),
+     ("enough squats, on to the wheel. {}", "done with skulls, wheel next. {}", "lunges are done so wheel now. {}"),
+     "10"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("stored", "text"), [(stored, said.format(told)) for stored, names, told in NAMED for said in names]
+)
+def test_other_names_of_one_exercise(stored: tuple[str, ...], text: str) -> None:
+    """Names in one word or two, by what is trained, as a verb, and of what was moved on to."""
+    squat = PlannedExercise("Box Squat", sets("100", 5, 5), aliases=("squats",))
+    _check(text, stored, squat, CRUSHER, LUNGE, ADDUCTOR, ABDUCTOR, SHOULDERS, HANG, WHEEL)
+
+
+@pytest.mark.parametrize(
+    "end", [", 3 times through", ", three times round", ". did that 3 times", ", three rounds", ", 3 rounds of it"]
+)
+@pytest.mark.parametrize("link", [" then ", ", ", " + ", " and "])
+def test_a_circuit_gone_through_so_many_times(link: str, end: str) -> None:
+    """`12 curls then 10 dips, 3 times through` is three sets of each."""
+    stored = tuple(f"{name}#{n} {told}" for n in (1, 2, 3) for name, told in (("Leg Curl", "35x12"), ("Dip", "0x10")))
+    _check(f"12 leg curls{link}10 dips{end}", stored, LEG_CURL, DIP)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["keep the 90 or go 95 today, which is better", "stay at 90 or go up", "use the 90 or the 95, which one",
+     "keep 90 or drop to 85, your call"],
+)  # fmt: skip
+def test_a_choice_of_what_to_do_is_a_question(text: str) -> None:
+    """`keep the 90 or go 95 today` stores nothing."""
+    _check(text, (), THRUST)
+    assert _read(text, THRUST).question

@@ -32,6 +32,7 @@ DONE = {
     "ro2": f"{SQUATS}; ro1 50x10; ro2 50x9",
     "ro": f"{SQUATS}; {ROWS}",
     "sp1": f"{SQUATS}; {ROWS}; sp1 20x10",
+    "sp": f"{SQUATS}; {ROWS}; {PRESSES}",
     "la1": f"{SQUATS}; {ROWS}; {PRESSES}; la1 45x10",
 }
 NAMES = {exercise.name: short for short, exercise in PLANS.items()}
@@ -75,6 +76,11 @@ INSIDE: list[Meaning] = [
     ("", "sq1 100x5; sq2 100x5", ("100 x 5 x 3, hang on thats wrong, 100 x 5 x 2",)),
     ("", "sq1 95x5", ("the bar was 95 not 100, got 5", "had 95 on the bar for 5", "95 not 100, 5 reps")),
     ("sq1", "sq2 100x4", ("4 on this one, not 5", "4 reps this set not 5", "only 4 on this one", "this set 4 not 5")),
+    ("", "sq1 100x4", tuple(f"100x5{link}100x4" for link in (" rather ", ", rather ", " or rather ", ". rather "))),
+    ("sp", "la1 45x8 left; la1 45x7 right", tuple(
+        f"45x8 {both}{wrong} right was 7"
+        for both, wrong in product(("each", "each side"), (", no wait", ". no", ", actually", ", oh wait", ","))
+    )),
     ("sq", "ro1 50x10; ro2 50x9; ro3 50x8", (
         "50x10, actually felt easy, 9, 8", "50x10 9 8. wait for the rack was long", "50x10, no sweat, 50x9, 50x8")),
 ]  # fmt: skip
@@ -82,7 +88,12 @@ STORED: list[Meaning] = [
     ("la1", "-la1; la1 45x9 left; la1 45x10 right", (
         "landmine left was 9 not 10 sorry, right stays 10", "left was 9 not 10, right unchanged",
         "landmine left should be 9, right should be 10", "left was 9 not 10, right is still 10")),
+    ("ro1", "-ro1; ro1 47.5x10", (
+        "forget the 50, i had 47.5 on", "forget the 50, it was 47.5", "scratch the 50, had 47.5 on",
+        "forget 50, i used 47.5 for the rows", "ignore the 50, that row was 47.5")),
     ("ro", "ro3 30x8 drop", (
+        "forgot the drop on that last row: 30 x 8", "forgot to say the drop on the last one: 30 for 8",
+        "oh and the drop from the rows, 30 8", "i missed off the drop for rows: 30 x 8",
         "i forgot to write the drop, it was 30 for 8", "the drop i did not write: 30 for 8",
         "btw i did the drop on the rows, 30 for 8, didnt log it")),
     ("ro1", "-ro1; ro1 52.5x10; ro2 50x8", (
@@ -109,6 +120,8 @@ LEFT: list[Meaning] = [
     ("sq", "ro1 50x10; ro2 50x9; /ro", (
         "rows 50x10 9, cut the last set", "rows 50x10 9, bailed on the third", "quit rows after two: 50x10, 50x9",
         "gave up on rows after two, 50x10 9", "stopped after two sets, 50x10 50x9", "rows 50x10 9, called rows there")),
+    ("", "sq1 100x5; sq2 100x5; /ro", (
+        "100 kg, i do five, five. row i leave for other day", "100x5 5. rows i'll do another day")),
     ("ro", "sp1 20x10", ("was going to skip press but did 20x10",)),
     ("", SQUATS, ("squat is finish as planned, all three set",)),
     ("ro2", "ro3 50x7; pain", ("got 7 at 50 then felt something pull in my right hamstring, stopped there",)),
@@ -121,6 +134,7 @@ MINUTES: list[Meaning] = [
     ("", "m15", ("fifteen minutes and im out", "quarter of an hour is all")),
     ("", "", ("walked here, 25 min", "on my way, 15 minutes out", "be there in ten minutes")),
     ("", "sq1 100x5", ("ten minute warmup then 100x5", "100x5. 20 minute walk here", "3 minutes between sets, 100x5")),
+    ("", "sq1 100x5", ("100x5, my train goes at 23:05", "100x5. gym shuts 22:30 so have to be quick")),
     ("ro", "m20; /sp", ("I've twenty minutes left so I'm leaving out the press",)),
 ]  # fmt: skip
 CASES = [(done, text.format(cue), wanted) for (done, text, wanted), cue in product(ANEW, CUES)] + [

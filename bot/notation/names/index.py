@@ -37,10 +37,10 @@ _MUSCLES = tuple(
         ("leg extension", "quad"), ("leg curl", "hamstring"), ("hip thrust", "glute"), ("kickback", "glute"),
         ("glute bridge", "hip"), ("chest press", "chest"), ("bench press", "chest"), ("crunch", "ab"),
         ("hip abduction", "glute"), ("pulldown", "lat"), ("face pull", "rear"),
-        ("adductor", "hip"), ("abductor", "hip"),
+        ("adductor", "hip"), ("abductor", "hip"), ("goblet", "kettlebell"), ("goblet", "dumbbell"),
     )
 )  # fmt: skip
-"""What an exercise is for, which goes without saying beside its name."""
+"""What an exercise is for, or done with, which goes without saying beside its name."""
 _OTHER_BARS = frozenset(["trap", "hex", "hexagonal"])
 """Bars of their own: the same lift with a straight one is another exercise."""
 _POSTURE = frozenset(["standing", "seated", "lying", "kneeling"])
