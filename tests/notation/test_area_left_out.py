@@ -82,6 +82,14 @@ LEFT_OUT: list[Meaning] = [
     ("sq", f"{ROWS}; /cu; /pl", ("rows 60x10 9 8. curls? no. planks? also no",)),
     ("sq", "/pl", ("planks got axed", "planks never happened")),
     ("ro", "/cu; /pl", ("skip the other two", "skipping both others")),
+    ("ro", "/cu", ("nah on the curls today", "nope on the curls", "no to curls today", "curls not for me today",
+                   "not curling today", "wont be curling", "cant curl today", "curls hurt my knee so i left them",
+                   "curls hurt my knee, didnt do them", "had to stop the curls, knee hurts",
+                   "curls are off the table, knee hurts", "couldn't do curls cause machine was taken")),
+    ("sq", f"{ROWS}; /cu", ("rows 60x10 9 8 and not doing curls today", "rows 60kg 10/9/8, nah to the curls",
+                            "rows 60x10 9 8. didnt do curls because the machine was taken")),
+    ("pl1", "", ("peed myself a little on that plank and couldnt stop it", "skip planks?", "bit tired thats all")),
+    ("sq", "ro1 60x10", ("rows felt heavy so i left it at 60x10",)),
     ("sq", "", ("saving planks for last", "keeping the planks for the end")),
     ("sq", "ro1 60x10", ("wanted to skip rows but 60x10",)),
     ("pl1", "end; /pl", ("I leave it here for today, the second plank no, the bus comes",)),
@@ -89,7 +97,29 @@ LEFT_OUT: list[Meaning] = [
 ENDS: list[Meaning] = [
     ("pl", "end", ("aaand done", "annnd done", "doneee", "job done", "finished at last", "all boxes ticked")),
     ("ro1", "", ("gym closes at 21:00 so thats all i got",)),
-    ("sq1", "/sq", ("squats are done for today, back is tired",)),
+    (
+        "sq1",
+        "/sq",
+        (
+            "squats are done for today, back is tired",
+            "done with squats for today",
+            "squats done for the day",
+            "tore my palm, im done with squats",
+            "thatll do for squats",
+        ),
+    ),
+    (
+        "pl1",
+        "end; pl2 -x35",
+        ("plank 35. done", "plank 35, done", "35. that was the last one, done", "planks 35 and done"),
+    ),
+    ("cu", "/pl; end", ("no planks. done",)),
+    (
+        "cu1",
+        "cu2 40x11",
+        ("curls 40x11. done", "curls 40x11, hammies a bit tight thats all", "40x11, just tired, thats all"),
+    ),
+    ("cu1", "cu2 40x11; end", ("curls 40x11, thats all", "40x11 tight, thats all for today")),
 ]
 OF_STORED: list[Meaning] = [
     ("ro2", "-ro1; ro1 60x9", ("the 10 was only 9", "the 10 was really 9", "that 10 should be a 9",

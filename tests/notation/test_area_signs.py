@@ -44,6 +44,18 @@ shin|||bar rubbed my shin, bit of blood
 neck|||slept funny, neck wont turn to the left
 elbow|5||do i need to see someone about this elbow pain? 5/10
 hamstring||right|felt something pull in my right hamstring, stopped there
+knee||left|85 for 5 and if im honest the left knee wasnt great
+hip||right|if i had to say something the right hip pinched
+knee|2|right|the right knee speaks a little pain when i step up, 2 from 10
+shoulder|3||step up 12x10, shoulder 3 from 10
+elbow|3|left|elbow niggling on the tricep thing, left one, maybe a 3 out of 10
+shoulder|||shoulder pinching on the chest thing
+foot|||dropped a plate on my foot last week and it still hurts
+knee|||hurts nowhere except the knee
+elbow|||elbow is blown up, pump was good though
+back|||skipping rdls, back
+back|||had to stop the rows with this back pain
+rib|||25 tibs and a cramp under the ribs
 """
 URGENT = """
 |Ten minutes after bike and the breath still is not coming back
@@ -61,6 +73,27 @@ foot|dropped the plate on my foot cant walk on it
 hand|my hand wont close properly since yesterday
 shoulder|shoulder keeps slipping out of the socket
 chest|dont want to make a fuss but ive had tightness across my chest since warm up
+foot|can't lift my left foot properly since the hack squats, it just flops
+wrist|wrist just drops, cant pull it up
+foot|foot keeps dropping when i walk
+toe|cant pull my toes up
+foot|cant walk on my heels, foot falls down
+leg|legs gave way going down the stairs and i cant feel them properly
+finger|fingers gone dead and wont move
+|one eye went blurry
+|leaked when i jumped and couldnt stop
+|cant feel myself wee
+|cant tell when i need to poo since the back thing
+|no wee since yesterday
+|trickled on every rep and i couldnt feel it
+|pulse 180 and im sitting down for ten minutes
+heart|heart racing for 20 min after
+|heart jumped all over the place for ten minutes
+head|head feels like its splitting, came on in one second
+neck|neck hurt and now both hands tingle and are clumsy
+back|back went and now both legs are weak
+|couldnt think of the words and my arm was heavy
+leg|weak left leg since the deads, cant stand on it
 """
 NONE = """
 rpe 8 the last one. I've twenty minutes left so I'm leaving out the ab wheel
@@ -85,6 +118,20 @@ my feelings are hurt, only 4 at 80
 saw your post about shoulder pain, great read
 sorry im late, back is killing time on the bus
 bit my tongue and said nothing
+bar rolled onto my foot last week, foot is fine now
+hurts nowhere, promise
+pain nowhere
+chest is blown up lol best pump in months
+calves swollen with pump
+weak leg (left) 8, strong leg 10
+forearm on fire lol
+blacked out my calendar for friday
+couldnt lift my foot high enough for the box lol
+half an hour is all ive got, leaving the bugs out
+heart racing after 20 min on the bike
+fainted when i saw the price of creatine
+if im honest i couldve done more
+skipped chest, back
 """
 SIDES = {"left": Side.LEFT, "right": Side.RIGHT, "": None}
 

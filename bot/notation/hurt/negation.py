@@ -68,8 +68,6 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     last = scene.word(no.end - 1)
     if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
         return False
-    if last == "stop" and scene.words(no.first - 2, no.first) >= {"had", "to"}:
-        return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False
     if scene.word(no.first) in _NEVER and scene.words(mark.end, mark.end + 3) & {"before", "like"}:

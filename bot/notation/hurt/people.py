@@ -89,6 +89,8 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
             continue
         if m.cue is Cue.FUTURE and scene.word(m.first - 1) in ("was", "like", "were", "felt", "almost"):
             continue
+        if m.cue is Cue.IF and scene.word(m.first) == "to" and scene.word(m.first - 1) in ("had", "have"):
+            continue
         breaks = {"but", "because"} | ({"and", "my"} if m.cue is Cue.FUTURE else set())
         between = range(m.end, mark.first + 1)
         if not any(scene.tokens[i].gap is not Gap.NONE or scene.word(i) in breaks for i in between):

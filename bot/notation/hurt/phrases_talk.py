@@ -5,6 +5,8 @@ on/with/during/doing/at the/that/this/those/my? @place thing/things/contraption/
 i'm/im/i/we're/to/being/be/am/just/totally/brutally* honest/frank/fair/truthful/candid; if i/i'd/had/have/have/to*
 say/pick/complain/moan; if anything my/the/it/it's; if you ask/must me/know; blacked/black/blacking out my/the?
 calendar/diary/week/weekend/day/days/friday/windows; swollen/inflated/bruised/huge ego/head;
+faint/fainted/fainting when/at i/saw/the/looking/reading/my* plan/price/bill/cost/programme/program/list; head banging
+tunes/music/playlist/to; spin/spinning class/classes/bike/bikes;
 what a headache; like a? ham/hams; can't breathe in/with this/the/my/a
 new? belt/vest/top/bra/shirt/jeans/suit/leggings; stinging email/comment/review/remark/reply/message;
 how do/can/should/to

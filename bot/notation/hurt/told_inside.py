@@ -5,6 +5,27 @@ from bot.notation.hurt.told import Told
 
 INSIDE = (
     Told(
+        "heart",
+        7,
+        (
+            word_set("heart pulse heartbeat"),
+            word_set("jumped jumping jumps skipped skipping skips flipped flipping"),
+            word_set("over place beat beats everywhere"),
+        ),
+        word_set("lol haha rope when bar"),
+    ),
+    Told(
+        "stroke",
+        12,
+        (
+            word_set("words word"),
+            word_set("can't"),
+            word_set("think find get remember"),
+            word_set("arm face hand mouth side"),
+        ),
+        word_set("lol haha crossword describe"),
+    ),
+    Told(
         "breath",
         6,
         (

@@ -189,6 +189,17 @@ LIMBS = (
     ),
     Told(
         "cord",
+        10,
+        (
+            word_set("back"),
+            word_set("both"),
+            word_set("legs feet"),
+            word_set("weak numb tingling tingly dead"),
+        ),
+        word_set("tired squats day lol haha pump doms"),
+    ),
+    Told(
+        "cord",
         12,
         (
             word_set("neck"),

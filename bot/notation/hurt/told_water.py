@@ -6,6 +6,17 @@ from bot.notation.hurt.told import Told
 WATER = (
     Told(
         "control",
+        6,
+        (
+            word_set("wee pee peed weed urinated urinate"),
+            word_set("no haven't hasn't can't not"),
+            word_set("since for"),
+            word_set("yesterday night days evening"),
+        ),
+        word_set("water coffee dark lol haha brown"),
+    ),
+    Told(
+        "control",
         12,
         (word_set("accident"), word_set("loo toilet bathroom pants shorts leggings knickers trousers bed")),
         word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),
@@ -24,7 +35,7 @@ WATER = (
         "control",
         14,
         (
-            word_set("leaking leaked leak leaks dribbling dribbled wetting dripping"),
+            word_set("trickled trickling leaking leaked leak leaks dribbling dribbled wetting dripping"),
             word_set("feel felt feeling notice noticed know knew knowing realise realised aware"),
             word_set("can't didn't don't not without never doesn't no"),
         ),
