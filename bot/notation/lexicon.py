@@ -615,7 +615,6 @@ PHRASES: dict[Kind, str] = {
         "made error; made mistake; have made mistake; i have made a mistake; i made mistake; excuse me; scuse me; beg "
         "pardon; forgive me; my apologies; "
         "nah; sorry; actually; oops; whoops; wait; wait no; no wait; my bad; ah sorry; oh wait; hang on; hold on; sry; "
-        "hold up; "
         "soz; srry; soory; sory; apologies; oops sorry; ah no; oh no wait; no sorry; sorry no; sorry that; hmm no; "
         "hmm actually; acutally; actualy; aktually; no hang on; no hold on; er; nope; ugh no; pardon; no no; wait "
         "sorry; sorry wait; argh; ooops; woops; misread; miscounted; miscount; i miscounted; lied; i lied; tell a "
