@@ -51,8 +51,7 @@ def _only_part(marks: Sequence[Mark]) -> Iterator[int]:
     """`last 500, only did 400 of it`: what was to be done, of which less was."""
     for place, mark in enumerate(marks):
         at = place + 1
-        while kind_at(marks, at) in (Kind.COMMA, Kind.FILL, Kind.STOP, Kind.METRES, Kind.M, Kind.SECONDS, Kind.S,
-                                     Kind.WORD):  # fmt: skip
+        while kind_at(marks, at) in _AMOUNTED:
             at += 1
         said = [text_at(marks, n) for n in range(place + 1, at)]
         end = at + 1 + (kind_at(marks, at + 1) in (Kind.METRES, Kind.M, Kind.SECONDS, Kind.S, Kind.REPS))
@@ -62,6 +61,7 @@ def _only_part(marks: Sequence[Mark]) -> Iterator[int]:
             yield place
 
 
+_AMOUNTED = (Kind.PLANNED, Kind.COMMA, Kind.FILL, Kind.STOP, Kind.METRES, Kind.M, Kind.SECONDS, Kind.S, Kind.WORD)
 _PARTLY = frozenset(words("only just got did managed made"))
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from itertools import pairwise
 
 from bot.notation.answer import AskKind, Source, Span
 from bot.notation.atoms import Effort
@@ -49,7 +50,9 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         harder = values == sorted(values, reverse=mark.kind is Kind.RIR)
         listed = slashed or mark.kind is Kind.AT
         turned = any(m.kind is Kind.THEN for m in piece[place : places[-1]])
-        turned = turned and sum(m.kind is Kind.X for m in piece[:place]) == len(values)
+        told = sum(m.kind is Kind.X for m in piece[:place])
+        counted = any(m.kind is Kind.SETS and n.value == len(values) for n, m in pairwise(piece[:place]))
+        turned = turned and (told == len(values) or (told == 1 and counted))
         if (beside or slashed) and not turned and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
@@ -126,6 +129,9 @@ def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
     keys = list(dict.fromkeys(keys))
     counted = [int(m.value) for m in piece if m.kind is Kind.LABEL and m.value is not None]
     keys = [k for k in keys if k[1] in counted] if counted else keys
+    if len(keys) > len(said.efforts):
+        rated = {(t.row.exercise, t.row.set) for t in record.told if t.row.rir is not None}
+        keys = [k for k in keys if k not in rated]
     if len(keys) != len(said.efforts):
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return

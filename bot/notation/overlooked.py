@@ -38,7 +38,8 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     warmed = sum(one.row.stage is Stage.WARMUP for one in told)
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.NUM and _is_rating(marks, place) and not _is_within(mark, spans):
+        rates = mark.kind is Kind.NUM and _is_rating(marks, place) and not _agrees(marks, place, told)
+        if rates and not _is_within(mark, spans):
             return mark
         number = _set_named(marks, place, _next_after(numbers))
         if number is not None and number not in numbers and number > warmed:
@@ -77,6 +78,13 @@ def _used(told: Sequence[Told], *sources: Source) -> Iterator[Span]:
 
 def _is_within(mark: Mark, spans: Sequence[Span]) -> bool:
     return any(start < mark.end and mark.start < end for start, end in spans)
+
+
+def _agrees(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:
+    """Whether an exertion says once more what is left in the only set told: `90x10 rpe 8 (2 rir)`."""
+    value, rir = marks[place].value, told[0].row.rir if len(told) == 1 else None
+    exerted = place > 0 and marks[place - 1].kind is Kind.RPE
+    return exerted and rir is not None and value is not None and _HARDEST - value == rir
 
 
 def _is_rating(marks: Sequence[Mark], place: int) -> bool:

@@ -79,8 +79,7 @@ def fails_last(draft: Draft, effort: Effort) -> bool:
 
 
 def rate_last_set(draft: Draft, effort: Effort, name: Mark | None, every: bool, both: bool = False) -> None:
-    """An effort with no set beside it: the last set's; of `every` set that is done, or of `both` that were told last.
-    """
+    """An effort with no set beside it: the last set's; of `every` set done, or of `both` that were told last."""
     record = draft.record
     place = name.names[0] if name is not None and len(name.names) == 1 else None
     if place is None and record.told:

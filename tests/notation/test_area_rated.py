@@ -5,7 +5,7 @@ from itertools import product
 import pytest
 
 from bot.notation.reading import Reading, Request, read_message
-from bot.training.plan import PlannedExercise
+from bot.training.plan import LoadStyle, PlannedExercise
 from bot.training.report import Performed
 from bot.training.units import Unit
 from tests.notation.plans import NOW, row, sets
@@ -75,6 +75,73 @@ _NEXT = ("next one @8 same weight", "second one @8", "then another @8", "next se
 NEXT: list[Case] = [(f"90x4 @7, {tail}", PULL, "", "1 90x4 rir 3, 2 90x4 rir 2") for tail in _NEXT]
 NEXT += [("first 90x4 @7, second @8, third @9", PULL, "", "1 90x4 rir 3, 2 90x4 rir 2, 3 90x4 rir 1")]
 
+BELLS = (PlannedExercise("Dumbbell Bench", sets("24", 8, 10), load_style=LoadStyle.PER_HAND),)
+SPLITS = (PlannedExercise("Split Squat", sets("16", 8, 10), load_style=LoadStyle.PER_HAND, sides=2),)
+DIPS = (PlannedExercise("Assisted Dip", sets("-20", 6, 10), load_style=LoadStyle.BODYWEIGHT),)
+TRIPLES = (PlannedExercise("Trap Bar Deadlift", sets("150", 5, 5), aliases=("trap bar",)),)
+
+_OF_EACH = ("on each of the three", "on all of em", "in each of the three sets", "for each of the 3", "on three")
+COUNTED: list[Case] = [
+    (f"{head} 9 {tail}", THRUST, "", "1 90x9, 2 90x9, 3 90x9")
+    for head, tail in product(("thrusts 90,", "90kg thrusts:", ""), _OF_EACH)
+]
+COUNTED += [
+    (f"{head} {told}", THRUST, "", "1 90x10, 2 90x9, 3 90x8")
+    for head, told in product(
+        ("90kg thrusts.", "thrusts 90."),
+        ("sets were 10, 9 and 8", "sets were 10 9 8", "sets: 10 9 8", "got 10, 9, 8"),
+    )
+]
+COUNTED += [(text, THRUST, "", "1 90x10, 2 90x10, 3 85x9") for text in (
+    "two sets with 90x10 and one with 85x9", "2 sets at 90x10, third at 85x9", "2 sets at 90x10, last one 85x9",
+    "2 sets 90x10, 1 set 85x9")]  # fmt: skip
+COUNTED += [("one set 90x10, two sets 85x10", THRUST, "", "1 90x10, 2 85x10, 3 85x10"),
+            ("95x8 first set, 90x9 for the other two", THRUST, "", "1 95x8, 2 90x9, 3 90x9"),
+            ("tens on the first two, eight on the last. all at 90", THRUST, "", "1 90x10, 2 90x10, 3 90x8"),
+            ("did the three at 90, 10, 9, 8", THRUST, "", "1 90x10, 2 90x9, 3 90x8"),
+            ("went 10/9/9 with 90", THRUST, "", "1 90x10, 2 90x9, 3 90x9"),
+            ("thrusts 3 x 8 to 10 at 90, got 10 9 8", THRUST, "", "1 90x10, 2 90x9, 3 90x8"),
+            ("65 for 3x7", CLOSE, "", "1 65x7, 2 65x7, 3 65x7")]  # fmt: skip
+
+_TWO = ("two 24s", "both 24s", "2x24", "2 x 24kg", "24s in both hands")
+HANDS: list[Case] = [
+    (text.format(two), BELLS, "", told)
+    for two, (text, told) in product(
+        _TWO,
+        (
+            ("10 @ {}", "1 24x10"),
+            ("10/9/8 with {}", "1 24x10, 2 24x9, 3 24x8"),
+            ("10, 9, 8 @ {}", "1 24x10, 2 24x9, 3 24x8"),
+        ),
+    )
+]
+SIDED: list[Case] = [
+    ("16x9 left then right", SPLITS, "", "1 16x9"),
+    ("16 for 9 right and left", SPLITS, "", "1 16x9"),
+    ("7 on my bad side (left)", SPLITS, "", "1 16x7 left"),
+    ("only 6 on that leg, 9 on the right", SPLITS, "", "1 16x6 left, 1 16x9 right"),
+]
+HELPED: list[Case] = [(text, DIPS, "", "1 0x7") for text in ("no assist!! bw x 7", "no assist, bodyweight x7")]
+HELPED += [("9, 8, then bw x 5", DIPS, "", "1 -20x9, 2 -20x8, 3 0x5")]
+HELPED += [
+    (text, DIPS, "", "1 -20x8, 2 -15x5")
+    for text in ("assist 20kg 8 reps, with 15 only 5", "20 assist 8 reps, with 15 just 5")
+]
+RATED: list[Case] = [
+    (f"{head}{tail}", THRUST, "", "1 90x10 rir 2, 2 90x9 rir 2")
+    for head, tail in product(
+        ("90x10, 90x9", "thrusts 90 10 and 9"), (". both rpe 8", ", both with 2 left", ". both were an 8", ", both @8")
+    )
+]
+RATED += [("90x8, then 90x8. both rpe 9", THRUST, "1 90x10", "2 90x8 rir 1, 3 90x8 rir 1"),
+          ("90x10, 90x10, rpe 8 then 9", THRUST, "", "1 90x10 rir 2, 2 90x10 rir 1"),
+          ("two sets of 90x10, rpe 8 then 9", THRUST, "", "1 90x10 rir 2, 2 90x10 rir 1")]  # fmt: skip
+RATED += [
+    (f"trap bar {text}", TRIPLES, "", "1 150x3 rir 2")
+    for text in ("triple 150, @8", "triple 150 rpe 8", "150, triple rpe 8")
+]
+RATED += [(text, THRUST, "1 90x10", "2 87.5x9") for text in ("87.5x9, took 2.5 off", "9 reps at 87,5, took 2,5 off")]
+
 
 def _read(text: str, session: Session, done: str) -> Reading:
     return read_message(Request(text, Unit.KG, NOW, session, tuple(_rows(session, done))))
@@ -87,7 +154,7 @@ def _rows(session: Session, told: str) -> list[Performed]:
 
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*ALIKE, *AGAIN, *ANNOUNCED, *WHICH, *BETWEEN, *EVERY, *NEXT],
+    [*ALIKE, *AGAIN, *ANNOUNCED, *WHICH, *BETWEEN, *EVERY, *NEXT, *COUNTED, *HANDS, *SIDED, *HELPED, *RATED],
 )
 def test_the_sets_and_efforts_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """As many sets as are said, each with its own repetitions and effort."""
@@ -103,6 +170,12 @@ ASKED: list[tuple[str, Session, str]] = [
     ("90x10 @7, 90x10 @8, second one @9", THRUST, ""),
     ("90x10x3 @7, second one @8", THRUST, ""),
     ("90 for between 8 and 9", THRUST, ""),
+    ("90x10. or was it 85", THRUST, ""),
+    ("90x10 maybe 85", THRUST, ""),
+    ("90x10 @7. rpe 8", THRUST, ""),
+    ("thrusts: did the three at 90, 10 then a 9", THRUST, ""),
+    ("one side 10 other side 9 with 16", SPLITS, ""),
+    ("20 20 and 5 each side so 90 total", THRUST, ""),
 ]
 
 

@@ -35,6 +35,8 @@ def changes(marks: list[Mark]) -> list[Mark]:
         led, told = _led(marks, place), _told(marks, end, unit=unit)
         if led is None and not told:
             continue
+        if led is not None and "went" in marks[led].text.split() and _is_listed(marks, end):
+            continue
         if led is not None and kind_at(marks, end) is Kind.ALL and marks[end].text in _EACH_TIME:
             out[place] = replace(mark, kind=Kind.SLIP)
             continue
@@ -63,6 +65,12 @@ def _is_told_before(marks: Sequence[Mark], start: int) -> bool:
 
 _WHOLE = 5
 """Words of a whole set."""
+
+
+def _is_listed(marks: Sequence[Mark], end: int) -> bool:
+    """`went 5/5/4 with 80`: repetitions told one by one."""
+    number = kind_at(marks, end) in (Kind.SLASH, Kind.COMMA) and kind_at(marks, end + 1) is Kind.NUM
+    return number and (marks[end + 1].value or _LEAST) <= _MOST and kind_at(marks, end + 2) not in (Kind.X, Kind.FOR)
 
 
 def _led(marks: Sequence[Mark], place: int) -> int | None:

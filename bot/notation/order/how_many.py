@@ -52,7 +52,10 @@ def _one_set(marks: list[Mark]) -> list[Mark]:
     counted = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS), len(marks))
     for place in range(len(marks) - 2):
         if place > counted:
-            one_of = [text_at(marks, place), text_at(marks, place + 1)] == ["one", "of"]
+            one_of = text_at(marks, place) == "one" and text_at(marks, place + 1) in ("of", "with", "at")
+            one = kind_at(marks, place) is Kind.NUM and marks[place].value == 1
+            if one and kind_at(marks, place + 1) is Kind.SET and kind_at(marks, place + 2) is Kind.NUM:
+                out[place + 1] = counted_sets(marks[place + 1])
             if one_of and kind_at(marks, place) is Kind.FILL and kind_at(marks, place + 2) is Kind.NUM:
                 out[place] = replace(marks[place], kind=Kind.NUM, value=Decimal(1))
                 out[place + 1] = counted_sets(marks[place + 1])
@@ -65,8 +68,20 @@ def _one_set(marks: list[Mark]) -> list[Mark]:
             and kind_at(marks, place + 1) in (Kind.SET, Kind.SETS)
             and kind_at(marks, place + 2) is Kind.NUM
         ):
+            if _counts_more(marks, place + 3):
+                out[place + 1] = counted_sets(marks[place + 1])
+                continue
             out[place : place + 2] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place : place + 2]]
     return out
+
+
+def _counts_more(marks: Sequence[Mark], at: int) -> bool:
+    """`one set 90x10, two sets 85x10`: whether others are counted in the same words."""
+    return any(
+        m.kind is Kind.SETS and kind_at(marks, i - 1) is Kind.NUM and kind_at(marks, i + 1) is Kind.NUM
+        for i, m in enumerate(marks)
+        if i > at
+    )
 
 
 def _got_all(marks: list[Mark]) -> list[Mark]:

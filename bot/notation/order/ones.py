@@ -11,7 +11,8 @@ from bot.notation.tokens import Mark
 
 LOWS = {"single": 1, "double": 2, "triple": 3}
 _JOINS = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.PLUS)
-_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.AND, Kind.THEN, Kind.CLOSE)
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH, Kind.AND, Kind.THEN, Kind.CLOSE,
+         Kind.RPE, Kind.RIR)  # fmt: skip
 _REASONS = frozenset(["because", "cos", "cause", "since", "as", "before", "but", "only", "today", "lol", "haha"])
 _LED = frozenset(["a", "an", "one", "another", "just", "only"])
 _MOST = 3

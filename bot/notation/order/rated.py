@@ -114,7 +114,7 @@ def _may_be_load(marks: Sequence[Mark], place: int) -> bool:
     return bare and several and scaled and led and kind_at(marks, place + 3) in _ENDS
 
 
-_AROUND = (["around"], ["about"], ["roughly"], ["approx"], ["near"])
+_AROUND = (["an"], ["a"], ["around"], ["about"], ["roughly"], ["approx"], ["near"])
 
 
 def _is_beside_load(before: Sequence[Mark], value: Decimal) -> bool:

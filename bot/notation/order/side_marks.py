@@ -19,20 +19,39 @@ _AND = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
 _PAIR = 2
 _PLACING = (Kind.FILL, Kind.WITH, Kind.AT, Kind.WORD, Kind.WEAK)
 _FAR = 6
+_MOST_LEFT = 6
+"""Nobody counts more repetitions in reserve: `9 reps left, right 8` tells a side."""
 _LIMBS = (["side"], ["leg"], ["arm"])
 
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _one_load(_named(_linked(_bracketed(_in_turn(marks)))))
+    return _one_load(_named(_linked(_bracketed(_in_turn(_unsaid(marks))))))
+
+
+def _unsaid(marks: list[Mark]) -> list[Mark]:
+    """The `one` of `one side 10 other side 9`: which side it was is not said, and asked about."""
+    return [
+        replace(m, kind=Kind.SLIP, value=None, parts=())
+        if m.text == "one" and text_at(marks, i + 1).split()[-1:] in _LIMBS and kind_at(marks, i + 2) is Kind.NUM
+        else m
+        for i, m in enumerate(marks)
+    ]
 
 
 def _in_turn(marks: list[Mark]) -> list[Mark]:
-    """`9 left then right`: of each side."""
+    """`9 left then right`, `9 reps left and right`: of each side."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
         kinds = [kind_at(marks, at + n) for n in range(4)]
+        over = kinds[0] is Kind.TANK and marks[at].text.split()[-1:] == ["left"]
+        kinds[0] = Kind.LEFT if over else kinds[0]
+        many = over and kind_at(out, len(out) - 1) is Kind.NUM and (out[-1].value or 0) > _MOST_LEFT
+        if many and any(m.kind is Kind.RIGHT for m in marks[at:]) and kinds[1] in (Kind.COMMA, Kind.RIGHT):
+            out.append(replace(marks[at], kind=Kind.LEFT, text="on the left"))
+            at += 1
+            continue
         both = set(kinds[::2][:2]) == set(_SIDES) and kinds[1] in (Kind.THEN, Kind.AND)
         counted = kind_at(out, len(out) - 1) in (Kind.NUM, Kind.REPS)
         if both and counted and kinds[3] in (None, *EDGES, Kind.AT, Kind.WITH, Kind.RPE, Kind.RIR):

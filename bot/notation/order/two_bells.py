@@ -2,6 +2,7 @@
 `10 @ two 24s`, `10 @ 2x24`, `10 with both 24s`.
 """
 
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -40,22 +41,24 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
             continue
         unit = kind_at(marks, place + 2) in UNITS
         led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) in _LOADING
-        crossed = [kind_at(marks, place + n) for n in (-2, -1, 1, 2)] in (
-            [Kind.NUM, k, Kind.X, Kind.NUM] for k in _LOADING
-        )
-        crossed = crossed or [kind_at(marks, place + n) for n in (-2, -1, 1, 2)] == [
-            Kind.REPS,
-            Kind.WITH,
-            Kind.X,
-            Kind.NUM,
-        ]
-        if crossed and kind_at(marks, place + 3) in (None, *EDGES, *UNITS):
+        if _is_crossed(marks, place):
             out[place], out[place + 1] = _pair(mark), replace(marks[place + 1], kind=Kind.FILL)
             continue
         held = text_at(marks, place + 2 + unit) in BELLS or (led and kind_at(marks, place + 2) is Kind.S)
         if kind_at(marks, place + 1) is Kind.NUM and held:
             out[place] = _pair(mark)
     return out
+
+
+def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
+    """The `2` of `10 @ 2x24`, `10 reps with 2 x 24kg`; not of `80 at 2x5`, whose load stands before."""
+    count = place - 2 - (kind_at(marks, place - 2) is Kind.REPS)
+    kinds = [kind_at(marks, n) for n in (count, place + 1, place + 2)]
+    if kind_at(marks, place - 1) not in _LOADING or kinds != [Kind.NUM, Kind.X, Kind.NUM]:
+        return False
+    unit = kind_at(marks, place + 3) in UNITS
+    heavier = (marks[count].value or 0) < (marks[place + 2].value or 0)
+    return (heavier or unit) and kind_at(marks, place + 3 + unit) in (None, *EDGES)
 
 
 def _is_two_of(mark: Mark) -> bool:

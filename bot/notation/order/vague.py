@@ -9,6 +9,8 @@ from bot.notation.order.near import UNITS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
+_LEAST_LOAD = 30
+"""A number that is less may be repetitions: `60x10 maybe 9`."""
 _WIDEST = 2
 """A range of repetitions is no wider; a list falls or holds, or goes on."""
 MAYBE = frozenset(words("maybe perhaps possibly might mightve potentially mebbe prob"))
@@ -39,6 +41,8 @@ def vague(marks: list[Mark]) -> list[Mark]:
         doubted = doubted or between or _is_range(marks, place) or _is_was(marks, place)
         if (numbered and told and doubted) or (mark.text in MAYBE and _is_doubted(marks, place)):
             out[place] = replace(mark, kind=Kind.SLIP)
+        elif (was := _is_or_was(marks, place)) is not None:
+            out[place:was] = [replace(m, kind=Kind.SLIP) for m in marks[place:was]]
     return out
 
 
@@ -59,11 +63,12 @@ def _is_doubted(marks: list[Mark], place: int) -> bool:
 
 
 def _is_or_was(marks: list[Mark], place: int) -> int | None:
-    """Where the number stands of `275x5. or was it 265`, behind a whole set: which one it was."""
+    """Where the number stands of `275x5. or was it 265`, `275x5 maybe 265`, behind a whole set: which one it was."""
     at = place + 1
     while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
         at += 1
     was = marks[place].kind is Kind.OR and any(m.kind is Kind.WAS for m in marks[place:at])
+    was = was or (marks[place].text in MAYBE and at < len(marks) and (marks[at].value or 0) >= _LEAST_LOAD)
     ends = kind_at(marks, at + 1 + (kind_at(marks, at + 1) in UNITS)) in (None, *EDGES)
     told = kind_at(marks, at) is Kind.NUM and any(m.kind is Kind.NUM for m in marks[:place])
     return at if was and told and ends else None

@@ -135,7 +135,7 @@ def _only_loaded(marks: list[Mark], place: int) -> int | None:
 def _parts_warmups(marks: list[Mark], place: int) -> bool:
     """Whether what is told of warm-ups ends here: not before `, 10 each`."""
     counted = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (Kind.EACH, Kind.REPS, Kind.ALL)
-    return marks[place].kind in (Kind.THEN, *_ENDS) or (marks[place].kind is Kind.COMMA and not counted)
+    return marks[place].kind in (Kind.THEN, Kind.COLON, *_ENDS) or (marks[place].kind is Kind.COMMA and not counted)
 
 
 def _only_counted(marks: list[Mark]) -> list[Mark]:

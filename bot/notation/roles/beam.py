@@ -70,7 +70,10 @@ class Roles(Numbers):
             made = self._alone(made)
         made.cost += 3.0 if made.time_at is not None else 0.0
         if made.expect is not None:
-            met = made.index - made.expect_from == made.expect
+            after = self.number(made.expect_from + made.expect)
+            named = any(s.label is not None and s.label >= after for s in made.sets)
+            named = named or (made.since_last > 0 and made.expect_from + made.expect < len(self.opens))
+            met = made.index - made.expect_from == made.expect and not named
             made.cost += 3.0 if not met else -1.8 if made.expect > 1 else 0.0
         if made.all_sets and not made.spread and len(made.sets) == 1 and made.sets[0].from_plan:
             made.spread = -1
