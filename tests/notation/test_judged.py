@@ -33,6 +33,14 @@ JUDGED = (
     " thats an eight for me",
     " at about an eight",
 )
+RESERVE = (
+    (1, ("1 left", "just one left", "one more left", "maybe one more left", "prob 1 more", "left one in the tank")),
+    (1, ("had another one in me", "one rep shy of failure", "leaving one in the tank", "1 rep in reserve", "rir1")),
+    (2, ("two left", "about 2 left", "probably 2 more", "left two in the tank", "a couple left", "with 2 to spare")),
+    (2, ("rated 8", "rpe of 8", "8/10 effort", "intensity 8", "2 reps shy of failure", "could have done two more")),
+    ("1.5", ("rpe 8-9", "between 8 and 9 rpe", "1 or 2 left", "one maybe two left", "rpe 8,5")),
+    (0, ("to failure", "failed the 11th", "couldn't have done another", "zero in the tank", "no reps left")),
+)
 COUNTED = (
     "first one was a 10, the next a 9, then an 8",
     "90: first was a 10, second was about a 9, third just an 8",
@@ -54,3 +62,20 @@ def test_which_set_it_was_makes_it_a_count(text: str) -> None:
     reading = read_message(Request(text, Unit.KG, NOW, PLAN))
     assert reading.ask is None
     assert [(p.set, p.reps, p.rir) for p in reading.performed] == [(1, 10, None), (2, 9, None), (3, 8, None)]
+
+
+@pytest.mark.parametrize(
+    ("text", "rir"),
+    [
+        (told + link + words, rir)
+        for told, link in product(("90x10", "90 for 10", "thrusts 90kg 10 reps"), (" ", ", ", ". ", " - "))
+        for rir, said in RESERVE
+        for words in said
+        if not told.endswith("reps") or words != "one maybe two left" and not words.startswith("left ")
+    ],
+)
+def test_what_was_left_in_reserve(text: str, rir: int | str) -> None:
+    """One set, with so many in reserve."""
+    reading = read_message(Request(text, Unit.KG, NOW, PLAN))
+    assert reading.ask is None
+    assert [(p.set, p.reps, p.rir) for p in reading.performed] == [(1, 10, Decimal(rir))], reading.performed

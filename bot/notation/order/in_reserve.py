@@ -1,0 +1,74 @@
+"""What was left in reserve, hedged or turned round: `just one left`, `prob 2 more`, `left one in the tank`, `rated 8`.
+
+Only behind a whole set of the same sentence, and where no side but `left` is named.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+HEDGES = frozenset(words("just only maybe prob probably perhaps possibly about around roughly like approx barely"))
+_DOUBTS = frozenset(words("maybe prob probably perhaps possibly"))
+_JUDGED = frozenset(words("rated rating rate scored"))
+_ENDS = (None, *EDGES, Kind.CLOSE, Kind.FILL)
+_MOST, _SCALE = 5, 10
+
+
+def in_reserve(marks: list[Mark]) -> list[Mark]:
+    """The marks with such words as `N in the tank` and `rpe N`."""
+    if any(m.kind is Kind.RIGHT for m in marks):
+        return marks
+    out: list[Mark] = []
+    place = 0
+    while place < len(marks):
+        told = _reserve_at(marks, place) if _has_set(marks, place) else None
+        if told is None:
+            out.append(marks[place])
+            place += 1
+            continue
+        number, end = told
+        while out and out[-1].text in HEDGES:
+            out.pop()
+        out += [number, Mark(Kind.TANK, "left", marks[end - 1].start, marks[end - 1].end)]
+        place = end
+    return [
+        replace(m, kind=Kind.RPE) if m.text in _JUDGED and _is_scale(out, i + 1) and _has_set(out, i) else m
+        for i, m in enumerate(out)
+    ]
+
+
+def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
+    """How many are left by the words that start here, as a number, and where they end."""
+    mark = marks[place]
+    one = replace(mark, kind=Kind.NUM, text="one", value=Decimal(1), parts=())
+    after = kind_at(marks, place + 1)
+    ends = kind_at(marks, place + 2) in _ENDS
+    if mark.kind is Kind.LEFT and mark.text.split()[-1] == "one" and after is Kind.TANK:
+        return one, place + 2
+    if mark.kind is Kind.LEFT and after is Kind.NUM and kind_at(marks, place + 2) is Kind.TANK:
+        return marks[place + 1], place + 3
+    if mark.kind is Kind.ANOTHER and mark.text == "one more" and after is Kind.LEFT and ends:
+        return one, place + 2
+    if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or not ends:
+        return None
+    if place > 1 and (marks[place - 2].value or _SCALE) <= _MOST:  # `one maybe two left` is between the two
+        return None
+    hedged = text_at(marks, place - 1) in HEDGES and after is Kind.LEFT
+    doubted = text_at(marks, place - 1) in _DOUBTS and after is Kind.MORE
+    return (mark, place + 2) if hedged or doubted else None
+
+
+def _is_scale(marks: Sequence[Mark], place: int) -> bool:
+    value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
+    return value is not None and value <= _SCALE and kind_at(marks, place + 1) in (*_ENDS, Kind.SLASH)
+
+
+def _has_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether load and repetitions stand before a place."""
+    kinds = [m.kind for m in marks[:place] if m.kind is not Kind.FILL]
+    return kinds.count(Kind.NUM) > 1 and kinds[-1] not in (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON)
