@@ -751,8 +751,8 @@ EVERYDAY = word_set(
     threesome thrill thriller thrillers thrills thrived thriving throats throaty throe throes throng thronged
     thronging throughput throughway throwaway throwback throwbacks throws thrum thrumming thrust thrusting thruway
     thudding thuds thug thugs thumbing thumbnail thumbnails thump thumps thunderclaps thunderhead thunderheads
-    thundering thunders thundershower thunderstruck thunk thunks thus thwacking thwacks thx thy ti tic tick ticked
-    ticker tickers ticking tickle tickling ticks tide tides tidying tier ties tiff tighten tightest tightly
+    thundering thunders thundershower thunderstruck thunk thunks thus thwacking thwacks thx thy ti tib tibs tic tick
+    ticked ticker tickers ticking tickle tickling ticks tide tides tidying tier ties tiff tighten tightest tightly
     tightrope tights tike tikes tildes tile tiled tiling tillable tilled tiller tilling tills tilts timed timeless
     timepiece timer timers timescale tin tinder tine tines ting tinge tinged tingeing tinges tinging tinglings tings
     tinkle tinkled tinkles tinkling tinning tinny tins tinseled tinseling tinselled tint tinted tinting tipi tipped
