@@ -45,6 +45,8 @@ class _Desk:
     doubts: list[Doubt] = field(default_factory=list)
     number: int | None = None
     """The work set said last."""
+    next: dict[Side | None, int] = field(default_factory=dict)
+    """The least set of each side (of both: `None`) that may be open: filled ones stay filled."""
 
     def put(self, row: Performed, said: SaidSet, grounds: Grounds) -> None:
         self.rows.append(row)
@@ -58,10 +60,11 @@ class _Desk:
         self.doubts.append(Doubt(kind, said.start, said.end))
 
     def next_number(self, side: Side | None) -> int:
-        number = 1
+        number = self.next.get(side, 1)
         wanted = tuple(Side) if side is None else (side,)
         while any((number, s) in self.filled for s in wanted):
             number += 1
+        self.next[side] = number
         return number
 
     def before(self) -> Performed | None:

@@ -51,15 +51,19 @@ def continues_list(marks: Sequence[Mark], place: int) -> bool:
     return (len(marks[place].parts) > 1 and marks[place].value is None) or (at >= 0 and marks[at].kind is Kind.NUM)
 
 
-def part_of(marks: Sequence[Mark], place: int, far: int = 4096) -> tuple[int, int]:
+FARTHEST = 96
+"""Marks that a part reaches from a place: no longer one is a clause, and every look at it would cost its length."""
+
+
+def part_of(marks: Sequence[Mark], place: int, far: int = FARTHEST) -> tuple[int, int]:
     """Where the part of a place starts and ends, `far` marks away at most."""
-    start = place
-    while start > max(0, place - far) and marks[start - 1].kind not in EDGES:
+    start, first = place, max(0, place - far)
+    while start > first and marks[start - 1].kind not in EDGES:
         start -= 1
-    end = place
-    while end + 1 < min(len(marks), place + far) and marks[end + 1].kind not in EDGES:
+    end, last = place + 1, min(len(marks), place + far)
+    while end < last and marks[end].kind not in EDGES:
         end += 1
-    return start, end + 1
+    return start, end
 
 
 def number_before(marks: Sequence[Mark], place: int, ends: Container[Kind]) -> bool:

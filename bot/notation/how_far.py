@@ -108,6 +108,8 @@ def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: 
     led = _words(marks, place - 2, 2)[-2:]
     if led[-1:] == ["makes"] or led in (["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
         return True
+    if led[-1:] not in (["number"], ["#"], ["="], ["thats"], ["its"]):
+        return False
     before = sum(is_entry(marks, i) for i in range(place))
     if before and led[-1:] in (["number"], ["#"]) and _is_joined(marks, place - 1):
         return True

@@ -7,7 +7,7 @@ yesterday`: the day is the hurt's. A part that tells a set too, or leaves someth
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import EDGES, FARTHEST, kind_at, text_at
 from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -161,15 +161,16 @@ def _parts(marks: Sequence[Mark], hurt: set[int]) -> Iterator[tuple[int, int]]:
 
 def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     start, end = place, place + 1
-    while start > 0 and not _is_edge(marks, start - 1):
+    first, last = max(0, place - FARTHEST), min(len(marks), place + FARTHEST)
+    while start > first and not _is_edge(marks, start - 1):
         start -= 1
-    while end < len(marks) and not _is_edge(marks, end):
+    while end < last and not _is_edge(marks, end):
         end += 1
     return start, end
 
 
 def _is_edge(marks: Sequence[Mark], place: int) -> bool:
-    return marks[place].kind in EDGES or text_at(marks, place) == "but"
+    return marks[place].kind in EDGES or marks[place].text == "but"
 
 
 def begun(marks: Sequence[Mark]) -> list[Mark]:

@@ -1,10 +1,9 @@
 """The reading of one message, from its text to what it stores or why it is asked about."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import date
 
-from bot.notation.accounts import unaccounted
 from bot.notation.added_sets import with_added_sets
 from bot.notation.announced import without_announced
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
@@ -18,37 +17,31 @@ from bot.notation.efforts_named import rate_named, split_named
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
-from bot.notation.headings import unknown_heading
 from bot.notation.hurt_parts import begun, without_words
 from bot.notation.kinds import Kind
+from bot.notation.last_looks import Looked, last_look
 from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_done_behind, read_stop
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
-from bot.notation.miscounted import miscounted
-from bot.notation.misheard import sounds_like_another
-from bot.notation.misplaced import misplaced
 from bot.notation.named_entries import unclear_entry, with_named_entries
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.nameless import with_names_by_load
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
-from bot.notation.overlooked import overlooked
 from bot.notation.pain import PainReading
 from bot.notation.pieces import split_pieces
-from bot.notation.preparing import MOST_NUMBERS, kinds_beside_hurts, marks_of_sets
+from bot.notation.preparing import MOST_NUMBERS, Kinds, kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
-from bot.notation.progress import contradicted, read_progress
-from bot.notation.qualified import of_another_kind
+from bot.notation.progress import read_progress
 from bot.notation.reports import Reporting
-from bot.notation.restated import goes_beyond, numbered_again, taken_back
+from bot.notation.restated import taken_back
 from bot.notation.said import Doubt
 from bot.notation.same_times import with_same_times
 from bot.notation.same_twice import with_same_twice
-from bot.notation.script import read_script
+from bot.notation.script import Folded, read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
-from bot.notation.set_or_reps import beyond_plan, may_be_sets, too_many
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
@@ -57,8 +50,6 @@ from bot.notation.skips.reach import heads_for_another
 from bot.notation.skips.seams import with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
-from bot.notation.strays.lone_loads import failed_again, lone_load, missed_load
-from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
@@ -69,27 +60,43 @@ from bot.notation.without_load import with_body_weight
 LONGEST = 4096
 """Characters that are read: the chat's longest message."""
 
-
+MOST_CHOOSING = 120
+"""Marks of a message whose choices are read to the end: of a longer one each would cost as much as the message."""
 _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
+
+
+@dataclass(frozen=True, slots=True)
+class Prepared:
+    """What every reading of one request begins with: its plain letters, what it tells of pain, and its marks."""
+
+    folded: Folded
+    hurt: PainReading
+    kinds: Kinds
+
+
+def prepared(request: Request) -> Prepared:
+    """What is the same in every reading of the request."""
+    folded = read_script(request.text[:LONGEST])
+    hurt = pain_beside_names(request, folded)
+    return Prepared(folded, hurt, kinds_beside_hurts(folded, request, hurt.spans))
 
 
 class Reader:
     """Reads one request. `decisions` are the alternatives taken where an earlier reading asked, in order."""
 
-    def __init__(self, request: Request, decisions: tuple[int, ...] = (), seams: Seams = frozenset()) -> None:
+    def __init__(
+        self, request: Request, start: Prepared, decisions: tuple[int, ...] = (), seams: Seams = frozenset()
+    ) -> None:
         self.request = request
+        self.start = start
         self.decisions = decisions
         self.seams = seams
-        self.marks: Sequence[Mark] = ()
-        self.folded = read_script(request.text[:LONGEST])
-        self.draft = Draft(request, self.folded, decisions)
+        self.folded = start.folded
+        self.draft = Draft(request, start.folded, decisions)
 
-    def read(self) -> Reading:
-        """The reading, with choices where it asks."""
-        draft = self.draft
-        hurt = pain_beside_names(self.request, self.folded)
-        kinds = kinds_beside_hurts(self.folded, self.request, hurt.spans)
-        self.marks = kinds.marks
+    def read(self, *, offers: bool = True) -> Reading:
+        """The reading; with choices where it asks, if it `offers` any."""
+        draft, hurt, kinds = self.draft, self.start.hurt, self.start.kinds
         beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
         marks = with_others(without_words(beside.marks, kinds.hurts))
         skips = read_skips(marks)
@@ -123,7 +130,8 @@ class Reader:
         if draft.ask is None and not reported and beside.question.at is None and _tells_of_before(marks, before):
             draft.doubt(self._of_all(AskKind.DAY))
         chosen = self._day(beside.day)
-        return self._finished(hurt, beside, finished, chosen)
+        reading = self._finished(hurt, beside, finished, chosen)
+        return self._with_choices(reading, draft.ask) if offers else reading
 
     def _few_enough(self, marks: list[Mark]) -> list[Mark]:
         """The marks; none where there are more numbers than a session has, which is asked about."""
@@ -177,25 +185,7 @@ class Reader:
         for one in named if draft.ask is None else ():
             rate_named(draft, one)
         if draft.reports and not draft.is_decided:
-            unread = unread or unaccounted(told, record.told, said, record.gone)
-            unread = unread or sounds_like_another(told, record.told, self.request.exercises)
-            unread = unread or may_be_sets(told, record.told, record) or too_many(told, record.told, record)
-            unread = unread or beyond_plan(said, record.told, record)
-            unread = unread or of_another_kind(told, record.told, self.request.exercises)
-            unread = unread or goes_beyond(told, record) or contradicted(progress, record)
-            unread = unread or unclear
-            unread = unread or numbered_again(said, record) or unknown_heading(said, record.told)
-            unread = unread or miscounted(told, record.told, record)
-            unread = (
-                unread or overlooked(said, record.told, record) or misplaced(said, record.told, self.request.exercises)
-            )
-            unread = (
-                unread
-                or lone_load(said, record.told)
-                or missed_load(said, record.told)
-                or failed_again(said, record.told)
-                or of_another_measure(told, record)
-            )
+            unread = unread or last_look(Looked(said, told, record, progress, unclear))
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
             if other is not None:
                 draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))
@@ -231,7 +221,7 @@ class Reader:
         asks = draft.ask is not None
         told = () if asks else tuple(record.told)
         of_rest = [e for e in draft.evidence if not (asks and e.meaning is Meaning.CORRECTION)]
-        reading = Reading(
+        return Reading(
             performed=tuple(t.row for t in told),
             replaces=() if asks else tuple(record.replaces),
             skipped=tuple(draft.skipped),
@@ -245,18 +235,18 @@ class Reader:
                 *of_rest,
                 *evidence_of_pain(hurt),
             ),
+            ask=draft.ask,
         )
-        return self._with_choices(reading, draft.ask)
 
     def _with_choices(self, reading: Reading, ask: Ask | None) -> Reading:
-        if ask is None:
+        if ask is None or self.decisions:
             return reading
         choices = []
-        if not self.decisions:
-            for index in range(self.draft.alternatives):
-                made = Reader(self.request, (index,), self.seams).read()
-                if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
-                    choices.append(Choice(self._label(made, ask), made))
+        few = len(self.start.kinds.marks) <= MOST_CHOOSING
+        for index in range(self.draft.alternatives if few else 0):
+            made = Reader(self.request, self.start, (index,), self.seams).read(offers=False)
+            if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
+                choices.append(Choice(self._label(made, ask), made))
         return replace(reading, ask=replace(ask, choices=tuple(choices)))
 
     def _label(self, reading: Reading, ask: Ask) -> str:

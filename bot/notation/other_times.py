@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -97,7 +97,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
     hoping = marks[place].text.split()[-1] in _HOPED
-    while at < len(marks) and marks[at].kind not in EDGES and not _ends_telling(marks, at):
+    last = min(len(marks), place + FARTHEST)
+    while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
         if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
             break

@@ -30,8 +30,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             continue
         again = (
             mark.kind in (Kind.AND, Kind.COMMA)
-            and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
             and _labels_next(marks, place)
+            and any(m.kind in (Kind.MEANT, Kind.WAS) for m in pieces[-1])
             and _tells_value(pieces[-1])
         )
         if again:
@@ -143,8 +143,10 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
     """`L9 R10. left had nothing left, right 2 more`: the next sentence says how hard a side was that is told before."""
     numbers = any(m.kind is Kind.NUM for m in piece)
     sided = sum(m.kind in (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R) for m in piece) > 1
+    if not (numbers and sided):
+        return False
     said = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL and m.text not in _LIMBS]
-    if not (numbers and sided and said and said[0].kind in (Kind.LEFT, Kind.RIGHT)):
+    if not (said and said[0].kind in (Kind.LEFT, Kind.RIGHT)):
         return False
     after = [m.kind for m in said[1:4] if m.kind is not Kind.WAS]
     return bool(after) and (after[0] in _EFFORTS or after[:2] in ([Kind.NUM, Kind.TANK], [Kind.NUM, Kind.RIRPOST]))

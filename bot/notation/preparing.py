@@ -42,7 +42,7 @@ from bot.notation.tokens import Mark, read_marks
 from bot.notation.trade import with_lone_names
 from bot.notation.weight_told import with_weight_told
 
-MOST_NUMBERS = 160
+MOST_NUMBERS = 120
 """A message with more numbers is no report of a session: it is asked about, and its words are not looked at."""
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 _NUMBERED = frozenset((*NUMBERS, Kind.ORD, Kind.SLIP, "one"))

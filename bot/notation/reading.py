@@ -9,14 +9,18 @@ goes this way; `draft` holds what it has made so far; `grounds` and `evidence` s
 """
 
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request, Source
-from bot.notation.message import Reader
-from bot.notation.unmarked import with_seams_by_plan
+from bot.notation.message import Reader, prepared
+from bot.notation.unmarked import Seams, with_seams_by_plan
 
 __all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Request", "Source", "read_message"]
 
 
 def read_message(request: Request) -> Reading:
     """What the message says. Never raises; the same request always gives the same reading."""
-    reader = Reader(request)
-    first = reader.read()
-    return with_seams_by_plan(request, first, reader.marks, lambda seams: Reader(request, seams=seams).read())
+    start = prepared(request)
+    first = Reader(request, start).read()
+
+    def read(seams: Seams) -> Reading:
+        return Reader(request, start, seams=seams).read(offers=False)
+
+    return with_seams_by_plan(request, first, start.kinds.marks, read)

@@ -181,6 +181,8 @@ def _is_load_judged(marks: Sequence[Mark], place: int) -> bool:
     """`the 40s feel light`, `bw is too easy now`: a load with its unit, judged, and no number in the rest."""
     start, end = part_of(marks, place)
     united = place + 1 < end and marks[place + 1].kind in _OF_LOADS
+    if not (united or marks[place].kind is Kind.BODY):
+        return False
     rest = [m for m in marks[place + 1 + united : end] if m.kind is not Kind.GAP]
     said = [w for m in rest for w in m.text.split()]
     while said and said[-1] in _OF_NOW:
@@ -189,7 +191,7 @@ def _is_load_judged(marks: Sequence[Mark], place: int) -> bool:
     plain = all(m.kind in _JUDGING for m in (*marks[start:place], *rest))
     numbers = (Kind.NUM, Kind.CLOCK, Kind.X, Kind.BODY, Kind.SAME, Kind.DONE)
     alone = not any(m.kind in numbers for m in (*marks[:place], *marks[place + 1 :]))
-    return judged and plain and alone and (united or marks[place].kind is Kind.BODY)
+    return judged and plain and alone
 
 
 def _is_nth(marks: Sequence[Mark], place: int) -> bool:
@@ -360,8 +362,8 @@ _OWN = ("so", "but", "then")
 
 def _is_only_one(marks: Sequence[Mark], place: int) -> bool:
     """`did swings before breakfast fifteen`: the one number of a message, at its end."""
-    alone = sum(m.kind in (Kind.NUM, Kind.CLOCK) for m in marks) == 1
-    return alone and all(m.kind in (Kind.STOP, Kind.FILL, Kind.REPS) for m in marks[place + 1 :])
+    ends = all(m.kind in (Kind.STOP, Kind.FILL, Kind.REPS) for m in marks[place + 1 :])
+    return ends and sum(m.kind in (Kind.NUM, Kind.CLOCK) for m in marks) == 1
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:

@@ -46,11 +46,11 @@ def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_described(marks: Sequence[Mark], place: int) -> bool:
     """`8 and 7 and a scrappy 6`: a count with a word for how it went, behind other counts."""
+    if place < 2 or marks[place - 1].kind is not Kind.WORD or marks[place - 2].text not in ("a", "an", "my"):
+        return False
     start, end = part_of(marks, place)
-    said = [m.text for m in marks[max(start, place - 2) : place]]
-    article = len(said) == 2 and said[0] in ("a", "an", "my") and marks[place - 1].kind is Kind.WORD
     ends = place + 1 >= end or marks[place + 1].kind in (Kind.AND, Kind.THEN, Kind.REPS)
-    return article and ends and any(m.kind is Kind.NUM for m in marks[start : place - 2])
+    return start <= place - 2 and ends and any(m.kind is Kind.NUM for m in marks[start : place - 2])
 
 
 def _is_at_load(marks: Sequence[Mark], place: int) -> bool:
@@ -68,10 +68,12 @@ def _is_on_name(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_for_talk(marks: Sequence[Mark], place: int) -> bool:
     """`up at 5 for this`: a link behind a number that leads to nothing but words."""
+    if not is_led_at(marks, place):
+        return False
     _, end = part_of(marks, place)
     rest = marks[place + 2 : end]
     words_only = bool(rest) and all(m.kind in (Kind.FILL, Kind.WORD) for m in rest)
-    return place + 1 < end and marks[place + 1].kind in (Kind.FOR, Kind.WITH) and words_only and is_led_at(marks, place)
+    return place + 1 < end and marks[place + 1].kind in (Kind.FOR, Kind.WITH) and words_only
 
 
 def is_led_at(marks: Sequence[Mark], place: int) -> bool:
@@ -86,11 +88,13 @@ def _is_reached(marks: Sequence[Mark], place: int) -> bool:
     at = place - 1
     while at >= 0 and marks[at].text in ("the", "only", "just"):
         at -= 1
+    if at < 0 or marks[at].text not in (*_DONE, "so", "went", "used", "stuck with", "stayed"):
+        return False
     _, end = part_of(marks, place)
     plain = all(m.kind in (Kind.FILL, Kind.GAP) for m in marks[place + 1 : end])
-    if at >= 0 and marks[at].text == "so":
+    if marks[at].text == "so":
         return plain and any(m.kind in (Kind.NUM, Kind.NAME) for i, m in enumerate(marks) if i != place)
-    return at >= 0 and marks[at].text in (*_DONE, "went", "used", "stuck with", "stayed") and plain
+    return plain
 
 
 def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
@@ -104,6 +108,7 @@ def _is_of_set(marks: Sequence[Mark], place: int) -> bool:
         at -= 1
     if 0 <= at < place - 1 and marks[at].kind in (Kind.LASTSET, Kind.ORD, Kind.LEFT, Kind.RIGHT, Kind.SET, Kind.LABEL):
         return True
+    if was is None or was.kind is not Kind.WAS:
+        return False
     start, _ = part_of(marks, place)
-    staged = any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])
-    return staged and marks[place - 1].kind is Kind.WAS
+    return any(m.kind in (Kind.WORKSET, Kind.DROP, Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place])

@@ -64,6 +64,7 @@ def read_marks(text: str) -> tuple[Mark, ...]:
     text = _HIGH_POINT.sub(".", _LETTER_O.sub("0", text))
     marks: list[Mark] = []
     space = True
+    bullets = {sign for sign in "-+" if _has_bullets(text, sign)}
     for found in _MARK.finditer(text):
         start, end = found.span()
         piece = found.group()
@@ -81,7 +82,7 @@ def read_marks(text: str) -> tuple[Mark, ...]:
                 kind = SYMBOLS.get(piece, Kind.WORD if piece in _MEANT else Kind.FILL)
                 starts = not marks or marks[-1].kind is Kind.LINE
                 if starts and piece in "*-+" and text[end : end + 1] == " ":
-                    kind = Kind.LINE if piece == "*" or _has_bullets(text, piece) else kind
+                    kind = Kind.LINE if piece == "*" or piece in bullets else kind
                 marks.append(Mark(kind, piece, start, end, not space))
         space = False
     return tuple(_with_initials(marks))
@@ -119,7 +120,7 @@ def _is_initial(marks: Sequence[Mark], at: int, *, first: bool) -> bool:
 
 def _has_bullets(text: str, bullet: str) -> bool:
     """Whether several lines start with this sign: a list, not a minus or a plus."""
-    return sum(line.lstrip().startswith(bullet + " ") for line in text.split("\n")) > 1
+    return "\n" in text and sum(line.lstrip().startswith(bullet + " ") for line in text.split("\n")) > 1
 
 
 def _words(word: str, start: int, tight: bool, marks: list[Mark], after: str) -> list[Mark]:

@@ -22,8 +22,8 @@ Seams = frozenset[int]
 
 MOST_TRIED = 24
 """Readings of one message, at the price of some milliseconds each."""
-MOST_MARKS = 160
-"""A longer message is read once: its readings are dear."""
+MOST_LOOKED_AT = 1200
+"""Marks of all those readings together: of a longer message fewer are made."""
 _HARD = (Kind.LINE, Kind.STOP, Kind.QUERY)
 _SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
 _TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
@@ -53,20 +53,18 @@ def with_seams_by_plan(
 
     `marks` are the message's; `read` reads it with lines ended before the marks that start at these places.
     """
-    if len(marks) > MOST_MARKS or (first.ask is not None and first.ask.kind not in _NUMBERS_ASKED):
+    if first.ask is not None and first.ask.kind not in _NUMBERS_ASKED:
         return first
     gaps = [gap for gap in _gaps(marks) if gap]
-    if not gaps:
+    tries = sum(map(len, gaps))
+    if not 0 < tries <= MOST_TRIED or tries * len(marks) > MOST_LOOKED_AT:
         return first
-    best, fit, seams, tried = first, _fit(request, first), Seams(), 0
+    best, fit, seams = first, _fit(request, first), Seams()
     if fit.sound:
         return first
     for gap in gaps:
         found: list[tuple[_Fit, Seams, Reading]] = []
         for place in gap:
-            if tried == MOST_TRIED:
-                return first
-            tried += 1
             reading = read(seams | {place})
             found.append((_fit(request, reading), seams | {place}, reading))
         top = max(one.score for one, _, _ in found)

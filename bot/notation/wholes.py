@@ -42,7 +42,7 @@ def is_whole(part: Sequence[Mark]) -> bool:
 
 def has_entry(part: Sequence[Mark]) -> bool:
     """Whether a load with its repetitions is told anywhere: `60x5`."""
-    kinds = [m.kind for m in part]
     return any(
-        kinds[i - 1] is Kind.NUM and kinds[i + 1] is Kind.NUM for i in range(1, len(kinds) - 1) if kinds[i] is Kind.X
+        mark.kind is Kind.X and part[i].kind is Kind.NUM and part[i + 2].kind is Kind.NUM
+        for i, mark in enumerate(part[1:-1])
     )

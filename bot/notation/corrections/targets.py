@@ -64,6 +64,8 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
 
 def _as_not(piece: list[Mark], context: Context) -> list[Mark]:
     """`the second is 170 no 180`: what was stored behind the `no`, so that it denies."""
+    if not any(m.kind is Kind.NO for m in piece):
+        return piece
     stored = {v for p in context.worked for v in (p.reps, None if p.load is None else p.load.amount)}
     for place in range(1, len(piece) - 1):
         one, no, two = piece[place - 1 : place + 2]

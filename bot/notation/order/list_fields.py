@@ -50,14 +50,15 @@ def _parts(marks: Sequence[Mark]) -> list[tuple[int, int]]:
 
 def _last_behind(marks: list[Mark]) -> list[Mark]:
     """`rpe 8 on the last, 10 9 8`: that effort behind the sets, where nothing but a name stands before it."""
+    told = 0
     for start, end in _parts(marks):
         head = 0
         while start + head < end and marks[start + head].kind in (Kind.NAME, Kind.COLON):
             head += 1
         part = marks[start + head : end]
-        before = [m.kind for m in marks[:start]]
-        if any(k in (Kind.NUM, Kind.BODY, Kind.SAME) for k in before):
+        if any(m.kind in (Kind.NUM, Kind.BODY, Kind.SAME) for m in marks[told:start]):
             return marks
+        told = start
         if not part or not _is_effort_of_last(part):
             continue
         rest = marks[end + 1 :]

@@ -17,8 +17,10 @@ def same_rest(marks: list[Mark]) -> list[Mark]:
 def _of_side(marks: list[Mark]) -> list[Mark]:
     """`10 on the left, same on the right`, `left 20x9, right the same`, `20x9 left then right`: both sides alike."""
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.SAME and mark.kind not in _SIDES:
+            continue
         told = {m.kind for m in marks[:place] if m.kind in _SIDES}
-        if mark.kind not in (Kind.SAME, *_SIDES) or len(told) != 1:
+        if len(told) != 1:
             continue
         end = _behind_other(marks, place, told)
         ends = end is not None and kind_at(marks, past(marks, end, Kind.FILL)) in (None, *EDGES, Kind.AND, Kind.THEN)

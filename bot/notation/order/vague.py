@@ -91,8 +91,10 @@ def _is_rated(marks: list[Mark], place: int) -> bool:
 
 def _is_was(marks: list[Mark], place: int) -> bool:
     """`10 was 9`, and nothing else: what is stored and what it was, or two sets."""
+    if marks[place].kind is not Kind.WAS:
+        return False
     whole = [m.kind for m in marks if m.kind not in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.COMMA)]
-    return marks[place].kind is Kind.WAS and whole == [Kind.NUM, Kind.WAS, Kind.NUM]
+    return whole == [Kind.NUM, Kind.WAS, Kind.NUM]
 
 
 def _is_range(marks: list[Mark], place: int) -> bool:

@@ -8,6 +8,9 @@ from bot.notation.wholes import is_whole, tells_sets
 from bot.notation.wordlist import words
 
 ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_PART_ENDS = (*ENDS, Kind.COMMA)
+LONGEST = 160
+"""Marks of one question: no longer one is asked, and every look for an end would cost the length of the message."""
 _EDGES = (*ENDS, Kind.COMMA, Kind.BREAK, Kind.COLON, Kind.OPEN, Kind.DASH)
 NO_OPENING = ("what a", "how good was", "hows", "how is", "how are")
 _STATING = frozenset(words("but im i am feel feels felt was is still its thats all seems seem were feeling"))
@@ -16,6 +19,14 @@ _VERBS = frozenset(words(
     "who whats hows add go up drop raise more less increase reduce swap change keep stay",
 ))  # fmt: skip
 _CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", "up", "go", "drop")
+
+
+def end_of(marks: Sequence[Mark], place: int) -> int:
+    """Where the part of a question that opens at a place ends."""
+    end, last = place, min(len(marks), place + LONGEST)
+    while end < last and marks[end].kind not in _PART_ENDS:
+        end += 1
+    return end
 
 
 def states(marks: Sequence[Mark], place: int) -> bool:

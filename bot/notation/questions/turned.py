@@ -5,9 +5,9 @@ An auxiliary before what it is of, a tag at the end of what is denied, one of tw
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import EDGES, text_at
 from bot.notation.kinds import Kind
-from bot.notation.questions.asked import ENDS, opens
+from bot.notation.questions.asked import ENDS, end_of, opens
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
@@ -59,20 +59,20 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
     """Where a question that opens at a place by its turn of words ends; none where none does."""
     mark = marks[place]
     if mark.kind in (Kind.NAME, Kind.WEAK) and (place == 0 or marks[place - 1].kind in EDGES):
-        return _end(marks, place) if _is_of_topic(marks[place + 1 : _end(marks, place)]) else None
+        return end_of(marks, place) if _is_of_topic(marks[place + 1 : end_of(marks, place)]) else None
     if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
         return None
     starts = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.DASH)
     if not starts and not (mark.text.split()[0] in _OPENERS and opens(marks, place)):
         return None
-    end = _end(marks, place)
+    end = end_of(marks, place)
     if has_entry(marks[place:end]):
         return None
     said = [w for m in marks[place:end] for w in m.text.split()]
     if not said:
         return None
     if starts and _is_announced(marks, place):
-        return _end(marks, place)
+        return end_of(marks, place)
     asks = (
         _asks_of(said)
         or (starts and said[0] == "any" and bool(_ANY & set(said[1:2])))
@@ -155,13 +155,6 @@ def tagged(marks: Sequence[Mark], end: int) -> int | None:
 _LEAST = 4
 
 
-def _end(marks: Sequence[Mark], place: int) -> int:
-    end = place
-    while kind_at(marks, end) not in (None, *ENDS, Kind.COMMA):
-        end += 1
-    return end
-
-
 def _asks_of(said: Sequence[str]) -> bool:
     """`would a belt help`, `do other clients find`, `are straps worth it`, `is it meant to`, `hows the form in it`."""
     if len(said) < _LEAST - 1:
@@ -204,9 +197,10 @@ def _asks_shortly(said: Sequence[str]) -> bool:
 
 def _asks_which(part: Sequence[Mark], said: Sequence[str]) -> bool:
     """`was it 100 or 110 you wanted`: which of two numbers."""
+    if said[0] not in ("was", "is") or said[1:2] not in (["it"], ["that"], ["this"]):
+        return False
     kinds = [m.kind for m in part if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.SETS, Kind.REPS)]
-    either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
-    return either and said[0] in ("was", "is") and said[1:2] in (["it"], ["that"], ["this"])
+    return any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
 
 
 def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.questions.asked import CHANGED, ENDS, opens
+from bot.notation.questions.asked import CHANGED, end_of, opens
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
@@ -34,9 +34,7 @@ def asks_for(marks: Sequence[Mark], place: int) -> int | None:
         return None
     if not opens(marks, place):
         return None
-    end = place
-    while end < len(marks) and marks[end].kind not in (*ENDS, Kind.COMMA):
-        end += 1
+    end = end_of(marks, place)
     if has_entry(marks[place:end]):
         return None
     said = [w for m in marks[place:end] for w in m.text.split()]

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
-from bot.notation.questions.asked import ENDS, follows_set, opens
+from bot.notation.questions.asked import end_of, follows_set, opens
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
@@ -39,9 +39,9 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
-        return _end(marks, place) if asks else None
+        return end_of(marks, place) if asks else None
     if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):
-        return _end(marks, place)
+        return end_of(marks, place)
     led = place > 0 and marks[place - 1].text in ("but", "and", "so", "or")
     if led and mark.text.split()[:2] in (
         ["is", "that"],
@@ -50,13 +50,13 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         ["does", "it"],
         ["does", "that"],
     ):
-        return _end(marks, place)
+        return end_of(marks, place)
     if led and first in ("is", "does") and _words(marks, place, 3)[1:2] in (["that"], ["this"], ["it"], ["the"]):
-        return _end(marks, place)
+        return end_of(marks, place)
     if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
-        return _end(marks, place)
+        return end_of(marks, place)
     difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
-    return _end(marks, place) if difference else None
+    return end_of(marks, place) if difference else None
 
 
 _OPENING = frozenset(words("are can could should would will may shall have did do does has am were"))
@@ -88,7 +88,7 @@ _BEING = frozenset(words("is was does has us reps sets kilos pounds times others
 def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
     """`have you finished the plan`, `are straps allowed`: a verb before its subject."""
     said = _words(marks, place, 12)
-    part = marks[place : _end(marks, place)]
+    part = marks[place : end_of(marks, place)]
     numbered = any(m.kind is Kind.NUM for m in part) and said[1:2] != ["you"]
     if len(said) < _LEAST or numbered or has_entry(part):
         return False
@@ -116,13 +116,6 @@ def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:
             break
         said += marks[at].text.split()
     return said[: most + 1]
-
-
-def _end(marks: Sequence[Mark], place: int) -> int:
-    end = place
-    while end < len(marks) and marks[end].kind not in (*ENDS, Kind.COMMA):
-        end += 1
-    return end
 
 
 def _turns(marks: Sequence[Mark], place: int) -> bool:

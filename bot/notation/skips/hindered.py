@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import FARTHEST
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -26,14 +27,16 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
 def _is_asked(marks: Sequence[Mark], place: int) -> bool:
     """`carry on with thrusts or leave them?`, `skip calves?`: asked about."""
     start, end = place, place
-    while start > 0 and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA):
+    first, last = max(0, place - FARTHEST), min(len(marks), place + FARTHEST)
+    while start > first and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA):
         start -= 1
-    while end < len(marks) and marks[end].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+    bare = place == start and marks[place].text.split()[0] in _BARE
+    if not bare and not any(m.kind is Kind.OR for m in marks[start:place]):
+        return False
+    while end < last and marks[end].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
         end += 1
-    asked = end < len(marks) and marks[end].kind is Kind.QUERY
-    apart = any(m.kind is Kind.COMMA for m in marks[place:end])
-    bare = place == start and not apart and marks[place].text.split()[0] in _BARE
-    return asked and (bare or any(m.kind is Kind.OR for m in marks[start:place]))
+    apart = bare and any(m.kind is Kind.COMMA for m in marks[place:end])
+    return end < len(marks) and marks[end].kind is Kind.QUERY and not apart
 
 
 _BARE = frozenset(["skip", "leave", "ditch", "bin", "miss", "drop"])
