@@ -310,7 +310,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.EMPTY: (
         "nothing more was possible; nothing more possible; not one more possible; no more was possible; "
-        "nothing left; nothing left in the tank; to failure; till failure; til failure; until failure; failure; at "
+        "nothing left; nothing left in the tank; nothing more in the tank; nothing else in the tank; no more in "
+        "the tank; to failure; till failure; til failure; until failure; failure; at "
         "failure; hit failure; reached failure; all out; nothing in the tank; zero left; no reps left; none left; "
         "couldnt do another; couldnt have done another; could not have done another; couldnt do one more; nothing "
         "more in me; empty tank; emptied the tank; tank empty; tank was empty; maxed out; couldnt get another; no "

@@ -42,8 +42,19 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
-            out |= _next_number(marks, place)
+            out |= _with_scale(marks, _next_number(marks, place))
     return out
+
+
+def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
+    """The places of a score with the rest of `four out of ten`."""
+    last = max(places, default=-1)
+    ten = last + 3 if [m.text for m in marks[last + 1 : last + 3]] == ["out", "of"] else -1
+    scored = 0 < ten < len(marks) and marks[ten].value == _TEN
+    return places | set(range(last + 1, ten + 1)) if scored else places
+
+
+_TEN = 10
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:

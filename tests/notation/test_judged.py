@@ -71,7 +71,7 @@ def test_which_set_it_was_makes_it_a_count(text: str) -> None:
         for told, link in product(("90x10", "90 for 10", "thrusts 90kg 10 reps"), (" ", ", ", ". ", " - "))
         for rir, said in RESERVE
         for words in said
-        if not told.endswith("reps") or words != "one maybe two left" and not words.startswith("left ")
+        if not told.endswith("reps") or (words != "one maybe two left" and not words.startswith("left "))
     ],
 )
 def test_what_was_left_in_reserve(text: str, rir: int | str) -> None:

@@ -75,7 +75,8 @@ HURTS: dict[Cue, str] = {
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
       's/are/was/were/been at it/me again?; isn't/ain't/wasn't/not what it/they was/were/used; full/made of
-      gravel/sand/glass/grit/stones; suffer/suffers/suffering/suffered;
+      gravel/sand/glass/grit/stones; like there's/theres/there/has/got/is/broken/some/a* glass/gravel/grit/sand/needles/
+      nails/razors/shards; glass/gravel/grit/needles/razors in my/the; suffer/suffers/suffering/suffered;
       blocked/blocks/blocking; molest/molests/molesting/disturb/disturbs/disturbing/disturbed;
       makes/make/made/does/gives/did
       me/myself bad/ill/trouble/sick/evil; on strike; mad/cross/furious/angry/annoyed/pissed at/with me;

@@ -113,6 +113,7 @@ home/in/on/by/really/better/straight/ahead/pretty/from/back/over/and/light/so; g
 with/today/all/and; did it/all/them/some/not/this/that/what/these/you; bad day/week/night/sleep/form/weather/
 traffic/luck/news/idea/mood/habit/morning/at/session/workout; not bad/too; my bad; too bad; strange/weird/
 funny/odd day/week/story/hours/video/machine/one; trouble sleeping/finding/getting; issue/problem/issues/
+difference between/of a/being/just* sore/soreness/doms and/or/vs/versus a/an/being/actually* injured/injury/hurt/pain;
 no/without/fixed/fix/broken/broke/cold/gym/bloody the/their? ac; ac unit/on/off/out/down/broke/broken/died/dead;
 ac is/was/'s/still/finally/has/been* on/off/out/down/broken/bust/busted/dead/freezing/cold/back/working/fixed/blasting;
 problems/trouble with the/my app/equipment/machine/bar/schedule/gym/car/phone/kids/work; the app; angry boss;

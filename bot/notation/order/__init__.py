@@ -28,7 +28,7 @@ from bot.notation.order.groups import groups
 from bot.notation.order.hands import one_hand
 from bot.notation.order.headings import before_names, heading_loads
 from bot.notation.order.how_many import how_many
-from bot.notation.order.in_reserve import HEDGES, in_reserve
+from bot.notation.order.in_reserve import IN_RESERVE, in_reserve
 from bot.notation.order.in_turn import in_turn
 from bot.notation.order.kit import BARS, kit
 from bot.notation.order.labelled import labelled
@@ -76,7 +76,7 @@ STEPS = (
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH, "one")),
     step(mentions),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
-    step(in_reserve, (Kind.NUM,), (*HEDGES, Kind.TANK, Kind.LEFT, "rated", "rating", "rate", "scored")),
+    step(in_reserve, (Kind.NUM,), IN_RESERVE),
     step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA, Kind.WAS), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),

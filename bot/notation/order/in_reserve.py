@@ -16,13 +16,20 @@ HEDGES = frozenset(words("just only maybe prob probably perhaps possibly about a
 _DOUBTS = frozenset(words("maybe prob probably perhaps possibly"))
 _JUDGED = frozenset(words("rated rating rate scored"))
 _ENDS = (None, *EDGES, Kind.CLOSE, Kind.FILL)
+_POSSIBLE = frozenset(words("possible doable there"))
+_RATES = (Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.TANK)
 _MOST, _SCALE = 5, 10
+
+
+IN_RESERVE = (*HEDGES, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
+"""Kinds and words of which one is said where anything of this is."""
 
 
 def in_reserve(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as `N in the tank` and `rpe N`."""
     if any(m.kind is Kind.RIGHT for m in marks):
         return marks
+    marks = _last_by_count(marks)
     out: list[Mark] = []
     place = 0
     while place < len(marks):
@@ -54,6 +61,9 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return marks[place + 1], place + 3
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and after is Kind.LEFT and ends:
         return one, place + 2
+    at = place + 1 + (after is Kind.WAS)
+    if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, at) in _POSSIBLE:
+        return one, at + 1
     if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or not ends:
         return None
     if place > 1 and (marks[place - 2].value or _SCALE) <= _MOST:  # `one maybe two left` is between the two
@@ -72,3 +82,20 @@ def _has_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether load and repetitions stand before a place."""
     kinds = [m.kind for m in marks[:place] if m.kind is not Kind.FILL]
     return kinds.count(Kind.NUM) > 1 and kinds[-1] not in (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON)
+
+
+def _last_by_count(marks: list[Mark]) -> list[Mark]:
+    """The `the 8` of `90x10,9,8, the 8 was to failure`, as the last one."""
+    for place in range(2, len(marks) - 1):
+        number, end = marks[place], place + 1
+        while kind_at(marks, end) in (Kind.WAS, Kind.FILL):
+            end += 1
+        if text_at(marks, place - 1) != "the" or number.kind is not Kind.NUM or kind_at(marks, end) not in _RATES:
+            continue
+        told = [value for m in marks[: place - 1] if m.kind is Kind.NUM for value in (m.parts or (m.value,))]
+        if len(told) > 2 and told[-1] == number.value and told[:-1].count(number.value) == 0:
+            last = replace(
+                number, kind=Kind.LASTREP, text="last one", start=marks[place - 1].start, value=None, parts=()
+            )
+            return [*marks[: place - 1], last, *marks[place + 1 :]]
+    return marks

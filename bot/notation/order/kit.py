@@ -18,6 +18,8 @@ _LEAST = 4
 """A lesser number after `the` is rather how many: `the 3`."""
 
 
+_OF_BAR = frozenset(words("speed path whip height"))
+"""What a bar has that is no load."""
 BARS = ("bar", "barbell", "stack", "pin")
 
 
@@ -32,6 +34,8 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
 def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
     """The `the bar` of `60x8 the bar felt light`: its load is told."""
     bar = marks[place].kind is Kind.PLATES and marks[place].text.split()[-1] in BARS
+    if bar and place + 1 < len(marks) and marks[place + 1].text.split()[0] in _OF_BAR:
+        return True
     if not bar or kind_at(marks, place - 1) is not Kind.NUM:
         return False
     start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.LINE, Kind.STOP)), 0)

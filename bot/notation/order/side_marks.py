@@ -26,7 +26,20 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _one_load(_named(_linked(_bracketed(_in_turn(_unsaid(marks))))))
+    return _one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(marks)))))))
+
+
+def _on_lines(marks: list[Mark]) -> list[Mark]:
+    """The lines of `16s, L: 10, 9, 8, R: 10, 8, 8` typed on three: of one set after the other, as with commas."""
+    sided = {mark.kind for mark in marks if mark.kind in _ANY}
+    if len(sided) != _PAIR or sum(m.kind in _ANY for m in marks) != _PAIR:
+        return marks
+    return [
+        replace(m, kind=Kind.COMMA, text=",")
+        if m.kind is Kind.LINE and kind_at(marks, i + 1) in _ANY and kind_at(marks, i - 1) in (Kind.NUM, *_UNITS)
+        else m
+        for i, m in enumerate(marks)
+    ]
 
 
 def _unsaid(marks: list[Mark]) -> list[Mark]:
