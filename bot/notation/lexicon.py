@@ -36,7 +36,8 @@ PHRASES: dict[Kind, str] = {
         "range; cut my rom; cut my tempo; cut my range of motion; cutting the depth; cutting the range; cutting "
         "the rom; cutting the tempo; cutting the range of motion; cutting my depth; cutting my range; cutting my "
         "rom; cutting my tempo; cutting my range of motion; cut depth; cut range; "
-        "cut it short; cutting it short; keep it short; keeping it short; make it short; cut today short; "
+        "cut it short; cutting it short; so i cut it short; cut that one short; cut "
+        "that short; cut this one short; keep it short; keeping it short; make it short; cut today short; "
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
         "off; finished me; done me in; did me in; killed me; "
@@ -238,7 +239,7 @@ PHRASES: dict[Kind, str] = {
         "warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; "
         "warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm "
         "up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to "
-        "warm up; warm ups of; the warm up; warmupset; warm"
+        "warm up; warm ups of; the warm up; warmupset; warm set; warm sets; to get warm; get warm; warm"
     ),
     Kind.WORKSET: (
         "back off; back offs; backoff; backoffs; back off set; back off sets; backoff set; backoff sets; back down "

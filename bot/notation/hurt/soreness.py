@@ -39,7 +39,7 @@ def is_soreness(scene: Passage, mark: Mark, spot: Spot) -> bool:
         case Tissue.CHEST:
             return True
         case Tissue.MIXED:
-            return trained or (both and spot.place.plural)
+            return both and (trained or spot.place.plural)
         case Tissue.JOINT | Tissue.ORGAN:
             return False
 

@@ -13,8 +13,23 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    marks = _one_behind(_not_of_work(_told_after(marks)))
+    marks = _one_behind(_not_of_work(_told_after(_of_talk(marks))))
     return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+
+
+def _of_talk(marks: list[Mark]) -> list[Mark]:
+    """The `warm` of `engine is warm`, `warm in there`: no warm-up."""
+    return [
+        replace(m, kind=Kind.FILL)
+        if m.kind is Kind.WARMUP
+        and m.text == "warm"
+        and (kind_at(marks, i - 1) in (Kind.WAS, Kind.AND, Kind.WORD) or text_at(marks, i + 1) in _AMBIENT)
+        else m
+        for i, m in enumerate(marks)
+    ]
+
+
+_AMBIENT = ("in", "now", "today", "here", "enough", "outside")
 
 
 def _told_after(marks: list[Mark]) -> list[Mark]:

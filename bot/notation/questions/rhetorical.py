@@ -8,6 +8,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _FORMS = """
+you know what; ya know what; know what $; guess what;
 what was i thinking/expecting; what was i doing $; what have i done/become/started $; what have i done to deserve;
 what did i do to deserve; what can/could/else i/can say/i $; what can i say; what more could/can i/you say/want/ask;
 what is/was the point of living/life/anything; whats the point of living/life; what could go wrong;

@@ -207,6 +207,8 @@ def counted_before(marks: Sequence[Mark], place: int) -> set[int]:
 def is_after(marks: Sequence[Mark], name: Mark) -> bool:
     """`everything after pull ups`: a name after which all is meant."""
     place = next(i for i, m in enumerate(marks) if m is name)
+    while place and marks[place - 1].text in ("the", "my"):
+        place -= 1
     before = marks[place - 1] if place else None
     return before is not None and before.kind is Kind.THEREST and before.text.endswith("after")
 
