@@ -28,6 +28,11 @@ def _are(name: str, *values: str) -> tuple[str, ...]:
 
 
 LISTS = [
+    (
+        "two sets at 60 (10,9) one at 55 (12)",
+        PRESS,
+        ("Bench Press#1 60x10", "Bench Press#2 60x9", "Bench Press#3 55x12"),
+    ),
     ("60 x10 x9 x8", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
     ("60kg x10 x9 x8", PRESS, _are("Bench Press", "60x10", "60x9", "60x8")),
     ("bench 62.5 x9 x8 x8", PRESS, _are("Bench Press", "62.5x9", "62.5x8", "62.5x8")),
@@ -226,7 +231,6 @@ ELSEWHERE = [
     ("incline 50x8", ()),
     ("close grip 60x9", ()),
     ("sumo 60x9", ()),
-    ("two sets at 60 (10,9) one at 55 (12)", ()),
 ]
 
 
