@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bot.notation.answer import AskKind, Meaning, Span
 from bot.notation.clauses import kind_at
 from bot.notation.corrections.units import tells_unit_again
-from bot.notation.days import DaySaid, read_day
+from bot.notation.days import DaySaid, is_unsure, read_day
 from bot.notation.draft import Draft
 from bot.notation.hurt_parts import of_times, with_edges
 from bot.notation.kinds import Kind
@@ -38,7 +38,7 @@ def read_beside(draft: Draft, marks: list[Mark]) -> Beside:
     """The day, the time, the question and the unit that the message says, and its marks without them."""
     timed, metres = _counts(draft, marks, Measure.SECONDS), _counts(draft, marks, Measure.METRES)
     day = read_day(marks, draft.request.now)
-    if day is not None:
+    if day is not None and not is_unsure(marks, day):
         day = read_day(unsaid(marks, read_question(marks).places), draft.request.now)
     day_at = None if day is None else _whole(marks, day.places)
     marks = masked(marks, () if day is None else day.places)

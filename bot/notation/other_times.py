@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
+from bot.notation.strays.substitutes import taken_up
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -43,7 +44,7 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
             out |= _reach(marks, place)
         elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
             out |= _with_scale(marks, _next_number(marks, place))
-    return out
+    return out - taken_up(marks)
 
 
 def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:

@@ -2,9 +2,10 @@
 
 Each list holds wordings of one meaning, as clients type or dictate them; the wanted rows follow from the reading rules
 (common practice, no source). `sq2 100x4` is stored, `-sq2` replaced, `/sq` left out, `end` ends the session, `m20` are
-minutes, `d3` is the third of March, `pain` is told.
+minutes, `d3` is the third of March, `pain` is told; `ask`: what was meant is asked about, `asks`: the client asks.
 """
 
+from collections.abc import Mapping
 from itertools import product
 
 import pytest
@@ -35,22 +36,26 @@ DONE = {
     "sp": f"{SQUATS}; {ROWS}; {PRESSES}",
     "la1": f"{SQUATS}; {ROWS}; {PRESSES}; la1 45x10",
 }
-NAMES = {exercise.name: short for short, exercise in PLANS.items()}
 
 
-def _performed(written: str) -> tuple[Performed, ...]:
+Plans = Mapping[str, PlannedExercise]
+
+
+def _performed(written: str, plans: Plans) -> tuple[Performed, ...]:
     parts = [p.split(" ", 1) for p in written.split("; ") if p]
-    return tuple(row(f"{PLANS[short[:2]].name}#{short[2:]} {body}") for short, body in parts)
+    return tuple(row(f"{plans[short[:2]].name}#{short[2:]} {body}") for short, body in parts)
 
 
-def _check(done: str, text: str, wanted: str) -> None:
+def _check(done: str, text: str, wanted: str, plans: Plans = PLANS, stored: Mapping[str, str] = DONE) -> None:
     said = [part for part in wanted.split("; ") if part]
     rows = [p for p in said if p[0] not in "-/" and " " in p]
-    reading = read_message(Request(text, Unit.KG, NOW, tuple(PLANS.values()), _performed(DONE[done])))
-    assert reading.ask is None
-    assert set(reading.performed) == set(_performed("; ".join(rows)))
-    told = {f"-{NAMES[name]}{number}" for name, number in reading.replaces}
-    told |= {f"/{NAMES[name]}" for name in reading.skipped}
+    names = {exercise.name: short for short, exercise in plans.items()}
+    reading = read_message(Request(text, Unit.KG, NOW, tuple(plans.values()), _performed(stored[done], plans)))
+    assert set(reading.performed) == set(_performed("; ".join(rows), plans))
+    told = {f"-{names[name]}{number}" for name, number in reading.replaces}
+    told |= {f"/{names[name]}" for name in reading.skipped}
+    told |= {"ask"} if reading.ask is not None else set()
+    told |= {"asks"} if reading.question else set()
     told |= {"end"} if reading.finished else set()
     told |= {"pain"} if reading.pain is not None else set()
     told |= {f"m{reading.minutes:.0f}"} if reading.minutes is not None else set()
@@ -156,3 +161,104 @@ def test_what_is_put_right_told_late_left_out_and_how_long_there_is(done: str, t
 def test_noon_is_a_time_of_day(hour: int, text: str) -> None:
     now = NOW.replace(hour=hour, minute=35)
     assert read_message(Request(text, Unit.KG, now, tuple(PLANS.values()))).minutes == 25
+
+
+THRUSTS, CHINS = "hi1 80x10; hi2 80x9; hi3 80x8", "ch1 5x8; ch2 5x7; ch3 5x6"
+GYM = {
+    "hi": PlannedExercise("Hip Thrust", sets("80", 8, 10), aliases=("thrusts",)),
+    "ch": PlannedExercise("Chin-Up", sets("5", 6, 8), load_style=LoadStyle.BODYWEIGHT, aliases=("chins",)),
+    "sp": PlannedExercise("Shoulder Press", sets("20", 8, 10), load_style=LoadStyle.PER_HAND, aliases=("press",)),
+    "sl": PlannedExercise("Sled Push", sets("90", 20, 20, 4), measure=Measure.METRES, aliases=("sled",)),
+    "cu": PlannedExercise("EZ-Bar Curl", sets("30", 10, 10), aliases=("curls", "curl")),
+}
+HALF = f"{THRUSTS}; {CHINS}"
+PUSHED = f"{HALF}; {PRESSES}; sl1 90x20; sl2 90x20"
+TOLD = {
+    "": "",
+    "hi1": "hi1 80x10",
+    "hi2": "hi1 80x10; hi2 80x9",
+    "hi": THRUSTS,
+    "ch1": f"{THRUSTS}; ch1 5x8",
+    "ch": HALF,
+    "sp2": f"{HALF}; sp1 20x10; sp2 20x9",
+    "sl2": PUSHED,
+    "cu1": f"{PUSHED}; sl3 90x20; sl4 90x20; cu1 30x10",
+}
+REASONS: list[Meaning] = [
+    ("hi1", "-hi1; hi1 90x10", (
+        "i put 80 but it was 90, the bar here is 20 not 10", "it was 90 not 80, the bar here is 20 not 10",
+        "i wrote 80, it was 90 because the bar is 20 not 15", "that was 90, bar weighs 20 not 10",
+        "80 should be 90, forgot the bar is 20 not 10", "90 not 80, plates were 20 not 15")),
+    ("cu1", "-cu1; cu1 27.5x10", (
+        "that curl was on the metric plates, so 27.5 not 30", "that curl was with the light bar, so it was 27.5 not 30",
+        "that set was on the small plates, so 27.5 not 30")),
+    ("ch1", "-ch1; ch1 0x8", (
+        "those chins had no belt on, just bodyweight", "no belt on that one, just bodyweight",
+        "no plate on those, bodyweight only", "those chins were bodyweight, no belt")),
+    ("ch1", "ch2 0x7", ("no belt, bodyweight 7",)),
+    ("sl2", "-sl2; sl2 95x15", (
+        "for the sled, number 2 should read 95 and 15 metres", "number 2 on the sled should read 95 for 15",
+        "no 2 of the sled was 95 and 15m", "the sled, number two was really 95 for 15 metres",
+        "sled no. 2 should be 95x15")),
+    ("sp2", "-sp2; sp2 18x8", (
+        "sorry that 9 was an 8 and with the 18s", "the 9 was an 8 with the 18s", "that 9 should be 8 and with 18s",
+        "that 9 was 8 on the 18s", "sorry, that was 8 and with the 18s", "that was 8 with the 18s")),
+    ("sp2", "-sp2; sp2 20x8", ("sorry that 9 was an 8", "that 9 was an 8", "the 9 was an 8")),
+    ("sp2", "-sp2; sp2 18x9", (
+        "last one was supposed to be 20 but i grabbed the 18s",)),
+    ("hi2", "-hi1; hi1 82.5x10", ("for thrusts number 1 it should say 82.5", "for thrusts set 1 it should say 82.5")),
+    ("hi", "-hi3; hi3 85x8", (
+        "thrusts set 3: I put 80, meant 85.", "set 3 i put 80 meant 85", "hip thrust set 3: i wrote 80, should be 85",
+        "thrusts third set: i put 80 but meant 85", "for set 3 i put 80, it was 85")),
+    ("hi", "-hi2; hi2 80x10", ("thrusts set 2: I put 9, meant 10.", "set 2: i put 9, meant 10")),
+    ("ch", "sp1 18x10; sp2 18x9; sp3 18x8", (
+        "press was supposed to be 20 but i grabbed 18s, so 18 10 9 8", "press supposed to be on 20 but went 18, 10 9 8",
+        "press: supposed to be 20s, but used 18s 10 9 8", "press was meant to be 20 but i had to use 18, 10 9 8",
+        "supposed to be 20s but used the 18s for press, 18 10 9 8",
+        "press was down as 20 but i grabbed 18 so 18x10 18x9 18x8")),
+    ("hi1", "hi2 75x10; hi3 75x9", ("supposed to be 80 but i put 75 on, 75 10 9",)),
+    ("hi1", "hi2 80x9", ("80x9, was supposed to be 10 but i got 9", "supposed to get 10 but got 9 at 80")),
+    ("", "hi1 80x9", (
+        "thrusts 80x10. no hang on, 9. yes 9", "80x10, no 9, definitely 9", "80x10 no hang on 9. yep 9",
+        "80x10... no, 9. 9 it was", "80x10. no 9. 9 for sure", "80x10. no wait, 9. final answer 9")),
+    ("", "hi1 80x10; hi2 80x9; hi3 80x9", ("80x10. 9. 9", "80x10, 9, and another 9")),
+    ("", "hi1 85x10", ("80 x 10... felt heavy for an 80. ah no it was 85, checked the plates",)),
+    ("", "hi1 80x10", ("80x10. easy for a 6am session", "80 for 10 felt light for an 80")),
+]  # fmt: skip
+ASIDE: list[Meaning] = [
+    ("", "ask", tuple(f"{said} thrusts 80x10 9" for said in (
+        "thursday or friday, cant remember which,", "it was thursday or friday,", "either monday or tuesday:",
+        "think it was tuesday, or maybe wednesday.", "tuesday/wednesday, cant remember:", "sat or sun,"))),
+    ("", "hi1 80x10", (
+        "80x10. can train thursday or friday next", "80x10, thursday or friday is fine for the next one",
+        "thursday or friday i can make it. 80x10", "the gym is closed thursday or friday, not sure. 80x10")),
+    ("", "m65; asks", (
+        "i have 65 minutes, which ones matter most", "65 mins, which exercises matter most",
+        "have 65 mins, which to cut")),
+    ("", "hi1 80x10", ("80x10, the ones that matter most", "80x10. that one matters most")),
+    ("", "ask", (
+        "my friend told me the leg press is better so i did that one with 120 for 10",
+        "someone said leg press is better so i did it with 120 for 10", "leg press was free so i did that one, 80x10",
+        "a guy told me the leg extension is safer so i went with that, 80 for 10")),
+    ("", "hi1 80x10", (
+        "leg press is taken so did thrusts 80x10", "my mate was on the leg press so i did thrusts 80x10",
+        "i hate the leg press so glad its thrusts 80x10")),
+    ("", "ask", ("done 👌 legs wasted", "done 👍 legs wasted", "done 💪 im wrecked", "done 😅 glutes dead")),
+    ("sl2", "sl3 90x20", ("done 👌 legs wasted", "done 💪 im wrecked")),
+    ("", "end", ("all done 💪 see you friday",)),
+    ("", "", (
+        "pain in the neck finding parking, starting now", "parking was a pain in the neck",
+        "this bar is a pain in the neck to load", "real pain in the neck finding a free bench")),
+    ("", "pain", (
+        "pain in the neck", "pain in the neck when i press", "pain in the neck finding a comfy position on the bench",
+        "there is a pain in the neck finding it hard to turn my head", "the bar gave me a pain in the neck",
+        "bar is a pain in the neck, literally, on squats", "pain in the neck to turn left")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("done", "text", "wanted"),
+    [(done, text, wanted) for done, wanted, texts in (*REASONS, *ASIDE) for text in texts],
+)
+def test_a_reason_beside_a_correction_and_what_stands_beside_a_report(done: str, text: str, wanted: str) -> None:
+    _check(done, text, wanted, GYM, TOLD)

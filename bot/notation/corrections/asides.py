@@ -7,6 +7,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.corrections.again import told_again
 from bot.notation.corrections.idle import without_remarks
 from bot.notation.corrections.mistyped import without_mistyped
+from bot.notation.corrections.planned_other import with_own_numbers
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -18,7 +19,7 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    return _rated_again(_out_of_brackets(told_again(without_mistyped(without_remarks(marks)))))
+    return _rated_again(_out_of_brackets(told_again(without_mistyped(without_remarks(with_own_numbers(marks))))))
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

@@ -48,13 +48,16 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
         if kind_at(piece, cue) not in _CUES or kind_at(piece, new) is not Kind.NUM or _is_taken(piece, at, new):
             continue
         rows = [r for r in _rows(record, place) if _was(r, piece[at + 1].value, reps)]
+        last = record.last(place)
+        rows = [r for r in rows if last is not None and r.exercise == last.exercise] or rows
         sets = list(dict.fromkeys((r.exercise, r.set) for r in rows))
         if len(sets) != 1 or rows[0].set is None:
             continue
         row = rows[0]
         counted = reps is None and row.reps == piece[at + 1].value
         named = replace(piece[at], kind=Kind.NAME, names=(record.place_of(row.exercise) or 0,), end=piece[at].start)
-        unit = [replace(piece[new], kind=Kind.REPS, text="", value=None, parts=())] if counted else []
+        alone = counted and kind_at(piece, new + 1 + (kind_at(piece, new + 1) in _UNITS)) is not Kind.X
+        unit = [replace(piece[new], kind=Kind.REPS, text="", value=None, parts=())] if alone else []
         was = replace(piece[cue], kind=Kind.MEANT, text="was")
         return [*piece[:at], named, _label(piece[at + 1], rows[0].set), was, *piece[cue + 1 : new + 1],
                 *unit, *piece[new + 1 + bool(unit and kind_at(piece, new + 1) is Kind.REPS) :]]  # fmt: skip

@@ -8,6 +8,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.corrections.idle import without_idle
+from bot.notation.corrections.reasoned import reasoned
 from bot.notation.corrections.reordered import ignored, rated_last
 from bot.notation.corrections.spoken_of import spoken_of
 from bot.notation.corrections.voiced import CHANGING, voiced
@@ -41,7 +42,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
-    sentence = rated_last(_of_that(_named_first(voiced(spoken_of(without_idle(sentence))))))
+    sentence = rated_last(_of_that(_named_first(voiced(spoken_of(reasoned(without_idle(sentence)))))))
     sentence = ignored(sentence)
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:

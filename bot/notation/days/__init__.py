@@ -8,12 +8,13 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.notation.days.dates import DaySaid
+from bot.notation.days.either import either_day, is_unsure
 from bot.notation.days.talk import is_talk
 from bot.notation.days.weekdays import day_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-__all__ = ["DaySaid", "read_day"]
+__all__ = ["DaySaid", "is_unsure", "read_day"]
 
 
 def read_day(marks: Sequence[Mark], now: datetime) -> DaySaid | None:
@@ -22,6 +23,9 @@ def read_day(marks: Sequence[Mark], now: datetime) -> DaySaid | None:
     for place, mark in enumerate(marks):
         if mark.kind is Kind.GAP:
             continue
+        either = either_day(marks, place, today)
+        if either is not None:
+            return either
         said = day_at(marks, place, today)
         if said is not None and not is_talk(marks, said.places):
             return said

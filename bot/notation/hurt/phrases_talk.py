@@ -36,7 +36,10 @@ in/at/all;
  bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
 bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; no feeling
-like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls; no pain no gain/gains; embrace the
+like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
+pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
+free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/
+commute is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no gain/gains; embrace the
 pain; pain is weakness; how much pain; some pain normal; love the pain; through the pain barrier; pain
 barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a pain; a pain to/trying/
 getting; a real pain to/trying; bit of a pain to/getting/trying; painstaking/painstakingly; painfully

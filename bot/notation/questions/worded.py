@@ -76,11 +76,18 @@ def _asks_what(said: Sequence[str]) -> bool:
     """`what happens if`, `whats your take`, `whens the deload`, `whats rir again`."""
     if said[0] in ("whats", "whens", "wheres", "whos"):
         return len(said) > 1 and said[1] not in _NO_THING
+    if said[0] == "which" and said[1:2] in (["ones"], ["one"], ["exercises"], ["exercise"], ["lifts"]):
+        return said[2:3] in _MATTERING
+    if said[:2] == ["which", "to"]:
+        return said[2:3] in _CHOOSING
     if len(said) < _LEAST or said[2:] in (["that"], ["this"]) or said[1] in _SUBJECT:
         return False
     return said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
 
 
+_MATTERING = (["matter"], ["matters"], ["count"], ["counts"], ["come"], ["comes"], ["take"])
+"""Words behind `which ones` that ask: `which one was 80` tells."""
+_CHOOSING = (["cut"], ["keep"], ["do"], ["skip"], ["drop"], ["prioritise"], ["prioritize"])
 _NO_THING = frozenset(words("up left done what not more worse that this it happening going new"))
 _BEING = frozenset(words("is was does has us reps sets kilos pounds times others yours this ones"))
 

@@ -118,6 +118,16 @@ def _is_unsaid(mark: Mark) -> bool:
     return mark.kind is Kind.GAP and mark.text == "?"
 
 
+def _closes(part: Sequence[Mark], mark: Mark) -> bool:
+    """`done 💪 legs wasted`: a picture behind the word that tells a set, which parts it from the rest."""
+    picture = bool(mark.text) and all(ord(c) > _SIGNS for c in mark.text)
+    return picture and any(m.kind is Kind.DONE for m in part)
+
+
+_SIGNS = 0x2600
+"""From here on stand the pictures."""
+
+
 _NOT_YET = frozenset([*DENYING, "havent", "hasnt", "hadnt", "not", "aint"])
 
 
@@ -126,7 +136,9 @@ def read_done(marks: Sequence[Mark]) -> tuple[bool, Mark | None, bool]:
     and whether it says `all`."""
     part: list[Mark] = []
     for mark in [*marks, Mark(Kind.STOP, "", 0, 0)]:
-        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY) and not _is_unsaid(mark):
+        if mark.kind not in (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY) and not (
+            _is_unsaid(mark) or _closes(part, mark)
+        ):
             if not (mark.kind is Kind.NUM and part and part[-1].kind is Kind.SET):
                 part.append(mark)
             continue

@@ -44,7 +44,7 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
             found = next(_other_gear(part, own), None)
             if found is not None:
                 return found
-        placed = _is_on_another(part) or _is_used_for(part)
+        placed = _is_on_another(part) or _is_used_for(part) or _is_taken_up(part)
         if placed is not None:
             return placed
         straight = _straight_bar(part) if own & _OTHER_BARS else None
@@ -115,6 +115,28 @@ def _is_used_for(part: Sequence[Mark]) -> Mark | None:
         if doing and named and (link.kind is Kind.FOR or link.text == "as"):
             return two if one.names else one
     return None
+
+
+def taken_up(marks: Sequence[Mark]) -> set[int]:
+    """Where such a name stands, whoever it was that praised it."""
+    found = [_is_taken_up(marks[start:end]) for start, end in _sentences(marks)]
+    return {i for i, m in enumerate(marks) if any(m is one for one in found)}
+
+
+def _is_taken_up(part: Sequence[Mark]) -> Mark | None:
+    """`told me the leg press is better so i did that one`: one that the session lacks, done with no other name."""
+    lacking = next((i for i, m in enumerate(part) if m.kind is Kind.NAME and not m.names), None)
+    if lacking is None:
+        return None
+    so = next((i for i in range(lacking, len(part)) if part[i].text in _SO), len(part))
+    told = next((i for i in range(so, len(part)) if part[i].kind in NUMBERS), len(part))
+    said = [w for m in part[so:told] for w in m.text.split()]
+    taken = bool(set(said) & _DOING) and bool(set(said) & _THAT) and not set(said) & _DENIED
+    return part[lacking] if taken and not any(m.kind is Kind.NAME and m.names for m in part[lacking:]) else None
+
+
+_SO = ("so", "so i", "and so", "therefore", "hence")
+_THAT = frozenset(["that", "it", "this", "those", "them"])
 
 
 def _is_on_another(part: Sequence[Mark]) -> Mark | None:

@@ -1,0 +1,141 @@
+"""A correction told with its reason, or with what was written first, put plainly: its set, what it was, what not.
+
+`set 3: i put 80, meant 85`, `that 9 was an 8 and with the 18s`, `it was 90, the bar here is 20 not 10`,
+`that curl was on the small plates, so 27.5 not 30`, `those chins had no belt on, just bodyweight`.
+"""
+
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_CUES = (Kind.WAS, Kind.MEANT)
+_UNITS = (Kind.KG, Kind.LB, Kind.REPS, Kind.S)
+_ON = (Kind.AT, Kind.WITH)
+_THAT = ("that", "the", "those", "my")
+_GEAR = frozenset(words("belt plate plates weight weights vest chain load kettlebell dumbbell"))
+_BARS = frozenset(words("bar barbell bars plates plate"))
+
+
+def reasoned(sentence: list[Mark]) -> list[Mark]:
+    """A sentence with such a correction in plain wording; as it is where it has none."""
+    if not any(m.kind in (*_CUES, Kind.BODY) for m in sentence):
+        return sentence
+    return _of_bar(_on_gear(_without_gear(_with_load(_written(_named(sentence))))))
+
+
+def _named(sentence: list[Mark]) -> list[Mark]:
+    """`for thrusts set 1 it should say 82.5`: the set that is corrected, without the word before its exercise."""
+    led = kind_at(sentence, 0) in (Kind.FOR, Kind.AT) and kind_at(sentence, 1) is Kind.NAME
+    cue = next((i for i, m in enumerate(sentence) if m.kind in _CUES), None)
+    aimed = cue is not None and any(m.kind in (Kind.SET, Kind.ORD) for m in sentence[:cue])
+    return sentence[1:] if led and aimed else sentence
+
+
+def _written(sentence: list[Mark]) -> list[Mark]:
+    """`set 3: i put 80, meant 85`, `on set 3 i wrote 80, it was 85`: `set 3 was 85 not 80`."""
+    at = next((i for i, m in enumerate(sentence) if m.kind is Kind.WROTE), None)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    named = [i for i, m in enumerate(sentence) if m.kind in (Kind.SET, Kind.ORD)]
+    if at is None or len(named) != 1 or named[0] > at:
+        return sentence
+    ordinal = sentence[named[0]].kind is Kind.ORD
+    if len(numbers) != 3 - ordinal or (not ordinal and numbers[0] != named[0] + 1):
+        return sentence
+    old, new = numbers[-2:]
+    cue = next((i for i in range(old, new) if sentence[i].kind in _CUES), None)
+    if not at < old or cue is None or any(m.kind in (Kind.NOT, Kind.X) for m in sentence):
+        return sentence
+    behind = new + 1 + (kind_at(sentence, new + 1) in _UNITS)
+    unit = old + 1 + (kind_at(sentence, old + 1) in _UNITS)
+    denied = replace(sentence[old], kind=Kind.NOT, text="not", value=None, parts=(), end=sentence[old].start)
+    aim = [m for m in sentence[:at] if m.kind not in (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.AT)]
+    was = replace(sentence[cue], kind=Kind.WAS, text="was")
+    return [*aim, was, *sentence[new:behind], denied, *sentence[old:unit], *sentence[behind:]]
+
+
+def _with_load(sentence: list[Mark]) -> list[Mark]:
+    """`that 9 was an 8 and with the 18s`, `that was 8 with the 18s`: both numbers of the set."""
+    cue = next((i for i, m in enumerate(sentence) if m.kind in _CUES), None)
+    if cue is None or any(m.kind in (Kind.NOT, Kind.X, Kind.FOR) for m in sentence):
+        return sentence
+    one = cue + 1 + (text_at(sentence, cue + 1) in ("a", "an", "only", "just", "really", "actually"))
+    if kind_at(sentence, one) is not Kind.NUM or not _aims_at_that(sentence[:cue], sentence[cue]):
+        return sentence
+    pointed = kind_at(sentence, cue - 1) is Kind.NUM
+    ahead = sentence[:cue]
+    if pointed and kind_at(ahead, 0) is Kind.SORRY:
+        ahead = [*ahead[:-1], replace(ahead[0], kind=Kind.FILL, text="that", end=ahead[0].start), ahead[-1]]
+    behind = one + 1 + (kind_at(sentence, one + 1) is Kind.REPS)
+    if behind == len(sentence) and pointed and one > cue + 1:
+        return [*ahead, sentence[cue], *sentence[one:]]
+    at = behind
+    while kind_at(sentence, at) in (Kind.AND, Kind.COMMA, Kind.FILL, Kind.WAS):
+        at += 1
+    on = kind_at(sentence, at) in _ON
+    at += on
+    at += text_at(sentence, at) == "the"
+    ends = at + 1 + (kind_at(sentence, at + 1) in (Kind.S, Kind.KG, Kind.LB))
+    if not on or kind_at(sentence, at) is not Kind.NUM or ends != len(sentence):
+        return sentence
+    x = Mark(Kind.X, "x", sentence[one].start, sentence[one].start)
+    return [*ahead, sentence[cue], *sentence[at:ends], x, sentence[one]]
+
+
+def _aims_at_that(before: list[Mark], cue: Mark) -> bool:
+    """`that`, `sorry that 9`, `the 9`, `sorry, that was`: the set that was told, by nothing else."""
+    said = [m for m in before if m.kind not in (Kind.SORRY, Kind.COMMA)]
+    opens = "that" in cue.text.split() and not said
+    led = any(m.kind is Kind.SORRY and m.text.endswith("that") for m in before) or text_at(said, 0) in _THAT
+    rest = said[1:] if text_at(said, 0) in _THAT else said
+    return opens or (led and [m.kind for m in rest] in ([], [Kind.NUM]))
+
+
+def _without_gear(sentence: list[Mark]) -> list[Mark]:
+    """`those chins had no belt on, just bodyweight`: `that chin-up was bodyweight`."""
+    body = next((i for i, m in enumerate(sentence) if m.kind is Kind.BODY), None)
+    no = next((i for i, m in enumerate(sentence) if m.kind is Kind.NO), None)
+    if body is None or no is None or no > body or any(m.kind is Kind.NUM for m in sentence):
+        return sentence
+    pointed = [m for m in sentence[:body] if m.text in ("that", "those", "that one") or m.kind is Kind.LASTSET]
+    names = [m for m in sentence[:body] if m.kind is Kind.NAME]
+    if not pointed or text_at(sentence, no + 1) not in _GEAR or len(names) > 1:
+        return sentence
+    was = replace(sentence[body], kind=Kind.WAS, text="was", end=sentence[body].start)
+    last = replace(pointed[0], kind=Kind.LASTSET, text="last")
+    return [*names, last, was, *sentence[body:]]
+
+
+def _on_gear(sentence: list[Mark]) -> list[Mark]:
+    """`that curl was on the small plates, so 27.5 not 30`: the reason, before what it was and what not."""
+    cue = next((i for i, m in enumerate(sentence) if m.kind is Kind.WAS), None)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    if cue is None or len(numbers) != 2 or numbers[0] < cue or kind_at(sentence, cue + 1) not in _ON:
+        return sentence
+    start = numbers[0]
+    so = start - (kind_at(sentence, start - 1) is Kind.FILL)
+    between = {m.kind for m in sentence[start + 1 : numbers[1]] if m.kind not in _UNITS}
+    told = between == {Kind.NOT} and kind_at(sentence, so - 1) is Kind.COMMA
+    plain = not any(m.kind in (Kind.NAME, Kind.SET, Kind.ORD, Kind.X) for m in sentence[cue + 1 : start])
+    return [*sentence[: cue + 1], *sentence[start:]] if told and plain else sentence
+
+
+def _of_bar(sentence: list[Mark]) -> list[Mark]:
+    """`it was 90 not 80, the bar here is 20 not 10`: what the bar weighs is the reason, and no number of the set."""
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    if len(numbers) < 3 or any(m.kind is Kind.X for m in sentence):
+        return sentence
+    denied, bar = numbers[-1], numbers[-2]
+    before = max((i for i in range(bar) if _parts(sentence[i])), default=0)
+    said = {w for m in sentence[before:bar] for w in m.text.split()}
+    weighs = [m.kind for m in sentence[bar + 1 : denied] if m.kind not in _UNITS] == [Kind.NOT]
+    ends = all(m.kind in (*_UNITS, Kind.FILL) for m in sentence[denied + 1 :])
+    told = any(m.kind is Kind.NUM for m in sentence[:before])
+    return sentence[:before] if said & _BARS and weighs and ends and told else sentence
+
+
+def _parts(mark: Mark) -> bool:
+    """A comma, or the word before a reason."""
+    return mark.kind in (Kind.COMMA, Kind.DASH) or mark.text in ("because", "cos", "cause", "since", "as")
