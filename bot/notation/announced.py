@@ -36,6 +36,7 @@ class _List:
 
 def without_announced(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such a heading as its name and its load before the list."""
+    marks = _without_count(list(marks))
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -54,6 +55,27 @@ def without_announced(marks: Sequence[Mark]) -> list[Mark]:
         out += [*head, *marks[end:stop]]
         at = stop
     return out
+
+
+def _without_count(marks: list[Mark]) -> list[Mark]:
+    """`so only two: 20s 8 and 7`: how many there were, where the list tells as many."""
+    for place, mark in enumerate(marks):
+        colon = past_fill(marks, place + 1)
+        led = text_at(marks, place - 1) in _SO_MANY and kind_at(marks, colon) is Kind.COLON
+        count = whole_number(marks, place, 2, 6) if led else None
+        if count is None or mark.kind is not Kind.NUM:
+            continue
+        loaded = colon + 3 if kind_at(marks, colon + 2) in (Kind.KG, Kind.LB, Kind.S) else colon + 1
+        lists = (_list(marks, at) for at in (past(marks, loaded, *_EDGES), colon + 1, colon + 2))
+        if any(told is not None and told.count == count for told in lists):
+            marks[place : colon + 1] = [
+                _gap(m) if m.kind is not Kind.COLON else replace(_gap(m), kind=Kind.COMMA, text=",")
+                for m in marks[place : colon + 1]
+            ]
+    return marks
+
+
+_SO_MANY = frozenset(["only", "just", "did", "managed", "got"])
 
 
 def _recited(marks: Sequence[Mark], start: int) -> tuple[list[Mark], int] | None:

@@ -32,13 +32,20 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
-            done = told in ("got", "did", "managed", "so")
+            done = told in ("got", "did", "managed", "so") or _is_gone_to(marks, at)
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not done:
                 out.add(at)
             at += 1
     return out
 
 
+def _is_gone_to(marks: Sequence[Mark], at: int) -> bool:
+    """`so dropped it to 55`, `so went down to 55`: a load that was changed for."""
+    said = [w for m in marks[max(0, at - 4) : at] for w in m.text.split()]
+    return said[-1:] == ["to"] and bool(_CHANGED & set(said))
+
+
+_CHANGED = frozenset(words("dropped drop went lowered reduced cut backed down stripped moved switched changed"))
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 _LASTED = frozenset(words("been lasted lasting lasts took takes within since"))
 _SINCE = frozenset(words("ago later since afterwards now"))

@@ -1,11 +1,17 @@
-"""An exercise told by its place in the session: `first exercise`, `exercise 2`, `ex 3:`, `the last exercise`."""
+"""What is told by its number: `first exercise`, `exercise 2`, `ex 3:`, and the runs of a session that has some.
+
+`run one and two with 80, run three with 90` are sets of what is measured in metres.
+"""
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import whole_number
 from bot.notation.tokens import Mark
+from bot.training.plan import Measure, PlannedExercise
 
 _WORDS = frozenset(["exercise", "ex", "excercise", "exercice", "movement", "lift"])
 
@@ -43,3 +49,27 @@ def _place(marks: Sequence[Mark], at: int) -> int | None:
     told = kind_at(marks, at + 2) in (Kind.COLON, Kind.NUM, Kind.COMMA, Kind.DASH)
     whole = numbered and after.value is not None and after.value == int(after.value)
     return int(after.value) if whole and told and after.value is not None else None
+
+
+_RUNS = frozenset(["run", "runs", "trip", "trips", "length", "lengths", "lap", "laps"])
+_OF_RUN = (Kind.WITH, Kind.AT, Kind.WAS, Kind.COLON, Kind.NUM, Kind.AND)
+_MOST_SETS = 8
+
+
+def runs_by_number(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
+    """The marks with such runs as sets."""
+    out = list(marks)
+    if not any(e.measure is Measure.METRES for e in exercises):
+        return out
+    for place, mark in enumerate(marks[:-2]):
+        if mark.text not in _RUNS or kind_at(marks, place - 1) not in (None, *EDGES, Kind.NAME, Kind.THEN, Kind.AND):
+            continue
+        one = marks[place + 1].kind is Kind.FILL and marks[place + 1].text == "one"
+        numbered = one or whole_number(marks, place + 1, 1, _MOST_SETS) is not None
+        if not numbered or marks[place + 2].kind not in _OF_RUN:
+            continue
+        several = marks[place + 2].kind is Kind.AND
+        out[place] = replace(mark, kind=Kind.SETS if several else Kind.SET, text="sets" if several else "set")
+        if one:
+            out[place + 1] = replace(marks[place + 1], kind=Kind.NUM, value=Decimal(1))
+    return out

@@ -372,6 +372,7 @@ PHRASES: dict[Kind, str] = {
         "same weight; stayed at the same weight; same assist; same assistance"
     ),
     Kind.SAMEREPS: (
+        "same distance; the same distance; for the same distance; same length; the same length; same metres; "
         "same reps; the same reps; same number of reps; for the same reps; for same reps; same rep count; for the "
         "same; reps the same"
     ),

@@ -25,6 +25,7 @@ def only_mentioned(marks: Sequence[Mark]) -> set[int]:
             or _is_passed(marks, place)
             or _is_of_talk(marks, place)
             or _is_full(marks, place)
+            or _is_leant_on(marks, place)
         )
     }
 
@@ -64,6 +65,22 @@ def _is_passed(marks: Sequence[Mark], place: int) -> bool:
         if said[-1:] == ["to"] and marks[at - 1].text == "next":
             return True
     return False
+
+
+_UNDER = frozenset(words("on off against over across from"))
+
+
+def _is_leant_on(marks: Sequence[Mark], place: int) -> bool:
+    """`push ups on the bench`: what an exercise of the session is done on, where no press is one on the bench."""
+    if marks[place].names or marks[place].text != "bench":
+        return False
+    at = place - 1
+    while at > 0 and marks[at].kind is Kind.FILL and not set(marks[at].text.split()) & _UNDER:
+        at -= 1
+    if at < 1 or not set(marks[at].text.split()[:1]) & _UNDER:
+        return False
+    start, _ = part_of(marks, place)
+    return any(m.kind is Kind.NAME and m.names and "press" not in m.text for m in marks[start:at])
 
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.OPEN, Kind.CLOSE)

@@ -8,6 +8,7 @@ from bot.notation.added_sets import with_added_sets
 from bot.notation.announced import without_announced
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
+from bot.notation.by_exercise import by_exercise
 from bot.notation.corrections.amends import all_targeted, amend, targeted
 from bot.notation.corrections.contrasted import with_contrasts
 from bot.notation.days import DaySaid
@@ -47,7 +48,7 @@ from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import read_finish
 from bot.notation.skips.reach import heads_for_another
-from bot.notation.skips.seams import with_skip_seams
+from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
 from bot.notation.strays.substitutes import substituted
@@ -113,7 +114,7 @@ class Reader:
         denied = {p for p, m in enumerate(marks) if m.kind is Kind.NAME and heads_for_another(marks, p)}
         left_out = {marks[p].start for p in (skips.places - kept) | denied}
         draft.mentions = [m for m in draft.mentions if m[0].start not in left_out]
-        marks = with_skip_seams(marks, skips.places, kept)
+        marks = with_skip_seams(headed_by_kept(marks, skips.kept), skips.places, kept)
         marks = masked(marks, (skips.places - kept) | kinds.hurt_names | denied)
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
@@ -165,7 +166,7 @@ class Reader:
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
         telling = with_same_times(with_same_twice(sided, record, draft.under_way()), record, draft.under_way())
-        telling = with_exceptions(telling, record, draft.under_way())
+        telling = by_exercise(with_exceptions(telling, record, draft.under_way()), record, draft.under_way())
         marks = marks_of_sets(telling, hurts, is_first=not record.stored)
         talk = talk_numbers(marks)
         unread = unread_number(marks, talk)

@@ -15,7 +15,7 @@ from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
-from bot.notation.exercise_numbers import exercises_by_number
+from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
 from bot.notation.hurt_parts import left_out_for, of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
@@ -64,7 +64,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_weight_told(read_kinds(few, session_index(request.exercises)))
-    told = without_opinions(with_kit_told(told, request.exercises))
+    told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     ended = with_set_ends(with_misses(with_missed_after(told)), request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = with_set_apart(ended)

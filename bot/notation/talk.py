@@ -319,6 +319,8 @@ def _is_talk(marks: Sequence[Mark], place: int) -> bool:
         if any(m.kind in (Kind.SET, Kind.LASTSET, Kind.ORD) for m in marks[start:place]):
             return False
         return not any(m.kind is Kind.NUM for m in marks[start : place - 1])
+    if [m.text for m in marks[max(0, place - 2) : place]] in (["so", "only"], ["so", "just"]):
+        return False
     if _is_only_one(marks, place) and any(m.kind is Kind.NAME and m.names for m in marks[start:place]):
         return False
     after = beside(marks, place, 1)
@@ -367,8 +369,10 @@ def _is_only_one(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
-    """`2 sets left`, `3 exercises to go`."""
+    """`2 sets left`, `3 exercises to go`, `still 3 to go`."""
     counted = beside(marks, place, 1)
+    if [m.text for m in marks[place + 1 : place + 3]] == ["to", "go"]:
+        return (marks[place - 1].kind if place else None) not in (Kind.X, Kind.FOR, Kind.AT)
     if counted is None or counted.kind not in (Kind.SETS, Kind.SET, Kind.FILL, Kind.WORD) or counted.text in _OWN:
         return False
     following = [m.text for m in marks[place + 2 : place + 4] if m.kind is not Kind.GAP]

@@ -296,3 +296,137 @@ def test_a_choice_of_what_to_do_is_a_question(text: str) -> None:
     """`keep the 90 or go 95 today` stores nothing."""
     _check(text, (), THRUST)
     assert _read(text, THRUST).question
+
+
+SQUAT = PlannedExercise("Front Squat", sets("70", 5, 5, 4), aliases=("fronts",))
+HANG = PlannedExercise("Dead Hang", sets(None, 30, 45), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+RAISE = PlannedExercise("Hanging Leg Raise", sets(None, 8, 12), load_style=LoadStyle.NONE, aliases=("leg raises",))
+INCLINE = PlannedExercise("Incline Push-Up", sets(None, 8, 12), load_style=LoadStyle.BODYWEIGHT)
+SLED = PlannedExercise("Sled Push", sets("80", 20, 20), measure=Measure.METRES, aliases=("sled",))
+PALLOF = PlannedExercise("Pallof Press", sets("12.5", 10, 12, 2), sides=2, aliases=("pallof",))
+WEIGHTED = PlannedExercise("Weighted Dip", sets("10", 6, 8), load_style=LoadStyle.BODYWEIGHT, aliases=("dips",))
+
+
+@pytest.mark.parametrize(
+    "plates",
+    ["built it out of 5s", "built out of 5s and 10s", "made it up from 10s and 5s", "put together from 2.5s and 5s",
+     "loaded with 10s because no 20s", "no 20s so loaded it with 5s", "bar full of 5s lol", "all in 5s",
+     "took forever to load with 5s"],
+)  # fmt: skip
+def test_the_plates_that_a_bar_was_built_of_are_no_sets(plates: str) -> None:
+    """`90x10, built it out of 5s` is one set."""
+    _check(f"90x10, {plates}", ("Hip Thrust#1 90x10",), THRUST)
+
+
+@pytest.mark.parametrize("thing", ["coffee", "podcast", "song", "alarm", "track"])
+@pytest.mark.parametrize("number", ["number 3", "no 3", "number two"])
+def test_which_of_its_kind_a_thing_is_names_no_set(thing: str, number: str) -> None:
+    """`coffee number 3, 70 for 5` is the first set, not the third."""
+    _check(f"{thing} {number}, 70 for 5", ("Front Squat#1 70x5",), SQUAT)
+    _check(f"70 for 5, {thing} {number}", ("Front Squat#1 70x5",), SQUAT)
+
+
+@pytest.mark.parametrize("named", ["set number 3 70x5", "fronts number 3: 70x5"])
+def test_which_set_is_still_told_by_its_number(named: str) -> None:
+    """`set number 3 70x5` is the third."""
+    _check(named, ("Front Squat#3 70x5",), SQUAT)
+
+
+@pytest.mark.parametrize("ahead", ["3 to go", "3 more to go", "3 sets to go", "3 left to go", "2 more sets to go"])
+def test_what_is_still_to_come_is_no_set_and_no_reserve(ahead: str) -> None:
+    """`70x5, 3 left to go` is one set with no word of effort; alone it stores nothing and asks nothing."""
+    _check(f"70x5, {ahead}", ("Front Squat#1 70x5",), SQUAT)
+    _check(f"still {ahead} and im dying", (), SQUAT)
+
+
+@pytest.mark.parametrize("led", ["only two: ", "just two today: ", "ohp only two: ", "did two: "])
+def test_how_many_there_were_is_no_set_of_its_own(led: str) -> None:
+    """`only two: 45 8 and 7` is two sets."""
+    _check(f"{led}45 8 and 7", ("Overhead Press#1 45x8", "Overhead Press#2 45x7"), PRESS)
+
+
+@pytest.mark.parametrize("held", ["hang two was 42 seconds", "hang two 42s", "hang 2 was 42 sec",
+                                  "hang two was fourty too seconds", "hang two got to 42 seconds"])  # fmt: skip
+def test_which_hold_is_told_behind_its_name(held: str) -> None:
+    """`hang two was 42 seconds` is the second one."""
+    _check(held, ("Dead Hang#2 -x42",), HANG, done=("Dead Hang#1 -x45",))
+
+
+@pytest.mark.parametrize("told", ["40, 32, 25 s", "40, 32, 25s", "40 / 32 / 25 s", "40 32 25 s"])
+def test_the_letter_of_a_hold_is_seconds(told: str) -> None:
+    """`hang 40, 32, 25 s` is three holds, no load."""
+    _check(f"dead hang {told}", ("Dead Hang#1 -x40", "Dead Hang#2 -x32", "Dead Hang#3 -x25"), HANG)
+
+
+@pytest.mark.parametrize(
+    "bar", ["toes hit the bar", "toes to the bar", "hit the bar with my toes", "feet touched the bar"]
+)
+def test_the_bar_of_what_has_no_load_is_no_load(bar: str) -> None:
+    """`leg raises 12, toes hit the bar. 2nd set 9` is two sets."""
+    _check(f"leg raises 12, {bar}. 2nd set 9", ("Hanging Leg Raise#1 -x12", "Hanging Leg Raise#2 -x9"), RAISE)
+
+
+@pytest.mark.parametrize("where", ["on the bench", "on bench", "off the bench", "off a bench"])
+def test_the_bench_under_an_exercise_is_none(where: str) -> None:
+    """`push ups on the bench 12, 10, 9` are the push-ups of the session."""
+    told = ("Incline Push-Up#1 0x12", "Incline Push-Up#2 0x10", "Incline Push-Up#3 0x9")
+    _check(f"push ups {where} 12, 10, 9", told, INCLINE)
+
+
+def test_a_bench_by_itself_is_still_asked_about() -> None:
+    """`bench 40x8` is an exercise that the session lacks."""
+    assert _read("bench 40x8", INCLINE).ask is not None
+
+
+@pytest.mark.parametrize("runs", ["run one and two with 80, run three with 90, all of them twenty meters",
+                                  "runs 1 and 2 at 80, run 3 at 90, all 20m",
+                                  "sets one and two with 80, set three with 90, all twenty meters"])  # fmt: skip
+def test_runs_are_told_by_their_numbers(runs: str) -> None:
+    """Two runs with 80, the third with 90."""
+    _check(f"sled {runs}", ("Sled Push#1 80x20", "Sled Push#2 80x20", "Sled Push#3 90x20"), SLED)
+
+
+@pytest.mark.parametrize("beside", ["got all five at 70", "all 5 at 70", "hit all five with 70"])
+def test_all_five_are_repetitions_where_the_plan_has_five(beside: str) -> None:
+    """`all five at 70` is one set of five where there are four sets."""
+    _check(beside, ("Front Squat#1 70x5",), SQUAT)
+
+
+@pytest.mark.parametrize("told", ["bw 12, 10, 9", "bodyweight 12 10 9", "bw: 12 10 9", "bw 12/10/9"])
+def test_body_weight_before_a_list_is_of_all_of_it(told: str) -> None:
+    """`dips bw 12, 10, 9` where ten more kilograms are planned."""
+    _check(f"dips {told}", ("Weighted Dip#1 0x12", "Weighted Dip#2 0x10", "Weighted Dip#3 0x9"), WEIGHTED)
+    with_five = ("Weighted Dip#1 0x10", "Weighted Dip#2 0x9", "Weighted Dip#3 5x8")
+    _check("dips bw 10, bw 9, +5 8", with_five, WEIGHTED)
+    _check("dips 10 bodyweight, 9 bw, then 8 holding a 5kg plate", with_five, WEIGHTED)
+
+
+@pytest.mark.parametrize("done", ["9, one more was possible", "9 reps, one more was possible", "9, one more possible"])
+def test_what_was_possible_is_in_reserve(done: str) -> None:
+    """`9, one more was possible` had one left."""
+    reading = _read(f"second one {done}", THRUST, done=("Hip Thrust#1 90x10",))
+    assert reading.performed == rows("Hip Thrust#2 90x9 rir 1")
+
+
+@pytest.mark.parametrize("reps", ["10/10 both sets", "10/10, 10/10"])
+def test_both_sides_behind_a_load_are_no_score(reps: str) -> None:
+    """`pallof 12,5 10/10` beside a hurt elbow."""
+    sides = tuple(f"Pallof Press#{n} 12.5x10 {side}" for n in (1, 2) for side in ("left", "right"))
+    reading = _read(f"elbow hurt on dips. pallof 12,5 {reps}", PALLOF, DIP)
+    assert sorted(map(str, reading.performed)) == sorted(map(str, rows(*sides)))
+    assert reading.pain is not None
+    assert reading.pain.score is None
+
+
+@pytest.mark.parametrize("where", ["", " in the middle of the squat", " in the second set", " in a set"])
+def test_the_worst_pain_in_the_head_is_urgent_wherever_it_came(where: str) -> None:
+    """`worst pain of my life in my head in the middle of the squat`."""
+    pain = _read(f"out of nowhere the worst pain of my life in my head{where}", SQUAT).pain
+    assert pain is not None
+    assert (pain.where, pain.urgent) == ("head", True)
+
+
+@pytest.mark.parametrize("talk", ["these pauses do my head in", "head in the clouds today", "head in to the gym now"])
+def test_the_head_of_everyday_talk_hurts_nobody(talk: str) -> None:
+    """`do my head in` is no pain."""
+    assert _read(talk, SQUAT).pain is None

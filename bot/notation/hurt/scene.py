@@ -109,7 +109,14 @@ _DONE_BY_A_PLACE = (Cue.MARK, Cue.SHARP)
 """What a place right before it does, in whatever phrase of talk it also stands: `hamstring cramped in the last`."""
 _MY_HANDS = frozenset({"hand", "hands"})
 """Behind `my` no turn of phrase such as `hands on`."""
+_IN = frozenset({"in", "inside", "behind", "of", "across", "through", "at", "on", "round", "around"})
+"""Before `my head` these say where something is, and no turn of phrase such as `head in` starts there."""
 _FELT = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.PRESSURE, Cue.TIGHT, Cue.PAINFUL, Cue.BURN)
+
+
+def _is_in_the(words: list[str], index: int) -> bool:
+    """Whether `in my`, `behind the` stands before a place: `pain in my head in the middle of the set`."""
+    return index > 1 and words[index - 1] in ("my", "the") and words[index - 2] in _IN
 
 
 def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
@@ -117,6 +124,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [m for m in found if m.cue is Cue.NEUTRAL and not _pop_in(m, found, words)]
     felt = {m.end for m in found if m.cue in _FELT and not any(_inside(m, n) for n in neutral)}
     neutral = [n for n in neutral if n.first not in felt or words[n.first] != "to"]
+    neutral = [n for n in neutral if words[n.first] != "head" or not _is_in_the(words, n.first)]
     neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
     marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
     placed = {m.end for m in found if m.cue is None}

@@ -105,13 +105,22 @@ def _score_at(scene: Passage, index: int) -> Score | None:
 
 
 def _of_two_sides(scene: Passage, index: int) -> bool:
-    """`14 kg: 10/10, 10/9`, `12s, 10/10`: repetitions left and right behind their load, or beside others."""
-    before = scene.tokens[index - 1] if index else None
+    """`14 kg: 10/10, 10/9`, `12s, 10/10`, `pallof 12.5 10/10`: repetitions left and right behind their load, or beside
+    others."""
+    first = index
+    while first > max(0, index - _MOST_PAIRS) and scene.tokens[first - 1].kind is Kind.SCORE:
+        first -= 1
+    before = scene.tokens[first - 1] if first else None
     loaded = before is not None and before.kind is Kind.SET and _LOAD.fullmatch(before.word) is not None
+    loaded = loaded or (before is not None and before.kind is Kind.NUMBER and scene.tokens[first].gap is Gap.NONE)
     if loaded and not any(i < index and scene.same_sentence(i, index) for i in scene.hurting):
         return True
     pair = scene.tokens[index + 1 : index + 3]
     return len(pair) == 2 and all(t.kind is Kind.NUMBER and t.gap is Gap.SOFT for t in pair) and _touch(*pair)
+
+
+_MOST_PAIRS = 8
+"""Sets that are told by their sides behind one load."""
 
 
 def _touch(one: Token, two: Token) -> bool:

@@ -96,7 +96,7 @@ STEPS = (
     step(rated_again, (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)),
     step(rated_between, (Kind.RPE, Kind.RIR, Kind.FEELS)),
     step(rated_all, (Kind.NUM,), (Kind.ALL, Kind.EACH, "both")),
-    step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR)),
+    step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR, Kind.SET, Kind.SETS)),
     step(in_turn),
     step(drops),
     step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL)),

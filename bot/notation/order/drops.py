@@ -20,11 +20,26 @@ def drops(marks: list[Mark]) -> list[Mark]:
     out = _straight_down(_put_down([_spelled(marks, place) for place in range(len(marks))]))
     at = 0
     while at < len(out):
+        if _is_said_again(out, at):
+            out[at] = replace(out[at], kind=Kind.FILL)
         if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
             end = _forgotten(out, at) or _told_behind(out, at + 1)
             out[at + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end]]
         at += 1
     return out
+
+
+def _is_said_again(marks: Sequence[Mark], at: int) -> bool:
+    """The last word of `60x13 straight into a 40x9 drop`, whose numbers are told to be a drop before them."""
+    ends = marks[at].kind is Kind.DROP and kind_at(marks, at + 1) in (None, Kind.STOP, Kind.LINE, Kind.COMMA)
+    entry = [kind_at(marks, at - n) for n in (3, 2, 1)] in (
+        [Kind.NUM, Kind.X, Kind.NUM],
+        [Kind.NUM, Kind.FOR, Kind.NUM],
+    )
+    led = at - 4
+    while kind_at(marks, led) is Kind.FILL:
+        led -= 1
+    return ends and entry and kind_at(marks, led) is Kind.DROP
 
 
 def _forgotten(marks: Sequence[Mark], at: int) -> int:

@@ -51,7 +51,7 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.LINE, Kind.STOP):
             continue
-        part = _without_counts([m for m in marks[start:place] if m.kind not in _ABOUT])
+        part = _without_counts([m for m in marks[start:place] if m.kind not in _ABOUT and not _is_gone_to(m)])
         while part and part[-1].kind is Kind.COMMA:
             part.pop()
         part = part[max((i + 1 for i, m in enumerate(part) if m.kind is Kind.COMMA), default=0) :]
@@ -65,6 +65,7 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
             if kind_at(out, place - 1) is Kind.NAME and out[place - 2] in part:
                 load = place - 1 - len(part)
                 out[load:place] = [out[place - 1], *out[load : place - 1]]
+            out[:place] = [replace(m, kind=Kind.FILL) if _is_gone_to(m) else m for m in out[:place]]
             out[place:start] = [
                 replace(m, kind=Kind.COLON if i == place else Kind.FILL)
                 for i, m in enumerate(marks)
@@ -73,6 +74,11 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
             for stop in _listed_stops(marks, end):
                 out[stop] = replace(marks[stop], kind=Kind.COMMA)
     return out
+
+
+def _is_gone_to(mark: Mark) -> bool:
+    """`dropped the weight to`, `went down to`: before a load that heads sets it is no drop."""
+    return mark.kind is Kind.TO or (mark.kind is Kind.DROP and mark.text.split()[-1] == "to")
 
 
 def _listed_stops(marks: Sequence[Mark], end: int) -> list[int]:

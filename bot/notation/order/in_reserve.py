@@ -61,7 +61,9 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return marks[place + 1], place + 3
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and after is Kind.LEFT and ends:
         return one, place + 2
-    at = place + 1 + (after is Kind.WAS)
+    at = place + 1
+    while kind_at(marks, at) in (Kind.WAS, Kind.COULD, Kind.FILL) and text_at(marks, at) not in _POSSIBLE:
+        at += 1
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, at) in _POSSIBLE:
         return one, at + 1
     if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or not ends:
@@ -81,7 +83,14 @@ def _is_scale(marks: Sequence[Mark], place: int) -> bool:
 def _has_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether load and repetitions stand before a place."""
     kinds = [m.kind for m in marks[:place] if m.kind is not Kind.FILL]
-    return kinds.count(Kind.NUM) > 1 and kinds[-1] not in (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON)
+    possible = kind_at(marks, place) is Kind.ANOTHER and kinds[-1:] == [Kind.COMMA]
+    return kinds.count(Kind.NUM) > (not possible) and kinds[-1] not in (
+        Kind.X,
+        Kind.FOR,
+        Kind.AT,
+        Kind.WITH,
+        Kind.COLON,
+    )
 
 
 def _last_by_count(marks: list[Mark]) -> list[Mark]:

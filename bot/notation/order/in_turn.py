@@ -28,7 +28,7 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         loads, end = _loads(out, at)
-        if len(loads) < _SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR):
+        if len(loads) < _SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
             at = max(end, at + 1)
             continue
         start, stop, found = at, end, _counted_behind(out, end, len(loads))
@@ -44,6 +44,13 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
         out[start:stop] = sets
         at = start + len(sets)
     return out
+
+
+def _is_each_side(marks: Sequence[Mark], loads: Sequence[list[Mark]], end: int) -> bool:
+    """The load and the repetitions of `17.5 10 each x3`: three sets."""
+    reps = loads[-1][0].value or 0
+    falls = len(loads) == _SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS and (loads[0][0].value or 0) > reps
+    return falls and kind_at(marks, end) is Kind.EACH and kind_at(marks, end + 1) is Kind.X
 
 
 def _are_loads(loads: Sequence[list[Mark]], count: Mark) -> bool:

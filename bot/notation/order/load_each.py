@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.by_number import group_marks
 from bot.notation.order.near import UNITS, counted_sets, past, whole_number
 from bot.notation.tokens import Mark
 
@@ -78,12 +79,29 @@ def _common(marks: Sequence[Mark], at: int) -> tuple[Mark, int] | None:
     if whole_number(marks, place, 1, _MOST_REPS) is None:
         return None
     end = place + 1
-    while kind_at(marks, end) in (Kind.REPS, Kind.S):
+    while kind_at(marks, end) in (Kind.REPS, Kind.S, Kind.METRES, Kind.M, Kind.SECONDS):
         end += 1
     link = past(marks, end, Kind.FILL, Kind.AT, Kind.WITH, Kind.FOR)
     if kind_at(marks, link) in _EVERY:
         led, end = True, link + 1
     return (marks[place], end) if led else None
+
+
+def _numbered(marks: Sequence[Mark], at: int) -> list[int]:
+    """The numbers in `set 3`, `sets 1 and 2`, next to each other; none where no load follows them."""
+    numbers: list[int] = []
+    place = at + 1
+    while kind_at(marks, at) in (Kind.SET, Kind.SETS) and (
+        (number := whole_number(marks, place, 1, _MOST_SETS)) is not None
+        and number == (numbers[-1] + 1 if numbers else number)
+    ):
+        numbers.append(number)
+        place += 1
+        if kind_at(marks, place) is not Kind.AND:
+            break
+        place += 1
+    linked = past(marks, place, Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON)
+    return numbers if numbers and linked > place and kind_at(marks, linked) is Kind.NUM else []
 
 
 def _part(marks: Sequence[Mark], at: int) -> _Part | None:
@@ -92,6 +110,10 @@ def _part(marks: Sequence[Mark], at: int) -> _Part | None:
     while kind_at(marks, end) in _PASSED or text_at(marks, end) in _OTHERS:
         mark = marks[end]
         counted = whole_number(marks, end + 1, 2, _MOST_SETS) is not None and kind_at(marks, end + 2) in _BEHIND
+        if (numbers := _numbered(marks, end)) and not load:
+            name += group_marks(marks[end + 1], numbers[0], len(numbers), marks[end + 1].end)
+            named, end = True, end + 2 * len(numbers)
+            continue
         if mark.kind in _NAMED or text_at(marks, end) in _OTHERS:
             named = True
             if mark.kind not in _NAMED:

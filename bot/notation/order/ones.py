@@ -26,7 +26,9 @@ def ones(marks: list[Mark]) -> list[Mark]:
     folds = any(m.kind is Kind.SETS and m.text == "fold" for m in marks)
     for place, mark in enumerate(marks):
         joined = kind_at(marks, place - 1) in _JOINS
-        if mark.kind is Kind.FILL and mark.text == "one" and joined:
+        if _is_first_of(marks, place):
+            out[place] = replace(mark, kind=Kind.NUM, value=Decimal(1))
+        elif mark.kind is Kind.FILL and mark.text == "one" and joined:
             if folds and kind_at(marks, place + 1) is Kind.NUM and _ends(marks, place + 2):
                 out[place] = replace(mark, kind=Kind.GAP)
             elif _ends(marks, place + 1) and _follows_lows(marks, place):
@@ -46,6 +48,13 @@ def ones(marks: list[Mark]) -> list[Mark]:
                 if kind_at(marks, place + 1) is Kind.COMMA and _is_load(marks, place + 2):
                     out[place + 1] = replace(marks[place + 1], kind=Kind.AT)
     return out
+
+
+def _is_first_of(marks: Sequence[Mark], place: int) -> bool:
+    """The first of `sets one and two`."""
+    led = marks[place].text == "one" and marks[place].kind is Kind.FILL and kind_at(marks, place - 1) is Kind.SETS
+    two = kind_at(marks, place + 1) is Kind.AND and kind_at(marks, place + 2) is Kind.NUM
+    return led and two and marks[place + 2].value == _LEAST_LIST
 
 
 def _heads_load(marks: Sequence[Mark], place: int) -> bool:

@@ -131,7 +131,9 @@ def _named(marks: list[Mark]) -> list[Mark]:
     told = [
         i
         for i, m in enumerate(marks)
-        if m.kind is Kind.NUM and _is_count(m) and (_is_told(marks, i + 1) or _is_called(marks, i))
+        if m.kind is Kind.NUM
+        and _is_count(m)
+        and (_is_told(marks, i + 1) or _is_called(marks, i) or _is_held(marks, i))
     ]
     for place in told:
         corrects = marks[place - 1].kind is Kind.NO and kind_at(marks, place - 2) in (Kind.COMMA, Kind.NUM, Kind.STOP)
@@ -176,12 +178,18 @@ def _is_entry(marks: Sequence[Mark], place: int) -> bool:
 
 
 _MOST_HELD = 4
+_SEVERAL = 2
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:
-    """`hold 2, thirty five seconds`: which of the holds."""
-    timed = kind_at(marks, place + 3) is Kind.SECONDS and kind_at(marks, place + 1) in (Kind.COMMA, Kind.COLON)
-    return timed and (marks[place].value or 0) <= _MOST_HELD
+    """`hold 2, thirty five seconds`, `hang two was 42 seconds`, `hang two 42s`: which of the holds."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.COMMA, Kind.COLON, Kind.WAS, Kind.FILL, Kind.TO):
+        at += 1
+    joined = at > place + 1 or marks[place].text.isalpha()
+    timed = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (Kind.SECONDS, Kind.S)
+    alone = sum(m.kind is Kind.NUM for m in marks) == _SEVERAL
+    return joined and timed and alone and (marks[place].value or 0) <= _MOST_HELD
 
 
 def _is_count(mark: Mark) -> bool:

@@ -22,6 +22,7 @@ from bot.notation.skips.reach import (
     is_only,
     names_after,
     names_before,
+    names_too,
     rest_count,
     told_before,
 )
@@ -55,7 +56,24 @@ class SkipsSaid:
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
-    return _read(with_negated(_with_parted(with_sets_left(marks))))
+    said = with_negated(_with_parted(with_sets_left(_with_all_but(marks))))
+    skips = _read(said)
+    more = names_too(said) if skips.names else {}
+    names = (*skips.names, *(m for m in more.values() if m not in skips.names))
+    return replace(skips, names=names, places=skips.places | set(more))
+
+
+def _with_all_but(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with `skip all but`, `skipped all except the` before a name as what excepts it."""
+    out = list(marks)
+    for place in range(1, len(marks) - 2):
+        but = marks[place + 1].kind is Kind.EXCEPT or marks[place + 1].text == "but"
+        name = place + 2 + (marks[place + 2].text in ("the", "my"))
+        named = name < len(marks) and marks[name].kind is Kind.NAME
+        if marks[place].text == "all" and but and named and marks[place - 1].kind is Kind.SKIP:
+            out[place] = replace(marks[place], kind=Kind.EXCEPT, text="all but")
+            out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
+    return out
 
 
 def _read(marks: Sequence[Mark]) -> SkipsSaid:
@@ -76,7 +94,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
         if mark.kind is Kind.EXCEPT and is_all_but(marks, place):
             kept, used, _, _ = names_after(marks, place)
             rest = (mark.start, mark.end)
-            places |= used
+            places |= {place, *(i for i in used if marks[i] not in kept)}
             continue
         if mark.kind not in _CUES or is_hindered(marks, place) or _goes_on(marks, place):
             if _is_crossed(marks, place):

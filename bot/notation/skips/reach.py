@@ -57,6 +57,29 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
 
 
+_TOO = frozenset(["too", "as well", "also", "aswell"])
+
+
+def names_too(marks: Sequence[Mark]) -> dict[int, Mark]:
+    """`skipping rows, bench is taken, and preachers too`: names alone in their part behind it, by their place."""
+    skips = next((i for i, m in enumerate(marks) if m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO)), len(marks))
+    out: dict[int, Mark] = {}
+    for place in range(skips + 1, len(marks) - 1):
+        ends = [n for n in (1, 2) if " ".join(m.text for m in marks[place + 1 : place + 1 + n]) in _TOO]
+        if marks[place].kind is not Kind.NAME or not ends:
+            continue
+        end = place + 1 + ends[-1]
+        start = place
+        while start > skips and marks[start - 1].kind in (Kind.AND, Kind.FILL):
+            start -= 1
+        opens = marks[start - 1].kind in (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
+        closed = end >= len(marks) or marks[end].kind in (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
+        told = any(m.kind is Kind.NUM for m in marks[skips:place])
+        if opens and closed and not told:
+            out[place] = marks[place]
+    return out
+
+
 _TAKEN = frozenset(["taken", "busy", "occupied", "broken", "snapped", "gone", "full", "closed", "bust", "broke",
                     "hurts", "used", "free", "being", "isnt", "hogged"])  # fmt: skip
 

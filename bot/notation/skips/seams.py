@@ -22,3 +22,18 @@ def with_skip_seams(marks: Sequence[Mark], places: frozenset[int], kept: set[int
             if 0 <= at < len(marks) and at not in places and marks[at].kind in _SEAMS:
                 out[at] = replace(marks[at], kind=Kind.STOP, text=".")
     return out
+
+
+def headed_by_kept(marks: Sequence[Mark], kept: Sequence[Mark]) -> list[Mark]:
+    """`skipping everything but the ab wheel. 10 10 8`: the sets behind are of the one exercise that is kept."""
+    out = list(marks)
+    place = next((i for i, m in enumerate(marks) if len(kept) == 1 and m is kept[0]), None)
+    if place is None:
+        return out
+    edge = place + 1
+    while edge < len(marks) and marks[edge].kind is Kind.FILL:
+        edge += 1
+    told = edge + 1 < len(marks) and marks[edge + 1].kind in (Kind.NUM, Kind.BODY)
+    if told and marks[edge].kind in (Kind.STOP, Kind.LINE):
+        out[edge] = replace(marks[edge], kind=Kind.COMMA, text=",")
+    return out

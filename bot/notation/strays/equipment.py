@@ -166,4 +166,41 @@ def _stands(marks: Sequence[Mark], place: int) -> bool:
     return placed and (there or bool(set(after[:1]) & _STANDING) or after[:1] == ["was"])
 
 
-_STOOD = (_stands, _was_set, _were_on, _is_bar)
+_BUILT = frozenset(
+    words("built build building made make making put pieced loaded load loading filled stacked up bar all")
+)
+_MADE_OF = frozenset(words("of from with in"))
+_MOST_PLATE = 55
+"""The heaviest plate, in pounds or kilograms (common practice, no source)."""
+_LISTED = (Kind.NUM, Kind.S, Kind.AND, Kind.COMMA, Kind.PLUS, Kind.KG, Kind.LB, Kind.PLATES, Kind.SLASH)
+
+
+def _was_built(marks: Sequence[Mark], place: int) -> bool:
+    """`80x10, built it out of 5s and 10s`: the plates of a load that is told before them, with no set of their own."""
+    value = marks[place].value
+    if (
+        value is None
+        or value > _MOST_PLATE
+        or marks[place + 1 : place + 2] == []
+        or marks[place + 1].kind is not Kind.S
+    ):
+        return False
+    start = place
+    while start > 0 and marks[start - 1].kind in _LISTED:
+        start -= 1
+    end = place + 1
+    while end < len(marks) and marks[end].kind in _LISTED:
+        end += 1
+    told = [w for m in marks[max(0, start - _FEW) : start] for w in m.text.split()][-_FEW:]
+    built = told[-1:] != [] and told[-1] in _MADE_OF and bool(_BUILT & set(told[:-1]))
+    listed = [m for m in marks[start:end] if m.kind is Kind.NUM]
+    bare = end >= len(marks) or marks[end].kind not in (Kind.X, Kind.FOR, Kind.REPS, Kind.EACH, Kind.COLON)
+    whole = any(m.kind is Kind.NUM and m.value is not None and m.value > value for m in marks[:start])
+    plates = all(marks[i + 1 : i + 2] and marks[i + 1].kind in _OF_PLATE for i in range(start, end)
+                 if marks[i].kind is Kind.NUM)  # fmt: skip
+    return built and bare and whole and plates and bool(listed)
+
+
+_FEW = 6
+_OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
+_STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)

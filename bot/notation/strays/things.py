@@ -71,6 +71,10 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         or is_body_change(marks, place)
     ):
         yield from (place, place + 1)
+    elif ahead := _to_go(marks, place):
+        yield from ahead
+    elif _is_numbered(marks, place):
+        yield from (place - 1, place)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
         if [m.text for m in marks[place + 1 : place + 2]] == ["of"] and [
@@ -100,6 +104,42 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
     meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
     return group or meant or is_setting(marks, place)
+
+
+def _to_go(marks: Sequence[Mark], place: int) -> range:
+    """`2 more sets to go`, `3 left to go`: what is still to come; no place where it is not said."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.MORE, Kind.LEFT, Kind.SETS, Kind.SET, Kind.TANK):
+        at += 1
+    said = " ".join(m.text for m in marks[place + 1 : at + 2])
+    linked = place > 0 and marks[place - 1].kind in (Kind.X, Kind.FOR, Kind.AT)
+    to_go = at > place + 1 and [m.text for m in marks[at : at + 2]] == ["to", "go"]
+    return (
+        range(place, at + 2 * to_go)
+        if (to_go or said.endswith(("more to go", "left to go"))) and not linked
+        else range(0)
+    )
+
+
+def _is_numbered(marks: Sequence[Mark], place: int) -> bool:
+    """`coffee number 3`: which of its kind a thing is that is no set."""
+    thing = marks[place - 2] if place > 1 else None
+    return (
+        thing is not None
+        and thing.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON)
+        and thing.text not in _OF_SETS
+        and marks[place - 1].text in ("number", "no", "nr", "num", "#")
+        and marks[place - 1].kind in (Kind.FILL, Kind.NO, Kind.WORD)
+    )
+
+
+_OF_SETS = frozenset(
+    words(
+        "try attempt go round lift effort rep run lap trip length carry hold push walk shot take work time single",
+        "double triple bout interval one station circuit pass turn exercise movement",
+    )
+)
+"""What a set may be called."""
 
 
 def _is_run(marks: Sequence[Mark], place: int) -> bool:

@@ -27,6 +27,7 @@ _ORDINALS = {
 _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 """`for` as thumbs hit it."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
+_TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
 _TENTHS = ("five", "5", "25", "75", "2.5")
 _AFTER_LOAD = frozenset(words("for x by kg kilo kilos kgs times lb lbs pounds with"))
@@ -78,6 +79,8 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
     counted = after is not None and after.text in _COUNTED
+    if mark.text == "too" and after is not None and after.text in _TIMED and before.text in (*TENS, "fourty"):
+        return "two"
     scored = before.text == "an" and place > 1 and marks[place - 2].text == "at"
     rated = before.text in ("rpe", "rir") or (scored and mark.text == "ate")
     if rated and (mark.text in _COUNTS or _is_last_to(mark, after)):

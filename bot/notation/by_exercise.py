@@ -1,0 +1,153 @@
+"""Words whose meaning the exercise settles that they are told of.
+
+The `s` of `hold 40, 32, 25 s` is seconds, the bar of `toes hit the bar` no load, `bw 12, 10, 9` a list of body weight,
+`+5 8` eight with five added, `all five at 70` a set of five.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import EDGES, kind_at, number_before, text_at
+from bot.notation.context import Context
+from bot.notation.kinds import Kind
+from bot.notation.order.near import OF_LOAD, UNITS, past, past_fill, whole_number
+from bot.notation.record import Record
+from bot.notation.tokens import Mark
+from bot.training.plan import LoadStyle, Measure, Mini
+
+_LISTED = (Kind.COMMA, Kind.SLASH, Kind.AND)
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, *OF_LOAD)
+_HELD = frozenset(["holding", "hugging", "clutching", "wearing", "carrying"])
+_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
+_MOST_REPS, _LEAST_LIST = 30, 2
+
+_Rule = Callable[[list[Mark], int, Context], None]
+
+
+def by_exercise(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
+    """The marks with such words as what they mean. `under`: the exercise of sets that name none."""
+    out = list(marks)
+    which = under
+    place = 0
+    while place < len(out):
+        mark = out[place]
+        if mark.kind is Kind.NAME and len(mark.names) == 1:
+            which = mark.names[0]
+        rule = _RULES.get(mark.kind) or (_HOLDS if mark.text in _HELD else None)
+        if rule is not None and which is not None:
+            rule(out, place, record.context(which))
+        place += 1
+    return out
+
+
+def _seconds(marks: list[Mark], place: int, told_of: Context) -> None:
+    """The bare `s` of a hold, which has no load."""
+    unloaded = told_of.exercise.load_style is LoadStyle.NONE and told_of.exercise.measure is Measure.SECONDS
+    if unloaded and kind_at(marks, place - 1) is Kind.NUM:
+        marks[place] = replace(marks[place], kind=Kind.SECONDS, text="s")
+
+
+def _bar(marks: list[Mark], place: int, told_of: Context) -> None:
+    """The bar that one hangs from, or that the toes touch: no load of what is done without one."""
+    bar = marks[place].text.split()[-1] == "bar" and kind_at(marks, place - 1) is not Kind.NUM
+    if bar and told_of.exercise.load_style in (LoadStyle.NONE, LoadStyle.BODYWEIGHT):
+        marks[place] = replace(marks[place], kind=Kind.FILL)
+
+
+def _body(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`bw 12, 10, 9`: so many with the body alone each, where there are as many sets left."""
+    if not told_of.is_bodyweight or kind_at(marks, place - 1) is Kind.NUM:
+        return
+    first = past(marks, place + 1, Kind.COLON, Kind.X, Kind.FOR, Kind.FILL)
+    at, numbers = first, list[int]()
+    while whole_number(marks, at, 1, _MOST_REPS) is not None:
+        numbers.append(at)
+        at = past(marks, at + 1, *_LISTED)
+        at += kind_at(marks, at) is Kind.LEADX
+    end = numbers[-1] + 1 if numbers else first
+    alone = kind_at(marks, end) in (None, *EDGES, Kind.FILL, Kind.REPS, Kind.THEN, Kind.SLASH)
+    if (
+        not _LEAST_LIST < len(numbers) <= len(told_of.open_sets)
+        or not alone
+        or kind_at(marks, at) in (Kind.BODY, Kind.PLUS)
+    ):
+        return
+    body = marks[place]
+    by = replace(body, kind=Kind.X, text="x")
+    comma = replace(body, kind=Kind.COMMA, text=",")
+    told = [m for at in numbers for m in (comma, body, by, marks[at])]
+    marks[place:end] = told[1:]
+
+
+def _added(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`bw 10, +5 8`: the load that is added and what was done with it, where the plan has no sets with short rests."""
+    if not told_of.is_bodyweight or not told_of.open_sets:
+        return
+    planned = told_of.planned(told_of.open_sets[0])
+    mini = planned is not None and isinstance(planned.finish, Mini)
+    reps = place + 2 + (kind_at(marks, place + 2) in UNITS)
+    told = kind_at(marks, place + 1) is Kind.NUM and whole_number(marks, reps, 1, _MOST_REPS) is not None
+    apart = place == 0 or kind_at(marks, place - 1) in (*EDGES, Kind.THEN, Kind.NAME, Kind.AND)
+    ends = kind_at(marks, reps + 1) in (None, *EDGES, Kind.REPS, Kind.THEN, Kind.AND, Kind.FILL)
+    if told and apart and ends and not mini and not any(m.kind is Kind.PLUS for m in marks[reps : reps + 2]):
+        marks[reps:reps] = [
+            replace(marks[place], kind=Kind.X, text="x", start=marks[reps].start, end=marks[reps].start)
+        ]
+
+
+def _held(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`12 bodyweight, then 10 holding a 5kg plate`: with the weight that is held."""
+    at = past_fill(marks, place + 1)
+    loaded = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (*UNITS, Kind.PLATES)
+    bare = any(m.kind is Kind.BODY for m in marks[:place])
+    if (
+        bare
+        and told_of.is_bodyweight
+        and loaded
+        and marks[place].kind is Kind.FILL
+        and kind_at(marks, place - 1) is Kind.NUM
+    ):
+        marks[place] = replace(marks[place], kind=Kind.WITH, text="with")
+
+
+def _every(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`got all five at 70`: the repetitions of one set, where the plan has so many and not so many sets."""
+    word = marks[place].text.removeprefix("all ")
+    count = _COUNTS.get(word) or (int(word) if word.isdigit() and len(word) <= _LEAST_LIST else None)
+    load = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
+    end = place + 3 + (kind_at(marks, place + 2 + 1) in OF_LOAD)
+    ends = kind_at(marks, end) in (None, *EDGES, Kind.FILL, Kind.RPE, Kind.RIR)
+    opens = told_of.open_sets
+    if number_before(marks, place, (Kind.STOP, Kind.LINE)):
+        return
+    if count is None or not load or not ends or not opens or text_at(marks, place + 1) == "@":
+        return
+    if count in told_of.range_of(opens[0]) and count > len(told_of.exercise.sets):
+        said = marks[place]
+        number = replace(said, kind=Kind.NUM, text=word, value=Decimal(count), parts=())
+        marks[place : place + 1] = [number, replace(said, kind=Kind.REPS, text="reps", start=said.end)]
+
+
+def _sided(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`pallof 14 L10 R10`: a load before what each side did with it."""
+    exercise = told_of.exercise
+    loaded = exercise.sides > 1 and exercise.load_style in (LoadStyle.TOTAL, LoadStyle.PER_HAND)
+    kinds = [kind_at(marks, place + n) for n in range(-2, 4)]
+    if loaded and kinds[0] in (Kind.NAME, *EDGES) and kinds[1] is Kind.NUM and kinds[3] is Kind.NUM:
+        right = past(marks, place + 2, Kind.COMMA, Kind.AND, Kind.SLASH)
+        if kind_at(marks, right) in (Kind.RIGHT, Kind.R) and kind_at(marks, right + 1) is Kind.NUM:
+            at = marks[place].start
+            marks[place:place] = [replace(marks[place], kind=Kind.COLON, text=":", start=at, end=at)]
+
+
+_RULES: dict[Kind, _Rule] = {
+    Kind.S: _seconds,
+    Kind.PLATES: _bar,
+    Kind.BODY: _body,
+    Kind.PLUS: _added,
+    Kind.ALL: _every,
+    Kind.LEFT: _sided,
+    Kind.L: _sided,
+}
+_HOLDS: _Rule = _held
