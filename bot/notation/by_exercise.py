@@ -139,7 +139,7 @@ def _sided(marks: list[Mark], place: int, told_of: Context) -> None:
         sides = kind_at(marks, right) in (Kind.RIGHT, Kind.R) and kind_at(marks, right + 1) is Kind.NUM
         value = marks[place - 1].value or 0
         counted = value == int(value) and int(value) in told_of.range_of(None)  # `10 left 9 right 16s`
-        if sides and kind_at(marks, right + 2) not in OF_LOAD and not (counted and marks[place].kind is Kind.LEFT):
+        if sides and kind_at(marks, right + 2) not in OF_LOAD and not counted:
             at = marks[place].start
             marks[place:place] = [replace(marks[place], kind=Kind.COLON, text=":", start=at, end=at)]
 
