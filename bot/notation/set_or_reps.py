@@ -70,7 +70,8 @@ def beyond_plan(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> 
         planned = len(record.exercises[place].sets)
         if not 0 < planned < one.row.set or (one.grounds.number.source is Source.SAID and one.row.set == planned + 1):
             continue
-        if one.grounds.number.source is not Source.SAID and _is_loaded_alike(one, record.context(place)):
+        next_one = one.row.set == planned + 1 and one.grounds.number.source is not Source.SAID
+        if next_one and _is_loaded_alike(one, record.context(place)):
             continue
         name = one.grounds.exercise.at if one.grounds.exercise.source is Source.SAID else None
         if name is not None and not any(m.kind not in _LISTED for m in marks if name[1] <= m.start < at[0]):
