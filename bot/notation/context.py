@@ -15,6 +15,8 @@ from bot.training.units import Load, Unit
 
 LEAST, MOST = Decimal("0.6"), Decimal("1.6")
 """Of the planned load or the last one: outside both, a load is out of reason."""
+ALIKE_LEAST, ALIKE_MOST = Decimal("0.75"), Decimal("1.34")
+"""Of the planned load or another set's: within, a load is likely of the same exercise (common practice, no source)."""
 NEAR_IN_OTHER_UNIT = Decimal("0.025")
 """Of the planned load: what a load told in the other unit may differ from it and be the planned one (common practice,
 no source)."""

@@ -2,10 +2,9 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
 from bot.notation.answer import Source
-from bot.notation.context import Context
+from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -16,7 +15,6 @@ _MOST_SETS = 12
 _SEVERAL = 2
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
            Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
-_LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
 _OF_MORE = (Kind.ANOTHER, Kind.MORE, Kind.AGAIN, Kind.SAME, Kind.SETS, Kind.TIMES)
 _EXTRA = frozenset(
     words("extra bonus additional more another spare sneaky snuck sneaked threw added burnout amrap fun")
@@ -89,4 +87,4 @@ def _is_loaded_alike(one: Told, context: Context) -> bool:
     if load is None or one.grounds.load.source is not Source.SAID:
         return False
     loads = [context.exercise.sets[-1].load, *(p.load for p in context.worked if p is not one.row)]
-    return any(other.kg > 0 and _LEAST <= load.kg / other.kg <= _MOST for other in loads if other is not None)
+    return any(other.kg > 0 and ALIKE_LEAST <= load.kg / other.kg <= ALIKE_MOST for other in loads if other is not None)

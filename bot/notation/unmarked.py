@@ -8,11 +8,10 @@ Where two fit alike, none is.
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from decimal import Decimal
 from itertools import pairwise
 
 from bot.notation.answer import AskKind, Reading, Request
-from bot.notation.context import Context
+from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, Stage
@@ -31,8 +30,6 @@ _STARTS = (Kind.NUM, Kind.FILL, Kind.FOR, Kind.BODY, Kind.WORD, Kind.NAME, Kind.
 _CORRECTS = (Kind.MEANT, Kind.SORRY, Kind.SCRAP, Kind.WROTE)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR)
 _NUMBERS_ASKED = (AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE)
-_LEAST, _MOST = Decimal("0.75"), Decimal("1.34")
-"""Of the planned load: outside, a set is more likely another exercise's."""
 _MARGIN = 2
 """Of the score: readings that are no farther apart are both honest."""
 _WHOLE, _EXTRA, _ASKED = 4, -4, -8
@@ -134,7 +131,7 @@ def _fits(context: Context, row: Performed) -> int:
     if row.load is None or planned.load is None or planned.load.kg <= 0:
         return score
     share = row.load.kg / planned.load.kg
-    return score + (int(row.load == planned.load) if _LEAST <= share <= _MOST else -3)
+    return score + (int(row.load == planned.load) if ALIKE_LEAST <= share <= ALIKE_MOST else -3)
 
 
 def _tells_as_much(first: Reading, best: Reading) -> bool:

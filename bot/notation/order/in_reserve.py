@@ -19,6 +19,7 @@ _ENDS = (None, *EDGES, Kind.CLOSE, Kind.FILL)
 _POSSIBLE = frozenset(words("possible doable there"))
 _RATES = (Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.TANK)
 _MOST, _SCALE = 5, 10
+"""Repetitions that people count in reserve at most (common practice, no source), and the top of the effort scale."""
 
 
 IN_RESERVE = (*HEDGES, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
