@@ -24,7 +24,19 @@ _PASSED = _BUT | _UNTIL | {"cut", "stopped", "ended", "died"}
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _LOADS = (Kind.S, Kind.KG, Kind.LB)
-_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AT, Kind.RPE, Kind.RIR, Kind.TANK)
+_ENDS = (
+    None,
+    Kind.COMMA,
+    Kind.STOP,
+    Kind.LINE,
+    Kind.BREAK,
+    Kind.OPEN,
+    Kind.CLOSE,
+    Kind.AT,
+    Kind.RPE,
+    Kind.RIR,
+    Kind.TANK,
+)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.EXCEPT, Kind.AND, Kind.OPEN)
 _MOST = 10
 _REACH = 100
@@ -189,6 +201,8 @@ def _bound_behind(marks: Sequence[Mark], at: int) -> int | None:
     """Where the words of the other sets end: at a comma, a stop, `but`."""
     for place in range(at, min(at + 4, len(marks))):
         if marks[place].kind in _BOUNDS or marks[place].text in _BUT | _UNTIL:
+            return place
+        if marks[place].text == "only" and kind_at(marks, place + 1) in (Kind.LASTSET, Kind.ORD):
             return place
         named = marks[place].kind is Kind.NAME and place and marks[place - 1].kind is Kind.AT
         if not named and marks[place].kind not in (Kind.FILL, Kind.WORD, Kind.AT):

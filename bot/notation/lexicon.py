@@ -7,6 +7,7 @@ A phrase is written without apostrophes and hyphens (`couldve done`, `warm up`);
 from functools import cache
 
 from bot.notation.kinds import Kind
+from bot.notation.refusals import REFUSED, REFUSING
 from bot.notation.wordlist import words
 
 _EVERY_SET = "; ".join(
@@ -19,6 +20,23 @@ _EVERY_SET = "; ".join(
     )
 )
 """`all three`, `on every set`, `across all four`: each set that there is."""
+_COULD_HAVE = "; ".join(
+    f"{modal}{have} {done}"
+    for modal in words("could would might")
+    for have in ("ve", "a", " have", " of")
+    for done in (
+        *words("done got gotten had managed made hit gone squeezed ground pushed repped taken banged pulled pressed"),
+        *("gone for", "pushed for", "squeezed out", "squeezed in", "ground out", "banged out", "eked out", "fit in"),
+    )
+)
+"""`would have got`, `coulda squeezed out`: leads the repetitions that were left."""
+_FAILED_ON = "; ".join(
+    f"{lead}{verb} {on}"
+    for lead in ("", "then ", "and ", "and then ", "but ")
+    for verb in words("failed fail fails failing missed bailed died stalled")
+    for on in ("the", "my", "on", "at", "on the", "at the", "on my", "rep", "on rep", "at rep", "rep number", "number")
+)
+"""`then failed on`, `fail at`, `bailed on the`: leads the repetition that failed."""
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
@@ -243,7 +261,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.WORKSET: (
         "back off; back offs; backoff; backoffs; back off set; back off sets; backoff set; backoff sets; back down "
-        "set; back down sets; down sets; drop down sets; straight work sets; "
+        "set; back down sets; down set; down sets; drop down sets; straight work sets; "
         "work set; working set; work sets; working sets; worksets; workset; main set; main sets; proper set; proper "
         "sets; for real; real set; real sets; top set; first work set; first working set; work; heavy set; then "
         "working"
@@ -278,6 +296,11 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
+        "more were there; more was there; more there; more in it; more were in there; more was in there; more were in "
+        "it; more were in me; more were in the tank; more to give; more would have gone; more wouldve gone; more would "
+        "go; more would have been possible; more would have been there; more were left; more was left; were left; was left; still left; still there; were left in "
+        "the tank; were still there; were still in there; were in the tank; were in reserve; still in reserve; still "
+        "in there; in my pocket; in the pocket; in my back pocket; held back; kept back; "
         "more were possible; more was possible; more possible; reps more possible; more reps possible; in the reserve; "
         "reserve; more i could; more i could do; more i could have done; rep before failure; reps before failure; "
         "before failure; in the bank; in the locker; in store; still in me; in the tank; left in the tank; "
@@ -303,7 +326,8 @@ PHRASES: dict[Kind, str] = {
         "probably done; felt like i had; couldve pushed; could have pushed; could have pushed for; could have taken; "
         "room for; had in me; cud of done; cudve done; cud have done; coud have done; cld have done; couldhave done; "
         "could have don; could have squeezed; couldve squeezed; could have banged out; could of had; could have "
-        "repped; thought i had; think i had; reckon i had; couldve had"
+        "repped; thought i had; think i had; reckon i had; id have got; id have done; id have had; id have made; "
+        "id have managed; would still have had; " + _COULD_HAVE
     ),
     Kind.MORE: (
         "more; more reps; extra; more rep; extra reps; more easily; more easy; mroe; more i think; more at least; "
@@ -332,7 +356,7 @@ PHRASES: dict[Kind, str] = {
         "out the; got stuck on the; got stuck on; stuck on the; died on the; died on; failing on; failing the; failed "
         "on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; "
         "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
-        "number; failed on number; couldnt make the"
+        "number; failed on number; couldnt make the; " + _FAILED_ON
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (
@@ -401,7 +425,7 @@ PHRASES: dict[Kind, str] = {
     Kind.FINISH: (
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
-        "done n dusted; that concludes today; home time; hometime; job done; finished at last; done at last; all "
+        "done n dusted; im outta here; outta here; im out of here; that concludes today; home time; hometime; job done; finished at last; done at last; all "
         "boxes ticked; "
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
@@ -506,7 +530,7 @@ PHRASES: dict[Kind, str] = {
         "time for; no did; i not do; not did; i didnt do; no make; not made; left off; not got time for; no juice "
         "for; nothing left for; never got to; didnt touch; giving a miss; out of time before; ran out of time before; "
         "no time left for; couldnt face; didnt fancy; wasnt able to do; unable to do; bail on; bin off; binning; "
-        "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on"
+        "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on; " + REFUSING
     ),
     Kind.ASKING: (
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
@@ -572,7 +596,7 @@ PHRASES: dict[Kind, str] = {
         "didnt do; i skip; i had to skip; ill skip; skipping; binned; ditched; cut; have to wait; not possible; didn "
         "t happen; wont happen; left for another day; left for next time; leaving for next time; didnt get to; didnt "
         "get to them; didnt get to it; had to go; got binned; got dropped; got the chop; can wait; i missed; im "
-        "skipping"
+        "skipping; " + REFUSED
     ),
     Kind.NO: ("no"),
     Kind.THEREST: (
@@ -592,7 +616,7 @@ PHRASES: dict[Kind, str] = {
         "last exercise; the last exercise; the final exercise; final exercise"
     ),
     Kind.EXCEPT: (
-        "except; except for; apart from; other all but; bar for; excluding; but not; everything but; everything "
+        "except; except for; exept; exept for; excpet; execpt; ecxept; excep; expect for; apart from; other all but; bar for; excluding; but not; everything but; everything "
         "except; besides; minus the; aside from"
     ),
     Kind.INSTEAD: (

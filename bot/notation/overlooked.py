@@ -104,7 +104,7 @@ def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
     if mark.kind is not Kind.ORD or mark.value is None or failed:
         return None
     following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
-    if following and following[0].kind in _OF_REPS:
+    if following and (following[0].kind in _OF_REPS or following[0].text.startswith("back")):
         return None
     called = place + 1 < len(marks) and marks[place + 1].text == "one"
     named = called or (bool(following) and following[0].kind in (*_NAMES_SET, Kind.NUM, Kind.WAS, Kind.COLON))

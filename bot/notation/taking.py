@@ -45,7 +45,7 @@ def _ways(draft: Draft, ranked: Ranked, place: int) -> list[Bound]:
 def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: int) -> None:
     """`as planned` without a name: the set that is left, or the whole session where that is said.
 
-    With an effort, which is of one set, it is the current one.
+    Of an exercise that is begun, and with an effort, which is of one set, it is the current one.
     """
     context = draft.record.context(place)
     if {"everything", "session", "workout"} & set(draft.folded.text.split()):
@@ -64,6 +64,11 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     label = next((a.value for a in atoms if isinstance(a, Sign) and a.kind is Kind.LABEL), None)
     if label is not None and int(label) in context.open_sets:
         take(draft, plan_ways(context, 1, planned.start, planned.end, label=int(label)), place)
+        return
+    if context.worked and context.open_sets:
+        lighter = any(isinstance(a, Sign) and a.text.startswith("back") for a in atoms)
+        count = len(context.open_sets) if lighter else 1
+        take(draft, plan_ways(context, count, planned.start, planned.end, needs_load=True), place)
         return
     ways = [plan_ways(context, n, planned.start, planned.end) for n in (1, len(context.open_sets))]
     bounds = [w.bound for w in ways if w.doubt is None]

@@ -142,12 +142,12 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
         return told
     if those and not told and not labels and len({p.set for p in old}) > 1:
         return list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
+    if labels and (len(labels) > 1 or not any(_is_all(m) for m in marks)):
+        keys = [(last.exercise, n) for n in labels]
+        return keys if all(record.rows(k) for k in keys) else None
     if any(_is_all(m) for m in marks) and not any(m.kind is Kind.LASTSET for m in marks):
         done = record.context(record.place_of(last.exercise) or 0).worked
         return list(dict.fromkeys((p.exercise, p.set) for p in done if p.set is not None))
-    if labels:
-        keys = [(last.exercise, n) for n in labels]
-        return keys if all(record.rows(k) for k in keys) else None
     others = list(dict.fromkeys((p.exercise, p.set) for p in old if p.set is not None))
     if others and (last.exercise, last.set) not in others:
         return others if len(others) == 1 else None

@@ -47,6 +47,8 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
+    sentence = _side_put(sentence)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if whole and len(numbers) == 1 and _is_starred(sentence):
         return [_mark(sentence[0], Kind.MEANT), *sentence[:-1]]
     if any(m.kind in _ENTRIES and m.text not in ("on", "on the") for m in sentence):
@@ -108,11 +110,35 @@ def _making(sentence: list[Mark]) -> list[Mark]:
         to = Kind.TO in [m.kind for m in sentence[place:]] and mark.text in CHANGING
         named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
         sets = bool(following) and (
-            following[0].kind in _SETS or (following[0].kind in (Kind.ALL, Kind.DROP) and not sentence[:place])
+            following[0].kind in _SETS
+            or (following[0].kind in (Kind.ALL, Kind.DROP) and not sentence[:place])
+            or (
+                following[0].kind in (Kind.SETS, Kind.WORKSET) and following[0].text.startswith(("back", "down", "top"))
+            )
         )
         if sets or named:
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
+
+
+_PUTTING = frozenset(["make", "put", "count", "mark", "log", "record", "note", "enter", "set", *CHANGING])
+_AS = frozenset(["as", "down", "down as", "to", "at", "only", "just", "please", "pls"])
+_SIDES = (Kind.LEFT, Kind.RIGHT)
+
+
+def _side_put(sentence: list[Mark]) -> list[Mark]:
+    """`count the left as 9 please`, `can you put the right down as 7`: what a side is to be kept as."""
+    sides = [i for i, m in enumerate(sentence) if m.kind in _SIDES]
+    verb = next((i for i, m in enumerate(sentence) if set(m.text.split()) & _PUTTING), len(sentence))
+    number = next((i for i, m in enumerate(sentence) if m.kind is Kind.NUM), 0)
+    if len(sides) != 1 or not verb < sides[0] < number or sum(m.kind is Kind.NUM for m in sentence) != 1:
+        return sentence
+    between = (*sentence[verb + 1 : sides[0]], *sentence[sides[0] + 1 : number])
+    if not all(m.kind is Kind.FILL or set(m.text.split()) <= _AS for m in between):
+        return sentence
+    ahead = [replace(m, kind=Kind.FILL) if m.kind is Kind.ASKING else m for m in sentence[:verb]]
+    was = replace(sentence[verb], kind=Kind.MEANT)
+    return [*ahead, was, sentence[sides[0]], *sentence[number:]]
 
 
 def _named_first(sentence: list[Mark]) -> list[Mark]:

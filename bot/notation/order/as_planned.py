@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
@@ -37,14 +38,26 @@ def _numbered(marks: list[Mark]) -> list[Mark]:
 
 
 def _counted(marks: list[Mark]) -> list[Mark]:
-    """`two as planned`: so many sets."""
+    """`two as planned`, `both as planned`: so many sets; `the rest as planned`, `160x1, back offs as planned`: all."""
     out: list[Mark] = []
-    for place, mark in enumerate(marks):
+    for place, said in enumerate(marks):
+        mark = said
+        planned = kind_at(marks, place + 1) is Kind.PLANNED and _opens(marks, place)
+        if planned and mark.kind is Kind.EACH and mark.text == "both":
+            mark = replace(mark, kind=Kind.NUM, value=Decimal(2), parts=())
+        told = any(m.kind is Kind.NUM for m in marks[:place])
+        if planned and (mark.kind is Kind.THEREST or (is_lighter(mark) and told)):
+            mark = replace(mark, kind=Kind.ALL)
         out.append(mark)
         few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= _MOST
         if few and kind_at(marks, place + 1) is Kind.PLANNED and _opens(marks, place):
             out.append(replace(mark, kind=Kind.SETS, text="sets", value=None, parts=(), start=mark.end))
     return out
+
+
+def is_lighter(mark: Mark) -> bool:
+    """`back offs`, `down sets`: the sets behind the heaviest one."""
+    return mark.kind in (Kind.SETS, Kind.WORKSET) and mark.text.startswith(("back", "down"))
 
 
 def _other_load(marks: list[Mark]) -> list[Mark]:

@@ -45,6 +45,7 @@ _PHRASES = frozenset(
         ("hang", "on"),
         *(("hanging", way) for way in ("off", "in", "around", "about", "out", "on", "with")),
         *((verb, way) for verb in ("carry", "carried", "carrying") for way in ("on", "over", "me", "us")),
+        *(("back", way) for way in ("off", "offs", "down")),
     ]
 )
 """Everyday talk that begins with a word of exercises."""
