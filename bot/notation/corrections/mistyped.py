@@ -1,4 +1,6 @@
-"""A digit too many or too few, put right in the same breath: `700kg for 6. ok ok 70`, `600x9 whoops 60x9`."""
+"""A digit too many or too few, put right in the same breath: `700kg for 6. ok ok 70`, `600x9 whoops 60x9`; a set told
+in jest before the real one: `170x8, i wish. 70x8`, `100x20 as if. 60x8`.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -9,10 +11,20 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.NO)
+_TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RIGHT, Kind.AT, Kind.WITH)
 _LINKS = (Kind.X, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB)
 _LAUGHS = frozenset(["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright"])
-_MOST = 6
+_JESTS = tuple(
+    phrase.split()
+    for phrase in (
+        "wish", "in my dreams", "dream on", "dreaming", "as if", "yeah right", "aye right", "joke", "jokes", "joking",
+        "kidding", "jk", "jks", "if only", "only kidding", "not really", "yeah no", "pull the other one", "fat chance",
+        "not quite", "i lie", "would be nice", "in another life", "only in my head", "keep dreaming",
+    )
+)  # fmt: skip
+"""What is said behind a set that was never done (common usage, no source)."""
+_MOST = 8
 """Marks between what is told and what it should have been."""
 
 
@@ -53,22 +65,27 @@ def _entry_at(marks: Sequence[Mark], at: int) -> _Entry | None:
 def _past_talk(marks: Sequence[Mark], at: int) -> int | None:
     """The number behind a pause and little words, or words that correct; none where something else stands between."""
     end = at
-    while end < min(len(marks), at + _MOST) and kind_at(marks, end) in (*EDGES, *_CUES, Kind.FILL, Kind.WORD):
+    while end < min(len(marks), at + _MOST) and kind_at(marks, end) in _TALK:
         end += 1
-    return end if end > at and kind_at(marks, end) is Kind.NUM else None
+    linked = kind_at(marks, end - 1) in (Kind.AT, Kind.WITH, Kind.RIGHT)
+    return end if end > at and not linked and kind_at(marks, end) is Kind.NUM else None
 
 
 def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
     cued = any(m.kind in _CUES for m in out[old.end : new])
-    laughs = any(w in _LAUGHS for m in out[old.end : new] for w in m.text.split())
-    if not (cued or laughs):
+    said = [w for m in out[old.end : new] for w in m.text.split()]
+    laughs = any(w in _LAUGHS for w in said)
+    jests = _is_jest(said)
+    if not (cued or laughs or jests):
         return
     again = _entry_at(out, new)
     if again is not None:
         loads = out[old.load].value, out[again.load].value
         reps = out[old.reps].value, out[again.reps].value
-        if (loads[0] == loads[1] and _slips(*reps)) or (reps[0] == reps[1] and _slips(*loads)):
+        slips = (loads[0] == loads[1] and _slips(*reps)) or (reps[0] == reps[1] and _slips(*loads))
+        beyond = _is_beyond(*loads), _is_beyond(*reps)
+        if slips or (jests and any(beyond)) or (cued and all(beyond)):
             _silence(out, old.load, new)
         return
     unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
@@ -82,6 +99,16 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
         return
     out[place] = out[new]
     _silence(out, old.end, unit)
+
+
+def _is_jest(said: Sequence[str]) -> bool:
+    """Whether the words hold one of those that are said behind a set that was never done."""
+    return any(list(said[i : i + len(jest)]) == jest for jest in _JESTS for i in range(len(said)))
+
+
+def _is_beyond(jest: Decimal | None, done: Decimal | None) -> bool:
+    """Whether a number is so far over the one that was done that it was said in jest."""
+    return jest is not None and done is not None and jest * 2 >= done * 3
 
 
 def _silence(out: list[Mark], start: int, end: int) -> None:

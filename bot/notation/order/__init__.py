@@ -112,7 +112,7 @@ STEPS = (
     step(told_counts, (Kind.NUM,)),
     step(repeats),
     step(load_last),
-    step(groups, (Kind.NUM,)),
+    step(groups, (Kind.NUM, Kind.SAME)),
     step(load_last),
     step(shared_counts),
     step(work_sets),

@@ -30,14 +30,17 @@ _TIED = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SET, Kind.RPE, Kind.RIR, Kind
 
 
 def _ordinals(marks: list[Mark]) -> list[Mark]:
-    """`1st and 2nd 60x10`: two sets next to each other."""
+    """`1st and 2nd 60x10`, `2nd and 3rd leg press same as first`: two sets next to each other."""
     for place in range(len(marks) - 3):
         one, joint, two = marks[place : place + 3]
         kinds = one.kind is two.kind is Kind.ORD and joint.kind in (Kind.AND, Kind.SLASH)
         end = place + 3 + (kind_at(marks, place + 3) in (Kind.SET, Kind.SETS))
-        told = kind_at(marks, end) in (Kind.NUM, Kind.WAS, Kind.COLON, Kind.AT, Kind.BODY)
+        named = [marks[end]] if kind_at(marks, end) is Kind.NAME else []
+        told = kind_at(marks, end + len(named)) in (Kind.NUM, Kind.WAS, Kind.COLON, Kind.AT, Kind.BODY, Kind.SAME)
         if kinds and told and one.value is not None and two.value == one.value + 1 <= _MOST:
-            return [*marks[:place], *group_marks(one, int(one.value), 2, marks[end - 1].end), *marks[end:]]
+            start = place - (kind_at(marks, place - 1) is Kind.EACH and marks[place - 1].text == "both")
+            group = group_marks(one, int(one.value), 2, marks[end - 1].end)
+            return [*marks[:start], *named, *group, *marks[end + len(named) :]]
     return marks
 
 

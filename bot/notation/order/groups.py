@@ -26,9 +26,7 @@ _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other",
 
 def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
-    if not any(m.kind is Kind.NUM for m in marks):
-        return marks
-    return put_in_place(marks, GROUPS)
+    return put_in_place(marks, GROUPS if any(m.kind is Kind.NUM for m in marks) else BY_NUMBER)
 
 
 def _one_of(marks: list[Mark]) -> list[Mark]:

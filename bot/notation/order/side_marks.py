@@ -26,7 +26,7 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(marks)))))))
+    return _slashed(_one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(marks))))))))
 
 
 def _on_lines(marks: list[Mark]) -> list[Mark]:
@@ -144,6 +144,46 @@ def _one_load(marks: list[Mark]) -> list[Mark]:
         if at > place and _are_both(marks, at):
             out[place] = replace(mark, parts=())
     return out
+
+
+def _slashed(marks: list[Mark]) -> list[Mark]:
+    """`left 12 right 12, then 25 with 11/10`: once both sides are named, they are told in the same way behind it."""
+    sided = [i for i, m in enumerate(marks) if m.kind in _ANY][:_PAIR]
+    if {_SIDE_OF.get(marks[i].kind) for i in sided} != set(_SIDES):
+        return marks
+    led = all(kind_at(marks, i + 1) is Kind.NUM for i in sided)
+    end = sided[-1] + 1 + led
+    if not (led or all(kind_at(marks, i - 1) is Kind.NUM for i in sided)) or kind_at(marks, end) not in _PAIR_ENDS:
+        return marks
+    out, at = list(marks[:end]), end
+    while at < len(marks):
+        one = at + (kind_at(marks, at) in (Kind.WITH, *_LINKS))
+        told = _both_at(marks, one)
+        if told is None or kind_at(marks, at - 1) not in (Kind.NUM, *_UNITS, Kind.COMMA, Kind.THEN):
+            out.append(marks[at])
+            at += 1
+            continue
+        for number, kind in zip((marks[one], marks[one + 2]), told, strict=True):
+            place = number.start if led else number.end
+            side = Mark(kind, kind.value.lower(), place, place)
+            out += [side, number] if led else [number, side]
+        at = one + 3 + (kind_at(marks, one + 1) is not Kind.SLASH)
+    return out
+
+
+_SIDE_OF = {Kind.LEFT: Kind.LEFT, Kind.L: Kind.LEFT, Kind.RIGHT: Kind.RIGHT, Kind.R: Kind.RIGHT}
+_PAIR_ENDS = (None, *EDGES, Kind.THEN, Kind.AND)
+
+
+def _both_at(marks: Sequence[Mark], at: int) -> tuple[Kind, Kind] | None:
+    """The sides of the two numbers of `11/10`, `11 left 10 right`, in their order."""
+    kinds = [kind_at(marks, at + n) for n in range(5)]
+    if kinds[:3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and kinds[3] in _PAIR_ENDS:
+        return Kind.LEFT, Kind.RIGHT
+    if kinds[0] is not Kind.NUM or kinds[2] is not Kind.NUM or kinds[4] not in _PAIR_ENDS:
+        return None
+    one, two = (_SIDE_OF.get(kind) if kind is not None else None for kind in (kinds[1], kinds[3]))
+    return (one, two) if one is not None and two is not None and one is not two else None
 
 
 def _are_both(marks: Sequence[Mark], at: int) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
+from bot.notation.strays.people import PEOPLE
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -49,7 +50,35 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
         nowhere = lacking and bool(said & (_AROUND | {"left"}))
         if (lacking or gone) and (others or away or nowhere):
             out |= set(range(place, end))
-    return out
+    return out | {i for place in range(len(marks)) for i in _held_elsewhere(marks, place)}
+
+
+def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
+    """`the 20 is with my husband`, `the 20 was missing`, `husband took the 20`, where another number is told."""
+    the = place > 0 and marks[place - 1].text.split()[-1:] == ["the"]
+    opens = place == 0 or marks[place - 1].kind in EDGES
+    end = _end(marks, place)
+    part = marks[place + 1 : end]
+    others = any(m.kind is Kind.NUM for i, m in enumerate(marks) if not place <= i < end)
+    if marks[place].kind is not Kind.NUM or not (the or opens) or not others or any(m.kind in _OF_SET for m in part):
+        return range(0)
+    said = [w for m in part for w in m.text.split()]
+    is_at = bool(part) and part[0].kind is Kind.WAS
+    person = any(m.kind is Kind.OTHERPERSON or set(m.text.split()) & _SOMEONE for m in part)
+    gone = is_at and (person or bool(set(said[:4]) & GONE) or (said[1:2] == ["in"] and bool(set(said) & _HOMES)))
+    led = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    who = [m for m in marks[max(0, place - 4) : place] if m.kind is Kind.OTHERPERSON or m.text in PEOPLE]
+    taken = the and led[-2:-1] != [] and ((who and led[-2] in _TAKING) or (led[-2] in _LENT and said[:1] == ["to"]))
+    return range(place, end) if gone or taken else range(0)
+
+
+_OF_SET = (Kind.NUM, Kind.X, Kind.REPS, Kind.RPE, Kind.RIR, Kind.NAME)
+_SOMEONE = frozenset(words("someone someones somebody somebodys sb")) | PEOPLE | {one + "s" for one in PEOPLE}
+_HOMES = frozenset(words("car garage office house flat boot trunk van shed kitchen loft closet wash repair"))
+_TAKING = frozenset(
+    words("took has had takes borrowed grabbed nicked stole swiped pinched nabbed uses using used hogged")
+)
+_LENT = frozenset(words("lent gave loaned borrowed handed left"))
 
 
 _SET = frozenset(words("set loaded pinned stacked left stuck already still on up"))

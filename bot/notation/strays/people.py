@@ -11,7 +11,7 @@ _LEADS = frozenset(words("a an the my our this that some another one his her eve
 _KINDS = frozenset(
     words("old older young younger big little tall huge massive wee elderly nice teenage other new poor")
 )
-_PEOPLE = frozenset(
+PEOPLE = frozenset(
     words(
         "guy guys bloke blokes lad lads lass dude dudes man men woman women girl girls boy boys kid kids person people",
         "lady ladies gent gentleman chap chaps fella fellas teenager teenagers student students granny grandad grandpa",
@@ -22,6 +22,7 @@ _PEOPLE = frozenset(
         "stranger couple influencer nurse teacher twin twins missus hubby bf gf bro",
     )
 )
+"""Who lifts beside the client."""
 _BESIDE = (("before", "me"), ("next", "to", "me"), ("in", "front", "of", "me"), ("ahead", "of", "me"), ("behind", "me"),
            ("beside", "me"), ("after", "me"), ("with", "me"))  # fmt: skip
 _OWN = frozenset(words("i me im ive mine my myself we us"))
@@ -36,7 +37,7 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
     marks = [replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)]
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in _PEOPLE:
+        if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in PEOPLE:
             continue
         start = _start(marks, place)
         start = place if start is None and _is_someone(marks, place) else start
