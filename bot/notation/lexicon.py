@@ -40,6 +40,9 @@ _FAILED_ON = "; ".join(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        "yeah nah; nah yeah; yeah na; yeh nah; aye naw; yeah no; for luck; for good luck; for good measure; for the hell of "
+        "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
+        "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
         "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
@@ -79,7 +82,7 @@ PHRASES: dict[Kind, str] = {
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
-    Kind.WITH: ("with; w; w /; using; with the; on the; with a"),
+    Kind.WITH: ("with; w; wi; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
     Kind.THEN: (
         "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
@@ -257,7 +260,10 @@ PHRASES: dict[Kind, str] = {
         "warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; "
         "warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm "
         "up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to "
-        "warm up; warm ups of; the warm up; warmupset; warm set; warm sets; to get warm; get warm; warm"
+        "warm up; warm ups of; the warm up; warmupset; warm set; warm sets; to get warm; get warm; warm; for warming up; "
+        "for the warm up; for my warm up; for warm ups; for the warm ups; as warm ups; as warmups; as my warm up; as my "
+        "warm ups; as the warm up; as warm up sets; to get warmed up; just to warm up; to warm up with; for warmup; for "
+        "warmups; as warmup; to warmup"
     ),
     Kind.WORKSET: (
         "back off; back offs; backoff; backoffs; back off set; back off sets; backoff set; backoff sets; back down "
@@ -530,7 +536,8 @@ PHRASES: dict[Kind, str] = {
         "time for; no did; i not do; not did; i didnt do; no make; not made; left off; not got time for; no juice "
         "for; nothing left for; never got to; didnt touch; giving a miss; out of time before; ran out of time before; "
         "no time left for; couldnt face; didnt fancy; wasnt able to do; unable to do; bail on; bin off; binning; "
-        "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on; " + REFUSING
+        "binning off; binned off; scrapped; skippin; skippping; skp; not doin; didnt make it to; forgo; skip on; "
+        + REFUSING
     ),
     Kind.ASKING: (
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
@@ -662,7 +669,7 @@ PHRASES: dict[Kind, str] = {
         "read; "
         "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
         "thumb slipped; sausage fingers; should of read; i meant to put; "
-        "counted wrong; i counted wrong; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
+        "counted wrong; i counted wrong; lost count; i lost count; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
         "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
         "got those backwards; backwards; other way round; the other way round; other way around; the other way "
         "around; wrong way round; the wrong way round; wrong way around; got them mixed up; got those mixed up; "

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import part_of, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -10,7 +10,7 @@ from bot.notation.wordlist import words
 _NOT_ITS_DAY = ("from", "since", "than", "like", "after", "as", "beat", "versus", "vs")
 _AWAY = frozenset(
     words(
-        "missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn",
+        "missed couldnt didnt cant skipped missing off sick ill busy travelling away rest couldn nothing",
     )
 )
 """Words of a day without training."""
@@ -31,7 +31,7 @@ _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
         "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i",
-        "you",
+        "you catch catchup backfill backfilling belated entry delayed",
     )
 )
 """Words that open a report of another day."""
@@ -44,14 +44,17 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     while text_at(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
     before = text_at(marks, at)
-    if _is_owed(marks, places):
+    if _is_owed(marks, places) or _is_sent_late(marks, first, last):
         return False
     heads = _heads(marks, at, last)
-    if not heads and ("up from" in before or (before == "from" and text_at(marks, at - 1) in ("up", "down", "more"))):
+    if not heads and (
+        ("up from" in before and text_at(marks, at - 1) != "catch")
+        or (before == "from" and text_at(marks, at - 1) in ("up", "down", "more"))
+    ):
         return True
     if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
         return not heads
-    edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
+    edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.OPEN, Kind.CLOSE)
     start = first
     while start > 0 and marks[start - 1].kind not in edges:
         start -= 1
@@ -64,7 +67,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
-    if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part):
+    if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part) or words & _ELSE or _is_only_meant(part):
         return True
     if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TOGETHER:
         return True
@@ -88,13 +91,46 @@ def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     start, _ = part_of(marks, places[0])
     _, end = part_of(marks, places[-1])
     said = {w for m in marks[start:end] for w in m.text.split()}
-    owned = any(marks[i].text.endswith("days") for i in places)
+    owned = any(marks[i].text.endswith("days") and marks[i].text != "days" for i in places)
     session = bool(said & {"session", "workout", "sesh", "training"})
     forgot = bool(said & _TELLING) and bool(said & {"never", "forgot", "didnt", "forgotten", "havent", "late"})
     noted = any(text_at(marks, i + 1) in _NOTED for i in places)
     return (forgot and (session or owned)) or (owned and "did" in said) or noted or bool(said & {"owe", "owed"})
 
 
+_ELSE = frozenset(words(
+    "football yoga pilates hike hiked match swim swam tennis climbing rugby cricket golf boxing sparring netball hockey",
+    "basketball party wedding marathon parkrun",
+))  # fmt: skip
+"""What was done on a day beside training."""
+
+
+def _is_only_meant(part: Sequence[Mark]) -> bool:
+    """`meant to come yesterday`."""
+    return any(m.kind is Kind.MEANT for m in part) and any(m.text in ("come", "train", "go", "be in") for m in part)
+
+
+_SENDING = frozenset(
+    words("send sent log logged post posted report text texted message upload write type enter entered")
+)
+_FORGOT = frozenset(words("forgot never forgotten havent didnt meant should shouldve late couldnt"))
+_REACH = 12
+"""Marks beside a day that may tell why it is told only now."""
+
+
+def _is_sent_late(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """`did this yesterday arvo, forgot to log it: 60x5`, `two days ago (forgot my phone) rows 60x10`."""
+    start, end = first, last + 1
+    while start > max(0, first - _REACH) and marks[start - 1].kind not in _OF_SETS:
+        start -= 1
+    while end < min(len(marks), last + _REACH) and marks[end].kind not in _OF_SETS:
+        end += 1
+    said = {w for i, m in enumerate(marks[start:end], start) if not first <= i <= last for w in m.text.split()}
+    phoneless = bool(said & _GADGETS) and bool(said & {"forgot", "dead", "died", "no", "lost", "flat"})
+    return (bool(said & _SENDING and said & _FORGOT) or phoneless) and not _today_follows(marks, last + 1)
+
+
+_OF_SETS = (Kind.NUM, Kind.NAME, Kind.CLOCK)
 _NOTED = ("notes", "note", "log", "numbers", "figures", "entry", "entries")
 
 
@@ -112,7 +148,8 @@ def _may_be_set(marks: Sequence[Mark], place: int) -> bool:
 
 
 _BEING = frozenset(words("was trained train went came come did there here gym in"))
-_LATE = frozenset(words("phone battery signal wifi app internet charger dead reception data forgot forgotten"))
+_GADGETS = frozenset(words("phone battery signal wifi app internet charger reception data"))
+_LATE = _GADGETS | {"dead", "forgot", "forgotten"}
 
 
 def _is_excused(said: set[str]) -> bool:
@@ -123,7 +160,8 @@ def _is_excused(said: set[str]) -> bool:
 def _today_follows(marks: Sequence[Mark], end: int) -> bool:
     """`last monday i had 50, today 55x8`, `flying saturday so squats now: 100x5`: what is reported is today's."""
     today = next((i for i in range(end, len(marks)) if marks[i].text in ("today", "now")), len(marks))
-    told = any(marks[i].kind is Kind.X or marks[i].text in _TELLING for i in range(end, min(today, len(marks))))
+    start = 0 if text_at(marks, today) == "now" else end
+    told = any(marks[i].kind is Kind.X or marks[i].text in _TELLING for i in range(start, min(today, len(marks))))
     return not told and any(m.kind is Kind.X for m in marks[today:])
 
 
@@ -135,17 +173,21 @@ def _ends(marks: Sequence[Mark], last: int) -> bool:
 _ENDING = (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE, Kind.SORRY, Kind.COMMA)
 
 
+_WHERE = ("in", "at", "after", "before", "during")
 _THAN = (["than"], ["like"], ["as"], ["vs"], ["versus"], ["beat"], ["since"])
 
 
 def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     """Whether the report follows straight after, as in `from yesterday: 60x5`."""
     ends = (Kind.COLON, Kind.DASH, Kind.LINE)
+    first = max(first, 0)
     if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
         last += 1
     opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
     while last + 1 < len(marks) and marks[last + 1].text in ("coach", "boss", "mate", "sorry", "btw", "pal", "chief"):
         last += 1
+    while opening and text_at(marks, last + 1) in _WHERE and kind_at(marks, last + 2) in (Kind.FILL, Kind.WORD):
+        last += 2 + (kind_at(marks, last + 3) is Kind.WORD)
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from bot.notation.clauses import text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.days.dates import DaySaid, dated
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -17,7 +17,7 @@ WEEKDAYS = {
 }  # fmt: skip
 YESTERDAY = ("yesterday", "yesterdays", "yest", "yday", "yesteday", "yestrday", "yesturday", "ystrday", "ysterday",
              "yestarday", "ystday", "yestday", "ytday", "ystrdy", "yesday", "yestrdy", "yestdy", "ysday", "yessterday",
-             "yestadey", "yestoday",
+             "yestadey", "yestoday", "yesty", "yestie", "ystd", "yestd", "yesturdays", "yestarvo",
              "yesterdy", "yeserday", "yestredy", "yestreday", "yesterady", "yesteray")  # fmt: skip
 _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
@@ -36,7 +36,7 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         back = 2 if "before" in (ahead[0], *ahead[0].split()) and ("day" in ahead[1] or "day" in ahead[0]) else 1
         places = (place,) if back == 1 else (place - 2, place - 1, place)
         return DaySaid(today - timedelta(days=back), places)
-    if word == "last" and following in ("night", "nights"):
+    if word == "last" and following in ("night", "nights", "nite", "nyt"):
         return DaySaid(today - timedelta(days=1), (place, place + 1))
     if following == "days" and second == "ago" and marks[place].kind is Kind.NUM:
         return _ago(marks, place, 3, today)
@@ -49,6 +49,8 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         led = text_at(marks, place - 1).split()[-1:]
         first = place - 1 if led and led[0] in _LEADS else place
         return DaySaid(None, tuple(range(first, place + 1)), _last(today, 7))
+    if word == "this weekend" and _was_at(marks, place):
+        return _weekend(marks, place, today)
     if word == "other" and following == "day":
         return DaySaid(None, (place, place + 1), _last(today, 3))
     if words[:1] == ["weekend"] or word == "weekend":
@@ -70,6 +72,14 @@ def _is_vague(marks: Sequence[Mark], place: int) -> bool:
     following = marks[place + 1] if place + 1 < len(marks) else None
     opens = following is not None and (following.kind is Kind.COLON or following.text in ("session", "workout", "sesh"))
     return bool(led and led[0] in _LEADS) or (heads and opens and "last" in marks[place].text)
+
+
+def _was_at(marks: Sequence[Mark], place: int) -> bool:
+    """`this weekend i did rows`, `this weekend: rows 3x8`: over, not to come."""
+    start, end = part_of(marks, place)
+    said = {w for m in marks[start:end] for w in m.text.split()}
+    heads = place == 0 and kind_at(marks, place + 1) is Kind.COLON
+    return heads or bool(said & {"did", "done", "trained", "sometime", "managed", "was"})
 
 
 def _ago(marks: Sequence[Mark], place: int, size: int, today: date) -> DaySaid | None:

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
+from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import is_hindered
 from bot.notation.skips.negated import with_negated
@@ -152,10 +153,15 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
 
 
 _PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
-                     "called", "calling", "ended"])  # fmt: skip
+                     "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "crossed",
+                     "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
+                     "punt", "punted", "punting", "bump", "bumped", "bumping", "shifted", "shifting", "save", "saving",
+                     "writing", "wrote", "ruled", "ruling"])  # fmt: skip
 _BEHIND = (
     ["out"],
     ["off"],
+    ["undone"],
+    *(["to", day] for day in ("next", "tomorrow", "another", *WEEKDAYS)),
     ["a", "miss"],
     ["the", "miss"],
     ["a", "swerve"],

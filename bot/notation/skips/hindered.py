@@ -7,7 +7,16 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
-DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no"])
+DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no",
+                     "shouldnt", "mustnt", "neednt", "refuse", "refusing", "shant"])  # fmt: skip
+_LETTING = frozenset(["let", "letting", "me", "myself", "you", "us", "to", "from", "gonna", "going", "about", "dare", "be",
+                      "way", "chance", "im", "ill", "on", "thinking", "keep", "even", "allowed"])  # fmt: skip
+_STOPPING = ("stop", "stopping", "quit")
+_ALWAYS = frozenset(["always", "never", "who", "that", "just", "usually", "often", "also"])
+_BEFORE_NOW = frozenset(["last week", "last time", "last session", "last month", "last year", "usually", "normally",
+                         "yet"])  # fmt: skip
+_FAR = 8
+"""Marks that a denial stands before what it denies, or a time behind it."""
 
 
 def is_hindered(marks: Sequence[Mark], place: int) -> bool:
@@ -17,11 +26,41 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     before = marks[max(0, place - 2) : place]
     if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
         return True
+    if marks[place].kind in (Kind.SKIP, Kind.SKIPPED) and (_is_not_let(marks, place) or _is_of_others(marks, place)):
+        return True
     if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
         return True
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False
+
+
+def _is_not_let(marks: Sequence[Mark], place: int) -> bool:
+    """`dont let me skip rows`, `no way im skipping rows`, `need to stop skipping rows`."""
+    at = place - 1
+    while at > max(0, place - _FAR) and set(marks[at].text.split()) <= _LETTING:
+        at -= 1
+    if at < 0 or not set(marks[place].text.split()) & _SKIPPING:
+        return False
+    denied = marks[at].kind in (Kind.NOT, Kind.NO) or bool(set(marks[at].text.split()) & DENYING)
+    return denied or marks[at].text in _STOPPING
+
+
+def _is_of_others(marks: Sequence[Mark], place: int) -> bool:
+    """`my mate always skips rows`, `i skipped rows last week`: not the client's, or not today's."""
+    at = place - 1
+    while at > max(0, place - _FAR) and set(marks[at].text.split()) <= _ALWAYS:
+        at -= 1
+    if at >= 0 and marks[at].kind is Kind.OTHERPERSON:
+        return True
+    behind = place + 1
+    while behind < min(len(marks), place + _FAR) and marks[behind].kind in (Kind.NAME, Kind.WEAK, Kind.FILL, Kind.AND):
+        behind += 1
+    return behind < len(marks) and marks[behind].text in _BEFORE_NOW
+
+
+_SKIPPING = frozenset(["skip", "skipping", "skipped", "bail", "bailing", "miss", "ditch", "ditching", "leave", "dodge",
+                       "cut", "drop", "bin", "avoid"])  # fmt: skip
 
 
 def _is_asked(marks: Sequence[Mark], place: int) -> bool:
@@ -68,5 +107,7 @@ _WISHED = ("wanted to", "was going to", "was gonna", "nearly", "almost", "planne
 
 
 def _is_intent(before: Sequence[Mark]) -> bool:
-    """`will skip`, `going to skip`: given up all the same."""
-    return any(m.text.split()[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME)
+    """`will skip`, `going to skip`: given up all the same; not `dying to skip`, `used to skip`."""
+    wished = any(m.text.split()[0] in ("dying", "used", "cant", "love", "tempted") for m in before)
+    will = any(m.text.split()[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME)
+    return will and not wished

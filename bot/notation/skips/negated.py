@@ -87,10 +87,14 @@ def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     return start, end
 
 
+_FEELING = ("feeling", "feelin", "feeling like")
+_LEADING = ("the", "my", "any", "doing", "make", "do", "be", "those", "these", *_FEELING)
+
+
 def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool:
     """`today not the planks`, `not the planks today`, `without planks`: the name straight behind."""
     at = place + 1
-    while kind_at(marks, at) is Kind.FILL and marks[at].text in ("the", "my", "any", "doing", "make", "do", "be"):
+    while kind_at(marks, at) is Kind.FILL and marks[at].text in _LEADING:
         at += 1
     if kind_at(marks, at) not in _NAMES:
         return False
@@ -104,7 +108,8 @@ def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool
             today, behind = True, behind[:place_behind]
             break
     plain = all(m.kind in (Kind.FILL, *_NAMES, Kind.AND) for m in (*ahead, *behind))
-    return plain and (today or marks[place].text in ("without", "wont"))
+    felt = any(m.text in _FEELING for m in marks[place + 1 : at])
+    return plain and (today or felt or marks[place].text in ("without", "wont"))
 
 
 def _is_denied(rest: Sequence[Mark]) -> bool:

@@ -33,7 +33,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             and [m.kind for m in marks[at + 1 : at + 2]] == [Kind.SKIPPED]
         ):
             break
-        if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at):
+        if mark.kind in (Kind.NAME, Kind.WEAK) and not _has_numbers_next(marks, at, listed=bool(found)):
             found.append(mark)
         elif not found and (_is_other(marks, at, place) or _is_of_it(mark)):
             sets_first = True
@@ -82,6 +82,8 @@ def names_too(marks: Sequence[Mark]) -> dict[int, Mark]:
 
 _TAKEN = frozenset(["taken", "busy", "occupied", "broken", "snapped", "gone", "full", "closed", "bust", "broke",
                     "hurts", "used", "free", "being", "isnt", "hogged"])  # fmt: skip
+_COMES = frozenset(["next", "instead", "first", "still", "went", "felt", "coming", "up"])
+"""Words behind a name that is done all the same: `skipping rows, planks next`."""
 
 
 def _is_reason(marks: Sequence[Mark], at: int) -> bool:
@@ -91,7 +93,7 @@ def _is_reason(marks: Sequence[Mark], at: int) -> bool:
     linked = before is not None and before.kind in _LISTED
     if after is None:
         return False
-    stated = after.kind is Kind.WAS or bool(set(after.text.split()[:1]) & _TAKEN)
+    stated = after.kind is Kind.WAS or bool(set(after.text.split()[:1]) & (_TAKEN | _COMES))
     return stated or (after.kind is Kind.WORD and not linked)
 
 
@@ -173,12 +175,15 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
     return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
 
 
-def _has_numbers_next(marks: Sequence[Mark], at: int) -> bool:
+def _has_numbers_next(marks: Sequence[Mark], at: int, *, listed: bool) -> bool:
+    """Whether sets of a name follow it. `listed`: it stands behind another one, so that a number alone is a set's."""
     following = [m.kind for m in marks[at + 1 : at + 5]]
     following = following[1:] if following[:1] == [Kind.COLON] else following
-    if following[:1] != [Kind.NUM] or len(following) < 2:
+    if following[:1] != [Kind.NUM]:
         return False
-    return following[1] in (Kind.X, Kind.KG, Kind.LB, Kind.NUM) or following[1:3] == [Kind.FOR, Kind.NUM]
+    if listed:
+        return following[1:2] not in ([Kind.SET], [Kind.SETS], [Kind.MINUTES])
+    return following[1:2] in ([Kind.X], [Kind.KG], [Kind.LB], [Kind.NUM]) or following[1:3] == [Kind.FOR, Kind.NUM]
 
 
 def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:

@@ -1,0 +1,100 @@
+"""Refusals put together from their parts: `not gonna fool with`, `too tired to do`, `no energy left for`, `noped out of`.
+
+Each is said before the names that it leaves out (`REFUSING`) or behind them (`REFUSED`). They are made by multiplying short
+lists, as people make them. Common usage on both sides of the Atlantic; no source.
+"""
+
+from collections.abc import Iterable
+from itertools import product
+
+from bot.notation.wordlist import words
+
+
+def _phrases(*lists: Iterable[str]) -> list[str]:
+    """Every way to take one of each list, in order."""
+    return [" ".join(" ".join(one).split()) for one in product(*lists)]
+
+
+_WITH = ("with", "wi", "w")
+_DO = (
+    *("do", "be doing", "attempt", "be attempting", "face", "touch", "manage", "stomach", "reach", "start", "risk"),
+    *("get to", "get round to", "get around to", "make it to", "even look at", "even try", "even attempt"),
+    *_phrases(("fool", "mess", "mess about", "mess around", "bother", "deal", "be bothered", "be messing"), _WITH),
+)
+_DOING = (
+    *("doing", "attempting", "touching", "facing", "risking", "trying", "even trying", "getting to", "going near"),
+    *("getting round to", "getting around to", "even attempting"),
+    *_phrases(("fooling", "messing", "messing about", "messing around", "bothering", "dealing"), _WITH),
+)
+_WILL_NOT = (
+    *("not gonna", "not going to", "aint gonna", "not about to", "aint about to", "wont", "will not", "shant"),
+    *("shall not", "refuse to", "refusing to", "refused to", "cant bring myself to", "couldnt bring myself to"),
+    *("no way i can", "no way ill", "no way im gonna", "no chance ill", "didnt have it in me to"),
+    *("dont have it in me to", "havent got it in me to", "decided not to", "chose not to", "opted not to"),
+    *("elected not to", "choosing not to", "opting not to"),
+)
+_COULD_NOT = ("cant", "cannot", "couldnt", "could not", "didnt", "did not", "never", "dont wanna", "dont want to")
+_NOT = (
+    *("not", "im not", "am not", "aint", "no way im", "no chance im", "decided against", "no", "wont be"),
+    *("will not be", "shant be", "shall not be", "avoiding", "without"),
+)
+_BOTHERED = ("arsed", "assed", "bothered", "fucked", "fagged", "stuffed", "feffed", "hooped")
+_TIRED = words(
+    "tired knackered gassed cooked fried wrecked shattered sore beat wiped smoked busy weak exhausted dead spent",
+    "drained pooped buggered toast late short hot",
+)
+_LACKING = (
+    *("no", "zero", "not enough", "got no", "have no", "had no", "ive no", "ive got no", "didnt have the"),
+    *("dont have the", "havent got the", "havent the", "dont have any", "didnt have any", "ran out of", "ran outta"),
+    *("run out of", "out of", "nae"),
+)
+_MEANS = words("time energy juice gas strength appetite motivation interest desire enthusiasm steam puff")
+_OUT = words(
+    "noping noped nope opting opted opt bowing bowed ducking ducked duck backing backed wimping wimped chickening",
+    "chickened wussed bailing bailed tapping tapped crying bottled copped",
+)
+_GONE = ("bail", "dip", "bounce", "leave", "run", "dash", "go", "head off", "shoot off", "split", "scoot", "jet")
+
+REFUSING = "; ".join((
+    *_phrases(_WILL_NOT, _DO),
+    *_phrases(_COULD_NOT, _DO[2:]),
+    *_phrases(_NOT, _DOING),
+    *_phrases(("never", "not"), ("bothered", "reached", "attempted", "got to", "made it to"), ("", *_WITH)),
+    *_phrases(("cant", "cannot", "couldnt", "canny", "could not"), ("be",), _BOTHERED, ("", *_WITH, "to do", "doing")),
+    *_phrases(("cba", "cbf", "cbb"), ("", *_WITH, "to do", "doing", "for")),
+    *_phrases(("too", "2"), _TIRED, ("for", "4", "to do", "to attempt", "to face", "to even try", "to try")),
+    *_phrases(_LACKING, _MEANS, ("", "left"), ("for", "4", "fur", "to do", "to attempt")),
+    *_phrases(("no", "zero", "no real", "have no", "got no", "havent any"), ("interest in", "desire to do")),
+    *_phrases(("dont have it in me", "havent got it in me", "didnt have it in me"), ("for",)),
+    *_phrases(("nothing left", "nothing left in the tank", "nothing in the tank"), ("for",)),
+    *_phrases(("not in the mood", "in no mood", "not in the right headspace", "no legs", "nae legs"), ("for",)),
+    *_phrases(_OUT, ("out of", "outta", "oot of")),
+    *_phrases(("had to", "have to", "gotta"), _GONE, ("before",)),
+    *("left before", "gym closed before", "got kicked out before", "im out on", "i am out on"),
+    *_phrases(("taking a", "take a", "a", ""), ("rain check on", "raincheck on")),
+    *_phrases(("a", "its a", "gonna be a", ""), ("hard pass on", "hard no on", "hard no to", "no from me on")),
+    *("steering clear of", "steered clear of", "staying away from", "stayed away from", "gonna avoid", "forgoing"),
+    *("avoiding", "decided against", "decided to skip"),
+    *("dodging", "dodged", "avoided", "nixing", "nixed", "axing", "excluding", "excluded", "crossing off"),
+    *("crossed off", "punting on", "punted on", "rainchecking", "scratching", "scratch the", "no thanks to", "no thanks on", "no ta on"),
+    *("no ta to", "scratched", "boycotting", "swerved on", "going without", "giein up", "sackin off", "sackin"),
+))  # fmt: skip
+"""Said before what is left out."""
+
+_DENIED = ("not", "is not", "are not", "isnt", "arent", "wasnt", "werent", "was not", "were not", "never")
+REFUSED = "; ".join((
+    *_phrases(_DENIED, ("on the cards", "in the cards", "on the menu", "on the table", "getting done", "on today",
+                        "on tonight", "gonna get done", "going to get done", "being done")),
+    *_phrases(("wont", "will not", "shant", "aint gonna", "not gonna"), ("be done", "get done", "be getting done")),
+    *_phrases(("can",), ("get in the bin", "get in the sea", "get stuffed", "jog on", "piss off", "go to hell")),
+    *_phrases(("got", "get", "gets", "gettin", "getting"), ("the boot", "the bullet", "the push", "the heave ho",
+                                                            "bumped", "nixed", "punted", "shelved", "parked")),
+    *_phrases(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
+    *_phrases(("didnt get", "never got"), ("a look in", "a lookin", "done today", "a turn")),
+    *_phrases(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
+    *_phrases(("fell", "fall"), ("by the wayside",)),
+    *_phrases(("cant", "cannot", "couldnt", "canny"), ("be",), _BOTHERED),
+    *("hell no", "absolutely not", "no thanks", "no ta", "no way jose", "no way today", "hard pass", "hard no", "cba"),
+    *("cba today", "a no from me", "is a no from me", "are a no from me", "bit the dust"),
+))  # fmt: skip
+"""Said behind what is left out."""
