@@ -6,9 +6,10 @@ A phrase is written without apostrophes and hyphens (`couldve done`, `warm up`);
 
 from functools import cache
 
+from bot.notation.endings_said import ENDINGS
 from bot.notation.kinds import Kind
 from bot.notation.refusals import REFUSED, REFUSING
-from bot.notation.wordlist import words
+from bot.notation.wordlist import products, words
 
 _EVERY_SET = "; ".join(
     f"{lead}{every}"
@@ -37,9 +38,28 @@ _FAILED_ON = "; ".join(
     for on in ("the", "my", "on", "at", "on the", "at the", "on my", "rep", "on rep", "at rep", "rep number", "number")
 )
 """`then failed on`, `fail at`, `bailed on the`: leads the repetition that failed."""
+_MISSING = "; ".join(
+    products(
+        ("the", "my"),
+        ("two", "three", "four", "2", "3", "4"),
+        ("sets", "ones"),
+        ("", "that are", "which are", "that were", "still"),
+        ("missing", "left", "remaining", "open", "left over", "outstanding"),
+    )
+)
+"""`the two sets that are missing`: as many as are left."""
+_NO_KIT = "; ".join(
+    products(
+        ("no", "no more", "zero"),
+        words("dumbbells dbs bells kettlebells plates bars benches racks machines weights bands cables mats space"),
+        words("free left available anywhere going spare about"),
+    )
+)
+"""`no dumbbells free`: why something is left out."""
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
+        _NO_KIT + "; "
         "yeah nah; nah yeah; yeah na; yeh nah; aye naw; yeah no; for luck; for good luck; for good measure; for the hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "meant to send; meant to log; meant to post; meant to text; "
@@ -266,6 +286,7 @@ PHRASES: dict[Kind, str] = {
         "warmups; as warmup; to warmup"
     ),
     Kind.WORKSET: (
+        "backed off to; backed it off to; backing off to; "
         "back off; back offs; backoff; backoffs; back off set; back off sets; backoff set; backoff sets; back down "
         "set; back down sets; down set; down sets; drop down sets; straight work sets; "
         "work set; working set; work sets; working sets; worksets; workset; main set; main sets; proper set; proper "
@@ -429,9 +450,10 @@ PHRASES: dict[Kind, str] = {
         "that; done it; done that one"
     ),
     Kind.FINISH: (
+        ENDINGS + "; "
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
-        "done n dusted; im outta here; outta here; im out of here; that concludes today; home time; hometime; job done; finished at last; done at last; all "
+        "done n dusted; that concludes today; home time; hometime; job done; finished at last; done at last; all "
         "boxes ticked; "
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
@@ -605,8 +627,9 @@ PHRASES: dict[Kind, str] = {
         "get to them; didnt get to it; had to go; got binned; got dropped; got the chop; can wait; i missed; im "
         "skipping; " + REFUSED
     ),
-    Kind.NO: ("no"),
+    Kind.NO: ("no; likewise no; nor the; nor any; also no"),
     Kind.THEREST: (
+        _MISSING + "; "
         "both others; both the others; both other sets; both of the others; both remaining sets; "
         "last two exercises; last 2 exercises; the last 2 exercises; the final two exercises; everything after "
         "that; all the others; anything else; all remaining exercises; every other exercise; the remainder; whats "
@@ -623,7 +646,8 @@ PHRASES: dict[Kind, str] = {
         "last exercise; the last exercise; the final exercise; final exercise"
     ),
     Kind.EXCEPT: (
-        "except; except for; exept; exept for; excpet; execpt; ecxept; excep; expect for; apart from; other all but; bar for; excluding; but not; everything but; everything "
+        "except; except for; exept; exept for; excpet; execpt; ecxept; excep; expect for; "
+        "apart from; other all but; bar for; excluding; but not; everything but; everything "
         "except; besides; minus the; aside from"
     ),
     Kind.INSTEAD: (
@@ -669,7 +693,8 @@ PHRASES: dict[Kind, str] = {
         "read; "
         "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
         "thumb slipped; sausage fingers; should of read; i meant to put; "
-        "counted wrong; i counted wrong; lost count; i lost count; counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
+        "counted wrong; i counted wrong; lost count; i lost count; "
+        "counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
         "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
         "got those backwards; backwards; other way round; the other way round; other way around; the other way "
         "around; wrong way round; the wrong way round; wrong way around; got them mixed up; got those mixed up; "

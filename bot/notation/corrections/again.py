@@ -4,6 +4,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
@@ -18,7 +19,7 @@ _FAR = 12
 
 def told_again(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such value where the first one stood, and nothing where it was told again."""
-    marks = _rather(_not_loads(_one_before(_before_lists(marks))))
+    marks = _rather(_told_whole(_not_loads(_one_before(_before_lists(marks)))))
     out = list(marks)
     for place in range(1, len(marks)):
         if marks[place].kind not in _CUES or any(m.kind in _CUES for m in marks[place + 1 : place + 2]):
@@ -35,6 +36,29 @@ def told_again(marks: Sequence[Mark]) -> list[Mark]:
         elif [kind_at(marks, i) in _COUNTED for i in (before, at + 1)] == [True, True] and _is_count(marks, before, at):
             out[before - 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[before - 1 : at]]
     return out
+
+
+def _told_whole(marks: list[Mark]) -> list[Mark]:
+    """`70 for 6 sorry 5 so 70 for 5`, `no sorry five seventy for five`: the number, then its whole set once more."""
+    for place in range(3, len(marks) - 3):
+        if marks[place].kind not in _CUES:
+            continue
+        load, count = marks[_past(marks, place - 1, -1) - 2], _past(marks, place + 1, 1)
+        whole = count + 1
+        while kind_at(marks, whole) in (Kind.COMMA, Kind.FILL) and whole < count + 4:
+            whole += 1
+        joined = _value_at(marks, count) == 100 * (_value_at(marks, count + 2) or 0) + (load.value or 0)
+        whole = count if joined else whole
+        told = kind_at(marks, whole + 1) in (Kind.X, Kind.FOR) and load.kind is Kind.NUM
+        alike = _value_at(marks, whole) == load.value and _value_at(marks, whole + 2) == _value_at(marks, count)
+        if told and (joined or alike) and not marks[count].parts:
+            return [*marks[:count], replace(marks[whole], value=load.value), *marks[whole + 1 :]]
+    return marks
+
+
+def _value_at(marks: Sequence[Mark], place: int) -> Decimal | None:
+    """The value of the number at a place; `None` where none stands there."""
+    return marks[place].value if kind_at(marks, place) is Kind.NUM else None
 
 
 def _rather(marks: list[Mark]) -> list[Mark]:

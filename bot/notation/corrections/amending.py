@@ -38,6 +38,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     start, end = piece[0].start, piece[-1].end
     said = read_correction(shaped)
     numbered = any(m.kind is Kind.LABEL for m in shaped)
+    if said.stage is None and _is_of_drop(shaped, record, numbered=numbered):
+        said = replace(said, stage=Stage.DROP)
     whole = [] if numbered else _each_set(said, record, place)
     for one, (reps, at) in zip(whole, said.counts, strict=True) if whole else ():
         record.change(one, lambda gone, reps=reps, at=at: apply_values(gone, Values(reps=reps, reps_at=at)))  # type: ignore[misc]
@@ -69,6 +71,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
             _of_stage_and_side(v, said, context)
             for v in honest_values(said, rows=staged, context=context, unit=unit, key=key)
         ]
+        if len(ways) > 1:
+            ways = _of_number_before(ways, record, piece, key) or ways
         if len(ways) != 1:
             doubt = Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end)
             return Corrected(doubt, tuple((key, v) for v in ways))
@@ -78,6 +82,28 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         record.change(key, lambda gone, values=ways[0]: apply_values(gone, values))  # type: ignore[misc]
         record.last_exercise = where
     return Corrected()
+
+
+def _is_of_drop(shaped: Sequence[Mark], record: Record, *, numbered: bool) -> bool:
+    """`15 15 12 then 15 for 11... sorry, for 10`: the drop that this message told straight before."""
+    aimed = numbered or any(m.kind in (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.NOT, Kind.ALL) for m in shaped)
+    return bool(record.told) and record.told[-1].row.stage is Stage.DROP and not aimed
+
+
+_COUNTED = frozenset(["count", "counted", "miscounted", "counting", "recounted", "miscount", "rep", "reps", "times"])
+
+
+def _of_number_before(ways: list[Values], record: Record, piece: Sequence[Mark], key: SetKey) -> list[Values]:
+    """The reading of the repetitions where the number that was told straight before is theirs, or counting is said:
+    `12x9. no, 10`, `12 kg, 9 times. I count wrong, it was 10`.
+    """
+    counted = [v for v in ways if v.load is None and v.reps is not None]
+    if {w for m in piece for w in m.text.split()} & _COUNTED:
+        return counted
+    told = [t for t in record.told if (t.row.exercise, t.row.set) == key]
+    if not told or told[-1].grounds.reps.at is None or told[-1].grounds.load.at is None:
+        return []
+    return counted if told[-1].grounds.reps.at > told[-1].grounds.load.at else []
 
 
 def _each_set(said: Correction, record: Record, place: int | None) -> list[SetKey]:

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES
 from bot.notation.corrections.again import told_again
-from bot.notation.corrections.idle import without_remarks
+from bot.notation.corrections.idle import without_misloads, without_remarks, without_side_talk
 from bot.notation.corrections.mistyped import without_mistyped
 from bot.notation.corrections.planned_other import with_own_numbers
 from bot.notation.kinds import Kind
@@ -19,7 +19,8 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    return _rated_again(_out_of_brackets(told_again(without_mistyped(without_remarks(with_own_numbers(marks))))))
+    plain = without_side_talk(without_misloads(without_remarks(with_own_numbers(marks))))
+    return _rated_again(_out_of_brackets(told_again(without_mistyped(plain))))
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

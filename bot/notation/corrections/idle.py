@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _VALUES = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.EMPTY, Kind.KG, Kind.LB, Kind.REPS, Kind.SET, Kind.SETS, Kind.ORD,
            Kind.LASTSET, Kind.LASTREP, Kind.LABEL, Kind.NAME, Kind.WEAK, Kind.LEFT, Kind.RIGHT, Kind.DROP, Kind.MINI,
@@ -18,16 +19,25 @@ _ENTRY = ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 
 
 def without_idle(sentence: list[Mark]) -> list[Mark]:
-    """The sentence with talk that opens it and denies no number as talk: `not my day`, before a whole set."""
-    start = next((i for i, m in enumerate(sentence) if m.kind is not Kind.FILL), len(sentence))
-    opens = kind_at(sentence, start) is Kind.NOT or (start < len(sentence) and sentence[start].text == "i mean")
-    end = next((i for i in range(start, len(sentence)) if sentence[i].kind in EDGES or sentence[i].text == "but"), None)
-    if not opens or end is None or end < start + 2:
-        return sentence
-    said = sentence[start + 1 : end]
-    talk = not any(m.kind in _VALUES for m in said) and _entries(sentence[end:])
-    gone = [replace(m, kind=Kind.FILL) for m in sentence[start:end]]
-    return [*sentence[:start], *gone, *sentence[end:]] if talk else sentence
+    """The sentence with talk that denies no number as talk: `not my day`, `not to worry you but`, before a set."""
+    out = list(sentence)
+    starts = [0, *(i + 1 for i, m in enumerate(sentence[:-1]) if m.kind in EDGES)]
+    for first in starts if any(m.kind is Kind.NOT or m.text == "i mean" for m in sentence) else ():
+        start = next((i for i in range(first, len(sentence)) if sentence[i].kind is not Kind.FILL), len(sentence))
+        opens = kind_at(sentence, start) is Kind.NOT or (start < len(sentence) and sentence[start].text == "i mean")
+        tail = range(start, len(sentence))
+        end = next((i for i in tail if sentence[i].kind in EDGES or sentence[i].text == "but"), None)
+        if not opens or end is None or end < start + 2:
+            continue
+        said = sentence[start + 1 : end]
+        idle = _entries(sentence[end:]) and (first == 0 or not any(m.kind in _ANSWERED for m in sentence[:first]))
+        if idle and not any(m.kind in _VALUES or (first and m.kind in _AIMING) for m in said):
+            out[start:end] = [replace(m, kind=Kind.FILL) for m in sentence[start:end]]
+    return out
+
+
+_ANSWERED = (Kind.NUM, Kind.CLOCK, Kind.BODY)
+"""What words behind a comma may deny: `80x5, not the plan, 82.5x5`."""
 
 
 def without_remarks(marks: Sequence[Mark]) -> list[Mark]:
@@ -46,6 +56,57 @@ def without_remarks(marks: Sequence[Mark]) -> list[Mark]:
 
 _FAR = 10
 """Marks of a remark."""
+
+
+def without_misloads(marks: Sequence[Mark]) -> list[Mark]:
+    """`50x5, 55x3, 50x5. the 55 was a mistake with the plates`: of a set that was told, how its load came about."""
+    out = list(marks)
+    start = 0
+    for end in range(len(marks) + 1):
+        if end < len(marks) and marks[end].kind not in EDGES:
+            continue
+        part, numbers = marks[start:end], [m for m in marks[start:end] if m.kind is Kind.NUM]
+        said = {w for m in part for w in m.text.split()}
+        loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
+        plain = not any(m.kind in (*_LINKS, Kind.NOT, Kind.SORRY) for m in part)
+        if said & _LOADING and said & _WRONGLY and plain and len(numbers) == 1 and numbers[0].value in loads:
+            out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in part]
+        start = end + 1
+    return out
+
+
+_LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
+_LOADING = frozenset(words("plate plates loading loaded load misload misloaded misloading bar collar maths math"))
+_WRONGLY = frozenset(words(
+    "mistake error accident wrong wrongly mistakenly misload misloaded misloading mix mixed mixup accidentally fault",
+))  # fmt: skip
+
+
+def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
+    """`L2 R1, lost the line on the second right one`: behind both sides, words on a repetition that tell no number."""
+    out = list(marks)
+    for place in range(3, len(marks)):
+        near = [m.kind for m in marks[max(0, place - 4) : place + 1] if m.kind not in _BETWEEN][-4:]
+        told = near[::2] == [Kind.NUM] * 2 or near[1::2] == [Kind.NUM] * 2
+        if not told or not set(near) - {Kind.NUM} <= _SIDES or len(set(near)) < len(_SIDE_COUNTS):
+            continue
+        start = place + 1 + (kind_at(marks, place + 1) in (Kind.COMMA, Kind.STOP))
+        if kind_at(marks, start) in (None, Kind.NUM, *EDGES):
+            continue
+        end = next((i for i in range(start, len(marks)) if marks[i].kind in (*EDGES, Kind.THEN)), len(marks))
+        said = marks[start:end]
+        which = any(m.kind in (Kind.ORD, Kind.LASTREP, Kind.LASTSET) for m in said)
+        sided = any(m.kind in _SIDES or "one" in m.text.split() for m in said)
+        if which and sided and all(m.kind in _TALKS for m in said):
+            out[start:end] = [replace(m, kind=Kind.FILL, value=None) for m in said]
+    return out
+
+
+_BETWEEN = (Kind.COMMA, Kind.SLASH, Kind.AND)
+_SIDE_COUNTS = ("left", "right", "count")
+_SIDES = frozenset((Kind.L, Kind.R, Kind.LEFT, Kind.RIGHT))
+_TALKS = (*_SIDES, Kind.WORD, Kind.FILL, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.ORD, Kind.LASTREP, Kind.LASTSET,
+          Kind.WITH, Kind.AT, Kind.FOR, Kind.GAP, Kind.DROP)  # fmt: skip
 
 
 def denied_behind(piece: Sequence[Mark]) -> set[int]:

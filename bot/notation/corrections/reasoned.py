@@ -5,6 +5,7 @@
 """
 
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -21,6 +22,7 @@ _BARS = frozenset(words("bar barbell bars plates plate"))
 
 def reasoned(sentence: list[Mark]) -> list[Mark]:
     """A sentence with such a correction in plain wording; as it is where it has none."""
+    sentence = _bar_missed(sentence)
     if not any(m.kind in (*_CUES, Kind.BODY) for m in sentence):
         return sentence
     return _of_bar(_on_gear(_without_gear(_with_load(_written(_named(sentence))))))
@@ -120,6 +122,31 @@ def _on_gear(sentence: list[Mark]) -> list[Mark]:
     told = between == {Kind.NOT} and kind_at(sentence, so - 1) is Kind.COMMA
     plain = not any(m.kind in (Kind.NAME, Kind.SET, Kind.ORD, Kind.X) for m in sentence[cue + 1 : start])
     return [*sentence[: cue + 1], *sentence[start:]] if told and plain else sentence
+
+
+def _bar_missed(sentence: list[Mark]) -> list[Mark]:
+    """`that was 65 plus the bar, so 80`, `sorry that didnt include the bar, 80 total`: `that was 80 not 65`."""
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    gear = next((i for i, m in enumerate(sentence) if m.kind is Kind.PLATES), None)
+    linked = any(m.kind in (Kind.X, Kind.FOR, Kind.AT, Kind.NOT, Kind.REPS) and m.text != "not" for m in sentence)
+    denies = any(a.kind is Kind.NOT and b.kind is Kind.NUM for a, b in pairwise(sentence))
+    if gear is None or not 1 <= len(numbers) <= 2 or numbers[-1] < gear or linked or denies:
+        return sentence
+    new, said = numbers[-1], {w for m in sentence[: numbers[-1]] for w in m.text.split()}
+    told = len(numbers) == 2 or any(m.kind in (Kind.SORRY, *_CUES) for m in sentence[:gear])
+    ends = all(m.kind in (*_UNITS, Kind.FILL, Kind.TOTAL, Kind.SORRY) for m in sentence[new + 1 :])
+    if not said & _MISSED or not told or not ends or any(m.kind is Kind.MORE for m in sentence):
+        return sentence
+    aim = [m for m in sentence[: numbers[0]] if m.kind in (Kind.NAME, Kind.SET, Kind.ORD, Kind.LASTSET)]
+    was = replace(sentence[gear], kind=Kind.MEANT, text="was")
+    unit = [m for m in sentence[new + 1 : new + 2] if m.kind in _UNITS]
+    denied = replace(sentence[gear], kind=Kind.NOT, text="not")
+    old = [denied, sentence[numbers[0]]] if len(numbers) == 2 else []
+    return [*aim, was, sentence[new], *unit, *old]
+
+
+_MISSED = frozenset(words("plus without didnt not forgot only just top add adding excluding minus wasnt isnt"))
+"""Words of what a number did not count."""
 
 
 def _of_bar(sentence: list[Mark]) -> list[Mark]:

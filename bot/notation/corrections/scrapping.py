@@ -77,6 +77,7 @@ def _scrapped(draft: Draft, piece: list[Mark], at: int, key: SetKey) -> list[Set
     every = any(m.kind is Kind.ALL or m.text == "both" for m in piece[at + 1 : at + 3])
     plural = any(m.kind is Kind.SETS or _is_plural(m) for m in piece[at + 1 : at + 5])
     one = any(m.kind in (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.ORD) for m in piece)
+    one = one or (piece[at].text.endswith("last") and any(m.text == "series" for m in piece[at + 1 : at + 2]))
     every = every or (plural and not one and not any(m.kind in NUMBERS for m in piece))
     if every and not counted:
         where = draft.record.place_of(key[0])

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.shaping import shape_marks
@@ -30,9 +31,34 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     cue = next(i for i, m in enumerate(piece) if m.kind is Kind.WAS)
     if {w for m in piece[:cue] for w in m.text.split()} & _COMING:
         return True
+    if _is_rated_whole(piece, record):
+        return True
     if any(said_words[i : i + 2] in _NOW for i in range(len(said_words))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
+
+
+_RATES = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.COULD, Kind.MORE)
+
+
+def _is_rated_whole(piece: Sequence[Mark], record: Record) -> bool:
+    """`okay so that was 47.5 for 7, could have done one more`: a whole set with its effort, unlike the one before."""
+    last, opens = record.last(record.last_exercise), _opens(piece, record)
+    marks = [m for m in piece if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    at = next((i for i, m in enumerate(marks) if m.kind in (Kind.X, Kind.FOR)), 0)
+    pair = marks[at - 1 : at + 2 : 2] if at > 1 else []
+    said = kind_at(marks, 0) is Kind.WAS and len(pair) == 2 and all(m.kind is Kind.NUM for m in pair)
+    rated = any(
+        m.kind in _RATES or m.text == "@" or (m.text == "left" and kind_at(marks, i - 1) is Kind.NUM)
+        for i, m in enumerate(marks)
+        if i > at + 2 - (m.text == "@")
+    )
+    if last is None or not opens or not said or not rated or any(m.kind in _OF_STORED for m in marks):
+        return False
+    return pair[1].value != last.reps or last.load is None or pair[0].value != last.load.amount
+
+
+_OF_STORED = (Kind.LABEL, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.NO, Kind.NAME, Kind.ALL)
 
 
 _SOLE = frozenset(["last set", "the last set", "last one", "the last one", "my last set", "my last one", "final set",

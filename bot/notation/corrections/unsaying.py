@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -40,6 +40,7 @@ def with_reasons(marks: list[Mark]) -> list[Mark]:
             left = _number_left(marks, at + 2, int(marks[at + 1].value or 0) - 1)
             for at in left:
                 out[at] = replace(marks[at], kind=Kind.FILL, value=None, parts=())
+        _silence_twice(out, place)
         end = place + 1 + (kind_at(marks, place + 1) in _LASTS)
         own = kind_at(marks, place + 1) in _LASTS or mark.text.split()[-1:] == ["that"] or "last" in mark.text.split()
         if own and text_at(marks, end) in ("i", "because", "cos", "it", "my") and not _tells_number(marks, place):
@@ -47,6 +48,24 @@ def with_reasons(marks: list[Mark]) -> list[Mark]:
                 out[end] = replace(marks[end], kind=Kind.FILL, names=())
                 end += 1
     return out
+
+
+def _silence_twice(out: list[Mark], place: int) -> None:
+    """Makes `i have written it twice`, `it's in two times` behind a scrap words without bearing: why, and no sets."""
+    start = place
+    for end in range(place + 1, len(out) + 1):
+        if end < len(out) and out[end].kind not in EDGES:
+            continue
+        part = range(start + 1, end)
+        times = any(out[i].kind is Kind.TIMES for i in part)
+        counted = all(out[i].kind is not Kind.NUM or kind_at(out, i + 1) is Kind.TIMES for i in part)
+        if start > place and times and counted and all(out[i].kind in _OF_REASONS for i in part):
+            for i in part:
+                out[i] = replace(out[i], kind=Kind.FILL, value=None, parts=())
+        start = end
+
+
+_OF_REASONS = (Kind.FILL, Kind.WORD, Kind.WROTE, Kind.WAS, Kind.TIMES, Kind.NUM, Kind.AND, Kind.DONE, Kind.MEANT)
 
 
 def _number_left(marks: Sequence[Mark], start: int, left: int) -> range:

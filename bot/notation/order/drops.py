@@ -24,9 +24,17 @@ def drops(marks: list[Mark]) -> list[Mark]:
             out[at] = replace(out[at], kind=Kind.FILL)
         if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
             end = _forgotten(out, at) or _told_behind(out, at + 1)
-            out[at + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end]]
+            of = [m for m in out[at + 1 : end] if m.kind is Kind.NAME and not _is_spoken_of(out[:at], m)][:1]
+            out[at:end] = [*of, out[at], *(replace(m, kind=Kind.FILL) for m in out[at + 1 : end] if m not in of)]
+            at += len(of)
         at += 1
     return out
+
+
+def _is_spoken_of(before: Sequence[Mark], name: Mark) -> bool:
+    """Whether the exercise named last before a drop is the one that it is said to be of, or one told just here."""
+    named = [m for m in before if m.kind is Kind.NAME]
+    return bool(named) and (named[-1].names == name.names or any(m.kind is Kind.NUM for m in before))
 
 
 def _is_said_again(marks: Sequence[Mark], at: int) -> bool:
