@@ -10,6 +10,7 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import singular, vocabulary
+from bot.notation.hurt.everyday import EVERYDAY
 from bot.notation.lexicon import fillers, lexicon_words
 from bot.notation.names import Index, is_near_name
 from bot.notation.spoken import NUMBER_WORDS
@@ -48,6 +49,7 @@ _OTHER = frozenset(
         "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning driving",
         "miles mile inches inch kilometres kilometers kms trips laps holes goals points pints games matches tickets",
         "kettle nursery teacher toddler toddlers babies buggy washing ironing hoover hoovering gardening allotment",
+        "found sound round ground",
         "kills kilts kilns silos hounds mounds wounds bounds founds worry lorry cession minds mines sinus mould heave",
         "weave cleave hailed mailed sailed tailed wailed foiled railed jailed scrape scraps strap scram leaver fright",
         "wright ditty skipper planner finisher sundae",
@@ -88,7 +90,7 @@ def is_known(word: str, index: Index) -> bool:
 
 def split_joined(word: str, index: Index) -> int | None:
     """Where an unknown word falls into two known ones; `None` where it does not."""
-    if not 4 <= len(word) <= 24 or is_known(word, index) or is_near_name(word, index):
+    if not 4 <= len(word) <= 24 or is_known(word, index) or word in EVERYDAY or is_near_name(word, index):
         return None
     for cut in sorted(range(1, len(word)), key=lambda c: abs(2 * c - len(word))):
         first, second = word[:cut], word[cut:]

@@ -5,7 +5,7 @@ are talk. A time of day is the next one that a clock on the wall shows: `until 7
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from decimal import Decimal
 
@@ -44,7 +44,7 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
-            return clock
+            return replace(clock, places=tuple(sorted({*clock.places, *_telling_now(marks, now)})))
         bare = _bare(marks, place)
         if bare is not None:
             return bare
@@ -54,6 +54,17 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
                 return MinutesSaid(minutes, tuple(range(place, out_behind(marks, end))))
     return None
+
+
+def _telling_now(marks: Sequence[Mark], now: datetime) -> list[int]:
+    """The `7:15` of `have to be gone at 8, its 7:15 now`: the time that it is."""
+    told = [i for i, m in enumerate(marks) if m.kind is Kind.CLOCK and len(m.parts) == 2]
+    since = {i: now.hour * 60 + now.minute - int(marks[i].parts[0]) * 60 - int(marks[i].parts[1]) for i in told}
+    return [i for i in told if min(since[i] % 720, -since[i] % 720) <= _NEAR_NOW]
+
+
+_NEAR_NOW = 10
+"""Minutes between the time that is told and that of the message (common practice, no source)."""
 
 
 def _is_half(marks: Sequence[Mark], place: int) -> bool:

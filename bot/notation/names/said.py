@@ -151,6 +151,10 @@ HEARD = {
 another word of the session's names."""
 
 
+_HEARD_ALONE = frozenset(words("lounge lounges squad squads shrubs cavs carves planck pearls roes"))
+"""Those of them that are taken without such a word, before what is no word: `lounges 14s 12 each`."""
+
+
 def _meant(said: Sequence[str], place: int, index: Index) -> str:
     """A word that dictation took for another, beside a word of the same session's names: what was meant."""
     if said[place] in ("dec", "dek") and said[place - 1 : place] in (["pec"], ["pecs"]) and "deck" in index.words:
@@ -165,6 +169,8 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
     after = singular(said[place + 1]) if place + 1 < len(said) else ""
     joined = {before + meant, meant + after} - {meant}
     if joined & index.words:
+        return meant
+    if said[place] in _HEARD_ALONE and place == len(said) - 1 and meant in index.words:
         return meant
     ways = [x for w in (before, after) if w for way in expanded(w) for x in way]
     return meant if meant in index.words and any(w in index.words for w in ways) else said[place]

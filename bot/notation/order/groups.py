@@ -77,6 +77,8 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
     count = whole_number(marks, at, 2, _FEW)
     if not (first or last) or count is None or kind_at(marks, at + 1) in (Kind.X, *OF_LOAD, Kind.REPS, Kind.SECONDS):
         return None
+    if any(m.text == "one" for m in marks[place + 1 : at]) or _at_load(marks, at + 1):
+        return None
     end = at + 1
     while kind_at(marks, end) in (Kind.SETS, Kind.SET) or (
         end < len(marks) and marks[end].text in ("ones", "of", "them", "those", "rounds")
@@ -87,6 +89,12 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
         while kind_at(marks, end) in (Kind.SETS, Kind.SET):
             end += 1
     return (1 if first else None), count, end
+
+
+def _at_load(marks: Sequence[Mark], at: int) -> bool:
+    """`next 5@285`: the repetitions of one set at its load, no group (`last two @8` is one with an effort)."""
+    load = marks[at + 1].value if kind_at(marks, at + 1) is Kind.NUM and marks[at].text == "@" else None
+    return load is not None and load > _MOST
 
 
 def _led(marks: list[Mark]) -> list[Mark]:

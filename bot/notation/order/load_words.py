@@ -13,11 +13,26 @@ _SIGNS = (Kind.PLUS, Kind.ADDED)
 _ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
 _COUNTS = (Kind.NUM, Kind.REPS)
 _WORDS = 2
+_MOST_SETS = 6
 
 
 def load_words(marks: list[Mark]) -> list[Mark]:
     """The marks without what was held between its weight and the `x`, and with added loads at their repetitions."""
-    return _minis_last(_minis_apart(_added_before(_added_behind(_without_things(_helped(_told_once(marks)))))))
+    return _minis_last(
+        _minis_apart(_added_before(_added_behind(_without_things(_helped(_told_once(_each_last(_belted(marks))))))))
+    )
+
+
+def _belted(marks: list[Mark]) -> list[Mark]:
+    """`150x3 @8.5 with belt`: behind a set with its load the belt is what was worn, or where that load hung."""
+    out: list[Mark] = []
+    paired = False
+    for place, mark in enumerate(marks):
+        paired = paired and mark.kind not in (*EDGES, Kind.NAME)
+        paired = paired or [kind_at(marks, place + n) for n in (-2, -1, 0)] == [Kind.NUM, Kind.X, Kind.NUM]
+        worn = paired and mark.kind is Kind.ADDED and mark.text.endswith("belt")
+        out.append(replace(mark, kind=Kind.FILL) if worn else mark)
+    return out
 
 
 def _helped(marks: list[Mark]) -> list[Mark]:
@@ -67,6 +82,17 @@ def _without_things(marks: list[Mark]) -> list[Mark]:
                 if both:
                     out[-3] = replace(out[-3], kind=Kind.PAIR, value=None, parts=())
         out.append(mark)
+    return out
+
+
+def _each_last(marks: list[Mark]) -> list[Mark]:
+    """`7.5 each arm x 14` as `7.5 x 14 each arm`, where no sets are counted: `10 each x 3`."""
+    out: list[Mark] = []
+    for mark in marks:
+        out.append(mark)
+        many = mark.kind is Kind.NUM and mark.value is not None and mark.value > _MOST_SETS
+        if many and [m.kind for m in out[-4:-1]] == [Kind.NUM, Kind.EACH, Kind.X]:
+            out.append(replace(out.pop(-3), start=mark.end, end=mark.end))
     return out
 
 

@@ -137,6 +137,10 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     """How far what skips here reaches: names, the places used, whether it is the rest, or what is left of one."""
     kind = marks[place].kind
     found, used, is_rest, is_current = names_after(marks, place)
+    if is_current and [m.text for m in marks[place + 1 : place + 2]] in _THAT_ONE:
+        named, _, ahead = _named_ahead(marks, place, used)
+        if named:
+            return named, used | ahead, False, False
     if kind in (Kind.FAILED, Kind.EXCEPT) and not found:
         return [], set(), False, False
     if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
@@ -152,6 +156,8 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     return found, used, is_rest, is_current
 
 
+_THAT_ONE = (["that one"], ["this one"])
+"""What stands for a name before it: `seated calf machine is broken so skipping that one`."""
 _PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
                      "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "crossed",
                      "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
@@ -283,7 +289,7 @@ _ALONE = ("skip", "skipping", "skipped", "skip it", "pass", "ill skip", "im skip
 
 
 def _goes_on(marks: Sequence[Mark], place: int) -> bool:
-    """`couldnt stop it`, `couldnt hold it longer`, `so i left it at 50x10`: what is denied or left stands behind.
+    """`couldnt stop it`, `stopped the set`, `couldnt hold it longer`, `so i left it at 50x10`: what is denied or left stands behind.
 
     In the words of a hurt the denial stands before.
     """
@@ -291,6 +297,11 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
         return True
     if marks[place].text.startswith("so ") and not _ends(marks, place):
         return True
+    said = marks[place].text.split()
+    if {"stop", "stopped", "stopping", "cut"} & set(said) and [m.kind for m in marks[place + 1 : place + 2]] == [
+        Kind.SET
+    ]:
+        return _ends(marks, place + 1)
     behind = marks[place + 1].kind if place + 1 < len(marks) else None
     verb = behind in (Kind.NAME, Kind.WEAK) and _pronoun(marks, place + 1)
     return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
