@@ -1,6 +1,6 @@
 """What is told by its number: `first exercise`, `exercise 2`, `ex 3:`, and the runs of a session that has some.
 
-`run one and two with 80, run three with 90` are sets of what is measured in metres.
+`run one and two with 80, run three with 90` are sets of what is measured in metres; `hold no. 2 @ 40` is a set, too.
 """
 
 from collections.abc import Sequence
@@ -51,13 +51,39 @@ def _place(marks: Sequence[Mark], at: int) -> int | None:
     return int(after.value) if whole and told and after.value is not None else None
 
 
+_NUMBER = frozenset(["no", "nr", "nbr", "number", "numero", "nos"])
+
+
+def _sets_by_number(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with the `no.` of `hold no. 2 @ 40` as the word `set`."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        number = at + 1 + (kind_at(marks, at + 1) is Kind.STOP)
+        led = kind_at(marks, at - 1) in (Kind.NAME, Kind.WEAK) and mark.text in _NUMBER
+        pointed = number < len(marks) and marks[number].text.startswith(".") and marks[number].text[1:].isdigit()
+        if led and pointed:
+            digits = marks[number].text[1:]
+            marks = [*marks[:number], replace(marks[number], text=digits, value=Decimal(digits)), *marks[number + 1 :]]
+        if led and whole_number(marks, number, 1, _MOST_SETS) is not None and kind_at(marks, number + 1) not in _TIED:
+            out += [replace(mark, kind=Kind.SET, text="set", end=marks[number - 1].end), marks[number]]
+            at = number + 1
+            continue
+        out.append(mark)
+        at += 1
+    return out
+
+
+_TIED = (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.S, Kind.SLASH, Kind.MORE)
 _RUNS = frozenset(["run", "runs", "trip", "trips", "length", "lengths", "lap", "laps"])
 _OF_RUN = (Kind.WITH, Kind.AT, Kind.WAS, Kind.COLON, Kind.NUM, Kind.AND)
 _MOST_SETS = 8
 
 
 def runs_by_number(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
-    """The marks with such runs as sets."""
+    """The marks with such runs, and with the number of a set behind a name, as sets."""
+    marks = _sets_by_number(marks)
     out = list(marks)
     if not any(e.measure is Measure.METRES for e in exercises):
         return out

@@ -1,4 +1,4 @@
-"""One set told on both sides of its name: `60 kilos sled, 20m`, `500m on the erg, took me 1:58`."""
+"""One set told on both sides of its name: `60 on the sled, 20m`, `500m on the erg, took me 1:58`."""
 
 from collections.abc import Sequence
 
@@ -27,6 +27,8 @@ def completes(before: Sequence[Mark], marks: Sequence[Mark]) -> bool:
         return False
     if one in _LOADS:
         return marks[second[0]].kind is Kind.NUM and two in _COUNTS
+    if one is Kind.WITH and kind_at(before, first[0] + 2) is None and marks[second[0]].kind is Kind.NUM:
+        return two in _FAR
     if one in _FAR and len(second) == 1:
         alone = two in (None, Kind.STOP, Kind.COMMA, Kind.LINE, Kind.KG, Kind.LB)
         return marks[second[0]].kind is Kind.CLOCK or (marks[second[0]].kind is Kind.NUM and alone)

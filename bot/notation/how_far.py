@@ -12,6 +12,14 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _DONE = frozenset(words("down in complete completed finished done behind banked"))
+_BAGGED = tuple(
+    phrase.split()
+    for phrase in (
+        "in the bag", "in the bank", "in the books", "in the can", "in the tank now", "out of the way", "on the board",
+        "under my belt", "wrapped up", "ticked off", "all done", "done and dusted", "done with", "now", "so far",
+    )
+)  # fmt: skip
+"""What is done with is said to be there (common usage, no source)."""
 _TO_GO = tuple(
     phrase.split()
     for phrase in (
@@ -69,8 +77,15 @@ def _is_free(marks: Sequence[Mark], place: int) -> bool:
     return kind_at(marks, place - 1) not in _TIED
 
 
-def _is_done(marks: Sequence[Mark], at: int) -> bool:
-    return at < len(marks) and (marks[at].kind is Kind.DONE or marks[at].text in _DONE)
+def _is_done(marks: Sequence[Mark], at: int) -> int:
+    """How many marks say that something is done: `done`, `in the bag`; 0 where none does."""
+    for phrase in _BAGGED:
+        end = at
+        while end < at + len(phrase) and len(_words(marks, at, end - at)) < len(phrase):
+            end += 1
+        if _words(marks, at, end - at) == phrase:
+            return end - at
+    return int(at < len(marks) and (marks[at].kind in (Kind.DONE, Kind.FINISH) or marks[at].text in _DONE))
 
 
 def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
@@ -81,13 +96,15 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     whole, at = _of(marks, place + 1)
     if whole is not None and whole < count:
         return None
-    named = kind_at(marks, at) is Kind.NAME and _is_done(marks, at + 1)
+    named = kind_at(marks, at) is Kind.NAME and _is_done(marks, at + 1) > 0
     counts = kind_at(marks, at) in _SETS or named
     if counts and marks[at].text.startswith("round") and beside.next_number == 1:
         return None
     at += counts
     said = _is_done(marks, at)
     at += said
+    if whole is None and not said and _words(marks, at, 2) in (["of", "them"], ["of", "em"]):
+        at += 2
     rest = _following_rest(marks, at) if said or whole is not None else None
     if rest is not None:
         return HowFar(rest, done=count)
@@ -98,7 +115,18 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
             return HowFar(at, done=None if label else count)
         told = any(is_entry(marks, i) for i in range(at, len(marks)))
         return HowFar(at) if told and count == beside.next_number and (ends or is_entry(marks, at)) else None
-    return HowFar(at, done=count) if ends and _is_told(marks, place, at, counts and said, beside) else None
+    told = ends and _is_told(marks, place, at, bool(counts and said), beside)
+    return HowFar(at, done=count) if told or (ends and said and _is_own_count(marks, place, beside)) else None
+
+
+def _is_own_count(marks: Sequence[Mark], place: int, beside: Session) -> bool:
+    """Whether a number in a part of its own is that of the set told before it: `110x10, three down`, `. three done`."""
+    start = place
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.WAS, Kind.AND):
+        start -= 1
+    told = max(sum(is_entry(marks, i) for i in range(start)), any(m.kind is Kind.NUM for m in marks[:start]))
+    parted = start > 0 and kind_at(marks, start - 1) in EDGES
+    return parted and told > 0 and small(marks, place) == beside.next_number + told - 1
 
 
 def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: Session) -> bool:
@@ -106,6 +134,8 @@ def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: 
     if counted:
         return kind_at(marks, at) is not Kind.FILL
     led = _words(marks, place - 2, 2)[-2:]
+    if led in (["thats", "my"], ["thats", "the"], ["its", "my"]) and _is_own_count(marks, place, beside):
+        return True
     if led[-1:] == ["makes"] or led in (["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
         return True
     if led[-1:] not in (["number"], ["#"], ["="], ["thats"], ["its"]):
@@ -175,15 +205,15 @@ def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:
     if not called and kind_at(marks, at) is not Kind.SET and _words(marks, at, 1) != ["one"]:
         return None
     at += not called
-    bagged = _words(marks, at, 3) == ["in", "the", "bag"]
-    end = at + (3 if bagged else 1)
+    said = _is_done(marks, at)
+    end = at + max(said, 1)
     while kind_at(marks, end) is Kind.FILL:
         end += 1
     start = place
     while kind_at(marks, start - 1) in (Kind.FILL, Kind.WAS):
         start -= 1
     whole = kind_at(marks, start - 1) in (None, *EDGES) and kind_at(marks, end) in (None, *EDGES)
-    return HowFar(end, done=int(mark.value)) if whole and (bagged or _is_done(marks, at)) else None
+    return HowFar(end, done=int(mark.value)) if whole and said else None
 
 
 def _all(marks: Sequence[Mark], place: int) -> HowFar | None:

@@ -127,13 +127,17 @@ def _is_of_all(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool
 
 
 def _counts_sets(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`52.5 for 8. twice`: the next sentence only says how many times."""
+    """`52.5 for 8. twice`, `sled 60 20m. Three times.`: the next sentence only says how many times."""
     end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
     said = [m.kind for m in marks[place + 1 : end] if m.kind is not Kind.FILL]
     pair = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
-    counted = any(m.kind is Kind.REPS for m in piece) and not any(m.kind in (Kind.SETS, Kind.SET) for m in piece)
-    times = said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES])
-    return (pair and times) or ((pair or counted) and said == [Kind.NUM, Kind.SETS])
+    measured = any(m.kind in _MEASURES for m in piece)
+    counted = measured and not any(m.kind in (Kind.SETS, Kind.SET, Kind.TIMES) for m in piece)
+    times = said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES], [Kind.NUM, Kind.X], [Kind.LEADX, Kind.NUM])
+    return (pair or counted) and (times or said == [Kind.NUM, Kind.SETS])
+
+
+_MEASURES = (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS, Kind.S)
 
 
 _EFFORTS = (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.TANK, Kind.AT, Kind.FEELS)

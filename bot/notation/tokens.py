@@ -30,6 +30,8 @@ _MARK = re.compile(
 )
 _LETTER_O = re.compile(r"(?<=\d)o(?=o*(?:\d|x|kg|lb|\b))")
 """A letter typed for a nought: `12ox5`."""
+_LETTER_L = re.compile(r"(?<![^\W\d_])[li](?=[0o](?!\w))|(?<=[x×*])[li](?=[0o](?!\w))")
+"""A letter typed for a one before a nought: `20 x l0`; on a side it would count none."""
 _HIGH_POINT = re.compile(r"(?<=\d\d)'(?=(?:5|25|75)\b)")
 """An apostrophe written for the decimal point: `72'5`."""
 _DECIMAL = re.compile(r"\d*\.\d{1,2}|\d+")
@@ -61,7 +63,7 @@ class Mark:
 
 def read_marks(text: str) -> tuple[Mark, ...]:
     """The marks of folded text, in order, without spaces. Never raises."""
-    text = _HIGH_POINT.sub(".", _LETTER_O.sub("0", text))
+    text = _HIGH_POINT.sub(".", _LETTER_O.sub("0", _LETTER_L.sub("1", text)))
     marks: list[Mark] = []
     space = True
     bullets = {sign for sign in "-+" if _has_bullets(text, sign)}
@@ -80,6 +82,10 @@ def read_marks(text: str) -> tuple[Mark, ...]:
                 marks.append(Mark(Kind.LINE, piece, start, end, not space))
             case _:
                 kind = SYMBOLS.get(piece, Kind.WORD if piece in _MEANT else Kind.FILL)
+                twice = piece == "/" and bool(marks) and marks[-1].text == "/" and not space
+                if twice and not text[end:].lstrip()[:1].isdigit():
+                    marks[-1] = replace(marks[-1], kind=Kind.BREAK, text="//", end=end)
+                    continue
                 starts = not marks or marks[-1].kind is Kind.LINE
                 if starts and piece in "*-+" and text[end : end + 1] == " ":
                     kind = Kind.LINE if piece == "*" or piece in bullets else kind

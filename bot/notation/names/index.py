@@ -1,11 +1,14 @@
 """The names of a session, each in all the ways that it may be called, ready for matching."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from bot.notation.abbreviations import ABBREVIATIONS, SYNONYMS, singular
+from bot.notation.abbreviations import ABBREVIATIONS, SYNONYMS, singular, vocabulary
+from bot.notation.hurt.everyday import EVERYDAY
+from bot.notation.lexicon import fillers, lexicon_words
 from bot.notation.wordlist import words
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 
@@ -121,8 +124,24 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
     texts = [text for name, aliases, *_ in session for text in (name, *aliases)]
     around = frozenset(pair for text in texts for pair in _around_and(text))
     joined = words_all & JOINED
+    letters = Counter(_initials(name) for name, *_ in session)
+    for place, (name, *_) in enumerate(session):
+        short = _initials(name)
+        if short and letters[short] == 1 and short not in words_all:
+            variants.append(Variant(place, frozenset([short]), 0))
+            words_all |= {short}
     beside = frozenset(pair for text in texts for pair in pairwise(_split_name(text)))
     return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, joined, beside)
+
+
+def _initials(name: str) -> str:
+    """The `llc` of `Lying Leg Curl`: three letters or more that are no word; empty where a name has none."""
+    short = "".join(word[0] for word in "".join(c if c.isalpha() else " " for c in name.lower()).split())
+    taken = short in lexicon_words() or short in fillers() or short in vocabulary() or short in EVERYDAY
+    return "" if len(short) < _FEWEST_LETTERS or taken else short
+
+
+_FEWEST_LETTERS = 3
 
 
 def _around_and(text: str) -> list[tuple[str, str]]:

@@ -124,7 +124,8 @@ def _turns(marks: list[Mark]) -> list[Mark]:
         entry = kind_at(out, place - 2) in (Kind.COMMA, Kind.FOR, None) and any(
             m.kind is Kind.NUM for m in out[: place - 1]
         )
-        behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not is_name
+        other = is_name and not set(named) & set(mark.names)
+        behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not other
         if turn and ((of and numbered) or (linked and not is_name)):
             out[place] = counted_sets(mark)
         elif turn and behind:

@@ -37,11 +37,16 @@ def _all_sets(marks: list[Mark]) -> list[Mark]:
 
 
 def _times(marks: list[Mark]) -> list[Mark]:
-    """`10 each x 3`: three sets."""
+    """`10 each x 3`, `10 each side times 3`: three sets."""
     for place in range(2, len(marks) - 1):
         each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
         ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
-        if marks[place].kind is Kind.X and each and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
+        if (
+            marks[place].kind in (Kind.X, Kind.TIMES)
+            and each
+            and ends
+            and whole_number(marks, place + 1, 2, _FEW) is not None
+        ):
             number = marks[place + 1]
             return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]
     return marks

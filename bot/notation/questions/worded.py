@@ -35,7 +35,7 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     first = mark.text.split()[0]
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
         return None
-    if first == "which" and follows_set(marks, place):
+    if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
@@ -59,6 +59,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     return end_of(marks, place) if difference else None
 
 
+_TELLS_ON = [[word] for word in words("makes made means meant brings brought leaves left gives gave takes took")]
+"""Behind `which`, what goes on with what was told: `110x10, which makes it three`."""
 _OPENING = frozenset(words("are can could should would will may shall have did do does has am were"))
 _SOMEBODY = frozenset(words("you u i we they"))
 _THING = frozenset(words("it that this there those these"))

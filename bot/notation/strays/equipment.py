@@ -85,7 +85,9 @@ _SET = frozenset(words("set loaded pinned stacked left stuck already still on up
 
 
 def _was_set(marks: Sequence[Mark], place: int) -> bool:
-    """`the pulldown was set to 200 when i sat down`, where another number is told behind it."""
+    """`the pulldown was set to 200 when i sat down`, where another number is told behind it; not that of `it was loaded
+    to 60 and I pushed it 20m`.
+    """
     at = place - 1
     if at < 1 or marks[at].text.split()[-1:] not in (["to"], ["at"], ["on"], ["with"]):
         return False
@@ -96,7 +98,8 @@ def _was_set(marks: Sequence[Mark], place: int) -> bool:
     told = any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
     came = "when i" in " ".join(m.text for m in marks[place + 1 : end])
     found = came or any(m.kind is Kind.NUM for m in marks[end:])
-    return was and bool(said & (_SET - {"on"})) and not told and found
+    mine = [m.text.split()[:1] for m in marks[place + 1 : place + 4] if m.kind not in _UNITS][:2] == [["and"], ["i"]]
+    return was and bool(said & (_SET - {"on"})) and not told and found and not mine
 
 
 def left_standing(marks: Sequence[Mark]) -> set[int]:
