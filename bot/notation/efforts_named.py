@@ -1,4 +1,4 @@
-"""Efforts told by the sets that they are of: `10 9 8, first two rpe 8, last rpe 9`."""
+"""Efforts told by the sets that they are of: `10 9 8, first two rpe 8, last rpe 9`, `nothing left on the 8`."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -15,10 +15,16 @@ from bot.notation.tokens import Mark
 from bot.training.report import SetKey, Stage
 
 _WORDS = (Kind.RPE, Kind.RIR)
-_JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP)
+_JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP, Kind.EXCEPT, Kind.PLATES)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET)
 _ENDS = (None, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.FILL, Kind.CLOSE)
 _OTHERS = frozenset(["other", "others", "rest"])
+_BUT = (Kind.EXCEPT, Kind.PLATES)
+_BEHIND = {
+    Kind.RPE: Kind.RPE, Kind.RPEPOST: Kind.RPE, Kind.RIR: Kind.RIR, Kind.RIRPOST: Kind.RIR, Kind.TANK: Kind.RIR,
+    Kind.LEFT: Kind.RIR,
+}  # fmt: skip
+"""What an effort is told in, by the word behind its number."""
 _MOST_LEFT, _EASIEST, _HARDEST = 5, 5, 10
 _FEWEST = 2
 
@@ -33,6 +39,18 @@ class _Sets:
     end: int
     but_last: bool = False
     """Of `all but the last`: what the last one was may follow."""
+    reps: Decimal | None = None
+    """The repetitions that name one set of those told: `the 8`."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Effort:
+    """Repetitions in reserve, the word that they were told by, and the places where they stand."""
+
+    left: Decimal
+    word: Kind
+    start: int
+    end: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +76,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         mark = out[at]
         if mark.kind is Kind.NAME:
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
-        if told and (mark.kind in _WORDS or _sets_at(out, at) is not None):
+        if told and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= _FEWEST or (bool(found) and _is_of_several(out, at, found[0][0]))
             if enough and kind_at(out, end) in _ENDS:
@@ -74,7 +92,7 @@ def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
     """Whether an effort is of several sets, or of one by its number of those that are told alike in every set."""
     start = max((i for i, m in enumerate(marks[:at]) if m.kind in (Kind.NAME, Kind.STOP, Kind.LINE)), default=0)
     alike = any(m.kind is Kind.ALL for m in marks[start:at])
-    return sets.count > 1 or sets.rest or (alike and sets.first is not None)
+    return sets.count > 1 or sets.rest or sets.reps is not None or (alike and sets.first is not None)
 
 
 def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal, Span]], int]:
@@ -84,39 +102,63 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
     at = end = start
     while at < len(piece):
         at = _past(piece, at, _JOINS) if found else at
+        excepted = bool(found) and kind_at(piece, at - 1) in _BUT
         sets = _sets_at(piece, at)
-        place = _past(piece, sets.end if sets is not None else at, _LITTLE)
-        word = piece[place].kind if kind_at(piece, place) in _WORDS else word
-        number = _past(piece, place + (kind_at(piece, place) in _WORDS), _LITTLE)
-        if word is None or not _is_effort(piece, number, word):
+        place = _past(piece, sets.end if sets is not None else at, (*_LITTLE, Kind.COMMA) if excepted else _LITTLE)
+        effort = _effort_at(piece, place, word)
+        if effort is None:
             break
-        stop = number + 1
+        word, stop = effort.word, effort.end
+        if sets is None and _excepts(piece, stop):
+            sets = _Sets(None, 1, True, stop)
         if sets is None:
             link = _past(piece, stop, _LITTLE)
             sets = _sets_at(piece, link) if link > stop or kind_at(piece, link) is Kind.ALL else None
             stop = sets.end if sets is not None else stop
         if sets is None:
             break
-        span = (piece[min(place, number)].start, piece[number].end)
-        found.append((sets, _left(piece[number], word), span))
+        found.append((sets, effort.left, (piece[effort.start].start, piece[effort.end - 1].end)))
         at = end = stop
         apart = _past(piece, stop, (*_LITTLE, Kind.COMMA, Kind.WORD)) if sets.but_last else at
-        if sets.but_last and _is_effort(piece, apart, word):
-            span = (piece[apart].start, piece[apart].end)
-            found.insert(0, (_Sets(None, 1, False, apart), _left(piece[apart], word), span))
-            at = end = apart + 1
+        last = _effort_at(piece, apart, word) if sets.but_last else None
+        if last is not None:
+            span = (piece[last.start].start, piece[last.end - 1].end)
+            found.insert(0, (_Sets(None, 1, False, apart), last.left, span))
+            at = end = last.end
     return found, end
 
 
-def _left(number: Mark, word: Kind) -> Decimal:
-    """The repetitions in reserve that a number of its word tells."""
-    value = number.value or Decimal(0)
-    return value if word is Kind.RIR else 10 - value
+def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
+    """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
+    kind, start = kind_at(piece, at), at
+    if kind is Kind.EMPTY:
+        return _Effort(Decimal(0), Kind.RIR, start, at + 1)
+    led = text_at(piece, at - 1) == "@" and word is None
+    word = Kind.RPE if led else word
+    if kind in _WORDS:
+        word, at = kind, _past(piece, at + 1, _LITTLE)
+    behind = _BEHIND.get(kind_at(piece, at + 1) or Kind.GAP) if kind is Kind.NUM else None
+    if behind is Kind.RIR and kind_at(piece, at + 1) is Kind.LEFT and text_at(piece, at + 1) != "left":
+        behind = None
+    word = behind or word
+    if word is None or not _is_effort(piece, at, word):
+        return None
+    value = piece[at].value or Decimal(0)
+    return _Effort(value if word is Kind.RIR else 10 - value, word, start, at + 1 + (behind is not None))
 
 
 def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
     """The sets that words name here: `first`, `first two`, `second set`, `the other two`, `all but the last`."""
     kind, text = kind_at(piece, at), text_at(piece, at)
+    if kind is Kind.NUM and (
+        text_at(piece, at - 1).split()[-1:] in (["the"], ["that"]) or text_at(piece, at - 1) == "after"
+    ):
+        before = {value for m in piece[:at] for value in (m.parts or (m.value,)) if m.kind is Kind.NUM}
+        end = at + 1 + (kind_at(piece, at + 1) is Kind.REPS)
+        named = piece[at].value in before and kind_at(piece, end) in (*_ENDS, *_LITTLE, Kind.EMPTY)
+        return _Sets(None, 1, False, end, reps=piece[at].value) if named else None
+    if kind is Kind.ALL and _all_but(piece, at):
+        return _Sets(None, 1, True, at + 1)
     if kind is Kind.ALL and (kind_at(piece, at + 1) is Kind.EXCEPT or text_at(piece, at + 1) in ("but", "bar")):
         last = _past(piece, at + 2, (Kind.FILL,))
         named = kind_at(piece, last) in (Kind.LASTSET, Kind.LASTREP)
@@ -135,6 +177,18 @@ def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
     if kind is Kind.THEREST or text in _OTHERS:
         return _Sets(None, many, True, end)
     return None
+
+
+def _all_but(piece: Sequence[Mark], at: int) -> bool:
+    """The `all` of `all @7 except the last @8`: all sets, of which some are told apart behind it."""
+    effort = _effort_at(piece, _past(piece, at + 1, _LITTLE), None)
+    return effort is not None and _excepts(piece, effort.end)
+
+
+def _excepts(piece: Sequence[Mark], at: int) -> bool:
+    """Whether some sets are told apart here: `except the last`."""
+    excepted = kind_at(piece, at) in _BUT or text_at(piece, at) == "but"
+    return excepted and _sets_at(piece, _past(piece, at + 1, (Kind.FILL,))) is not None
 
 
 def _is_effort(piece: Sequence[Mark], at: int, word: Kind) -> bool:
@@ -169,7 +223,9 @@ def rate_named(draft: Draft, said: NamedEfforts) -> None:
     keys = list(dict.fromkeys((p.exercise, p.set) for p in rows if p.set is not None))
     rated: set[SetKey] = set()
     for sets, rir, at in said.efforts:
-        chosen = _chosen(keys, sets, rated)
+        if sets.reps is not None:
+            alike = [k for k in keys if any(p.reps == sets.reps and (p.exercise, p.set) == k for p in rows)]
+        chosen = _chosen(keys, sets, rated) if sets.reps is None else alike
         if len(chosen) != sets.count and not sets.rest:
             draft.doubt(Doubt(AskKind.EFFORT, *said.at))
             return

@@ -24,7 +24,13 @@ _EVERY_SET = "; ".join(
 _COULD_HAVE = "; ".join(
     f"{modal}{have} {done}"
     for modal in words("could would might")
-    for have in ("ve", "a", " have", " of")
+    for have in (
+        "ve",
+        "a",
+        " have",
+        " of",
+        *(f" {surely} have" for surely in words("easily probably maybe still prob")),
+    )
     for done in (
         *words("done got gotten had managed made hit gone squeezed ground pushed repped taken banged pulled pressed"),
         *("gone for", "pushed for", "squeezed out", "squeezed in", "ground out", "banged out", "eked out", "fit in"),
@@ -60,7 +66,20 @@ PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
         _NO_KIT + "; "
-        "yeah nah; nah yeah; yeah na; yeh nah; aye naw; yeah no; for luck; for good luck; for good measure; for the hell of "
+        "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
+        "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
+        "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "
+        "weight unknown; no idea what weight; dunno what weight; didnt know what weight; didnt know what weight to "
+        "use; "
+        "didnt know the weight; didnt know what to use; didnt know how heavy; didnt know how heavy to go; wasnt sure "
+        "what weight; wasnt sure what weight to use; wasnt sure how heavy; wasnt sure how heavy to go; wasnt sure what "
+        "to use; had no idea what weight; had no idea what weight to use; had no idea how heavy; wasnt sure of the "
+        "weight; no weight in the plan; no weight on the plan; no weight given; no weight listed; no weight written; "
+        "no weight was given; no weight on the sheet; plan didnt say a weight; plan didnt give a weight; plan doesnt "
+        "say a weight; it didnt say a weight; it didnt say what weight; plan didnt say what weight; doesnt say what "
+        "weight; "
+        "yeah nah; nah yeah; yeah na; yeh nah; aye naw; yeah no; for luck; for good luck; for good measure; for the "
+        "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
@@ -146,6 +165,8 @@ PHRASES: dict[Kind, str] = {
     Kind.SET: ("serie; set; set number; set no; set #"),
     Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
     Kind.LASTSET: (
+        "last lot; the last lot; last lot of; the last lot of; my last lot of; last go; the last go; last bout; final "
+        "lot; the final lot; final go; the final go; last go at; last bash; "
         "earlier set; the earlier set; earlier one; the earlier one; the one earlier; one earlier; the set earlier; "
         "last serie; the last serie; last series; the last series; latest set; the latest set; latest one; the latest "
         "one; this last one; this last set; my last one; "
@@ -189,6 +210,12 @@ PHRASES: dict[Kind, str] = {
         "right; with my right; right hand; rigth; rihgt; righty; for the right; right foot; on the right one"
     ),
     Kind.BODY: (
+        "with my bodyweight; with my own bodyweight; with my body weight; with just my bodyweight; "
+        "with only my bodyweight; only with my bodyweight; only my bodyweight; on my bodyweight; at my bodyweight; on "
+        "my own bodyweight; my bodyweight only; my own bodyweight; just my own bodyweight; just my own weight; just my "
+        "body weight; with my own weight; with my own body weight; only my own weight; just my own body; bodyweight "
+        "only today; no weight today; no added weight today; no plate today; no weight on; nothing on the belt; "
+        "nothing on my belt; no weight at all; no extra weight today; with nothing added; with nothing extra; "
         "no weights; no added weights; zero weight; no dumbbells; without dumbbells; without weights; without any "
         "weight; without any weights; without added weight; without extra weight; bodyweight today; nothing extra; "
         "no help; just me; just my bodyweight; just my body; no weight added; nothing added; zero added; without "
@@ -221,6 +248,8 @@ PHRASES: dict[Kind, str] = {
         "bar; the bar; just the bar; bar only"
     ),
     Kind.DROP: (
+        "pin up to; pin moved to; pin moved up to; moved the pin to; moved the pin up to; moved pin to; shifted the pin "
+        "to; pin to; "
         "ripped a plate off; ripped a plate off each side; ripped a plate; stripped a plate; stripped a plate off; "
         "stripped a plate off each side; took a plate off; took a plate off each side; pulled a plate; pulled a "
         "plate off; pulled a plate off each side; dropped a plate; took some weight off; took weight off; took "
@@ -280,9 +309,12 @@ PHRASES: dict[Kind, str] = {
         "warm up set; warm up sets; warmup set; warmup sets; warm up was; warmed up at; wup; warmpup; wramup; "
         "warmupp; warm p; warmed up to; ramp up; ramp up sets; ramped up; ramping; feeler; feeler set; feelers; warm "
         "up of; warming up with; warn up; worm up; warm upp; as a warm up; for a warm up; for warm up; as warm up; to "
-        "warm up; warm ups of; the warm up; warmupset; warm set; warm sets; to get warm; get warm; warm; for warming up; "
-        "for the warm up; for my warm up; for warm ups; for the warm ups; as warm ups; as warmups; as my warm up; as my "
-        "warm ups; as the warm up; as warm up sets; to get warmed up; just to warm up; to warm up with; for warmup; for "
+        "warm up; warm ups of; the warm up; warmupset; warm set; warm sets; to get warm; get warm; warm; for warming "
+        "up; "
+        "for the warm up; for my warm up; for warm ups; for the warm ups; as warm ups; as warmups; as my warm up; as "
+        "my "
+        "warm ups; as the warm up; as warm up sets; to get warmed up; just to warm up; to warm up with; for warmup; "
+        "for "
         "warmups; as warmup; to warmup"
     ),
     Kind.WORKSET: (
@@ -325,7 +357,8 @@ PHRASES: dict[Kind, str] = {
     Kind.TANK: (
         "more were there; more was there; more there; more in it; more were in there; more was in there; more were in "
         "it; more were in me; more were in the tank; more to give; more would have gone; more wouldve gone; more would "
-        "go; more would have been possible; more would have been there; more were left; more was left; were left; was left; still left; still there; were left in "
+        "go; more would have been possible; more would have been there; more were left; more was left; were left; "
+        "was left; still left; still there; were left in "
         "the tank; were still there; were still in there; were in the tank; were in reserve; still in reserve; still "
         "in there; in my pocket; in the pocket; in my back pocket; held back; kept back; "
         "more were possible; more was possible; more possible; reps more possible; more reps possible; in the reserve; "
@@ -693,7 +726,8 @@ PHRASES: dict[Kind, str] = {
         "read; "
         "fat thumbs; fat thumb; fat thumbed; clumsy thumbs; clumsy fingers; thumb slipped; finger slipped; my "
         "thumb slipped; sausage fingers; should of read; i meant to put; "
-        "counted wrong; i counted wrong; lost count; i lost count; "
+        "counted wrong; i counted wrong; count it as; count that as; log it as; put it down as; mark it as; "
+        "lost count; i lost count; "
         "counted it wrong; read it wrong; i read it wrong; got that wrong; i got "
         "that wrong; actually call it; call it; lets call it; make that one; got them backwards; got it backwards; "
         "got those backwards; backwards; other way round; the other way round; other way around; the other way "
@@ -705,6 +739,10 @@ PHRASES: dict[Kind, str] = {
         "last set to; change last set to; change my last set to; should have read; should read; ought to be; ought to "
         "say; wrong one; wrong number; wrong weight; wrong set; i meant; i mean; meant; correction; typo; make that; "
         "make it; should be; should say; should have been; shouldve been; shouldve said; should have said; was "
+        "that was supposed to say; that was meant to say; was supposed to say; was meant to say; supposed to say; "
+        "supposed to read; that should say; that should read; that should have said; got the sides mixed up; got my "
+        "sides mixed up; mixed up the sides; mixed the sides up; mixed up my sides; sides mixed up; got my left and "
+        "right mixed up; sides the wrong way round; sides are the wrong way round; "
         "supposed to be; change it to; change that to; change to; edit; mistake; meant to say; meant to type; meant "
         "to put; meant to write; ment; i ment; should of been; should of said; supposed to be; wanted to write; edit "
         "to; corrected; correct that to; correct to; amend; amend that to; amend to; is wrong; was wrong; wrong; "

@@ -7,7 +7,14 @@ from functools import partial
 
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
-from bot.notation.beside_hurt import bare_after, counted_hurts, lasting, sides_of_hurts, told_of_hurts
+from bot.notation.beside_hurt import (
+    bare_after,
+    counted_hurts,
+    lasting,
+    names_since,
+    sides_of_hurts,
+    told_of_hurts,
+)
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed, without_opinions
@@ -16,6 +23,7 @@ from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
 from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
+from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
@@ -24,6 +32,7 @@ from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
 from bot.notation.names import session_index
+from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
@@ -63,9 +72,9 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    told = with_weight_told(read_kinds(few, session_index(request.exercises)))
+    told = with_help_told(with_weight_told(read_kinds(few, session_index(request.exercises))))
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
-    ended = with_set_ends(with_misses(with_missed_after(told)), request.exercises)
+    ended = with_set_ends(with_misses(with_next_failed(with_missed_after(told))), request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = with_set_apart(ended)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
@@ -84,7 +93,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     hurt |= counted_hurts(marks, hurt)
     marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt) | lasting(marks, hurt) | told_of_hurts(marks, hurt)
-    hurt |= of_hurts(marks, hurt)
+    hurt |= of_hurts(marks, hurt) | names_since(marks, hurt)
     hurt |= sides_of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))

@@ -11,6 +11,8 @@ from bot.training.units import Load
 MOST_KG, MOST_PER_HAND_KG = 400, 100
 """Beyond these a load is asked about even where no plan says what is likely: above what all but a few people on earth
 lift for repetitions, and above the heaviest dumbbells that gyms have. Common practice, no source."""
+MOST_WARMING = 20
+"""Repetitions of a warm-up that are in reason before any work sets, singles too (common practice, no source)."""
 
 
 def check_beyond(rows: Sequence[Performed], said: Sequence[SaidSet], context: Context) -> list[Doubt]:
@@ -46,7 +48,9 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     here = Doubt(AskKind.OUT_OF_REASON, said.start, said.end)
     if row.stage is Stage.WORK and not context.are_reps_in_reason(row.reps, row.set):
         doubts.append(here)
-    if row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP) and not 0 < row.reps <= 4 * context.range_of(row.set).high:
+    light = row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP)
+    most = max(4 * context.range_of(row.set).high, MOST_WARMING if row.stage is Stage.WARMUP else 0)
+    if light and not 0 < row.reps <= most:
         doubts.append(here)
     if row.load is None or said.load is None or said.load.load is None:
         return doubts

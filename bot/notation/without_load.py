@@ -18,7 +18,7 @@ _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NUM, Kind.COLO
 
 def with_body_weight(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
     """The marks with such words as body weight."""
-    out = list(marks)
+    out = _behind_sets(list(marks), record, under)
     place = 0
     while place < len(out):
         end = _end(out, place)
@@ -27,6 +27,30 @@ def with_body_weight(marks: Sequence[Mark], record: Record, under: int | None) -
             out[place:end] = [body]
         place += 1
     return out
+
+
+def _behind_sets(marks: list[Mark], record: Record, under: int | None) -> list[Mark]:
+    """`dips: 15, 12 and 12. No weight.`: told in a sentence of its own, of the sets of the one before."""
+    for place in range(2, len(marks)):
+        start = next((i + 1 for i in range(place - 2, -1, -1) if marks[i].kind in _SENTENCES), 0)
+        end = next((i for i in range(place, len(marks)) if marks[i].kind in _SENTENCES), len(marks))
+        told, rest = marks[start : place - 1], marks[place + 1 : end]
+        plain = marks[place].kind is Kind.BODY and marks[place - 1].kind is Kind.STOP
+        if not plain or not any(m.kind is Kind.NUM for m in told) or any(m.kind in _LOADS for m in told):
+            continue
+        if any(m.kind in (*_LOADS, Kind.NUM, Kind.NAME) and m.kind is not Kind.BODY for m in rest):
+            continue
+        if _is_on_body(marks, place, record, under):
+            comma = replace(marks[place - 1], kind=Kind.COMMA, text=",")
+            gone = [replace(m, kind=Kind.GAP) for m in rest]
+            joined = [] if kind_at(marks, place - 2) is Kind.TIMES else [comma]
+            return [*marks[: place - 1], *joined, marks[place], *gone, *marks[end:]]
+    return marks
+
+
+_SENTENCES = (Kind.STOP, Kind.LINE, Kind.QUERY)
+_LOADS = (Kind.BODY, Kind.KG, Kind.LB, Kind.PLUS, Kind.SIGN, Kind.ADDED, Kind.ASSIST, Kind.BAND, Kind.X, Kind.MINUS)
+"""Kinds of sets whose load is told, or may be."""
 
 
 def _end(marks: Sequence[Mark], place: int) -> int | None:

@@ -37,6 +37,7 @@ from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_each import load_each
 from bot.notation.order.load_last import load_last
+from bot.notation.order.load_told import load_told
 from bot.notation.order.load_words import load_words
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
@@ -77,6 +78,7 @@ STEPS = (
     step(mentions),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
+    step(load_told, (Kind.AT, Kind.WITH), (Kind.NUM,)),
     step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA, Kind.WAS), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
@@ -85,7 +87,7 @@ STEPS = (
     step(told_of, (Kind.LASTREP, Kind.LASTSET, Kind.ORD, "the")),
     step(backwards, (Kind.NUM,), ("before", "previous")),
     step(last_first, (Kind.LASTREP, Kind.LASTSET)),
-    step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME)),
+    step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME, Kind.SAMEREPS)),
     step(numbered, (Kind.SET,)),
     step(with_half_minutes, ("half",)),
     step(with_hundreds, ("hundred", "hundreds")),
@@ -99,7 +101,7 @@ STEPS = (
     step(load_each, (Kind.NUM,), (Kind.ALL, Kind.EACH, Kind.REPS), (*_WHICH, Kind.FOR, Kind.SET, Kind.SETS)),
     step(in_turn),
     step(drops),
-    step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL)),
+    step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL, Kind.TIMES)),
     step(changes, (Kind.MORE, Kind.PLUS, *CHANGING)),
     step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),

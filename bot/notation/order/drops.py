@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -17,7 +18,8 @@ _MOST = 7
 
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
-    out = _straight_down(_put_down([_spelled(marks, place) for place in range(len(marks))]))
+    spelled = [_spelled(marks, place) for place in range(len(marks))]
+    out = _straight_down(_put_down(_of_several(_uncounted(spelled))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
@@ -35,6 +37,63 @@ def _is_spoken_of(before: Sequence[Mark], name: Mark) -> bool:
     """Whether the exercise named last before a drop is the one that it is said to be of, or one told just here."""
     named = [m for m in before if m.kind is Kind.NAME]
     return bool(named) and (named[-1].names == name.names or any(m.kind is Kind.NUM for m in before))
+
+
+def _uncounted(marks: list[Mark]) -> list[Mark]:
+    """`two drops: 180x11, 90x10`, `dropped twice, 180x11`, `drop 1 180x11`: the drops, not how many or which."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        entry = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (
+            Kind.X,
+            Kind.FOR,
+            Kind.KG,
+            Kind.LB,
+        )
+        many = kind_at(marks, place + 1) is Kind.DROP and set(text_at(marks, place + 1).split()) & _PLURAL
+        counts = mark.kind is Kind.NUM and mark.value in (1, 2, 3, 4)
+        behind = kind_at(marks, place - 1) is Kind.DROP
+        numbered = behind and counts and mark.value != 4 and (entry or kind_at(marks, place + 1) is Kind.COLON)
+        if (counts and (many or numbered)) or (mark.kind is Kind.TIMES and behind):
+            out.append(replace(mark, kind=Kind.FILL, value=None, parts=()))
+        else:
+            to = mark.kind is Kind.TO and kind_at(marks, place - 1) is Kind.THEN
+            went = to and any(m.kind is Kind.DROP for m in marks[:place])
+            out.append(replace(mark, kind=Kind.DROP, text="drop to") if went else mark)
+    return out
+
+
+def _of_several(marks: list[Mark]) -> list[Mark]:
+    """`180 for 11 and 90 for 10 on the drops`: each set of the part before, but the first of more than two."""
+    for place, mark in enumerate(marks):
+        plural = mark.kind in (Kind.DROP, Kind.DROPPED) and bool(set(mark.text.split()) & _PLURAL)
+        plural = plural or (mark.kind is Kind.DROPPED and kind_at(marks, place + 1) is Kind.SETS)
+        end = place + 1 + (kind_at(marks, place + 1) is Kind.SETS)
+        if not plural or kind_at(marks, end) not in (None, Kind.COMMA, *_ENDS):
+            continue
+        opens = (*_ENDS, Kind.THEN, Kind.NAME, Kind.COLON, Kind.DROP)
+        start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in opens), 0)
+        linked = [i for i in range(start, place) if marks[i].kind in (Kind.X, Kind.FOR, Kind.NUM)]
+        entries = [i for i, link in pairwise(linked) if marks[link].kind is not Kind.NUM]
+        loads = [i for i in entries if marks[i].kind is Kind.NUM]
+        if len(loads) < _SEVERAL:
+            continue
+        lower = [marks[i].value or 0 for i in loads]
+        dropped = loads if len(loads) == _SEVERAL else loads[1:]
+        if lower != sorted(lower, reverse=True):
+            continue
+        out: list[Mark] = []
+        for at, one in enumerate(marks[:place]):
+            if at in dropped:
+                out.append(replace(mark, kind=Kind.DROP, text="drop", start=one.start, end=one.start))
+            led = one.kind is Kind.FOR and at == place - 1
+            joins = one.kind is Kind.ARROW and at > start
+            out.append(replace(one, kind=Kind.FILL) if led else replace(one, kind=Kind.COMMA) if joins else one)
+        return [*out, *(replace(m, kind=Kind.FILL) for m in marks[place:end]), *marks[end:]]
+    return marks
+
+
+_PLURAL = frozenset(["drops", "dropsets", "sets"])
+_SEVERAL = 2
 
 
 def _is_said_again(marks: Sequence[Mark], at: int) -> bool:
@@ -119,15 +178,16 @@ def _told_behind(marks: Sequence[Mark], at: int) -> int:
     end, told = at, False
     while end < len(marks) and end - at < _MOST:
         kind = marks[end].kind
-        if kind is Kind.NUM:
+        if kind in (Kind.NUM, Kind.BODY):
             return end if told else at
         last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split()[-1] in _LAST
         if not (last or kind in _OF_BEFORE or marks[end].text == "from"):
             return at
-        told = told or last or kind in (Kind.WAS, Kind.THEN, Kind.NAME)
+        told = told or last or kind in (Kind.WAS, Kind.THEN, Kind.NAME) or marks[end].text in _TOO
         end += 1
     return at
 
 
+_TOO = frozenset(words("too well also after afterwards done"))
 _OF_BEFORE = (Kind.FILL, Kind.THEN, Kind.WAS, Kind.WITH, Kind.AT, Kind.FOR, Kind.NAME, Kind.COMMA, Kind.COLON)
 """Kinds of the words that say which set a drop came after."""

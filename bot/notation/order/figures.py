@@ -145,9 +145,13 @@ def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
 
 
 def counts_by_name(marks: list[Mark]) -> list[Mark]:
-    """`315 triple`: a load, and repetitions by their name."""
+    """`315 triple`, `160 for the single`: a load, and repetitions by their name."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        led = kind_at(out, len(out) - 2) is Kind.FOR and kind_at(out, len(out) - 3) in (Kind.NUM, Kind.KG, Kind.LB)
+        if mark.text in _LOWS and led and out[-1].text in ("the", "my", "that"):
+            out[-1] = replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text]))
+            continue
         if mark.text in _LOWS and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is not Kind.NUM:
             out.append(replace(mark, kind=Kind.FOR, text="for", end=mark.start))
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(_LOWS[mark.text])))

@@ -14,6 +14,8 @@ from bot.notation.wordlist import words
 
 HEDGES = frozenset(words("just only maybe prob probably perhaps possibly about around roughly like approx barely"))
 _DOUBTS = frozenset(words("maybe prob probably perhaps possibly"))
+_KEPT = frozenset(words("kept keeping saved saving held holding leaving"))
+_BACK = frozenset(words("back in there it the hand were was still left possible doable easily easy"))
 _JUDGED = frozenset(words("rated rating rate scored"))
 _ENDS = (None, *EDGES, Kind.CLOSE, Kind.FILL)
 _POSSIBLE = frozenset(words("possible doable there"))
@@ -22,7 +24,7 @@ _MOST, _SCALE = 5, 10
 """Repetitions that people count in reserve at most (common practice, no source), and the top of the effort scale."""
 
 
-IN_RESERVE = (*HEDGES, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
+IN_RESERVE = (*HEDGES, *_KEPT, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
 """Kinds and words of which one is said where anything of this is."""
 
 
@@ -40,7 +42,7 @@ def in_reserve(marks: list[Mark]) -> list[Mark]:
             place += 1
             continue
         number, end = told
-        while out and out[-1].text in HEDGES:
+        while out and out[-1].text in HEDGES | _KEPT:
             out.pop()
         out += [number, Mark(Kind.TANK, "left", marks[end - 1].start, marks[end - 1].end)]
         place = end
@@ -62,18 +64,37 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return marks[place + 1], place + 3
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and after is Kind.LEFT and ends:
         return one, place + 2
+    if mark.kind is Kind.ANOTHER and mark.text == "another" and after is Kind.NUM:
+        end = _past_back(marks, place + 2)
+        held = end > place + 2 and (marks[place + 1].value or _SCALE) <= _MOST and kind_at(marks, end) in _ENDS
+        return (marks[place + 1], end) if held else None
     at = place + 1
     while kind_at(marks, at) in (Kind.WAS, Kind.COULD, Kind.FILL) and text_at(marks, at) not in _POSSIBLE:
         at += 1
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, at) in _POSSIBLE:
         return one, at + 1
-    if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST or not ends:
+    if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST:
+        return None
+    kept = text_at(marks, place - 1) in _KEPT or (
+        kind_at(marks, place - 1) is Kind.LEFT and {"in", "there"} & {m.text for m in marks[place + 1 : place + 3]}
+    )
+    back = _past_back(marks, place + 1)
+    if kept and kind_at(marks, back) in _ENDS:
+        return mark, back
+    if not ends:
         return None
     if place > 1 and (marks[place - 2].value or _SCALE) <= _MOST:  # `one maybe two left` is between the two
         return None
     hedged = text_at(marks, place - 1) in HEDGES and after is Kind.LEFT
     doubted = text_at(marks, place - 1) in _DOUBTS and after is Kind.MORE
     return (mark, place + 2) if hedged or doubted else None
+
+
+def _past_back(marks: Sequence[Mark], at: int) -> int:
+    """Behind the words of `kept two back`, `another two were there`."""
+    while at < len(marks) and marks[at].text and set(marks[at].text.split()) <= _BACK:
+        at += 1
+    return at
 
 
 def _is_scale(marks: Sequence[Mark], place: int) -> bool:

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import whole_number
 from bot.notation.tokens import Mark
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -14,21 +15,42 @@ _ONE = ("one", "set")
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
     marks = _one_behind(_not_of_work(_told_after(_of_talk(marks))))
-    return _it_was(_first_was(_all_were(_done(_only_counted(_counted_first(marks))))))
+    return _it_was(_all_were(_first_was(_done(_only_counted(_counted_first(_so_many(marks)))))))
 
 
 def _of_talk(marks: list[Mark]) -> list[Mark]:
-    """The `warm` of `engine is warm`, `warm in there`: no warm-up."""
+    """The `warm` of `engine is warm`, and `after a few warm ups`, `warm up felt heavy but 90x5`: no sets."""
     return [
-        replace(m, kind=Kind.FILL)
-        if m.kind is Kind.WARMUP
-        and m.text == "warm"
-        and (kind_at(marks, i - 1) in (Kind.WAS, Kind.AND, Kind.WORD) or text_at(marks, i + 1) in _AMBIENT)
-        else m
+        replace(m, kind=Kind.FILL) if m.kind is Kind.WARMUP and (_is_ambient(marks, i) or _is_past(marks, i)) else m
         for i, m in enumerate(marks)
     ]
 
 
+def _is_ambient(marks: list[Mark], place: int) -> bool:
+    after_is = kind_at(marks, place - 1) in (Kind.WAS, Kind.AND, Kind.WORD)
+    return marks[place].text == "warm" and (after_is or text_at(marks, place + 1) in _AMBIENT)
+
+
+def _is_past(marks: list[Mark], place: int) -> bool:
+    """Whether the sets of a warm-up are only spoken of: `after warming up, 275x5`, `warm up was ok but 275x5`."""
+    start, end = place - 1, place + 1
+    while kind_at(marks, start) is Kind.FILL and text_at(marks, start) in _SOME:
+        start -= 1
+    ends = kind_at(marks, end) in (None, Kind.COMMA, *_ENDS)
+    if text_at(marks, start) == "after" and (ends or (marks[place].text.endswith("ing up") and _counts(marks, end))):
+        return True
+    while kind_at(marks, end) in (Kind.FILL, Kind.WORD, Kind.FEELS, Kind.WAS) and text_at(marks, end) not in _TURNS:
+        end += 1
+    said = {w for m in marks[place + 1 : end] for w in m.text.split()}
+    turned = text_at(marks, end) in _TURNS or kind_at(marks, end) is Kind.COMMA
+    return turned and bool(said & _JUDGING) and _entry_end(marks, end + 1) is not None
+
+
+_SOME = frozenset(
+    ["a", "few", "some", "my", "the", "usual", "quick", "couple", "of", "short", "long", "good", "proper"]
+)
+_TURNS = frozenset(["but", "so", "then"])
+_JUDGING = frozenset(["felt", "feeling", "went", "was", "were", "moved", "flew"])
 _AMBIENT = ("in", "now", "today", "here", "enough", "outside")
 
 
@@ -128,6 +150,47 @@ def _counted_first(marks: list[Mark]) -> list[Mark]:
     return marks
 
 
+def _so_many(marks: list[Mark]) -> list[Mark]:
+    """`two warm up sets 40x8 and 70x4, now 95x8`: as many warm-ups as are announced, and then work sets."""
+    for place in range(1, len(marks)):
+        number, at = place - 1, place + 1
+        while kind_at(marks, number) in (Kind.WAS, Kind.SETS):
+            number -= 1
+        count = whole_number(marks, number, 1, _MOST)
+        if marks[place].kind is not Kind.WARMUP or count is None or kind_at(marks, number - 1) in _OF_NUMBERS:
+            continue
+        while kind_at(marks, at) in _ANNOUNCING:
+            at += 1
+        start, told = at, 0
+        while told < count and (end := _entry_end(marks, at)) is not None:
+            told, at = told + 1, end
+            while told < count and kind_at(marks, at) in (Kind.COMMA, Kind.AND, Kind.THEN, Kind.FILL, Kind.LINE):
+                at += 1
+        if told < count or kind_at(marks, at) in (Kind.EACH, Kind.NUM, Kind.X, Kind.SLASH):
+            continue
+        joined = [replace(m, kind=Kind.COMMA, text=",") if m.kind in (Kind.THEN, Kind.LINE) else m
+                  for m in marks[start:at]]  # fmt: skip
+        ends = replace(marks[place], kind=Kind.WORKSET, text="work set")
+        first = number - (kind_at(marks, number - 1) in (Kind.ORD, Kind.LABEL))
+        gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[first:place]]
+        return [*marks[:first], *gone, marks[place], *joined, ends, *marks[at:]]
+    return marks
+
+
+_OF_NUMBERS = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SLASH, Kind.SET)
+_ANNOUNCING = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.FILL, Kind.WAS, Kind.WITH, Kind.AT, Kind.SETS,
+               Kind.SET)  # fmt: skip
+
+
+def _entry_end(marks: list[Mark], at: int) -> int | None:
+    """Where a load with its repetitions ends that starts here; `None` where none does."""
+    link = at + 1 + (kind_at(marks, at + 1) in (Kind.KG, Kind.LB, Kind.S))
+    linked = kind_at(marks, at) is Kind.NUM and kind_at(marks, link) in (Kind.X, Kind.FOR)
+    if not linked or kind_at(marks, link + 1) is not Kind.NUM:
+        return None
+    return link + 2 + (kind_at(marks, link + 2) is Kind.REPS)
+
+
 def _listed(marks: list[Mark], at: int) -> int:
     """Where repetitions told one by one end that start here: `10 and 8`; 0 where none do."""
     end = at
@@ -159,7 +222,8 @@ def _only_counted(marks: list[Mark]) -> list[Mark]:
     for place in range(1, len(marks)):
         number = marks[place - 1]
         counts = number.kind is Kind.NUM and number.value is not None and number.value <= _MOST
-        free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.SET)
+        free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.SET,
+                                                  Kind.ORD, Kind.LABEL)  # fmt: skip
         at = place + 1
         while kind_at(marks, at) in (Kind.SETS, Kind.SET, Kind.FILL):
             at += 1
@@ -190,40 +254,68 @@ def _done(marks: list[Mark]) -> list[Mark]:
 
 
 def _all_were(marks: list[Mark]) -> list[Mark]:
-    """`135x8, 185x5, 225x3 just warm ups so far`: all of the part before."""
+    """`135x8, 185x5, 225x3 just warm ups so far`, `135x8, 185x5 to warm up, 225x3`: all of the part before."""
     for place, mark in enumerate(marks):
-        plural = mark.kind is Kind.WARMUP and mark.text.split()[-1] in ("ups", "warmups", "warms")
-        led = mark.kind is Kind.WARMUP and kind_at(marks, place - 1) is Kind.ALL
-        ends = kind_at(marks, place + 1) in (None, *_ENDS) and mark.text.startswith("warming")
-        if not (plural or led or ends):
+        if not _is_of_all(marks, place):
             continue
-        start = max((i + 1 for i in range(place) if marks[i].kind in _ENDS), default=0)
+        start = _start(marks, place, (*_ENDS, Kind.NAME))
+        if all(m.kind in _LED for m in marks[start:place]) and kind_at(marks, place - 1) is Kind.WAS:
+            start = _start(marks, start - 1, (*_ENDS, Kind.NAME))
         before = marks[start:place]
-        last = next((m for m in reversed(before) if m.kind not in (Kind.FILL, Kind.ALL, Kind.WAS, Kind.EACH)), None)
+        last = next((m for m in reversed(before) if m.kind not in _LED), None)
         ended = last is not None and last.kind in (Kind.NUM, Kind.REPS)
-        entries = [i for i, m in enumerate(before) if m.kind in (Kind.X, Kind.FOR)]
+        entries = [i for i, m in enumerate(before) if m.kind in (Kind.X, Kind.FOR) and _counts(before, i + 1)]
         if len(entries) < _SEVERAL or not ended or any(m.kind is Kind.WARMUP for m in before):
             continue
         first = start + next(i for i, m in enumerate(before) if m.kind is Kind.NUM)
         held = [replace(m, kind=Kind.COMMA) if m.kind is Kind.THEN else m for m in marks[first:place]]
+        while held[-1].kind in _LED:
+            held.pop()
         held = [m for m in held if m.kind is not Kind.ALL]
         early = replace(mark, end=mark.start)
         return [*marks[:first], early, *held, replace(mark, kind=Kind.WORKSET, text="work set"), *marks[place + 1 :]]
     return marks
 
 
+_LED = (Kind.FILL, Kind.ALL, Kind.WAS, Kind.EACH, Kind.FOR, Kind.TO, Kind.DASH, Kind.COMMA, Kind.OPEN, Kind.STOP)
+
+
+def _start(marks: list[Mark], place: int, bounds: tuple[Kind, ...]) -> int:
+    """Where the part starts in which a place is."""
+    return max((i + 1 for i in range(place) if marks[i].kind in bounds), default=0)
+
+
+def _is_of_all(marks: list[Mark], place: int) -> bool:
+    """Whether a warm-up is of all sets before it: `all warm up`, `warm ups`, `to warm up`."""
+    mark = marks[place]
+    if mark.kind is not Kind.WARMUP:
+        return False
+    said = mark.text.split()
+    plural = said[-1] in ("ups", "warmups", "warms", "feelers") or mark.text.endswith(("up sets", "warmup sets"))
+    ends = kind_at(marks, place + 1) in (None, Kind.COMMA, Kind.THEN, Kind.AND, Kind.BREAK, Kind.CLOSE, *_ENDS)
+    purpose = said[0] in ("to", "as", "for") or "warming" in said
+    return plural or kind_at(marks, place - 1) is Kind.ALL or (purpose and ends)
+
+
+def _counts(marks: list[Mark], at: int) -> bool:
+    return kind_at(marks, at) is Kind.NUM
+
+
 def _first_was(marks: list[Mark]) -> list[Mark]:
-    """`120x8, 135x8 - first was a warmup`: the first set that the message tells."""
+    """`120x8, 135x8 - first was a warmup`, `first two were warm ups`: the first sets that the message tells."""
     place = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
     if place is None or any(m.kind is Kind.NUM for m in marks[place:]):
         return marks
     at = place - 1
-    while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.SET)):
+    while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.SET, Kind.SETS)):
         at -= 1
-    first = kind_at(marks, at) is Kind.ORD and marks[at].value == 1
+    many = whole_number(marks, at, 2, _MOST) if kind_at(marks, at - 1) in (Kind.ORD, Kind.LABEL) else None
+    at -= many is not None
+    first = kind_at(marks, at) in (Kind.ORD, Kind.LABEL) and marks[at].value == 1
     numbers = [i for i in range(max(at, 0)) if marks[i].kind is Kind.NUM]
     parts = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND)
-    end = next((i for i in range(numbers[0], at) if marks[i].kind in parts), None) if numbers else None
+    ends = [i for i in range(numbers[0], at) if marks[i].kind in parts] if numbers else []
+    end = ends[(many or 1) - 1] if len(ends) >= (many or 1) else None
     if not first or end is None or not any(i > end for i in numbers):
         return marks
     rest = [replace(m, kind=Kind.GAP, value=None) for m in marks[at : place + 1]]

@@ -72,7 +72,12 @@ class Emitting(Costs):
         if amount.join is Join.ARROW and made.sets:
             made.enter(Stage.DROP, amount.join_at)
         stage = made.stage
-        if stage is Stage.WARMUP and amount.join is Join.X and made.sets and self._is_as_planned(made, amount):
+        if (
+            stage is Stage.WARMUP
+            and amount.join in (Join.X, Join.FOR)
+            and made.sets
+            and self._is_as_planned(made, amount)
+        ):
             made.enter(Stage.WORK)
             return Stage.WORK
         slashed = amount.join is Join.SLASH and made.sets and self._drops_next(made)

@@ -56,7 +56,7 @@ def dropped(marks: list[Mark]) -> list[Mark]:
         if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
             continue
-        linked = len(out) > 1 and out[-1].kind in (Kind.WITH, Kind.AT) and is_number(out[-2])
+        linked = len(out) > 1 and out[-1].kind in (Kind.WITH, Kind.AT, Kind.FOR) and is_number(out[-2])
         out = out[:-1] if kind is Kind.MINI and trailing and linked else out
         if kind is Kind.DROPPED and _reaches(marks, place + 1) and _is_entry_end(out):
             out.append(replace(mark, kind=Kind.DROP, text="drop"))
@@ -108,7 +108,16 @@ def _list_start(marks: Sequence[Mark], start: int) -> int:
         and kind_at(marks, start - 3) not in LINKS
     ):
         start -= 2
-    return start
+    first = start
+    while first and is_number(marks[first - 1]):
+        first -= 1
+    opens = first == 0 or marks[first - 1].kind in (Kind.FILL, *SEPARATORS)
+    few = all((m.value or _MOST_OF_MINI + 1) <= _MOST_OF_MINI for m in marks[first:start])
+    return first if opens and few else start
+
+
+_MOST_OF_MINI = 8
+"""Repetitions of a mini at most, where bare numbers open a part that ends in `minis` (common practice, no source)."""
 
 
 def _is_done(mark: Mark) -> bool:

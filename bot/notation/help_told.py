@@ -1,0 +1,90 @@
+"""Help on body weight by what it came to: `assist down to 10, 7 reps`, `with the band, takes 15 off me, 8 reps`.
+
+Both become the word of help with its number straight behind it: such a band's help is known.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+_TURNED = frozenset(words("down up now set reduced lowered raised changed increased decreased cut turned dropped just "
+                          "only to was is it by around about"))  # fmt: skip
+_TURNING = frozenset(words("dropped cut turned took lowered reduced put brought knocked set the my"))
+_TAKING = frozenset(words("takes took taking take"))
+_GIVING = frozenset(words("gives gave giving saves saving worth helps of that about roughly around is"))
+_AWAY = frozenset(words("off away"))
+_OF_COUNTS = (Kind.REPS, Kind.SETS, Kind.X, Kind.TIMES, Kind.SECONDS, Kind.NUM)
+_WEIGHED = (Kind.KG, Kind.LB)
+_FAR = 5
+"""Marks between a band and what it takes off."""
+
+
+def with_help_told(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with such words in that form."""
+    out = list(marks)
+    if not any(m.kind in (Kind.ASSIST, Kind.BAND) for m in out):
+        return out
+    place = 0
+    while place < len(out):
+        end = _level_at(out, place) if out[place].kind is Kind.ASSIST else None
+        band = _taken_off(out, place) if out[place].kind is Kind.BAND else None
+        if end is not None:
+            start = _turning(out, place)
+            out[start:end] = [replace(out[place], start=out[start].start)]
+            place = start
+        elif band is not None:
+            number, end = band
+            weight = number + 1 + (kind_at(out, number + 1) in _WEIGHED)
+            comma = kind_at(out, end) is Kind.STOP
+            joined = [replace(out[end], kind=Kind.COMMA, text=",")] if comma else []
+            helped = replace(out[place], kind=Kind.ASSIST, text="assist", end=out[place].end)
+            out[place : end + comma] = [helped, *out[number:weight], *joined]
+        place += 1
+    return out
+
+
+def _level_at(marks: Sequence[Mark], place: int) -> int | None:
+    """Where the number of `assist down to 10` stands; `None` where it is told otherwise."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.TO, Kind.AT, Kind.WAS, Kind.COLON) or text_at(marks, at) in _TURNED:
+        at += 1
+    weighed = kind_at(marks, place - 1) in (Kind.NUM, *_WEIGHED)
+    counts = kind_at(marks, at + 1) in _OF_COUNTS
+    return at if at > place + 1 and kind_at(marks, at) is Kind.NUM and not weighed and not counts else None
+
+
+def _turning(marks: Sequence[Mark], place: int) -> int:
+    """Where the words before a help that was changed start: `took the assist down to 10`."""
+    start = place
+    while start and marks[start - 1].kind in (Kind.FILL, Kind.SKIP, Kind.DROP) and _is_turning(marks[start - 1]):
+        start -= 1
+    return start
+
+
+def _is_turning(mark: Mark) -> bool:
+    return bool(mark.text) and set(mark.text.split()) <= _TURNING
+
+
+def _taken_off(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
+    """The number that a band takes off, and where its words end: `band, takes 15 off me`, `band that gives 15kg`."""
+    at, said = place + 1, set(marks[place].text.split()) & {"assist", "assisted"}
+    while at - place < _FAR and (
+        kind_at(marks, at) in (Kind.COMMA, Kind.OPEN, Kind.DASH, Kind.STOP) or text_at(marks, at) in _TAKING | _GIVING
+    ):
+        said |= set(text_at(marks, at).split()) | ({"-"} if kind_at(marks, at) is Kind.DASH else set())
+        at += 1
+    if kind_at(marks, at) is not Kind.NUM:
+        return None
+    end = at + 1 + (kind_at(marks, at + 1) in _WEIGHED)
+    away = text_at(marks, end) in _AWAY
+    bracketed = kind_at(marks, at - 1) is Kind.DASH and kind_at(marks, end) is Kind.CLOSE
+    given = bool(said & {"gives", "gave", "giving", "worth", "saves", "saving", "assist", "assisted"})
+    if not (away or bracketed or given) or kind_at(marks, end) in _OF_COUNTS[:1]:
+        return None
+    while text_at(marks, end) in _AWAY | {"me", "my", "bodyweight"} or kind_at(marks, end) is Kind.CLOSE:
+        end += 1
+    return at, end
