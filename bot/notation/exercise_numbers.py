@@ -67,7 +67,9 @@ def _sets_by_number(marks: Sequence[Mark]) -> list[Mark]:
             digits = marks[number].text[1:]
             marks = [*marks[:number], replace(marks[number], text=digits, value=Decimal(digits)), *marks[number + 1 :]]
         if led and whole_number(marks, number, 1, _MOST_SETS) is not None and kind_at(marks, number + 1) not in _TIED:
-            out += [replace(mark, kind=Kind.SET, text="set", end=marks[number - 1].end), marks[number]]
+            told = [replace(mark, kind=Kind.SET, text="set", end=marks[number - 1].end), marks[number]]
+            twice = kind_at(marks, at - 2) is Kind.ORD and marks[at - 2].value == marks[number].value
+            out += [] if twice else told
             at = number + 1
             continue
         out.append(mark)

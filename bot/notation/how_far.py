@@ -59,7 +59,16 @@ def small(marks: Sequence[Mark], place: int) -> int | None:
 
 def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     """What is said from a place on of how far one is."""
-    return _done(marks, place, beside) or _rest(marks, place) or _nth(marks, place) or _all(marks, place)
+    looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place), _all(marks, place))
+    return next((found for found in looks if found is not None), _among(marks, place))
+
+
+def _among(marks: Sequence[Mark], place: int) -> HowFar | None:
+    """`last of the three: 110x9`, `first of 3`: one of so many is told."""
+    at = place - 1 - (_words(marks, place - 1, 1) in (["the"], ["my"]))
+    one = kind_at(marks, at - 1) in (Kind.ORD, Kind.LASTSET, Kind.LASTREP) and _words(marks, at, 1) == ["of"]
+    ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.COLON, Kind.DONE) or is_entry(marks, place + 1)
+    return HowFar(place + 1) if one and ends and small(marks, place) is not None else None
 
 
 def is_entry(marks: Sequence[Mark], place: int) -> bool:
@@ -126,7 +135,9 @@ def _is_own_count(marks: Sequence[Mark], place: int, beside: Session) -> bool:
         start -= 1
     told = max(sum(is_entry(marks, i) for i in range(start)), any(m.kind is Kind.NUM for m in marks[:start]))
     parted = start > 0 and kind_at(marks, start - 1) in EDGES
-    return parted and told > 0 and small(marks, place) == beside.next_number + told - 1
+    spoken = any(m.kind is Kind.WAS for m in marks[start:place])
+    here = small(marks, place) in (beside.next_number + told - 1, beside.planned if spoken else None)
+    return parted and told > 0 and here
 
 
 def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: Session) -> bool:
@@ -136,7 +147,13 @@ def _is_told(marks: Sequence[Mark], place: int, at: int, counted: bool, beside: 
     led = _words(marks, place - 2, 2)[-2:]
     if led in (["thats", "my"], ["thats", "the"], ["its", "my"]) and _is_own_count(marks, place, beside):
         return True
-    if led[-1:] == ["makes"] or led in (["makes", "it"], ["that", "is"], ["thats", "all"], ["was", "all"]):
+    if led[-1:] == ["makes"] or led in (
+        ["makes", "it"],
+        ["making", "it"],
+        ["that", "is"],
+        ["thats", "all"],
+        ["was", "all"],
+    ):
         return True
     if led[-1:] not in (["number"], ["#"], ["="], ["thats"], ["its"]):
         return False
@@ -193,7 +210,9 @@ def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar
     led, name = kind_at(marks, at + 1), kind_at(marks, at + 2)
     named = led in (Kind.WITH, Kind.AT, Kind.FOR) and name is Kind.NAME
     alone = all(m.kind is Kind.FILL for m in marks[:place]) and led is Kind.STOP
-    return HowFar(at + 1, left=count) if sets or follows or named or alone else None
+    timed = any(m.kind in (Kind.SECONDS, Kind.METRES) for m in marks[:place]) and led in (None, *EDGES)
+    timed = timed and not any(m.kind is Kind.RIGHT for m in marks)
+    return HowFar(at + 1, left=count) if sets or follows or named or alone or timed else None
 
 
 def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:

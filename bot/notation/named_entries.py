@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.entry_parts import PARTING, Part, head_of, read_parts
 from bot.notation.kinds import Kind
+from bot.notation.order.near import counted_sets
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 
@@ -129,7 +130,9 @@ def _is_alike(run: Sequence[Part]) -> bool:
 
 
 def name_first(part: list[Mark], name: int) -> list[Mark]:
-    """`4 sets of 6 on press at 95` as `press 4 sets of 6 at 95`; `3 sets of chins for 7` as `chins 3 sets of 7`."""
+    """`4 sets of 6 on press at 95` as `press 4 sets of 6 at 95`; `3 sets of chins for 7` as `chins 3 sets of 7`; `3
+    sprints of 20 secs` as `sprints 3 sets of 20 secs`.
+    """
     before = part[:name]
     if before and before[-1].kind is Kind.SETS:
         before[-1] = replace(before[-1], text="sets")
@@ -138,6 +141,9 @@ def name_first(part: list[Mark], name: int) -> list[Mark]:
     head = head_of(part)
     little = next((i for i, m in enumerate(before) if i >= head and m.kind is not Kind.FILL), len(before))
     after = part[name + 1 + (kind_at(part, name + 1) is Kind.COMMA) :]
-    rest = [*before[little:], *after]
+    lots = (
+        [m.kind for m in before[little:]] == [Kind.NUM] and text_at(after, 0) == "of" and kind_at(after, 1) is Kind.NUM
+    )
+    rest = [*before[little:], *([counted_sets(before[-1])] if lots else []), *after]
     counted = [m.kind for m in rest[:3]] == [Kind.NUM, Kind.SETS, Kind.FOR]
     return [*before[:little], part[name], *(rest if not counted else rest[:2] + rest[3:])]

@@ -184,6 +184,88 @@ NAMED: list[Case] = [
 ]
 
 
+DUMP = (
+    PlannedExercise("Hip Thrust", sets("100", 8, 8)),
+    PlannedExercise("Lying Leg Curl", sets("30", 10, 12)),
+    PlannedExercise("Seated Calf Raise", sets("35", 12, 15)),
+)
+ARM = (PlannedExercise("Single-Arm Cable Row", sets("22.5", 10, 12, 2), sides=2),)
+GOBLET = (PlannedExercise("Goblet Squat", sets("20", 10, 12), aliases=("goblets",)),)
+HOLD = (
+    PlannedExercise(
+        "Suitcase Hold", sets("20", 20, 30, 2), aliases=("holds",), load_style=HAND, sides=2, measure=Measure.SECONDS
+    ),
+)
+STEP = (PlannedExercise("Step-Up", sets("14", 8, 10), load_style=HAND, sides=2),)
+COUNTS: list[Case] = [
+    *(
+        (f"{head}{tail}", BENCH, "1 60x9, 2 60x9", "3 60x10")
+        for head in ("60, 10", "60x10", "10 at 60")
+        for tail in (
+            ", and that's all three benches in the bag", ". three down", ", that's my three", ". three done now",
+            ", that's the three of them", ", which makes it three", ", making it three", ". third one done and dusted",
+        )
+    ),
+    *((f"60x10 {jest} 60x9", BENCH, "", "1 60x10, 2 60x9") for jest in ("lol,", "then", "ouch.")),
+    *(
+        (f"{jest} 60x8", BENCH, "", "1 60x8")
+        for jest in (
+            "600x8, i wish.", "170x80 in my dreams,", "600x8 yeah right.", "160x80. as if.", "600x8 dream on.",
+        )
+    ),
+    *(
+        (text, PRESS, "1 140x12", "2 140x12, 3 140x12")
+        for text in (
+            "2nd and 3rd leg press same like first", "2nd and 3rd same as the 1st", "2nd and 3rd sets same as first",
+            "second and third the same as the first",
+        )
+    ),
+    *(
+        (f"sled 60, 20m{how}", SLED, "", "1 60x20, 2 60x20, 3 60x20")
+        for how in (", three times", ". Three times.", ", three runs", ", x3")
+    ),
+    ("60 on the sled, 20m x3", SLED, "", "1 60x20, 2 60x20, 3 60x20"),
+    ("The sled was loaded to 60 and I pushed it 20 metres, three times.", SLED, "", "1 60x20, 2 60x20, 3 60x20"),
+    ("first of three: 60x10", BENCH, "", "1 60x10"),
+    ("60x10, first of 3", BENCH, "", "1 60x10"),
+    ("last of the three: 60x10", BENCH, "1 60x9, 2 60x9", "3 60x10"),
+    *(
+        (f"22,5 left 12 right 12, {then}", ARM, "", "1 22.5x12 left, 1 22.5x12 right, 2 25x11 left, 2 25x10 right")
+        for then in ("then 25 with 11/10", "25 x 11/10", "then 25kg 11 left 10 right", "next 25 11 / 10")
+    ),
+    *(
+        (f"{gone} 12, 12, 12", GOBLET, "", "1 16x12, 2 16x12, 3 16x12")
+        for gone in (
+            "the 20 is with my husband, I use 16 for the goblet:", "the 20 is gone, used 16 for goblets:",
+            "the 20 is at my sister's, so goblets with 16:",
+        )
+    ),
+    *(
+        (f"{name}{rest}", HOLD, "1 20x30", "2 20x30")
+        for name in ("hold no. 2", "hold nr 2", "Hold No.2", "hold number 2")
+        for rest in (" @20: 30s each side", " at 20, 30 sec a side")
+    ),
+    *((f"{age} 60x9", BENCH, "", "1 60x9") for age in ("I am 66 today.", "turned 66 today,", "not bad for 66:")),
+    ("10 per leg with two sixteens", SPLIT, "1 16x10", "2 16x10"),
+    ("10 each leg holding two sixteens", SPLIT, "1 16x10", "2 16x10"),
+    *(
+        (f"{load}10 on each leg, then 9 on each, then 8", STEP, "", "1 14x10, 2 14x9, 3 14x8")
+        for load in ("14s. ", "step ups, two 14s. ", "step ups with 14s. ")
+    ),
+    *(
+        (
+            f"{ht} 100 8 8\n{curl} 30 12/11\n{calf} 35 15 15", DUMP, "",
+            "Hip#1 100x8, Hip#2 100x8, Lying#1 30x12, Lying#2 30x11, Seated#1 35x15, Seated#2 35x15",
+        )
+        for ht in ("HT", "hip thr")
+        for curl in ("LLC", "llc", "LC")
+        for calf in ("SCR", "seated CR")
+    ),
+    ("chins 8,7 // ring rows 12, 10", CHIN, "", "Chin#1 10x8, Chin#2 10x7, Ring#1 0x12, Ring#2 0x10"),
+]  # fmt: skip
+"""How many sets there were, which one it was, numbers in talk, and what was said in jest."""
+
+
 def _rows(session: Session, told: str) -> list[Performed]:
     """`1 60x10, Rowing#1 -x500`: sets of the first exercise, or of the one that a name begins."""
     out = []
@@ -211,7 +293,7 @@ def _alike(rows: list[Performed]) -> Counter[Performed]:
 
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED],
+    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS],
 )
 def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """Each number is what its words make it, and no set is lost or made up."""

@@ -119,12 +119,12 @@ def _turns(marks: list[Mark]) -> list[Mark]:
         of = place + 1 < len(out) and out[place + 1].text == "of"
         numbered = kind_at(out, place + 1 + of) is Kind.NUM
         is_name = mark.kind in (Kind.NAME, Kind.WEAK)
-        turn = mark.text in _TURNS and not (is_name and mark.names and mark.names != named)
+        other = is_name and bool(mark.names) and not set(named) & set(mark.names)
+        turn = mark.text in _TURNS and not other
         linked = kind_at(out, place + 1) in (Kind.AT, Kind.WITH, Kind.X) and kind_at(out, place + 2) is Kind.NUM
         entry = kind_at(out, place - 2) in (Kind.COMMA, Kind.FOR, None) and any(
             m.kind is Kind.NUM for m in out[: place - 1]
         )
-        other = is_name and not set(named) & set(mark.names)
         behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not other
         if turn and ((of and numbered) or (linked and not is_name)):
             out[place] = counted_sets(mark)

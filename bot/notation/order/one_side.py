@@ -21,7 +21,21 @@ _FEW = 6
 
 def one_side(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside the numbers that are of them."""
-    return _only_one(_load_first(_each_behind(_times(_all_sets(marks)))))
+    return _only_one(_load_first(_each_behind(_times(_all_sets(_on_each(marks))))))
+
+
+def _on_each(marks: list[Mark]) -> list[Mark]:
+    """`10 on each leg, then 9 on each`: of each side."""
+    return [
+        m
+        for i, m in enumerate(marks)
+        if not (
+            m.text == "on"
+            and kind_at(marks, i - 1) in (Kind.NUM, Kind.REPS)
+            and kind_at(marks, i + 1) is Kind.EACH
+            and kind_at(marks, i + 2) in (*_ENDS, Kind.THEN)
+        )
+    ]
 
 
 def _all_sets(marks: list[Mark]) -> list[Mark]:
@@ -37,16 +51,13 @@ def _all_sets(marks: list[Mark]) -> list[Mark]:
 
 
 def _times(marks: list[Mark]) -> list[Mark]:
-    """`10 each x 3`, `10 each side times 3`: three sets."""
+    """`10 each x 3`, `10 each side times 3`, `5 at 80, times 3`: three sets."""
     for place in range(2, len(marks) - 1):
         each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
+        each = each or (marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.COMMA)
+        counts = each and marks[place].kind in (Kind.X, Kind.TIMES)
         ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
-        if (
-            marks[place].kind in (Kind.X, Kind.TIMES)
-            and each
-            and ends
-            and whole_number(marks, place + 1, 2, _FEW) is not None
-        ):
+        if counts and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
             number = marks[place + 1]
             return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]
     return marks

@@ -40,7 +40,7 @@ def two_bells(marks: list[Mark]) -> list[Mark]:
                 out[place:number] = [_pair(mark), *(replace(m, kind=Kind.FILL) for m in marks[place + 1 : number])]
             continue
         unit = kind_at(marks, place + 2) in UNITS
-        led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) in _LOADING
+        led = text_at(marks, place - 1) in _HELD or kind_at(marks, place - 1) in _LOADING or _heads_sides(marks, place)
         if _is_crossed(marks, place):
             out[place], out[place + 1] = _pair(mark), replace(marks[place + 1], kind=Kind.FILL)
             continue
@@ -59,6 +59,16 @@ def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
     unit = kind_at(marks, place + 3) in UNITS
     heavier = (marks[count].value or 0) < (marks[place + 2].value or 0)
     return (heavier or unit) and kind_at(marks, place + 3 + unit) in (None, *EDGES)
+
+
+def _heads_sides(marks: Sequence[Mark], place: int) -> bool:
+    """The `two 14s` of `step ups, two 14s. 10 each leg, 9 each leg`: what is held, before what each side did."""
+    parted = kind_at(marks, place - 1) in (None, Kind.NAME, Kind.COLON, *EDGES) and kind_at(marks, place + 3) in (
+        *EDGES,
+        Kind.COLON,
+    )
+    following = [m.kind for m in marks[place + 4 : place + 7]]
+    return parted and following[:1] == [Kind.NUM] and Kind.EACH in [m.kind for m in marks[place + 4 :]]
 
 
 def _is_two_of(mark: Mark) -> bool:

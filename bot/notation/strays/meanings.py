@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import part_of
+from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -148,3 +148,24 @@ def _ends(marks: Sequence[Mark], place: int) -> bool:
     """Whether nothing that makes sets of it follows a number."""
     following = marks[place + 1].kind if place + 1 < len(marks) else None
     return following not in (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.SETS, Kind.NUM, Kind.COLON)
+
+
+_AGED = (["i", "am"], ["im"], ["turned"], ["turning"], ["being"], ["aged"], ["age"], ["happy"])
+_AGE_ENDS = frozenset(words("today now tomorrow years yrs this and but so to old young soon next"))
+_FOR_AGE = (Kind.FOR, Kind.AT)
+_PRAISE = frozenset(words("bad good decent shabby impressive alright great ok okay strong"))
+_YOUNGEST, _OLDEST = 13, 99
+
+
+def is_age(marks: Sequence[Mark], place: int) -> bool:
+    """`I am 66 today. 115x6`, `115x6, not bad for 66`: how old the client is, beside a whole set."""
+    value, before = marks[place].value, marks[max(0, place - 4) : place]
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    if value is None or not _YOUNGEST <= value <= _OLDEST or value != int(value):
+        return False
+    whole = any(m.kind in (Kind.X, Kind.FOR) and i and marks[i - 1].kind is Kind.NUM for i, m in enumerate(marks[:-1]))
+    ends = after is None or after.kind in EDGES or after.kind is Kind.COLON
+    said = [w for m in before for w in m.text.split()]
+    told = any(said[-len(form) :] == form for form in _AGED) and (ends or after is None or after.text in _AGE_ENDS)
+    praised = bool(before) and before[-1].kind in _FOR_AGE and said[-2:-1] != [] and said[-2] in _PRAISE and ends
+    return whole and (told or praised)

@@ -6,6 +6,7 @@ from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.strays.meanings import (
     UNITS,
+    is_age,
     is_body_change,
     is_described,
     is_goal,
@@ -54,7 +55,9 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     stepped = after is not None and after.text == "steps" and marks[place + 2 : place + 3] != []
     if stepped and marks[place + 2].kind is Kind.EACH:
         return
-    if after is not None and _is_unit(after) and not linked:
+    if is_age(marks, place):
+        yield place
+    elif after is not None and _is_unit(after) and not linked:
         yield from (place, place + 1)
         if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
             yield place - 1

@@ -38,6 +38,14 @@ def with_plurals(marks: Sequence[Mark]) -> list[Mark]:
         while count is not None and after < len(marks) and marks[after].text in _OF_THEM:
             after += 1
         plural = _plural(marks, after)
+        if plural is not None and _is_held(marks, at, after):
+            number = replace(
+                marks[after], kind=Kind.NUM, text=str(plural[0]), value=plural[0], end=marks[after].end - 1
+            )
+            ending = replace(marks[after], text="s", start=marks[after].end - 1, tight=True)
+            out += [replace(marks[at], kind=Kind.NUM, value=count, parts=()), number, ending]
+            at = plural[1]
+            continue
         told = plural is not None and count is not None and _is_told(marks, at, after, plural[1])
         if plural is None or count is None or not told:
             out.append(marks[at])
@@ -97,6 +105,19 @@ def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
     )
     sure = count >= _LEAST_SURE or spoken or start > at + 1 or _is_loaded(marks, end)
     return not led and sure and not (listed and not spoken and count < _LEAST_SURE)
+
+
+def _is_held(marks: Sequence[Mark], at: int, start: int) -> bool:
+    """Whether `two twelves` are what was held: `10 per leg with two twelves`, `holding two twelves`."""
+    spoken = marks[start].kind is Kind.WORD and marks[start].text not in _LOWS and start == at + 1
+    led = marks[at - 1].text if at else ""
+    counted = led in _EACH and any(m.kind is Kind.NUM for m in marks[max(0, at - 4) : at])
+    return spoken and _count(marks, at)[0] == 2 and (led in _HOLDING or counted)
+
+
+_LOWS = ("singles", "doubles", "triples")
+_HOLDING = ("with", "w", "holding", "using", "carrying", "held")
+_EACH = ("each", "leg", "side", "arm")
 
 
 def _is_of_side(marks: Sequence[Mark], at: int) -> bool:
