@@ -8,7 +8,7 @@ from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.said import Doubt
 from bot.notation.skips import SkipsSaid
-from bot.notation.skips.endings import read_done
+from bot.notation.skips.endings import closes_part, read_done
 from bot.notation.taking import take
 from bot.notation.tokens import Mark
 
@@ -59,7 +59,7 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark], *, hurts: bool) -> Span 
 def read_done_behind(draft: Draft, marks: Sequence[Mark]) -> Span | None:
     """A `done` in a part of its own behind sets and skips that leave none open: the words that end the session."""
     is_done, name, _ = read_done(marks)
-    ends = bool(marks) and marks[-1].text == "and done"
+    ends = any(m.text == "and done" and closes_part(marks, place) for place, m in enumerate(marks))
     left = [n for n in open_names(draft) if n not in draft.skipped]
     if not (is_done or ends) or name is not None or left:
         return None

@@ -248,8 +248,8 @@ PHRASES: dict[Kind, str] = {
         "bar; the bar; just the bar; bar only"
     ),
     Kind.DROP: (
-        "pin up to; pin moved to; pin moved up to; moved the pin to; moved the pin up to; moved pin to; shifted the pin "
-        "to; pin to; "
+        "pin up to; pin moved to; pin moved up to; moved the pin to; moved the pin up to; moved pin to; shifted the "
+        "pin to; pin to; "
         "ripped a plate off; ripped a plate off each side; ripped a plate; stripped a plate; stripped a plate off; "
         "stripped a plate off each side; took a plate off; took a plate off each side; pulled a plate; pulled a "
         "plate off; pulled a plate off each side; dropped a plate; took some weight off; took weight off; took "
@@ -416,7 +416,9 @@ PHRASES: dict[Kind, str] = {
         "out the; got stuck on the; got stuck on; stuck on the; died on the; died on; failing on; failing the; failed "
         "on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; "
         "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
-        "number; failed on number; couldnt make the; " + _FAILED_ON
+        "number; failed on number; couldnt make the; could not lock out the; could not get the; could not finish the; "
+        "could not complete the; could not make the; couldnt get number; couldnt get rep; did not get the; did not make "
+        "the; didnt get number; " + _FAILED_ON
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (

@@ -46,7 +46,7 @@ from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
-from bot.notation.skips.endings import read_finish
+from bot.notation.skips.endings import closing, read_finish
 from bot.notation.skips.reach import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.stepped import with_steps
@@ -105,7 +105,7 @@ class Reader:
         draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
         elsewhen = other_times(marks) | strays
         elsewhen |= nothing_to_drop(marks, elsewhen, is_begun=bool(draft.record.stored))
-        finish = read_finish(masked(marks, elsewhen))
+        finish = read_finish(masked(marks, elsewhen - closing(marks)))
         finished = None if finish is None else (finish.start, finish.end)
         before = [marks[i] for i in sorted(elsewhen)]
         marks = masked(marks, elsewhen - skips.places)

@@ -1,43 +1,47 @@
-"""Refusals put together from their parts: `not gonna fool with`, `too tired to do`, `no energy left for`, `noped out of`.
+"""Refusals put together from their parts: `not gonna fool with`, `too tired to do`, `no energy left for`.
 
-Each is said before the names that it leaves out (`REFUSING`) or behind them (`REFUSED`). They are made by multiplying short
-lists, as people make them. Common usage on both sides of the Atlantic; no source.
+Each is said before the names that it leaves out (`REFUSING`) or behind them (`REFUSED`). They are made by multiplying
+short lists, as people make them. Common usage on both sides of the Atlantic; no source.
 """
 
-from collections.abc import Iterable
-from itertools import product
-
-from bot.notation.wordlist import words
-
-
-def _phrases(*lists: Iterable[str]) -> list[str]:
-    """Every way to take one of each list, in order."""
-    return [" ".join(" ".join(one).split()) for one in product(*lists)]
-
+from bot.notation.wordlist import products, words
 
 _WITH = ("with", "wi", "w")
 _DO = (
     *("do", "be doing", "attempt", "be attempting", "face", "touch", "manage", "stomach", "reach", "start", "risk"),
     *("get to", "get round to", "get around to", "make it to", "even look at", "even try", "even attempt"),
-    *_phrases(("fool", "mess", "mess about", "mess around", "bother", "deal", "be bothered", "be messing"), _WITH),
+    *products(("fool", "mess", "mess about", "mess around", "bother", "deal", "be bothered", "be messing"), _WITH),
 )
 _DOING = (
     *("doing", "attempting", "touching", "facing", "risking", "trying", "even trying", "getting to", "going near"),
     *("getting round to", "getting around to", "even attempting"),
-    *_phrases(("fooling", "messing", "messing about", "messing around", "bothering", "dealing"), _WITH),
+    *products(("fooling", "messing", "messing about", "messing around", "bothering", "dealing"), _WITH),
 )
 _WILL_NOT = (
     *("not gonna", "not going to", "aint gonna", "not about to", "aint about to", "wont", "will not", "shant"),
     *("shall not", "refuse to", "refusing to", "refused to", "cant bring myself to", "couldnt bring myself to"),
     *("no way i can", "no way ill", "no way im gonna", "no chance ill", "didnt have it in me to"),
     *("dont have it in me to", "havent got it in me to", "decided not to", "chose not to", "opted not to"),
-    *("elected not to", "choosing not to", "opting not to"),
+    *("elected not to", "choosing not to", "opting not to", "dont think i can", "dont think ill", "doubt ill"),
 )
 _COULD_NOT = ("cant", "cannot", "couldnt", "could not", "didnt", "did not", "never", "dont wanna", "dont want to")
 _NOT = (
-    *("not", "im not", "am not", "aint", "no way im", "no chance im", "decided against", "no", "wont be"),
+    *(
+        "not",
+        "im not",
+        "am not",
+        "aint",
+        "no way im",
+        "no chance im",
+        "not a chance im",
+        "not a hope im",
+        "decided against",
+        "no",
+        "wont be",
+    ),
     *("will not be", "shant be", "shall not be", "avoiding", "without"),
 )
+_GOT_TO = ("bothered", "reached", "attempted", "got to", "made it to", "got round to", "got around to")
 _BOTHERED = ("arsed", "assed", "bothered", "fucked", "fagged", "stuffed", "feffed", "hooped")
 _TIRED = words(
     "tired knackered gassed cooked fried wrecked shattered sore beat wiped smoked busy weak exhausted dead spent",
@@ -56,44 +60,47 @@ _OUT = words(
 _GONE = ("bail", "dip", "bounce", "leave", "run", "dash", "go", "head off", "shoot off", "split", "scoot", "jet")
 
 REFUSING = "; ".join((
-    *_phrases(_WILL_NOT, _DO),
-    *_phrases(_COULD_NOT, _DO[2:]),
-    *_phrases(_NOT, _DOING),
-    *_phrases(("never", "not"), ("bothered", "reached", "attempted", "got to", "made it to"), ("", *_WITH)),
-    *_phrases(("cant", "cannot", "couldnt", "canny", "could not"), ("be",), _BOTHERED, ("", *_WITH, "to do", "doing")),
-    *_phrases(("cba", "cbf", "cbb"), ("", *_WITH, "to do", "doing", "for")),
-    *_phrases(("too", "2"), _TIRED, ("for", "4", "to do", "to attempt", "to face", "to even try", "to try")),
-    *_phrases(_LACKING, _MEANS, ("", "left"), ("for", "4", "fur", "to do", "to attempt")),
-    *_phrases(("no", "zero", "no real", "have no", "got no", "havent any"), ("interest in", "desire to do")),
-    *_phrases(("dont have it in me", "havent got it in me", "didnt have it in me"), ("for",)),
-    *_phrases(("nothing left", "nothing left in the tank", "nothing in the tank"), ("for",)),
-    *_phrases(("not in the mood", "in no mood", "not in the right headspace", "no legs", "nae legs"), ("for",)),
-    *_phrases(_OUT, ("out of", "outta", "oot of")),
-    *_phrases(("had to", "have to", "gotta"), _GONE, ("before",)),
+    *products(_WILL_NOT, _DO),
+    *products(_COULD_NOT, _DO[2:]),
+    *products(_NOT, _DOING),
+    *products(("never", "not"), _GOT_TO, ("", *_WITH)),
+    *products(("cant", "cannot", "couldnt", "canny", "could not"), ("be",), _BOTHERED, ("", *_WITH, "to do", "doing")),
+    *products(("cba", "cbf", "cbb"), ("", *_WITH, "to do", "doing", "for")),
+    *products(("too", "2"), _TIRED, ("for", "4", "to do", "to attempt", "to face", "to even try", "to try")),
+    *products(_LACKING, _MEANS, ("", "left"), ("for", "4", "fur", "to do", "to attempt")),
+    *products(("no", "zero", "no real", "have no", "got no", "havent any"), ("interest in", "desire to do")),
+    *products(("dont have it in me", "havent got it in me", "didnt have it in me"), ("for",)),
+    *products(("nothing left", "nothing left in the tank", "nothing in the tank"), ("for",)),
+    *products(("not in the mood", "in no mood", "not in the right headspace", "no legs", "nae legs"), ("for",)),
+    *products(("have not", "i have not", "havent"), ("", "more", "the"), ("force", "power", "strength"), ("for",)),
+    *products(("aint nobody got time", "nobody has time", "nobody got time", "no one has time"), ("for", "4")),
+    *products(_OUT, ("out of", "outta", "oot of")),
+    *products(("had to", "have to", "gotta"), _GONE, ("before",)),
     *("left before", "gym closed before", "got kicked out before", "im out on", "i am out on"),
-    *_phrases(("taking a", "take a", "a", ""), ("rain check on", "raincheck on")),
-    *_phrases(("a", "its a", "gonna be a", ""), ("hard pass on", "hard no on", "hard no to", "no from me on")),
+    *products(("taking a", "take a", "a", ""), ("rain check on", "raincheck on")),
+    *products(("a", "its a", "gonna be a", ""), ("hard pass on", "hard no on", "hard no to", "no from me on")),
     *("steering clear of", "steered clear of", "staying away from", "stayed away from", "gonna avoid", "forgoing"),
     *("avoiding", "decided against", "decided to skip"),
     *("dodging", "dodged", "avoided", "nixing", "nixed", "axing", "excluding", "excluded", "crossing off"),
-    *("crossed off", "punting on", "punted on", "rainchecking", "scratching", "scratch the", "no thanks to", "no thanks on", "no ta on"),
+    *("crossed off", "punting on", "punted on", "rainchecking", "scratching", "scratch the"),
+    *("no thanks to", "no thanks on", "no ta on", "sod the", "stuff the", "screw the", "bugger the"),
     *("no ta to", "scratched", "boycotting", "swerved on", "going without", "giein up", "sackin off", "sackin"),
 ))  # fmt: skip
 """Said before what is left out."""
 
 _DENIED = ("not", "is not", "are not", "isnt", "arent", "wasnt", "werent", "was not", "were not", "never")
 REFUSED = "; ".join((
-    *_phrases(_DENIED, ("on the cards", "in the cards", "on the menu", "on the table", "getting done", "on today",
+    *products(_DENIED, ("on the cards", "in the cards", "on the menu", "on the table", "getting done", "on today",
                         "on tonight", "gonna get done", "going to get done", "being done")),
-    *_phrases(("wont", "will not", "shant", "aint gonna", "not gonna"), ("be done", "get done", "be getting done")),
-    *_phrases(("can",), ("get in the bin", "get in the sea", "get stuffed", "jog on", "piss off", "go to hell")),
-    *_phrases(("got", "get", "gets", "gettin", "getting"), ("the boot", "the bullet", "the push", "the heave ho",
+    *products(("wont", "will not", "shant", "aint gonna", "not gonna"), ("be done", "get done", "be getting done")),
+    *products(("can",), ("get in the bin", "get in the sea", "get stuffed", "jog on", "piss off", "go to hell")),
+    *products(("got", "get", "gets", "gettin", "getting"), ("the boot", "the bullet", "the push", "the heave ho",
                                                             "bumped", "nixed", "punted", "shelved", "parked")),
-    *_phrases(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
-    *_phrases(("didnt get", "never got"), ("a look in", "a lookin", "done today", "a turn")),
-    *_phrases(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
-    *_phrases(("fell", "fall"), ("by the wayside",)),
-    *_phrases(("cant", "cannot", "couldnt", "canny"), ("be",), _BOTHERED),
+    *products(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
+    *products(("didnt get", "never got"), ("a look in", "a lookin", "done today", "a turn")),
+    *products(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
+    *products(("fell", "fall"), ("by the wayside",)),
+    *products(("cant", "cannot", "couldnt", "canny"), ("be",), _BOTHERED),
     *("hell no", "absolutely not", "no thanks", "no ta", "no way jose", "no way today", "hard pass", "hard no", "cba"),
     *("cba today", "a no from me", "is a no from me", "are a no from me", "bit the dust"),
 ))  # fmt: skip

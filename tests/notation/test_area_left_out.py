@@ -4,6 +4,8 @@ The wanted rows follow from the reading rules (common practice, no source). `sq2
 `/sq` left out, `end` ends the session.
 """
 
+from datetime import timedelta
+
 import pytest
 
 from bot.notation.reading import Reading, Request, read_message
@@ -192,3 +194,84 @@ def test_a_set_is_named_by_what_the_plan_has_it_for(text: str, load: str, number
     wanted = tuple(row(f"Sumo Deadlift#{n} {load}x{3 if n == 1 else 6}") for n in numbers)
     assert (reading.ask, set(reading.performed)) == (None, set(wanted))
     assert reading.replaces == tuple(("Sumo Deadlift", n) for n in numbers)
+
+
+REFUSALS = (
+    "not gonna fool with {} today", "ain't messing with {}", "cannae be arsed wi {} the day", "canny be bothered wi {}",
+    "cant be fagged with {}", "not in the mood for {}", "zero interest in {} today", "havent got it in me for {}",
+    "noping out of {}", "hard pass on {} today", "{} can get in the bin", "i will not be attempting {} this evening",
+    "theres no way im doing {}", "never bothered with {}", "i'm sacking {} off", "im out on {} today",
+    "opted out of {} today", "steering clear of {} today", "decided against {}", "chose not to do {}",
+    "i refuse to do {} today", "left {} undone", "{} went undone", "{} didn't get a look in", "{}: hell no",
+    "{} - cba", "cba wi {}", "could not stomach {}", "not feeling {} today", "{} got the boot",
+    "punted {} to next week",
+    "moving {} to saturday", "rain check on {}", "{} will need to wait", "never reached {}", "no time left 4 {}",
+    "had to bail before {}", "nothing in the tank for {}", "no gas left for {}", "too gassed for {}",
+    "too knackered to do {}",
+)  # fmt: skip
+KEPT = (
+    "don't let me skip {} lol", "never let me skip {} again", "stop me skipping {}", "i wont let myself skip {}",
+    "i refuse to skip {} again", "no way im skipping {}", "not about to skip {}", "i know i shouldnt skip {}",
+    "gotta stop skipping {}", "can't wait to skip {}, joking", "my mate skips {}", "people who skip {} smh",
+    "i skipped {} last week", "cant believe i used to skip {}", "not started {} yet",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("name", ["curls", "the planks"])
+@pytest.mark.parametrize("text", REFUSALS)
+def test_a_refusal_of_any_making_leaves_the_exercise_out(text: str, name: str) -> None:
+    _check("ro", text.format(name), "/cu" if name == "curls" else "/pl")
+
+
+@pytest.mark.parametrize("name", ["curls", "the planks"])
+@pytest.mark.parametrize("text", KEPT)
+def test_a_skip_that_is_denied_or_not_of_today_leaves_nothing_out(text: str, name: str) -> None:
+    _check("ro", text.format(name), "")
+
+
+BESIDE = [
+    ("ro2", "60x8, not gonna mess with curls today", "ro3 60x8; /cu"),
+    ("ro2", "60x10. cba wi curls or planks", "ro3 60x10; /cu; /pl"),
+    ("ro2", "60x10, noping out of the curls, planks next", "ro3 60x10; /cu"),
+    ("ro2", "rows 60x10, then too cooked for anything else", "ro3 60x10; /cu; /pl"),
+    ("ro2", "not messing with the weight, 60x10", "ro3 60x10"),
+    ("ro2", "too gassed for more than 8. 60x8", "ro3 60x8"),
+    ("ro2", "never touched my chest on that one, 60x9", "ro3 60x9"),
+    ("ro2", "not bothering with the last set of rows", "/ro"),
+    ("ro2", "skipping the last row set and the planks", "/ro; /pl"),
+    ("ro", "skip curls, plank 40 left 35 right", "/cu; pl1 -x40 left; pl1 -x35 right"),
+    ("ro2", "60x8 and I stopped the set", "ro3 60x8"),
+    ("ro1", "The two sets that are missing I skip", "/ro"),
+    ("ro", "no curls, no dumbbells free", "/cu"),
+    ("cu", "planks?? couldn't, queue out the door, so that's me done", "/pl; end"),
+    ("ro", "knocking it on the head there no curls no plank we've a christening", "/cu; /pl; end"),
+    ("cu", "skipping the planks bc downstairs neighbour 🙄 done for today", "/pl; end"),
+    ("cu", "planks 40 35 and done, shower time", "pl1 -x40; pl2 -x35; end"),
+    *(("cu1", t, "end") for t in ("wrap!", "gonna call it a night", "done for the morning", "hitting the showers",
+                                  "im donezo", "packing it in", "all is done", "enough for today")),
+    *(("cu1", t, "") for t in ("im out of town till friday", "im out of chalk", "calling it heavy",
+                               "going home for christmas", "im out sick tomorrow")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("done", "text", "wanted"), BESIDE)
+def test_what_is_left_out_beside_sets_reasons_and_ends(done: str, text: str, wanted: str) -> None:
+    _check(done, text, wanted)
+
+
+LATE = {
+    1: ("yesty: {}", "last nite: {}", "forgot to send these from yesterday sorry. {}", "yesterday (forgot my phone) {}",
+        "did this yesterday arvo before nights, forgot to log it: {}", "should have sent this yesterday. {}",
+        "{} all from yesterday, forgot to send", "from yesterday night: {}"),
+    2: ("two days ago (forgot my phone) {}", "2 days ago, forgot to log. {}"),
+    None: ("football yesterday (legs dead) {}", "did yoga two days ago {}", "nothing yesterday, {}",
+           "forgot to eat yesterday. {}", "meant to come yesterday, {}", "sore from yesterday. {}"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("back", "text"), [(back, text) for back, texts in LATE.items() for text in texts])
+@pytest.mark.parametrize("sets_told", ["squats 100x5 5 5", "box squat 100 5, 100 5, 100 5"])
+def test_a_late_report_is_of_its_day_whatever_excuses_it(back: int | None, text: str, sets_told: str) -> None:
+    reading = _read("", text.format(sets_told))
+    assert (reading.ask, set(reading.performed)) == (None, set(_performed(SQUATS)))
+    assert reading.day == (None if back is None else NOW.date() - timedelta(days=back))

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at, part_of, text_at
+from bot.notation.clauses import part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -99,8 +99,8 @@ def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
 
 
 _ELSE = frozenset(words(
-    "football yoga pilates hike hiked match swim swam tennis climbing rugby cricket golf boxing sparring netball hockey",
-    "basketball party wedding marathon parkrun",
+    "football yoga pilates hike hiked match swim swam tennis climbing rugby cricket golf boxing sparring netball",
+    "hockey basketball party wedding marathon parkrun",
 ))  # fmt: skip
 """What was done on a day beside training."""
 
@@ -127,6 +127,8 @@ def _is_sent_late(marks: Sequence[Mark], first: int, last: int) -> bool:
         end += 1
     said = {w for i, m in enumerate(marks[start:end], start) if not first <= i <= last for w in m.text.split()}
     phoneless = bool(said & _GADGETS) and bool(said & {"forgot", "dead", "died", "no", "lost", "flat"})
+    here = {w for m in marks[slice(*part_of(marks, first))] for w in m.text.split()}
+    phoneless = phoneless and not (here & _GADGETS and not here & _TRAINED)
     return (bool(said & _SENDING and said & _FORGOT) or phoneless) and not _today_follows(marks, last + 1)
 
 
@@ -173,7 +175,8 @@ def _ends(marks: Sequence[Mark], last: int) -> bool:
 _ENDING = (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE, Kind.SORRY, Kind.COMMA)
 
 
-_WHERE = ("in", "at", "after", "before", "during")
+_PARTS_OF_DAY = ("night", "nite", "evening", "morning", "afternoon", "arvo", "lunchtime", "lunch", "noon", "pm", "am")
+_ADDRESSED = ("coach", "boss", "mate", "sorry", "btw", "pal", "chief")
 _THAN = (["than"], ["like"], ["as"], ["vs"], ["versus"], ["beat"], ["since"])
 
 
@@ -184,10 +187,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
         last += 1
     opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
-    while last + 1 < len(marks) and marks[last + 1].text in ("coach", "boss", "mate", "sorry", "btw", "pal", "chief"):
+    while last + 1 < len(marks) and marks[last + 1].text in (*_PARTS_OF_DAY, *_ADDRESSED):
         last += 1
-    while opening and text_at(marks, last + 1) in _WHERE and kind_at(marks, last + 2) in (Kind.FILL, Kind.WORD):
-        last += 2 + (kind_at(marks, last + 3) is Kind.WORD)
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"

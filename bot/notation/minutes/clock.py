@@ -9,7 +9,11 @@ from bot.notation.tokens import Mark
 
 def time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] | None:
     """Hour, minute, whether its half of the day is known, and the place after it."""
-    while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in ("about", "around", "like", "roughly"):
+    while (
+        at < len(marks)
+        and marks[at].kind is Kind.FILL
+        and marks[at].text in ("about", "around", "like", "roughly", "a")
+    ):
         at += 1
     if at >= len(marks):
         return None

@@ -52,7 +52,7 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     named = any(m.kind is Kind.NAME or (m.kind is Kind.WEAK and m.names) for m in marks[max(start, place - 3) : place])
     if named and after[:1] != ["till"]:
         return False
-    if _is_other_day(before):
+    if _is_other_day(before) or before[-2:] == ["back", "in"]:
         return False
     so, before = before, _since_so(before)
     if _is_until_something(marks, before, end) or _comes_in(before, after) or _is_given(before, after):

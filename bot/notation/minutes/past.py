@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
+from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.parts import is_to_clock, part_of
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -46,6 +47,9 @@ def over(marks: Sequence[Mark]) -> set[int]:
             found = time_of_day(marks, place + 1)
             if found is not None:
                 out |= set(range(place, found[3]))
+        rest = _rest_behind(marks, place)
+        if rest is not None:
+            out |= set(range(place, rest))
         if mark.kind is Kind.CLOCK and _is_of_event(marks, place):
             out.add(place)
         at = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
@@ -60,6 +64,16 @@ def over(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is Kind.WARMUP and kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) is Kind.MINUTES:
             out |= set(range(place, at + 2))
     return out
+
+
+def _rest_behind(marks: Sequence[Mark], place: int) -> int | None:
+    """Where `1 min 10 of rest` ends: a pause, and no hold."""
+    duration = duration_at(marks, place, False)
+    if duration is None:
+        return None
+    end = duration[1] + (kind_at(marks, duration[1]) is Kind.NUM)
+    end += text_at(marks, end) == "of"
+    return end + 1 if text_at(marks, end) in ("rest", "resting", "break", "pause", "rests") else None
 
 
 _EVENTS = frozenset(words(

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import is_hindered
@@ -265,7 +266,7 @@ def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
     mark = marks[place]
     crossed = mark.kind in (Kind.X, Kind.NO) or mark.text in ("nope", "out")
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL):
+    while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL) and marks[at].text != "but":
         at -= 1
     if mark.text == "out" and not _opens_part(marks, at):
         return False
@@ -289,7 +290,7 @@ _ALONE = ("skip", "skipping", "skipped", "skip it", "pass", "ill skip", "im skip
 
 
 def _goes_on(marks: Sequence[Mark], place: int) -> bool:
-    """`couldnt stop it`, `stopped the set`, `couldnt hold it longer`, `so i left it at 50x10`: what is denied or left stands behind.
+    """`couldnt stop it`, `so i left it at 50x10`: what is denied or left stands behind; `stopped the set`.
 
     In the words of a hurt the denial stands before.
     """
@@ -317,7 +318,7 @@ def _pronoun(marks: Sequence[Mark], place: int) -> bool:
 def _gives_up(marks: Sequence[Mark], place: int) -> bool:
     """`that's it for bench`: sets left are given up."""
     after = next((m for m in marks[place + 1 : place + 4] if m.text != "the"), None)
-    if after is None:
+    if after is None or kind_at(marks, part_of(marks, place)[1]) is Kind.QUERY:
         return False
     return marks[place].text in (
         "thats it",

@@ -3,9 +3,11 @@
 from collections.abc import Sequence
 
 from bot.notation.clauses import EDGES
+from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import DENYING
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _WITH_IT = frozenset(
     (Kind.NAME, Kind.WEAK, Kind.NUM, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.LASTREP, Kind.WARMUP)
@@ -37,6 +39,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_of_exercise(marks, place)
             or _is_of_time(marks, place)
             or _is_of_those(marks, place)
+            or _is_away(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -63,6 +66,20 @@ def _is_merely(marks: Sequence[Mark], place: int) -> bool:
 _SLIGHT = frozenset(["bit", "just", "little", "only", "slightly", "tad", "touch", "slight", "merely", "need", "mild"])
 _FAR = 12
 """Marks that are looked back at."""
+
+
+def _is_away(marks: Sequence[Mark], place: int) -> bool:
+    """`im out of town till friday`, `going home for christmas`, `calling it heavy`: something else than the end."""
+    said = marks[place].text
+    behind = " ".join(m.text for m in marks[place + 1 : place + _FAR])
+    if said in ("im out", "i am out"):
+        return behind.split()[:1] in ([w] for w in _OUT_OF) and not behind.startswith("of here")
+    if said == "calling it":
+        return behind.split()[:1] in (["heavy"], ["light"], ["hard"], ["easy"], ["a"], ["an"], ["about"])
+    return said.endswith(("home", "off")) and bool(set(behind.split()) & {*WEEKDAYS, "tomorrow", "christmas", "next"})
+
+
+_OUT_OF = words("of sick tonight tomorrow until till til for with next on ill")
 
 
 def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
@@ -122,6 +139,31 @@ def _closes(part: Sequence[Mark], mark: Mark) -> bool:
     """`done 💪 legs wasted`: a picture behind the word that tells a set, which parts it from the rest."""
     picture = bool(mark.text) and all(ord(c) > _SIGNS for c in mark.text)
     return picture and any(m.kind is Kind.DONE for m in part)
+
+
+def closes_part(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a part ends behind a place, but for words that change nothing: `and done, shower time`."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind is Kind.FILL:
+        at += 1
+    return at >= len(marks) or marks[at].kind in EDGES
+
+
+def closing(marks: Sequence[Mark]) -> frozenset[int]:
+    """The place of the client's own end that closes a message, whose reason may stand before it: `no planks bc the kids
+    are asleep done for today`; not `my mate is done for today`.
+    """
+    place = next((i for i in range(len(marks) - 1, -1, -1) if marks[i].kind not in (Kind.FILL, Kind.STOP)), None)
+    if place is None or marks[place].kind is not Kind.FINISH:
+        return frozenset()
+    at = place - 1
+    while at >= 0 and marks[at].kind is Kind.FILL:
+        at -= 1
+    hinders = at >= 0 and (marks[at].kind in _UNENDED or bool(set(marks[at].text.split()) & DENYING))
+    return frozenset() if hinders else frozenset([place])
+
+
+_UNENDED = (Kind.WAS, Kind.OTHERPERSON, Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO, Kind.TALKNUM, Kind.TO)
 
 
 _SIGNS = 0x2600

@@ -9,8 +9,8 @@ from bot.notation.tokens import Mark
 _HINDERS = frozenset((Kind.OTHERTIME, Kind.NOT, Kind.UNDONE, Kind.NO))
 DENYING = frozenset(["dont", "didnt", "wont", "never", "not", "without", "wouldnt", "cant", "couldnt", "isnt", "no",
                      "shouldnt", "mustnt", "neednt", "refuse", "refusing", "shant"])  # fmt: skip
-_LETTING = frozenset(["let", "letting", "me", "myself", "you", "us", "to", "from", "gonna", "going", "about", "dare", "be",
-                      "way", "chance", "im", "ill", "on", "thinking", "keep", "even", "allowed"])  # fmt: skip
+_LETTING = frozenset(["let", "letting", "me", "myself", "you", "us", "to", "from", "gonna", "going", "about", "dare",
+                      "be", "way", "chance", "im", "ill", "on", "thinking", "keep", "even", "allowed"])  # fmt: skip
 _STOPPING = ("stop", "stopping", "quit")
 _ALWAYS = frozenset(["always", "never", "who", "that", "just", "usually", "often", "also"])
 _BEFORE_NOW = frozenset(["last week", "last time", "last session", "last month", "last year", "usually", "normally",

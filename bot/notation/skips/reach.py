@@ -10,7 +10,22 @@ _LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.S
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
 _PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
                       Kind.OR))  # fmt: skip
-_DOING = ("doing", "do", "did", "moving", "moved", "move", "straight", "started", "starting", "onto", "going", "but")
+_DOING = (
+    "doing",
+    "do",
+    "did",
+    "moving",
+    "moved",
+    "move",
+    "straight",
+    "started",
+    "starting",
+    "onto",
+    "going",
+    "but",
+    "just",
+    "only",
+)
 """Words behind what is skipped that tell of what is done instead."""
 PRONOUNS = frozenset(["them", "it", "those", "these", "that", "em", "dem", "both"])
 
@@ -22,7 +37,8 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     rest = False
     at = place + 1
     sets_first = False
-    skipped = marks[place].kind is Kind.SKIPPED or (place > 0 and marks[place - 1].kind is Kind.NAME)
+    listed = place > 1 and marks[place - 2].kind in (Kind.NO, Kind.SKIP)
+    skipped = marks[place].kind is Kind.SKIPPED or (place > 0 and marks[place - 1].kind is Kind.NAME and not listed)
     while at < len(marks):
         mark = marks[at]
         if (found or skipped) and mark.kind in (Kind.NAME, Kind.WEAK) and _is_reason(marks, at):
@@ -37,7 +53,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             found.append(mark)
         elif not found and (_is_other(marks, at, place) or _is_of_it(mark)):
             sets_first = True
-        elif mark.kind is Kind.THEREST and _is_of_name(marks, at):
+        elif (mark.kind is Kind.THEREST and _is_of_name(marks, at)) or _is_set_of(mark, marks[at - 1], found):
             pass
         elif mark.kind is Kind.THEREST and _is_of_pronoun(marks, at) and not found:
             sets_first = True
@@ -55,6 +71,11 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+def _is_set_of(mark: Mark, before: Mark, found: Sequence[Mark]) -> bool:
+    """`the last landmine set and the holds`: which set of the name that stands before."""
+    return bool(found) and before is found[-1] and mark.kind in (Kind.LASTSET, Kind.SET, Kind.SETS)
 
 
 _TOO = frozenset(["too", "as well", "also", "aswell"])
@@ -113,7 +134,7 @@ def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
 
 _FAR = 60
 """Marks that are looked back at."""
-_COUNTS = {"two": 2, "three": 3, "four": 4, "both": 2}
+_COUNTS = {"two": 2, "three": 3, "four": 4, "both": 2, "2": 2, "3": 3, "4": 4}
 
 
 def rest_count(marks: Sequence[Mark], used: set[int]) -> int | None:

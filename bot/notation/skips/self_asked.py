@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -22,6 +22,11 @@ _DENIED = frozenset(
         "not tonight",
         "zero interest",
         "zero energy",
+        "not a chance",
+        "no chance",
+        "also not",
+        "also no",
+        "as if",
     ]
 )
 _LITTLE = frozenset(["ha", "haha", "lol", "also", "too", "as", "well", "again", "today", "tonight", "em", "them",
@@ -37,7 +42,10 @@ def with_self_asked(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.QUERY or kind_at(marks, place - 1) not in _NAMES or not _opens(marks, place):
             continue
-        cue = _answer(marks, place)
+        last = place
+        while kind_at(marks, last + 1) is Kind.QUERY or text_at(marks, last + 1) == "!":
+            last += 1
+        cue = _answer(marks, last)
         if cue is None:
             continue
         out[place] = replace(mark, kind=Kind.COLON, text=":")

@@ -115,6 +115,8 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
     mark = marks[place]
     if mark.text in ("not done", "set no"):
         return _denies(marks, place)
+    if mark.text in _LATER and kind_at(marks, place - 1) is Kind.THEREST:
+        return True
     if mark.text == "never happened":
         return kind_at(marks, place - 1) in _NAMES
     if mark.text in ("bailed", "dropped", "cancelled", "gone") or (
@@ -124,6 +126,8 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
     return mark.kind is Kind.FINISH and _is_of_name(marks, place)
 
 
+_LATER = frozenset(["tomorrow", "tmrw", "tomorow", "next time", "next session", "next week"])
+"""`the rest tomorrow`: not today."""
 _USED_UP = frozenset(["legs", "leg", "arms", "back", "chest", "abs", "core", "grip", "hands", "shoulders", "quads"])
 """What is gone when it is tired: `90x10, legs gone` leaves no leg curl out."""
 
