@@ -10,14 +10,40 @@ from bot.notation.wordlist import words
 
 
 def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """`both` and `all` before a hurt, which count its places and no sets: `145x8, both my wrists hurt`."""
+    """What counts the places of a hurt and no sets: `145x8, both my wrists hurt`, `two of my fingers are numb`."""
     out: set[int] = set()
     for place in hurt:
         at = place - 1
-        while at >= 0 and marks[at].kind is Kind.FILL:
+        while at >= 0 and (marks[at].kind is Kind.FILL or (at in hurt and marks[at].text in _OF_MY)):
             at -= 1
         if at >= 0 and marks[at].kind in (Kind.EACH, Kind.ALL) and marks[at].text.split()[0] in ("both", "all"):
             out.add(at)
+        few = at >= 0 and marks[at].kind is Kind.NUM and marks[at].value in _FEW and marks[place].text in _SEVERAL
+        if few and kind_at(marks, at - 1) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.WITH, Kind.KG, Kind.LB):
+            out.add(at)
+    return out
+
+
+_OF_MY = ("of", "my", "the", "of my", "of the")
+_FEW = range(2, 6)
+_SEVERAL = frozenset(words("fingers toes knuckles nails ribs calluses blisters fingertips discs teeth"))
+"""Places of which a client has several, and counts them."""
+_LED_TO = frozenset(words("since started began with on during doing from"))
+_OF_EXERCISE = frozenset(words("the my those these doing last set of"))
+
+
+def names_since(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """The exercise since which it hurts, which heads no set: `8 reps but my foot is numb since the deadlifts`."""
+    out: set[int] = set()
+    for place, mark in enumerate(marks) if hurt else ():
+        numbered = kind_at(marks, place + 1) in (Kind.NUM, Kind.CLOCK, Kind.COLON)
+        if mark.kind is not Kind.NAME or numbered or not _in_hurt(marks, place, hurt):
+            continue
+        before = [w for m in marks[max(0, place - 5) : place] for w in m.text.split()]
+        while before and before[-1] in _OF_EXERCISE:
+            before.pop()
+        if before[-1:] == ["since"] or (before[-2:-1] in (["started"], ["began"]) and before[-1] in _LED_TO):
+            out.add(place)
     return out
 
 
@@ -81,10 +107,20 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             out |= {place, place + 1}
         if mark.kind is Kind.NUM and text_at(marks, place - 1) == "rep" and place + 1 in hurt:
             out |= {place - 1, place}
+        if mark.kind is Kind.WAS and _leads_into(marks, place, hurt):
+            out.add(place)
         again = mark.kind is Kind.ALL and mark.text.endswith(" time")
         if again and text_at(marks, place + 1).split()[:1] in _DOERS and _in_hurt(marks, place, hurt):
             out.add(place)
     return out
+
+
+def _leads_into(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
+    """`i was dizzy`, `was a bit faint`: what was, is the hurt; `that was 80x5` corrects."""
+    at = place + 1
+    while kind_at(marks, at) is Kind.FILL and at not in hurt:
+        at += 1
+    return at in hurt and kind_at(marks, place - 1) is not Kind.NUM
 
 
 def _in_hurt(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
@@ -97,18 +133,20 @@ _DOERS = (["i"], ["it"], ["my"], ["the"], ["we"], ["when"])
 
 
 def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """`elbow 2/10 and shoulder 4/10, both the left side`: the side of all hurts before it, in a part of its own."""
+    """`elbow 2/10 and shoulder 4/10, both the left side`, `wrists ouchy, both of them`: a part behind a hurt."""
     out: set[int] = set()
-    for place, mark in enumerate(marks):
-        if mark.kind is not Kind.EACH or mark.text.split()[0] != "both":
+    for place, mark in enumerate(marks) if hurt else ():
+        if mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split()[0] != "both":
             continue
-        before = place - 1
+        start, end = part_of(marks, place)
+        before = start - 1
         while before >= 0 and marks[before].kind in (Kind.FILL, Kind.COMMA):
             before -= 1
-        at = place + 1
-        while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.AT, Kind.WITH):
-            at += 1
-        sided = any(m.kind in (Kind.LEFT, Kind.RIGHT) for m in marks[place + 1 : at])
-        if before in hurt and sided and (at >= len(marks) or marks[at].kind in EDGES):
-            out |= set(range(place, at))
+        own = all(m.kind in _OF_BOTH or m.text in _THEM for m in marks[start:end] if m is not mark)
+        if before in hurt and own:
+            out |= set(range(start, end))
     return out
+
+
+_OF_BOTH = (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.AT, Kind.WITH)
+_THEM = frozenset(words("em them sides side knees hips shoulders elbows wrists ankles hands feet legs arms"))

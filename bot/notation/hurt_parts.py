@@ -57,6 +57,19 @@ def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
         telling = telling and kind_at(marks, place + 1) in _NUMBERS
         if not telling and (_worded(marks, place - 1, hurt) or place + 1 in hurt or _in_part(marks, place + 1, hurt)):
             out[place] = replace(mark, kind=Kind.STOP, text=".")
+    return _parted_at_but(out, hurt)
+
+
+def _parted_at_but(marks: list[Mark], hurt: set[int]) -> list[Mark]:
+    """`8 but a pressing in the chest`: a set on one side of `but` and a hurt on the other are parts of their own."""
+    out = list(marks)
+    for place in [p for p, m in enumerate(marks) if m.text == "but" and p not in hurt] if hurt else ():
+        start, end = _part(out, place)
+        sides = [set(range(start, place)), set(range(place + 1, end))]
+        hurts = [bool(side & hurt) for side in sides]
+        counts = [any(out[p].kind in _NUMBERS and p not in hurt for p in side) for side in sides]
+        if [hurts, counts] in ([[False, True], [True, False]], [[True, False], [False, True]]):
+            out[place] = replace(out[place], kind=Kind.COMMA)
     return out
 
 

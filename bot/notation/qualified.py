@@ -41,4 +41,10 @@ def _leads(marks: Sequence[Mark], place: int, size: int) -> bool:
     """Whether it opens its part, and a number follows."""
     after = marks[place + size] if place + size < len(marks) else None
     opens = place == 0 or marks[place - 1].kind in (*EDGES, Kind.FILL)
+    if place and marks[place - 1].text.split()[-1:] in ([w] for w in _FELT):
+        return False
     return opens and after is not None and after.kind in (Kind.NUM, Kind.COLON, Kind.COMMA)
+
+
+_FELT = words("bit little so very really still quite rather pretty felt feel feeling feels slightly im too kinda well")
+"""Before `stiff` these tell how the client is: `back a bit stiff, 75x5`."""

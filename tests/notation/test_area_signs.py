@@ -57,6 +57,15 @@ back|||skipping rdls, back
 back|||had to stop the rows with this back pain
 rib|||25 tibs and a cramp under the ribs
 |||25 tibs and cramp
+shoulder|||85x5, shoulder twinged on the 4th, gone now
+wrist|||little sting in the wrist, gone
+knee|||felt my knee on the last two
+elbow|||bothersome elbow
+hand|||booboo on my hand
+hip|5|right|there is a pinch deep in the hip at the bottom, 3/10 left and 5/10 right
+hip|5|right|hip pinch left 3/10 and right 5/10
+elbow|4|right|both elbows hurt, 2/10 left one, 4/10 the right one
+back|6||did me back in on that yates set, 6 outta 10
 """
 URGENT = """
 |Ten minutes after bike and the breath still is not coming back
@@ -95,6 +104,46 @@ neck|neck hurt and now both hands tingle and are clumsy
 back|back went and now both legs are weak
 |couldnt think of the words and my arm was heavy
 leg|weak left leg since the deads, cant stand on it
+chest|there was a pressing feeling in my chest on the way in, it went away. 90 x 12
+chest|my chest felt as if it was in a vice earlier
+chest|it pulls in the chest when i breathe deep
+breastbone|indigestion burning behind the breastbone every time i push - bench 60x5
+heart|my ticker felt squeezed
+jaw|pain between the shoulder blades and into my jaw
+|i went down on the gym floor, someone woke me
+|my ears were ringing and the room closed in
+|i was on the floor before i knew it
+|almost passed away on the last rep, had to lie down
+|lost myself for a couple of seconds
+|proper head rush, went down on one knee and couldnt see
+|my partner says i was gone for ten seconds
+|things went far away and quiet
+|i do not become enough air
+|winded and it isnt going away
+|my breathing never went back to normal after the rower
+|respiration is bad, not recovering
+|i run out of air walking to the car
+|need to sit up in bed to breathe
+head|the back of my head blew up on rep 3, agony
+arm|lost the feel in my right arm
+thigh|my thigh has no sensation when i touch it
+calf|the outside of my calf is numb to the touch
+leg|the feeling in my left leg is gone since set 2
+leg|my leg fell asleep during the set and hasnt come back
+|when i wipe i dont feel anything
+leg|left leg feels much weaker than the right since yesterday
+finger|i couldnt button my shirt this morning, fingers wont do it
+achilles|achilles popped, foot wont push down
+|vision in one eye went for a minute
+|i dont feel when i need to go
+leg|there is a hot lump in the back of my lower leg
+|when i went to the loo this morning it came out the colour of cola
+|number one is coming out brown
+|took a leak and it looked like coffee
+|the water i pass is brown
+heart|my heart races when i lie down
+heart|heart rate is stuck at 150 an hour after
+heart|felt my heart stop and start again
 """
 NONE = """
 rpe 8 the last one. I've twenty minutes left so I'm leaving out the ab wheel
@@ -133,6 +182,28 @@ heart racing after 20 min on the bike
 fainted when i saw the price of creatine
 if im honest i couldve done more
 skipped chest, back
+calf raise 40x20 and 40x18, ow the burn is real but good
+that's me finished, now pani puri time
+with the 5kg plate on my back this time: 12
+weight on my hips, 80x10
+bench felt heavy on my chest today, 80x5
+a real headache to find a free bench
+ouch my wallet, new belt
+out of breath walking lunges 12 each
+out of air on the last sprint lol
+number one on the plan done 60x5
+took a leak between sets, 60x5
+gym's closing in a sec so no rows today
+everything is closing at 8 so quick
+left leg weaker than right, 8 and 10
+wiped down the bench, felt good
+floor press woke me up lol
+saw black plates and got scared
+dizzy with joy
+no feeling for it today
+the niggle has gone, 80x5
+knee pain gone since tuesday, 80x5
+whoever invented these owes me money
 """
 SIDES = {"left": Side.LEFT, "right": Side.RIGHT, "": None}
 
@@ -247,3 +318,40 @@ def test_a_set_beside_a_rhetorical_question_is_stored(said: str) -> None:
     for text in (f"60x5, {said}", f"{said}. 60x5"):
         got = read(text, "Bench Press#1 60x6", current="Bench Press")
         assert (got.ask, got.performed, got.question) == (None, rows("Bench Press#2 60x5"), False), text
+
+
+BESIDE = [
+    "i was dizzy",
+    "wrists a bit ouchy, both of them",
+    "elbows niggle, both of em",
+    "two fingers are numb since the row",
+    "a pressing in the chest that came and went",
+    "respiration is bad, not recovering",
+    "coach, not to worry you but there was an ache behind my breastbone",
+    "cant feel my left foot since the deadlifts",
+    "knee hurts but only when i climb stairs",
+]
+
+
+@pytest.mark.parametrize("hurt", BESIDE)
+def test_what_tells_of_a_hurt_changes_no_set(hurt: str) -> None:
+    """What was, is or began in it corrects, counts and names nothing: the set is kept as it is told."""
+    for text in (f"60x5. {hurt}", f"{hurt}. 60x5", f"{hurt}, 60x5", f"60x5 but {hurt}"):
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.replaces, got.performed) == (None, (), rows("Bench Press#2 60x5")), text
+        assert got.pain is not None, text
+
+
+def test_stiff_is_how_the_client_is() -> None:
+    """No other kind of lift where it is felt."""
+    for said in ("back a bit stiff", "felt stiff", "shoulders still stiff"):
+        got = read(f"{said}, 60x5", "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.pain, got.performed) == (None, None, rows("Bench Press#2 60x5")), said
+
+
+@pytest.mark.parametrize("asked", ["i train the same?", "the same weight next time?", "train same weight?"])
+def test_the_same_that_is_only_asked_about_is_no_set(asked: str) -> None:
+    """With and without a set before it."""
+    for done in ((), ("Bench Press#1 60x6",)):
+        got = read(asked, *done, current="Bench Press")
+        assert (got.ask, got.performed, got.question) == (None, (), True), asked

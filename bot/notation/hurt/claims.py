@@ -1,6 +1,7 @@
 """From signs, hurts and scores to what the client claims, and the one of them that is kept."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
@@ -43,7 +44,7 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     claims = _settled([replace(c, score=owned.get(i), scored=scores_of(scene, c, scores)) for i, c in enumerate(raw)])
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
-    return [_severe_headache(_of_scored_side(scene, _of_two_sides(scene, c, scores))) for c in standing]
+    return [_severe_headache(_of_two_sides(scene, _of_scored_side(scene, c), scores)) for c in standing]
 
 
 def _of_another(scene: Passage, spot: Spot, judged: set[Spot]) -> bool:
@@ -67,24 +68,39 @@ _ONE = word_set("one side 's is was knee shoulder elbow hip")
 
 
 def _of_two_sides(scene: Passage, claim: Claim, scores: list[Score]) -> Claim:
-    """`both knees sore, left 3 right 5`: the side with the higher score."""
-    if claim.spot is None or claim.side is not None or not claim.spot.place.plural:
+    """`both knees sore, left 3 right 5`, `hip hurts 3/10 left, 5/10 right`: the side with the higher score."""
+    if claim.spot is None or claim.side is not None:
         return claim
-    said: list[tuple[int, Side, Score]] = []
-    for i in range(claim.tokens[-1] + 1, min(claim.tokens[-1] + 12, len(scene.tokens) - 1)):
-        at = i + 1
-        while scene.word(at) in _TO_SCORE and at < i + 5:
-            at += 1
-        if scene.word(i) in SIDES and at < len(scene.tokens):
-            plain = next((s for s in scores if s.first == at), None)
-            bare = scene.tokens[at].word if scene.tokens[at].kind is Kind.NUMBER else ""
-            found = plain or (Score(at, at + 1, int(bare), plain=False) if bare.isdigit() and int(bare) <= 10 else None)
-            said += [(found.value, SIDES[scene.word(i)], found)] if found else []
-    if len({side for _, side, _ in said}) != 2:
+    told = _sides_and_scores(scene, claim, scores, bare=claim.spot.place.plural)
+    sides = [x for x in told if isinstance(x, Side)]
+    numbers = [x for x in told if isinstance(x, Score)]
+    in_turn = all(isinstance(a, Side) is not isinstance(b, Side) for a, b in pairwise(told))
+    if len(told) != 4 or not in_turn or len(set(sides)) != 2:
         return claim
-    _, side, score = max(said, key=lambda x: x[0])
-    tokens = tuple(sorted({*claim.tokens, *(i for _, _, s in said for i in range(s.first, s.end))}))
+    score, side = max(zip(numbers, sides, strict=True), key=lambda x: x[0].value)
+    tokens = tuple(sorted({*claim.tokens, *(i for s in numbers for i in range(s.first, s.end))}))
     return replace(claim, side=side, score=score, tokens=tokens)
+
+
+def _sides_and_scores(scene: Passage, claim: Claim, scores: list[Score], *, bare: bool) -> list[Side | Score]:
+    """The sides and the scores that are told behind a claim, in order; with `bare` also numbers behind a side."""
+    out: list[Side | Score] = []
+    at = claim.tokens[-1] + 1
+    while at < min(claim.tokens[-1] + _FAR, len(scene.tokens)) and len(out) < 4:
+        token = scene.tokens[at]
+        score = next((s for s in scores if s.first == at and s.plain), None)
+        if score is None and bare and token.kind is Kind.NUMBER and token.word.isdigit() and int(token.word) <= 10:
+            score = Score(at, at + 1, int(token.word), plain=False)
+        if token.kind is Kind.WORD and token.word in SIDES:
+            out.append(SIDES[token.word])
+        elif score is not None:
+            out.append(score)
+        at = score.end if score is not None else at + 1
+    return out
+
+
+_FAR = 24
+"""Words behind a claim in which its sides and their scores are told."""
 
 
 def _severe_headache(claim: Claim) -> Claim:

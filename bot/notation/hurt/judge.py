@@ -124,7 +124,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.TALK, "something was taken"
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
         return Verdict.EFFORT, "a pump"
-    if word == "headache" and before == "a" and scene.word(mark.first - 2) in _NUISANCE:
+    chore = after == "to" and scene.word(mark.end + 1) not in ("the", "my", "left", "right", "one")
+    if word == "headache" and (chore or (before == "a" and scene.word(mark.first - 2) in _NUISANCE)):
         return Verdict.TALK, "a nuisance"
     return Verdict.PAIN, "a hurt by itself"
 
@@ -146,7 +147,10 @@ def _placeless(scene: Passage, mark: Mark) -> Judged:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
     if {"good", "way"} <= scene.words(mark.end, mark.end + 6):
         return Verdict.TALK, "in a good way"
-    if mark.cue in (Cue.HURT, Cue.PAIN) and scene.sentence_words(mark.first) & _LOVED:
+    burns = scene.sentence_words(mark.first) & {"burn", "burns", "burned", "burning", "burnt"}
+    if mark.cue is Cue.OUCH and burns and scene.of(Cue.GOOD, Cue.LAUGH, Cue.FINE):
+        return Verdict.EFFORT, "the burn of a set"
+    if mark.cue in (Cue.HURT, Cue.PAIN, Cue.OUCH) and scene.sentence_words(mark.first) & _LOVED:
         return Verdict.EFFORT, "and they liked it"
     stopped = any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.STOPPED))
     one_before, before = scene.word(mark.first - 1), scene.words(mark.first - 4, mark.first)

@@ -107,7 +107,7 @@ def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bo
     if not scene.same_sentence(g.first, mark.first) or scene.words(g.first - 2, g.first) & _NOT_QUITE:
         return False
     settles = scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went", "stop"))
-    if mark.cue in _EVENTS and settles and not before_today:
+    if (mark.cue in _EVENTS or _happened(scene, mark)) and settles and not before_today:
         return False
     if not (0 <= g.first - mark.end <= 6 or 0 <= mark.first - g.end <= 3):
         return False
@@ -116,6 +116,24 @@ def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bo
         scene.word(i) in ("but", "and", "then", "my", "still") or scene.tokens[i].gap is Gap.SOFT for i in between
     )
     return before_today or not broken
+
+
+_TOOK_PLACE = word_set(
+    """
+    twinged pinched stung grabbed jabbed nipped twanged zapped spasmed cramped ached niggled throbbed pulled caught
+    winced shot stabbed poked
+    """
+)
+_ONE = word_set("a an little slight some small tiny quick brief bit had felt got one sudden sharp short momentary")
+
+
+def _happened(scene: Passage, mark: Mark) -> bool:
+    """`shoulder twinged, gone now`, `a little sting in the wrist, gone`: it came in the session, which counts.
+
+    `the pain is gone` tells of a hurt that the coach knows of, whose end is news.
+    """
+    told = scene.words(mark.first, mark.end) & _TOOK_PLACE
+    return bool(told or scene.words(mark.first - 2, mark.first) & _ONE)
 
 
 def long_ago(scene: Passage, mark: Mark) -> bool:

@@ -71,7 +71,7 @@ _BESIDE = word_set(
 
 def supposed(scene: Passage, mark: Mark) -> bool:
     """An urgent sign only supposed: `what if i pass out`. `I'm going to pass out` is no supposition."""
-    if scene.words(mark.first - 4, mark.first) & {"like", "as"}:
+    if scene.words(mark.first - 7, mark.first) & {"like", "as"}:
         return False
     return _under(scene, mark, Cue.IF)
 

@@ -22,27 +22,37 @@ EFFECTS: dict[Cue, str] = {
       started/starts/just/kept/keeps* turning/swimming/swirling/reeling/floating; sight/vision/eyesight/eyes is/was/
       has/had/all/just/started/starts/began/to/kept/'s* closed/closing/close/narrowed/narrowing/narrow/shrank/
       shrinking/shrunk/tunnelled/tunneled/tunneling/dimmed/dimming/dim/darkening/darkened/disappeared/disappearing/
-      swam in?; everything/world/view/picture is/was/has/all/just/started/starts/began/to/kept/'s* closed/closing/
-      narrowed/narrowing/shrank/shrinking/shrunk/tunnelled/tunneled/dimmed/dimming/darkened/darkening/faded/fading/
+      swam in?; world/view/picture is/was/has/all/just/started/starts/began/to/kept/'s* closed/closing; everything/
+      world/view/
+      picture is/was/has/all/just/started/starts/began/to/kept/'s* narrowed/narrowing/shrank/shrinking/shrunk/
+      tunnelled/tunneled/dimmed/dimming/darkened/darkening/faded/fading/
       swam/swimming/blurred/blurring in?/out?/away?; everything/room/gym/floor/ground/world/ceiling/walls/platform/
       all went/go/was/is/'s/started/starts/began/just/to/all/kept/dark/black/grey/and* tilted/tilting/tilt/swaying/
       swayed/sway/swirling/swirl/wobbling/rocking/rotating/swimming/spun/revolving/sideways; room/floor/ground/
-      world/ceiling/walls/head was/is/'s/started/kept* turning/moving; everything/voices/sounds was/were/went/goes/
-      got/felt/sounded/seemed/is/just/all/so/really* faraway/distant/muffled; everything/voices/sounds/room/gym was/
-      were/went/goes/got/felt/sounded/seemed/is/just/all/so/really/very* far away/off; blood/colour/color
-      drained/left/gone/went/rushed/rushing from/out of?/to my/the? head/face; lost/lose/missing a/some/few/couple/
-      of/the* seconds/secs/moments; i/was/been/were/think/must/have* out for a/some/few/couple/of/like/two/three/
+      world/ceiling/walls/head was/is/'s/started/kept* turning/moving; room/gym/head/world/walls went/goes/go round;
+      nearly/almost passed/pass/passing away; everything/things/voices/sounds was/were/went/goes/
+      got/felt/sounded/seemed/is/just/all/so/really* faraway/distant/muffled; everything/things/voices/sounds/room/
+      gym was/were/went/goes/got/felt/sounded/seemed/is/just/all/so/really/very* far away/off; blood/colour/color
+      drained/left/gone/went/rushed/rushing from/out of?/to my/the? head/face; lost/lose/missing myself for; lost/
+      lose/missing a/some/few/couple/
+      of/the* second/seconds/sec/secs/moment/moments; i/was/been/were/think/must/have* out for a/some/few/couple/of/
+      like/two/three/
       four/five/ten/maybe/about* seconds/secs/second/sec/moment; don't/doesn't/can't/didn't/not/no remember/recall/
-      memory of? putting/racking/landing/falling/hitting/dropping/finishing/lowering/collapsing; lost/losing/lose
+      memory of? putting/racking/landing/falling/hitting/dropping/finishing/lowering/collapsing; don't/doesn't/can't/
+      didn't/not/no remember/recall/memory of? going/ending down/up; lost/losing/lose
       the/my? senses/knowledge; next thing i? know/knew/was; looking/staring at/up the/at* ceiling; nearly/almost/
       just/then/about/to/i toppled/topple/crumpled/crumple/keeled/keel; my/the tension dropped/fell/drops/falls/
       crashed; blood/low pressure/tension dropped/fell/crashed/drop; head rush so/that/and/i/where/bad/had/to*
       can't/see/fell/stagger/staggered/sit/lie/hold/black/grey/nearly/almost; was/were gone/away/blank/absent/blanked
-      for a/some/few/
-      couple/of/like/two/three/maybe* seconds/secs/second/sec/moment; or/else i/'d/i'd/would/would've/have* fallen/
+      for a/some/few/couple/of/like/two/three/four/five/six/ten/fifteen/twenty/thirty/maybe/about/good* seconds/
+      secs/second/sec/
+      moment; or/else i/'d/i'd/would/would've/have* fallen/
       fainted/toppled/keeled/collapsed; fell/fall/falling/dropped/went out of?
       consciousness/conscious; greying/graying/blacking/browning/whiting out; can't see for/anything/nothing a/one/
-      few/couple/some/for* moment/second/seconds/sec/secs; walls closing/coming in; floor/ground came up; legs went/
+      few/couple/some/for* moment/second/seconds/sec/secs; walls/room is/was/were/'s/started* closed/closing/coming
+      in; everything closed/closing in on; swimmy/spinny/woozy/
+      floaty head; wasn't/weren't there/here/present for a/few/couple/some* second/seconds/sec/secs/moment; floor/
+      ground came up; legs went/
       go/gone/just* out? from under me; everything narrowed/narrowing/narrow; view/sight/vision got/is/was/went/
       became/gets* small/smaller/narrow/narrower/tiny/foggy
     """,
@@ -65,7 +75,8 @@ EFFECTS: dict[Cue, str] = {
     Cue.BREATHLESS: """
       can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?;
       not/don't/doesn't/didn't
-      get/take @any* air/oxygen; air/oxygen doesn't/won't/isn't/not/can't/don't/didn't/wouldn't/hardly enter/enters/
+      get/take/become/receive/obtain @any* air/oxygen; can't get/take/draw a? deep/full/proper one; air/oxygen
+      doesn't/won't/isn't/not/can't/don't/didn't/wouldn't/hardly enter/enters/
       come/coming/comes/go/going/goes/get/getting/arrive/reach/pass in?; lungs/lung/throat/airway/airways/windpipe
       feel/feels/are/is/'s/felt/like/they/all/totally/have/went* shut/closed/closing/locked/blocked/tight/stuck/
       collapsed/closes/shutting/clogged/seized; breathing/breathe/breath/breathes/air/like/as/it/is/'s/feels/i'm/if*
@@ -77,7 +88,12 @@ EFFECTS: dict[Cue, str] = {
       stays/stay/stayed/remains/keeps/comes* short/shallow/gone/stuck/
       missing/laboured/labored/lacking/blocked; short breath; each/every breath is/feels/was half/short/tiny/
       shallow/small; inhaler/puffer isn't/not/doesn't/didn't/won't/hardly/no/does/did @bit* touching/touch/help/
-      helping/work/working/nothing; breathe/breathing/respire badly/poorly; air hunger/hungry; short/shortness of
+      helping/work/working/nothing; breathe/breathing/respire badly/poorly; respiration is/'s/was/very/so/still*
+      bad/hard/difficult/short;
+      winded/breathless/breathlessness and/but/it/this/that/i/just* isn't/won't/not/hasn't/doesn't/never going/go/
+      goes/gone/
+      pass/passing away?; breathless/breathlessness came/comes/come on? for nothing/no/out; air hunger/hungry;
+      short/shortness of
       air/oxygen/wind; starved/starving/lack/missing/hungry of/for? air/oxygen/breath; i respire/respirate; can't
       respire; like/like i/i'm/am? drowning/drown/suffocate
     """,
@@ -99,8 +115,9 @@ EFFECTS: dict[Cue, str] = {
       aren't/wasn't mine/attached; after/from/at/like the? dentist/dentists; feels/feel/felt/like/as/made/walking
       like/on/of/a/made* block/lump/piece/of/wrapped/in* wood/wooden/rubber/rubbery/stone/plastic/cotton/wool/meat;
       belongs/belong to? someone/somebody/another else?; doesn't/don't/not/isn't/didn't belong/part to/of me; like?
-      somebody/someone else 's; asleep/sleeping and/but
-      won't/doesn't/not/isn't/can't; no/lost/losing/without/zero/lose/loss of? all/the/my/any/most/some*
+      somebody/someone else 's; cotton/wool/carpet/sponge/cushion/pillow is?
+      between/under; asleep/sleeping and/but won't/doesn't/not/isn't/can't; no/lost/losing/without/zero/lose/loss
+      of? all/the/my/any/most/some*
       sensibility/sensitivity/sensations; sensation/sensibility is/has/'s/was/all/not/just/hasn't/completely* gone/
       lost/disappeared/left/come/returned; pinch/poke/prick/pinched/poked it/them/and/i/feel/get/there/'s/then/but*
       nothing; no/nothing feeling/sensation down/when
@@ -151,7 +168,9 @@ EFFECTS: dict[Cue, str] = {
       coming/runs/ran/goes/went/slipped/slips/escaped/leaks out? by/without/before; @cannot tell/feel/know/sense/
       notice when/if/that/i/full* have/need/needed/to/the/going/my/go/am/'m/a* loo/toilet/pee/wee/poo/bathroom/wc/
       restroom/bladder/peeing/weeing/wipe/wiping; don't/didn't/doesn't/never/can't feel/felt/notice/noticed when/it/
-      myself/me/the/my/i/need/to/urge/that/if* pee/wee/peeing/peed/weeing/wiping/wipe; need/needed/needing/want/
+      myself/me/the/my/i/need/to/urge/that/if* pee/wee/peeing/peed/weeing/wiping/wipe; don't/doesn't/can't/didn't
+      feel/sense when/if/that i/it need/have to? go;
+      need/needed/needing/want/
       wanted/try/tried/trying to pee/wee/piss/urinate and/but/yet/it/i/then* nothing/can't/won't/not/doesn't/didn't
       comes/come/came/coming/happens/happened/start/starts/go/get; pee/wee/urine/bladder/stream won't/doesn't/not/
       can't start/come/empty/stop; no/lost/losing/without/zero/any control down below/there; accident/mess in/on my/
@@ -191,7 +210,8 @@ EFFECTS: dict[Cue, str] = {
       boiling/roasting/feverish/flushed/reddened/radiator/glowing/inflamed; hot water bottle; red hot
     """,
     Cue.URINE: """
-      toilet/loo bowl/water; pipi/urines
+      toilet/loo bowl/water; pipi/urines/tinkle/waterworks/widdle/wazz; number/numbers one/ones; took/had/take/taking/
+      having/have a leak/slash/jimmy/pish/tinkle/squirt
     """,
     Cue.DARK: """
       coke/cola; iced/ice tea; rusted/ruby/beet/burgundy/copper/ketchup/tomato/ink/soy/gravy/mud/tar
@@ -201,12 +221,14 @@ EFFECTS: dict[Cue, str] = {
     """,
     Cue.PALPITATION: """
       heart/pulse/heartbeat is/was/'s/keeps/been/just/makes/does/doing/has/started* stumbling/stumbles/stumble/
-      somersaults/hiccups/hopping/hops/jumping/pausing/pauses/stuttering/stutters/trembling/flopping/flops; out of
-      rhythm; beats/beating irregular/wrong/strange/uneven/unevenly
+      somersaults/hiccups/hopping/hops/jumping/pausing/pauses/stuttering/stutters/trembling/flopping/flops/tripping/
+      trips; heart stop/stops/stopped and/then start/started/starts/restarted/went; double/extra/odd heartbeat/
+      heartbeats/beats; out of rhythm; beats/beating irregular/wrong/strange/
+      uneven/unevenly
     """,
     Cue.SETTLE: """
       doesn't/won't/not/isn't/didn't/can't bring/get/bringing/come/coming/make/go it down/lower/slower; while lying/
-      sitting/resting
+      sitting/resting; when/if i lie/sit/rest/lay/lying/stop
     """,
     Cue.VISION: """
       lost/missing/losing half/part/side of/my/the* vision/sight; black/grey/dark curtain/patch over/in/across;

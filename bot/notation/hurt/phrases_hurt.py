@@ -4,7 +4,7 @@ from bot.notation.hurt.cues import Cue
 
 HURTS: dict[Cue, str] = {
     Cue.PAIN: """
-      pain/pains/payn/paine/pane/discomfort/agony/aggro/paining/pained; owie; boo boo;
+      pain/pains/payn/paine/pane/discomfort/agony/aggro/paining/pained; owie; boo boo; booboo/booboos;
       duele/duelen/dolor/douleur/schmerz/schmerzen/dolore; sore pain; hurt pain
     """,
     Cue.HURT: """
@@ -57,7 +57,8 @@ HURTS: dict[Cue, str] = {
       irritated/irritation/irritating/irritable/inflamed/inflammation/irritate/irritates/agitated/agravated/
       agrivated/aggrevated/aggravated/aggravate/aggravates/aggravating/aggravation; upset/stressed/suspect/fragile/
       twitchy/crunchy/crook/problem/problems/problematic/trouble/issue/issues/bother/bothering/bothers/bothered/
-      troubling/troubles/troubled/grief/gyp/jip/gip/hassle; tweaky/dicey/sketchy/compromised/protesting/shouting/
+      bothersome/troubling/troubles/troubled/grief/gyp/jip/gip/hassle; tweaky/dicey/sketchy/compromised/protesting/
+      shouting/
       screaming/barking/yelling/complaining/complained/complains/objecting/objected/bugging/bugs/worrying/
       concerning/bad/worse/rough/twisted; hate/hates/hated/hating; flare/flared/flares/flaring/flair/flaired up;
       flareup; @place thing/issue/problem/trouble; can feel my/the left/right?; can feel it in my/the; not at? 100%;
@@ -75,7 +76,8 @@ HURTS: dict[Cue, str] = {
       something in/with/to my/the; not/isn't/wasn't/aren't fine/ok/okay/alright/okey; not/isn't/wasn't/aren't having
       a/any/the/it/good/great/nice/best* time/day/it/fun; having a bad/rough/hard/moment/tantrum/wobble/strop; is/
       's/are/was/were/been at it/me again?; isn't/ain't/wasn't/not what it/they was/were/used; full/made of
-      gravel/sand/glass/grit/stones; like there's/theres/there/has/got/is/broken/some/a* glass/gravel/grit/sand/needles/
+      gravel/sand/glass/grit/stones; like there's/theres/there/has/got/is/broken/some/a* glass/gravel/grit/sand/
+      needles/
       nails/razors/shards; glass/gravel/grit/needles/razors in my/the; suffer/suffers/suffering/suffered;
       blocked/blocks/blocking; molest/molests/molesting/disturb/disturbs/disturbing/disturbed;
       makes/make/made/does/gives/did
@@ -101,7 +103,8 @@ HURTS: dict[Cue, str] = {
       not at 100; back to haunt; nagging me; niggled; unhappy with; grinding; crackly/crackling; tight and sore;
       been dropped on; dropped a/the/my plate/db/dumbbell/dumbell/bar/weight/kettlebell/kb/disc/it/one on my/the;
       plate/
-      db/dumbbell/bar/weight on my/the; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the;
+      db/dumbbell/bar/weight/kettlebell on/onto my/the left/right/big/little? toe/toes/foot/hand/finger/fingers/thumb/
+      shin/face/nose/chin/head; fell/landed on my/the; dropped on my; chunk/skin/layer out/off of? my/the;
       skin
       came/ripped/tore/peeled/hanging/hangs/flapping off?; flap/hook/lump/bits of skin;
       nail/toenail/fingernail is/'s/has/just/are* coming/came/come/falling/fell/fallen/hanging off; @place

@@ -39,7 +39,11 @@ bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; 
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
 free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/
-commute is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no gain/gains; embrace the
+commute is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no gain/gains; pani puri; pain
+perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; ouch my wallet/ego/bank/pride; dizzy
+with joy/excitement/happiness; bleeding hell/heck/obvious/brilliant/typical; no feeling for; saw/see/seen/seeing
+black/
+white plates/plate/bumpers/cat/dog/belt; embrace the
 pain; pain is weakness; how much pain; some pain normal; love the pain; through the pain barrier; pain
 barrier; pain cave/train/face; house of pain; growing pains; what a pain; such a pain; a pain to/trying/
 getting; a real pain to/trying; bit of a pain to/getting/trying; painstaking/painstakingly; painfully
@@ -118,7 +122,8 @@ traffic/luck/news/idea/mood/habit/morning/at/session/workout; not bad/too; my ba
 funny/odd day/week/story/hours/video/machine/one; trouble sleeping/finding/getting; issue/problem/issues/
 difference between/of a/being/just* sore/soreness/doms and/or/vs/versus a/an/being/actually* injured/injury/hurt/pain;
 no/without/fixed/fix/broken/broke/cold/gym/bloody the/their? ac; ac unit/on/off/out/down/broke/broken/died/dead;
-ac is/was/'s/still/finally/has/been* on/off/out/down/broken/bust/busted/dead/freezing/cold/back/working/fixed/blasting;
+ac is/was/'s/still/finally/has/been* on/off/out/down/broken/bust/busted/dead/freezing/cold/back/working/fixed/
+blasting;
 problems/trouble with the/my app/equipment/machine/bar/schedule/gym/car/phone/kids/work; the app; angry boss;
 worried about work; sick of/day; tender loving; cramped gym/space/for/room/in; in stitches; slipped up;
 slipped my mind; rolled in; nearly/almost/i died/dead; died on; dying; killed me/it; killer; kill me; killing

@@ -11,7 +11,8 @@ _PLAIN: dict[Cue, str] = {
       pressure/presure/pression/pressur/squeeze/squeezing/squeezed/squeezes/crushing/crushed/heaviness/heavy/
       elephant/constricted/constriction/constricting/compressed/gripping; weight/sitting/elephant/pressing/
       standing on my/the; band around/round; vice/vise/clamp/clamped; fluttering/flutter/flutters; thumping;
-      weird/funny/odd/strange/horrible/uncomfortable feeling/sensation; presses/pressing/pushing/press/pushes/
+      weird/funny/odd/strange/horrible/uncomfortable/pressing/pushing/heavy/gripping feeling/sensation/pain;
+      presses/pressing/pushing/press/pushes/
       sits/sitting/weighs on/against my/the/a?; fullness; brick/stone/rock/rope/weight/ton/lump on/round/around/
       in?; being squeezed/crushed/sat; presses/pressing/press/pushes/pushing/squeezes me in/on/at my/the?
     """,
@@ -47,6 +48,7 @@ _PLAIN: dict[Cue, str] = {
       breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths;
       breath/breathing/breathe is/has/'s* not/never come/been/gone/feeling/felt right/normal/good/settled; breath/
       breathe/breathing/breaths is? won't/doesn't/isn't/not/hasn't/don't/didn't/wouldn't/never come/coming/came/
+      went/returned/
       settle/settled/settling/calm/calming/recover/recovered/recovering/return/returning/slow/slowing/go/going/
       get/getting back/down/to/normal*; hard/difficult/difficulty/trouble/struggling/struggle/struggled/problem/
       problems/laboured/labored/tough/harder to/in/with* breathe/breath/breathing; gasping for? air/breath/
@@ -90,9 +92,13 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.NO_FEELING: """
       can't feel/feeling/feal; can't feel anything/nothing in; no feeling/sensation/feelings/sense; lost/losing/
-      lose/loss/loosing of? all/the/any/some* feeling/sensation/feelings/sense; without feeling/sensation;
+      lose/loss/loosing of? all/the/any/some* feeling/sensation/feelings/sense; lost/losing/lose the/all/my feel of/
+      in;
+      feeling/sensation/sense/feel of/in/from my/the/left/right/whole/both* @place is/has/was/'s/all/just* gone/lost/
+      vanished/disappeared/left; without feeling/sensation;
       don't/doesn't/didn't/not have/has/having @any* feeling/sensation; feeling is/has/was/'s/all* gone/lost;
-      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; is/'s/was
+      don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; sleeps since/
+      and/all; is/'s/was
       like/as/if/it/it's* not mine/there; fell/fallen/falling/went/
       gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't
       not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? the? touch; asleep
@@ -159,7 +165,8 @@ _PLAIN: dict[Cue, str] = {
     Cue.NO_FUNCTION: """
       can't stand/walk/weight/bear/put/move/lift/bend/straighten/grip/raise/use/step/hold/push/extend/flex/load/
       rotate/turn/press/make/support/do/get/open/close/stop/squeeze/lean/climb/take/jump/run/lower up/on?; can't
-      weight bear; won't/doesn't/not/isn't/didn't/wouldn't/couldn't bend/straighten/move/hold/work/working/take/
+      weight bear; won't/doesn't/not/isn't/didn't/wouldn't/couldn't bend/straighten/push/lift/point/move/hold/work/
+      working/take/
       support/bear/lift/moving/holding/respond/go/straight/carry; no strength/power/movement/grip; useless/
       deformed/deformity/dangling/hanging/limp; lost/loss/losing of? strength/power/movement/function/use/grip/
       control; out of place/joint/shape; no longer stand/walk/lift/move; need/needed/having crutches/help/
@@ -182,7 +189,7 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.URINE: """
       urine/urin/pee/peeing/peed/wee/weeing/piss/pissing/pissed/wees/pees/yurine/urinating/urinate/wizz/whizz;
-      my water
+      my water; water i/that/the pass/passed; pass/passing/passed water
     """,
     Cue.DARK: """
       dark/brown/cola/tea/coffee/rust/rusty/red/pink/bloody/blood/black/brownish/reddish/coloured/colored/
@@ -195,10 +202,12 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.HEART_RACE: """
       heart/pulse/hr/heartbeat rate/beat? is/was/'s/feels/felt/keeps/kept/still/going/just/been/started/won't/
-      like/a/went/goes/gone* racing/raced/race/pounding/hammering/thumping/flying/mad/crazy/fast/wild/galloping/
-      bonkers/
+      like/a/went/goes/gone* racing/raced/race/races/pounds/hammers/thumps/pounding/hammering/thumping/flying/mad/
+      crazy/fast/wild/galloping/
+      bonkers/clappers/
       nuts/mental/bananas/haywire/berserk/beserk/banging/ballistic; racing heart/
-      pulse/heartbeat; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse still/stuck high/up/at/over/
+      pulse/heartbeat; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse rate? is/was/'s? still/stuck high/
+      up/at/over/
       above/elevated
     """,
     Cue.PALPITATION: """
@@ -219,7 +228,8 @@ _PLAIN: dict[Cue, str] = {
       calm/calming/calmed/come/coming/go/going/stop/stopping/stopped/slowed/recover/recovering/normal/drop/
       dropping/down/back/ease/easing/get/calm; at rest; resting; sitting/sat/lying/laying/lay/doing still/down/
       nothing/here?; still; later; for ages; for no reason; keeps; out of nowhere; ages after; afterwards; half
-      an hour; an hour; long after; ages; since
+      an hour; an hour; long after; ages; since; even/and/but though? i stopped/sat/rested; ages/minutes/mins/min
+      after/since/ago
     """,
     Cue.BLOOD: """
       cough/coughing/coughed/coughs/spitting/spat/vomiting/vomited/puking/puked/threw/throwing/brought/bringing/
@@ -242,12 +252,14 @@ _PLAIN: dict[Cue, str] = {
       heatstroke; heat/sun stroke; stopped sweating; anaphylaxis/anaphylactic; allergic reaction; throat
       is/'s/feels* closing/swelling; confused/confusion/disoriented/disorientated/delirious; don't/didn't know
       where i am/was; can't remember where/anything; lost my memory; need/called/call/calling/needed an?
-      ambulance; turned/turning/gone/went/going blue; vaginal bleeding; waters broke; ruptured/rupture; blood
+      ambulance; turned/turning/gone/went/going blue; vaginal bleeding; waters broke; pupil/pupils is/are/looks/
+      was* bigger/different/uneven/blown/huge; ruptured/rupture; blood
       clot; concussion/concussed; overdose
     """,
     Cue.VISION: """
       can't see out/from/properly/straight/anything/right; double/blurred/blurry vision; lost/losing/loss/lose
-      of? my/the? vision/sight/eyesight; vision/sight/eyesight is/was/has/went/gone/goes/going/got/'s/all/just/
+      of? my/the? vision/sight/eyesight; vision/sight in one/the/my/left/right* eye is/has/just* went/goes/gone/
+      lost/disappeared/blurred/dark/black; vision/sight/eyesight is/was/has/went/gone/goes/going/got/'s/all/just/
       a/bit* blurry/blurred/blurring/gone/double/funny/weird/patchy/fuzzy/lost; blind in/spot/spots; blinded in;
       went/gone/going blind
     """,

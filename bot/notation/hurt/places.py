@@ -145,7 +145,7 @@ chest: chest, chest wall, left side of my chest, rib cage and chest, thorax
 breast: breast
 sternum: sternum
 breastbone: breastbone, breast bone
-heart: heart
+heart: heart, ticker
 """
 _ORGANS = """
 head: head, back of my head

@@ -68,7 +68,13 @@ def _felt(scene: Passage, spot: Spot) -> Mark | None:
         return None
     then = scene.words(spot.end, spot.end + 4) - SMALL - set(SIDES)
     ends = all(scene.ends(i) or scene.word(i) in SMALL for i in range(spot.end, spot.end + 2))
+    when = scene.word(spot.end) in _WHEN_FIRST and scene.words(spot.end + 1, spot.end + 4) & _WHEN
+    ends, then = (True, then - _WHEN) if when else (ends, then)
     return Mark(first - 1, spot.end, None, spot.place) if ends and not then & NO_HURT else None
+
+
+_WHEN_FIRST = word_set("on in during at from")
+_WHEN = word_set("last first second third final rep reps set sets two one three bottom top couple few way up down")
 
 
 def _set_aside(scene: Passage, mark: Mark, spot: Spot) -> bool:
@@ -145,6 +151,7 @@ _ASKS = word_set("should what how do does is are can could would which where why
 _NO_CLAUSE = word_set(
     """
     no not never didn't doesn't don't isn't wasn't aren't haven't hasn't nothing without barbell bar pad belt strap
+    weight weights plate plates dumbbell dumbbells kettlebell load sandbag vest
     cracked crack focus focused think thinking remember cue cues thanks thank you your hit hits between stuff
     """
 )

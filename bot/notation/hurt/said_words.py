@@ -28,7 +28,8 @@ SMALL = word_set(
 )
 NO_HURT = word_set(
     """
-    100% hundred percent good fine ok okay great well better best perfect alright solid happy fresh strong stronger
+    100% hundred percent light good fine ok okay great well better best perfect alright solid happy fresh strong
+    stronger
     normal healthy lovely
     nice amazing brilliant improved improving improvement healed recovered recovering sorted cured fixed behaving
     behaved cooperating quiet silent calm settled holding held coping stable steady loose looser free freer smooth

@@ -105,7 +105,7 @@ def _numbered(tokens: tuple[Token, ...]) -> list[int]:
     return out
 
 
-_DONE_BY_A_PLACE = (Cue.MARK, Cue.SHARP)
+_DONE_BY_A_PLACE = (Cue.MARK, Cue.SHARP, Cue.NO_FEELING)
 """What a place right before it does, in whatever phrase of talk it also stands: `hamstring cramped in the last`."""
 _MY_HANDS = frozenset({"hand", "hands"})
 """Behind `my` no turn of phrase such as `hands on`."""

@@ -26,7 +26,16 @@ _GOVERNS = frozenset(
     w for p in re.sub(r"/\s+", "/", SCOPES[Cue.GOVERNS]).split(";") for w in p.strip().split("/") if " " not in w
 )
 _TEN = frozenset({"10", "ten"})
-_OUT_OF = (("out", "of"), ("out", "off"), ("outta", ""), ("of", ""), ("over", ""), ("on", ""), ("from", ""))
+_OUT_OF = (
+    ("out", "of"),
+    ("out", "off"),
+    ("outta", ""),
+    ("outa", ""),
+    ("of", ""),
+    ("over", ""),
+    ("on", ""),
+    ("from", ""),
+)
 _LESS = word_set("down dropped drop minus off lost by back up")
 """Before a number `from ten` these count what is less: `down 2 from 10`."""
 _NOT_SCORE_AFTER = word_set(
@@ -172,7 +181,11 @@ _WHEN = word_set("since during whole entire after throughout through every first
 
 def says_when(scene: Passage, index: int) -> bool:
     """Whether a word for what is scored says when it hurt."""
-    return bool(scene.words(index - 3, index) & _WHEN)
+    of_a_set = scene.word(index) in _SETS and "on" in scene.words(index - 3, index)
+    return of_a_set or bool(scene.words(index - 3, index) & _WHEN)
+
+
+_SETS = word_set("set sets rep reps")
 
 
 def governed(scene: Passage, first: int, end: int) -> bool:
@@ -243,7 +256,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
-    if before == "at" and scene.word(first - 2) in _ENDED:
+    it = scene.word(first - 2) == "it"
+    if before == "at" and scene.word(first - 2 - it) in _ENDED:
         return False
     if before == "at" and _is_rep_told(scene, scene.word(first)):
         return False

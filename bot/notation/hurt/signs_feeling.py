@@ -34,7 +34,10 @@ def numbness(scene: Passage) -> Iterator[Sign]:
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)
-            and scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
+            and (
+                scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
+                or "touch" in scene.words(m.end, m.end + 3)
+            )
             and not mind
             and not (scene.word(m.first) == "numbing" and scene.sentence_words(m.first) & _CHILLED)
         ):
@@ -101,7 +104,8 @@ def sat_on(scene: Passage, m: Mark) -> bool:
 def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
     limb = spot.place.name in ("leg", "arm")
     muscle = spot.place.tissue in (Tissue.MUSCLE, Tissue.CHEST) and not limb
-    working = scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"})
+    touched = scene.sentence_words(m.first) & {"touch", "touched", "touching", "sensation"}
+    working = scene.words(m.first - 3, spot.end + 8) & (_MUSCLE_WORK | {"it"}) if not touched else frozenset()
     if muscle and (working or scene.words(spot.end, spot.end + 2) & {"in", "on"}):
         return True
     plural = spot.place.plural and spot.side is None

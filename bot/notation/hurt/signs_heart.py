@@ -36,6 +36,7 @@ _TRAINED_ON = word_set(
     sundays mon tues weds thurs fri sat sun yesterdays yesterday's 's volume
     """
 )
+_LOADED = word_set("bench bar barbell weight load plates dumbbells bells press it that reps set")
 _AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work working activated")
 
 
@@ -93,7 +94,7 @@ def _feels_like(scene: Passage, spot: Spot) -> bool:
 def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
     """Talk of a trained chest: sore, tight since Monday's bench, on fire after flyes."""
     word = scene.word(feel.first)
-    inside = bool(scene.words(spot.first - 2, spot.first) & {"in", "inside"})
+    inside = bool(scene.words(spot.first - 2, spot.first) & {"in", "inside", "behind", "under", "beneath"})
     earlier = any(
         near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED) if scene.word(m.first) != "doms"
     ) or _doms_said(scene, spot)
@@ -107,9 +108,12 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
         case Cue.BURN:
             return not inside and bool(scene.sentence_words(spot.first) & _PUMPED)
         case Cue.WHISPER | Cue.QUALITY:
-            return word in _AT_WORK or (earlier and not inside)
+            breathing = scene.sentence_words(spot.first) & {"breathe", "breath", "breathing"}
+            return (word in _AT_WORK and not breathing) or (earlier and not inside)
         case Cue.PRESSURE:
-            return word == "heavy" and not near(scene, spot, feel, 3)
+            before = scene.words(feel.first - 3, feel.first)
+            loaded = before & _LOADED and not before & {"but", "something"} and scene.word(feel.end) == "on"
+            return word == "heavy" and (bool(loaded) or not near(scene, spot, feel, 3))
         case _:
             return False
 
@@ -202,11 +206,12 @@ def heart(scene: Passage) -> Iterator[Sign]:
     """Palpitations, and a racing heart that does not settle or comes with sickness."""
     spot = next((s for s in scene.spots if s.place.name == "heart"), None)
     for m in scene.of(Cue.PALPITATION):
-        if stands(scene, m):
+        nearly = scene.words(m.first - 2, m.end) & {"nearly", "almost"} and laughed(scene, m)
+        if stands(scene, m) and not nearly:
             yield sign_of("palpitations", (m,), spot)
     for m in scene.of(Cue.HEART_RACE):
         lasting = [
-            x for x in scene.of(Cue.SETTLE) if near(scene, m, x, 6) and scene.word(x.first) not in ("later", "since")
+            x for x in scene.of(Cue.SETTLE) if near(scene, m, x, 9) and scene.word(x.first) not in ("later", "since")
         ]
         sick = [x for x in scene.of(Cue.SWEAT) if near(scene, m, x, 6) and scene.word(x.first) in ("cold", "clammy")]
         if (lasting or sick or _goes_on(scene, m)) and stands(scene, m) and not laughed(scene, m):
@@ -229,11 +234,13 @@ def spread(scene: Passage) -> Iterator[Sign]:
     """Pain in jaw and arm, or in either with sweat or sickness: how a heart may hurt."""
     if not any(s.place.name in ("jaw", "arm") for s in scene.spots):
         return
-    for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.MARK, Cue.SORE, Cue.WHISPER):
+    for m in scene.of(Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.MARK, Cue.SORE, Cue.WHISPER, Cue.CONDITION):
         spots = [s for s in scene.spots if near(scene, s, m, 8)]
         jaw = [s for s in spots if s.place.name == "jaw"]
         arm = [s for s in spots if s.place.name == "arm" and s.side is not None and s.side.value == "left"]
+        back = [s for s in spots if s.place.name in ("shoulder blade", "upper back", "stomach")]
+        burns = "heartburn" in scene.words(m.first, m.end)
         sweat = [x for x in scene.of(Cue.SWEAT) if near(scene, x, m, 14)]
-        if stands(scene, m) and ((jaw and arm) or ((jaw or arm) and sweat)):
+        if stands(scene, m) and ((jaw and (arm or back)) or ((jaw or arm) and (sweat or burns))):
             first = min((*jaw, *arm), key=lambda s: s.first)
             yield sign_of("heart", (m, first), first)

@@ -71,14 +71,16 @@ def calf(scene: Passage) -> Iterator[Sign]:
                 continue
             others = [
                 x
-                for x in scene.of(Cue.HOT, Cue.SWOLLEN, Cue.THICK, Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PAINFUL)
-                if x.first != m.first and near(scene, x, m, 8)
+                for x in scene.of(Cue.HOT, Cue.SWOLLEN, Cue.THICK, Cue.PAIN, Cue.SHARP, Cue.HURT, Cue.PAINFUL, Cue.MARK)
+                if x.first != m.first
+                and near(scene, x, m, 8)
+                and (x.cue is not Cue.MARK or scene.word(x.first) == "lump")
             ]
             if _clotting(scene, m, spot, others):
                 yield sign_of("clot", (m, spot, *others[:1]), spot)
 
 
-_BOTH = ({Cue.HOT, Cue.SWOLLEN}, {Cue.HOT, Cue.THICK})
+_BOTH = ({Cue.HOT, Cue.SWOLLEN}, {Cue.HOT, Cue.THICK}, {Cue.HOT, Cue.MARK})
 
 
 def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:

@@ -62,6 +62,8 @@ _DOES = word_set(
     move lift raise grip hold squeeze close open clench straighten bend curl wiggle function button write type carry
     """
 )
+_FINE = word_set("button write type")
+"""What only fingers do: of these many may fail at once."""
 _OBEYS = word_set(
     "obey obeys respond responds answer answers listen listens listening strength force power feeling sensation"
 )
@@ -88,7 +90,8 @@ def unable(scene: Passage) -> Iterator[Sign]:
         acts = [i for i in here if scene.word(i) in (_OBEYS if obeys else _DOES)]
         mark = Mark(acts[0], acts[0] + 1, Cue.NO_STRENGTH)
         nots = [i for i in here if scene.word(i) in _ANY_NOT and 0 <= acts[0] - i <= 4]
-        one = not spot.place.plural or (obeys and spot.place.name in ("finger", "toe")) or spot.side is not None
+        fine = obeys or words & _FINE
+        one = not spot.place.plural or (fine and spot.place.name in ("finger", "toe")) or spot.side is not None
         if (
             nots
             and one

@@ -60,7 +60,8 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         ]
         if not beside:
             return
-        found.append(min(beside, key=lambda i: abs(i - index)))
+        low, high = min(found), max(found)
+        found.append(min(beside, key=lambda i: (max(high, i) - min(low, i), abs(i - index))))
     first, end = min(found), max(found) + 1
     around = scene.sentence_words(index)
     if end - first > told.within + 1 or around & told.unless:

@@ -18,6 +18,34 @@ _SCREENS = word_set(
 FAINT = (
     Told(
         "fainting",
+        8,
+        (
+            word_set("floor ground deck"),
+            word_set("woke wakened woken revived slapped slapping slap splashed shook shaking"),
+            word_set("me my"),
+        ),
+        word_set("alarm morning am early bed baby dog cat kids chalk sweat press coffee lol haha"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        6,
+        (word_set("floor ground deck"), word_set("before"), word_set("knew"), word_set("was were")),
+        frozenset(),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        10,
+        (
+            word_set("rush"),
+            word_set("head"),
+            word_set("see knee floor sit sat lie lay hold held wall rack fell stagger staggered wobbled black grey"),
+        ),
+        word_set("lol haha traffic hour"),
+    ),
+    Told(
+        "fainting",
         9,
         (
             word_set("floor ground deck ceiling mat"),
@@ -188,7 +216,7 @@ FAINT = (
             word_set("up over round around"),
             word_set("platform floor gym mat people faces staff standing folk everyone"),
         ),
-        word_set("alarm morning am early bed baby dog cat kids"),
+        word_set("alarm morning am early bed baby dog cat kids press lol haha"),
         sober=True,
     ),
     Told(

@@ -5,6 +5,16 @@ from bot.notation.hurt.told import Told
 
 INSIDE = (
     Told(
+        "breath",
+        9,
+        (
+            word_set("breathe breath air"),
+            word_set("sit sat upright pillows propped"),
+            word_set("bed lying lie night sleep"),
+        ),
+        word_set("deep technique exercise exercises app leg curl lol haha"),
+    ),
+    Told(
         "heart",
         7,
         (
@@ -55,11 +65,31 @@ INSIDE = (
         word_set("hold held bar hip breathing-technique deep take taking took"),
     ),
     Told(
+        "breath",
+        5,
+        (
+            word_set("out short lack no"),
+            word_set("air breath puff wind oxygen"),
+            word_set(
+                """
+                walking walk stairs upstairs talking talk sitting sit lying bed shoes rest dressing dressed showering
+                kettle
+                """
+            ),
+        ),
+        word_set(
+            """
+            lunge lunges bar set sets curl curls press row rows rowing squat squats carry carries machine stepper hill
+            pb round rounds rep reps between sled treadmill incline sprint sprints intervals lol haha
+            """
+        ),
+    ),
+    Told(
         "headache",
         9,
         (
-            word_set("head skull"),
             word_set("hit kicked struck whacked shot smashed bashed clubbed stabbed"),
+            word_set("head skull"),
             word_set("like as-if"),
         ),
         word_set("lol haha idea bar"),
@@ -69,7 +99,7 @@ INSIDE = (
         3,
         (
             word_set("head skull brain"),
-            word_set("exploding exploded explode bursting bursted"),
+            word_set("exploding exploded explode bursting bursted blew"),
         ),
         word_set("lol haha idea ideas numbers information plan maths questions choices work"),
     ),

@@ -5,6 +5,16 @@ from bot.notation.hurt.told import Told
 
 LIMBS = (
     Told(
+        "no strength",
+        7,
+        (
+            word_set("leg"),
+            word_set("collapse collapses collapsed collapsing folds crumples"),
+            word_set("stairs walking walk steps kerb"),
+        ),
+        word_set("bar rep reps set sets lol haha lunges"),
+    ),
+    Told(
         "no feeling",
         10,
         (
@@ -116,9 +126,10 @@ LIMBS = (
         "no grip",
         9,
         (
-            word_set("tiptoe tiptoes"),
+            word_set("tiptoe tiptoes toes"),
             word_set("can't won't cannot"),
             word_set("stand go rise get push up"),
+            word_set("left right one leg foot side"),
         ),
         word_set("pain hurts hurting shoes raises lol haha"),
     ),
@@ -136,11 +147,11 @@ LIMBS = (
         "no strength",
         9,
         (
-            word_set("weaker weak weakness"),
             word_set("leg arm hand foot"),
-            word_set("sudden suddenly overnight"),
+            word_set("weaker weak weakness"),
+            word_set("sudden suddenly overnight since"),
         ),
-        word_set("lol haha"),
+        word_set("lol haha always year years month months usual surgery op cast week weeks weaker-side"),
     ),
     Told(
         "cord",

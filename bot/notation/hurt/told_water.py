@@ -6,6 +6,16 @@ from bot.notation.hurt.told import Told
 WATER = (
     Told(
         "control",
+        9,
+        (
+            word_set("wipe wiping wiped"),
+            word_set("feel feeling sense felt sensation"),
+            word_set("nothing anything don't didn't can't no barely hardly"),
+        ),
+        word_set("machine down sweat sweaty kit floor"),
+    ),
+    Told(
+        "control",
         6,
         (
             word_set("wee pee peed weed urinated urinate"),

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_talk import is_more_of_talk
 from bot.notation.order.near import LOADED, OF_LOAD, UNITS
@@ -34,6 +34,10 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     )
     if apart and _names_next(marks, place):
         return replace(mark, kind=Kind.BREAK)
+    if mark.kind is Kind.TIMES and _is_of_event(marks, place):
+        return replace(mark, kind=Kind.GAP)
+    if mark.kind is Kind.NUM and after is Kind.TIMES and _is_of_event(marks, place + 1):
+        return replace(mark, kind=Kind.GAP, value=None, parts=())
     if mark.kind is Kind.TIMES and kind_at(marks, place - 1) is Kind.NUM and mark.text != "twice":
         whole = [m.kind for m in marks[place + 1 : place + 4]] == [Kind.NUM, Kind.X, Kind.NUM]
         kind = Kind.SETS if after is Kind.NAME or whole else Kind.X if numbered else mark.kind
@@ -88,6 +92,20 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
         return replace(mark, kind=Kind.GAP)
     return mark
+
+
+def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
+    """`80x5, phone rang 3 times`, `had to stop twice`: what happened so often, in a part that tells no set."""
+    first = place - (kind_at(marks, place - 1) in (Kind.NUM, Kind.GAP))
+    start, end = part_of(marks, place)
+    event = first > start and kind_at(marks, first - 1) in (Kind.WORD, Kind.SKIP)
+    if not event or set(text_at(marks, first - 1).split()) & _DONE_AGAIN:
+        return False
+    return all(m.kind in _OF_EVENTS for m in (*marks[start:first], *marks[place + 1 : end]))
+
+
+_DONE_AGAIN = frozenset(words("circuit superset round rounds complex ladder sequence combo lot thing redid rep pair"))
+_OF_EVENTS = (Kind.WORD, Kind.FILL, Kind.GAP, Kind.SKIP, Kind.COULD, Kind.TO, Kind.WAS, Kind.AND, Kind.DROP, Kind.WITH)
 
 
 def _is_load_at(marks: Sequence[Mark], place: int) -> bool:

@@ -64,6 +64,8 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
         return set(range(start, query))
     if _is_load_to_come(marks[start:query]) and any(m.kind in (Kind.X, Kind.NUM) for m in marks[:start]):
         return set(range(start, query))
+    if set(kinds) & {Kind.SAME, Kind.SAMELOAD} and _only_wonders(marks[start:query]):
+        return set(range(start, query))
     if len(words) < 2 or not set(words[:3]) & _VERBS:
         last = max((i for i in range(start, query) if marks[i].kind is Kind.X), default=start)
         later = [i for i in range(last + 2, query) if marks[i].text in _CHANGING]
@@ -73,6 +75,17 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:
         return set()
     return set(range(start, query))
+
+
+def _only_wonders(part: Sequence[Mark]) -> bool:
+    """`i train the same?`, `the same weight next time?`: no number, and the client or the time to come is named."""
+    plain = all(m.kind in (Kind.SAME, Kind.SAMELOAD, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.TO) for m in part)
+    said = {w for m in part for w in m.text.split()}
+    return plain and bool(said & _WONDERING) and not said & _REPORTING
+
+
+_WONDERING = frozenset(words("i we me train keep stay next tomorrow continue stick go use do"))
+_REPORTING = frozenset(words("did got done was managed made"))
 
 
 def _is_range(marks: Sequence[Mark], place: int) -> bool:

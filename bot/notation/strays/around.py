@@ -49,11 +49,22 @@ def told_again(marks: Sequence[Mark]) -> set[int]:
 
 
 def nothing_to_drop(marks: Sequence[Mark], gone: set[int], *, is_begun: bool) -> set[int]:
-    """`stripped it and did 100x5` before any set: a load taken off, no drop of a set. `is_begun`: there are sets."""
-    place = next((i for i, m in enumerate(marks) if m.kind is Kind.DROP and i not in gone), None)
+    """`stripped it and did 100x5` before any set: a load taken off, no drop of a set. `is_begun`: there are sets.
+
+    `had to drop it, 8 reps`: the bar, whatever was done before.
+    """
+    let_go = {
+        i
+        for i, m in enumerate(marks[:-2])
+        if m.kind is Kind.DROP and marks[i + 1].text == "it" and marks[i + 2].kind in _ENDED and i not in gone
+    }
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.DROP and i not in gone | let_go), None)
     if place is None or is_begun or any(m.kind is Kind.NUM and i not in gone for i, m in enumerate(marks[:place])):
-        return set()
-    return {place}
+        return let_go
+    return {place} | let_go
+
+
+_ENDED = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.CLOSE)
 
 
 def _sentences(marks: Sequence[Mark]) -> list[tuple[int, int]]:
