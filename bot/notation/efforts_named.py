@@ -133,7 +133,7 @@ def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | N
     kind, start = kind_at(piece, at), at
     if kind is Kind.EMPTY:
         return _Effort(Decimal(0), Kind.RIR, start, at + 1)
-    led = text_at(piece, at - 1) == "@" and word is None
+    led = text_at(piece, at - 1) == "@" and word is None and not _is_entry_led(piece, at)
     word = Kind.RPE if led else word
     if kind in _WORDS:
         word, at = kind, _past(piece, at + 1, _LITTLE)
@@ -145,6 +145,11 @@ def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | N
         return None
     value = piece[at].value or Decimal(0)
     return _Effort(value if word is Kind.RIR else 10 - value, word, start, at + 1 + (behind is not None))
+
+
+def _is_entry_led(piece: Sequence[Mark], at: int) -> bool:
+    """Whether sets name themselves before their entries: the `@8` of `first 90x4 @7, second @8` is of one to come."""
+    return any(m.kind is Kind.ORD and kind_at(piece, i + 2) is Kind.X for i, m in enumerate(piece[:at]))
 
 
 def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:

@@ -417,8 +417,8 @@ PHRASES: dict[Kind, str] = {
         "on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; "
         "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
         "number; failed on number; couldnt make the; could not lock out the; could not get the; could not finish the; "
-        "could not complete the; could not make the; couldnt get number; couldnt get rep; did not get the; did not make "
-        "the; didnt get number; " + _FAILED_ON
+        "could not complete the; could not make the; couldnt get number; couldnt get rep; did not get the; did not "
+        "make the; didnt get number; " + _FAILED_ON
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (

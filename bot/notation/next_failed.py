@@ -19,7 +19,8 @@ FAILING = frozenset(words(
 """Words of a repetition that failed, where the one after those that were done is named."""
 _LEADING = frozenset(
     words(
-        "the a an my on at for rep reps number no out and it was is got went attempt attempting go get make do finish manage"
+        "the a an my on at for rep reps number no out and it was is got went attempt attempting go get make do "
+        "finish manage"
     )
 )
 _NAMING = frozenset(words("rep number no for on at the a my"))

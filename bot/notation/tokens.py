@@ -61,12 +61,17 @@ class Mark:
     """Of a name: the exercises that it fits, by their place in the session; none where the session lacks it."""
 
 
+_SECONDS = re.compile(r'\d"(?!\w)')
+"""`30"`: where every such sign stands behind a number, they are no quotes."""
+
+
 def read_marks(text: str) -> tuple[Mark, ...]:
     """The marks of folded text, in order, without spaces. Never raises."""
     text = _HIGH_POINT.sub(".", _LETTER_O.sub("0", _LETTER_L.sub("1", text)))
     marks: list[Mark] = []
     space = True
     bullets = {sign for sign in "-+" if _has_bullets(text, sign)}
+    seconds = len(_SECONDS.findall(text)) == text.count('"')
     for found in _MARK.finditer(text):
         start, end = found.span()
         piece = found.group()
@@ -82,6 +87,7 @@ def read_marks(text: str) -> tuple[Mark, ...]:
                 marks.append(Mark(Kind.LINE, piece, start, end, not space))
             case _:
                 kind = SYMBOLS.get(piece, Kind.WORD if piece in _MEANT else Kind.FILL)
+                kind = Kind.SECONDS if piece == '"' and seconds and not space else kind
                 twice = piece == "/" and bool(marks) and marks[-1].text == "/" and not space
                 if twice and not text[end:].lstrip()[:1].isdigit():
                     marks[-1] = replace(marks[-1], kind=Kind.BREAK, text="//", end=end)

@@ -1,5 +1,7 @@
 """Loads, hands, sides, body weight, times, efforts, dictation and warm-ups in many people's words, class by class."""
 
+from itertools import product
+
 import pytest
 
 from bot.notation.reading import Request, read_message
@@ -161,3 +163,102 @@ def test_assistance_drops_distances_and_seconds(exercise: PlannedExercise, text:
 def test_warm_ups_and_back_offs(text: str, stored: tuple[str, ...]) -> None:
     """Rule 18: a warm-up told behind its set answers no set of the plan; what the plan asks for is no warm-up."""
     _check(DEADLIFT, text, stored)
+
+
+SINGLE = PlannedExercise("Competition Squat", (*sets("170", 1, 1, 1), *sets("145", 4, 4, 2)), aliases=("squat",))
+WARMED = tuple(f"Competition Squat#0 {entry} warmup" for entry in ("70x5", "100x3", "130x1"))
+
+
+@pytest.mark.parametrize(
+    ("warm", "work"),
+    [
+        *product(
+            (
+                "w/u 70x5 100x3 130x1",
+                "warming up: 70x5, 100x3, 130x1",
+                "70x5, 100x3, 130x1 to warm up",
+                "70x5, 100x3, 130x1 for warming up",
+                "70x5, 100x3, 130x1 warm ups",
+                "three warm up sets 70x5, 100x3 and 130x1",
+                "3 warm ups: 70x5, 100x3, 130x1",
+            ),
+            (". then 170x1", ", now 170x1", ", 170 for the single", "\n170x1"),
+        )
+    ],
+)
+def test_any_warm_ups_before_the_work(warm: str, work: str) -> None:
+    """Rule 18: however light a warm-up is and however many are announced, the work sets begin behind them."""
+    _check(SINGLE, warm + work, (*WARMED, "Competition Squat#1 170x1"))
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["did my warm ups. 170x1", "after warming up, 170x1", "170x1 after a few warm ups", "warm up felt ok but 170x1"],
+)
+def test_warm_ups_only_told_of(text: str) -> None:
+    """Rule 18: a warm-up without sets is talk."""
+    _check(SINGLE, text, ("Competition Squat#1 170x1",))
+
+
+@pytest.mark.parametrize(
+    "failed",
+    [" fail on 5", " failed rep 5", ", bailed on the 5th", ", tried for 5 and failed", ", 5th was a fail", ", missed 5",
+     ", went for a fifth, didnt get it", ". number five failed", " (failed 5th)"],
+)  # fmt: skip
+def test_the_repetition_behind_the_last_one_failed(failed: str) -> None:
+    """Rule 5: the repetition that failed is one more than were done, and no set of its own."""
+    _check(FIVES, f"85x4{failed}", ("Back Squat#1 85x4 rir 0",))
+    _check(FIVES, "85: 5, 5, then failed rep 5 so 4", _all("Back Squat", "85", "5", "5", "4 rir 0"))
+
+
+@pytest.mark.parametrize(
+    ("told", "efforts"),
+    [
+        (", nothing left on the 4", ("6", "5", "4 rir 0")),
+        (", two in the tank on the 6", ("6 rir 2", "5", "4")),
+        (", the 5 was an rpe 9", ("6", "5 rir 1", "4")),
+        (", all @7 except the last one @8", ("6 rir 3", "5 rir 3", "4 rir 2")),
+        (", all rir 3 except last rir 2", ("6 rir 3", "5 rir 3", "4 rir 2")),
+        (", all with 2 left except the last, nothing left", ("6 rir 2", "5 rir 2", "4 rir 0")),
+        (", first two @7, last @8", ("6 rir 3", "5 rir 3", "4 rir 2")),
+        (", 2 rir on all but the last which was 0", ("6 rir 2", "5 rir 2", "4 rir 0")),
+    ],
+)
+def test_efforts_by_the_set_they_are_of(told: str, efforts: tuple[str, ...]) -> None:
+    """Rule 5: an effort that names its set by its repetitions, or all but one, is of those."""
+    for sets_told in ("60 6 5 4", "bench 60: 6, 5, 4", "60x6 60x5 60x4"):
+        _check(BENCH, sets_told + told, _all("Bench Press", "60", *efforts))
+
+
+@pytest.mark.parametrize(
+    "reserve",
+    [". I reckon two more were there", ", two were left", ". kept two back", ". another two were there", " leaving 2",
+     ", would have got 2 more", ". left two in there", ". there were two more in there",
+     ", could easily have done 2 more"],
+)  # fmt: skip
+def test_what_was_left(reserve: str) -> None:
+    """Rule 5: what could have been done as well is in reserve."""
+    _check(BENCH, f"60x6{reserve}", ("Bench Press#1 60x6 rir 2",))
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        *((DIP, text, ("Assisted Dip#1 -20x7",)) for text in
+          ("assist down to 20, 7 reps", "took the assist down to 20, 7 reps", "assist at 20, got 7",
+           "with the band, takes 20 off me, 7 reps", "band that takes 20kg off, 7",
+           "with a band that gives 20kg, 7 reps")),
+        *((PULL, text, _all("Weighted Pull-Up", "0", "6", "5")) for text in
+          ("pull ups: 6, 5. No weight.", "pull ups 6 5. just me, nothing added",
+           "pull ups only with my bodyweight: 6, 5")),
+        (PULL, "6, 5 and 5 at plus ten on the pull ups", _all("Weighted Pull-Up", "10", "6", "5", "5")),
+        (PULL, "only +7.5 on the last lot of pull ups, got 5", ("Weighted Pull-Up#3 7.5x5",)),
+        (BENCH, "did it on 55, six times", ("Bench Press#1 55x6",)),
+        (BENCH, "60 x l0", ("Bench Press#1 60x10",)),
+        (FLY, "25x14 then dropped it to whatever, 9 more", ("Cable Fly#1 25x14", "Cable Fly#1 - x9 drop")),
+    ],
+)  # fmt: skip
+def test_loads_told_in_a_sentence(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Rules 1, 6 and 9: help, body weight and added loads told beside their sets."""
+    done = ("Weighted Pull-Up#1 10x6", "Weighted Pull-Up#2 10x5") if "last lot" in text else ()
+    _check(exercise, text, tuple(s.replace("- x", "-x") for s in stored), *done)

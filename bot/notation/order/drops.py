@@ -72,7 +72,8 @@ def _of_several(marks: list[Mark]) -> list[Mark]:
             continue
         opens = (*_ENDS, Kind.THEN, Kind.NAME, Kind.COLON, Kind.DROP)
         start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in opens), 0)
-        linked = [i for i in range(start, place) if marks[i].kind in (Kind.X, Kind.FOR, Kind.NUM)]
+        led = kind_at(marks, place - 1) is Kind.FOR
+        linked = [i for i in range(start, place - led) if marks[i].kind in (Kind.X, Kind.FOR, Kind.NUM)]
         entries = [i for i, link in pairwise(linked) if marks[link].kind is not Kind.NUM]
         loads = [i for i in entries if marks[i].kind is Kind.NUM]
         if len(loads) < _SEVERAL:

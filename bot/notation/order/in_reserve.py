@@ -106,7 +106,8 @@ def _has_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether load and repetitions stand before a place."""
     kinds = [m.kind for m in marks[:place] if m.kind is not Kind.FILL]
     possible = kind_at(marks, place) is Kind.ANOTHER and kinds[-1:] == [Kind.COMMA]
-    return kinds.count(Kind.NUM) > (not possible) and kinds[-1] not in (
+    again = Kind.SAME in kinds or Kind.AGAIN in kinds
+    return (again or kinds.count(Kind.NUM) > (not possible)) and kinds[-1] not in (
         Kind.X,
         Kind.FOR,
         Kind.AT,

@@ -178,8 +178,8 @@ def _so_many(marks: list[Mark]) -> list[Mark]:
 
 
 _OF_NUMBERS = (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.SLASH, Kind.SET)
-_ANNOUNCING = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.FILL, Kind.WAS, Kind.WITH, Kind.AT, Kind.SETS,
-               Kind.SET)  # fmt: skip
+_ANNOUNCING = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.FILL, Kind.WAS, Kind.WITH, Kind.ORD, Kind.AT,
+               Kind.SETS, Kind.SET)  # fmt: skip
 
 
 def _entry_end(marks: list[Mark], at: int) -> int | None:

@@ -21,7 +21,8 @@ def warmed(marks: list[Mark]) -> list[Mark]:
             timed = (
                 part[:2] == [Kind.NUM, Kind.MINUTES] or part[1:3] == [Kind.NUM, Kind.MINUTES] or Kind.MINUTES in before
             )
-            only = ends and part[:2] == [Kind.COMMA, Kind.THEN] and Kind.NUM not in before
+            led = part[:2] == [Kind.COMMA, Kind.THEN] or part[:1] == [Kind.THEN]
+            only = ends and led and Kind.NUM not in before
             if timed or only or (ends and mark.text.startswith("warmed")) or kind_at(marks, place + 1) is Kind.DONE:
                 kind = Kind.GAP
         out.append(mark if kind is mark.kind else replace(mark, kind=kind))
