@@ -46,6 +46,7 @@ _OTHER = frozenset(
         "lookout timeout lockdown breakdown countdown meltdown shutdown sundown touchdown offline online newspaper",
         "grandma grandpa grandad grandmother grandfather godson stepson daylight midnight sometimes somebody",
         "grapefruit",
+        "message messages",
         "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning driving",
         "miles mile inches inch kilometres kilometers kms trips laps holes goals points pints games matches tickets",
         "kettle nursery teacher toddler toddlers babies buggy washing ironing hoover hoovering gardening allotment",

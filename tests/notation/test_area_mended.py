@@ -20,7 +20,21 @@ CURL = PlannedExercise("Leg Curl", sets("40", 10, 12, 3, DROP), aliases=("leg cu
 CALF = PlannedExercise("Standing Calf Raise", sets("80", 12, 15, 2), aliases=("calves",))
 PLANK = PlannedExercise("Side Plank", sets(None, 30, 40, 2), ("side planks",), LoadStyle.NONE, 2)
 SESSION = (SQUAT, ROW, HAMMER, CURL, CALF, PLANK)
-_NAMES = {"sq": SQUAT, "ro": ROW, "ha": HAMMER, "cu": CURL, "ca": CALF, "pl": PLANK}
+BENCH = PlannedExercise("Bench Press", sets("100", 3, 3, 1) + sets("80", 8, 8), aliases=("bench",))
+LUNGE = PlannedExercise("Reverse Lunge", sets("0", 10, 10), ("lunges",), LoadStyle.BODYWEIGHT, 2)
+DEADLIFT = PlannedExercise("Romanian Deadlift", sets("90", 8, 8), aliases=("rdl",))
+HEAVY = (BENCH, LUNGE, CURL, DEADLIFT)
+_NAMES = {
+    "be": BENCH,
+    "lu": LUNGE,
+    "de": DEADLIFT,
+    "sq": SQUAT,
+    "ro": ROW,
+    "ha": HAMMER,
+    "cu": CURL,
+    "ca": CALF,
+    "pl": PLANK,
+}
 THREE = "sq1 100x6; sq2 100x5; sq3 100x5"
 SQUATS = f"{THREE}; sq4 100x5"
 HAMMERS = f"{SQUATS}; ro1 24x12; ro2 24x11; ro3 24x10; ha1 14x12; ha2 14x11; ha3 14x10"
@@ -33,9 +47,11 @@ def _rows(written: str) -> tuple[str, ...]:
     return tuple(f"{_NAMES[p[0][:2]].name}#{p[0][2:]} {p[1]}" for p in parts)
 
 
-def _read(text: str, done: str = "", current: PlannedExercise | None = None) -> Reading:
+def _read(
+    text: str, done: str = "", current: PlannedExercise | None = None, session: tuple[PlannedExercise, ...] = SESSION
+) -> Reading:
     told = tuple(row(r) for r in _rows(done))
-    return read_message(Request(text, Unit.KG, NOW, SESSION, told, None if current is None else current.name))
+    return read_message(Request(text, Unit.KG, NOW, session, told, None if current is None else current.name))
 
 
 def _check(reading: Reading, told: str, replaced: str = "", skipped: str = "", *, finished: bool = False) -> None:
@@ -192,3 +208,67 @@ def test_a_day_of_talk_is_none(talk: str) -> None:
     reading = _read(f"squat 100x6, {talk}")
     _check(reading, "sq1 100x6")
     assert reading.day is None
+
+
+TOP = "be1 100x3"
+BENCHED = f"{TOP}; be2 80x8; be3 80x8; be4 80x8"
+LUNGED = "lu1 0x10 left; lu1 0x8 right"
+LEANED = f"{BENCHED}; lu1 0x10; lu2 0x10; lu3 0x10; cu1 40x12; cu2 40x11; cu3 40x10"
+HINGED = f"{LEANED}; cu3 28x9 drop; de1 90x8"
+EASED = "be2 82.5x8; be3 82.5x8; be4 82.5x8"
+BACK_OFFS = ["back-offs were all 82.5 not 80", "sorry, the back offs were 82.5", "all three back offs were 82.5 not 80",
+             "the back offs should all be 82.5", "actually did 82.5 on all the back offs", "make the back offs 82.5",
+             "back offs all at 82.5 not 80 my bad"]  # fmt: skip
+SECOND = ["second back off was 7", "only got 7 on the second backoff", "sorry 2nd back-off was only 7",
+          "back off 2 was 7", "the second back off set should be 7", "wait no i only got 7 on the second backoff",
+          "2nd backoff 7 not 8"]  # fmt: skip
+LEFT = ["count the left as 9 please", "put the left down as 9", "make the left 9", "can you make the left 9 please",
+        "change the left to 9", "mark left as 9", "sorry left was 9"]  # fmt: skip
+TWICE = ["delete set 4 of the bench, I have written it twice", "delete set 4, i have sent it twice",
+         "remove set 4 please, it's in twice", "can you delete set 4? i wrote it two times",
+         "take out set 4, i typed it two times", "cancel the last series, I counted bad"]  # fmt: skip
+BAR = ["hang on that was 75 plus the bar, so 95", "75 was without the bar, so 95", "that 75 is plates only, make it 95",
+       "sorry that didnt include the bar, 95 total", "correction: bar not included, so 95"]  # fmt: skip
+DROPPED = ["forgot the drop on the leg curls, it was 28 for 9", "drop on leg curls 28x9", "the leg curls drop was 28x9",
+           "also did the drop on leg curls, 28 for 9", "forgot to say the drop on leg curls: 28x9"]  # fmt: skip
+AGAIN = ["eight again but wi ninety five this time", "8 again but with 95", "8 again but 95 this time",
+         "same reps, 95kg", "same again but 95kg"]  # fmt: skip
+MENDED = [
+    *((BENCHED, text, EASED, "be2 be3 be4") for text in BACK_OFFS),
+    *((BENCHED, text, "be3 80x7", "be3") for text in SECOND),
+    (BENCHED, "last back-off was 7 actually", "be4 80x7", "be4"),
+    (TOP, "back offs as planned", "be2 80x8; be3 80x8; be4 80x8", ""),
+    ("", "bench 100x3, back-off sets as written", BENCHED, ""),
+    ("", "top single 105 rpe 9, rest as planned", "be1 105x1 rir 1; be2 80x8; be3 80x8; be4 80x8", ""),
+    (f"{TOP}; be2 80x8", "as planned", "be3 80x8", ""),
+    (f"{TOP}; be2 80x8", "two more as planned", "be3 80x8; be4 80x8", ""),
+    (f"{TOP}; be2 80x8", "as planned x2", "be3 80x8; be4 80x8", ""),
+    (f"{TOP}; be2 80x8", "rest went as planned", "be3 80x8; be4 80x8", ""),
+    *((LUNGED, text, "lu1 0x9 left; lu1 0x8 right", "lu1") for text in LEFT),
+    (LUNGED, "sorry got the sides mixed up, left 8 right 10", "lu1 0x8 left; lu1 0x10 right", "lu1"),
+    *((BENCHED, text, "", "be4") for text in TWICE),
+    *(("be1 75x3", text, "be1 95x3", "be1") for text in BAR),
+    *((LEANED, text, "cu3 28x9 drop", "") for text in DROPPED),
+    *((HINGED, text, "de2 95x8", "") for text in AGAIN),
+    (HINGED, "that was supposed to say 95", "de1 95x8", "de1"),
+    (HINGED, "count the last as 7", "de1 90x7", "de1"),
+    (HINGED, "the last rep of the last set doesn't count so 7", "de1 90x7", "de1"),
+    (HINGED, "okay so that was 92.5 for 7, could have done one more", "de2 92.5x7 rir 1", ""),
+    (HINGED, "sorry that was 92.5 for 7", "de1 92.5x7", "de1"),
+    (BENCHED, "set 2 and 3 of bench were 7 each, not 8", "be2 80x7; be3 80x7", "be2 be3"),
+    (LEANED, "leg curls drop 28x10, sorry, for 9", "cu3 28x9 drop", ""),
+    (TOP, "80 for 8 sorry 7 so 80 for 7", "be2 80x7", ""),
+    (TOP, "first back off 80x8", "be2 80x8", ""),
+]
+
+
+@pytest.mark.parametrize(("done", "text", "told", "replaced"), MENDED)
+def test_which_set_is_meant_and_what_of_it(done: str, text: str, told: str, replaced: str) -> None:
+    """Back-off sets, sides, sets written twice, loads without the bar, drops; and near ones that are new sets."""
+    _check(_read(text, done, session=HEAVY), told, replaced)
+
+
+@pytest.mark.parametrize("talk", ["the 105 was a mistake with the plates", "misloaded the 105", "(105 was a misload)"])
+def test_how_a_load_came_about_is_no_set(talk: str) -> None:
+    """It stands as it was told."""
+    _check(_read(f"100x5, 105x4, 100x5. {talk}"), "sq1 100x5; sq2 105x4; sq3 100x5")

@@ -60,7 +60,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     if now and Kind.X in kinds[cue:]:
         return False
     wanted = Stage.DROP if Kind.DROP in kinds else Stage.MINI if Kind.MINI in kinds else None
-    last = record.last()
+    last = record.last(names[0].names[0]) if len(names) == 1 else record.last()
     stored = [] if last is None else record.rows((last.exercise, last.set or 0))
     if wanted is not None and kinds[cue] is Kind.WAS and not any(p.stage is wanted for p in stored):
         return False

@@ -38,7 +38,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     start, end = piece[0].start, piece[-1].end
     said = read_correction(shaped)
     numbered = any(m.kind is Kind.LABEL for m in shaped)
-    if said.stage is None and _is_of_drop(shaped, record, numbered=numbered):
+    of_drop = said.stage is None and _is_of_drop(shaped, record, numbered=numbered)
+    if of_drop:
         said = replace(said, stage=Stage.DROP)
     whole = [] if numbered else _each_set(said, record, place)
     for one, (reps, at) in zip(whole, said.counts, strict=True) if whole else ():
@@ -79,6 +80,9 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         kind = _out_of_reason(ways[0], rows, context)
         if kind is not None:
             return Corrected(Doubt(kind, start, end))
+        if of_drop:
+            record.told[-1:] = apply_values(record.told[-1:], ways[0])
+            return Corrected()
         record.change(key, lambda gone, values=ways[0]: apply_values(gone, values))  # type: ignore[misc]
         record.last_exercise = where
     return Corrected()

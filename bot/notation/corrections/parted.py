@@ -51,6 +51,12 @@ def _entry_at(marks: Sequence[Mark], at: int) -> bool:
     return kind_at(marks, then) in (Kind.X, Kind.FOR) and kind_at(marks, then + 1) is Kind.NUM
 
 
+def _listed_at(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a name with a load and a list behind it starts here: `triceps 22.5 15 15 12`."""
+    kinds = [m.kind for m in marks[at - 1 : at + 3]] if at else []
+    return kinds == [Kind.NAME, Kind.NUM, Kind.NUM, Kind.NUM]
+
+
 def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """Whether a stored set is corrected on the left, and a whole one is told on the right."""
     told = [i for i, m in enumerate(left) if m.kind is Kind.NUM and not (i and left[i - 1].kind is Kind.SET)]
@@ -59,7 +65,7 @@ def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
         return False
     at = 0
     now = False
-    while at < len(right) and not _entry_at(right, at):
+    while at < len(right) and not (_entry_at(right, at) or _listed_at(right, at)):
         said = set(right[at].text.split())
         leads = right[at].kind in (Kind.NAME, Kind.COLON, Kind.SET, Kind.ANOTHER) or right[at].kind in (
             *_LINKS,
@@ -83,7 +89,7 @@ def _is_corrected(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
         return False
     aims = [m for i, m in enumerate(right[:cue]) if not (i and right[i - 1].kind is Kind.SET and m.kind is Kind.NUM)]
     plain = all(m.kind in _AIMS or set(m.text.split()) <= _LATE for m in aims)
-    late = any(set(m.text.split()) & _LATE for m in aims)
+    late = any(set(m.text.split()) & _LATE for m in (*aims, *right[-1:]))
     return plain and (late or any(m.kind in _STRONG for m in right)) and any(m.kind is Kind.NUM for m in right[cue:])
 
 

@@ -6,6 +6,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from bot.notation.corrections.idle import without_idle
 from bot.notation.corrections.reasoned import reasoned
@@ -47,7 +48,7 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
-    sentence = _side_put(sentence)
+    sentence = _uncounted_rep(_kept_as(sentence))
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if whole and len(numbers) == 1 and _is_starred(sentence):
         return [_mark(sentence[0], Kind.MEANT), *sentence[:-1]]
@@ -121,14 +122,14 @@ def _making(sentence: list[Mark]) -> list[Mark]:
     return sentence
 
 
-_PUTTING = frozenset(["make", "put", "count", "mark", "log", "record", "note", "enter", "set", *CHANGING])
+_PUTTING = frozenset(["make", "call", "put", "count", "mark", "log", "record", "note", "enter", "set", *CHANGING])
 _AS = frozenset(["as", "down", "down as", "to", "at", "only", "just", "please", "pls"])
-_SIDES = (Kind.LEFT, Kind.RIGHT)
+_KEPT = (Kind.LEFT, Kind.RIGHT, Kind.LASTSET, Kind.LASTREP)
 
 
-def _side_put(sentence: list[Mark]) -> list[Mark]:
-    """`count the left as 9 please`, `can you put the right down as 7`: what a side is to be kept as."""
-    sides = [i for i, m in enumerate(sentence) if m.kind in _SIDES]
+def _kept_as(sentence: list[Mark]) -> list[Mark]:
+    """`count the left as 9 please`, `can you put the last one down as 7`: what a side or a set is to be kept as."""
+    sides = [i for i, m in enumerate(sentence) if m.kind in _KEPT and "rep" not in m.text]
     verb = next((i for i, m in enumerate(sentence) if set(m.text.split()) & _PUTTING), len(sentence))
     number = next((i for i, m in enumerate(sentence) if m.kind is Kind.NUM), 0)
     if len(sides) != 1 or not verb < sides[0] < number or sum(m.kind is Kind.NUM for m in sentence) != 1:
@@ -137,8 +138,28 @@ def _side_put(sentence: list[Mark]) -> list[Mark]:
     if not all(m.kind is Kind.FILL or set(m.text.split()) <= _AS for m in between):
         return sentence
     ahead = [replace(m, kind=Kind.FILL) if m.kind is Kind.ASKING else m for m in sentence[:verb]]
-    was = replace(sentence[verb], kind=Kind.MEANT)
-    return [*ahead, was, sentence[sides[0]], *sentence[number:]]
+    was = replace(sentence[verb], kind=Kind.MEANT, text="was")
+    told = replace(sentence[sides[0]], kind=Kind.LASTSET) if sentence[sides[0]].kind is Kind.LASTREP else None
+    return [*ahead, sentence[sides[0]] if told is None else told, was, *sentence[number:]]
+
+
+def _uncounted_rep(sentence: list[Mark]) -> list[Mark]:
+    """`the last rep of the last set doesn't count so 6`: what the set was without it."""
+    rep = next((i for i, m in enumerate(sentence) if m.kind is Kind.LASTREP and "rep" in m.text), None)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    if rep is None or len(numbers) != 1 or numbers[0] < rep:
+        return sentence
+    said = [w for m in sentence[rep + 1 : numbers[0]] for w in m.text.split()]
+    denied = any(a in _DENIES and b in ("count", "counted") for a, b in pairwise(said))
+    if not denied or not all(m.kind in (Kind.FILL, Kind.LASTSET, Kind.COMMA) for m in sentence[rep + 1 : numbers[0]]):
+        return sentence
+    number = sentence[numbers[0]]
+    reps = [replace(number, kind=Kind.REPS, text="", value=None, parts=())]
+    behind = sentence[numbers[0] + 1 :]
+    return [*sentence[:rep], replace(sentence[rep], kind=Kind.MEANT), number, *reps, *behind]
+
+
+_DENIES = frozenset(["doesnt", "didnt", "dont", "shouldnt", "wont", "not"])
 
 
 def _named_first(sentence: list[Mark]) -> list[Mark]:
@@ -185,7 +206,8 @@ def _is_changed(sentence: Sequence[Mark], first: int, second: int) -> bool:
 def _several(sentence: list[Mark]) -> list[Mark]:
     """`first two sets were`, `sets 1 and 2 were`: each set as a label of its own."""
     cue = next((i for i, m in enumerate(sentence) if m.kind in (Kind.WAS, Kind.MEANT)), None)
-    if cue is None or sum(m.kind is Kind.NUM for m in sentence[cue:]) != 1:
+    denied = next((i for i, m in enumerate(sentence) if m.kind is Kind.NOT), len(sentence))
+    if cue is None or sum(m.kind is Kind.NUM for m in sentence[cue:denied]) != 1:
         return sentence
     before = [i for i in range(cue) if sentence[i].kind is Kind.NUM]
     ordinals = [i for i in range(cue) if sentence[i].kind is Kind.ORD]

@@ -27,6 +27,9 @@ def again(marks: list[Mark]) -> list[Mark]:
             count = place - 1 - (kind_at(out, place - 1) in _COUNTS)
             if kind_at(out, count) is Kind.NUM and kind_at(out, count - 1) not in (Kind.X, Kind.FOR, *_LINKS):
                 _link(out, count, place, place + 1)
+            elif kind_at(out, place - 1) in _OPENS and _is_count_now(out, place + 1):
+                out[place] = replace(mark, kind=Kind.SAMELOAD, text="same weight")
+                out[place + 1] = replace(out[place + 1], kind=Kind.FILL)
         elif mark.kind is Kind.SAME and mark.text.split()[-1] == "again" and kind_at(out, _got(out, place)) is Kind.NUM:
             at = _got(out, place)
             out[place + 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in out[place + 1 : at]]
@@ -36,6 +39,19 @@ def again(marks: list[Mark]) -> list[Mark]:
             if counted and kind_at(out, place + 3) in (Kind.FILL, *_LINKS):
                 _link(out, place + 1, place, place + 3)
     return out
+
+
+_OPENS = (None, Kind.STOP, Kind.LINE, Kind.NAME)
+
+
+def _is_count_now(marks: Sequence[Mark], at: int) -> bool:
+    """The count of `again, 6 this time`, `again but only 6`: another one, of the same load."""
+    led = kind_at(marks, at) is Kind.COMMA or text_at(marks, at) in ("only", "just")
+    led = led or (text_at(marks, at) == "but" and text_at(marks, at + 1) in ("only", "just", "got"))
+    number = past(marks, at + 1, Kind.FILL)
+    ends = number + 1 + (kind_at(marks, number + 1) is Kind.REPS)
+    now = text_at(marks, ends) == "this" and text_at(marks, ends + 1) == "time"
+    return led and kind_at(marks, number) is Kind.NUM and (_ends(marks, ends) or now)
 
 
 def _got(marks: Sequence[Mark], place: int) -> int:
@@ -59,11 +75,12 @@ def _link(out: list[Mark], count: int, word: int, at: int) -> None:
     stop = behind
     while text_at(out, stop) in _PRONOUNS:
         stop += 1
-    on_it = stop > behind > end
+    now = text_at(out, behind) == "this" and text_at(out, stop - 1) == "time"
+    on_it = stop > behind > end or now
     linked = any(m.kind in _LINKS for m in between)
-    but = any(m.text in ("but", "though", "now") for m in between)
+    but = now or any(m.text in ("but", "though", "now") for m in between)
     far = (out[number].value or 0) >= _FAR * (out[count].value or 0)
-    loaded = end > number + 1 or on_it or (but and far)
+    loaded = end > number + 1 or (on_it and not now) or (but and far)
     if not _ends(out, stop if on_it else end) or not (linked or loaded):
         return
     if kind_at(out, number - 1) is Kind.AT and text_at(out, number - 1) == "@" and not far:

@@ -42,7 +42,10 @@ def _counted(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, said in enumerate(marks):
         mark = said
-        planned = kind_at(marks, place + 1) is Kind.PLANNED and _opens(marks, place)
+        at = place + 1
+        while kind_at(marks, at) in _WENT:
+            at += 1
+        planned = kind_at(marks, at) is Kind.PLANNED and (_opens(marks, place) or is_lighter(mark))
         if planned and mark.kind is Kind.EACH and mark.text == "both":
             mark = replace(mark, kind=Kind.NUM, value=Decimal(2), parts=())
         told = any(m.kind is Kind.NUM for m in marks[:place])
@@ -50,9 +53,30 @@ def _counted(marks: list[Mark]) -> list[Mark]:
             mark = replace(mark, kind=Kind.ALL)
         out.append(mark)
         few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= _MOST
-        if few and kind_at(marks, place + 1) is Kind.PLANNED and _opens(marks, place):
+        if few and planned:
             out.append(replace(mark, kind=Kind.SETS, text="sets", value=None, parts=(), start=mark.end))
+        counted = len(out) > 1 and out[-2].kind is Kind.SETS
+        if mark.kind is Kind.MORE and kind_at(marks, place + 1) is Kind.PLANNED and counted:
+            out.pop()
+    return _times(out)
+
+
+def _times(marks: list[Mark]) -> list[Mark]:
+    """`as planned x2`, `as planned twice`: so many sets, as if the number stood before."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        crossed = [kind_at(marks, place + 1), kind_at(marks, place + 2)] in ([Kind.X, Kind.NUM], [Kind.LEADX, Kind.NUM])
+        ends = kind_at(marks, place + 3) in (None, *EDGES)
+        number = marks[place + 2] if crossed and ends else None
+        if mark.kind is Kind.PLANNED and number is not None and 1 < (number.value or 0) <= _MOST:
+            sets = replace(number, kind=Kind.SETS, text="sets", value=None, parts=(), start=number.end)
+            return [*marks[:place], number, sets, mark, *marks[place + 3 :]]
+        out.append(mark)
     return out
+
+
+_WENT = (Kind.FILL, Kind.WAS, Kind.MORE, Kind.DONE, Kind.WORKSET)
+"""Kinds between sets and the words that they went as planned."""
 
 
 def is_lighter(mark: Mark) -> bool:
@@ -61,7 +85,7 @@ def is_lighter(mark: Mark) -> bool:
 
 
 def _other_load(marks: list[Mark]) -> list[Mark]:
-    """`same but 82.5`, `same at 82.5 kg`: the load is another, the repetitions are the same."""
+    """`same but 82.5`, `same at 82.5 kg`, `same reps, 82.5`: the load is another, the repetitions are the same."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -71,7 +95,8 @@ def _other_load(marks: list[Mark]) -> list[Mark]:
         unit = kind_at(marks, number + 1) in (Kind.KG, Kind.LB)
         end = number + 1 + unit
         ends = kind_at(marks, end) in (None, *EDGES)
-        if mark.kind is Kind.SAME and number > at + 1 and ends and _is_load(marks, number, unit=unit):
+        same = mark.kind in (Kind.SAME, Kind.SAMEREPS)
+        if same and number > at + 1 and ends and _is_load(marks, number, unit=unit):
             said = marks[number:end]
             out += [*said, replace(mark, kind=Kind.X, text="x", start=mark.end), replace(mark, kind=Kind.SAMEREPS)]
             at = end

@@ -121,7 +121,11 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             and marks[place + 1].kind is Kind.WORD
             and marks[place + 1].tight
         )
+        if mark.kind is Kind.DASH and out and not run:
+            hyphen = (out[-1].text, "".join(m.text for m in marks[place + 1 : place + 2])) in _PHRASES
         after = marks[place + 1].text if place + 1 < len(marks) else ""
+        if after == "-" and mark.text == "back" and place + 2 < len(marks):
+            after = marks[place + 2].text
         beside = [m.text for m in marks[max(0, place - 2) : place]]
         if (
             (mark.text == "row" and beside == ["in", "a"])
