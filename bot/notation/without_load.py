@@ -32,11 +32,12 @@ def with_body_weight(marks: Sequence[Mark], record: Record, under: int | None) -
 def _behind_sets(marks: list[Mark], record: Record, under: int | None) -> list[Mark]:
     """`dips: 15, 12 and 12. No weight.`: told in a sentence of its own, of the sets of the one before."""
     for place in range(2, len(marks)):
+        if marks[place].kind is not Kind.BODY or marks[place - 1].kind is not Kind.STOP:
+            continue
         start = next((i + 1 for i in range(place - 2, -1, -1) if marks[i].kind in _SENTENCES), 0)
         end = next((i for i in range(place, len(marks)) if marks[i].kind in _SENTENCES), len(marks))
         told, rest = marks[start : place - 1], marks[place + 1 : end]
-        plain = marks[place].kind is Kind.BODY and marks[place - 1].kind is Kind.STOP
-        if not plain or not any(m.kind is Kind.NUM for m in told) or any(m.kind in _LOADS for m in told):
+        if not any(m.kind is Kind.NUM for m in told) or any(m.kind in _LOADS for m in told):
             continue
         if any(m.kind in (*_LOADS, Kind.NUM, Kind.NAME) and m.kind is not Kind.BODY for m in rest):
             continue
