@@ -107,6 +107,8 @@ leg|weak left leg since the deads, cant stand on it
 chest|there was a pressing feeling in my chest on the way in, it went away. 90 x 12
 chest|my chest felt as if it was in a vice earlier
 chest|it pulls in the chest when i breathe deep
+chest|sharp jab in the chest out of nowhere
+|faintish after the squats
 breastbone|indigestion burning behind the breastbone every time i push - bench 60x5
 heart|my ticker felt squeezed
 jaw|pain between the shoulder blades and into my jaw

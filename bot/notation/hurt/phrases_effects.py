@@ -50,7 +50,7 @@ EFFECTS: dict[Cue, str] = {
       fainted/toppled/keeled/collapsed; fell/fall/falling/dropped/went out of?
       consciousness/conscious; greying/graying/blacking/browning/whiting out; can't see for/anything/nothing a/one/
       few/couple/some/for* moment/second/seconds/sec/secs; walls/room is/was/were/'s/started* closed/closing/coming
-      in; everything closed/closing in on; swimmy/spinny/woozy/
+      in; everything closed/closing in on; faintish; swimmy/spinny/woozy/
       floaty head; wasn't/weren't there/here/present for a/few/couple/some* second/seconds/sec/secs/moment; floor/
       ground came up; legs went/
       go/gone/just* out? from under me; everything narrowed/narrowing/narrow; view/sight/vision got/is/was/went/
@@ -88,7 +88,9 @@ EFFECTS: dict[Cue, str] = {
       stays/stay/stayed/remains/keeps/comes* short/shallow/gone/stuck/
       missing/laboured/labored/lacking/blocked; short breath; each/every breath is/feels/was half/short/tiny/
       shallow/small; inhaler/puffer isn't/not/doesn't/didn't/won't/hardly/no/does/did @bit* touching/touch/help/
-      helping/work/working/nothing; breathe/breathing/respire badly/poorly; respiration is/'s/was/very/so/still*
+      helping/work/working/nothing; breathe/breathing/respire badly/poorly; breathing/breath/breathe is/has/'s* not/
+      isn't/hasn't back/down/gone back? to? normal;
+      respiration is/'s/was/very/so/still*
       bad/hard/difficult/short;
       winded/breathless/breathlessness and/but/it/this/that/i/just* isn't/won't/not/hasn't/doesn't/never going/go/
       goes/gone/
