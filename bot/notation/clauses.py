@@ -55,13 +55,13 @@ FARTHEST = 96
 """Marks that a part reaches from a place: no longer one is a clause, and every look at it would cost its length."""
 
 
-def part_of(marks: Sequence[Mark], place: int, far: int = FARTHEST) -> tuple[int, int]:
-    """Where the part of a place starts and ends, `far` marks away at most."""
+def part_of(marks: Sequence[Mark], place: int, far: int = FARTHEST, ends: Container[Kind] = EDGES) -> tuple[int, int]:
+    """Where the part of a place, between two of `ends`, starts and ends, `far` marks away at most."""
     start, first = place, max(0, place - far)
-    while start > first and marks[start - 1].kind not in EDGES:
+    while start > first and marks[start - 1].kind not in ends:
         start -= 1
     end, last = place + 1, min(len(marks), place + far)
-    while end < last and marks[end].kind not in EDGES:
+    while end < last and marks[end].kind not in ends:
         end += 1
     return start, end
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -40,28 +40,19 @@ def _is_denied(marks: Sequence[Mark], place: int) -> bool:
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _TOLD = 2
 """Words beside a warm-up that is told of."""
+_TELLING = frozenset(
+    (
+        *(Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.COLON, Kind.SAME),
+        *(Kind.NAME, Kind.WAS, Kind.ALL, Kind.MEANT, Kind.SORRY),
+    )
+)
 
 
 def _is_told_of(marks: Sequence[Mark], place: int) -> bool:
     """`done with the warm up, starting now.`: in a sentence without a set, beside one that tells sets."""
-    start, end = place, place
-    while start > 0 and marks[start - 1].kind not in _ENDS:
-        start -= 1
-    while end < len(marks) and marks[end].kind not in _ENDS:
-        end += 1
-    part = [m for i, m in enumerate(marks[start:end], start) if i != place]
-    numbers = (
-        Kind.NUM,
-        Kind.CLOCK,
-        Kind.BAD,
-        Kind.COLON,
-        Kind.SAME,
-        Kind.NAME,
-        Kind.WAS,
-        Kind.ALL,
-        Kind.MEANT,
-        Kind.SORRY,
-    )
-    spoken = any(m.kind in (Kind.WORD, Kind.DONE) for m in part) and len(part) > _TOLD
-    behind = any(m.kind is Kind.NUM for m in marks[:start])
-    return spoken and not any(m.kind in numbers for m in part) and (behind or kind_at(marks, end) is not None)
+    start, end = part_of(marks, place, ends=_ENDS)
+    if kind_at(marks, end) is None and not any(m.kind is Kind.NUM for m in marks[:start]):
+        return False
+    said = {m.kind for m in marks[start:end]}
+    spoken = Kind.WORD in said or Kind.DONE in said
+    return spoken and end - start - 1 > _TOLD and said.isdisjoint(_TELLING)

@@ -101,11 +101,7 @@ def _is_of_talk(marks: Sequence[Mark], place: int) -> bool:
     """`back squat felt like flying.`: an exercise that the session lacks, in a sentence that tells no set."""
     if marks[place].names:
         return False
-    start, end = place, place
-    while start > 0 and marks[start - 1].kind not in _ENDS:
-        start -= 1
-    while end < len(marks) and marks[end].kind not in _ENDS:
-        end += 1
+    start, end = part_of(marks, place, ends=_ENDS)
     part = [m for i, m in enumerate(marks[start:end], start) if i != place]
     said = {w for m in part for w in m.text.split()}
     return not any(m.kind in _TELLS for m in part) and not said & _DOING and len(said) >= _LEAST

@@ -135,9 +135,10 @@ def _felt_for(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place in range(2, len(marks)):
         link = marks[place - 1].text in ("for a", "for an")
-        told = {m.value for m in marks[:place] if m.kind is Kind.NUM}
-        weighty = bool(set(marks[place - 2].text.split()) & _WEIGHTY)
-        if link and weighty and marks[place].kind is Kind.NUM and marks[place].value in told:
+        weighty = link and bool(set(marks[place - 2].text.split()) & _WEIGHTY)
+        if not weighty or marks[place].kind is not Kind.NUM:
+            continue
+        if any(m.kind is Kind.NUM and m.value == marks[place].value for m in marks[:place]):
             _silent(out, place - 1, place + 1)
     return out
 

@@ -206,6 +206,7 @@ def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
         or _is_trade(raw)
         or _is_trade(singular(raw))
         or raw in index.words
+        or raw in lexicon_words()
     ):
         return raw
     before = singular(said[place - 1]) if place else ""
@@ -213,7 +214,7 @@ def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
     halves = {w.removesuffix(after) for w in index.joined if after and w.endswith(after)}
     halves |= {w.removeprefix(before) for w in index.joined if before and w.startswith(before)}
     near = [h for h in halves if len(h) >= _SHORTEST_HALF and OSA.distance(raw, h, score_cutoff=1) <= 1]
-    return near[0] if len(near) == 1 and raw not in lexicon_words() else raw
+    return near[0] if len(near) == 1 else raw
 
 
 _SHORTEST_HALF = 3

@@ -36,8 +36,8 @@ def in_reserve(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     place = 0
     while place < len(marks):
-        told = _reserve_at(marks, place) if _has_set(marks, place) else None
-        if told is None:
+        told = _reserve_at(marks, place)
+        if told is None or not _has_set(marks, place):
             out.append(marks[place])
             place += 1
             continue

@@ -52,9 +52,10 @@ def _on_load(marks: list[Mark]) -> list[Mark]:
             count += 1
         told = marks[place].text == "on" and kind_at(marks, place + 1) is Kind.NUM
         counted = kind_at(marks, count) is Kind.NUM and kind_at(marks, count + 1) in (Kind.REPS, Kind.TIMES)
+        if not (told and counted and kind_at(marks, comma) is Kind.COMMA):
+            continue
         start = max((i + 1 for i in range(place) if marks[i].kind in _SENTENCES), default=0)
-        alone = not any(m.kind in (Kind.NUM, Kind.SETS) for m in marks[start:place])
-        if told and counted and kind_at(marks, comma) is Kind.COMMA and alone:
+        if not any(m.kind in (Kind.NUM, Kind.SETS) for m in marks[start:place]):
             times = replace(marks[comma], kind=Kind.X, text="x")
             done = [replace(m, kind=Kind.FILL) if m.kind is Kind.DONE else m for m in marks[start:place]]
             return [*marks[:start], *done, *marks[place + 1 : comma], times, *marks[comma + 1 :]]

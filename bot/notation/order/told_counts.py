@@ -126,8 +126,10 @@ def _did_all(marks: list[Mark]) -> list[Mark]:
         loaded = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
         end = place + 3 + (kind_at(marks, place + 3) in (Kind.KG, Kind.LB))
         parted = kind_at(marks, end) in (Kind.COMMA, Kind.COLON, Kind.DASH)
+        if not (article and loaded and parted and _is_few(marks, place)):
+            continue
         told = sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM)
-        if article and loaded and _is_few(marks, place) and parted and told:
+        if told:
             alike = told == marks[place].value
             gone = replace(marks[place], kind=Kind.GAP if alike else Kind.SLIP, value=None, parts=())
             colon = replace(marks[end], kind=Kind.COLON)

@@ -264,8 +264,10 @@ def _all_were(marks: list[Mark]) -> list[Mark]:
         before = marks[start:place]
         last = next((m for m in reversed(before) if m.kind not in _LED), None)
         ended = last is not None and last.kind in (Kind.NUM, Kind.REPS)
+        if not ended or any(m.kind is Kind.WARMUP for m in before):
+            continue
         entries = [i for i, m in enumerate(before) if m.kind in (Kind.X, Kind.FOR) and _counts(before, i + 1)]
-        if len(entries) < _SEVERAL or not ended or any(m.kind is Kind.WARMUP for m in before):
+        if len(entries) < _SEVERAL:
             continue
         first = start + next(i for i, m in enumerate(before) if m.kind is Kind.NUM)
         held = [replace(m, kind=Kind.COMMA) if m.kind is Kind.THEN else m for m in marks[first:place]]
@@ -282,7 +284,7 @@ _LED = (Kind.FILL, Kind.ALL, Kind.WAS, Kind.EACH, Kind.FOR, Kind.TO, Kind.DASH, 
 
 def _start(marks: list[Mark], place: int, bounds: tuple[Kind, ...]) -> int:
     """Where the part starts in which a place is."""
-    return max((i + 1 for i in range(place) if marks[i].kind in bounds), default=0)
+    return next((i for i in range(place, 0, -1) if marks[i - 1].kind in bounds), 0)
 
 
 def _is_of_all(marks: list[Mark], place: int) -> bool:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
 from bot.notation.strays.people import PEOPLE
 from bot.notation.tokens import Mark
@@ -57,10 +57,12 @@ def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     """`the 20 is with my husband`, `the 20 was missing`, `husband took the 20`, where another number is told."""
     the = place > 0 and marks[place - 1].text.split()[-1:] == ["the"]
     opens = place == 0 or marks[place - 1].kind in EDGES
+    if marks[place].kind is not Kind.NUM or not (the or opens):
+        return range(0)
     end = _end(marks, place)
     part = marks[place + 1 : end]
     others = any(m.kind is Kind.NUM for i, m in enumerate(marks) if not place <= i < end)
-    if marks[place].kind is not Kind.NUM or not (the or opens) or not others or any(m.kind in _OF_SET for m in part):
+    if not others or any(m.kind in _OF_SET for m in part):
         return range(0)
     said = [w for m in part for w in m.text.split()]
     is_at = bool(part) and part[0].kind is Kind.WAS
@@ -172,9 +174,10 @@ def _offered(marks: Sequence[Mark], at: int) -> int:
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:
-    at = place + 1
+    """Where the part of a place ends."""
+    at, last = place + 1, min(len(marks), place + FARTHEST)
     while (
-        at < len(marks)
+        at < last
         and marks[at].kind not in (*EDGES, Kind.COLON)
         and marks[at].text not in ("so", "but", "anyway", "lol")
     ):

@@ -147,10 +147,11 @@ _OF_SETS = frozenset(
 
 def _is_run(marks: Sequence[Mark], place: int) -> bool:
     """`did parkrun in 28:14`: how long another thing took."""
+    if marks[place].kind is not Kind.CLOCK:
+        return False
     start, end = part_of(marks, place)
     said = {w for m in marks[start:place] for w in m.text.split()}
-    named = any(m.kind is Kind.NAME for m in marks[start:end])
-    return marks[place].kind is Kind.CLOCK and bool(said & _DISTANCE) and not named
+    return bool(said & _DISTANCE) and not any(m.kind is Kind.NAME for m in marks[start:end])
 
 
 def _is_distance(marks: Sequence[Mark], place: int) -> bool:
