@@ -156,13 +156,16 @@ def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> boo
     return bool(after) and (after[0] in _EFFORTS or after[:2] in ([Kind.NUM, Kind.TANK], [Kind.NUM, Kind.RIRPOST]))
 
 
+_SIDES = (Kind.LEFT, Kind.RIGHT)
 _LIMBS = ("leg", "arm", "side", "one", "hand")
 
 
 _BESIDE_LOAD = (Kind.WAS, Kind.PLATES, Kind.GAP, Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA,
                 Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON, Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
+_LENGTHS = (Kind.METRES, Kind.M, Kind.SECONDS)
 _SIDED = (Kind.EACH, Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
-_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN, Kind.X, Kind.SETS, *_SIDED)
+_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN, Kind.X, Kind.SETS, *_SIDED,
+           *_LENGTHS)  # fmt: skip
 _TALK = (Kind.FILL, Kind.WORD, Kind.GAP)
 
 
@@ -173,10 +176,10 @@ def _is_load_alone(part: Sequence[Mark]) -> bool:
 
 
 def _is_list(part: Sequence[Mark]) -> bool:
-    """Whether a sentence tells repetitions only: `10, 9 and 8`, `reps 10/9/8`, `10 each side`, `3x10`."""
+    """Whether a sentence tells counts only: `10, 9 and 8`, `reps 10/9/8`, `10 each side`, `3x10`, `40m`."""
     kinds = [m.kind for m in part if m.kind not in (Kind.FILL, Kind.NAME)]
     kinds = kinds[2:] if kinds[:2] == [Kind.REPS, Kind.COLON] else kinds
-    worded = any(k in (Kind.REPS, Kind.SETS, *_SIDED) for k in kinds) and Kind.NUM in kinds
+    worded = any(k in (Kind.REPS, Kind.SETS, *_SIDED, *_LENGTHS) for k in kinds) and Kind.NUM in kinds
     return all(k in _LISTED for k in kinds) and (kinds.count(Kind.NUM) > 1 or worded)
 
 
@@ -193,8 +196,16 @@ def _sentence(marks: Sequence[Mark], place: int) -> list[Mark]:
 
 
 def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`155 across. 6 6 5`, `90 of course. 12, 12, 10`: a load by itself, and then its repetitions."""
-    return _is_load_alone(piece) and _is_list(_sentence(marks, place))
+    """`155 across. 6 6 5`, `2x28 / 40m`: a load by itself, and then what was done with it."""
+    following = _sentence(marks, place)
+    two = [m.kind for m in piece if m.kind not in _BESIDE_LOAD] == [Kind.NUM, Kind.X, Kind.NUM] and _holds_two(piece)
+    alone = _is_load_alone(piece) or (two and any(m.kind in _LENGTHS for m in following))
+    return alone and _is_list(following)
+
+
+def _holds_two(piece: Sequence[Mark]) -> bool:
+    """Whether a number is led by `2x`: a weight in each hand."""
+    return next(m.value for m in piece if m.kind is Kind.NUM) == len(_SIDES)
 
 
 def _has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:

@@ -125,6 +125,7 @@ def _read_run(run: list[Word], index: Index) -> list[Hit]:
         for size in range(min(LONGEST, len(run) - at), 0, -1):
             window = run[at : at + size]
             alone = all(w.text in _NEVER_ALONE or len(w.text) == 1 for w in window)
+            alone = alone and (size == 1 or (window[0].text, window[-1].text) not in index.neighbours)
             alone = alone or (
                 size == 1 and bool(hits) and hits[-1].end == window[0].first and window[0].text in _BEHIND
             )

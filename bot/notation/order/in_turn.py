@@ -47,9 +47,10 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
 
 
 def _is_each_side(marks: Sequence[Mark], loads: Sequence[list[Mark]], end: int) -> bool:
-    """The load and the repetitions of `17.5 10 each x3`: three sets."""
+    """The load and the repetitions of `17.5 10 each x3`, `10 kg 10 each x3`: three sets."""
     reps = loads[-1][0].value or 0
-    falls = len(loads) == _SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS and (loads[0][0].value or 0) > reps
+    pair = len(loads) == _SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS
+    falls = pair and (len(loads[0]) > 1 or (loads[0][0].value or 0) >= reps)
     return falls and kind_at(marks, end) is Kind.EACH and kind_at(marks, end + 1) is Kind.X
 
 

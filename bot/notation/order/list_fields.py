@@ -85,16 +85,24 @@ def _counted(marks: list[Mark]) -> list[Mark]:
     for start, end in _parts(marks):
         said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]
         counted = [marks[i].kind for i in said] == [Kind.NUM, Kind.SETS]
-        counts = [marks[i].value or 0 for i in range(len(marks)) if _is_count(marks, i)] if counted else []
+        counts = [marks[i].value or 0 for i in _of_name(marks, start, end) if _is_count(marks, i)] if counted else []
         if counts and len(counts) == marks[said[0]].value and max(counts) <= _FEW * min(counts):
             for place in said:
                 out[place] = replace(marks[place], kind=Kind.GAP, value=None, parts=())
     return out
 
 
+def _of_name(marks: Sequence[Mark], start: int, end: int) -> range:
+    """The places of what is told of one name around a part: up to the next names on both sides."""
+    before = next((i for i in range(start, -1, -1) if i < len(marks) and marks[i].kind is Kind.NAME), -1)
+    after = next((i for i in range(end, len(marks)) if marks[i].kind is Kind.NAME), len(marks))
+    return range(before + 1, after)
+
+
 def _is_count(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number may be repetitions by what stands beside it."""
     after, before = kind_at(marks, place + 1), kind_at(marks, place - 1)
     led = before in (*_LEADS, Kind.RPE, Kind.RIR, Kind.X) or text_at(marks, place - 1) in _WEIGHTS
-    told = after in (*_UNITS, Kind.SETS, Kind.SET, Kind.X, Kind.FOR, Kind.ALL, Kind.COLON, *_EFFORTS)
+    loads = after is Kind.NUM and kind_at(marks, place + 2) is Kind.REPS
+    told = loads or after in (*_UNITS, Kind.SETS, Kind.SET, Kind.X, Kind.FOR, Kind.ALL, Kind.COLON, *_EFFORTS)
     return marks[place].kind is Kind.NUM and not led and not told

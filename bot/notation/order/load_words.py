@@ -36,10 +36,14 @@ def _belted(marks: list[Mark]) -> list[Mark]:
 
 
 def _helped(marks: list[Mark]) -> list[Mark]:
-    """`assist 20kg 8 reps, with 15 only 5`: help, as told before it in the sentence."""
+    """`assist 20kg 8 reps, with 15 only 5`: help, as told before it in the sentence; `assist 20x8 assist 15x6`."""
     out: list[Mark] = []
     helped: Mark | None = None
+    leads = False
     for place, mark in enumerate(marks):
+        if mark.kind is Kind.ASSIST and leads and kind_at(marks, place - 1) is kind_at(marks, place + 1) is Kind.NUM:
+            out.append(replace(mark, kind=Kind.COMMA, text=",", end=mark.start))
+        leads = leads or (mark.kind is Kind.ASSIST and kind_at(marks, place - 1) not in (Kind.NUM, *_UNITS))
         out.append(mark)
         helped = None if mark.kind in (Kind.STOP, Kind.LINE, Kind.NAME) else helped
         at = place + 1

@@ -15,6 +15,10 @@ from bot.training.plan import Mini
 from bot.training.report import Side, Stage
 
 
+_BEFORE_SIDES = 1.5
+"""Against the `12` of `12 7L 6R` as a set of both sides: it is their load."""
+
+
 class RepCounts(Loads):
     """What a number is as repetitions, seconds or metres."""
 
@@ -45,7 +49,7 @@ class RepCounts(Loads):
         seconds_after = (
             self.seconds and state.minutes is not None and amount.join in (Join.SPACE, Join.AND) and reps < 60
         )
-        if seconds_after and state.sets:
+        if seconds_after and state.sets and state.sets[-1].side is None:
             merged = state.copy()
             last = merged.sets[-1]
             words = replace(last.words, reps=(last.words.reps[0] if last.words.reps else last.start, amount.end))
@@ -77,6 +81,10 @@ class RepCounts(Loads):
         """Against what is rarely said so: `80 with 6` for six at 80, a bare planned load for metres or seconds."""
         if amount.join is Join.WITH and state.bare and not state.order:
             return 2.0
+        last = state.sets[-1] if state.sets else None
+        bare = last is not None and last.load is None and last.side is None and last.label is None and last.rir is None
+        if bare and amount.side is not None and amount.join is Join.SPACE and self.context.takes_load:
+            return _BEFORE_SIDES
         bare = amount.counts is Counts.UNSAID and (self.metres or self.seconds) and state.chain == ""
         planned = self.context.planned_load(self.number(state.index))
         as_load = bare and planned is not None and amount.value == planned.amount_in(amount.unit or self.unit)

@@ -12,6 +12,12 @@ from bot.notation.said import SaidLoad, SaidSet
 from bot.training.report import Stage
 
 
+_HARDEST = 10
+"""The end of the scale of effort: a greater number behind an `@` is a load (reading rules of this project)."""
+_NO_WEIGHT = 1.5
+"""Against a bare number as what is added to the body, where so many sets are open and nothing is planned."""
+
+
 class Loads(Steering):
     """What a number is as a load."""
 
@@ -24,7 +30,7 @@ class Loads(Steering):
                 yield made
             return
         said = self._load_of(amount)
-        if said is None:
+        if said is None or self._is_scale(amount, said):
             return
         surprise = 0.0 if amount.counts is not Counts.UNSAID or amount.hand or amount.total or amount.sign else None
         surprise = 0.0 if amount.same_load or (amount.body and amount.value is None) else surprise
@@ -62,11 +68,20 @@ class Loads(Steering):
         if not state.fresh and ahead.sets and amount.join in (Join.SPACE, Join.COMMA, Join.DASH):
             yield from self._load_late(state, amount, said, 0.2 if surprise is not None else 1.0)
 
+    def _is_scale(self, amount: Amount, said: SaidLoad) -> bool:
+        """Whether `@9` can only be an effort: up to ten, with nothing that says a load, and no load of the plan."""
+        bare = amount.join is Join.AT and not amount.worded and amount.counts is Counts.UNSAID and not amount.sign
+        rated = bare and amount.value is not None and amount.value <= _HARDEST and amount.unit is None
+        held = amount.hand or amount.total or amount.pair or amount.same_load or amount.body
+        return rated and not held and not (said.load is not None and self.context.is_planned(said.load, None))
+
     def _ahead(self, state: State, amount: Amount, said: SaidLoad, *, bare: bool) -> State | None:
         """The state with a load for what follows; `bare`: nothing but its place says that it is one."""
         made = state.copy()
         if state.chain == "S" and amount.join is Join.X:
             made.cost += 0.5 if not bare else 1.5
+        if bare and self._counts_on_body(amount):
+            made.cost += _NO_WEIGHT
         if state.chain == "H":
             made.hand = True
         if made.fresh:
@@ -88,6 +103,13 @@ class Loads(Steering):
         made.chain = state.chain + "L"
         made.start = amount.start
         return made
+
+    def _counts_on_body(self, amount: Amount) -> bool:
+        """The `2` of `2x6` on plain body weight: two sets, which nobody hangs 2 kg on for."""
+        planned = self.context.planned_load(None)
+        plain = self.context.is_bodyweight and planned is not None and not planned.kg
+        joined = amount.leads or amount.join is Join.X
+        return plain and joined and amount.value is not None and amount.value <= len(self.opens)
 
     def _repeats_as_count(self, state: State, amount: Amount) -> bool:
         """Whether a bare number is the load once more, said with its word, and may be repetitions: `15s 15 15 12`."""
@@ -125,6 +147,7 @@ class Loads(Steering):
     def _load_after(self, state: State, amount: Amount, said: SaidLoad, *, whole: bool = False) -> Iterator[State]:
         """A load said after its repetitions: `5 reps at 60`; `whole`: of a list of them, `6, 6, 5, all at 60`."""
         made = state.copy()
+        made.cost += _NO_WEIGHT * (amount.counts is Counts.UNSAID and self._counts_on_body(amount))
         number = self.number(made.index - 1)
         last = made.sets[-1]
         group = [s for s in made.sets if s.entry == last.entry]

@@ -13,6 +13,7 @@ from bot.notation.said import Doubt, SaidLoad
 from bot.training.report import Stage
 from bot.training.units import Load
 
+_MEASURED = (Counts.SECONDS, Counts.METRES, Counts.M)
 _GLUED = 1.0
 """Against `17,5`, typed without a space, as a load and its repetitions."""
 
@@ -38,7 +39,8 @@ class Numbers(Timed):
             yield made
 
     def _roles(self, state: State, amount: Amount) -> Iterator[State]:
-        if amount.parts and not amount.clock and (amount.value is None or amount.counts is Counts.REPS):
+        listed = amount.counts in _MEASURED and not amount.spoken and self._is_listed(state, amount)
+        if amount.parts and not amount.clock and (amount.value is None or amount.counts is Counts.REPS or listed):
             yield from self._as_parts(state, amount)
             if amount.value is None:
                 return
@@ -94,7 +96,8 @@ class Numbers(Timed):
         if amount.value is not None:
             reps_on_body = amount.body and not amount.sign
             turned = amount.join is Join.X and state.chain == "R"
-            if reps_on_body:
+            waits = state.fresh and state.load is not None and (state.load.unit_said or state.load.hand)
+            if reps_on_body or (amount.each and waits and amount.unit is None):
                 pass
             elif not amount.each or not self.two_sided or turned or self._is_of_hand(amount):
                 yield from self._as_load(state, amount)
@@ -106,7 +109,7 @@ class Numbers(Timed):
                 yield from self._as_sets(state, amount)
                 yield from self._as_scale(state, amount)
         free = amount.sign == 0 and amount.join not in LINKED
-        splits = free or (amount.join is Join.X and not amount.spoken)
+        splits = free or (amount.join in (Join.X, Join.FOR) and not amount.spoken)
         splits = splits or (amount.spoken and bool(amount.sign) and amount.join not in LINKED)
         if amount.parts and splits and not (amount.hand or amount.total):
             yield from self._as_parts(state, amount)
@@ -180,6 +183,12 @@ class Numbers(Timed):
         for made in self._as_load(state, loaded):
             yield from self._as_reps(made, reps, second)
 
+    def _is_listed(self, state: State, amount: Amount) -> bool:
+        """Whether `25,25 sec` are two holds: the exercise is so measured, and each is at least half of what is asked."""
+        least = self.context.range_of(self.number(state.index)).low
+        measured = self.seconds if amount.counts is Counts.SECONDS else self.metres
+        return measured and all(2 * p >= least for p in amount.parts)
+
     def _is_planned(self, amount: Amount) -> bool:
         """Whether a number is a planned load as it stands: `forty five` on a plan of 45 is no 40 for 5."""
         known = (self.context.planned_load(n) for n in (*self.opens, None))
@@ -195,7 +204,7 @@ class Numbers(Timed):
             state = self._on_body(state, amount)
             amount = replace(amount, body=False, counts=Counts.REPS)
         states = [state]
-        counts = Counts.REPS if amount.counts is Counts.REPS else Counts.UNSAID
+        counts = amount.counts if amount.counts in (Counts.REPS, *_MEASURED) else Counts.UNSAID
         if amount.value is not None and not amount.spoken:
             state = state.copy()
             state.cost += self._split_cost(amount, state)
@@ -215,7 +224,7 @@ class Numbers(Timed):
                     base.chain = ""
                 if base.chain == "" and amount.spoken and index == 0:
                     following.extend(self._as_load(base, single))
-                elif counts is Counts.REPS:
+                elif counts is Counts.REPS or counts in _MEASURED:
                     following.extend(self._as_reps(base, single, part))
                 else:
                     if base.chain == "" or index == 0:

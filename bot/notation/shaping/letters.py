@@ -26,7 +26,9 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
     for place, mark in enumerate(marks):
         before, after = mark_at(marks, place - 1), mark_at(marks, place + 1)
         touches = mark.tight and is_number(before)
-        measured = kind_at(marks, place - 1) in (Kind.SECONDS, Kind.METRES) and is_number(mark_at(marks, place - 2))
+        measured = kind_at(marks, place - 1) in (Kind.SECONDS, Kind.METRES, Kind.MINUTES) and is_number(
+            mark_at(marks, place - 2)
+        )
         kind = mark.kind
         if kind is Kind.L:
             kind = (
@@ -41,6 +43,8 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
                 kind = Kind.SLIP
             elif is_number(before):
                 kind = Kind.REPS
+            elif two_sided and measured:
+                kind = Kind.RIGHT
             else:
                 kind = Kind.GAP
         elif kind is Kind.S and not mark.tight and is_number(after) and after is not None and after.tight:
