@@ -42,8 +42,9 @@ _FAILED_ON = "; ".join(
     for lead in ("", "then ", "and ", "and then ", "but ")
     for verb in words("failed fail fails failing missed bailed died stalled")
     for on in ("the", "my", "on", "at", "on the", "at the", "on my", "rep", "on rep", "at rep", "rep number", "number")
+    if not (on == "at" and verb in ("died", "stalled"))
 )
-"""`then failed on`, `fail at`, `bailed on the`: leads the repetition that failed."""
+"""`then failed on`, `fail at`, `bailed on the`: leads the repetition that failed; `stalled at 7` were seven."""
 _MISSING = "; ".join(
     products(
         ("the", "my"),
@@ -248,6 +249,7 @@ PHRASES: dict[Kind, str] = {
         "bar; the bar; just the bar; bar only"
     ),
     Kind.DROP: (
+        "dropped the weight; dropped the pin; dropped the load; dropped the weight down; dropped the pin down; "
         "pin up to; pin moved to; pin moved up to; moved the pin to; moved the pin up to; moved pin to; shifted the "
         "pin to; pin to; "
         "ripped a plate off; ripped a plate off each side; ripped a plate; stripped a plate; stripped a plate off; "
@@ -355,6 +357,12 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
+        "rep remaining; reps remaining; repetition remaining; repetitions remaining; rep remained; reps remained; "
+        "repetition remained; repetitions remained; rep was remaining; reps were remaining; rep stayed in me; rep "
+        "stayed in the tank; reps stayed in the tank; rep rested in me; reps rested in me; repetition rested in me; "
+        "repetitions rested in me; rep inside; reps inside; repetition inside; repetitions inside; was still in "
+        "there; was still there; was still in me; was in there; were in there; was in me; was in the tank; was in "
+        "reserve; "
         "more were there; more was there; more there; more in it; more were in there; more was in there; more were in "
         "it; more were in me; more were in the tank; more to give; more would have gone; more wouldve gone; more would "
         "go; more would have been possible; more would have been there; more were left; more was left; were left; "
@@ -376,6 +384,7 @@ PHRASES: dict[Kind, str] = {
         "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
     ),
     Kind.COULD: (
+        "it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
         "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
         "have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve "

@@ -34,11 +34,13 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         _name_failure(out, at)
+        if _bails_on_set(out, at):
+            out[at] = replace(out[at], kind=Kind.SKIP)
         if out[at].kind is Kind.FAILED:
             _say_once(out, at)
             at = _put_behind_set(out, at)
         at += 1
-    return out
+    return _put_behind_load(out)
 
 
 def _leave_uncounted(out: list[Mark]) -> None:
@@ -98,6 +100,13 @@ def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
     return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
 
 
+def _bails_on_set(marks: Sequence[Mark], at: int) -> bool:
+    """Whether what is called a failure is of a whole set: `50x10 9, bailed on the third`."""
+    bailed = marks[at].kind is Kind.FAILED and "bailed" in marks[at].text.split()
+    bailed = bailed and kind_at(marks, at + 2) is not Kind.REPS
+    return bailed and kind_at(marks, at + 1) is Kind.ORD and _is_next_set(marks, at, int(marks[at + 1].value or 0))
+
+
 def _stuck_on(marks: Sequence[Mark], at: int) -> int | None:
     """Where the repetition of `stuck in the hole on the 6th` stands; `None` where none does."""
     if not set(text_at(marks, at).split()) & (_STOPPED - {"failed"}) or kind_at(marks, at) not in _SAYING:
@@ -125,6 +134,29 @@ _WHERE = frozenset(words(
     "in on at off the hole bottom top me half halfway way up down mid middle chest pins floor just above past knee "
     "knees there coming out of it about"
 ))  # fmt: skip
+
+
+def _put_behind_load(out: list[Mark]) -> list[Mark]:
+    """`failed the 10th on thrusts at 90`, `failed the 10th. 90 on the bar`: the load, then the repetition that failed."""
+    numbers = [i for i, m in enumerate(out) if m.kind is Kind.NUM]
+    at = next((i for i, m in enumerate(out) if m.kind is Kind.FAILED), len(out))
+    if len(numbers) != 1 or numbers[0] < at or kind_at(out, at + 1) is not Kind.ORD:
+        return out
+    end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
+    load = numbers[0]
+    behind = load + 1 + (kind_at(out, load + 1) in _UNITS)
+    between = out[end:load]
+    plain = all(m.kind in _BETWEEN for m in between) and kind_at(out, behind) in (*_ENDS, Kind.FILL)
+    if not plain or not between or (len(between) == 1 and between[0].kind in _LINKS):
+        return out
+    names = [m for m in between if m.kind is Kind.NAME]
+    said = [replace(m, kind=Kind.FILL) for m in between if m.kind is not Kind.NAME]
+    where = behind + 2 if kind_at(out, behind) in _LINKS and kind_at(out, behind + 1) is Kind.PLATES else behind
+    return [*out[:at], *names, *out[load:behind], *out[at:end], *said, *out[where:]]
+
+
+_UNITS = (Kind.KG, Kind.LB, Kind.S)
+_BETWEEN = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.COMMA, Kind.STOP, Kind.WAS, Kind.ALL, Kind.THEREST, *_LINKS)
 
 
 def _say_once(out: list[Mark], at: int) -> None:

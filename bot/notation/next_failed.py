@@ -41,7 +41,8 @@ def with_next_failed(marks: Sequence[Mark]) -> list[Mark]:
         mark = out[place]
         if mark.kind not in (Kind.NUM, Kind.ORD) or mark.value is None or mark.value < _EARLIEST:
             continue
-        if mark.value - 1 != _told_last(out[:place]) or kind_at(out, place + 1) in _LINKED:
+        said = kind_at(out, place - 1) is Kind.FAILED and mark.kind is Kind.ORD
+        if said or mark.value - 1 != _told_last(out[:place]) or kind_at(out, place + 1) in _LINKED:
             continue
         start = _failing(out, place - 1, -1)
         end = _failing(out, place + 1, 1)

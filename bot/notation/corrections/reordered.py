@@ -10,7 +10,7 @@ from bot.notation.tokens import Mark
 def ignored(sentence: list[Mark]) -> list[Mark]:
     """`ignore the 6, it was a 5`, `forget the 20, i had 17.5 on`: what was told before is the first."""
     for place, mark in enumerate(sentence):
-        voids = mark.kind is Kind.SCRAP or mark.text in _VOIDING
+        voids = mark.kind is Kind.SCRAP or mark.text.removesuffix(" the") in _VOIDING
         at = place + 1
         while voids and at < len(sentence) and sentence[at].text in ("the", "that", "my"):
             at += 1

@@ -8,7 +8,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
-_RISING = frozenset(words("come came go went move moved up happen possible rise"))
+_RISING = frozenset(words("come came go went move moved up happen possible rise lock budge"))
 _STILL = frozenset(words("any more anymore again either"))
 _OF = (["of"], ["from"], ["out", "of"])
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK)
@@ -21,7 +21,8 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
     """`the fifth rep not come up`, `the tenth did not go`: failed the fifth, the tenth."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.ORD or mark.value is None or mark.value < _EARLIEST:
+        failed = kind_at(marks, place - 1) is Kind.FAILED
+        if mark.kind is not Kind.ORD or failed or mark.value is None or mark.value < _EARLIEST:
             continue
         said = [w for m in marks[place + 1 : place + 6] for w in m.text.split()][:6]
         counted = any(m.kind is Kind.NUM for m in marks[place + 1 : place + 6])

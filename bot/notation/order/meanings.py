@@ -95,9 +95,14 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
 
 
 def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
-    """`80x5, phone rang 3 times`, `had to stop twice`: what happened so often, in a part that tells no set."""
+    """`80x5, phone rang 3 times`, `had to stop twice`: what happened so often, in a part that tells no set.
+
+    Not `missed 65 twice`, whose number is a load.
+    """
     first = place - (kind_at(marks, place - 1) in (Kind.NUM, Kind.GAP))
     start, end = part_of(marks, place)
+    if kind_at(marks, place - 1) is Kind.NUM and text_at(marks, place) != "times":
+        return False
     event = first > start and kind_at(marks, first - 1) in (Kind.WORD, Kind.SKIP)
     if not event or set(text_at(marks, first - 1).split()) & _DONE_AGAIN:
         return False
