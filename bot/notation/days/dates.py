@@ -2,7 +2,7 @@
 
 import calendar
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from bot.notation.clauses import kind_at, text_at
@@ -31,7 +31,35 @@ _MOST_SETS = 6
 
 
 def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
-    """`3rd march`, `march 3`, `on the 3rd`, `13/4`; `3/4` may be two days."""
+    """`3rd march`, `march 3, 2026`, `on the 3rd`, `13/4, 17:40`; `3/4` may be two days. Today is no late day."""
+    said = _dated(marks, place, today)
+    if said is None:
+        return None
+    places = said.places
+    for kinds in ((Kind.NUM,), (Kind.CLOCK,)):
+        at = places[-1] + 1
+        at += at + 1 < len(marks) and marks[at].kind is Kind.COMMA
+        if at < len(marks) and marks[at].kind in kinds and _belongs(marks[at], kind_at(marks, at + 1)):
+            places = (*places, at)
+    return replace(said, places=places)
+
+
+def _is_year(mark: Mark) -> bool:
+    return mark.kind is Kind.NUM and mark.value is not None and _CENTURY < mark.value <= _CENTURY + 100
+
+
+def _belongs(mark: Mark, after: Kind | None) -> bool:
+    """Whether a number behind a date is its year, or the time of the day at the end of its line."""
+    if mark.kind is Kind.NUM:
+        return _is_year(mark)
+    return after in (None, Kind.LINE) and (mark.value or 0) < _HOURS
+
+
+_HOURS = 24
+
+
+def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
+    """A date with no year but in its digits."""
     mark = marks[place]
     if mark.kind not in _DATING and mark.text not in MONTHS:
         return None
@@ -47,6 +75,9 @@ def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         and following is not None
         and following.value is not None
     ):
+        return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
+    year = marks[place + 2 + (kind_at(marks, place + 2) is Kind.COMMA) :][:1]
+    if mark.text in MONTHS and following is not None and following.value and year and _is_year(year[0]):
         return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
     if (
         mark.text in ("march", "mar", "may")
@@ -104,6 +135,14 @@ def _is_late(year: Mark, today: date) -> bool:
     return int(year.value or 0) % 100 in (today.year % 100, (today.year - 1) % 100)
 
 
+def _year(mark: Mark) -> int:
+    """The year that a number of two digits or of four says."""
+    return _CENTURY + int(mark.value or 0) % 100
+
+
+_CENTURY = 2000
+
+
 def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:
     return marks[place + 1].kind if place + 1 < len(marks) else None
 
@@ -119,7 +158,7 @@ def _iso(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         said = date(year, month, day)
     except ValueError:
         return None
-    return DaySaid(said, tuple(range(place, place + 5))) if said < today else None
+    return DaySaid(said, tuple(range(place, place + 5))) if said <= today else None
 
 
 def _dotted(mark: Mark, place: int, today: date) -> DaySaid | None:
@@ -134,8 +173,8 @@ def _dotted(mark: Mark, place: int, today: date) -> DaySaid | None:
 
 
 def _past(day: int, month: int | None, places: tuple[int, ...], today: date) -> DaySaid | None:
-    """The latest past day of this number (and month)."""
-    for back in range(1, 400):
+    """The latest day of this number (and month): of a date with its month, today too."""
+    for back in range(month is None, 400):
         candidate = today - timedelta(days=back)
         if candidate.day == day and (month is None or candidate.month == month):
             return DaySaid(candidate, places)
@@ -155,12 +194,13 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         if len(marks[end + 1].text) < _YEAR or not _is_late(marks[end + 1], today):  # `10/9/8`, `12/11/10` are lists
             return None
         end += 2
+    has_year = end - place > len("d/m")
     starts = place == 0 or marks[place - 1].kind is Kind.LINE
     headed = text_at(marks, end) in ("session", "workout", "training") and _kind_after(marks, end) is Kind.COLON
     after = Kind.COLON if headed else marks[end].kind if end < len(marks) else None
     dated = (
         starts
-        and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH)
+        and after in (Kind.COLON, Kind.NAME, Kind.LINE, Kind.DASH, *((Kind.WEAK, Kind.WORD) if has_year else ()))
         and (after is not Kind.LINE or _kind_after(marks, end) is Kind.NAME)
         and (after is not Kind.DASH or _begins_sets(marks, end + 1))
     )
@@ -174,6 +214,9 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     places = tuple(range(place, end))
     days = [d for d in (_past(one, two, places, today), _past(two, one, places, today)) if d is not None and d.day]
     found = tuple(sorted({d.day for d in days if d.day is not None}))
+    likely = [day for day in found if day == today or (has_year and day.year == _year(marks[end - 1]))]
+    if len(likely) == 1:
+        return DaySaid(likely[0], places)
     if len(found) == 1 and one != two and (one > 12 or two > 12):
         return DaySaid(found[0], places)
     if len(found) == 1 and one == two:

@@ -56,7 +56,7 @@ def _times(marks: list[Mark]) -> list[Mark]:
         each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
         each = each or (marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.COMMA)
         counts = each and marks[place].kind in (Kind.X, Kind.TIMES)
-        ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
+        ends = kind_at(marks, past_fill(marks, place + 2)) in (*_ENDS, Kind.WITH, Kind.AT)
         if counts and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
             number = marks[place + 1]
             return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]

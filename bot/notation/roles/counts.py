@@ -11,12 +11,11 @@ from bot.notation.roles.costs import LINKED
 from bot.notation.roles.loads import Loads
 from bot.notation.roles.state import State
 from bot.notation.said import Doubt, SaidLoad
-from bot.training.plan import Mini
+from bot.training.plan import Mini, RepRange
 from bot.training.report import Side, Stage
 
-
-_BEFORE_SIDES = 1.5
-"""Against the `12` of `12 7L 6R` as a set of both sides: it is their load."""
+_BEFORE_COUNTS = 1.5
+"""Against the `12` of `12 7L 6R` as a set of both sides, and the `55` of `55 40m` as metres: it is their load."""
 
 
 class RepCounts(Loads):
@@ -83,12 +82,19 @@ class RepCounts(Loads):
             return 2.0
         last = state.sets[-1] if state.sets else None
         bare = last is not None and last.load is None and last.side is None and last.label is None and last.rir is None
-        if bare and amount.side is not None and amount.join is Join.SPACE and self.context.takes_load:
-            return _BEFORE_SIDES
+        told = amount.side is not None or (self.metres and amount.counts in (Counts.METRES, Counts.M))
+        asked = last is not None and last.reps is not None and last.reps in self._asked(state.index - 1)
+        told = told and not asked
+        if bare and told and amount.join is Join.SPACE and self.context.takes_load:
+            return _BEFORE_COUNTS
         bare = amount.counts is Counts.UNSAID and (self.metres or self.seconds) and state.chain == ""
         planned = self.context.planned_load(self.number(state.index))
         as_load = bare and planned is not None and amount.value == planned.amount_in(amount.unit or self.unit)
         return 1.5 if as_load and self.context.takes_load else 0.0
+
+    def _asked(self, index: int) -> RepRange:
+        """The repetitions asked for in the `index`-th set."""
+        return self.context.range_of(self.number(index))
 
     def _other_reps(self, state: State, amount: Amount, reps: int, made: State) -> Iterator[State]:
         """What repetitions may be instead of a set of their own; each makes that (`made`) less likely."""
@@ -149,8 +155,8 @@ class RepCounts(Loads):
         if amount.join is not Join.SLASH or reps != 10 or not state.sets or state.fresh:
             return False
         last = state.sets[-1]
-        low = last.reps is not None and last.reps < self.context.range_of(self.number(state.index - 1)).low
-        return last.entry == state.entry - 1 and low and state.chain == ""
+        low = last.reps is not None and last.reps < self._asked(state.index - 1).low
+        return last.entry == state.entry - 1 and low and state.chain == "" and last.load is None
 
     def _other_side(self, state: State, amount: Amount, reps: int) -> State | None:
         """`10/9` on an exercise of two sides: left, then right."""

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join, Sign
 from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
@@ -10,7 +11,6 @@ from bot.notation.roles.state import State
 from bot.notation.roles.steering import Steering
 from bot.notation.said import SaidLoad, SaidSet
 from bot.training.report import Stage
-
 
 _HARDEST = 10
 """The end of the scale of effort: a greater number behind an `@` is a load (reading rules of this project)."""
@@ -153,6 +153,7 @@ class Loads(Steering):
         group = [s for s in made.sets if s.entry == last.entry]
         if amount.join in (Join.WITH, Join.AT):
             made.cost += 2.5 * self._is_told_twice(made, said)
+            made.doubts = tuple(d for d in made.doubts if d.kind is not AskKind.UNSURE or d.start < group[0].start)
         if len(group) == 1 and is_inherited(last) and amount.join in (Join.WITH, Join.AT, Join.X):
             since = 1 if amount.join is Join.X else since_load_behind(made.sets)
             group = [replace(s, load=None) for s in made.sets[-since:]]

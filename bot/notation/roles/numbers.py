@@ -184,7 +184,7 @@ class Numbers(Timed):
             yield from self._as_reps(made, reps, second)
 
     def _is_listed(self, state: State, amount: Amount) -> bool:
-        """Whether `25,25 sec` are two holds: the exercise is so measured, and each is at least half of what is asked."""
+        """Whether `25,25 sec` are two: the exercise is so measured, and each is at least half of what is asked."""
         least = self.context.range_of(self.number(state.index)).low
         measured = self.seconds if amount.counts is Counts.SECONDS else self.metres
         return measured and all(2 * p >= least for p in amount.parts)

@@ -180,6 +180,10 @@ _PLURALS = frozenset(
 )
 
 
+_LIGHTEST = 40
+"""Kilograms that a client may weigh: `bw 82,5` is no set (common practice, no source)."""
+
+
 def counted(marks: list[Mark]) -> list[Mark]:
     """A bare number that counts something outside the lexicon (`2 coffees`), or sets to come, is no set's."""
     out = list(marks)
@@ -187,7 +191,7 @@ def counted(marks: list[Mark]) -> list[Mark]:
         if mark.kind is not Kind.NUM:
             continue
         before, after = kind_at(marks, place - 1), kind_at(marks, place + 1)
-        weighed = mark.value is not None and (mark.value >= 40 or mark.value != int(mark.value))
+        weighed = mark.value is not None and mark.value >= _LIGHTEST
         if before is Kind.BODY and weighed and after not in LINKS:
             out[place] = replace(mark, kind=Kind.COUNTED)
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
