@@ -9,6 +9,7 @@ from bot.notation.clauses import kind_at, text_at
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground, Told
 from bot.notation.kinds import Kind
+from bot.notation.order.in_reserve import NOTHING
 from bot.notation.order.near import whole_number
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
@@ -16,7 +17,7 @@ from bot.training.report import SetKey, Stage
 
 _WORDS = (Kind.RPE, Kind.RIR)
 _JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP, Kind.EXCEPT, Kind.PLATES)
-_LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET)
+_LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET, Kind.COULD)
 _ENDS = (None, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.FILL, Kind.CLOSE)
 _OTHERS = frozenset(["other", "others", "rest"])
 _BUT = (Kind.EXCEPT, Kind.PLATES)
@@ -83,7 +84,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
                 del out[at:end]
                 continue
-        told = told or mark.kind is Kind.NUM
+        told = told or mark.kind in (Kind.NUM, Kind.PLANNED)
         at += 1
     return out, tuple(said)
 
@@ -92,7 +93,9 @@ def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
     """Whether an effort is of several sets, or of one by its number of those that are told alike in every set."""
     start = max((i for i, m in enumerate(marks[:at]) if m.kind in (Kind.NAME, Kind.STOP, Kind.LINE)), default=0)
     alike = any(m.kind is Kind.ALL for m in marks[start:at])
-    return sets.count > 1 or sets.rest or sets.reps is not None or (alike and sets.first is not None)
+    planned = alike and any(m.kind is Kind.PLANNED for m in marks[start:at])
+    apart = sets.count > 1 or sets.rest or sets.reps is not None or planned
+    return apart or (alike and sets.first is not None)
 
 
 def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal, Span]], int]:
@@ -131,7 +134,8 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
 def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
     """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
     kind, start = kind_at(piece, at), at
-    if kind is Kind.EMPTY:
+    none = word is Kind.RIR and text_at(piece, at) in NOTHING and kind_at(piece, at + 1) in (*_LITTLE, *_ENDS)
+    if kind is Kind.EMPTY or none:
         return _Effort(Decimal(0), Kind.RIR, start, at + 1)
     led = text_at(piece, at - 1) == "@" and word is None and not _is_entry_led(piece, at)
     word = Kind.RPE if led else word
@@ -213,7 +217,7 @@ def _is_effort(piece: Sequence[Mark], at: int, word: Kind) -> bool:
 
 
 def _past(piece: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:
-    while kind_at(piece, at) in kinds and text_at(piece, at) not in _OTHERS:
+    while kind_at(piece, at) in kinds and text_at(piece, at) not in _OTHERS | NOTHING:
         at += 1
     return at
 

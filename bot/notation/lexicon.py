@@ -55,6 +55,104 @@ _MISSING = "; ".join(
     )
 )
 """`the two sets that are missing`: as many as are left."""
+_AS_PLANNED = "; ".join(
+    products(
+        ("as", "like", "just as", "just like", "exactly as", "exactly like", "same as", "the way", "just how", "how"),
+        ("you", "u", "the coach", "coach", "the plan", "the sheet", "the app", "it"),
+        (
+            "planned it",
+            "planned them",
+            "planned",
+            "wrote it",
+            "wrote them",
+            "wrote",
+            "has it",
+            "has them",
+            "had it",
+            "had them",
+            "said",
+            "says",
+            "say",
+            "asked",
+            "wanted",
+            "wanted it",
+            "wanted them",
+            "programmed it",
+            "programmed them",
+            "programmed",
+            "prescribed it",
+            "prescribed them",
+            "prescribed",
+            "set it",
+            "set them",
+            "put it",
+            "laid it out",
+            "laid them out",
+            "had planned",
+            "had it planned",
+            "had written",
+            "have it",
+            "have them",
+            "have written",
+            "wrote it down",
+            "wrote them down",
+            "told me",
+            "told me to",
+            "gave me",
+        ),
+    )
+)
+"""`just like you planned them`, `the way the sheet has it`: as it was prescribed."""
+_SAME_LOAD = "; ".join(
+    products(
+        ("", "at", "with", "on", "using"),
+        ("the same", "same", "that same", "the very same", "the exact same", "exact same"),
+        (
+            "pin",
+            "pin setting",
+            "setting",
+            "notch",
+            "hole",
+            "peg",
+            "plate",
+            "plates",
+            "stack",
+            "bell",
+            "bells",
+            "kettlebell",
+            "dumbbell",
+            "dumbbells",
+            "dbs",
+            "db",
+            "weight",
+            "weights",
+            "load",
+            "kilos",
+            "pounds",
+            "lbs",
+            "kg",
+            "kgs",
+            "resistance",
+            "poundage",
+            "level",
+            "bar",
+            "band",
+            "vest",
+            "pair",
+            "assistance",
+            "assist",
+        ),
+    )
+)
+"""`at the same pin`, `with the very same bells`."""
+TELL_ME = products(
+    ("let me know", "lemme know", "tell me", "please tell me", "please tell", "kindly tell me", "kindly tell",
+     "kindly advise", "kindly let me know", "kindly confirm", "please advise", "please confirm", "pls advise",
+     "pls tell me", "pls tell", "plz tell", "advise me", "kindly guide", "kindly inform"),
+    ("", "please", "pls", "plz", "sir", "coach"),
+    ("if", "whether"),
+)
+"""`kindly tell whether`, `tell me please if`: opens a question."""
 _NO_KIT = "; ".join(
     products(
         ("no", "no more", "zero"),
@@ -159,7 +257,7 @@ PHRASES: dict[Kind, str] = {
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
         "series; series of; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
-        "sets; "
+        "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
@@ -403,6 +501,9 @@ PHRASES: dict[Kind, str] = {
         "more maybe; more probably; mor; moer"
     ),
     Kind.EMPTY: (
+        "nowt left; nowt left in the tank; nowt in the tank; nowt left in me; absolutely nowt left; naught left; nada "
+        "left; zilch left; zip left; sod all left; bugger all left; jack all left; nothing left whatsoever; nothing "
+        "else left; nothing left to give; nothing more to give; nowt more to give; "
         "nothing more was possible; nothing more possible; not one more possible; no more was possible; "
         "nothing left; nothing left in the tank; nothing more in the tank; nothing else in the tank; no more in "
         "the tank; to failure; till failure; til failure; until failure; failure; at "
@@ -464,7 +565,7 @@ PHRASES: dict[Kind, str] = {
         "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same "
         "weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; "
         "same dbs; same bells; same poundage; same bar; same resistance; weight the same; kept the weight; kept the "
-        "same weight; stayed at the same weight; same assist; same assistance"
+        "same weight; stayed at the same weight; same assist; same assistance; " + _SAME_LOAD
     ),
     Kind.SAMEREPS: (
         "same distance; the same distance; for the same distance; same length; the same length; same metres; "
@@ -486,7 +587,7 @@ PHRASES: dict[Kind, str] = {
         "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
         "as directed; as told; as per the sheet; as per sheet; exactly what it says; what it says; followed the plan; "
         "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; "
-        "what you wrote; exactly to plan; stuck to the plan; as the card says"
+        "what you wrote; exactly to plan; stuck to the plan; as the card says; " + _AS_PLANNED
     ),
     Kind.DONE: (
         "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
@@ -497,6 +598,8 @@ PHRASES: dict[Kind, str] = {
         ENDINGS + "; "
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
+        "done with everything; finished with everything; done with it all; done with all of it; finished with it all; "
+        "finished with all of it; im done with everything; im finished with everything; all done with everything; "
         "done n dusted; that concludes today; home time; hometime; job done; finished at last; done at last; all "
         "boxes ticked; "
         "every box ticked; that was "
@@ -606,6 +709,7 @@ PHRASES: dict[Kind, str] = {
         + REFUSING
     ),
     Kind.ASKING: (
+        "; ".join(TELL_ME) + "; "
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
         "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
         "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder "

@@ -137,7 +137,7 @@ _WHERE = frozenset(words(
 
 
 def _put_behind_load(out: list[Mark]) -> list[Mark]:
-    """`failed the 10th on thrusts at 90`, `failed the 10th. 90 on the bar`: the load, then the repetition that failed."""
+    """`failed the 10th on thrusts at 90`, `failed the 10th. 90 on the bar`: the load, then what failed."""
     numbers = [i for i, m in enumerate(out) if m.kind is Kind.NUM]
     at = next((i for i, m in enumerate(out) if m.kind is Kind.FAILED), len(out))
     if len(numbers) != 1 or numbers[0] < at or kind_at(out, at + 1) is not Kind.ORD:

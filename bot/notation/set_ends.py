@@ -34,7 +34,10 @@ _SUBJECTS = frozenset(
     )
 )
 """What gives out; another word before the end tells of something else: `dog went mad at 5`."""
-_AHEAD = frozenset(words("at after"))
+_BY_A_HURT = frozenset(words("finished finish left settled capped"))
+"""Beside a hurt these end a set, too; else they may tell a time of day: `finished at 7`."""
+_FINISHED = ("finished at", "finished on")
+_AHEAD = frozenset(words("at after on"))
 _LASTED = frozenset(["lasted"])
 _TELLS = (Kind.FILL, Kind.WORD, Kind.SKIP, Kind.SKIPPED, Kind.WAS, Kind.DROP, Kind.DROPPED, Kind.FINISH, Kind.TO,
           Kind.GAP, Kind.WEAK, Kind.AT, Kind.DONE, Kind.NO, Kind.PLATES, Kind.WITH, Kind.OTHERTIME, Kind.TALKNUM,
@@ -68,16 +71,19 @@ def with_set_ends(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
             out[place + 1 : end] = [replace(m, kind=Kind.FILL) for m in out[place + 1 : end]]
             out.insert(place + 1, Mark(Kind.REPS, "reps", mark.end, mark.end))
         start = _starts(out, place) if mark.kind is Kind.NUM and mark.value is not None else None
-        if start is None or not _counts(out, place, most, loads) or not _is_beside_sets(out, start, place):
+        hurt = start is not None and _by_a_hurt(out, place)
+        beside = start is not None and (hurt or _is_beside_sets(out, start, place))
+        if start is None or not _counts(out, place, most, loads) or not beside:
             place += 1
             continue
-        if _is_told(out, start, place):
+        if _is_told(out, start, place) or _is_inside(out, start, place):
             out[start : place + 1] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[start : place + 1]]
             place += 1
             continue
         then = Kind.THEN if text_at(out, start).startswith("then ") else Kind.FILL
         out[start:place] = [
-            m if m.kind in _WHICH else replace(m, kind=then if m is out[start] else Kind.FILL) for m in out[start:place]
+            m if m.kind in (*_WHICH, Kind.NAME) else replace(m, kind=then if m is out[start] else Kind.FILL)
+            for m in out[start:place]
         ]
         if kind_at(out, place + 1) not in _COUNTED:
             out.insert(place + 1, Mark(Kind.REPS, "reps", mark.end, mark.end))
@@ -112,15 +118,59 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
         lead -= 1
     led = text_at(marks, lead).split()[-1:]
     lasted = led == ["to"] and bool(set(text_at(marks, lead - 1).split()) & _LASTED)
-    stopped = text_at(marks, lead) in ("stopped at", "had to stop at")
+    stopped = text_at(marks, lead) in ("stopped at", "had to stop at", *_FINISHED)
     if not ((led and led[0] in _AHEAD) or lasted) or not (stopped or kind_at(marks, lead) in _TELLS):
         return None
     start = lead
-    while start > 0 and start > place - _MOST and marks[start - 1].kind in (*_TELLS, *_WHICH):
+    while start > max(0, place - _MOST) and (
+        marks[start - 1].kind in (*_TELLS, *_WHICH) or _is_ended(marks, start - 1)
+    ):
         start -= 1
     said = [w for m in marks[start : lead + 1] for w in m.text.split()]
-    other = any(m.kind is Kind.WORD and not set(m.text.split()) <= _ENDED | _SUBJECTS for m in marks[start:lead])
-    return None if other or not set(said[:-1]) & _ENDED or set(said) & _OF_DAY else start
+    hurt = _by_a_hurt(marks, place)
+    if text_at(marks, lead) in _FINISHED and not hurt and not _is_told(marks, lead, place):
+        return None
+    told = _ENDED | _SUBJECTS | (_HURT | _BY_A_HURT if hurt else frozenset())
+    other = any(m.kind is Kind.WORD and not set(m.text.split()) <= told for m in marks[start:lead])
+    ended = _ENDED | _BY_A_HURT if hurt or text_at(marks, lead) in _FINISHED else _ENDED
+    if led[0] == "on" and not set(said[-4:-1]) & _ENDED_ON:
+        return None
+    return None if other or not set(said[:-1]) & ended or set(said) & _OF_DAY else start
+
+
+def _is_ended(marks: Sequence[Mark], place: int) -> bool:
+    """The exercise of `had to stop the leg press at 8`, the words of `bailed on the third at 180m`."""
+    if marks[place].kind is Kind.FAILED:
+        return marks[place].text.startswith("bail")
+    if marks[place].kind is not Kind.NAME:
+        return False
+    before = place - 1
+    while kind_at(marks, before) is Kind.FILL and text_at(marks, before) in ("the", "my"):
+        before -= 1
+    return bool(set(text_at(marks, before).split()[-2:]) & _ENDING_IT)
+
+
+_ENDING_IT = frozenset(words("stop stopped cut quit rack racked ended end reracked bail dump dumped drop dropped"))
+_ENDED_ON = frozenset(words("ended finished stopped quit bailed racked finish"))
+"""Before `on 8` these end a set; `grip went on 8` tells of a repetition."""
+
+
+def _by_a_hurt(marks: Sequence[Mark], place: int) -> bool:
+    """`knee hurts so i ended at 8`, `hip pinched, cut it at 6`: what hurt is why a set ended there."""
+    hurts = [i for i in range(place) if set(marks[i].text.split()) & _HURT]
+    joined = marks[hurts[-1] + 1 : place] if hurts else ()
+    return any(m.text.split()[:1] == ["so"] or m.kind in (Kind.COMMA, Kind.AND, Kind.THEN) for m in joined)
+
+
+_HURT = frozenset(
+    words(
+        "hurt hurts hurting pain painful sore ache ached aches aching pinch pinched pinches pinching twinge twinged",
+        "niggle niggled tweak tweaked grabbed grumbled grumbling stung sting cramp cramped spasmed spasm pulled tugged",
+        "sharp numb tingled tingling dizzy faint stabbed nipped jabbed complained popped clicked clicking gave flared",
+        "ouch ow pulling catching burning burned funny weird off wrong moaned moaning barked barking bad angry cranky",
+    )
+)
+"""How a body hurts, in the words before why a set ended."""
 
 
 _LITTLE = frozenset(words("about just only like around roughly rep number the"))
@@ -159,4 +209,20 @@ def _is_told(marks: Sequence[Mark], start: int, place: int) -> bool:
     return after or (before[:1] == told[-1:] != [] and kind_at(marks, start - 1) is not Kind.THEN)
 
 
+def _is_inside(marks: Sequence[Mark], start: int, place: int) -> bool:
+    """`90x9, should have stopped at 8`, `90x9, form went at 7`: within the set that was told, whose end it was not."""
+    told = next((m for m in reversed(marks[:start]) if m.kind is Kind.NUM), None)
+    linked = told is not None and told.value is not None and any(m.kind is Kind.NUM for m in marks[:start][:-1])
+    if told is None or not linked or (told.value or 0) <= (marks[place].value or 0):
+        return False
+    said = [w for m in marks[start:place] for w in m.text.split()]
+    ended = next((i for i, w in enumerate(said) if w in _ENDED), len(said))
+    wished = [i for i, w in enumerate(said[:ended]) if w in _WISHED]
+    return (bool(wished) and set(said[wished[-1] + 1 : ended]) <= _WISHING) or bool(set(said[:ended]) & _QUALITIES)
+
+
+_WISHED = frozenset(words("should shoulda shouldve shouldof wish wished ought nearly almost wanted meant going gonna"))
+_WISHING = frozenset(words("have had of ve to i id it just probably really maybe be been honestly me well that"))
+_QUALITIES = frozenset(words("form technique speed"))
+"""What may go while the set goes on."""
 _OF_SETS = (Kind.NUM, Kind.NAME, Kind.AGAIN, Kind.SAME, Kind.SAMELOAD, Kind.ORD, Kind.LASTSET, Kind.SET, Kind.LABEL)

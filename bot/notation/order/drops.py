@@ -19,7 +19,7 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
-    out = _straight_down(_put_down(_of_several(_uncounted(spelled))))
+    out = _straight_down(_went_on(_put_down(_of_several(_uncounted(spelled)))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
@@ -146,6 +146,44 @@ def _straight_down(out: list[Mark]) -> list[Mark]:
             out[place] = replace(out[place], kind=Kind.DROP, names=()) if told else out[place]
             out[place + 1] = replace(out[place + 1], kind=Kind.FILL) if told else out[place + 1]
     return out
+
+
+def _went_on(out: list[Mark]) -> list[Mark]:
+    """`90x9, dropped the weight and got 12 more`, `dropped, not sure what to, 12`: a drop whose load is not told."""
+    for place, mark in enumerate(out):
+        lighter = mark.kind is Kind.DROP and bool(set(mark.text.split()) & _LIGHTER) and not mark.text.endswith("to")
+        lighter = lighter or (mark.text in _LIGHTER and mark.kind in (Kind.WORD, Kind.FILL))
+        if not lighter or not any(m.kind is Kind.NUM for m in out[:place]):
+            continue
+        count = place + 1
+        while count < len(out) and count - place < _FAR and _is_about_weight(out[count]):
+            count += 1
+        between = out[place + 1 : count]
+        more = kind_at(out, count + 1) is Kind.MORE or any(m.kind is Kind.ANOTHER for m in between)
+        end = count + 1 + (kind_at(out, count + 1) in (Kind.MORE, Kind.REPS))
+        end += kind_at(out, end) is Kind.REPS
+        known = mark.kind is Kind.DROP and (more or bool({w for m in between for w in m.text.split()} & _UNKNOWN))
+        told = known or (more and bool({w for m in between for w in m.text.split()} & _WEIGHT))
+        ends = kind_at(out, end) in (None, Kind.COMMA, Kind.CLOSE, Kind.RPE, Kind.RIR, Kind.EMPTY, *_ENDS)
+        if told and kind_at(out, count) is Kind.NUM and ends:
+            drop = replace(mark, kind=Kind.DROP, text="drop")
+            parted = [replace(mark, kind=Kind.COMMA, text=",", end=mark.start)]
+            led = [] if kind_at(out, place - 1) in (Kind.COMMA, *_ENDS) else parted
+            gone = [replace(m, kind=Kind.FILL) for m in between]
+            return [*out[:place], *led, *gone, drop, out[count], *out[end:]]
+    return out
+
+
+def _is_about_weight(mark: Mark) -> bool:
+    """A word between a drop and its repetitions: of the weight, of not knowing it, of having gone on."""
+    return mark.kind in (Kind.AND, Kind.COMMA, Kind.ANOTHER, Kind.FILL, Kind.THEN) or (
+        set(mark.text.split()) <= _WEIGHT | _UNKNOWN and mark.kind is not Kind.NUM
+    )
+
+
+_LIGHTER = frozenset(words("dropped drop lowered reduced lightened moved stripped"))
+_WEIGHT = frozenset(words("weight load pin it down off bit some a the few plates plate little way stack light lighter"))
+_UNKNOWN = frozenset(words("not sure what to how much something idea no know dont unsure clue forgot low where"))
 
 
 def _put_down(out: list[Mark]) -> list[Mark]:

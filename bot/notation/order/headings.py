@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import LOADED, OF_LOAD, UNITS
 from bot.notation.tokens import Mark
@@ -26,17 +26,45 @@ def before_names(marks: list[Mark]) -> list[Mark]:
             continue
         has_unit = kind_at(out, place + 1) in UNITS
         name = place + 1 + has_unit
-        if kind_at(out, name) is Kind.NAME and _holds(out, place, name, has_unit=has_unit):
-            out[place : name + 1] = [out[name], *out[place:name]]
+        parted = _alone(out, place, name)
+        if kind_at(out, parted) is Kind.NAME and _holds(out, place, parted, has_unit=has_unit):
+            rest = [replace(m, kind=Kind.FILL) for m in out[name:parted]]
+            out[place : parted + 1] = [out[parted], *out[place:name], *rest]
+            if kind_at(out, parted + 1) is Kind.COMMA:
+                out[parted + 1] = replace(out[parted + 1], kind=Kind.COLON)
     return out
+
+
+def _alone(marks: Sequence[Mark], place: int, end: int) -> int:
+    """Where the name of `90 on the bar, thrusts, 9` stands, behind a load that is all of its part."""
+    if place and any(m.kind is not Kind.FILL for m in marks[:place][-1:]) and kind_at(marks, place - 1) not in _STARTS:
+        return end
+    at = end
+    while kind_at(marks, at) in _WHERE and text_at(marks, at) != ",":
+        at += 1
+    if kind_at(marks, at) is not Kind.COMMA:
+        return end
+    at += 1
+    while kind_at(marks, at) is Kind.FILL:
+        at += 1
+    return at if kind_at(marks, at) is Kind.NAME and kind_at(marks, at + 1) is Kind.COMMA else end
+
+
+_STARTS = (Kind.LINE, Kind.STOP, Kind.WITH)
+_WHERE = (Kind.FILL, Kind.AT, Kind.PLATES, Kind.GAP)
+"""`on the bar`, `on the stack`."""
 
 
 def _holds(marks: Sequence[Mark], place: int, name: int, *, has_unit: bool) -> bool:
     """Whether repetitions follow the name, and no load of their own."""
     reps = name + 1
-    while kind_at(marks, reps) in (Kind.X, Kind.FOR, Kind.COLON, *_SIDES):
+    apart = kind_at(marks, reps) is Kind.COMMA and kind_at(marks, place - 1) in (None, Kind.LINE, Kind.STOP)
+    while kind_at(marks, reps) in (Kind.X, Kind.FOR, Kind.COLON, *_SIDES, *((Kind.COMMA, Kind.FILL) if apart else ())):
         reps += 1
-    if kind_at(marks, reps) is not Kind.NUM or kind_at(marks, reps + 1) in LOADED:
+    if kind_at(marks, reps) is not Kind.NUM or kind_at(marks, reps + 1) in (*LOADED, Kind.NAME):
+        return False
+    tried = kind_at(marks, reps + 1) is Kind.LINE and not text_at(marks, reps + 1).strip(" ")
+    if apart and (tried or kind_at(marks, reps + 1) in (Kind.SETS, Kind.SET)):
         return False
     load, count = marks[place].value, marks[reps].value
     if has_unit:

@@ -24,7 +24,9 @@ _MOST, _SCALE = 5, 10
 """Repetitions that people count in reserve at most (common practice, no source), and the top of the effort scale."""
 
 
-IN_RESERVE = (*HEDGES, *_KEPT, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
+REMAINED = frozenset(words("remained remains rested rests"))
+NOTHING = frozenset(words("none nothing nowt zilch nada"))
+IN_RESERVE = (*HEDGES, *REMAINED, *NOTHING, Kind.WAS, *_KEPT, *_JUDGED, Kind.TANK, Kind.LEFT, Kind.ANOTHER, "the")
 """Kinds and words of which one is said where anything of this is."""
 
 
@@ -68,6 +70,13 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         end = _past_back(marks, place + 2)
         held = end > place + 2 and (marks[place + 1].value or _SCALE) <= _MOST and kind_at(marks, end) in _ENDS
         return (marks[place + 1], end) if held else None
+    if mark.kind is Kind.COULD and set(mark.text.split()) & REMAINED and after is Kind.NUM:
+        counted = kind_at(marks, place + 2) is Kind.REPS and kind_at(marks, place + 3) in _ENDS
+        return (marks[place + 1], place + 3) if counted else None
+    if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, place - 1) in _DOUBTS:
+        return (one, place + 1) if after in (None, Kind.STOP, Kind.LINE, Kind.COMMA) else None
+    if text_at(marks, place + 1) in NOTHING and mark.kind is Kind.WITH and ends:
+        return replace(one, text="none", value=Decimal(0)), place + 2
     at = place + 1
     while kind_at(marks, at) in (Kind.WAS, Kind.COULD, Kind.FILL) and text_at(marks, at) not in _POSSIBLE:
         at += 1
@@ -76,9 +85,10 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST:
         return None
     kept = text_at(marks, place - 1) in _KEPT or (
-        kind_at(marks, place - 1) is Kind.LEFT and {"in", "there"} & {m.text for m in marks[place + 1 : place + 3]}
+        kind_at(marks, place - 1) is Kind.LEFT
+        and {"in", "there", "in there"} & {m.text for m in marks[place + 1 : place + 4]}
     )
-    back = _past_back(marks, place + 1)
+    back = _past_back(marks, place + 1 + (after is Kind.REPS))
     if kept and kind_at(marks, back) in _ENDS:
         return mark, back
     if not ends:
@@ -122,12 +132,15 @@ def _last_by_count(marks: list[Mark]) -> list[Mark]:
         number, end = marks[place], place + 1
         while kind_at(marks, end) in (Kind.WAS, Kind.FILL):
             end += 1
-        if text_at(marks, place - 1) != "the" or number.kind is not Kind.NUM or kind_at(marks, end) not in _RATES:
+        the = text_at(marks, place - 1) == "the"
+        led = kind_at(marks, place - 1) in (Kind.COMMA, Kind.STOP) and kind_at(marks, place - 3) in (Kind.X, Kind.FOR)
+        again = the or (led and kind_at(marks, place + 1) is Kind.WAS)
+        if not again or number.kind is not Kind.NUM or kind_at(marks, end) not in _RATES:
             continue
-        told = [value for m in marks[: place - 1] if m.kind is Kind.NUM for value in (m.parts or (m.value,))]
+        told = [value for m in marks[: place - the] if m.kind is Kind.NUM for value in (m.parts or (m.value,))]
         if len(told) > 2 and told[-1] == number.value and told[:-1].count(number.value) == 0:
             last = replace(
-                number, kind=Kind.LASTREP, text="last one", start=marks[place - 1].start, value=None, parts=()
+                number, kind=Kind.LASTREP, text="last one", start=marks[place - the].start, value=None, parts=()
             )
-            return [*marks[: place - 1], last, *marks[place + 1 :]]
+            return [*marks[: place - the], last, *marks[place + 1 :]]
     return marks

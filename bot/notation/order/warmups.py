@@ -6,6 +6,7 @@ from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import whole_number
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _SEVERAL = 2
@@ -14,7 +15,7 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    marks = _one_behind(_not_of_work(_told_after(_of_talk(marks))))
+    marks = _one_behind(_not_of_work(_told_after(_headed(_of_talk(marks)))))
     return _it_was(_all_were(_first_was(_done(_only_counted(_counted_first(_so_many(marks)))))))
 
 
@@ -47,7 +48,7 @@ def _is_past(marks: list[Mark], place: int) -> bool:
 
 
 _SOME = frozenset(
-    ["a", "few", "some", "my", "the", "usual", "quick", "couple", "of", "short", "long", "good", "proper"]
+    words("a few some my the usual quick couple of short long good proper easy light gentle decent slow little")
 )
 _TURNS = frozenset(["but", "so", "then"])
 _JUDGING = frozenset(["felt", "feeling", "went", "was", "were", "moved", "flew"])
@@ -59,11 +60,34 @@ def _told_after(marks: list[Mark]) -> list[Mark]:
     for place in range(2, len(marks) - 1):
         article = kind_at(marks, place - 1) is Kind.FILL and text_at(marks, place - 1) in ("a", "my", "one", "the")
         before = place - 1 - article
-        whole = [m.kind for m in marks[max(0, before - 3) : before]] in _ENTRIES
+        opened = before - (kind_at(marks, before - 1) in (Kind.OPEN, Kind.COMMA))
+        whole = [m.kind for m in marks[max(0, opened - 3) : opened]] in _ENTRIES
         if marks[place].kind is Kind.WARMUP and text_at(marks, before) == "after" and whole:
             stop = replace(marks[before], kind=Kind.STOP, text=".", value=None)
-            return [*marks[:before], stop, *marks[place:]]
+            return [*marks[:opened], stop, *marks[place:]]
     return marks
+
+
+def _headed(marks: list[Mark]) -> list[Mark]:
+    """`warm up` on a line of its own: the sets on the lines below it, up to an empty one or a name."""
+    first = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), len(marks))
+    line = first + 1
+    while kind_at(marks, line) in (Kind.SET, Kind.SETS, Kind.COLON, Kind.DASH):
+        line += 1
+    if kind_at(marks, line) is not Kind.LINE or kind_at(marks, first - 1) not in (None, Kind.LINE, Kind.NAME):
+        return marks
+    at, told = line + 1, 0
+    while (end := _entry_end(marks, at)) is not None:
+        told, at = told + 1, end
+        while kind_at(marks, at) is Kind.COMMA:
+            at += 1
+        at += kind_at(marks, at) is Kind.LINE and _entry_end(marks, at + 1) is not None
+    name = at + 1
+    parted = kind_at(marks, at) is Kind.LINE and kind_at(marks, name) in (Kind.LINE, Kind.NAME, Kind.WORKSET)
+    if not told or not parted:
+        return marks
+    listed = [replace(m, kind=Kind.COMMA, text=",") if m.kind is Kind.LINE else m for m in marks[line + 1 : at]]
+    return [*marks[: first + 1], *listed, replace(marks[at], kind=Kind.WORKSET, text="work set"), *marks[at:]]
 
 
 _ENTRIES = ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM], [Kind.X, Kind.NUM, Kind.REPS])
@@ -154,7 +178,7 @@ def _so_many(marks: list[Mark]) -> list[Mark]:
     """`two warm up sets 40x8 and 70x4, now 95x8`: as many warm-ups as are announced, and then work sets."""
     for place in range(1, len(marks)):
         number, at = place - 1, place + 1
-        while kind_at(marks, number) in (Kind.WAS, Kind.SETS):
+        while kind_at(marks, number) in (Kind.WAS, Kind.SETS) or text_at(marks, number) in _SOME:
             number -= 1
         count = whole_number(marks, number, 1, _MOST)
         if marks[place].kind is not Kind.WARMUP or count is None or kind_at(marks, number - 1) in _OF_NUMBERS:
@@ -296,7 +320,9 @@ def _is_of_all(marks: list[Mark], place: int) -> bool:
     plural = said[-1] in ("ups", "warmups", "warms", "feelers") or mark.text.endswith(("up sets", "warmup sets"))
     ends = kind_at(marks, place + 1) in (None, Kind.COMMA, Kind.THEN, Kind.AND, Kind.BREAK, Kind.CLOSE, *_ENDS)
     purpose = said[0] in ("to", "as", "for") or "warming" in said
-    return plural or kind_at(marks, place - 1) is Kind.ALL or (purpose and ends)
+    start = _start(marks, place, (*_ENDS, Kind.NAME, Kind.COMMA, Kind.THEN))
+    was = kind_at(marks, place - 1) is Kind.WAS and start == _start(marks, place, (*_ENDS, Kind.NAME))
+    return plural or kind_at(marks, place - 1) is Kind.ALL or (ends and (purpose or was))
 
 
 def _counts(marks: list[Mark], at: int) -> bool:
