@@ -27,7 +27,7 @@ MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth"
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
 _AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"))
-_POINTING = frozenset(words("first second third fourth fifth last next final other this that"))
+_POINTING = frozenset(words("first second third fourth fifth last next final other this that st nd rd th"))
 _ORDINALS = frozenset(words("first second third fourth fifth last next"))
 NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
 

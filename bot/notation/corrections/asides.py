@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES
 from bot.notation.corrections.again import told_again
-from bot.notation.corrections.idle import without_misloads, without_remarks, without_side_talk
+from bot.notation.corrections.idle import without_kept_counts, without_misloads, without_remarks, without_side_talk
 from bot.notation.corrections.mistyped import without_mistyped
 from bot.notation.corrections.planned_other import with_own_numbers
 from bot.notation.kinds import Kind
@@ -19,7 +19,7 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    plain = without_side_talk(without_misloads(without_remarks(with_own_numbers(marks))))
+    plain = without_side_talk(without_misloads(without_remarks(without_kept_counts(with_own_numbers(marks)))))
     return _rated_again(_out_of_brackets(told_again(without_mistyped(plain))))
 
 
@@ -66,8 +66,10 @@ def _rate_before(marks: Sequence[Mark]) -> Mark | None:
     at = len(marks) - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.SORRY):
         at -= 1
-    rated = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind in _RATES
-    return marks[at - 1] if rated else None
+    rated = at > 0 and marks[at].kind is Kind.NUM
+    if rated and marks[at - 1].text == "@" and _EASIEST < (marks[at].value or 0) <= _HARDEST:
+        return replace(marks[at - 1], kind=Kind.RPE, text="rpe")
+    return marks[at - 1] if rated and marks[at - 1].kind in _RATES else None
 
 
 def _is_alone(marks: Sequence[Mark], place: int) -> bool:

@@ -61,20 +61,48 @@ _FAR = 10
 def without_misloads(marks: Sequence[Mark]) -> list[Mark]:
     """`50x5, 55x3, 50x5. the 55 was a mistake with the plates`: of a set that was told, how its load came about."""
     out = list(marks)
+    edges = [i for i, m in enumerate(marks) if m.kind in EDGES]
+    starts = [0, *(i + 1 for i in edges)]
+    ends = [*edges, len(marks)]
+    for at, (start, end) in enumerate(zip(starts, ends, strict=True)):
+        numbers = [m for m in marks[start:end] if m.kind is Kind.NUM]
+        if len(numbers) != 1:
+            continue
+        behind = marks[end : ends[at + 1]] if at + 1 < len(ends) else []
+        stop = end if any(m.kind in _VALUED for m in behind) else end + len(behind)
+        part = marks[start:stop]
+        said = {w for m in part for w in m.text.split()}
+        loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
+        plain = not any(m.kind in (*_LINKS, Kind.NOT) or (m.kind is Kind.SORRY and m.text not in _OWNED) for m in part)
+        if said & _LOADING and said & _WRONGLY and plain and numbers[0].value in loads:
+            out[start:stop] = [
+                m if m.kind in EDGES else replace(m, kind=Kind.FILL, value=None, parts=()) for m in part
+            ]
+    return out
+
+
+_VALUED = (Kind.NUM, Kind.CLOCK, Kind.NAME, Kind.SAME, Kind.PLANNED, Kind.BODY)
+_OWNED = frozenset(["my mistake", "mistake", "my bad", "my fault", "my error"])
+def without_kept_counts(marks: Sequence[Mark]) -> list[Mark]:
+    """`that was 50 not 55, reps right`: in a correction of a load, that the repetitions stay as they are."""
+    if not any(m.kind in _CORRECTING for m in marks):
+        return list(marks)
+    out = list(marks)
     start = 0
     for end in range(len(marks) + 1):
         if end < len(marks) and marks[end].kind not in EDGES:
             continue
-        part, numbers = marks[start:end], [m for m in marks[start:end] if m.kind is Kind.NUM]
-        said = {w for m in part for w in m.text.split()}
-        loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
-        plain = not any(m.kind in (*_LINKS, Kind.NOT, Kind.SORRY) for m in part)
-        if said & _LOADING and said & _WRONGLY and plain and len(numbers) == 1 and numbers[0].value in loads:
-            out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in part]
+        said = {w for m in marks[start:end] for w in m.text.split()}
+        if said & _COUNTS and said & _KEPT and not said - _COUNTS - _KEPT - _LITTLE:
+            out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[start:end]]
         start = end + 1
     return out
 
 
+_CORRECTING = (Kind.NOT, Kind.SORRY, Kind.MEANT, Kind.SCRAP)
+_COUNTS = frozenset(words("reps rep repetitions count counts number numbers"))
+_KEPT = frozenset(words("right same stay stays stayed unchanged correct fine ok okay stand stands good keep kept"))
+_LITTLE = frozenset(words("the are were was is as all still and my those they that rest it them of both of too"))
 _LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
 _LOADING = frozenset(words("plate plates loading loaded load misload misloaded misloading bar collar maths math"))
 _WRONGLY = frozenset(words(

@@ -25,6 +25,8 @@ MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {
 } | {"sept": 9}  # fmt: skip
 
 
+_OF_SETS = (Kind.NUM, Kind.KG, Kind.LB, Kind.S, Kind.NAME, Kind.BODY, Kind.ASSIST, Kind.ADDED)
+"""What `for` and counts follow: `15 assist for 7/7` is no day."""
 _DATING = (Kind.NUM, Kind.ORD, Kind.BAD)
 _MOST_SETS = 6
 """Straight behind a number, `on the 2nd` is of a set."""
@@ -205,7 +207,7 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         and (after is not Kind.DASH or _begins_sets(marks, end + 1))
     )
     before = text_at(marks, place - 1)
-    counted = before == "for" and kind_at(marks, place - 2) in (Kind.NUM, Kind.KG, Kind.LB, Kind.S, Kind.NAME)
+    counted = before == "for" and kind_at(marks, place - 2) in _OF_SETS
     led = (before in ("on", "from", "for", "date", "session from") and not counted) or before.endswith(" on")
     if not (dated or led) or not (1 <= one <= 31 and 1 <= two <= 31):
         return None
