@@ -51,6 +51,7 @@ from bot.notation.skips.reach import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
+from bot.notation.strays.replaced import replaced
 from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
@@ -100,7 +101,8 @@ class Reader:
         draft, hurt, kinds = self.draft, self.start.hurt, self.start.kinds
         beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
         marks = with_others(without_words(beside.marks, kinds.hurts))
-        skips = read_skips(marks)
+        wanted = {i for i, m in enumerate(marks) if m.kind is Kind.NO} if beside.question.wants_other else set()
+        skips = read_skips(masked(marks, wanted))
         strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)
         draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
         elsewhen = other_times(marks) | strays
@@ -116,6 +118,9 @@ class Reader:
         draft.mentions = [m for m in draft.mentions if m[0].start not in left_out]
         marks = with_skip_seams(headed_by_kept(marks, skips.kept), skips.places, kept)
         marks = masked(marks, (skips.places - kept) | kinds.hurt_names | denied)
+        in_place = None if draft.is_decided else replaced(kinds.marks, self.request.exercises)
+        if in_place is not None:
+            draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, in_place.start, in_place.end))
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
@@ -198,7 +203,7 @@ class Reader:
         """The day that the report is for, if one is said; asked about where it may be several."""
         draft = self.draft
         if said is None or said.day is not None:
-            return None if said is None else said.day
+            return None if said is None or said.day == self.request.now.date() else said.day
         if draft.ask is None and (draft.reports or draft.skipped):
             chosen = draft.doubt(self._of_all(AskKind.DAY), len(said.candidates))
             return None if chosen is None else said.candidates[chosen]

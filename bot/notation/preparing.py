@@ -24,10 +24,11 @@ from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_warmups
 from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
 from bot.notation.help_told import with_help_told
-from bot.notation.hurt_parts import left_out_for, of_hurts, with_edges
+from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
+from bot.notation.layout import laid_out
 from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
@@ -68,7 +69,7 @@ class Kinds:
 
 def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
-    typed = without_smileys(read_marks(folded.text))
+    typed = laid_out(without_smileys(read_marks(folded.text)))
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
@@ -86,6 +87,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
         if mark.kind not in (Kind.LINE, Kind.STOP) and _is_within(at[mark.start], hurts)
     }
     hurt -= left_out_for(marks, hurt)
+    hurt |= unhurt(marks)
     hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
     hurt |= {
         p for p in range(len(marks) - 1) if marks[p].kind is Kind.NUM and p + 1 in hurt and marks[p + 1].kind in _TIMES

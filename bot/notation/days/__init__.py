@@ -5,9 +5,10 @@ several days (`the weekend`, `3/4`) is asked about.
 """
 
 from collections.abc import Sequence
-from datetime import datetime
+from dataclasses import replace
+from datetime import date, datetime
 
-from bot.notation.days.dates import DaySaid
+from bot.notation.days.dates import DaySaid, dated
 from bot.notation.days.either import either_day, is_unsure
 from bot.notation.days.talk import is_talk
 from bot.notation.days.weekdays import day_at
@@ -26,7 +27,16 @@ def read_day(marks: Sequence[Mark], now: datetime) -> DaySaid | None:
         either = either_day(marks, place, today)
         if either is not None:
             return either
-        said = day_at(marks, place, today)
+        named = day_at(marks, place, today)
+        said = None if named is None else _with_date(marks, named, today)
         if said is not None and not is_talk(marks, said.places):
             return said
     return None
+
+
+def _with_date(marks: Sequence[Mark], said: DaySaid, today: date) -> DaySaid:
+    """`thu 5 mar`: the date behind a weekday says which one."""
+    behind = said.places[-1] + 1
+    behind += behind < len(marks) and marks[behind].kind is Kind.COMMA
+    exact = dated(marks, behind, today) if behind < len(marks) else None
+    return said if exact is None else replace(exact, places=(*said.places, *exact.places))

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import part_of, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -46,6 +46,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     before = text_at(marks, at)
     if _is_owed(marks, places) or _is_sent_late(marks, first, last):
         return False
+    if _is_placed(marks, first, last) and not _today_follows(marks, last + 1):
+        return False
     heads = _heads(marks, at, last)
     if not heads and (
         ("up from" in before and text_at(marks, at - 1) != "catch")
@@ -74,9 +76,9 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     numbered = any(_may_be_set(marks, i) for i in range(start, end) if i not in places)
     words = {w for m in part for w in m.text.split()}
     closed = any(m.kind is Kind.NO for m in part) and bool(words & {"gym", "training", "session"})
-    if (words & _AWAY or closed) and not numbered and not words & _TELLING:
-        return True
     named = any(m.kind is Kind.NAME for m in part)
+    if (words & _AWAY or closed) and not numbered and not words & _TELLING and not (named and "did" in words):
+        return True
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
         return True
     if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
@@ -133,7 +135,8 @@ def _is_sent_late(marks: Sequence[Mark], first: int, last: int) -> bool:
 
 
 _OF_SETS = (Kind.NUM, Kind.NAME, Kind.CLOCK)
-_NOTED = ("notes", "note", "log", "numbers", "figures", "entry", "entries")
+_NOTED = ("notes", "note", "log", "numbers", "figures", "entry", "entries", "dump", "recap", "catch", "catchup",
+          "backlog", "roundup", "summary", "writeup", "results")  # fmt: skip
 
 
 def _may_be_set(marks: Sequence[Mark], place: int) -> bool:
@@ -161,10 +164,36 @@ def _is_excused(said: set[str]) -> bool:
 
 def _today_follows(marks: Sequence[Mark], end: int) -> bool:
     """`last monday i had 50, today 55x8`, `flying saturday so squats now: 100x5`: what is reported is today's."""
-    today = next((i for i in range(end, len(marks)) if marks[i].text in ("today", "now")), len(marks))
+    named = (i for i in range(end, len(marks)) if marks[i].text in ("today", "now") and not _is_reason(marks, i))
+    today = next(named, len(marks))
     start = 0 if text_at(marks, today) == "now" else end
     told = any(marks[i].kind is Kind.X or marks[i].text in _TELLING for i in range(start, min(today, len(marks))))
     return not told and any(m.kind is Kind.X for m in marks[today:])
+
+
+def _is_reason(marks: Sequence[Mark], place: int) -> bool:
+    """`did rows yesterday cuz the gym closes early today`: why it was another day."""
+    start, _ = part_of(marks, place)
+    return any(m.text in _BECAUSE for m in marks[start:place])
+
+
+_BECAUSE = ("because", "cause", "cus", "cos", "coz", "cuz", "bc", "bcs", "since", "as", "so as", "due")
+
+
+def _is_placed(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """`yesterday in the garage, rows 60x5`: where or when on that day, before the sets."""
+    _, end = part_of(marks, last)
+    said = [w for m in marks[last + 1 : end] for w in m.text.split()]
+    opens = all(m.kind in (Kind.FILL, Kind.SORRY, Kind.COMMA) for m in marks[:first])
+    leads = said[:1] in (["in"], ["at"], ["before"], ["after"], ["during"], ["over"]) and 1 < len(said) <= _PLACE
+    told = [m.kind for m in marks[end + 1 : end + 3] if m.kind is not Kind.FILL]
+    sets = kind_at(marks, end) is Kind.COMMA and told[:1] in ([Kind.NAME], [Kind.NUM])
+    return opens and leads and sets and not set(said) & _ELSEWHERE
+
+
+_PLACE = 5
+"""Words of a place: `at my sister's house`."""
+_ELSEWHERE = frozenset(words("physio doctor doctors dentist hospital therapist party wedding football match i you"))
 
 
 def _ends(marks: Sequence[Mark], last: int) -> bool:
@@ -190,6 +219,9 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     while last + 1 < len(marks) and marks[last + 1].text in (*_PARTS_OF_DAY, *_ADDRESSED):
         last += 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
+        return True
+    this = opening and bool({"this", "these", "one"} & {w for m in marks[:first] for w in m.text.split()})
+    if this and text_at(marks, first) == "from" and kind_at(marks, last + 1) is Kind.NAME:
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
     if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:

@@ -12,6 +12,7 @@ WEEKDAYS = {
     "monday": 0, "mondays": 0, "mon": 0, "mons": 0, "tuesday": 1, "tuesdays": 1, "tue": 1, "tues": 1, "teusday": 1,
     "wednesday": 2, "wednesdays": 2, "wed": 2, "weds": 2, "wensday": 2, "wednesdy": 2, "wendsday": 2, "thursday": 3,
     "thursdays": 3, "thu": 3, "thur": 3, "thurs": 3, "thrusday": 3, "thursay": 3, "friday": 4, "fridays": 4, "fri": 4,
+    "fris": 4, "suns": 6,
     "firday": 4, "firdays": 4, "saturday": 5, "saturdays": 5, "sat": 5, "sats": 5, "satruday": 5, "sunday": 6,
     "sundays": 6, "sun": 6, "monady": 6 - 6, "tuesdsy": 1, "moday": 0, "tusday": 1, "wednsday": 2, "saterday": 5,
 }  # fmt: skip
@@ -23,9 +24,10 @@ _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
+_DARK = ("night", "nite", "evening", "eve")
 _VAGUE = ("last week", "this week", "last weeks")
 _LEADS = ("sometime", "some", "day", "earlier", "late", "back", "time", "one", "in")
-_SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats")
+_SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats", "fris", "suns")
 
 
 def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
@@ -38,6 +40,8 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return DaySaid(today - timedelta(days=back), places)
     if word == "last" and following in ("night", "nights", "nite", "nyt"):
         return DaySaid(today - timedelta(days=1), (place, place + 1))
+    if word in _DARK and (following, second) == ("before", "last"):
+        return DaySaid(today - timedelta(days=2), (place, place + 1, place + 2))
     if following == "days" and second == "ago" and marks[place].kind is Kind.NUM:
         return _ago(marks, place, 3, today)
     if word in ("couple", "few") and "days" in (second, text_at(marks, place + 2)):

@@ -26,7 +26,28 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _slashed(_one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(marks))))))))
+    return _slashed(_one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_threes(marks)))))))))
+
+
+def _threes(marks: list[Mark]) -> list[Mark]:
+    """`16: 10/9/8`: three counts with slashes are of three sets, where two would be of both sides."""
+    out = list(marks)
+    at = 0
+    while at < len(marks):
+        end = at + 1
+        while (
+            kind_at(marks, at) is Kind.NUM and kind_at(marks, end) is Kind.SLASH and kind_at(marks, end + 1) is Kind.NUM
+        ):
+            end += 2
+        odd = end - at == len(("10", "/", "9", "/", "8"))
+        if (
+            odd
+            and kind_at(marks, at - 1) not in (*_CROSS, Kind.SLASH)
+            and kind_at(marks, end) not in (*_CROSS, *_UNITS)
+        ):
+            out[at + 1 : end : 2] = [replace(m, kind=Kind.COMMA, text=",") for m in marks[at + 1 : end : 2]]
+        at = end
+    return out
 
 
 def _on_lines(marks: list[Mark]) -> list[Mark]:

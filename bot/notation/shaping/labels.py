@@ -66,7 +66,9 @@ def number_lines(marks: Sequence[Mark]) -> list[Mark]:
         closed = not opened and mark.kind is Kind.NUM and _is_count(mark) and kind_at(marks, at + 1) is Kind.CLOSE
         named = _next_said(marks, at + 2) if closed or (listed and at in firsts) else None
         names = named is not None and named.kind in (Kind.NAME, Kind.WEAK)
-        if (listed and at in firsts) or (closed and (is_number(named) or names)):
+        if (listed and at in firsts) or (
+            closed and (is_number(named) or names or (named is not None and named.kind is Kind.BODY))
+        ):
             out.append(replace(mark, kind=Kind.GAP if names else Kind.LABEL))
             at += 2
             continue
