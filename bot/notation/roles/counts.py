@@ -117,6 +117,7 @@ class RepCounts(Loads):
             told_again = before is not None and before.reps == reps
             made.cost += 2.0 if amount.join is not Join.COMMA or told_again else 0.0
             yield again
+        made.cost += _APART if _ends_pair(state, amount.side or state.side) else 0.0
         for sided in self._but_side(state, amount, reps):
             made.cost += 2.0
             yield sided
@@ -201,3 +202,15 @@ def _takes_reps(state: State, amount: Amount) -> bool:
     if join is Join.AT or (join is Join.WITH and chain != "L"):
         return False
     return not (join is Join.FOR and chain in ("LR", "LRR", "LRRR", "S"))
+
+
+_APART = 6.0
+"""Against one side of `same, then 6 left 5 right` as another number of the set that is the same."""
+
+
+def _ends_pair(state: State, side: Side | None) -> bool:
+    """Whether the side that was taken from a repeated set is told itself right behind the other one."""
+    first, second = state.sets[-2:] if len(state.sets) > 1 else (None, None)
+    if first is None or second is None or side is None or first.side is not side or second.side is None:
+        return False
+    return second.side is not side and first.reps is None and not first.planned

@@ -128,7 +128,8 @@ class Loads(Steering):
 
     def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
         """A load behind repetitions without a link: of the last ones, or of a list of them."""
-        if state.sets[-1].load is not None or state.sets[-1].entry != state.entry - 1:
+        apart = state.entry - state.sets[-1].entry - (state.sets[-1].count > 1)
+        if state.sets[-1].load is not None or apart not in (0, 1):
             return
         late = state.copy()
         late.chain = "R"

@@ -14,6 +14,8 @@ from bot.training.report import Stage
 from bot.training.units import Load
 
 _MEASURED = (Counts.SECONDS, Counts.METRES, Counts.M)
+_EACH_SIDE = 1.2
+"""Against `9 each` as what one hand held, where each side was to do nine."""
 _GLUED = 1.0
 """Against `17,5`, typed without a space, as a load and its repetitions."""
 
@@ -100,7 +102,9 @@ class Numbers(Timed):
             if reps_on_body or (amount.each and waits and amount.unit is None):
                 pass
             elif not amount.each or not self.two_sided or turned or self._is_of_hand(amount):
-                yield from self._as_load(state, amount)
+                for made in self._as_load(state, amount):
+                    made.cost += _EACH_SIDE * self._is_of_side(state, amount)
+                    yield made
             if not amount.hand and not amount.total and not amount.body:
                 yield from self._as_reps(state, amount, amount.value)
             elif amount.body and amount.sign == 0:
@@ -119,6 +123,13 @@ class Numbers(Timed):
         reps = amount.value is not None and self.context.are_reps_in_reason(int(amount.value), None)
         free = amount.join not in LINKED and not reps
         return free or (self.context.is_per_hand and not amount.limb)
+
+    def _is_of_side(self, state: State, amount: Amount) -> bool:
+        """Whether `9 each` is what each side is asked to do, and no load of the plan."""
+        asked = self.context.range_of(self.number(state.index))
+        whole = amount.value is not None and amount.value == int(amount.value)
+        reps = amount.each and self.two_sided and whole and int(amount.value or 0) in asked
+        return reps and amount.unit is None and not self._is_planned(amount)
 
     def _all_alike(self, state: State, amount: Amount) -> Iterator[State]:
         """`90, all 8s`: so many repetitions in every set that is open."""
