@@ -105,7 +105,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     whole, at = _of(marks, place + 1)
     if whole is not None and whole < count:
         return None
-    named = kind_at(marks, at) is Kind.NAME and _is_done(marks, at + 1) > 0
+    named = kind_at(marks, at) is Kind.NAME and (kind_at(marks, at + 1) in _SETS or _is_done(marks, at + 1) > 0)
+    at += named and kind_at(marks, at + 1) in _SETS
     counts = kind_at(marks, at) in _SETS or named
     if counts and marks[at].text.startswith("round") and beside.next_number == 1:
         return None

@@ -45,6 +45,24 @@ def left_out_for(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out
 
 
+def unhurt(marks: Sequence[Mark]) -> set[int]:
+    """The places of `no chest pain`, `no leg issues`: nothing hurts there, and no exercise is left out."""
+    return {
+        at
+        for place in range(len(marks) - 2)
+        if marks[place].kind is Kind.NO
+        and marks[place + 1].kind in (Kind.NAME, Kind.WEAK)
+        and set(marks[place + 2].text.split()) & _ACHES
+        for at in range(place, place + 3)
+    }
+
+
+_ACHES = frozenset(words(
+    "pain pains issues issue problems problem trouble twinge twinges ache aches discomfort tightness soreness niggles "
+    "niggle hurt complaints symptoms"
+))  # fmt: skip
+
+
 def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
     """The marks with a dash that parts a hurt from the rest as the edge of a part: `knee hurts - 80x9`."""
     out = list(marks)
@@ -100,7 +118,27 @@ def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             continue
         heads = _heading(marks) if start == 0 else 0
         out |= {p for p in range(max(start, heads), end) if not (marks[p].kind is Kind.NAME and marks[p].names)}
+    return out | _compared(marks, hurt)
+
+
+def _compared(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
+    """`knee 2 out of 10, same as last week`, `elbow hurts same as monday`: how it hurt then, and no set as before."""
+    out: set[int] = set()
+    for place in range(1, len(marks) - 1):
+        if marks[place].kind is not Kind.SAME or place in hurt:
+            continue
+        before = place - (2 if marks[place - 1].kind in (Kind.COMMA, Kind.AND) else 1)
+        end = place + 1
+        while end < len(marks) and marks[end].kind not in EDGES and marks[end].kind is not Kind.NUM:
+            end += 1
+        said = [w for m in marks[place:end] for w in m.text.split()]
+        if before in hurt and said[1:2] == ["as"] and set(said) & _THEN and not set(said) & _SETS:
+            out |= set(range(place, end))
     return out
+
+
+_THEN = frozenset(words("week time session month workout night yesterday usual before always ever")) | set(WEEKDAYS)
+_SETS = frozenset(words("set sets rep reps weight load"))
 
 
 def of_times(marks: Sequence[Mark], times: set[int]) -> set[int]:

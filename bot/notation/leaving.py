@@ -36,7 +36,8 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark], *, hurts: bool) -> Span 
     if not context.open_sets:
         if name is None:
             draft.doubt(Doubt(AskKind.DONE, *at))
-        return None
+        whole = mark.kind is Kind.FINISH and any(m.text in ("even", "included", "including") for m in marks)
+        return at if whole and not open_names(draft) else None
     if name is not None and context.worked and (hurts or _says_today(marks, mark)):
         _skip(draft, [place], at)
         return None
@@ -175,7 +176,12 @@ def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
         at = (skips.since.start, skips.since.end)
         _skip(draft, [p for p in places if p > max(skips.since.names)], at)
     own = draft.under_way() if skips.counted_of is None else skips.counted_of.names[0]
-    if skips.rest is not None and skips.counted is not None and _are_sets(draft, own, skips.counted, len(places)):
+    spoken_of = own is not None and any(place == own for _, place in draft.mentions)
+    if (
+        skips.rest is not None
+        and skips.counted is not None
+        and _are_sets(draft, own, skips.counted, 0 if spoken_of else len(places))
+    ):
         _skip(draft, [] if own is None else [own], skips.rest)
     elif skips.rest is not None:
         kept = {p for m in skips.kept for p in m.names}

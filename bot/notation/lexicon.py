@@ -45,6 +45,14 @@ _FAILED_ON = "; ".join(
     if not (on == "at" and verb in ("died", "stalled"))
 )
 """`then failed on`, `fail at`, `bailed on the`: leads the repetition that failed; `stalled at 7` were seven."""
+_COULD_NOT = "; ".join(
+    products(
+        ("couldnt", "could not", "didnt", "did not"),
+        ("lock out", "finish", "complete", "make", "get", "lock"),
+        ("number", "rep", "rep number"),
+    )  # fmt: skip
+)
+"""`couldn't lock out number 6`: leads the repetition that failed."""
 _MISSING = "; ".join(
     products(
         ("the", "my"),
@@ -146,11 +154,34 @@ _SAME_LOAD = "; ".join(
 )
 """`at the same pin`, `with the very same bells`."""
 TELL_ME = products(
-    ("let me know", "lemme know", "tell me", "please tell me", "please tell", "kindly tell me", "kindly tell",
-     "kindly advise", "kindly let me know", "kindly confirm", "please advise", "please confirm", "pls advise",
-     "pls tell me", "pls tell", "plz tell", "advise me", "kindly guide", "kindly inform"),
+    (
+        "let me know",
+        "lemme know",
+        "tell me",
+        "please tell me",
+        "please tell",
+        "kindly tell me",
+        "kindly tell",
+        "kindly advise",
+        "kindly let me know",
+        "kindly confirm",
+        "please advise",
+        "please confirm",
+        "pls advise",
+        "pls tell me",
+        "pls tell",
+        "plz tell",
+        "advise me",
+        "kindly guide",
+        "kindly inform",
+    ),
     ("", "please", "pls", "plz", "sir", "coach"),
     ("if", "whether"),
+) + products(
+    ("kindly", "pls", "plz", "please"),
+    ("", "sir", "coach", "madam"),
+    ("tell", "tell me", "advise", "guide", "explain"),
+    words("if whether how what which when where why"),
 )
 """`kindly tell whether`, `tell me please if`: opens a question."""
 _NO_KIT = "; ".join(
@@ -455,6 +486,9 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
+        "away from failing; from failing; short of failing; off failing; shy of failing; rep away from failing; reps away "
+        "from failing; reps from failing; rep from failing; reps short of failing; reps off failing; to go in the "
+        "tank; "
         "rep remaining; reps remaining; repetition remaining; repetitions remaining; rep remained; reps remained; "
         "repetition remained; repetitions remained; rep was remaining; reps were remaining; rep stayed in me; rep "
         "stayed in the tank; reps stayed in the tank; rep rested in me; reps rested in me; repetition rested in me; "
@@ -528,7 +562,7 @@ PHRASES: dict[Kind, str] = {
         "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
         "number; failed on number; couldnt make the; could not lock out the; could not get the; could not finish the; "
         "could not complete the; could not make the; couldnt get number; couldnt get rep; did not get the; did not "
-        "make the; didnt get number; " + _FAILED_ON
+        "make the; didnt get number; " + _FAILED_ON + "; " + _COULD_NOT
     ),
     Kind.LASTREP: ("last rep; the last rep; final rep; the last; last; last one"),
     Kind.ALL: (
@@ -600,7 +634,8 @@ PHRASES: dict[Kind, str] = {
         "that was the last one for today; that was the last set for today; that was the last for today; "
         "done with everything; finished with everything; done with it all; done with all of it; finished with it all; "
         "finished with all of it; im done with everything; im finished with everything; all done with everything; "
-        "done n dusted; that concludes today; home time; hometime; job done; finished at last; done at last; all "
+        "done n dusted; that will have to do; thatll have to do; "
+        "that concludes today; home time; hometime; job done; finished at last; done at last; all "
         "boxes ticked; "
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "

@@ -102,7 +102,9 @@ def _told_apart(record: Record, place: int) -> int:
 
 def _place_of(marks: Sequence[Mark], under: int | None) -> int | None:
     named = [m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
-    return named[0] if len(set(named)) == 1 else under if not named else None
+    if len(set(named)) > 1:
+        return under if under in named else None
+    return named[0] if named else under
 
 
 def _stored(record: Record, place: int) -> int:

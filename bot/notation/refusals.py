@@ -50,9 +50,12 @@ _TIRED = words(
 _LACKING = (
     *("no", "zero", "not enough", "got no", "have no", "had no", "ive no", "ive got no", "didnt have the"),
     *("dont have the", "havent got the", "havent the", "dont have any", "didnt have any", "ran out of", "ran outta"),
-    *("run out of", "out of", "nae"),
+    *("run out of", "out of", "nae", "run outta", "outta", "hadnt the", "hadnt any", "didnt have any", "had no"),
 )
-_MEANS = words("time energy juice gas strength appetite motivation interest desire enthusiasm steam puff")
+_MEANS = words(
+    "time energy juice gas strength appetite motivation interest desire enthusiasm steam puff fuel gas",
+    "petrol battery oomph pep legs grunt go fight welly",
+)
 _OUT = words(
     "noping noped nope opting opted opt bowing bowed ducking ducked duck backing backed wimping wimped chickening",
     "chickened wussed bailing bailed tapping tapped crying bottled copped",
@@ -74,8 +77,12 @@ REFUSING = "; ".join((
     *products(("not in the mood", "in no mood", "not in the right headspace", "no legs", "nae legs"), ("for",)),
     *products(("have not", "i have not", "havent"), ("", "more", "the"), ("force", "power", "strength"), ("for",)),
     *products(("aint nobody got time", "nobody has time", "nobody got time", "no one has time"), ("for", "4")),
+    *products(("didnt get", "never got", "didnt make it"), ("as far as",)),
+    *products(("pulled", "pulling", "pull"), ("the plug on", "the pin on")),
     *products(_OUT, ("out of", "outta", "oot of")),
     *products(("had to", "have to", "gotta"), _GONE, ("before",)),
+    *products(("time ran out", "time was up", "my time was up", "energy ran out"), ("before", "for")),
+    *("called off", "calling off", "bagged", "bagging", "canned", "canning"),
     *("left before", "gym closed before", "got kicked out before", "im out on", "i am out on"),
     *products(("taking a", "take a", "a", ""), ("rain check on", "raincheck on")),
     *products(("a", "its a", "gonna be a", ""), ("hard pass on", "hard no on", "hard no to", "no from me on")),
@@ -99,8 +106,16 @@ REFUSED = "; ".join((
     *products(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
     *products(("didnt get", "never got"), ("a look in", "a lookin", "done today", "a turn")),
     *products(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
+    "will wait",
     *products(("fell", "fall"), ("by the wayside",)),
+    *products(("getting", "got", "get", "are", "is", "being"), ("kicked", "pushed", "moved", "bumped", "punted",
+              "shifted", "put off"), ("to", "til"), ("next time", "next week", "next session", "another day",
+              "tomorrow", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")),
+    *products(("", "so"), ("thats a no", "thats a no from me", "thats a pass", "thats a pass from me")),
+    *products(("went", "going", "go", "gone"), ("out the window", "in the bin", "out of the window")),
     *products(("cant", "cannot", "couldnt", "canny"), ("be",), _BOTHERED),
+    *products(("no", "zero", "nae"), tuple(m for m in _MEANS if m != "time"), ("", "left")),
+    *products(("no", "zero"), ("power",), ("", "left")),
     *("hell no", "absolutely not", "no thanks", "no ta", "no way jose", "no way today", "hard pass", "hard no", "cba"),
     *("cba today", "a no from me", "is a no from me", "are a no from me", "bit the dust"),
 ))  # fmt: skip

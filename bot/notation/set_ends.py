@@ -123,7 +123,7 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
         return None
     start = lead
     while start > max(0, place - _MOST) and (
-        marks[start - 1].kind in (*_TELLS, *_WHICH) or _is_ended(marks, start - 1)
+        marks[start - 1].kind in (*_TELLS, *_WHICH) or (led != ["after"] and _is_ended(marks, start - 1))
     ):
         start -= 1
     said = [w for m in marks[start : lead + 1] for w in m.text.split()]
@@ -195,7 +195,8 @@ def _may_count(mark: Mark, most: int) -> bool:
 
 def _is_beside_sets(marks: Sequence[Mark], start: int, place: int) -> bool:
     """Whether sets, an exercise or a set is told too, and the number is not how many sets there were."""
-    others = [*marks[:start], *marks[place + 1 :]]
+    within = [m for m in marks[start:place] if m.kind in (Kind.NAME, Kind.ORD, Kind.LASTSET)]
+    others = [*marks[:start], *within, *marks[place + 1 :]]
     counted = sum(m.kind in (Kind.X, Kind.FOR) for m in others) == marks[place].value
     return not counted and any(m.kind in _OF_SETS for m in others)
 

@@ -24,7 +24,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.BAD and place + 1 < len(marks) and marks[place + 1].kind in _COUNTED_TALK:
             out.add(place)
-        if mark.kind in (Kind.NUM, Kind.BODY) and _is_load_judged(marks, place):
+        if mark.kind in (Kind.NUM, Kind.BODY) and (_is_load_judged(marks, place) or _has_grown(marks, place)):
             out.add(place)
         if mark.kind is not Kind.NUM:
             continue
@@ -192,6 +192,24 @@ def _is_load_judged(marks: Sequence[Mark], place: int) -> bool:
     numbers = (Kind.NUM, Kind.CLOCK, Kind.X, Kind.BODY, Kind.SAME, Kind.DONE)
     alone = not any(m.kind in numbers for m in (*marks[:place], *marks[place + 1 :]))
     return judged and plain and alone
+
+
+_GROWN = frozenset(words("become became becoming got gotten getting"))
+_GENERAL = (*_JUDGING, *_OF_LOADS, Kind.WORD, Kind.REPS, Kind.AT, Kind.WITH, Kind.NAME, Kind.WEAK, Kind.GAP)
+
+
+def _has_grown(marks: Sequence[Mark], place: int) -> bool:
+    """`twelve has become too easy`, `65 is getting too light`, `8 is too easy now`: of sets in general, and no set."""
+    start, end = part_of(marks, place)
+    rest = [m for i, m in enumerate(marks[start:end], start) if i != place]
+    said = [w for m in marks[place + 1 : end] for w in m.text.split()]
+    now = bool(said) and said[-1] in ("now", "lately", "already")
+    while said and said[-1] in _OF_NOW:
+        said.pop()
+    if not said or said[-1] not in _JUDGED or not all(m.kind in _GENERAL for m in rest):
+        return False
+    grown = bool(_GROWN & set(said)) and bool({"has", "is", "have", "are", "became", "getting"} & set(said))
+    return grown or (now and "too" in said and bool({"is", "are"} & set(said)))
 
 
 def _is_nth(marks: Sequence[Mark], place: int) -> bool:

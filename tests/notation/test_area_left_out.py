@@ -275,3 +275,86 @@ def test_a_late_report_is_of_its_day_whatever_excuses_it(back: int | None, text:
     reading = _read("", text.format(sets_told))
     assert (reading.ask, set(reading.performed)) == (None, set(_performed(SQUATS)))
     assert reading.day == (None if back is None else NOW.date() - timedelta(days=back))
+
+
+MORE = [
+    *(("ro2", f"{t} the last set", "/ro") for t in ("binned", "tired, bailed on", "bagged", "so called off")),
+    *(("ro", f"{lack} for {name}", f"/{short}") for lack in ("run outta time", "no fuel", "no legs left", "outta gas")
+      for name, short in (("curls", "cu"), ("the planks", "pl"))),
+    *(("ro", t, "/cu; /pl") for t in ("not doing the two curl sets or the planks", "curls n planks r not happening",
+                                      "both curl sets and the planks skipped", "curls and planks went out the window")),
+    *(("sq", t, "/cu; /pl") for t in ("everything bar the rows got skipped", "all but the rows was binned")),
+    *(("ro", t, "/cu") for t in ("forgot to do the curls", "curls slipped my mind", "curls are kicked to friday",
+                                 "pulled the plug on curls")),
+    ("ro", "forgot the curls: 40x12 40x11", CURLS),
+    ("ro", "forgot to do the curls, doing them now", ""),
+    ("ro2", "thats 2 of 3 on rows, not doing the third, moving on to curls", "/ro"),
+    ("ro1", "knee's fine on the rows. not doing the last 2", "/ro"),
+    ("ro2", "no energy, 60x8", "ro3 60x8"),
+    ("ro2", "no leg pain at all, 60x8", "ro3 60x8"),
+    ("ro2", "had to stop the rows at 8", "ro3 60x8"),
+    ("ro1", "bailed on the second at 8", "ro2 60x8"),
+    ("pl1", "left 40 right 35, done with everything now", "pl2 -x40 left; pl2 -x35 right; end"),
+    ("ro2", "60x8, that was everything i had", "ro3 60x8"),
+    ("pl", "FINISHED 🎓 even the planks lol", "end"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("done", "text", "wanted"), MORE)
+def test_what_is_given_up_forgotten_or_over_in_more_words(done: str, text: str, wanted: str) -> None:
+    _check(done, text, wanted)
+
+
+AT = NOW.replace(hour=18, minute=55, second=0)
+TIMES = {
+    20: ("gotta bounce at 7:15", "must dash at 19:15", "bouncing at 7:15 today", "outta here at 7:15"),
+    35: ("gotta run at half past 7", "i have until 19h30", "have to shoot off at 7.30", "need to dip at 7:30"),
+    40: ("got 40ish min before placement starts", "have 40 or so min before a call"),
+    None: ("need 3 min then curls", "hotel has dumbbells only until 12", "waited for 10 min"),
+}
+
+
+@pytest.mark.parametrize(("minutes", "text"), [(m, t) for m, texts in TIMES.items() for t in texts])
+@pytest.mark.parametrize("done", ["", "sq2", "ro"])
+def test_the_time_there_is_and_what_is_none(done: str, minutes: int | None, text: str) -> None:
+    request = Request(text, Unit.KG, AT, tuple(PLANS.values()), _performed(DONE[done]))
+    reading = read_message(request)
+    assert (reading.minutes, reading.performed, reading.finished, reading.ask) == (minutes, (), False, None)
+
+
+ASKED = ("which row matters more if i can do only one", "kindly tell whether I should stay at 60", "how'd you want my "
+         "elbows", "tell me please if next time i must take more", "you want my elbows tucked or flared",
+         "Twelve has become too easy, should i add weight?", "No bench free for the rows, would cables do instead?",
+         "not sure which grip you want on the rows")  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ASKED)
+@pytest.mark.parametrize("done", ["sq", "ro1"])
+def test_a_question_in_any_words_stores_and_skips_nothing(done: str, text: str) -> None:
+    reading = _read(done, text)
+    assert (reading.question, reading.performed, reading.skipped, reading.ask) == (True, (), (), None)
+
+
+IN_PLACE = (
+    "row machine was taken so i did 20 minutes on the bike",
+    "no rows here. i did the bike 12 min instead",
+    "rows are out of order, went on the treadmill for 10",
+    "rows busy so i pushed the prowler, 60x10 60x10",
+)
+
+
+@pytest.mark.parametrize("text", IN_PLACE)
+def test_what_was_done_in_place_of_an_exercise_is_asked_about(text: str) -> None:
+    reading = _read("sq", text)
+    assert reading.ask is not None
+    assert (reading.performed, reading.skipped) == ((), ())
+
+
+@pytest.mark.parametrize(("back", "text"), [
+    (1, "yesterday in the garage, {}"), (1, "did the rows yesterday cuz the gym closes early today, 60x10 60x9 60x8"),
+    (2, "night before last: {}"), (None, "yesterday at the physio, {}"), (None, "slept ill the night before last, {}"),
+])  # fmt: skip
+def test_a_day_with_its_place_or_reason_is_the_reports(back: int | None, text: str) -> None:
+    reading = _read("sq", text.format("rows 60x10 60x9 60x8"))
+    assert (reading.ask, set(reading.performed)) == (None, set(_performed(ROWS)))
+    assert reading.day == (None if back is None else NOW.date() - timedelta(days=back))

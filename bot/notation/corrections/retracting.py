@@ -12,7 +12,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _REMOVING = frozenset(words(
-    "bin binned scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
+    "bin scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
     "chuck dump forget ignore disregard discount",
 ))  # fmt: skip
 _VOIDING = frozenset(words("forget ignore disregard discount strike void wipe erase clear undo delete remove"))

@@ -46,6 +46,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     before = text_at(marks, at)
     if _is_owed(marks, places) or _is_sent_late(marks, first, last):
         return False
+    if before.split()[-1:] in _THAN[:_OTHERS]:
+        return True
     if _is_placed(marks, first, last) and not _today_follows(marks, last + 1):
         return False
     heads = _heads(marks, at, last)
@@ -206,7 +208,9 @@ _ENDING = (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE, Kind.SORRY, Kind.COMMA)
 
 _PARTS_OF_DAY = ("night", "nite", "evening", "morning", "afternoon", "arvo", "lunchtime", "lunch", "noon", "pm", "am")
 _ADDRESSED = ("coach", "boss", "mate", "sorry", "btw", "pal", "chief")
-_THAN = (["than"], ["like"], ["as"], ["vs"], ["versus"], ["beat"], ["since"])
+_THAN = (["than"], ["vs"], ["versus"], ["beat"], ["beats"], ["like"], ["as"], ["since"])
+_OTHERS = 5
+"""So many of them always compare with another day: `heavier than monday: 65x5`."""
 
 
 def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:

@@ -15,15 +15,15 @@ from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
 from bot.notation.minutes.had import is_back_by, is_had, out_behind
-from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, is_to_clock, part_words
-from bot.notation.minutes.past import is_over, is_past
+from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, RUNNING_OFF, is_to_clock, part_words
+from bot.notation.minutes.past import is_before_next, is_of_gear, is_over, is_past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEAVING = frozenset(words(
     "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
-    "chucked thrown locks",
+    "chucked thrown locks outta",
 ))  # fmt: skip
 _ENDING = frozenset(words("stop stopping off home finish finishing ends end ending done"))
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
@@ -51,6 +51,8 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
         duration = duration_at(marks, place, metres)
         if duration is not None:
             minutes, end = duration
+            if is_before_next(marks, minutes, end):
+                continue
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
                 return MinutesSaid(minutes, tuple(range(place, out_behind(marks, end))))
     return None
@@ -109,6 +111,21 @@ _USED_UP = frozenset(words(
 ))  # fmt: skip
 
 
+def _is_spoken(marks: Sequence[Mark], place: int) -> bool:
+    """`half past 7`, `quarter to 8`, `7.30`: a time of day, and no count of anything."""
+    first = marks[place] if place < len(marks) else None
+    if first is None:
+        return False
+    dotted = first.kind is Kind.NUM and "." in first.text and time_of_day(marks, place) is not None
+    return dotted or first.text in ("half", "quarter") or text_at(marks, place + 1) in ("past", "to")
+
+
+def _runs_at(before: Sequence[str]) -> set[str]:
+    """`gotta bounce at`, `shooting off at`: words of having to go that are of a lift as well."""
+    must = set(before) & MUST
+    return set(before[-2:]) & ((RUNNING | RUNNING_OFF) if must else RUNNING_OFF)
+
+
 def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
     """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
     words = words_of(marks[place])
@@ -126,13 +143,16 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     clock = kind_at(marks, place + 1) is Kind.CLOCK or (
         kind_at(marks, place + 2) is Kind.FILL and _is_half(marks, place)
     )
-    leaves_at = set(_without_out(before)) & (_LEAVING | _ENDING if clock else _LEAVING)
+    spoken = _is_spoken(marks, place + 1)
+    leaves_at = set(_without_out(before)) & (_LEAVING | _ENDING if clock or spoken else _LEAVING)
+    leaves_at |= _runs_at(before) if clock or spoken else set()
     is_at = (words[-1] == "at" and (bool(leaves_at) or before[-2:] == ["hard", "stop"])) or hard
     if not (is_until or is_at):
         return None
     if words[-1] in ("by", "before") and not set(part_words(marks, place)) & (GOING | HAVING):
         return None
-    if any(m.kind is Kind.NAME for m in marks[max(0, place - 1) : place]):
+    named = kind_at(marks, place - 1) is Kind.NAME and text_at(marks, place - 1) not in leaves_at
+    if named or is_of_gear(marks, place):
         return None
     found = time_of_day(marks, place + 1)
     then_at = place

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import text_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -44,10 +44,25 @@ def time_of_day(marks: Sequence[Mark], at: int) -> tuple[int, int, bool, int] | 
         if spoken and after is not None and after.value is not None and mark.value <= 12 and 10 <= after.value <= 59:
             return _half_of_day(marks, at + 2, int(mark.value), int(after.value))
         if mark.value <= 23:
-            return _half_of_day(marks, at + 1, int(mark.value), 0)
+            minutes, end = _behind_hour(marks, at + 1)
+            return _half_of_day(marks, end, int(mark.value), minutes)
         if 100 <= mark.value <= 2359 and mark.value % 100 < 60 and _is_of_clock(mark):
             return _half_of_day(marks, at + 1, int(mark.value) // 100, int(mark.value) % 100)
     return None
+
+
+def _behind_hour(marks: Sequence[Mark], at: int) -> tuple[int, int]:
+    """The minutes of `19h30`, none of `19h` or `19`; and the place after them."""
+    if kind_at(marks, at) is not Kind.HOURS or text_at(marks, at) != "h" or not marks[at].tight:
+        return 0, at
+    number = marks[at + 1] if kind_at(marks, at + 1) is Kind.NUM else None
+    if number is None or not number.tight or number.value is None or number.value >= _HOUR:
+        return 0, at + 1
+    return int(number.value), at + 2
+
+
+_HOUR = 60
+"""Minutes."""
 
 
 def _is_of_clock(mark: Mark) -> bool:

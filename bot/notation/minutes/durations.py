@@ -14,6 +14,8 @@ _FIXED: tuple[tuple[tuple[str, ...], int], ...] = (
     (("half", "hr"), 30), (("quarter", "of", "an", "hour"), 15), (("quarter", "hour"), 15),
     (("an", "hour"), 60), (("a", "hour"), 60), (("an", "hr"), 60), (("hour",), 60),
 )  # fmt: skip
+_ROUGHLY = ("ish", "or so", "odd", "something", "plus")
+"""Between a number and its unit: `40ish min`, `30 odd minutes`."""
 _LEADS = frozenset(lead[0] for lead, _ in _FIXED)
 
 
@@ -23,6 +25,7 @@ def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decima
     if mark.text in ("three", "3") and _are_quarters(marks, place + 1):
         return Decimal(45), after_hour(marks, place + 1)
     if mark.kind is Kind.NUM and mark.value is not None:
+        place += text_at(marks, place + 1) in _ROUGHLY
         unit = kind_at(marks, place + 1)
         if unit is Kind.MORE and kind_at(marks, place + 2) is Kind.MINUTES:
             return mark.value, place + 3

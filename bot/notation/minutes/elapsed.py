@@ -24,6 +24,8 @@ def is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark
         return False
     if before[-1:] == ["at"] and after[:1] in (["already"], ["now"], ["in"], ["so"], []):
         return True
+    if before[-1:] == ["for"] and any(w.endswith("ed") and w not in ("need", "limited") for w in before[:-1]):
+        return True
     told = bool(set(before[-4:]) & _WHOLE) and bool(set(before[-4:]) & _OF_SESSION)
     totals = after[:2] in (["in", "total"], ["all", "in"], ["all", "up"], ["all", "told"]) or after[:1] == [
         "altogether"

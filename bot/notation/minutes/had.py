@@ -85,7 +85,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
         return kind_at(marks, end) is Kind.COMMA and any(m.kind is Kind.QUERY for m in marks[end + 1 : end + 4])
     if so in (["so"], ["so", "thats"], ["thats"], ["gives", "me"]) and not after and start > 0:
         return bool(set(part_words(marks, start - 1)) & _CATCHING)
-    if leaving or after[:2] == ["from", "now"] or set(before) & HAVING or set(after) & HAVING:
+    having = set(before) & HAVING - _ROUGHLY or set(before[-3:]) & _ROUGHLY
+    if leaving or after[:2] == ["from", "now"] or having or set(after) & HAVING:
         return True
     return is_told_alone(marks, place, end, timed=timed, away=_NOT_HAVING)
 
@@ -97,6 +98,8 @@ def _since_so(before: list[str]) -> list[str]:
     return [*(["got"] if at > 0 else []), *before[at + 1 :]] if tells else before
 
 
+_ROUGHLY = frozenset(words("maybe about roughly"))
+"""Words of having time straight before it alone: not those of `messed about on my phone for` 10 minutes."""
 _SHORT = 5
 """Words between `so` and the time that it gives: `so i guess maybe 30 min`."""
 

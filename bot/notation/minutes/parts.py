@@ -20,7 +20,14 @@ GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
     "closing catch wrap finishing",
 ))  # fmt: skip
-RUNNING = frozenset(words("run dash shoot bounce split scoot bolt jet bail"))
+RUNNING = frozenset(words(
+    "run dash shoot bounce split scoot bolt jet bail dip fly jump zoom hop nip skedaddle head rush scram vamoose peel "
+    "scarper away"
+))  # fmt: skip
+RUNNING_OFF = frozenset(words(
+    "bouncing dashing shooting scooting jetting heading dipping bolting running splitting bailing outta flying rushing"
+))  # fmt: skip
+"""Of one who is about to go, without a word of having to: `bouncing at 7:15`."""
 MUST = frozenset(words("have gotta need must got hafta has supposed haveto needs should ive ta"))
 EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 

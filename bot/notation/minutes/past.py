@@ -1,12 +1,13 @@
 """Times of day that are over, and how long things took: `watched the match till 2am`, `warmed up for 10 min`."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
-from bot.notation.minutes.parts import is_to_clock, part_of
+from bot.notation.minutes.parts import GOING, MUST, RUNNING, is_edge, is_to_clock, part_of
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -47,6 +48,9 @@ def over(marks: Sequence[Mark]) -> set[int]:
             found = time_of_day(marks, place + 1)
             if found is not None:
                 out |= set(range(place, found[3]))
+        if mark.kind is Kind.TO and is_of_gear(marks, place):
+            out |= {place, place + 1}
+        out |= set(range(place, _pause_before(marks, place)))
         rest = _rest_behind(marks, place)
         if rest is not None:
             out |= set(range(place, rest))
@@ -74,6 +78,49 @@ def _rest_behind(marks: Sequence[Mark], place: int) -> int | None:
     end = duration[1] + (kind_at(marks, duration[1]) is Kind.NUM)
     end += text_at(marks, end) == "of"
     return end + 1 if text_at(marks, end) in ("rest", "resting", "break", "pause", "rests") else None
+
+
+_LED = frozenset(words("gimme give need rest resting wait waiting taking take another just few hang"))
+_LONGEST = 10
+"""Minutes of a pause between exercises (common practice, no source)."""
+
+
+def _pause_before(marks: Sequence[Mark], place: int) -> int:
+    """Where the time of `gimme 2 min then face pulls` ends: a pause, and no more told of what is next; else `place`."""
+    duration = duration_at(marks, place, False)
+    if kind_at(marks, place + 1) is Kind.MINUTES and text_at(marks, place) == "a":
+        duration = Decimal(1), place + 2
+    if duration is None or not is_before_next(marks, *duration):
+        return place
+    start, _ = part_of(marks, place)
+    led = {w for m in marks[start:place] for w in words_of(m)} & _LED
+    named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[start:place])
+    return duration[1] if led and not named else place
+
+
+def is_before_next(marks: Sequence[Mark], minutes: Decimal, end: int) -> bool:
+    """Whether so short a time ends before `then face pulls`: what comes next, of which nothing is told."""
+    at = end + 1
+    named = False
+    while at < len(marks) and kind_at(marks, at) in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.WORD):
+        named = named or kind_at(marks, at) in (Kind.NAME, Kind.WEAK)
+        named = named or (kind_at(marks, at) is Kind.WORD and not set(words_of(marks[at])) & _OFF)
+        at += 1
+    ends = at >= len(marks) or is_edge(marks, at)
+    return minutes <= _LONGEST and kind_at(marks, end) is Kind.THEN and named and ends
+
+
+_OFF = GOING | RUNNING | MUST | {"im", "bus", "train", "work"}
+
+
+_GEAR = frozenset(words("dumbbells dbs kettlebells kbs bells weights plates stack rack"))
+
+
+def is_of_gear(marks: Sequence[Mark], place: int) -> bool:
+    """`the hotel has dumbbells only until 12`: how heavy the heaviest is, and no time of day."""
+    said = [w for m in marks[max(0, place - 3) : place] for w in words_of(m)]
+    up_to = text_at(marks, place) in (*_UNTIL, "to", "up to") and kind_at(marks, place + 1) is Kind.NUM
+    return up_to and bool(set(said) & _GEAR) and not set(said) & {"open", "gym", "leave", "time"}
 
 
 _EVENTS = frozenset(words(

@@ -37,6 +37,8 @@ class QuestionSaid:
 
     at: Span | None
     places: frozenset[int]
+    wants_other: bool = False
+    """Whether it asks for something else to do: `no rack free for the squats, would the hack machine do instead?`."""
 
 
 _THUMBS = frozenset(["👍", "✅"])
@@ -53,7 +55,12 @@ def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     first = last = places[0]
     while last + 1 in only_asks:
         last += 1
-    return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks))
+    said = {w for p in only_asks for w in marks[p].text.split()}
+    other = bool(said & _OTHER) or any(marks[p].kind is Kind.INSTEAD for p in only_asks)
+    return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks), other)
+
+
+_OTHER = frozenset(("instead", "alternative", "alternatives", "substitute", "sub", "swap", "replace", "replacement"))
 
 
 def _is_topic(marks: Sequence[Mark], query: int) -> bool:

@@ -34,11 +34,22 @@ def states(marks: Sequence[Mark], place: int) -> bool:
     subject = marks[place - 1].text.split()[-1:] if place else []
     if marks[place].text in ("is the", "is it", "is this") and subject in (["that"], ["this"], ["here"], ["there"]):
         return True
+    if marks[place].text in ("is there", "are there") and place and _closes(marks, place):
+        return True  # `only 20 minutes is there`
     if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
         return False
     return bool(subject) and set(marks[place - 1].text.split()) <= _STATING
 
 
+def _closes(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a part ends behind a place, with a word of address or of the day at most, and asks nothing."""
+    end = place + 1
+    while end < len(marks) and marks[end].text in _ADDRESS:
+        end += 1
+    return end >= len(marks) or (marks[end].kind in _EDGES and marks[end].kind is not Kind.QUERY)
+
+
+_ADDRESS = ("sir", "coach", "today", "mam", "maam", "now", "tonight", "only")
 _TO_COME = frozenset(["next", "first", "instead", "stay", "tomorrow"])
 """Words of what is still to be done, in a choice that is asked about."""
 

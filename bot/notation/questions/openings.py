@@ -1,5 +1,7 @@
 """Words that open a question wherever they stand."""
 
+from bot.notation.lexicon import TELL_ME
+
 _WH = ("if", "what", "which", "whether", "when", "where", "why", "how")
 ANYWHERE = (
     "should i",
@@ -34,6 +36,7 @@ ANYWHERE = (
     "should we",
     "mind if i",
     *(f"{lead} {word}" for lead in ("let me know", "tell me", "remind me") for word in _WH),
+    *TELL_ME,
     "what next",
     "whats next",
     "do you",

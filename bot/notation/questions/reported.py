@@ -8,7 +8,10 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _TOLD = frozenset(
-    words("asked asks asking wondered told knows knew forgot forget remember remembered explained showed")
+    words(
+        "asked asks asking wondered told knows knew forgot forget remember remembered explained showed look looked "
+        "checked notice noticed see saw"
+    )
 )
 _WHOM = frozenset(words("me him her them us everyone"))
 _WILL = frozenset(words("will ill shell hell theyll to gonna would should"))

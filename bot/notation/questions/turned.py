@@ -46,6 +46,7 @@ _NEVER = frozenset(
 _FORM = frozenset(
     words("form technique depth video clip grip setup stance back knees elbows timing position tempo range")
 )
+_LIMBS = frozenset(words("elbows knees feet hands head heels toes palms grip stance back chest hips shoulders bar"))
 _CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
 _CHOOSING = frozenset(words("keep stay stick go use add drop hold take leave bump raise"))
 """Words that open a choice of what to do: `keep the 25 or go bw today`."""
@@ -98,6 +99,8 @@ _SIDES = frozenset(
         "seated standing",
         "strict loose",
         "light heavy",
+        "tucked flared",
+        "open closed",
     )
 )
 """Two ways to do it."""
@@ -160,7 +163,11 @@ def _asks_of(said: Sequence[str]) -> bool:
     if len(said) < _LEAST - 1:
         return False
     first, second, rest = said[0], said[1], set(said[2:])
-    if first in _MODALS and (second in _OF or (second.isdigit() and ("be" in rest or _JUDGED & rest))):
+    if first in _MODALS and said[-1] == "instead":
+        return True
+    if first in _MODALS and (
+        second in _OF or (second.replace(".", "", 1).isdigit() and ("be" in rest or _JUDGED & rest))
+    ):
         return True
     if first in ("isnt", "arent") and (second in _THINGS or (second.isdigit() and _JUDGED & rest)):
         return not rest & {"its", "was", "it"}
@@ -176,6 +183,8 @@ def _asks_of(said: Sequence[str]) -> bool:
         return True
     if first in ("was", "were") and second in _OURS:
         return bool(rest & _PLANNED)
+    if first in ("was", "were") and second in _THINGS:
+        return bool(rest & {"supposed", "meant"})
     noun = second == "a" and (said[2] != "bit" or said[3:4] == ["of"]) and len(said) > _LEAST
     plain = second not in _TELLING or noun
     return first in ("is", "are") and plain and bool(_JUDGED & rest)
@@ -188,6 +197,10 @@ def _asks_shortly(said: Sequence[str]) -> bool:
     """`r u free on tuesday`, `u ok with me doing arms`, `anything i can do`, `who else is on this`."""
     if said[0] == "r":
         return said[1] == "you"
+    if said[0] == "you" and said[1] == "want":
+        return "or" in said[3:] or "how" in said
+    if said[0] == "you" and said[1] in ("reckon", "think"):
+        return said[2] in ("i", "we", "it", "that", "this", "the")
     if said[0] == "you":
         return said[1] in _FREE and bool({"with", "if", "for", "on", "to", "today", "tomorrow", "at"} & set(said[2:4]))
     if said[0] == "anything":
@@ -220,5 +233,6 @@ def _is_choice(part: Sequence[Mark], said: Sequence[str]) -> bool:
     without = after[:1] == ["no"] and after[1:2] == before[-1:]
     put_off = any(m.kind is Kind.OTHERTIME and m.text.startswith("next ") for m in part)
     either = after[:1] == ["no"] and before[-1:] == ["yes"]
-    twice = twice or (len(before) == len(after) == 1 and frozenset((before[0], after[0])) in _SIDES)
+    formed = before[0] in _LIMBS and frozenset((before[-1], after[0])) in _SIDES
+    twice = twice or formed or (len(before) == len(after) == 1 and frozenset((before[0], after[0])) in _SIDES)
     return twice or without or either or (put_off and (after[0] in _CHOICES or text_at(part, at + 1).isdigit()))

@@ -61,6 +61,16 @@ def _lacks(said: Sequence[str]) -> bool:
         return bool(_ASK & set(said[2:3])) and "people" not in said
     if verb and verb[0] in _FIND:
         return bool(_ASK & set(said[2:4]))
+    wanted = (
+        verb == ["sure"]
+        and bool(_ASK & set(said[2:3]))
+        and any(
+            said[i : i + 2] in (["you", "want"], ["you", "wanted"], ["you", "mean"], ["you", "meant"])
+            for i in range(3, len(said))
+        )
+    )
+    if wanted:
+        return True
     unknown = verb in (["idea"], ["clue"], ["sure"], ["know"], ["certain"]) and bool(_ASK & set(said[2:3]))
     to_do = bool({"should", "supposed", "meant", "to", "must"} & set(said[3:]))
     return unknown and said[2] != "why" and (to_do or (said[-1] in _KNOWN and len(said) > _LEAST)) and "was" not in said

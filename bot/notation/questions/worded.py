@@ -9,7 +9,9 @@ from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
 from bot.notation.wordlist import words
 
-_ASKING = frozenset(words("how what why which when where who whats wheres whos whens"))
+_SHORT = frozenset(words("howd whatd whered whyd whend whichd"))
+"""`how'd you want my elbows`: with the verb in it."""
+_ASKING = _SHORT | frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
     "is are was were should can could do does did will would am has have had may shall shud cud wud",
 ))  # fmt: skip
@@ -80,6 +82,10 @@ def _asks_what(said: Sequence[str]) -> bool:
         return len(said) > 1 and said[1] not in _NO_THING
     if said[0] == "which" and said[1:2] in (["ones"], ["one"], ["exercises"], ["exercise"], ["lifts"]):
         return said[2:3] in _MATTERING
+    if said[0] in _SHORT:
+        return said[1:2] != ["it"] and bool(set(said[1:2]) & _SUBJECT)
+    if said[0] == "which" and any([w] in _MATTERING for w in said[2:]):
+        return True
     if said[:2] == ["which", "to"]:
         return said[2:3] in _CHOOSING
     if len(said) < _LEAST or said[2:] in (["that"], ["this"]) or said[1] in _SUBJECT:

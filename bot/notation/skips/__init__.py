@@ -8,9 +8,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
-from bot.notation.clauses import kind_at, part_of
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
+from bot.notation.skips.forgotten import with_forgotten
 from bot.notation.skips.hindered import is_hindered
 from bot.notation.skips.negated import with_negated
 from bot.notation.skips.only import only_done
@@ -22,6 +23,7 @@ from bot.notation.skips.reach import (
     is_after,
     is_all_but,
     is_only,
+    left_behind,
     names_after,
     names_before,
     names_too,
@@ -30,6 +32,7 @@ from bot.notation.skips.reach import (
 )
 from bot.notation.skips.sets_left import stops_after, with_sets_left
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +61,7 @@ class SkipsSaid:
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
-    said = with_negated(_with_parted(with_sets_left(_with_all_but(marks))))
+    said = with_negated(_with_parted(with_sets_left(_with_all_but(with_forgotten(marks)))))
     skips = _read(said)
     more = names_too(said) if skips.names else {}
     names = (*skips.names, *(m for m in more.values() if m not in skips.names))
@@ -66,16 +69,20 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
 
 
 def _with_all_but(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with `skip all but`, `skipped all except the` before a name as what excepts it."""
+    """The marks with `skip all but`, `all bar the rows got binned` around a name as what excepts it."""
     out = list(marks)
-    for place in range(1, len(marks) - 2):
-        but = marks[place + 1].kind is Kind.EXCEPT or marks[place + 1].text == "but"
+    for place in range(len(marks) - 2):
+        but = marks[place + 1].kind is Kind.EXCEPT or marks[place + 1].text in ("but", "bar")
         name = place + 2 + (marks[place + 2].text in ("the", "my"))
         named = name < len(marks) and marks[name].kind is Kind.NAME
-        if marks[place].text == "all" and but and named and marks[place - 1].kind is Kind.SKIP:
+        led = place > 0 and marks[place - 1].kind is Kind.SKIP
+        if marks[place].text in _WHOLE and but and named and (led or left_behind(marks, place + 1) is not None):
             out[place] = replace(marks[place], kind=Kind.EXCEPT, text="all but")
             out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
     return out
+
+
+_WHOLE = ("all", "everything", "the lot")
 
 
 def _read(marks: Sequence[Mark]) -> SkipsSaid:
@@ -96,7 +103,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
         if mark.kind is Kind.EXCEPT and is_all_but(marks, place):
             kept, used, _, _ = names_after(marks, place)
             rest = (mark.start, mark.end)
-            places |= {place, *(i for i in used if marks[i] not in kept)}
+            places |= {place, *(i for i in used if marks[i] not in kept), left_behind(marks, place) or place}
             continue
         if mark.kind not in _CUES or is_hindered(marks, place) or _goes_on(marks, place):
             if _is_crossed(marks, place):
@@ -299,6 +306,8 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
     if marks[place].text.startswith("so ") and not _ends(marks, place):
         return True
     said = marks[place].text.split()
+    if said == ["stopped"] and set(text_at(marks, place + 1).split()[:1]) & _BY_ITSELF:
+        return True
     if {"stop", "stopped", "stopping", "cut"} & set(said) and [m.kind for m in marks[place + 1 : place + 2]] == [
         Kind.SET
     ]:
@@ -308,10 +317,21 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
     return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
 
 
+_BY_ITSELF = frozenset(
+    words("working moving responding listening cooperating functioning hurting aching shaking burning feeling behaving")
+)
+"""What a body stops doing: `my legs stopped working`."""
+
+
+def _stands_for(said: str) -> bool:
+    """`so i left them`, `so thats a no from me`: said of what was named before."""
+    return said.rsplit(maxsplit=1)[-1] in ("them", "it") or "thats" in said.split()[:2]
+
+
 def _pronoun(marks: Sequence[Mark], place: int) -> bool:
     """Whether `them` or `it` stands for what is skipped."""
     following = marks[place + 1 : place + 2]
-    own = marks[place].kind is Kind.SKIPPED and marks[place].text.split()[-1] in ("them", "it") and _ends(marks, place)
+    own = marks[place].kind is Kind.SKIPPED and _stands_for(marks[place].text) and _ends(marks, place)
     return own or (bool(following) and following[0].text in PRONOUNS)
 
 

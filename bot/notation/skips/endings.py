@@ -22,9 +22,11 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         at = place + 1
         while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.WITH, Kind.FOR, Kind.AT, Kind.ALL):
             at += 1
-        if at < len(marks) and marks[at].kind in (*_WITH_IT, Kind.QUERY):
+        if [m.text for m in marks[place + 1 : place + 2]] in (["those"], ["them"], ["these"]):
             continue
-        if _is_of_warmup(marks, place):
+        if at < len(marks) and marks[at].kind in (*_WITH_IT, Kind.QUERY, Kind.EXCEPT):
+            continue
+        if _is_of_warmup(marks, place) or _is_to_come(marks, place):
             continue
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
@@ -40,6 +42,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_of_time(marks, place)
             or _is_of_those(marks, place)
             or _is_away(marks, place)
+            or _is_all_there_was(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -61,6 +64,14 @@ def _is_merely(marks: Sequence[Mark], place: int) -> bool:
     told = [i for i in range(start, end) if marks[i].kind in _WITH_IT]
     part = marks[max([start, *(i + 1 for i in told)]) : end]
     return any(set(m.text.split()) & _SLIGHT for m in part)
+
+
+def _is_all_there_was(marks: Sequence[Mark], place: int) -> bool:
+    """`8, that was everything i had, nothing left`: of strength; not `that was all i had planned`, `.. time for`."""
+    had = place + 1 < len(marks) and marks[place + 1].text in ("i had", "i had left")
+    behind = marks[place + 2] if place + 2 < len(marks) else None
+    ends = behind is None or behind.kind in (*EDGES, Kind.EMPTY, Kind.TANK) or behind.text in ("left", "in")
+    return marks[place].text.startswith("that") and had and ends
 
 
 _SLIGHT = frozenset(["bit", "just", "little", "only", "slightly", "tad", "touch", "slight", "merely", "need", "mild"])
@@ -86,7 +97,9 @@ def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
     """`squat is finish`, `my energy was finished`: an exercise or a strength is over, not the session."""
     said = marks[max(0, place - 2) : place]
     mine = bool(said) and said[0].text.split()[-1:] in ([w] for w in _USED_UP)
-    return [m.kind for m in said] == [Kind.NAME, Kind.WAS] or (mine and said[-1].kind is Kind.WAS)
+    return [m.kind for m in said] in ([Kind.NAME, Kind.WAS], [Kind.WEAK, Kind.WAS]) or (
+        mine and said[-1].kind is Kind.WAS
+    )
 
 
 _USED_UP = ("energy", "grip", "legs", "arms", "strength", "power", "force", "breath", "shoulders", "motivation")
@@ -110,6 +123,12 @@ def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
 
 _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")
 """Words that open an end of their own, behind the name of what is skipped: `skipped the carries I'm done`."""
+
+
+def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
+    """`outta here at 7:30`: the time until then is read, and this is no end yet."""
+    behind = marks[place + 1] if place + 1 < len(marks) else None
+    return behind is not None and behind.kind is Kind.GAP and behind.text == "at"
 
 
 def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:

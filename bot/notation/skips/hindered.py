@@ -30,6 +30,9 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
         return True
     if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
         return True
+    numbered = place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM
+    if marks[place].kind is Kind.SKIPPED and numbered and marks[place].text.startswith(("no ", "zero ", "nae ")):
+        return True  # `rows no energy 50x8`
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False

@@ -9,7 +9,8 @@ from bot.notation.tokens import Mark
 _ONLY = frozenset(["only", "just"])
 _TODAY = frozenset(["today", "tonight"])
 _LITTLE = frozenset(["the", "my", "doing", "do", "did", "for", "me", "im", "i", "some", "ill", "this", "time", "so",
-                     "session", "and", "got", "today", "tonight", "plus", "gonna"])  # fmt: skip
+                     "session", "and", "got", "had", "it", "in", "energy", "today", "tonight", "plus",
+                     "gonna"])  # fmt: skip
 _LISTED = (Kind.NAME, Kind.WEAK, Kind.AND, Kind.PLUS, Kind.SLASH)
 _FAR = 30
 """Marks that are looked at on either side."""

@@ -193,6 +193,8 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
         return False
     if at and marks[at - 1].kind is Kind.SET:
         return False
+    if [m.kind for m in marks[at + 1 : at + 3]] in ([Kind.NAME, Kind.SETS], [Kind.NAME, Kind.SET]):
+        return False  # `not doing the two pallof sets`
     return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
 
 
@@ -227,7 +229,7 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             break
         elif mark.kind is Kind.THEREST:
             rest = not found
-        elif not found and _counts_sets(marks, at):
+        elif (not found and _counts_sets(marks, at)) or _is_small(marks, at):
             pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
@@ -236,6 +238,12 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     if not found and not rest:
         return [], set(), False
     return found, used, rest
+
+
+def _is_small(marks: Sequence[Mark], at: int) -> bool:
+    """The `sets` of `both pallof sets and the hangs skipped`, the `r` of `burpees r not happening`."""
+    sets = marks[at].kind in (Kind.SETS, Kind.SET) and at > 0 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
+    return sets or (marks[at].kind is Kind.R and not marks[at].tight)
 
 
 def _counts_sets(marks: Sequence[Mark], at: int) -> bool:
@@ -279,7 +287,18 @@ def is_all_but(marks: Sequence[Mark], place: int) -> bool:
     """`skipping everything except rows`: all is left out but what follows."""
     before = next((m for m in reversed(marks[max(0, place - 3) : place]) if m.kind is not Kind.FILL), None)
     whole = marks[place].text.split()[0] in ("everything", "all")
-    return whole and before is not None and before.kind is Kind.SKIP
+    led = before is not None and before.kind is Kind.SKIP
+    return whole and (led or left_behind(marks, place) is not None)
+
+
+def left_behind(marks: Sequence[Mark], place: int) -> int | None:
+    """The place of what skips behind the names that are kept: `everything bar the rows got skipped`; else none."""
+    at = place + 1
+    while at < len(marks) and marks[at].kind in (Kind.NAME, Kind.WEAK, Kind.AND, Kind.FILL, Kind.WAS):
+        at += 1
+    named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[place + 1 : at])
+    skips = at < len(marks) and marks[at].kind in (Kind.SKIP, Kind.SKIPPED)
+    return at if named and skips else None
 
 
 def counted_after(marks: Sequence[Mark], place: int) -> set[int]:

@@ -27,6 +27,8 @@ _DENIED = frozenset(
         "also not",
         "also no",
         "as if",
+        "yeah no",
+        "yeah nah",
     ]
 )
 _LITTLE = frozenset(["ha", "haha", "lol", "also", "too", "as", "well", "again", "today", "tonight", "em", "them",

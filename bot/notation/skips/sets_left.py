@@ -24,7 +24,7 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
         left = left or (mark.text in ("let", "letting") and _falls(marks, place))
-        if left or (mark.text in ("missed the", "missed my") and _names_set(marks, place + 1)):
+        if left or (_misses(mark) and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
         elif _says_none(marks, place):
             out[place] = replace(mark, kind=Kind.SKIPPED)
@@ -42,6 +42,11 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
     return out
+
+
+def _misses(mark: Mark) -> bool:
+    """`missed the`, `bailed on the`: a repetition that failed, or a set that was given up."""
+    return mark.text in ("missed the", "missed my") or (mark.kind is Kind.FAILED and mark.text.startswith("bail"))
 
 
 def _falls(marks: Sequence[Mark], place: int) -> bool:
@@ -104,7 +109,8 @@ def _names_set(marks: Sequence[Mark], at: int) -> bool:
     at += kind_at(marks, at) is Kind.FILL
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
-    whole = kind_at(marks, at) is not Kind.ORD or kind_at(marks, at + 1) is Kind.SET
+    bails = text_at(marks, at - 1).startswith("bail") and "set" not in text_at(marks, at).split()
+    whole = (kind_at(marks, at) is not Kind.ORD and not bails) or kind_at(marks, at + 1) is Kind.SET
     at += 1 + (kind_at(marks, at + 1) is Kind.SET)
     _, end = part_of(marks, at - 1, _FAR)
     return whole and not any(m.kind in (Kind.NUM, Kind.X, Kind.REPS) for m in marks[at:end])
@@ -189,5 +195,6 @@ def _counts(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place, _FAR)
     skips = any(m.kind in _CUES for m in marks[start:end])
     after = kind_at(marks, place + 2)
-    plain = after in (None, *EDGES, Kind.FILL, Kind.AND, Kind.WORD, *_CUES, *_SETS)
+    named = after is Kind.AT and kind_at(marks, place + 3) is Kind.NAME
+    plain = named or after in (None, *EDGES, Kind.FILL, Kind.AND, Kind.WORD, *_CUES, *_SETS)
     return skips and plain and not any(m.kind in (Kind.X, Kind.KG, Kind.LB) for m in marks[place:end])

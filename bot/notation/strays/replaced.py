@@ -1,0 +1,66 @@
+"""What was done in place of an exercise that could not be: `sled was taken so i did 20 minutes on the bike`.
+
+It is no exercise of the session, and whether it stands for one is the coach's to know: it is asked about.
+"""
+
+from collections.abc import Sequence
+
+from bot.notation.abbreviations import singular
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+from bot.training.plan import PlannedExercise
+
+_ALONE = frozenset(
+    words("taken busy occupied broken broke gone missing closed hogged bust busted unavailable locked down dead")
+)
+_DID = frozenset(
+    words(
+        "did do went pushed dragged pulled used hopped jumped rode hit took carried flipped ran used walked climbed",
+        "swam cycled",
+    )
+)
+_ELSE = frozenset(words(
+    "bike bikes treadmill rower prowler elliptical stairmaster stepper airbike skierg tyre tire car sprint stair "
+    "versaclimber crosstrainer airdyne spin sledge jog wheelbarrow"
+))  # fmt: skip
+_FOR_ELSE = frozenset(words(
+    "warm warmup warmed stretching cool cooldown morning yesterday wait waited waiting didnt couldnt cant meantime "
+    "while until then"
+))  # fmt: skip
+"""Words that say that it was done for something else, or at another time."""
+_NAMES = (Kind.NAME, Kind.WEAK)
+_REACH = 24
+"""Marks between what could not be and what was done."""
+
+
+def replaced(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> Mark | None:
+    """The first word of what was done in place of an exercise of the session; none where nothing was."""
+    own = {singular(w) for e in exercises for n in (e.name, *e.aliases) for w in n.lower().replace("-", " ").split()}
+    hindered = next((i for i in range(len(marks)) if _is_lacking(marks, i)), None)
+    if hindered is None:
+        return None
+    behind = marks[hindered + 1 : hindered + _REACH]
+    said = [(w, m) for m in behind for w in m.text.split()]
+    done = next((i for i, (w, _) in enumerate(said) if w in _DID), None)
+    if done is None or {w for w, _ in said} & _FOR_ELSE or _asks(behind):
+        return None
+    return next((m for w, m in said[done + 1 :] if singular(w) in _ELSE and singular(w) not in own), None)
+
+
+def _is_lacking(marks: Sequence[Mark], place: int) -> bool:
+    """`sled was taken`, `no sled here`: an exercise of the session that could not be."""
+    mark = marks[place]
+    if mark.kind not in _NAMES or not mark.names:
+        return False
+    if place and marks[place - 1].kind is Kind.NO:
+        return True
+    said = [w for m in marks[place + 1 : place + 5] for w in m.text.split()]
+    first = [w for w in said if w not in ("was", "is", "were", "s", "all", "being", "still", "are", "machine")][:3]
+    return bool(set(first[:1]) & _ALONE) or first in (["out", "of", "order"],) or first[:2] in (["in", "use"],)
+
+
+def _asks(behind: Sequence[Mark]) -> bool:
+    """`should i do the bike`: only thought of."""
+    did = next((i for i, m in enumerate(behind) if set(m.text.split()) & _DID), len(behind))
+    return any(m.kind in (Kind.ASKING, Kind.OTHERTIME) for m in behind[:did])
