@@ -18,6 +18,7 @@ _OFF = re.compile(
     rf"\b(?:no|without|w/o|ditched|ditching|binned|binning|removed|removing|unclipped|sans|forgot|lost|left off"
     rf"|took off|taking off|taken off|put down|got rid of) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
     rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
+    rf"|\b(?:took|taken|taking|take|removed) (?:all )?(?:the|my) weights? off\b"
     rf"|\b(?:(?:took|taken|taking|take|had|with|got) )?{_ART}{_GEAR} (?:is |was |came |now )?off\b"
 )
 _NAMES = (Kind.NAME, Kind.WEAK)

@@ -262,3 +262,108 @@ def test_loads_told_in_a_sentence(exercise: PlannedExercise, text: str, stored: 
     """Rules 1, 6 and 9: help, body weight and added loads told beside their sets."""
     done = ("Weighted Pull-Up#1 10x6", "Weighted Pull-Up#2 10x5") if "last lot" in text else ()
     _check(exercise, text, tuple(s.replace("- x", "-x") for s in stored), *done)
+
+
+LATER = ("Bench Press#1 60x6",)
+
+
+@pytest.mark.parametrize(
+    "wish",
+    ["should have stopped at 5", "should of stopped at 5 honestly", "wish i stopped at 5", "should have quit at 5",
+     "probably should have racked it at 5", "wanted to stop at 5 tbh", "nearly stopped at 5", "was going to stop at 5",
+     "form went at 5", "form went after 5"],
+)  # fmt: skip
+def test_an_end_that_was_none(wish: str) -> None:
+    """The repetition at which a set might have ended, or its form did, is no set of its own."""
+    for said in ("60x6, ", "60 for 6 reps, ", "60x6. "):
+        _check(BENCH, said + wish, ("Bench Press#1 60x6",))
+        _check(BENCH, said + wish, ("Bench Press#2 60x6",), *LATER)
+
+
+@pytest.mark.parametrize(
+    ("told", "efforts"),
+    [
+        ("one left on the first, none on the last", ("6 rir 1", "5", "4 rir 0")),
+        ("first set had like 3 left, nothing left on the last", ("6 rir 3", "5", "4 rir 0")),
+        ("first had 2 left, last had none", ("6 rir 2", "5", "4 rir 0")),
+        ("3 in the tank on the first, 1 on the second, none on the last", ("6 rir 3", "5 rir 1", "4 rir 0")),
+        ("last one a grinder, nowt left", ("6", "5", "4 rir 0")),
+        ("nothing left to give", ("6", "5", "4 rir 0")),
+        ("with none", ("6", "5", "4 rir 0")),
+        ("maybe one more", ("6", "5", "4 rir 1")),
+        ("it rested one repetition in me", ("6", "5", "4 rir 1")),
+        ("it remained one rep", ("6", "5", "4 rir 1")),
+        ("one rep remaining", ("6", "5", "4 rir 1")),
+        ("one was still in there", ("6", "5", "4 rir 1")),
+    ],
+)
+def test_what_was_left_in_more_words(told: str, efforts: tuple[str, ...]) -> None:
+    """Rule 5: none left is told in short behind what was left of another set; what remained is in reserve."""
+    for sets_told in ("60 6 5 4", "bench 60: 6, 5, 4", "60x6, 60x5, 60x4"):
+        _check(BENCH, f"{sets_told}, {told}", _all("Bench Press", "60", *efforts))
+
+
+def test_the_last_set_told_once_more_with_its_effort() -> None:
+    """Rule 5: the repetitions of the last set, told again with how it was, are no further set."""
+    _check(BENCH, "60x6 60x6 60x5, 5 was to failure", _all("Bench Press", "60", "6", "6", "5 rir 0"))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        *(f"{load}, {name}, {reps}" for load, name, reps in
+          product(("60", "60 on the bar", "60 on"), ("bench", "bench press"), ("6", "6 reps", "got 6", "did 6"))),
+        "60 kilos bench, 6", "60kg bench press, got 6",
+    ],
+)  # fmt: skip
+def test_the_load_before_the_name(text: str) -> None:
+    """Rule 1: a load alone in its part, the exercise, and the repetitions are one set."""
+    _check(BENCH, text, ("Bench Press#1 60x6",))
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["failed the 6th on bench at 60", "failed the 6th on bench. everything before that was clean, 60",
+     "failed rep 6 on bench at 60", "missed the 6th on bench, 60", "60, failed the 6th", "failed the 6th at 60",
+     "bench 60, 6th rep wouldn't lock out"],
+)  # fmt: skip
+def test_the_load_behind_what_failed(text: str) -> None:
+    """Rule 5: the load told behind the repetition that failed is that set's."""
+    _check(BENCH, text, ("Bench Press#1 60x5 rir 0",))
+
+
+@pytest.mark.parametrize(
+    "drop",
+    [", dropped down and got 9 more", ", dropped the weight and got 9 more", " then dropped it and did another 9",
+     ", lowered the weight and did 9 more", ", dropped down not sure how much, 9", ", dropped the pin and got 9 more",
+     " dropped, 9 more", ", moved the pin down and got 9 more"],
+)  # fmt: skip
+def test_drops_whose_load_is_not_told(drop: str) -> None:
+    """Rule 6: what went on with less is a drop, its load unknown."""
+    for said in ("25x14", "flyes 25 for 14"):
+        _check(FLY, said + drop, ("Cable Fly#1 25x14", "Cable Fly#1 -x9 drop"))
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        *((SINGLE, text, ("Competition Squat#0 70x5 warmup", "Competition Squat#0 100x3 warmup",
+                          "Competition Squat#1 170x1")) for text in
+          ("warm up\n70x5\n100x3\n\n170x1", "squat\nwarm ups:\n70x5\n100x3\n\n170x1",
+           "warm up\n70x5 100x3\nsquat\n170x1", "2 light warmups 70x5 100x3 then 170x1",
+           "two easy warm-ups, 70x5 and 100x3, then 170x1", "70x5 100x3 was warm up, now 170 for 1")),
+        *((SINGLE, text, ("Competition Squat#1 170x1", "Competition Squat#0 70x5 warmup",
+                          "Competition Squat#0 100x3 warmup")) for text in
+          ("170x1 (after warm ups of 70x5 and 100x3)", "170x1, after warm ups of 70x5 and 100x3")),
+        (PULL, "10kg vest pull ups 6 5", _all("Weighted Pull-Up", "10", "6", "5")),
+        (PULL, "pull ups, took the weight off, 6", _all("Weighted Pull-Up", "0", "6")),
+        (PULL, "took 2.5 off, +7.5 x 6", _all("Weighted Pull-Up", "7.5", "6")),
+        (BENCH, "grip went so only 4 @60", _all("Bench Press", "60", "4")),
+        (FLY, "14, and 9 more on the drop with 20", ("Cable Fly#1 25x14", "Cable Fly#1 20x9 drop")),
+        (FLY, "flyes 25x14, 25x12 +4 +3 lol minis died",
+         ("Cable Fly#1 25x14", "Cable Fly#2 25x12", "Cable Fly#2 25x4 mini", "Cable Fly#2 25x3 mini")),
+    ],
+)  # fmt: skip
+def test_warm_ups_kit_and_finishes_in_place(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Rules 6, 9 and 18: under a heading or behind the work; what hung on the body; drops and minis told behind."""
+    _check(exercise, text, stored)

@@ -40,8 +40,12 @@ def changes(marks: list[Mark]) -> list[Mark]:
         if led is not None and kind_at(marks, end) is Kind.ALL and marks[end].text in _EACH_TIME:
             out[place] = replace(mark, kind=Kind.SLIP)
             continue
-        if told and kind_at(marks, end) is Kind.FILL and _is_told_before(marks, place if led is None else led):
-            start = place if led is None else led
+        start = place if led is None else led
+        while led is not None and start > 0 and marks[start - 1].text in _BEFORE:
+            start -= 1
+        ends = kind_at(marks, end) in (None, Kind.STOP, Kind.COMMA) and start < place
+        if ((told and kind_at(marks, end) is Kind.FILL) or ends) and _is_told_before(marks, start):
+            end -= ends
             out[start : end + 1] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start : end + 1]]
             continue
         if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
@@ -83,7 +87,7 @@ def _led(marks: Sequence[Mark], place: int) -> int | None:
             return None
         if set(marks[at].text.split()) & _BEFORE or marks[at].kind is Kind.PLUS:
             return at
-        if marks[at].kind not in (Kind.FILL, Kind.SIGN):
+        if marks[at].kind not in (Kind.FILL, Kind.SIGN) or marks[at].text == "so":
             return None
     return None
 
@@ -109,13 +113,15 @@ def _is_more(marks: Sequence[Mark], at: int) -> bool:
 
 
 def _is_load_later(marks: Sequence[Mark], end: int) -> bool:
-    """Whether a greater number with repetitions of its own, or a unit, follows in the sentence."""
+    """Whether a greater number with repetitions of its own, or with a unit or a sign, follows in the sentence."""
     for at in range(end, len(marks)):
         counted = marks[at].kind is Kind.NAME and any(m.kind is Kind.NUM for m in marks[end:at])
         if marks[at].kind in (Kind.STOP, Kind.LINE) or counted:
             return False
         value = marks[at].value
         if marks[at].kind is Kind.NUM and value is not None and value >= _LEAST:
+            return True
+        if marks[at].kind in (Kind.PLUS, Kind.SIGN) and kind_at(marks, at + 2) in (Kind.X, Kind.FOR):
             return True
     return False
 

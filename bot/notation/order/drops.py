@@ -19,15 +19,18 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
-    out = _straight_down(_went_on(_put_down(_of_several(_uncounted(spelled)))))
+    out = _straight_down(_went_on(_put_down(_loaded_behind(_of_several(_uncounted(spelled))))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
             out[at] = replace(out[at], kind=Kind.FILL)
-        if out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split():
-            end = _forgotten(out, at) or _told_behind(out, at + 1)
+        called = out[at].kind is Kind.DROP and set(out[at].text.split()) & _NAMED and "to" not in out[at].text.split()
+        minis = out[at].kind is Kind.MINI and any(m.kind is Kind.NUM for m in out[:at])
+        if called or minis:
+            end = (called and _forgotten(out, at)) or _told_behind(out, at + 1)
             of = [m for m in out[at + 1 : end] if m.kind is Kind.NAME and not _is_spoken_of(out[:at], m)][:1]
-            out[at:end] = [*of, out[at], *(replace(m, kind=Kind.FILL) for m in out[at + 1 : end] if m not in of)]
+            said = [replace(m, kind=Kind.FILL) for m in out[at + 1 : end] if m not in of] if called else []
+            out[at:end] = [*of, out[at], *said] if end > at + 1 else [out[at]]
             at += len(of)
         at += 1
     return out
@@ -93,6 +96,22 @@ def _of_several(marks: list[Mark]) -> list[Mark]:
     return marks
 
 
+def _loaded_behind(marks: list[Mark]) -> list[Mark]:
+    """`12, and 10 more on the drop with 25`: the drop's own load, told behind it."""
+    for place in range(1, len(marks) - 2):
+        count = place - 1 - (kind_at(marks, place - 1) in (Kind.REPS, Kind.MORE))
+        counted = kind_at(marks, count) is Kind.NUM and kind_at(marks, count - 1) not in (Kind.X, Kind.FOR, Kind.AT)
+        loaded = kind_at(marks, place + 1) in (Kind.WITH, Kind.AT) and kind_at(marks, place + 2) is Kind.NUM
+        end = place + 3 + (kind_at(marks, place + 3) in (Kind.KG, Kind.LB, Kind.S))
+        ends = kind_at(marks, end) in (None, Kind.COMMA, Kind.CLOSE, *_ENDS)
+        if marks[place].kind is Kind.DROPPED and counted and loaded and ends:
+            first = count - (kind_at(marks, count - 1) in (Kind.AND, Kind.THEN))
+            drop = replace(marks[place], kind=Kind.DROP, text="drop")
+            times = replace(marks[place + 1], kind=Kind.X, text="x")
+            return [*marks[:first], drop, *marks[place + 2 : end], times, marks[count], *marks[end:]]
+    return marks
+
+
 _PLURAL = frozenset(["drops", "dropsets", "sets"])
 _SEVERAL = 2
 
@@ -126,7 +145,7 @@ _FAR = 10
 _UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
 """Words of what was not told."""
 _TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
-            Kind.FOR, Kind.SET, Kind.AND, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME, Kind.LASTSET,
+            Kind.FOR, Kind.SET, Kind.AND, Kind.THEN, Kind.WROTE, Kind.STOP, Kind.SORRY, Kind.NAME, Kind.LASTSET,
             Kind.LASTREP)  # fmt: skip
 
 
@@ -220,7 +239,8 @@ def _told_behind(marks: Sequence[Mark], at: int) -> int:
         if kind in (Kind.NUM, Kind.BODY):
             return end if told else at
         last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split()[-1] in _LAST
-        if not (last or kind in _OF_BEFORE or marks[end].text == "from"):
+        apart = told and kind is Kind.STOP and kind_at(marks, end + 2) in (Kind.X, Kind.FOR)
+        if not (last or apart or kind in _OF_BEFORE or marks[end].text == "from"):
             return at
         told = told or last or kind in (Kind.WAS, Kind.THEN, Kind.NAME) or marks[end].text in _TOO
         end += 1

@@ -26,6 +26,7 @@ def before_names(marks: list[Mark]) -> list[Mark]:
             continue
         has_unit = kind_at(out, place + 1) in UNITS
         name = place + 1 + has_unit
+        name += has_unit and kind_at(out, name) is Kind.ADDED
         parted = _alone(out, place, name)
         if kind_at(out, parted) is Kind.NAME and _holds(out, place, parted, has_unit=has_unit):
             rest = [replace(m, kind=Kind.FILL) for m in out[name:parted]]

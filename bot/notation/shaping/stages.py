@@ -51,6 +51,9 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             and is_number(mark_at(marks, place + 2))
         )
         trailing = kind in (Kind.DROP, Kind.MINI) and not _reaches(marks, place + 1) and not leads
+        if trailing and kind is Kind.MINI and _is_chain_end(out):
+            out.append(replace(mark, kind=Kind.GAP))
+            continue
         if trailing and kind is Kind.DROP and _is_done(mark) and _continues(marks, place + 1):
             out.append(mark)
             continue
@@ -86,6 +89,15 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+def _is_chain_end(out: Sequence[Mark]) -> bool:
+    """`90x9 +4 +3 lol minis died`: whether signs say already which are minis."""
+    at = len(out) - 1
+    while kind_at(out, at) is Kind.FILL:
+        at -= 1
+    signs = [kind_at(out, n) for n in (at - 3, at - 1)]
+    return is_number(mark_at(out, at)) and all(s in (Kind.PLUS, Kind.SIGN) for s in signs)
 
 
 def _is_entry_end(out: Sequence[Mark]) -> bool:
