@@ -59,9 +59,10 @@ _TEN = 10
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
-    """`then went back to 120 for 9`, `back to the 14s and got 12`: what was done, not what is to come."""
+    """`then went back to 120 for 9`, `back to the 14s and got 12`, `back to rows 60x8`: what was done, not what is to
+    come."""
     at = place + 1
-    while at < len(marks) and marks[at].text == "the":
+    while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind is Kind.NAME):
         at += 1
     if marks[place].text.split()[-2:] != ["back", "to"] or at >= len(marks) or marks[at].kind is not Kind.NUM:
         return False

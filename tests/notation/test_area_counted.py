@@ -2,6 +2,8 @@
 
 from collections import Counter
 from dataclasses import replace
+from datetime import UTC, datetime
+from itertools import product
 
 import pytest
 
@@ -291,9 +293,109 @@ def _alike(rows: list[Performed]) -> Counter[Performed]:
     return left
 
 
+LEGS = (
+    PlannedExercise("Hack Squat", sets("80", 8, 10), aliases=("hack",)),
+    PlannedExercise("Romanian Deadlift", sets("70", 8, 8), aliases=("rdl",)),
+    PlannedExercise("Chin-Up", sets("0", 6, 8), aliases=("chins",), load_style=BODY),
+)
+TOLD = "Hack#1 80x10, Hack#2 80x9, Hack#3 77.5x9, Romanian#1 70x8, Romanian#2 70x8, Chin#1 0x8, Chin#2 0x7"
+BLOCKS = (("Hack Squat", ("80 10", "80 9", "77.5 9")), ("rdl", ("70 8", "70 8")), ("Chin-Up", ("bw 8", "bw 7")))
+ROWS = {
+    "bare": "{load} x {reps}",
+    "numbered": "{n}. {load}x{reps}",
+    "bracket": "{n}) {load} x {reps}",
+    "hash": "#{n} {load}x{reps}",
+    "letter": "S{n}: {load}x{reps}",
+    "word": "Set {n} - {load} x {reps} reps",
+    "keycap": "{n}\ufe0f\u20e3 {load}x{reps}",
+    "tabs": "{n}\t{load}\t{reps}",
+    "bars": "| {n} | {load} | {reps} |",
+    "bullet": "- {load} x {reps}",
+    "ticked": "{load} x {reps} ✅",
+    "timed": "{load} x {reps} (17:4{n})",
+}
+"""A set as lists, notes and tables lay it out."""
+COLUMNS = {
+    "spaces": ("set  kg    reps", "{n}    {load}    {reps}"),
+    "commas": ("set,weight,reps", "{n},{load},{reps}"),
+    "reps first": ("# reps kg", "{n} {reps} {load}"),
+    "rule": ("| set | weight | reps |\n|---|---|---|", "| {n} | {load} | {reps} |"),
+    "no numbers": ("weight reps", "{load}   {reps}"),
+}
+"""A heading of columns, and the row below it."""
+HEADINGS = ("{name}", "{name}:", "{k}. {name}", "{k}) {name}", "A{k}) {name}", "**{name}**", "## {name}", "- {name}",
+            "{name} (3 sets)", "{name} - 3x8-10", "Exercise {k}: {name}")  # fmt: skip
+TOPS = ("W1D2", "Week 3 Day 1", "Session 4 of 12", "workout 12", "Thu 5 Mar, 17:40", "5 Mar 2026", "2026-03-05",
+        "05/03/2026", "Bodyweight: 81.5 kg", "Duration: 52 min")  # fmt: skip
+ENDS = ("Total volume: 6540 kg", "total 6,540kg", "3 exercises, 7 sets, 6540 kg", "Total sets: 7", "Vol: 6.5k", "1 PR",
+        "bw 81.5", "time 58 min", "412 kcal")  # fmt: skip
+
+
+def _paste(line: str, heading: str = "{name}", *, columns: str = "") -> str:
+    """The sets of `TOLD` with a heading above those of each exercise."""
+    blocks = []
+    for k, (name, told) in enumerate(BLOCKS, 1):
+        pairs = [one.split() for one in told]
+        lines = [line.format(n=n, load=load, reps=reps) for n, (load, reps) in enumerate(pairs, 1)]
+        blocks.append("\n".join([heading.format(k=k, name=name), *([columns] if columns else []), *lines]))
+    return "\n\n".join(blocks)
+
+
+def _in_march(text: str, session: Session) -> Reading:
+    return read_message(Request(text, Unit.KG, datetime(2026, 3, 5, 18, 54, tzinfo=UTC), session, ()))
+
+
+PASTES = [
+    *(_paste(line) for line in ROWS.values()),
+    *(_paste(line, columns=heading) for heading, line in COLUMNS.values()),
+    *(_paste(ROWS[form], heading) for form, heading in product(("bare", "numbered"), HEADINGS)),
+    *(f"{top}\n{_paste(ROWS[form])}" for form, top in product(("bare", "numbered"), TOPS)),
+    *(f"{_paste(ROWS[form])}\n\n{end}" for form, end in product(("bare", "numbered"), ENDS)),
+]
+
+
+@pytest.mark.parametrize("text", PASTES)
+def test_a_pasted_report_holds_its_sets_and_nothing_else(text: str) -> None:
+    """Numbers of rows, exercises, days, times and sums are no sets; today's date is no late day."""
+    reading = _in_march(text, LEGS)
+    assert reading.ask is None, reading.ask
+    assert _alike(list(reading.performed)) == _alike(_rows(LEGS, TOLD))
+    assert (reading.day, reading.skipped, reading.question) == (None, (), False)
+
+
+LAID_OUT: list[Case] = [
+    ("| Exercise | Weight | Reps |\n|---|---|---|\n| Hack Squat | 80 | 10, 9 |\n| rdl | 70 | 8 |", LEGS, "",
+     "Hack#1 80x10, Hack#2 80x9, Romanian#1 70x8"),
+    ("| Exercise | Sets | Reps | kg |\n| Hack Squat | 3 | 10 | 80 |\n| rdl | 2 | 8 | 70 |", LEGS, "",
+     "Hack#1 80x10, Hack#2 80x10, Hack#3 80x10, Romanian#1 70x8, Romanian#2 70x8"),
+    ("exercise,set,weight,reps\nHack Squat,1,80,10\nHack Squat,2,80,9\nrdl,1,70,8", LEGS, "",
+     "Hack#1 80x10, Hack#2 80x9, Romanian#1 70x8"),
+    ("Hack squat\nset reps load rpe\n1 10 80 8\n2 9 80 9", LEGS, "", "Hack#1 80x10 rir 2, Hack#2 80x9 rir 1"),
+    ("hack (1) 80x10 (2) 80x9\nchins 1) bwx8 2) bwx7", LEGS, "",
+     "Hack#1 80x10, Hack#2 80x9, Chin#1 0x8, Chin#2 0x7"),
+    ("hack S1-80x10, S2-80x9", LEGS, "", "Hack#1 80x10, Hack#2 80x9"),
+    ("chins\nset reps\n1 8\n2 7", LEGS, "", "Chin#1 0x8, Chin#2 0x7"),
+    ("chins\nbodyweight 8\nbodyweight 7\nhack 80x10", LEGS, "", "Chin#1 0x8, Chin#2 0x7, Hack#1 80x10"),
+    ("hack\n75x10\n80 for 10 pr", LEGS, "", "Hack#1 75x10, Hack#2 80x10"),
+    ("2. rdl\n70x8\n70x8", LEGS, "Hack#1 80x10", "Romanian#1 70x8, Romanian#2 70x8"),
+    ("splits\nset L R\n1 10 9\n2 9 8", SPLIT, "", "1 16x10 left, 1 16x9 right, 2 16x9 left, 2 16x8 right"),
+    ("side plank\nset time\n1 45\n2 40", SPLIT, "", "Side#1 -x45, Side#2 -x40"),
+    ("splits 16 (L/R): 10/9, 9/8", SPLIT, "", "1 16x10 left, 1 16x9 right, 2 16x9 left, 2 16x8 right"),
+    ("splits 16 (R/L): 10/9, 9/8", SPLIT, "", "1 16x9 left, 1 16x10 right, 2 16x8 left, 2 16x9 right"),
+    ("splits 16: 10/9/8", SPLIT, "", "1 16x10, 2 16x9, 3 16x8"),
+    ("splits 16x10/9/8", SPLIT, "", "1 16x10, 2 16x9, 3 16x8"),
+    ("splits w/ 16s: R9 L8 first set, R9 L9 second", SPLIT, "", "1 16x8 left, 1 16x9 right, 2 16x9"),
+    ("16s: 9 each and 9 each", SPLIT, "", "1 16x9, 2 16x9"),
+    ("hack 80x10, rdl 70x8, back to hack 80x9", LEGS, "", "Hack#1 80x10, Romanian#1 70x8, Hack#2 80x9"),
+    ("Second push done, 60, all 20 metres", SLED, "1 60x20", "2 60x20"),
+    ("worked a double, half asleep. 60x5, 60x5", FIVES, "", "1 60x5, 2 60x5"),
+]  # fmt: skip
+"""Other tables, and near neighbours of rows and sums that are sets."""
+
+
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS],
+    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS, *LAID_OUT],
 )
 def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """Each number is what its words make it, and no set is lost or made up."""

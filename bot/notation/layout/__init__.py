@@ -16,7 +16,10 @@ from bot.notation.tokens import Mark
 
 def laid_out(typed: Sequence[Mark]) -> list[Mark]:
     """The marks as typed, with what the layout says put into words; of one line, the numbers of its sets."""
-    if not any(m.kind is Kind.LINE for m in typed):
+    kinds = {m.kind for m in typed}
+    if Kind.NUM not in kinds:
+        return list(typed)
+    if Kind.LINE not in kinds:
         return numbered_within(typed)
-    lines = with_plain_titles(with_columns(lines_of(numbered_within(typed))))
-    return marks_of(without_sums(without_times(with_rows(with_plain_names(with_bars(lines))))))
+    lines = without_sums(with_columns(lines_of(numbered_within(typed))))
+    return marks_of(without_times(with_rows(with_plain_names(with_bars(with_plain_titles(lines))))))

@@ -20,6 +20,8 @@ class Column(Enum):
     RIR = auto()
     SECONDS = auto()
     METRES = auto()
+    LEFT = auto()
+    RIGHT = auto()
     NAME = auto()
     NOTE = auto()
 
@@ -30,8 +32,10 @@ _WORDS: dict[Column, tuple[str, ...]] = {
     Column.REPS: ("reps", "rep", "repetitions"),
     Column.RPE: ("rpe",),
     Column.RIR: ("rir",),
-    Column.SECONDS: ("sec", "secs", "seconds"),
+    Column.SECONDS: ("sec", "secs", "seconds", "time", "hold"),
     Column.METRES: ("metres", "meters", "distance"),
+    Column.LEFT: ("l", "left"),
+    Column.RIGHT: ("r", "right"),
     Column.NAME: ("exercise", "lift", "movement", "exercises", "name"),
     Column.NOTE: ("notes", "note", "comments", "comment", "feel"),
 }
@@ -39,11 +43,13 @@ _COLUMNS = {said: column for column, words in _WORDS.items() for said in words}
 _UNITS = frozenset(("kg", "kgs", "lb", "lbs", "kilos", "pounds"))
 _BETWEEN = (Kind.BREAK, Kind.COMMA, Kind.SLASH, Kind.DASH, Kind.OPEN, Kind.CLOSE, Kind.COLON, Kind.X, Kind.FILL)
 _RULE = (Kind.BREAK, Kind.DASH, Kind.COLON, Kind.PLUS, Kind.FILL)
-_COUNTED = (Column.REPS, Column.SECONDS, Column.METRES)
+_COUNTED = (Column.REPS, Column.SECONDS, Column.METRES, Column.LEFT)
 _BODY = frozenset(("bw", "bodyweight", "body"))
 _LISTED = (Kind.COMMA, Kind.SLASH)
 _SIGNS = (Kind.DASH, Kind.PLUS)
 _LEAST = 2
+_NEAR = 12
+"""Lines below a heading among which its first row stands."""
 _PAIR = len(("9", "/", "9"))
 """Marks of one count for each side."""
 Cells = list[list[Mark]]
@@ -56,7 +62,7 @@ def with_columns(lines: Sequence[Line]) -> list[Line]:
     names: list[str] = []
     for place, line in enumerate(lines):
         headed = _columns_of(line)
-        if headed and _heads(headed, lines[place + 1 :]):
+        if headed and _heads(headed, lines[place + 1 : place + _NEAR]):
             columns = headed
             out.append(with_marks(line, ()))
         elif columns and line.marks and all(m.kind in _RULE for m in line.marks):
@@ -88,7 +94,8 @@ def _columns_of(line: Line) -> list[Column]:
         if column is not None and not (bracketed and mark.text in _UNITS):
             out.append(column)
     whole = len(out) >= _LEAST and len(set(out)) == len(out)
-    return out if whole and any(c in _COUNTED for c in out) else []
+    paired = (Column.LEFT in out) is (Column.RIGHT in out)
+    return out if whole and paired and any(c in _COUNTED for c in out) else []
 
 
 def _heads(columns: Sequence[Column], lines: Sequence[Line]) -> bool:
@@ -152,6 +159,8 @@ def _fits(column: Column, cell: Sequence[Mark]) -> bool:
                 len(numbers) == 1 and all(m.text in _UNITS or m.kind in _SIGNS for m in cell if m is not numbers[0])
             )
             return bare and (bool(numbers) or not cell or cell[0].text in _BODY or cell[0].kind is Kind.DASH)
+        case Column.LEFT | Column.RIGHT:
+            return len(numbers) == len(cell) == 1
         case Column.REPS | Column.SECONDS | Column.METRES:
             return bool(numbers) and all(m in numbers or m.kind in _LISTED or m.kind is Kind.WORD for m in cell)
         case Column.RPE | Column.RIR:
@@ -181,8 +190,11 @@ def _told(columns: Sequence[Column], cells: Cells, *, again: bool, numbered: boo
         *sets,
         *(replace(m, kind=Kind.COMMA) if m.kind is Kind.SLASH and len(counts) > _PAIR else m for m in counts),
     ]
-    if Column.SECONDS in row:
-        out.append(word("sec", counts[-1]))
+    if Column.RIGHT in row:
+        out[-1:] = [word("left", counts[0]), *counts, word("right", row[Column.RIGHT][0]), *row[Column.RIGHT]]
+    unit = "sec" if Column.SECONDS in row else "reps" if not load and Column.REPS in row else ""
+    if unit and counts[-1].kind is Kind.NUM:
+        out.append(word(unit, counts[-1]))
     for column, said in ((Column.RPE, "rpe"), (Column.RIR, "rir")):
         rated = [m for m in row.get(column, ()) if m.kind is Kind.NUM]
         out += [word(said, rated[0]), *rated] if rated else []

@@ -33,7 +33,7 @@ def marks_of(lines: Sequence[Line]) -> list[Mark]:
 
 def with_marks(line: Line, marks: Sequence[Mark]) -> Line:
     """The line with other marks on it."""
-    return replace(line, marks=tuple(marks))
+    return line if len(marks) == len(line.marks) == 0 else replace(line, marks=tuple(marks))
 
 
 def word(text: str, near: Mark) -> Mark:

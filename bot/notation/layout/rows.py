@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.kinds import Kind
-from bot.notation.layout.lines import Line, with_marks, word
+from bot.notation.layout.lines import Line, has_number, with_marks, word
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -37,7 +37,7 @@ def with_plain_names(lines: Sequence[Line]) -> list[Line]:
         return [with_marks(line, line.marks[code:]) for line, code in zip(lines, coded, strict=True)]
     numbered = {i: number for i, line in enumerate(lines) if (number := _number_of_name(line)) is not None}
     if len(numbered) < _FEW or list(numbered.values()) != list(range(1, len(numbered) + 1)):
-        return list(lines)
+        numbered = {i: number for i, number in numbered.items() if _heads_sets(lines, i)}
     return [
         with_marks(line, line.marks[_number_end(line) :]) if i in numbered else line for i, line in enumerate(lines)
     ]
@@ -46,12 +46,20 @@ def with_plain_names(lines: Sequence[Line]) -> list[Line]:
 def _number_of_name(line: Line) -> int | None:
     """The number of `2) Rows`; none where the line does not begin so."""
     end = _number_end(line)
-    if len(line.marks) <= _FEW or len(line.marks) <= end:
+    if len(line.marks) <= end:
         return None
     number, said = line.marks[0], line.marks[end]
     named = said.kind is Kind.WORD and said.text not in _BODY | _LINKS | _PREFIXES | _NO_NAMES and not said.tight
     whole = number.kind is Kind.NUM and number.value is not None and number.value == int(number.value)
     return int(number.value) if named and whole and number.value is not None else None
+
+
+def _heads_sets(lines: Sequence[Line], place: int) -> bool:
+    """Whether nothing but `2. Rows` stands on a line, and numbers on the next."""
+    line, end = lines[place], _number_end(lines[place])
+    below = next((one for one in lines[place + 1 : place + 4] if one.marks), None)
+    alone = not any(m.kind in (Kind.NUM, Kind.CLOCK) for m in line.marks[end:])
+    return alone and end == _FEW and below is not None and has_number(below)
 
 
 def _number_end(line: Line) -> int:
@@ -85,7 +93,20 @@ _LETTERS = frozenset("abcdefg")
 
 
 def numbered_within(marks: Sequence[Mark]) -> list[Mark]:
-    """`(1) 80x10 (2) 80x9` as `1) 80x10 2) 80x9`."""
+    """`(1) 80x10 (2) 80x9` as `1) 80x10 2) 80x9`, and `S1-80x10` as `S1: 80x10`, `set 2 80 9` as `set 2: 80 9`."""
+    marks = [
+        replace(m, kind=Kind.COLON)
+        if m.kind is Kind.DASH and i > 1 and marks[i - 1].kind is Kind.NUM and marks[i - 2].text in _PREFIXES
+        else m
+        for i, m in enumerate(marks)
+    ]
+    told = [
+        i
+        for i in range(len(marks) - 2)
+        if marks[i].text == "set" and marks[i + 1].kind is Kind.NUM and marks[i + 2].kind is Kind.NUM
+    ]
+    for i in reversed(told):
+        marks.insert(i + 2, replace(word(":", marks[i + 2]), kind=Kind.COLON))
     opens = [
         i
         for i in range(len(marks) - 3)

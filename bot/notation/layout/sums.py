@@ -1,6 +1,7 @@
 """Lines of a report that hold no set: `Session 4 of 12` above it, `Total volume: 6540 kg`, `9 sets, 6,540 kg` below."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from bot.notation.kinds import Kind
 from bot.notation.layout.lines import Line, has_number, with_marks
@@ -10,18 +11,17 @@ from bot.notation.wordlist import words
 _SUMS = frozenset(
     words(
         "total totals volume vol tonnage duration length elapsed calories kcal cals cal pr prs pb pbs hr bpm",
-        "heartrate workout session sessions block phase cycle programme program bodyweight bw weigh scale steps",
+        "heartrate workout session sessions block phase programme program bodyweight bw weigh scale steps",
     )
 )
 """Words that say of a line's numbers that they are of the whole session, or of the client."""
 _WITH = frozenset(
     words(
-        "of the in a an for my new total heart rate avg average max active burned burnt time kg kgs lb lbs k sets set",
+        "of the a an my new total heart rate avg average max active burned burnt time kg kgs lb lbs k sets set",
         "reps rep exercises lifts exercise min mins minutes h hr hrs hours m s sec secs no number nr week day w d",
         "weight lifted today done and moved all up weighed this",
     )
 )
-_COUNTS = frozenset(words("sets set exercises exercise lifts reps rep"))
 _FEW = 2
 
 
@@ -84,14 +84,28 @@ def _is_sum(line: Line) -> bool:
     said = set(typed)
     if not typed or not said <= _SUMS | _WITH or any(_is_pair(line.marks, i) for i in range(len(line.marks))):
         return False
-    summed = bool(said & _SUMS) and not said <= {"bw", "bodyweight", *_UNITS}
-    whole = "bodyweight" in said and line.marks[0].text in ("bodyweight", "body")
+    numbers = [max(m.parts or (m.value or Decimal(0),)) for m in line.marks if m.kind in (Kind.NUM, Kind.BAD)]
+    big = any(m.kind is Kind.BAD for m in line.marks) or max(numbers, default=Decimal(0)) >= _OF_SESSION
+    timed = bool(said & _MINUTES) and not said & _LASTED
+    sure = bool(said & (_SUMS - _DOUBTFUL)) and not timed
+    sure = sure or (said <= _RECORDS and (numbers == [1] or bool(said & {"prs", "pbs"})))
+    total = bool(said & _TOTALS) and (big or (len(numbers) == 1 and (typed[0] in _TOTALS or "sets" in said)))
+    weighed = typed[0] in _BODY and len(numbers) == 1 and numbers[0] >= _LIGHTEST
     coded = typed[0] in ("w", "wk", "week") and said <= {"w", "wk", "week", "d", "day"}
-    counted = len(said & _COUNTS) >= _FEW or ("sets" in said and "exercises" in said)
-    return summed or whole or coded or counted
+    counted = "sets" in said and bool(said & {"exercises", "lifts"})
+    return sure or total or weighed or coded or counted
 
 
-_UNITS = ("kg", "kgs", "lb", "lbs", "reps", "rep", "sets", "set")
+_TOTALS = frozenset(("total", "totals"))
+_RECORDS = frozenset(("pr", "prs", "pb", "pbs", "new"))
+_DOUBTFUL = _TOTALS | _RECORDS | set(_BODY) | {"steps"}
+_MINUTES = frozenset(("min", "mins", "minutes", "h", "hr", "hrs", "hours"))
+_LASTED = frozenset(("duration", "length", "elapsed", "time", "heart", "total"))
+"""Words of a time that is over: `25 min session today` may be what there is of it."""
+_OF_SESSION = 500
+"""A number that is of no set."""
+_LIGHTEST = 40
+"""A client weighs more, in kg (common practice, no source); fewer may be repetitions at body weight."""
 
 
 def _is_pair(marks: Sequence[Mark], place: int) -> bool:

@@ -10,17 +10,35 @@ from bot.notation.tokens import Mark
 _SIGNS = frozenset(("#", "*", "_", "~"))
 _SETS = frozenset(("set", "sets"))
 _FEWEST = 2
+_NEAR = 10
+"""Lines below a heading that are looked at."""
 
 
 def with_plain_titles(lines: Sequence[Line]) -> list[Line]:
     """The lines with such headings as the words alone."""
     out = []
     for place, line in enumerate(lines):
-        marks = _without_signs(line.marks)
+        if not line.marks:
+            out.append(line)
+            continue
+        marks = _without_signs(line.marks[_code_end(line.marks) :])
         rows = _rows_below(lines, place + 1)
         counted = _prescribed(marks) if rows >= _FEWEST else 0
         out.append(with_marks(line, marks[: len(marks) - counted] if counted else marks))
     return out
+
+
+def _code_end(marks: Sequence[Mark]) -> int:
+    """Where the code of a week and day ends before the rest of its line: `W1D2 hack squat`, `wk2 d1: bench`."""
+    said = [m.text if m.kind is Kind.WORD else m.kind.value for m in marks[: len(_CODE)]]
+    coded = len(said) == len(_CODE) and said[0] in _WEEK and said[2] in _DAY and said[1] == said[3] == Kind.NUM
+    end = len(_CODE) + (len(marks) > len(_CODE) and marks[len(_CODE)].kind in (Kind.COLON, Kind.DASH, Kind.STOP))
+    return end if coded and len(marks) > end and marks[end].kind is Kind.WORD else 0
+
+
+_CODE = ("w", "1", "d", "2")
+_WEEK = ("w", "wk", "week")
+_DAY = ("d", "day")
 
 
 def _without_signs(marks: Sequence[Mark]) -> list[Mark]:
@@ -40,10 +58,10 @@ def _without_signs(marks: Sequence[Mark]) -> list[Mark]:
 
 
 def _rows_below(lines: Sequence[Line], start: int) -> int:
-    """How many lines with numbers follow before the next one without."""
+    """How many lines with numbers follow before the next one without, as far as it matters."""
     count = 0
-    for line in lines[start:]:
-        if line.marks and not has_number(line):
+    for line in lines[start : start + _NEAR]:
+        if count >= _FEWEST or (line.marks and not has_number(line)):
             break
         count += bool(line.marks)
     return count

@@ -21,7 +21,14 @@ _FEW = 6
 
 def one_side(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside the numbers that are of them."""
-    return _only_one(_load_first(_each_behind(_times(_all_sets(_on_each(marks))))))
+    return _only_one(_load_first(_each_behind(_times(_all_sets(_listed(_on_each(marks)))))))
+
+
+def _listed(marks: list[Mark]) -> list[Mark]:
+    """`16s, 9 each and 9 each`: two sets of each side, where `9 and 9` may be of both."""
+    spans = (Kind.NUM, Kind.EACH, Kind.AND, Kind.NUM, Kind.EACH)
+    found = [i for i in range(len(marks)) if tuple(m.kind for m in marks[i : i + len(spans)]) == spans]
+    return [replace(m, kind=Kind.COMMA, text=",") if i - 2 in found else m for i, m in enumerate(marks)]
 
 
 def _on_each(marks: list[Mark]) -> list[Mark]:

@@ -15,6 +15,8 @@ _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AT, Kind.WITH,
          Kind.RPE, Kind.RIR)  # fmt: skip
 _REASONS = frozenset(["because", "cos", "cause", "since", "as", "before", "but", "only", "today", "lol", "haha"])
 _LED = frozenset(["a", "an", "one", "another", "just", "only"])
+_WORKED = frozenset(["worked", "working", "work"])
+"""Verbs of a `double` that is two shifts."""
 _MOST = 3
 """Beside sets of more repetitions a lone `one` is rather a word of talk."""
 _LEAST_LIST = 2
@@ -41,7 +43,9 @@ def ones(marks: list[Mark]) -> list[Mark]:
             return ones(out)
         elif mark.text in LOWS and mark.kind in (Kind.WORD, Kind.FILL) and _ends(marks, place + 1):
             led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON, Kind.WAS)
-            if led or (kind_at(marks, place - 1) in (Kind.FILL, Kind.ANOTHER) and text_at(marks, place - 1) in _LED):
+            shift = text_at(marks, place - 2) in _WORKED and mark.text == "double"
+            led = led or (kind_at(marks, place - 1) in (Kind.FILL, Kind.ANOTHER) and text_at(marks, place - 1) in _LED)
+            if led and not shift:
                 out[place] = replace(mark, kind=Kind.NUM, value=Decimal(LOWS[mark.text]))
                 if text_at(marks, place - 1) in ("one", "another"):
                     out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
@@ -15,7 +15,7 @@ _MOST_SETS = 12
 
 
 def all_sets(marks: list[Mark]) -> list[Mark]:
-    """`all other sets five`, `same 3x`: each set, and how many."""
+    """`all other sets five`, `80x8 all`, `same 3x`: each set, and how many."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -28,6 +28,16 @@ def all_sets(marks: list[Mark]) -> list[Mark]:
             continue
         if mark.text == "all" and kind_at(marks, at - 1) is Kind.DONE and _heads_more(marks, at + 1):
             mark = replace(mark, kind=Kind.FILL)
+        if mark.kind is Kind.WAS and mark.text.endswith(" all") and kind_at(marks, at - 1) is Kind.NAME:
+            out.append(replace(mark, text=mark.text.removesuffix(" all")))
+            mark = replace(mark, kind=Kind.ALL, text="all")
+        if mark.kind is Kind.ALL and mark.text == "all" and _is_whole(marks, at):
+            mark = replace(mark, kind=Kind.FILL)
+        if mark.kind is Kind.ALL and mark.text == "all" and _leads_one(marks, at):
+            mark = replace(mark, text="all sets")
+        whole = [m.kind for m in marks[max(0, at - 3) : at]] == [Kind.NUM, Kind.X, Kind.NUM]
+        if mark.text == "all" and mark.kind is Kind.ALL and whole and kind_at(marks, at + 1) in (None, *EDGES):
+            mark = replace(mark, text="all sets")
         same = Kind.SAME in (kind_at(marks, at - 2), kind_at(marks, at + 1))
         if (
             mark.kind is Kind.X
@@ -39,6 +49,28 @@ def all_sets(marks: list[Mark]) -> list[Mark]:
         out.append(mark)
         at += 1
     return out
+
+
+def _is_whole(marks: Sequence[Mark], at: int) -> bool:
+    """`second push done, 180, all 20 metres`: behind one set by its number, all of what it counts."""
+    which = [m for m in marks[:at] if m.kind in (Kind.ORD, Kind.LASTSET)]
+    units = (Kind.METRES, Kind.M, Kind.REPS, Kind.SECONDS)
+    return len(which) == 1 and kind_at(marks, at + 1) is Kind.NUM and kind_at(marks, at + 2) in units
+
+
+def _leads_one(marks: Sequence[Mark], at: int) -> bool:
+    """`dips all 10`, `l-sits were all 15 sec`: behind a name, one count or one whole set of all."""
+    named = Kind.NAME in (kind_at(marks, at - 1), kind_at(marks, at - 2)) and kind_at(marks, at - 1) in _OF_NAME
+    end = at + 1
+    while kind_at(marks, end) in (Kind.NUM, Kind.X, Kind.FOR, Kind.S, Kind.REPS, Kind.SECONDS, Kind.EACH):
+        end += 1
+    kinds = [m.kind for m in marks[at + 1 : end] if m.kind not in (Kind.S, Kind.REPS, Kind.SECONDS, Kind.EACH)]
+    one = kinds in ([Kind.NUM], [Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+    listed = kind_at(marks, end) is Kind.COMMA and kind_at(marks, end + 1) is Kind.NUM
+    return named and one and kind_at(marks, end) in (None, *EDGES, Kind.AND) and not listed
+
+
+_OF_NAME = (Kind.NAME, Kind.WAS, Kind.FILL)
 
 
 def _heads_more(marks: Sequence[Mark], at: int) -> bool:

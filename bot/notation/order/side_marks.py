@@ -26,7 +26,46 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _slashed(_one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_threes(marks)))))))))
+    return _slashed(
+        _one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_numbered(_threes(_columns(marks))))))))))
+    )
+
+
+def _columns(marks: list[Mark]) -> list[Mark]:
+    """`16 (L/R): 10/9, 9/8`: which side each of two numbers is of, said once; two numbers are left and right anyway."""
+    for place in range(len(marks) - 2):
+        one, two = (_SIDE_OF.get(marks[i].kind) for i in (place, place + 2))
+        if one is None or two is None or one is two or marks[place + 1].kind is not Kind.SLASH:
+            continue
+        start, end = place, place + 3
+        if kind_at(marks, start - 1) is Kind.OPEN and kind_at(marks, end) is Kind.CLOSE:
+            start, end = start - 1, end + 1
+        rest = list(marks[end:])
+        if not any(_is_pair(rest, i) for i in range(len(rest))) or any(m.kind in _ANY for m in rest):
+            return marks
+        if one is Kind.RIGHT:
+            for i in range(len(rest) - 2):
+                if _is_pair(rest, i):
+                    rest[i], rest[i + 2] = rest[i + 2], rest[i]
+        return [*marks[:start], *rest]
+    return marks
+
+
+def _is_pair(marks: Sequence[Mark], at: int) -> bool:
+    """Whether two numbers with a slash between stand here, and no third."""
+    kinds = [kind_at(marks, at + n) for n in range(-1, 4)]
+    return kinds[1:4] == [Kind.NUM, Kind.SLASH, Kind.NUM] and Kind.SLASH not in (kinds[0], kinds[4])
+
+
+def _numbered(marks: list[Mark]) -> list[Mark]:
+    """`R9 L8 first set, R9 L9 second`: which set it is, before both sides of it."""
+    out = list(marks)
+    for place in range(_PAIR * _PAIR, len(marks)):
+        both = [m.kind in _ANY if i % 2 == 0 else m.kind is Kind.NUM for i, m in enumerate(marks[place - 4 : place])]
+        end = place + 1 + (kind_at(marks, place + 1) is Kind.SET)
+        if marks[place].kind is Kind.ORD and all(both) and kind_at(marks, end) in _PAIR_ENDS:
+            out[place - 4 : end] = [*marks[place:end], *marks[place - 4 : place]]
+    return out
 
 
 def _threes(marks: list[Mark]) -> list[Mark]:
@@ -40,11 +79,9 @@ def _threes(marks: list[Mark]) -> list[Mark]:
         ):
             end += 2
         odd = end - at == len(("10", "/", "9", "/", "8"))
-        if (
-            odd
-            and kind_at(marks, at - 1) not in (*_CROSS, Kind.SLASH)
-            and kind_at(marks, end) not in (*_CROSS, *_UNITS)
-        ):
+        counts = [m.value or 0 for m in marks[at:end:2]]
+        odd = odd and (kind_at(marks, at - 1) not in _CROSS or max(counts) <= _PAIR * min(counts))
+        if odd and kind_at(marks, at - 1) is not Kind.SLASH and kind_at(marks, end) not in (*_CROSS, *_UNITS):
             out[at + 1 : end : 2] = [replace(m, kind=Kind.COMMA, text=",") for m in marks[at + 1 : end : 2]]
         at = end
     return out

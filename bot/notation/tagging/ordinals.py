@@ -36,6 +36,8 @@ def ordinal_at(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, in
             marks[at + 1].kind in (Kind.NUM, Kind.COLON) or marks[at + 1].text in ("set", "one", "round")
         )
         follows = follows or (at + 1 < len(marks) and marks[at + 1].text in _TELLING)
+        ends = at + 1 == len(marks) or marks[at + 1].kind in (Kind.COMMA, Kind.STOP, Kind.LINE)
+        follows = follows or (ends and any(m.kind is Kind.ORD and m.value == 1 for m in before))
         if mark.text == "second" and before and before[-1].kind is Kind.NUM and not follows:
             return None
         return replace(mark, kind=Kind.ORD, value=Decimal(ORDINALS[mark.text])), at + 1
