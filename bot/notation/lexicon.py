@@ -50,7 +50,7 @@ _COULD_NOT = "; ".join(
         ("couldnt", "could not", "didnt", "did not"),
         ("lock out", "finish", "complete", "make", "get", "lock"),
         ("number", "rep", "rep number"),
-    )  # fmt: skip
+    )
 )
 """`couldn't lock out number 6`: leads the repetition that failed."""
 _MISSING = "; ".join(
@@ -486,8 +486,8 @@ PHRASES: dict[Kind, str] = {
         "an"
     ),
     Kind.TANK: (
-        "away from failing; from failing; short of failing; off failing; shy of failing; rep away from failing; reps away "
-        "from failing; reps from failing; rep from failing; reps short of failing; reps off failing; to go in the "
+        "away from failing; from failing; short of failing; off failing; shy of failing; rep away from failing; reps "
+        "away from failing; reps from failing; rep from failing; reps short of failing; reps off failing; to go in the "
         "tank; "
         "rep remaining; reps remaining; repetition remaining; repetitions remaining; rep remained; reps remained; "
         "repetition remained; repetitions remained; rep was remaining; reps were remaining; rep stayed in me; rep "
