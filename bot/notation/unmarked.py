@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from bot.notation.answer import AskKind, Reading, Request
+from bot.notation.clauses import kind_at
 from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -28,7 +29,7 @@ _SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
 _TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
 _STARTS = (Kind.NUM, Kind.FILL, Kind.FOR, Kind.BODY, Kind.WORD, Kind.NAME, Kind.WEAK)
 _CORRECTS = (Kind.MEANT, Kind.SORRY, Kind.SCRAP, Kind.WROTE)
-_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR)
+_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR, Kind.PLUS, Kind.SIGN)
 _NUMBERS_ASKED = (AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE)
 _MARGIN = 2
 """Of the score: readings that are no farther apart are both honest."""
@@ -99,7 +100,8 @@ def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
 def _may_start(marks: Sequence[Mark], at: int, name: int) -> bool:
     """Whether what is told of the exercise named at `name` may start at a mark."""
     before = marks[at - 1].kind
-    return before not in _LINKS and (at == name or marks[at].kind in _STARTS)
+    joins = before is Kind.NUM and marks[at].kind is Kind.FOR and kind_at(marks, at + 1) is Kind.NUM
+    return before not in _LINKS and not joins and (at == name or marks[at].kind in _STARTS)
 
 
 def _fit(request: Request, reading: Reading) -> _Fit:
@@ -128,8 +130,10 @@ def _fits(context: Context, row: Performed) -> int:
         return 0
     planned = sets[row.set - 1]
     score = int(planned.reps.low <= row.reps <= planned.reps.high)
-    if row.load is None or planned.load is None or planned.load.kg <= 0:
+    if row.load is None or planned.load is None:
         return score
+    if context.is_bodyweight:
+        return score + int(row.load == planned.load)
     share = row.load.kg / planned.load.kg
     return score + (int(row.load == planned.load) if ALIKE_LEAST <= share <= ALIKE_MOST else -3)
 

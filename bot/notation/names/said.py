@@ -151,6 +151,8 @@ HEARD = {
 another word of the session's names."""
 
 
+_HEARD_BESIDE = {"pendulum": "pendlay", "group": "grip", "grab": "grip", "gripped": "grip"}
+"""Those that are words of other exercises or of talk: taken where they stand as in a name, `pendulum rows`."""
 _HEARD_ALONE = frozenset(words("lounge lounges squad squads shrubs cavs carves planck pearls roes"))
 """Those of them that are taken without such a word, before what is no word: `lounges 14s 12 each`."""
 
@@ -162,6 +164,11 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
     begun = _begun(said, place, index)
     if begun is not None:
         return begun
+    beside = _HEARD_BESIDE.get(said[place])
+    pairs = {(beside, singular(w)) for w in said[place + 1 : place + 2]}
+    pairs |= {(w, beside) for w in said[max(0, place - 1) : place]}
+    if beside is not None and said[place] not in index.words and pairs & index.neighbours:
+        return beside
     meant = HEARD.get(said[place])
     if meant is None or (said[place] in index.words and said[place + 1 : place + 2] == ["over"]):
         return _half_meant(said, place, index)

@@ -40,6 +40,9 @@ def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
     return out
 
 
+_SIDED = frozenset(["side", "leg", "arm", "hand"])
+_EACH = (["each"], ["per"], ["either"], ["every"])
+"""What makes of such a word how a count is told: `twelve each side pallof press` names no side press."""
 _PHRASES = frozenset(
     [
         ("hang", "on"),
@@ -132,6 +135,7 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
+            or (mark.text in _SIDED and beside[-1:] in _EACH)
         ):
             flush()
             out.append(mark)

@@ -1,0 +1,97 @@
+"""What a client dictates as it is said: signs by their names, and a load that runs into how many sets there were.
+
+`five comma five full stop` is a list and its end, `are deals` are `rdls`; `sixty three sets of eight` is three sets at
+60, for nobody does sixty-three sets of anything.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from bot.notation.clauses import kind_at, text_at
+from bot.notation.kinds import Kind
+from bot.notation.spoken import NUMBER_WORDS, UNITS
+from bot.notation.tokens import Mark
+
+_COMMAS = ("comma", "komma")
+_PAIRS = {("full", "stop"): Kind.STOP, ("new", "line"): Kind.LINE, ("next", "line"): Kind.LINE}
+_INITIALS = {(one, two): "rdls" for one in ("are", "our", "r", "ar") for two in ("deals", "dls", "dl", "deal")}
+"""Initials as dictation writes them."""
+_FEWEST, _MOST = 2, 6
+"""Sets of one load that are told so (common practice, no source)."""
+_LEAST = 20
+
+
+def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a sign in place of its name: a comma between numbers, the end of a sentence or a line."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark = marks[at]
+        pair = _PAIRS.get((mark.text, text_at(marks, at + 1)))
+        if pair is not None and mark.kind is Kind.WORD and (out or kind_at(marks, at + 2) is not None):
+            out.append(replace(mark, kind=pair, text="." if pair is Kind.STOP else "\n", end=marks[at + 1].end))
+            at += 2
+            continue
+        initials = _INITIALS.get((mark.text, text_at(marks, at + 1)))
+        if initials is not None and (not out or out[-1].kind is not Kind.WORD or _is_counted(out[-1])):
+            out.append(replace(mark, text=initials, end=marks[at + 1].end))
+            at += 2
+            continue
+        listed = mark.text in _COMMAS and out and _is_counted(out[-1]) and not _is_tenth(marks, at + 1)
+        out.append(replace(mark, kind=Kind.COMMA, text=",") if listed else mark)
+        at += 1
+    return out
+
+
+def _is_counted(mark: Mark) -> bool:
+    return mark.kind is Kind.NUM or mark.text in NUMBER_WORDS or mark.text in ("reps", "each", "side", "leg", "arm")
+
+
+def _is_tenth(marks: Sequence[Mark], at: int) -> bool:
+    """`seventy two comma five for ten`: a decimal, before what only a load has behind it."""
+    return text_at(marks, at) in ("five", "5", "25", "75") and text_at(marks, at + 1) in _AFTER_LOAD
+
+
+_AFTER_LOAD = ("for", "kilos", "kg", "by", "x", "kilo", "pounds")
+
+
+def without_opening(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a `right` that opens what is told as talk: `right, three sets of eight each`, no right side."""
+    if not any(m.kind is Kind.RIGHT and m.text == "right" for m in marks) or any(m.kind in _LEFT for m in marks):
+        return list(marks)
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        opens = place == 0 or marks[place - 1].kind in (Kind.LINE, Kind.STOP)
+        if mark.text != "right" or mark.kind is not Kind.RIGHT or not opens:
+            continue
+        end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP)), len(marks))
+        said = marks[place + 1 : end]
+        talks = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK, Kind.COMMA, Kind.STOP, Kind.THEN)
+        talks = talks or text_at(marks, place + 1) in ("so", "the", "then", "i", "ok", "okay", "well", "did")
+        listed = any(m.kind is Kind.EACH for m in said) or sum(m.kind is Kind.NUM for m in said) > _PAIR
+        if talks or listed or any(m.kind is Kind.SETS for m in said):
+            out[place] = replace(mark, kind=Kind.FILL)
+    return out
+
+
+_LEFT = (Kind.LEFT, Kind.L, Kind.LEFTPOST)
+_PAIR = 2
+"""Numbers that one side may be told with: its load and its count."""
+
+
+def sets_apart(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a dictated load and its number of sets as two numbers."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        words = mark.text.split()
+        count = UNITS.get(words[-1]) if words and mark.kind is Kind.NUM and mark.value is not None else None
+        run = count is not None and len(words) > 1 and kind_at(marks, place + 1) is Kind.SETS
+        if count is None or not run or mark.value is None or not _FEWEST <= count <= _MOST or mark.value < _LEAST:
+            out.append(mark)
+            continue
+        cut = mark.end - len(words[-1])
+        load = " ".join(words[:-1])
+        out.append(replace(mark, text=load, end=cut, value=mark.value - count, parts=()))
+        out.append(replace(mark, text=words[-1], start=cut, tight=False, value=Decimal(count), parts=()))
+    return out
