@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.all_but import past_there, with_all_but
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import whole_number
 from bot.notation.record import Record
@@ -230,7 +230,8 @@ def _one_at(marks: Sequence[Mark], at: int) -> _One | None:
         return _One(start, end, name, _value_of(marks, at, value))
     at += kind_at(marks, at) is Kind.DROP and marks[at].text.endswith("to")
     value = _value_at(marks, at)
-    if value is None or kind_at(marks, value) not in _LINKS or marks[value].text == "@":
+    linked = value is not None and (kind_at(marks, value) in _LINKS or text_at(marks, value) == "in")
+    if value is None or not linked or marks[value].text == "@":
         return None
     name = _name_at(marks, _past_fill(marks, value + 1))
     ends = None if name is None else kind_at(marks, name.end)

@@ -52,6 +52,8 @@ def _level_at(marks: Sequence[Mark], place: int) -> int | None:
     at = place + 1
     while kind_at(marks, at) in (Kind.TO, Kind.AT, Kind.WAS, Kind.COLON) or text_at(marks, at) in _TURNED:
         at += 1
+    if kind_at(marks, at) is Kind.SET or kind_at(marks, at - 1) is Kind.SET:
+        return None
     weighed = kind_at(marks, place - 1) in (Kind.NUM, *_WEIGHED)
     counts = kind_at(marks, at + 1) in _OF_COUNTS
     return at if at > place + 1 and kind_at(marks, at) is Kind.NUM and not weighed and not counts else None

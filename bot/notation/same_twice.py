@@ -8,30 +8,38 @@ from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 
-_MORE = 2
 _LINKS = (Kind.X, Kind.FOR)
 
 
 def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
-    """The marks with `same` said twice behind one set as two sets of it; `under`: the exercise under way."""
+    """The marks with `same` said twice behind one set, or `ditto` alone, as two sets; `under`: what is under way."""
     out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        if _is_doubled(marks, place) and _one_told(marks, place) and _opens(marks, place, record, under) > _MORE:
-            if mark.text != "same same":
-                out.pop()
-            number = replace(mark, kind=Kind.NUM, text="2", value=Decimal(2), end=mark.start)
-            out += [number, replace(number, kind=Kind.SETS, text="group", value=None)]
-        out.append(mark)
+    place = 0
+    while place < len(marks):
+        end = _run(marks, place)
+        times = end - place + sum(m.text == "same same" for m in marks[place:end])
+        opens = _opens(marks, place, record, under) if times > 1 else 0
+        behind = _one_told(marks, place) and opens > times
+        alone = marks[place].text == "ditto" and not any(m.kind is Kind.NUM for m in marks) and opens >= times
+        if times > 1 and (behind or alone):
+            last = marks[end - 1]
+            number = replace(last, kind=Kind.NUM, text=str(times), value=Decimal(times), end=last.start)
+            out += [number, replace(number, kind=Kind.SETS, text="group", value=None), last]
+        else:
+            out += marks[place:end]
+        place = end
     return out
 
 
-def _is_doubled(marks: Sequence[Mark], place: int) -> bool:
-    """Whether the word is said for the second time, with nothing between."""
-    mark, before = marks[place], marks[place - 1] if place else None
-    if mark.kind is not Kind.SAME or mark.text == "same same" or before is None:
-        return mark.kind is Kind.SAME and mark.text == "same same"
-    again = before.kind is Kind.AGAIN and mark.text == "and again"
-    return again or (before.kind is Kind.SAME and before.text == mark.text)
+def _run(marks: Sequence[Mark], place: int) -> int:
+    """Where the words of repeating end that start at a place, said again with nothing between."""
+    end = place + 1
+    while end < len(marks) and marks[end].kind is Kind.SAME and marks[place].kind in (Kind.SAME, Kind.AGAIN):
+        again = marks[end - 1].kind is Kind.AGAIN and marks[end].text == "and again"
+        if not again and marks[end - 1].text != marks[end].text:
+            break
+        end += 1
+    return end
 
 
 def _one_told(marks: Sequence[Mark], place: int) -> bool:

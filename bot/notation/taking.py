@@ -10,6 +10,7 @@ from bot.notation.binding import Bound
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground
 from bot.notation.kinds import Kind
+from bot.notation.order.as_planned import LIGHTER
 from bot.notation.ranking import Ranked
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
@@ -66,7 +67,7 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
         take(draft, plan_ways(context, 1, planned.start, planned.end, label=int(label)), place)
         return
     if context.worked and context.open_sets:
-        lighter = any(isinstance(a, Sign) and a.text.startswith("back") for a in atoms)
+        lighter = any(isinstance(a, Sign) and a.text.startswith(LIGHTER) and not a.text.endswith(" set") for a in atoms)
         count = len(context.open_sets) if lighter else 1
         take(draft, plan_ways(context, count, planned.start, planned.end, needs_load=True), place)
         return

@@ -186,6 +186,9 @@ def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
     shaped = [m for m in shape_marks(marks, True) if m.kind is not Kind.GAP]
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
     numbers = [m for m in shaped if m.kind is Kind.NUM]
+    stages = {r.stage for n in labels for r in record.rows((last.exercise, n))}
+    if any(m.kind is kind and stage not in stages for m in shaped for kind, stage in _STAGES):
+        return False
     return (
         bool(shaped)
         and shaped[0].kind is Kind.LABEL
@@ -193,6 +196,9 @@ def _relabels(marks: Sequence[Mark], record: Record, under: str | None) -> bool:
         and 0 < len(numbers) <= 2
         and bool(record.rows((last.exercise, labels[0])))
     )
+
+
+_STAGES = ((Kind.DROP, Stage.DROP), (Kind.MINI, Stage.MINI))
 
 
 def takes_back(piece: Sequence[Mark]) -> bool:

@@ -9,9 +9,9 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import AskKind
 from bot.notation.context import Context
-from bot.notation.corrections.continued import with_continuations
+from bot.notation.corrections.continued import which_continuation, with_continuations, with_one_changed
 from bot.notation.corrections.honest import honest_values
-from bot.notation.corrections.meant import Correction, read_correction
+from bot.notation.corrections.meant import SIDES, Correction, read_correction
 from bot.notation.corrections.revised import Values, apply_values
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -41,7 +41,8 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     of_drop = said.stage is None and _is_of_drop(shaped, record, numbered=numbered)
     if of_drop:
         said = replace(said, stage=Stage.DROP)
-    whole = [] if numbered else _each_set(said, record, place)
+    of_one = numbered or any(m.kind in (*SIDES, Kind.LASTSET) for m in shaped)
+    whole = [] if of_one else _each_set(said, record, place)
     for one, (reps, at) in zip(whole, said.counts, strict=True) if whole else ():
         record.change(one, lambda gone, reps=reps, at=at: apply_values(gone, Values(reps=reps, reps_at=at)))  # type: ignore[misc]
     if whole:
@@ -63,6 +64,12 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         continued = said.stage is not None and sum(r.stage is said.stage for r in rows) > 1
         if continued and len(said.counts) > 1:
             record.change(key, lambda gone: with_continuations(gone, said))
+            record.last_exercise = where
+            continue
+        many = sum(r.stage is said.stage for r in rows)
+        nth = which_continuation(shaped, many) if continued and len(said.counts) == 1 else None
+        if nth is not None:
+            record.change(key, lambda gone, nth=nth: with_one_changed(gone, said, nth))  # type: ignore[misc]
             record.last_exercise = where
             continue
         if continued and not any(m.kind is Kind.ALL for m in shaped):

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.answer import AskKind
 from bot.notation.corrections import is_correction, takes_back
 from bot.notation.corrections.amending import correct
+from bot.notation.corrections.drops import parted_drop
 from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
@@ -30,6 +31,8 @@ from bot.notation.tokens import Mark
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    if draft.record.replaces and _keeps_rest(piece):
+        return []
     denied = denied_behind(piece)
     if denied and _has_open(draft):
         return amend(draft, masked(piece, denied))
@@ -82,6 +85,11 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         rest = list_again(piece, draft.record)
         draft.note_replaced((piece[0].start, piece[-1].end))
         return rest
+    drop = parted_drop(piece, draft.record, draft.record.last(place)) if stored else None
+    if drop is not None and all(_corrects(draft, part) for part in drop):
+        for part in drop:
+            _correct(draft, part, place)
+        return []
     plain = put_plainly(piece, draft.record, place) if stored else None
     head, rest = with_next(piece)
     corrects = _corrects(draft, head if rest else piece)
@@ -94,6 +102,12 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _correct(draft, plain, place)
         return []
     return piece
+
+
+def _keeps_rest(piece: Sequence[Mark]) -> bool:
+    """`reps the same`, `same weight`: behind a correction, what of the set stays as it was."""
+    said = [m.kind for m in piece if m.kind not in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.WAS)]
+    return said in ([Kind.SAMEREPS], [Kind.SAMELOAD])
 
 
 def _means_another(draft: Draft, piece: Sequence[Mark]) -> bool:

@@ -9,6 +9,7 @@ from bot.notation.corrections.idle import without_kept_counts, without_misloads,
 from bot.notation.corrections.mistyped import without_mistyped
 from bot.notation.corrections.planned_other import with_own_numbers
 from bot.notation.kinds import Kind
+from bot.notation.order.repeats import as_back_then
 from bot.notation.tokens import Mark
 
 _CUES = (Kind.MEANT, Kind.SORRY, Kind.NO)
@@ -19,6 +20,7 @@ _BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
+    marks = as_back_then(marks)
     plain = without_side_talk(without_misloads(without_remarks(without_kept_counts(with_own_numbers(marks)))))
     return _rated_again(_out_of_brackets(told_again(without_mistyped(plain))))
 

@@ -16,7 +16,9 @@ def confirmed(marks: Sequence[Mark]) -> set[int]:
     """
     out: set[int] = set()
     for place, mark in enumerate(marks):
-        if mark.text not in _RIGHT or not place or not _is_said_right(marks[place - 1]):
+        if mark.text not in _RIGHT | _AS_IT_WAS or not place or not _is_said_right(marks[place - 1]):
+            continue
+        if mark.text in _AS_IT_WAS and not any(m.kind in (Kind.DROP, Kind.MINI) for m in marks[place - 2 : place]):
             continue
         start, end = part_of(marks, place)
         start = max(
@@ -65,7 +67,7 @@ _AIMS = (Kind.FILL, Kind.ORD, Kind.SET, Kind.SETS, Kind.DROP, Kind.DROPPED, Kind
 def _is_said_right(before: Mark) -> bool:
     """`is`, `was`, `drop's`, `the drop was`."""
     said = before.text.split()
-    return before.kind is Kind.WAS or (before.kind in (Kind.DROP, Kind.MINI) and bool(said))
+    return before.kind is Kind.WAS or before.text in _STAYS or (before.kind in (Kind.DROP, Kind.MINI) and bool(said))
 
 
 def _is_set_number(marks: Sequence[Mark], place: int) -> bool:
@@ -74,4 +76,6 @@ def _is_set_number(marks: Sequence[Mark], place: int) -> bool:
     return marks[place].kind is Kind.NUM and before in (Kind.SET, Kind.SETS, Kind.ORD, Kind.LASTSET)
 
 
+_STAYS = frozenset(["stays", "stayed", "remains", "stay", "still", "stands", "keeps", "kept"])
+_AS_IT_WAS = frozenset(["same", "the same", "unchanged", "as it was", "as is", "as before"])
 _RIGHT = frozenset(["right", "fine", "ok", "okay", "correct", "good", "accurate"])

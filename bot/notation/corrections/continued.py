@@ -2,10 +2,35 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.notation.answer import Source
 from bot.notation.corrections.meant import Correction
 from bot.notation.grounds import Ground, Told
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+
+def with_one_changed(rows: Sequence[Told], said: Correction, number: int) -> list[Told]:
+    """A set with one of its continuations as it is told again: `last mini was a 2` (-1), `second mini was 3` (1)."""
+    places = [i for i, t in enumerate(rows) if t.row.stage is said.stage]
+    reps, at = said.counts[0]
+    out = list(rows)
+    was = out[places[number]]
+    out[places[number]] = Told(replace(was.row, reps=reps), replace(was.grounds, reps=Ground(Source.SAID, at)))
+    return out
+
+
+def which_continuation(shaped: Sequence[Mark], many: int) -> int | None:
+    """Which of so many minis (or drops) is named: `last mini`, `the second drop`; `None` where none is."""
+    for before, mark in pairwise(shaped):
+        if mark.kind not in (Kind.MINI, Kind.DROP):
+            continue
+        if before.kind in (Kind.LASTREP, Kind.LASTSET):
+            return -1
+        ordinal = before.kind in (Kind.ORD, Kind.LABEL) and before.value is not None
+        return int(before.value or 0) - 1 if ordinal and 0 < int(before.value or 0) <= many else None
+    return None
 
 
 def with_continuations(rows: Sequence[Told], said: Correction) -> list[Told]:

@@ -75,14 +75,14 @@ def without_misloads(marks: Sequence[Mark]) -> list[Mark]:
         loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
         plain = not any(m.kind in (*_LINKS, Kind.NOT) or (m.kind is Kind.SORRY and m.text not in _OWNED) for m in part)
         if said & _LOADING and said & _WRONGLY and plain and numbers[0].value in loads:
-            out[start:stop] = [
-                m if m.kind in EDGES else replace(m, kind=Kind.FILL, value=None, parts=()) for m in part
-            ]
+            out[start:stop] = [m if m.kind in EDGES else replace(m, kind=Kind.FILL, value=None, parts=()) for m in part]
     return out
 
 
 _VALUED = (Kind.NUM, Kind.CLOCK, Kind.NAME, Kind.SAME, Kind.PLANNED, Kind.BODY)
 _OWNED = frozenset(["my mistake", "mistake", "my bad", "my fault", "my error"])
+
+
 def without_kept_counts(marks: Sequence[Mark]) -> list[Mark]:
     """`that was 50 not 55, reps right`: in a correction of a load, that the repetitions stay as they are."""
     if not any(m.kind in _CORRECTING for m in marks):

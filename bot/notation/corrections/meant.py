@@ -98,7 +98,7 @@ def _new_and_old(marks: Sequence[Mark]) -> tuple[list[Mark], list[Mark]]:
             is_old = True
         elif is_old and mark.kind in (Kind.COMMA, Kind.MEANT, Kind.SORRY, Kind.WAS, Kind.STOP, Kind.AND) and old:
             is_old = False
-        elif mark.kind is Kind.LABEL:
+        elif mark.kind is Kind.LABEL or (is_old and mark.kind is Kind.EACH):
             continue
         (old if is_old and mark.kind not in (Kind.NOT, Kind.WROTE) else new).append(mark)
     return new, old

@@ -57,6 +57,12 @@ def _listed_at(marks: Sequence[Mark], at: int) -> bool:
     return kinds == [Kind.NAME, Kind.NUM, Kind.NUM, Kind.NUM]
 
 
+def _counted_at(marks: Sequence[Mark], at: int) -> bool:
+    """Whether nothing but a count is told from here on: `8 as well`, behind `and this one`."""
+    rest = [m.kind for m in marks[at + 1 :] if m.kind is not Kind.REPS]
+    return kind_at(marks, at) is Kind.NUM and all(kind is Kind.FILL for kind in rest)
+
+
 def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """Whether a stored set is corrected on the left, and a whole one is told on the right."""
     told = [i for i, m in enumerate(left) if m.kind is Kind.NUM and not (i and left[i - 1].kind is Kind.SET)]
@@ -65,7 +71,7 @@ def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
         return False
     at = 0
     now = False
-    while at < len(right) and not (_entry_at(right, at) or _listed_at(right, at)):
+    while at < len(right) and not (_entry_at(right, at) or _listed_at(right, at) or (now and _counted_at(right, at))):
         said = set(right[at].text.split())
         leads = right[at].kind in (Kind.NAME, Kind.COLON, Kind.SET, Kind.ANOTHER) or right[at].kind in (
             *_LINKS,

@@ -26,7 +26,7 @@ def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
     if where is None or not any(m.kind is Kind.NUM for m in piece):
         return piece
     context = record.context(where)
-    piece = _named_ahead(lighter_open(piece, context), context)
+    piece = _all_of_value(_named_ahead(lighter_open(piece, context), context), context)
     return _only_on(_both(by_part(_set_before(_by_value(piece, record, place), record, where), context), context))
 
 
@@ -60,6 +60,30 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
         was = replace(piece[cue], kind=Kind.MEANT, text="was")
         return [*piece[:at], named, _label(piece[at + 1], rows[0].set), was, *piece[cue + 1 : new + 1],
                 *unit, *piece[new + 1 + bool(unit and kind_at(piece, new + 1) is Kind.REPS) :]]  # fmt: skip
+    return piece
+
+
+def _all_of_value(piece: list[Mark], context: Context) -> list[Mark]:
+    """`both of the 225 sets were 235`, `the 8s were 9s`: every stored set that was that."""
+    for at in range(1, len(piece) - 2):
+        end = at + 1
+        while kind_at(piece, end) in (Kind.S, Kind.SETS, Kind.SET, Kind.KG, Kind.LB) or text_at(piece, end) == "ones":
+            end += 1
+        plural = kind_at(piece, end - 1) in (Kind.S, Kind.SETS) or text_at(piece, end - 1) == "ones"
+        told = kind_at(piece, end) in _CUES and kind_at(piece, _past_fill(piece, end + 1)) is Kind.NUM
+        if kind_at(piece, at) is not Kind.NUM or end == at + 1 or not plural or not told:
+            continue
+        start = at
+        while start and (
+            piece[start - 1].kind in (Kind.FILL, Kind.EACH, Kind.ALL) or text_at(piece, start - 1) == "two"
+        ):
+            start -= 1
+        sets = list(dict.fromkeys(p.set for p in context.worked if p.set and _was(p, piece[at].value, None)))
+        both = any(m.text in ("both", "two") for m in piece[start:at])
+        if not sets or start == at or (both and len(sets) != len(("both", "of"))):
+            continue
+        was = replace(piece[end], kind=Kind.MEANT, text="was")
+        return [*piece[:start], *(_label(piece[at], number) for number in sets), was, *piece[end + 1 :]]
     return piece
 
 

@@ -49,15 +49,19 @@ def rated_last(sentence: list[Mark]) -> list[Mark]:
     forgot = any(set(m.text.split()) & _FORGOTTEN for m in sentence[:place])
     at = place + 1
     while at < len(sentence) and (
-        sentence[at].kind in _AFTER_RATE or (forgot and sentence[at].kind is Kind.COMMA) or _is_count(sentence, at)
+        sentence[at].kind in _AFTER_RATE
+        or sentence[at].text in _LOWS
+        or (forgot and sentence[at].kind is Kind.COMMA)
+        or _is_count(sentence, at)
     ):
         at += 1
     if at == place + 1 or at >= len(sentence) or sentence[at].kind is not Kind.NUM:
         return sentence
-    kept = [m for m in sentence[place + 1 : at] if m.kind not in (Kind.COMMA, Kind.FOR, Kind.AT)]
+    kept = [m for m in sentence[place + 1 : at] if m.kind not in (Kind.COMMA, Kind.FOR, Kind.AT, Kind.WORD)]
     return [*sentence[:place], *kept, sentence[place], *sentence[at:]]
 
 
+_LOWS = frozenset(["single", "double", "triple", "top", "set"])
 _FORGOTTEN = frozenset(["forgot", "forget", "forgotten", "missed", "missing", "add", "adding", "also"])
 
 

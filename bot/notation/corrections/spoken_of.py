@@ -19,7 +19,20 @@ _FEW = 6
 
 def spoken_of(sentence: list[Mark]) -> list[Mark]:
     """A sentence with the sets that it corrects in plain wording."""
-    return _had_on(_no_plates(_low(_also(_numbered(_whole_time(_apology(sentence)))))))
+    return _had_on(_no_plates(_low(_also(_numbered(_whole_time(_without_drop(_apology(sentence))))))))
+
+
+def _without_drop(sentence: list[Mark]) -> list[Mark]:
+    """`the last one, before the drop, was 12`: the work set, and nothing of its drop."""
+    for place, mark in enumerate(sentence[:-1]):
+        apart = mark.text in _APART and sentence[place + 1].kind in (Kind.DROP, Kind.MINI)
+        if apart and kind_at(sentence, place + 2) is not Kind.NUM and any(m.kind in _CUES for m in sentence):
+            gone = [replace(m, kind=Kind.FILL) for m in sentence[place : place + 2]]
+            return [*sentence[:place], *gone, *sentence[place + 2 :]]
+    return sentence
+
+
+_APART = frozenset(["before", "without", "not counting", "excluding", "ahead of", "prior to", "leaving out", "minus"])
 
 
 def _apology(sentence: list[Mark]) -> list[Mark]:
@@ -63,6 +76,16 @@ def _numbered(sentence: list[Mark]) -> list[Mark]:
     return sentence
 
 
+def _low_that_was(ahead: list[Mark]) -> list[Mark]:
+    """The words before what it was: `top single`, `that triple`, as the set that was told with so many repetitions."""
+    if len(ahead) < _TWO_WORDS or ahead[-1].text not in _LOWS or ahead[-2].text not in _LED_LOW:
+        return ahead
+    the, low = replace(ahead[-2], kind=Kind.FILL, text="the"), ahead[-1]
+    return [*ahead[:-2], the, replace(low, kind=Kind.NUM, value=Decimal(_LOWS[low.text]), parts=())]
+
+
+_TWO_WORDS = 2
+_LED_LOW = frozenset(["top", "the", "that", "my", "heavy"])
 _PLATES = frozenset(
     ["chucked", "forgot", "had", "added", "put", "threw", "left", "missed", "stuck", "slapped", "loaded"]
 )
@@ -112,7 +135,9 @@ def _also(sentence: list[Mark]) -> list[Mark]:
 def _low(sentence: list[Mark]) -> list[Mark]:
     """`the third set was a triple, not a double`: so many repetitions."""
     cue = next((i for i, m in enumerate(sentence) if m.kind in (*_CUES, Kind.SORRY)), None)
-    named = any(m.kind in (*_NAMING, Kind.NAME, Kind.NOT) or "that" in m.text.split() for m in sentence)
+    sentence = sentence if cue is None else [*_low_that_was(sentence[:cue]), *sentence[cue:]]
+    led = cue is not None and kind_at(sentence, cue - 1) is Kind.NUM
+    named = led or any(m.kind in (*_NAMING, Kind.NAME, Kind.NOT) or "that" in m.text.split() for m in sentence)
     if cue is None or not named or any(m.kind is Kind.X for m in sentence):
         return sentence
     out: list[Mark] = []

@@ -130,7 +130,8 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
         end = _number(piece, at + 1)[1]
         rest = [n for n in stored if n not in named]
         return (rest, _past_sets(piece, end)) if rest else ([], at)
-    if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _is_end(piece, at + 1):
+    wrote = kind_at(piece, at - 2) is Kind.WROTE
+    if mark.kind is Kind.EACH and mark.text == "both" and len(stored) == 2 and _is_end(piece, at + 1) and not wrote:
         return list(stored), at + 1
     count, end = _number(piece, at)
     told = kind_at(piece, end) is Kind.SETS and kind_at(piece, end + 1) is Kind.NUM

@@ -45,13 +45,15 @@ def _is_rated_whole(piece: Sequence[Mark], record: Record) -> bool:
     """`okay so that was 47.5 for 7, could have done one more`: a whole set with its effort, unlike the one before."""
     last, opens = record.last(record.last_exercise), _opens(piece, record)
     marks = [m for m in piece if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    while marks and (marks[0].kind is Kind.COMMA or marks[0].text in ("right", "done")):
+        del marks[0]
     at = next((i for i, m in enumerate(marks) if m.kind in (Kind.X, Kind.FOR)), 0)
     pair = marks[at - 1 : at + 2 : 2] if at > 1 else []
     said = kind_at(marks, 0) is Kind.WAS and len(pair) == 2 and all(m.kind is Kind.NUM for m in pair)
     rated = any(
-        m.kind in _RATES or m.text == "@" or (m.text == "left" and kind_at(marks, i - 1) is Kind.NUM)
+        m.kind in _RATES or m.text == "@" or (m.text == "left" and i > at + 2 and kind_at(marks, i - 1) is Kind.NUM)
         for i, m in enumerate(marks)
-        if i > at + 2 - (m.text == "@")
+        if i > at + 1
     )
     if last is None or not opens or not said or not rated or any(m.kind in _OF_STORED for m in marks):
         return False

@@ -119,7 +119,7 @@ STEPS = (
     step(shared_counts),
     step(work_sets),
     step(set_ranges, (Kind.SET, Kind.SETS)),
-    step(all_sets, (Kind.ALL, Kind.SAME)),
+    step(all_sets, (Kind.ALL, Kind.SAME, "all")),
     step(likes, ("like", Kind.SAME)),
     step(one_hand, (Kind.TOTAL, "both")),
     step(same_but, (Kind.SAME, Kind.AGAIN)),

@@ -10,6 +10,8 @@ from bot.notation.tokens import Mark
 
 _MOST = 6
 """Sets that are counted without the word: `two as planned`."""
+LIGHTER = ("back", "down", "drop down", "lighter", "volume")
+"""Words that the names of the sets behind the heaviest one begin with."""
 _LINKS = ("but", "at", "with", "only", "just", "now")
 
 
@@ -81,7 +83,7 @@ _WENT = (Kind.FILL, Kind.WAS, Kind.MORE, Kind.DONE, Kind.WORKSET)
 
 def is_lighter(mark: Mark) -> bool:
     """`back offs`, `down sets`: the sets behind the heaviest one."""
-    return mark.kind in (Kind.SETS, Kind.WORKSET) and mark.text.startswith(("back", "down"))
+    return mark.kind in (Kind.SETS, Kind.WORKSET) and mark.text.startswith(LIGHTER)
 
 
 def _other_load(marks: list[Mark]) -> list[Mark]:

@@ -22,6 +22,7 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     numbered = after is Kind.NUM
     if mark.kind in (Kind.SAME, Kind.AGAIN) and mark.text in _REPEATS and numbered:
         whole = kind_at(marks, place + 2) in LOADED or kind_at(marks, place + 2) in OF_LOAD
+        whole = whole or kind_at(marks, place - 1) is kind_at(marks, place + 2) is Kind.TIMES
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
     if mark.kind is Kind.SAME and not any(m.kind is Kind.NUM for m in marks[:place]) and _is_entry(marks, place + 1):
         return replace(mark, kind=Kind.FILL)

@@ -3,6 +3,7 @@
 `same as set 1` names the set that is repeated.
 """
 
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -15,6 +16,10 @@ from bot.notation.wordlist import words
 
 _LIKE = frozenset(words("like those them that it these same identical as"))
 _REPEATING = (Kind.SAME, Kind.ANOTHER, Kind.AGAIN, Kind.MORE, Kind.TIMES, Kind.THEREST)
+_SAMES = (Kind.SAME, Kind.SAMEREPS, Kind.SAMELOAD)
+_PERIODS = frozenset(words("week weeks session workout month block cycle phase wk year"))
+_COMPARING = (Kind.FILL, Kind.GAP, Kind.AT, Kind.AND, Kind.FOR, Kind.WORD)
+_WHOLE = ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 _LIMBS = frozenset(words("legs arms sides feet hands leg arm side both"))
 
 
@@ -23,6 +28,23 @@ def repeats(marks: list[Mark]) -> list[Mark]:
     if not any(m.kind in _REPEATING or m.text == "like" for m in marks):
         return marks
     return _once(same_rest(_of_set(_likened(_alike(marks)))))
+
+
+def as_back_then(marks: Sequence[Mark]) -> list[Mark]:
+    """`100x10, same as last week`, `same number as in week 1`: behind a whole set, how it compares, and no set more."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind not in _SAMES or not any([m.kind for m in marks[i : i + 3]] in _WHOLE for i in range(place)):
+            continue
+        end = part_of(marks, place)[1]
+        rest = marks[place + 1 : end]
+        said = {w for m in rest for w in m.text.split()}
+        as_then = mark.text.endswith(("as last", "as the last")) or bool({"as", "like"} & said)
+        numbered = [i for i, m in enumerate(rest) if m.kind is Kind.NUM and i and rest[i - 1].text in _PERIODS]
+        plain = all(m.kind in _COMPARING or i in numbered for i, m in enumerate(rest))
+        if plain and as_then and said & _PERIODS:
+            out[place:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place:end]]
+    return out
 
 
 def _alike(marks: list[Mark]) -> list[Mark]:

@@ -28,7 +28,7 @@ def same_so_many(marks: list[Mark]) -> list[Mark]:
     while start < len(marks):
         end = next((i for i in range(start, len(marks)) if marks[i].kind in EDGES), len(marks))
         for place in _starts(marks, start, end):
-            count = _count(marks[place:end])
+            count = None if _counts_once_more(marks, place) else _count(marks[place:end])
             if count is not None and any(m.kind is Kind.NUM for m in marks[:place]):
                 out += [*marks[start:place], *_sets(marks[place], marks[end - 1], count)]
                 break
@@ -42,6 +42,12 @@ def same_so_many(marks: list[Mark]) -> list[Mark]:
 def _starts(marks: Sequence[Mark], start: int, end: int) -> list[int]:
     """Where words of repeating may start in a part: at its start, and at `same` behind the set that is repeated."""
     return [start, *(i for i in range(start + 1, end) if marks[i].kind is Kind.SAME and marks[i].text != "same same")]
+
+
+def _counts_once_more(marks: Sequence[Mark], place: int) -> bool:
+    """`6 times and again 6 times`: the repetitions of another set, told in the words of those before."""
+    told = [kind_at(marks, place + n) for n in (-2, -1, 1, 2)]
+    return told == [Kind.NUM, Kind.TIMES] * 2 and marks[place].text == "and again"
 
 
 def _sets(first: Mark, last: Mark, count: int) -> list[Mark]:
