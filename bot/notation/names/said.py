@@ -165,10 +165,11 @@ def _meant(said: Sequence[str], place: int, index: Index) -> str:
     if begun is not None:
         return begun
     beside = _HEARD_BESIDE.get(said[place])
-    pairs = {(beside, singular(w)) for w in said[place + 1 : place + 2]}
-    pairs |= {(w, beside) for w in said[max(0, place - 1) : place]}
-    if beside is not None and said[place] not in index.words and pairs & index.neighbours:
-        return beside
+    if beside is not None and said[place] not in index.words:
+        pairs = {(beside, singular(w)) for w in said[place + 1 : place + 2]}
+        pairs |= {(w, beside) for w in said[max(0, place - 1) : place]}
+        if pairs & index.neighbours:
+            return beside
     meant = HEARD.get(said[place])
     if meant is None or (said[place] in index.words and said[place + 1 : place + 2] == ["over"]):
         return _half_meant(said, place, index)
