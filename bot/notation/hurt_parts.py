@@ -132,7 +132,8 @@ def _compared(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         while end < len(marks) and marks[end].kind not in EDGES and marks[end].kind is not Kind.NUM:
             end += 1
         said = [w for m in marks[place:end] for w in m.text.split()]
-        if before in hurt and said[1:2] == ["as"] and set(said) & _THEN and not set(said) & _SETS:
+        like = said[1:2] == ["as"] or bool(set(said[1:3]) & set(WEEKDAYS))
+        if before in hurt and like and set(said) & _THEN and not set(said) & _SETS:
             out |= set(range(place, end))
     return out
 

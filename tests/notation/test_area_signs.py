@@ -357,3 +357,154 @@ def test_the_same_that_is_only_asked_about_is_no_set(asked: str) -> None:
     for done in ((), ("Bench Press#1 60x6",)):
         got = read(asked, *done, current="Bench Press")
         assert (got.ask, got.performed, got.question) == (None, (), True), asked
+
+
+FAMILIES = [
+    (["my breath is", "breathing is"], ["a fight", "getting cut", "not going back to normal"]),
+    (["breathless", "winded", "out of breath"], ["tying my laces", "doing nothing", "lying in bed", "on the sofa"]),
+    (["my lungs wont", "my lungs dont"], ["fill", "open", "take air"]),
+    (["hurts", "sharp pain", "stabbing"], ["when i inhale", "with every breath", "breathing in"]),
+    (["someones parked a van", "an elephant is sitting", "there is a slab"], ["on my chest", "across the chest"]),
+    (["my heart", "my pulse"], ["stumbled then thudded", "is irregular", "did a somersault", "stopped for a second"]),
+    (["vision", "my sight"], ["went spotty", "went", "got all patchy", "is closing"]),
+    (["the room", "the gym", "everything"], ["did a loop", "tipped over", "lurched sideways"]),
+    (["next thing i know", "next i remember"], ["im on the floor", "people over me", "sat against the wall"]),
+    (["i lost"], ["five seconds", "a few seconds there", "10 seconds i think"]),
+    (["mate slapped me", "someone shook me"], ["awake", "back to consciousness"]),
+    (["my words", "the words"], ["wont come", "came out wrong", "wouldnt come out"]),
+    (["my mouth", "one eyelid", "my smile"], ["wont move", "is drooping on one side", "is uneven on the left"]),
+    (["cant"], ["do up my buttons", "turn the key", "undo the jar", "make a fist", "hold a pen"]),
+    (["my arm", "left hand", "my foot"], ["just hangs", "dangles", "is floppy", "wont wake up"]),
+    (["i keep dropping"], ["cups since tuesday", "my keys lately"]),
+    (["one calf is", "my calf is"], ["fatter than the other", "twice its size", "swollen since the long drive"]),
+    (["bicep", "pec"], ["popped and theres a dent", "ripped clean off", "snapped, now theres a lump"]),
+    (["calf", "achilles"], ["went bang like someone kicked it", "popped, was like being shot"]),
+    (["peed", "leaked"], ["during the squats", "on the last rep", "on the platform"]),
+    (["no control of", "no control over"], ["my bladder", "my bowels"]),
+    (["peeing", "weeing"], ["black coffee", "cola", "tea"]),
+    (["legs feel", "my hand feels"], ["disconnected", "like they are detached"]),
+]
+"""Who or what, and what is wrong with it: each of the first with each of the second."""
+
+
+@pytest.mark.parametrize(
+    "said", [f"{who} {wrong}" for whos, wrongs in FAMILIES for who, wrong in product(whos, wrongs)]
+)
+def test_a_family_of_signs_is_urgent(said: str) -> None:
+    """Alone, and beside a set, which is kept."""
+    got = read_pain(said).pain
+    assert got is not None
+    assert got.urgent
+    beside = read(f"60x5. {said}", "Bench Press#1 60x6", current="Bench Press")
+    assert (beside.ask, beside.replaces, beside.performed) == (None, (), rows("Bench Press#2 60x5"))
+    assert beside.pain is not None
+
+
+NO_SIGN = """
+lost 10 sec on my plank
+lost a couple of secs on the sprint
+lost my grip for a second
+was out for a bit with flu, bench felt heavy
+no air in the gym, aircon broken
+no air in the tyre so i walked
+cushion under my knees
+heart skipped a beat when i saw 140 on the bar
+had a coffee, peed, then 60x5
+cant speak highly enough of this plan
+hold num 2 was 40 sec
+arm hangs straight at the bottom of the row
+dead hang 40 sec
+fist bump coach 60x5
+cant find my key to the locker
+said the wrong words, meant squats
+band round my knees 15 reps
+next week is when i know
+dropped my phone on the mat lol
+best man speech on saturday so no training
+weak left glute
+i blacked out the date in my diary
+my boss wants me back
+slipped a disc in 2018, been fine for years
+elbows are slow in the catch
+"""
+
+
+@pytest.mark.parametrize("said", _lines(NO_SIGN))
+def test_what_only_sounds_like_a_sign_is_none(said: str) -> None:
+    """Of things, training, others' words and long ago."""
+    assert read_pain(said).pain is None
+
+
+WHISPERED = """
+hip|quick stab in the hip, didnt come back
+|had a pinch earlier, gone
+piriformis|my piriformis again
+knee|the knee, again
+elbow|its nothing, elbow
+neck|im fine, just the neck
+shoulder|could feel the old shoulder thing
+elbow|my old mate the left elbow is back
+elbow|elbow isnt 100
+groin|something small in the groin
+kneecap|hot spot on my kneecap
+toe|toe got stood on
+back|there was a moment with my back on rep 3
+knee|knee wants a word
+neck|slept on my neck wrong
+foot|plantar thing is back
+shoulder|both shoulders sore in the joint
+wrist|my left wrist hurts when its bent back
+"""
+
+
+@pytest.mark.parametrize("row", _lines(WHISPERED))
+def test_a_whisper_is_heard(row: str) -> None:
+    """Made light of, over again, or only named."""
+    where, text = row.split("|")
+    got = read_pain(text).pain
+    assert got is not None
+    assert (got.where, got.urgent, got.score) == (where or None, False, None)
+
+
+ENDED = [
+    "ended at 5",
+    "called it at 5",
+    "cut it at 5",
+    "left it at 5",
+    "racked it at 5",
+    "finished on 5",
+    "stopped at 5",
+]
+WHY = ["knee hurts so i", "hip pinched so i", "my lower back grabbed so i", "elbow niggled, so"]
+
+
+@pytest.mark.parametrize(("why", "ended"), list(product(WHY, ENDED)))
+def test_a_set_that_a_hurt_ended_is_kept(why: str, ended: str) -> None:
+    """The number is of repetitions, no score."""
+    got = read(f"{why} {ended}", "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.skipped, got.performed) == (None, (), rows("Bench Press#2 60x5"))
+    assert got.pain is not None
+    assert got.pain.score is None
+
+
+APPOINTED = ["be there at 8", "see you at 8", "home at 7", "training at 7 instead"]
+
+
+@pytest.mark.parametrize("said", APPOINTED)
+def test_a_time_of_day_is_no_score(said: str) -> None:
+    """Behind a hurt."""
+    assert read_pain(f"knee hurts, {said}").pain == PainSaid("knee", None, None, urgent=False)
+
+
+@pytest.mark.parametrize("said", ["same as last week", "same as monday", "same as last time", "same as usual"])
+def test_how_a_hurt_compares_repeats_no_set(said: str) -> None:
+    """`knee 2 out of 10, same as last week`."""
+    for text in (f"60x5, left knee 2/10, {said}", f"60x5. knee hurts {said}"):
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.performed) == (None, rows("Bench Press#2 60x5")), text
+
+
+def test_what_a_body_stops_doing_skips_nothing() -> None:
+    """`my legs stopped working`."""
+    got = read("my legs stopped working 60x5", "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.skipped, got.performed) == (None, (), rows("Bench Press#2 60x5"))

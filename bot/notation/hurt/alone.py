@@ -111,12 +111,30 @@ def named_alone(scene: Passage) -> list[tuple[Mark, Spot]]:
             low -= 1
         while high < len(scene.tokens) and not scene.ends(high) and scene.tokens[high].kind is Kind.WORD:
             high += 1
-        around = scene.words(low, spot.first) | scene.words(spot.end, high)
-        only = around <= _NOTHING_ELSE and around & _TOLD
+        if high < len(scene.tokens) and scene.tokens[high].gap is Gap.SOFT and scene.word(high) in ("again", "same"):
+            high += 1
+        dismissed = low > 0 and scene.tokens[low].gap is Gap.SOFT and _dismissed(scene, low)
+        around = scene.words(low, spot.first) | scene.words(spot.end, high) | ({"that", "it"} if dismissed else set())
+        only = around <= _NOTHING_ELSE and around & _TOLD and scene.ends(high)
         told = around & {"my", "old", "bad", "again", "that", "mine"} or (scene.word(spot.first - 1) == "of")
         if joint and only and told and spot.mine is not False:
             out.append((Mark(low, high, None, spot.place), spot))
     return out
+
+
+_SMALL = word_set("nothing fine ok okay minor serious major big deal worry worries panic silly tiny small niggly")
+_AND_SO_ON = word_set(
+    "it's it is 's i'm im i am no not don't all probably prob only just a too so really very to thing"
+)
+
+
+def _dismissed(scene: Passage, end: int) -> bool:
+    """`its nothing, elbow`, `i'm fine, just the neck`: all that is said before is that it is nothing much."""
+    first = end
+    while first > 0 and scene.tokens[first].gap is not Gap.HARD and end - first < 5:
+        first -= 1
+    said = scene.words(first, end)
+    return scene.tokens[first].gap is Gap.HARD and said <= _SMALL | _AND_SO_ON and bool(said & _SMALL)
 
 
 def bare_reasons(scene: Passage) -> list[tuple[Mark, Spot]]:

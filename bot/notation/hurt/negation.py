@@ -28,8 +28,10 @@ _HARMLESS = word_set(
 )
 """After `not pain, only …` these are no exception."""
 _NEVER = word_set("never not haven't hadn't hasn't")
+_THIS = word_set("this so")
+"""Behind a `never` these say that it is more than ever: `never been this bad`."""
 _DENIALS = word_set("free none nope nil zero zilch nada nowhere")
-_ALL_WELL = word_set("all nothing fine good none thanks pain im i'm feeling feels")
+_ALL_WELL = word_set("just all nothing fine good none thanks pain im i'm feeling feels")
 _LISTED = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),
     *(Cue.FAINT, Cue.QUALITY, Cue.WHISPER, Cue.PRESSURE, Cue.WINDED, Cue.HEADACHE, Cue.CONDITION, Cue.INJURED),
@@ -70,7 +72,9 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False
-    if scene.word(no.first) in _NEVER and scene.words(mark.end, mark.end + 3) & {"before", "like"}:
+    never = scene.word(no.first) in _NEVER
+    more = scene.word(mark.first - 1) in _THIS or "such" in scene.words(no.end, mark.first)
+    if never and (more or scene.words(mark.end, mark.end + 3) & {"before", "like"}):
         return False
     parts = scene.once("parts", scene.found[0], lambda: _parts(scene))
     for index in range(no.end, mark.first + 1):

@@ -24,7 +24,10 @@ def gone(scene: Passage, mark: Mark) -> bool:
     if here:
         return False
     before_today = any(
-        scene.same_sentence(m.first, mark.first) and abs(m.first - mark.first) <= 10 and not _since(scene, mark, m)
+        scene.same_sentence(m.first, mark.first)
+        and abs(m.first - mark.first) <= 10
+        and not _since(scene, mark, m)
+        and not _earlier_on(scene, m)
         for m in scene.of(Cue.PAST)
     )
     if _only_feared(scene, mark) or _only_usual(scene, mark):
@@ -75,6 +78,11 @@ _ITSELF = word_set(
 )
 
 
+def _earlier_on(scene: Passage, past: Mark) -> bool:
+    """`had a pinch earlier, gone`: within the session; not `earlier this week`."""
+    return scene.word(past.first) == "earlier" and scene.word(past.end) not in ("this", "in", "on", "last")
+
+
 def _since(scene: Passage, mark: Mark, past: Mark) -> bool:
     """`ouchy since i did the hedge on sunday`: it began then and goes on."""
     return past.first > mark.end and bool(scene.words(mark.end, past.first + 1) & _SINCE)
@@ -106,7 +114,8 @@ _VERBS = word_set("is was are were feels feeling been has 's seems")
 def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bool:
     if not scene.same_sentence(g.first, mark.first) or scene.words(g.first - 2, g.first) & _NOT_QUITE:
         return False
-    settles = scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went", "stop"))
+    back = scene.words(g.first, g.end) & {"come", "came", "return", "returned"}
+    settles = back or scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went", "stop"))
     if (mark.cue in _EVENTS or _happened(scene, mark)) and settles and not before_today:
         return False
     if not (0 <= g.first - mark.end <= 6 or 0 <= mark.first - g.end <= 3):
@@ -136,9 +145,17 @@ def _happened(scene: Passage, mark: Mark) -> bool:
     return bool(told or scene.words(mark.first - 2, mark.first) & _ONE)
 
 
+def _is_year(scene: Passage, index: int) -> bool:
+    """`slipped a disc in 2018`: a year behind `in`."""
+    token = scene.tokens[index]
+    year = token.word.isdigit() and len(token.word) == 4 and token.word.startswith(("19", "200", "201"))
+    return token.kind is Kind.NUMBER and year and scene.word(index - 1) == "in"
+
+
 def long_ago(scene: Passage, mark: Mark) -> bool:
     """History and nothing of today: `hurt my back years ago`."""
-    if not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
+    years = any(_is_year(scene, i) for i in range(1, len(scene.tokens)) if scene.same_sentence(i, mark.first))
+    if not years and not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
         return False
     still = scene.sentence_words(mark.first) & _STILL
     well = [f for f in scene.of(Cue.FINE) if f.first > mark.first and scene.same_sentence(f.first, mark.first)]

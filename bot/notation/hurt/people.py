@@ -30,7 +30,7 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         if not scene.same_sentence(index, mark.first):
             return False
         other = next((m for m in others if m.first <= index < m.end), None)
-        if other is not None and _of_a_place(scene, other):
+        if other is not None and (_of_a_place(scene, other) or scene.word(other.end) == "here"):
             return False
         if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE and not _to_me(scene, other):
             return True
@@ -89,6 +89,11 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
             continue
         if m.cue is Cue.FUTURE and scene.word(m.first - 1) in ("was", "like", "were", "felt", "almost"):
             continue
+        now = scene.words(m.first, m.end + 1) == {"if", "my"} and scene.words(m.end, mark.first) & _AS_IT_IS
+        if now and not scene.words(m.first - 4, m.first) & _TO_TELL:
+            continue
+        if scene.word(m.first) == "could" and scene.word(m.end) in _SENSES:
+            continue
         if m.cue is Cue.IF and scene.word(m.first) == "to" and scene.word(m.first - 1) in ("had", "have"):
             continue
         breaks = {"but", "because"} | ({"and", "my"} if m.cue is Cue.FUTURE else set())
@@ -96,6 +101,14 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
         if not any(scene.tokens[i].gap is not Gap.NONE or scene.word(i) in breaks for i in between):
             return True
     return False
+
+
+_AS_IT_IS = word_set("is 's feels feel are")
+"""Behind `if my knee` these tell how it is: `should i skip these if my elbow is a bit sore?`."""
+_TO_TELL = word_set("tell know say shout report update message text what worry wonder see")
+"""Before `if` these tell of later: `i'll let you know if my knee is bad`."""
+_SENSES = word_set("feel sense tell see hear only hardly barely")
+"""Behind `could` these tell what was: `could feel the old shoulder`."""
 
 
 def _cannot_without(scene: Passage, mark: Mark) -> bool:
@@ -128,6 +141,8 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
 def _asks(scene: Passage, index: int) -> bool:
     """`does it`, `is this`; `did 9 at 80` tells."""
     word, after = scene.word(index), scene.word(index + 1)
+    if word == "could" and after in _SENSES:
+        return False
     return word in _QUESTION and (word != "did" or after in _SUBJECTS)
 
 

@@ -13,8 +13,12 @@ EFFECTS: dict[Cue, str] = {
       in/inside/closing/across/over/behind/squeezing/being; being pulled/tightened/strapped; gripped
     """,
     Cue.FAINT: """
-      funny/dizzy/bad/fainting turn/turns/spell/spells; came/come to with/again/slowly; went/go/going/gone down like
-      a/the sack/tree/brick/stone/log/ton; head goes/go/going/went/is round; felt/feel my? legs go/going/gone; came/
+      felt/feel/feeling myself slip/slipping/drift/drifting/fade/fading/sink/sinking/leave/leaving away/off/under/
+      out; funny/dizzy/bad/fainting turn/turns/spell/spells; came/come to with/again/slowly; went/go/going/gone/down/
+      dropped/fell/
+      collapsed/toppled down? like a/the felled/big/wet/old/whole? sack/tree/brick/bricks/stone/log/ton/domino/fly;
+      fading/drifting in and out; went/go/gone/going out like a light; head goes/go/going/went/is round; felt/feel
+      my? legs go/going/gone; came/
       coming over dizzy/faint/lightheaded; vertigo/vertigos/vertigoes; came/come/coming over all? wobbly/funny/
       faint/weak/strange/queer/weird/hot/cold/dizzy/clammy; head between my? knees/legs; went/go/going/goes/gone/
       felt/feel/feeling swimmy/faintish; head is/was/'s/becomes/became/become/got/gets/getting/gone/goes/turned/
@@ -49,7 +53,8 @@ EFFECTS: dict[Cue, str] = {
       moment; or/else i/'d/i'd/would/would've/have* fallen/
       fainted/toppled/keeled/collapsed; fell/fall/falling/dropped/went out of?
       consciousness/conscious; greying/graying/blacking/browning/whiting out; can't see for/anything/nothing a/one/
-      few/couple/some/for* moment/second/seconds/sec/secs; walls/room is/was/were/'s/started* closed/closing/coming
+      few/couple/some/for/of/good* moment/second/seconds/sec/secs; walls/room is/was/were/'s/started* closed/closing/
+      coming
       in; everything closed/closing in on; faintish; swimmy/spinny/woozy/
       floaty head; wasn't/weren't there/here/present for a/few/couple/some* second/seconds/sec/secs/moment; floor/
       ground came up; legs went/
@@ -73,6 +78,10 @@ EFFECTS: dict[Cue, str] = {
       stumbled to/into the/a? bench/wall/rack/chair/floor
     """,
     Cue.BREATHLESS: """
+      asthma attack/attacks; inhaler/puffer is/'s/has/ran* empty/out;
+      breathing/breathe in? makes/made it/this/that worse/hurt/sore; breath/breathing is/was/'s/gets/got/getting/my*
+      cut/
+      blocked/trapped/caught/stolen/stopped; i lack the/my? air/breath;
       can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?;
       not/don't/doesn't/didn't
       get/take/become/receive/obtain @any* air/oxygen; can't get/take/draw a? deep/full/proper one; air/oxygen
@@ -100,8 +109,9 @@ EFFECTS: dict[Cue, str] = {
       respire; like/like i/i'm/am? drowning/drown/suffocate
     """,
     Cue.WINDED: """
-      huffing/heaving/panting/blowing/puffing and? puffing? for? air?; blowing hard; blowing/panting/puffing/
-      breathing like
+      sucking wind/air;      huffing/heaving/panting/blowing/puffing and? puffing? for? air?; blowing hard; blowing/
+      panting/puffing/
+      breathing/breathe/breathed like
     """,
     Cue.SEVERE: """
       thunder/lightning/explosion/bomb/gunshot/axe/sledgehammer/anvil/firework/fireworks/bursts/erupted; like/as/if
@@ -114,14 +124,16 @@ EFFECTS: dict[Cue, str] = {
       didn't/hardly/no feel/sense/tell/feeling hot/cold/heat/touch/temperature; don't/doesn't feel the;
       don't/doesn't/can't/not/didn't/
       hardly sense/perceive the/my/a/left/right/both; feels/feel/felt like/as/if/it/they/that/'s/is/are* not/isn't/
-      aren't/wasn't mine/attached; after/from/at/like the? dentist/dentists; feels/feel/felt/like/as/made/walking
+      aren't/wasn't mine/attached; after/from/at/like the? dentist/dentists; feels/feel/felt like i'm/im/wearing/
+      through/in/inside/got/a/on/thick* glove/gloves/mitten/mittens/sock/socks; feels/feel/felt/like/as/made/walking
       like/on/of/a/made* block/lump/piece/of/wrapped/in* wood/wooden/rubber/rubbery/stone/plastic/cotton/wool/meat;
       belongs/belong to? someone/somebody/another else?; doesn't/don't/not/isn't/didn't belong/part to/of me; like?
       somebody/someone else 's; cotton/wool/carpet/sponge/cushion/pillow is?
       between/under; asleep/sleeping and/but won't/doesn't/not/isn't/can't; no/lost/losing/without/zero/lose/loss
       of? all/the/my/any/most/some*
       sensibility/sensitivity/sensations; sensation/sensibility is/has/'s/was/all/not/just/hasn't/completely* gone/
-      lost/disappeared/left/come/returned; pinch/poke/prick/pinched/poked it/them/and/i/feel/get/there/'s/then/but*
+      lost/disappeared/left/come/returned; pinch/poke/prick/pinched/poked it/them/myself/me/there/and it/them/and/i/
+      feel/get/there/'s/then/but*
       nothing; no/nothing feeling/sensation down/when
     """,
     Cue.DEAD: """
@@ -142,7 +154,8 @@ EFFECTS: dict[Cue, str] = {
     """,
     Cue.LIMP: """
       flop/flops/flopping/flopped/floppy/limp/dangles/dangling/dangle/dangled; hang/hangs/hanging/hung down/there/
-      limp/loose; drags/dragging/slaps/slapping; fold/folds/folded/folding/crumple/crumples/crumpled/collapsed/
+      limp/loose; drags/dragging/slaps/slapping; wrist drop; fold/folds/folded/folding/crumple/crumples/crumpled/
+      collapsed/
       collapses under; won't/doesn't/not/can't/wouldn't come/go/lift/rise/point/pull/flex up/off; don't come/lift
       up; won't/doesn't/not/can't hold me/my up/weight?; catch/catches/catching/scuff/scuffs on/the/every* floor/
       ground/step/steps/stairs/carpet/kerb/curb/pavement; tripping/trip/trips/tripped/stumble/stumbling over/on;
@@ -158,11 +171,14 @@ EFFECTS: dict[Cue, str] = {
       slipped/slipping/dropped/dropping/skewed/wonky/twisted/slack; words/speech/talking/sentences/tongue/talk is/
       was/were/are/came/come/comes/coming/'s/sounds/sound/sounded/went/gone/feels/felt/all/out/just/keep/keeps*
       mushy/mush/slurry/slurred/thick/mumbled/mumbly/garbled/scrambled/jumbled/muddled/gobbledygook; @cannot form/
-      get my/the/right/out/proper/simple* word/words/sentence/sentences; sound/sounding/sounds/talk/talking/speak/
-      speaking like i'm/i/a/am/being* drunk/drunken
+      get my/the/right/out/proper/simple* word/words/sentence/sentences; sound/sounding/sounds/sounded/talk/talking/
+      talked/speak/spoke/
+      speaking like/i'm/i/a/am/being/bit/was* drunk/drunken/pissed
     """,
     Cue.CONTROL: """
-      lost/lose/losing/losed my/the? bladder/bowel/bowels/pee/wee/urine/poo; don't/didn't/doesn't/never/can't feel/
+      lost/lose/losing/losed my/the? bladder/bowel/bowels/pee/wee/urine/poo; @cannot start/begin/manage to/a/my* pee/
+      wee/urinate/
+      urinating/peeing/weeing/piss; @cannot pass any? water/urine; don't/didn't/doesn't/never/can't feel/
       notice/sense it/anything/myself? when i/'m/am/need/go/going* on/to/the* toilet/loo/pee/peeing/wee/weeing/poo/
       bathroom; leak/leaking/leaks/leaked/dribble/dribbled/dribbling/lose/losing/lost a/bit/some/little/few/drops/
       drop/of/my/out/the/tiny* pee/urine/wee/piss/pipi; drop/drops of pee/urine/wee; pee/wee/urine/piss/poo/shit/
@@ -205,8 +221,8 @@ EFFECTS: dict[Cue, str] = {
       @cannot go up/above/over/past/overhead/behind; useless/gone/limp/floppy; falls/fell down/apart
     """,
     Cue.THICK: """
-      twice/double/triple/two/three times? the/as? size/thick/fat/big/wide/thickness/left/right/other/normal;
-      fatter/thicker/wider than; fat/thick/bulging/bulgy/ballooning/enlarged/inflated/bloated
+      twice/double/triple/two/three times? the/as/it's? size/thick/fat/big/wide/thickness/left/right/other/normal;
+      fatter/thicker/wider than; bigger/larger/fat/thick/bulging/bulgy/ballooning/enlarged/inflated/bloated
     """,
     Cue.HOT: """
       boiling/roasting/feverish/flushed/reddened/radiator/glowing/inflamed; hot water bottle; red hot

@@ -27,7 +27,8 @@ HURTS: dict[Cue, str] = {
       spasms/spasming/spasmed; something in my? tear/tore/rip/ripped/go/went/give/gave/pull/pulled/twang/twanged/
       ping/pinged/snap/pop/popped; felt/feel/feeling my/the/a? left/right/lower* @place
       kind/kinda/sort/sorta/of/um/er/like/just/a/bit* go/went/pull/pop/tear/give/
-      snap/crack/twinge/strain/cramp; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
+      snap/crack/twinge/strain/cramp; something let/lets/come/came/slip/slipped/shift/shifted/move/moved go/loose/
+      away; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
       pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/
       bit/thing/stab
     """,
@@ -45,7 +46,11 @@ HURTS: dict[Cue, str] = {
       burn/burns/burning/burned/burnt/burny; on fire
     """,
     Cue.WHISPER: """
-      gripe/gripes/complaint/snag/hiccup; don't/can't/didn't/not/never trust/trusting/trusted;
+      gripe/gripes/complaint/snag/hiccup; wants/want/wanted a word; not/isn't/aren't/no on? speaking terms; @place
+      awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk; overdone/
+      overdid/overcooked the/my left/right? @place; slept/lay/lied/sat on my/the? @place wrong/funny/awkwardly/badly/
+      weird; like a/an rubber/elastic/guitar? band/rope/string is? about/going/ready to? snap/go/twang/break; don't/
+      can't/didn't/not/never trust/trusting/trusted;
       poked/hit/kicked/smacked/elbowed/kneed/punched/headbutted/clobbered/clattered in the/my left/right? @place;
       hit/knocked/banged/kicked/cut myself; @place got/was/is/gets
       squashed/crushed/trapped/caught/jammed/pinched/nicked/squished/clipped; not/isn't/aren't/wasn't/weren't @bit*
@@ -62,7 +67,12 @@ HURTS: dict[Cue, str] = {
       screaming/barking/yelling/complaining/complained/complains/objecting/objected/bugging/bugs/worrying/
       concerning/bad/worse/rough/twisted; hate/hates/hated/hating; flare/flared/flares/flaring/flair/flaired up;
       flareup; @place thing/issue/problem/trouble; can feel my/the left/right?; can feel it in my/the; not at? 100%;
-      isn't/wasn't/not/aren't/weren't at? 100%; play/plays/playing/played/plaing up; act/acts/acting/acted up; kick/
+      isn't/wasn't/not/aren't/weren't/ain't at? 100%/100;
+      something small/little/tiny/slight/minor/weird/nasty/sharp in/with/at/behind my/the;
+      old mate/friend/pal/enemy/foe/nemesis/buddy/chum/companion the/my* left/right? @place;
+      hot/sore/tender/painful/raw spot/spots on/in/at/over; @place got/was/is/gets
+      stood/trodden/stepped/stamped/sat/trampled on; play/plays/playing/played/plaing up; act/acts/acting/acted up;
+      kick/
       kicks/kicking/kicked off; acting funny/weird/out/strange; not/isn't/wasn't/aren't/never/weren't/ain't @bit*
       happy/right/good/great/ideal/pleased/impressed/well/brilliant/loving/liking/normal/keen/itself/themselves/
       cooperating/playing/comfortable/enjoying/thrilled/chuffed/delighted/convinced/fond/amused; doesn't/don't/
@@ -201,10 +211,10 @@ neck: torticollis
 elbow: tennis/golfers/golf/golfer elbow; golfer 's elbow
 knee: jumpers/runners/jumper/runner knee; jumper/runner 's knee
 shin: shin splints/splint; shinsplints
-foot: plantar fasciitis/fascitis/fasciatis
+foot: plantar; plantar fasciitis/fascitis/fasciatis
 -: tendonitis/tendinitis/tendinopathy/tendonopathy/bursitis/arthritis/impingement/hernia/whiplash; heartburn
 -: slipped/slip/herniated/bulging/bulged a? disc/disk; period pains/pain/cramps
-neck: crick in my/the neck
+neck: crick in my/the neck; a/bit/of/slight* crick
 head: migraine/migraines
 tooth: toothache; tooth ache
 ear: earache; ear ache

@@ -44,7 +44,8 @@ SCOPES: dict[Cue, str] = {
       march/april/june/july/august/september/october/november/december
     """,
     Cue.LONG_AGO: """
-      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back in school/college/uni; ages
+      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back? in school/college/uni/
+      university/highschool; ages
       ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/child/
       teenager/teen; when i was at school/college/uni
     """,

@@ -1,10 +1,20 @@
 """Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
 
 NEUTRAL = """
+no/without air con/conditioning/flow/vents; no air left? in the/my/this? gym/room/tyre/tyres/tire/tires/ball/garage/
+place;
+lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per; cushion/pillow/foam/pad/towel/mat under/
+between my/the knees/knee/hips/hip/back/head/ankles/feet; forgot/forget/remember/forgotten where i was/am/got/left
+in/up/
+with/at/on/to/off;
+heart skip/skips/skipped/missed/misses/stopped a? beat? when/at/seeing/reading; can't talk on/at/in/rn/i'm/im/
+driving; can't speak/talk highly/about/now/long/
+yet/atm/until/till/later/to;
 on/with/during/doing/at the/that/this/those/my? @place thing/things/contraption/station/gadget/apparatus; if
 i'm/im/i/we're/to/being/be/am/just/totally/brutally* honest/frank/fair/truthful/candid; if i/i'd/had/have/have/to*
-say/pick/complain/moan; if anything my/the/it/it's; if you ask/must me/know; blacked/black/blacking out my/the?
-calendar/diary/week/weekend/day/days/friday/windows; swollen/inflated/bruised/huge ego/head;
+say/pick/complain/moan; if anything my/the/it/it's; if you ask/must me/know; dizzy blonde; blacked/black/blacking
+out my/the?
+calendar/date/dates/evening/diary/week/weekend/day/days/friday/windows; swollen/inflated/bruised/huge ego/head;
 faint/fainted/fainting when/at i/saw/the/looking/reading/my* plan/price/bill/cost/programme/program/list; head banging
 tunes/music/playlist/to; spin/spinning class/classes/bike/bikes;
 what a headache; like a? ham/hams; can't breathe in/with this/the/my/a

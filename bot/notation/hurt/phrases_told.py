@@ -5,10 +5,11 @@ what is wrong with it, how it is said; and the words beside which the same means
 """
 
 from bot.notation.hurt.told import Told
+from bot.notation.hurt.told_failing import FAILING
 from bot.notation.hurt.told_faint import FAINT
 from bot.notation.hurt.told_inside import INSIDE
 from bot.notation.hurt.told_limbs import LIMBS
 from bot.notation.hurt.told_water import WATER
 
-TOLD: tuple[Told, ...] = (*FAINT, *INSIDE, *LIMBS, *WATER)
+TOLD: tuple[Told, ...] = (*FAILING, *FAINT, *INSIDE, *LIMBS, *WATER)
 """Every row."""

@@ -20,9 +20,11 @@ _PLAIN: dict[Cue, str] = {
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/
       passedout; faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
       consciousness/conscious; unconscious; saw/seeing/see/seen/had black/stars/spots/dots/double/white/
-      floaters; vision/everything/sight/eyes/it/things/world/screen/lights is/was/were/started/starts/kept/all/
+      floaters/sparkles/sparks/twinkles/static/blackish/greyish; vision/everything/sight/eyes/it/things/world/screen/
+      lights is/was/were/started/starts/kept/all/
       just/to* went/goes/going/turned/turning/gone/go/was/getting/got all? black/dark/grey/gray/white/blurry/
-      fuzzy/blank/dim/hazy; tunnel vision; vision/sight started/starts/starting/began/was/is? to? going/go/
+      fuzzy/blank/dim/hazy; tunnel/tunnelled/tunneled/tunneling/spotty/patchy/starry/foggy/narrowed/narrowing vision/
+      sight; vision/sight started/starts/starting/began/was/is? to? going/go/
       fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; went black/
       dark/grey; vision tunnelled/tunneled/narrowed/tunneling; vision blacked; room/gym/head/world/everything/
       place was/is/'s/started/went/starts spinning/spin/spins; spinning head/room; dizzy/dizziness/dizzyness/
@@ -99,8 +101,9 @@ _PLAIN: dict[Cue, str] = {
       don't/doesn't/didn't/not have/has/having @any* feeling/sensation; feeling is/has/was/'s/all* gone/lost;
       don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; sleeps since/
       and/all; is/'s/was
-      like/as/if/it/it's* not mine/there; fell/fallen/falling/went/
-      gone/go/going/goes to? asleep/sleep; feels/feel/felt like it/they/i isn't/aren't/'s/is/don't/not/wasn't
+      like/as/if/it/it's/they/re/aren't* not mine/there/attached; fell/fallen/falling/went/
+      gone/go/going/goes to? asleep/sleep; feels/feel/felt like/as/if it/it's/they/i isn't/aren't/'s/is/don't/not/
+      wasn't
       not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? the? touch; asleep
     """,
     Cue.DEAD: """
@@ -251,7 +254,8 @@ _PLAIN: dict[Cue, str] = {
       slid out; bicep/biceps/achilles/tendon/pec/hamstring/ligament/acl/quad has/just/'s* snapped/ruptured/detached;
       heatstroke; heat/sun stroke; stopped sweating; anaphylaxis/anaphylactic; allergic reaction; throat
       is/'s/feels* closing/swelling; confused/confusion/disoriented/disorientated/delirious; don't/didn't know
-      where i am/was; can't remember where/anything; lost my memory; need/called/call/calling/needed an?
+      where i am/was; forgot/forget/forgotten where i was/am/'m; can't remember where/anything; lost my memory; need/
+      called/call/calling/needed an?
       ambulance; turned/turning/gone/went/going blue; vaginal bleeding; waters broke; pupil/pupils is/are/looks/
       was* bigger/different/uneven/blown/huge; ruptured/rupture; blood
       clot; concussion/concussed; overdose

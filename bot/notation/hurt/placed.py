@@ -139,6 +139,8 @@ def _at_work(scene: Passage, mark: Mark, spot: Spot) -> bool:
     muscle = spot.place.tissue is Tissue.MUSCLE
     if spot.place.name == "lung" or (muscle and mark.cue is Cue.JOINT_NOISE):
         return True
+    if muscle and spot.place.plural and scene.word(mark.end - 1) == "gone":
+        return True
     if muscle and ((spot.place.plural and mark.cue in _WORKING) or scene.word(mark.first) == "can"):
         return True
     ready = scene.words(mark.end, mark.end + 3) & _READY

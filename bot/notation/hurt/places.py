@@ -109,6 +109,7 @@ neck: neck, back of my neck, nape
 groin: groin, groins, groyne
 side: my side, left side, right side
 psoas: psoas
+piriformis: piriformis, piri, piriformus
 ql: ql
 """
 _MUSCLES = """
@@ -116,7 +117,7 @@ quad: quad, quads, quadricep, quadriceps, vmo
 hamstring: ham string, hamstring, hamstrings, hamstring muscle, hamstings
 hammy: hammy, hammies, hammie
 ham: ham, hams
-glute: glute, glutes, piriformis
+glute: glute, glutes
 bum: bum, bums, butt, arse, ass, booty
 buttock: buttock, buttocks
 calf: calf, calves, calfs, calve
@@ -185,7 +186,9 @@ _TABLES = (
     (_ORGANS, Tissue.ORGAN),
 )
 _PLURALS = frozenset({"feet", "calves", "hammies", "teeth"})
-_SINGULARS = frozenset({"biceps", "triceps", "quadriceps", "achilles", "abs", "psoas", "soleus", "pecs major"})
+_SINGULARS = frozenset(
+    {"biceps", "triceps", "quadriceps", "achilles", "abs", "psoas", "piriformis", "soleus", "pecs major"}
+)
 
 
 def _is_plural(phrase: str) -> bool:

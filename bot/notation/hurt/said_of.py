@@ -68,7 +68,8 @@ def _felt(scene: Passage, spot: Spot) -> Mark | None:
         return None
     then = scene.words(spot.end, spot.end + 4) - SMALL - set(SIDES)
     ends = all(scene.ends(i) or scene.word(i) in SMALL for i in range(spot.end, spot.end + 2))
-    when = scene.word(spot.end) in _WHEN_FIRST and scene.words(spot.end + 1, spot.end + 4) & _WHEN
+    moved = scene.word(spot.end) in ("when", "whenever") and scene.word(spot.end + 1) == "i"
+    when = moved or bool(scene.word(spot.end) in _WHEN_FIRST and scene.words(spot.end + 1, spot.end + 4) & _WHEN)
     ends, then = (True, then - _WHEN) if when else (ends, then)
     return Mark(first - 1, spot.end, None, spot.place) if ends and not then & NO_HURT else None
 
@@ -126,6 +127,8 @@ def _named_from(scene: Passage, spot: Spot, low: int) -> int:
 def _touched(scene: Passage, spot: Spot) -> bool:
     """`pausing on the chest`, `bar off my chest`: a chest that is only where something is."""
     at = spot.first - (2 if scene.word(spot.first - 1) in ("my", "the") else 1)
+    if spot.place.name == "back" and scene.word(at) == "on":
+        return True
     return spot.place.tissue is Tissue.CHEST and scene.word(at) in ("on", "to", "off", "at", "over", "from", "against")
 
 
@@ -142,7 +145,7 @@ def _is_meant(scene: Passage, spot: Spot, low: int) -> bool:
     return spot.place.name != "back" and tells and (not chest or then in _OF_A_CHEST)
 
 
-_DID = word_set("threw went gave said took told spoke lost began woke broke quit spat bit")
+_DID = word_set("did does made threw went gave said took told spoke lost began woke broke quit spat bit")
 """What a joint may have done."""
 _OF_A_CHEST = word_set("a bit slightly kinda really very so rather still feels felt is was 's")
 _ONE_OF_MINE = word_set("my the of that this old same me dodgy bad")
@@ -185,7 +188,8 @@ def _something_in(scene: Passage, spot: Spot) -> Mark | None:
     low = spot.first - 1
     while low >= 0 and (scene.word(low) in SIDES or scene.word(low) in _INTO_IT):
         low -= 1
-    if low < 1 or scene.word(low) not in LEADS or spot.first - low < 2:
+    named = spot.first - low >= 2 or scene.word(spot.first) == "my"
+    if low < 1 or scene.word(low) not in LEADS or not named:
         return None
     noun = low - 1
     if scene.tokens[noun].kind is not Kind.WORD or scene.word(noun) in UNHURT_NOUNS | SMALL or noun < 1:

@@ -28,7 +28,8 @@ SMALL = word_set(
 )
 NO_HURT = word_set(
     """
-    100% hundred percent light good fine ok okay great well better best perfect alright solid happy fresh strong
+    100% hundred percent light slow slower fast faster lazy late early soft quick good fine ok okay great well
+    better best perfect alright solid happy fresh strong
     stronger
     normal healthy lovely
     nice amazing brilliant improved improving improvement healed recovered recovering sorted cured fixed behaving

@@ -201,8 +201,17 @@ def governed(scene: Passage, first: int, end: int) -> bool:
     return False
 
 
-_ENDED = word_set("stop stopped stopping quit bail bailed fail failed rack racked cut ended died stuck capped done")
-"""Before `at 9` these end a set."""
+_ENDED = word_set(
+    """
+    stop stopped stopping quit bail bailed fail failed rack racked cut ended died stuck capped done finished called
+    left settled binned call
+    """
+)
+"""Before `at 9`, or `it at 9`, these end a set."""
+_APPOINTED = word_set(
+    "there home work you u gym training train start starting leave leaving meet meeting session class"
+)
+"""Before `at 8` these tell a time of day: `knee hurts, see you at 8`."""
 _NUMERALS = frozenset(NUMBER_WORDS)
 _UPS = word_set("push pull step chin sit press get set muscle")
 """Exercises that are something `up`: `push up 10` tells repetitions."""
@@ -257,7 +266,9 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
     it = scene.word(first - 2) == "it"
-    if before == "at" and scene.word(first - 2 - it) in _ENDED:
+    if before in ("at", "on") and scene.word(first - 2 - it) in _ENDED:
+        return False
+    if (before == "at" and scene.word(first - 2) in _APPOINTED) or (scene.word(first - 2), before) == ("instead", "of"):
         return False
     if before == "at" and _is_rep_told(scene, scene.word(first)):
         return False

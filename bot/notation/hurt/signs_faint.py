@@ -52,7 +52,7 @@ def _slept(scene: Passage, m: Mark, word: str) -> bool:
     """`passed out on the couch`, `knocked out last night`: asleep, where nothing says that it was in training."""
     if not word.startswith(("pass", "knock", "conk", "black", "lights", "out")):
         return False
-    if scene.words(m.end, m.end + 4) & _BEDS:
+    if scene.words(m.end, m.end + 4) & _BEDS or (word == "out" and scene.words(m.end, m.end + 4) & {"by", "pm"}):
         return True
     around = scene.words(m.first - 3, m.end + 8)
     return bool(around & _SLEEP) and not scene.sentence_words(m.first) & _AT_THE_GYM

@@ -13,6 +13,7 @@ from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sides import side_of
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Gap, Kind
 
 
 def numbness(scene: Passage) -> Iterator[Sign]:
@@ -34,6 +35,7 @@ def numbness(scene: Passage) -> Iterator[Sign]:
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)
+            and not _is_number(scene, m)
             and (
                 scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
                 or "touch" in scene.words(m.end, m.end + 3)
@@ -42,6 +44,12 @@ def numbness(scene: Passage) -> Iterator[Sign]:
             and not (scene.word(m.first) == "numbing" and scene.sentence_words(m.first) & _CHILLED)
         ):
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
+
+
+def _is_number(scene: Passage, m: Mark) -> bool:
+    """`hold num 2`, `num 1 60x5`: a short `number`."""
+    counted = m.end < len(scene.tokens) and scene.tokens[m.end].kind in (Kind.NUMBER, Kind.SET)
+    return counted and scene.word(m.first) in ("num", "nub") and scene.tokens[m.end].gap is Gap.NONE
 
 
 _CHILLED = word_set("shower ice plunge bath cold spray")
@@ -114,6 +122,7 @@ def _gym_talk(scene: Passage, m: Mark, spot: Spot) -> bool:
     return plural and laughed(scene, m) and bool({t.word for t in scene.tokens} & _PRAISE)
 
 
+_SOME_OF_THEM = word_set("two three last little half some ring")
 _ENDS = word_set("hand foot finger toe thumb pinky")
 
 
@@ -126,6 +135,10 @@ def dead_limb(scene: Passage) -> Iterator[Sign]:
             went |= {w for w in between if not SPELLER.is_known(w)}
             plain = scene.word(m.first) in ("paralysed", "paralyzed", "lifeless")
             went |= {"is"} if spot.place.name in _ENDS and m.first - spot.end in (0, 1) else set()
-            tired = spot.place.plural and spot.side is None and not plain
+            if not spot.place.plural and spot.place.name in LIMBS:
+                went |= scene.sentence_words(m.first) & {"since", "still"}
+            some = spot.place.name == "toe" or scene.words(spot.first - 2, spot.first) & _SOME_OF_THEM
+            went |= {"is"} if spot.place.name in ("toe", "finger") and some else set()
+            tired = spot.place.plural and spot.side is None and not plain and not ("is" in went and some)
             if not tired and (went or plain or side_of(scene, m, spot)) and stands(scene, m, spot):
                 yield sign_of("dead limb", (m, spot), spot)

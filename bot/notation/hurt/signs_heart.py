@@ -98,6 +98,8 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
     earlier = any(
         near(scene, m, spot, 8) for m in scene.of(Cue.PAST, Cue.TRAINED) if scene.word(m.first) != "doms"
     ) or _doms_said(scene, spot)
+    if spot.place.name not in ("chest", "breast") and feel.cue in (Cue.SORE, Cue.BURN):
+        return False
     match feel.cue:
         case Cue.SORE:
             ill = any(near(scene, m, spot, 8) for m in scene.of(Cue.WINDED, Cue.BREATHLESS, Cue.FAINT, Cue.SWEAT))
@@ -138,6 +140,7 @@ def winded(scene: Passage) -> Iterator[Sign]:
             stands(scene, m)
             and "nose" not in scene.words(m.end, m.end + 4)
             and not exaggerated
+            and not _after_a_set(scene, m)
             and not _elsewhere(scene, m)
         ):
             yield sign_of("breath", (m,), None)
@@ -152,6 +155,14 @@ def winded(scene: Passage) -> Iterator[Sign]:
             timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):
                 yield Sign("breath", (*range(m.first, m.end), i), None, m.doubts, m.solid)
+
+
+def _after_a_set(scene: Passage, m: Mark) -> bool:
+    """`short of breath after the 20 rep set, normal`."""
+    said = scene.sentence_words(m.first)
+    usual = said & {"normal", "usual", "expected"} and not said & {"not", "isn't", "never", "than"}
+    short = scene.word(m.first) in ("short", "shortness") and "after" in scene.words(m.end, m.end + 2)
+    return bool(usual) and short
 
 
 _HURTS = (Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.WHISPER)

@@ -17,9 +17,23 @@ from bot.notation.hurt.spots import Spot
 _NAMES_A_POP = word_set("a big loud something heard felt it proper massive horrible nasty sickening audible huge")
 
 
+def _only_gone(scene: Passage, m: Mark) -> bool:
+    """`a ping in the forearm, gone now`, `back has gone a bit twangy`: over, or how it became."""
+    if scene.word(m.first) != "gone" or m.end - m.first > 1:
+        return False
+    return scene.ends(m.first) or (not scene.ends(m.end) and scene.word(m.end) in _BECAME)
+
+
+_BECAME = word_set("a bit all very quite so really slightly tight stiff funny weird rather again since")
+
+
 def popped(scene: Passage) -> Iterator[Sign]:
     """A pop, and what no longer works."""
-    losses = [m for m in scene.of(Cue.NO_FUNCTION, Cue.NO_STRENGTH, Cue.GAVE_WAY) if not negated(scene, m)]
+    losses = [
+        m
+        for m in scene.of(Cue.NO_FUNCTION, Cue.NO_STRENGTH, Cue.GAVE_WAY)
+        if not negated(scene, m) and not _only_gone(scene, m)
+    ]
     for pop in scene.of(Cue.POP):
         spot = next(iter(places_of(scene, pop)), None)
         if spot is not None and spot.place.tissue is Tissue.ORGAN:
@@ -83,15 +97,24 @@ def calf(scene: Passage) -> Iterator[Sign]:
 _BOTH = ({Cue.HOT, Cue.SWOLLEN}, {Cue.HOT, Cue.THICK}, {Cue.HOT, Cue.MARK})
 
 
+_BIGGER = word_set("size thick twice double bulging ballooning fat fatter thicker wider inflated")
+
+
 def _clotting(scene: Passage, m: Mark, spot: Spot, others: list[Mark]) -> bool:
     if spot.place.name == "calf":
         hot = scene.word(m.first) in ("hot", "red", "hotter") and not spot.place.plural
-        big = not spot.place.plural or scene.words(m.first, m.end).isdisjoint({"huge", "massive", "enormous", "bigger"})
-        size = scene.words(m.first, m.end) & {"size", "thick", "twice", "double", "bulging", "ballooning", "fat"}
+        big = not spot.place.plural or scene.words(m.first, m.end).isdisjoint(
+            {"huge", "massive", "enormous", "bigger", "blew"}
+        )
+        size = scene.words(m.first, m.end) & _BIGGER
+        if spot.place.plural and scene.word(m.first) in ("bigger", "larger"):
+            return False
         if m.cue is Cue.THICK and not others:
             return bool(size) and not spot.place.plural
         return (m.cue is Cue.SWOLLEN and big) or hot or (bool(others) and not spot.place.plural)
     limb = spot.place.name in ("leg", "thigh", "arm", "shin", "hamstring", "hammy", "forearm")
+    if spot.place.plural and scene.word(m.first) in ("bigger", "larger"):
+        return False
     return limb and any({x.cue, m.cue} in _BOTH for x in others)
 
 
@@ -116,7 +139,12 @@ _CLEAR = word_set("clear normal fine pale ok")
 
 def _drunk(scene: Passage, dark: Mark) -> bool:
     """`drank so much cola i need to pee`."""
-    return bool(scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk"})
+    had = scene.words(dark.first - 2, dark.first)
+    cup = scene.word(dark.first) in ("coffee", "tea", "cola", "coke") and had & _HAD and not had & {"like", "as"}
+    return bool(cup or scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk"})
+
+
+_HAD = word_set("had have need another after grab grabbed make made making")
 
 
 def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:

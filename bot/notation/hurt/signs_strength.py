@@ -18,6 +18,8 @@ _BENDS = LIMBS | FACES | word_set("knee elbow shoulder hip hamstring hammy achil
 _FORCE = word_set("strength power movement force control grip squeeze use strenght forces life")
 _COUNTS = word_set("two three four last little one half some ring both")
 _BESIDE_WEAK = (*(Cue.PAIN, Cue.SHARP, Cue.MARK, Cue.NUMB, Cue.HURT, Cue.NO_STRENGTH, Cue.DROPS, Cue.LIMP),)
+_SIDED = LIMBS | FACES | word_set("knee hip hamstring")
+"""What is weak on one side for a cause; a weak left glute or shoulder is what is trained."""
 _CLUMSY = word_set("clumsy drops dropping since still morning shaky awkward")
 
 
@@ -34,7 +36,8 @@ def weakness(scene: Passage) -> Iterator[Sign]:
             gives = any(near(scene, x, m, 14) for x in scene.of(Cue.GAVE_WAY))
             if _is_named_so(scene, m, spot):
                 continue
-            one = (side_of(scene, m, spot) or sudden or went or gives) and not spot.place.plural
+            sided = side_of(scene, m, spot) if spot.place.name in _SIDED else None
+            one = (sided or sudden or went or gives) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
             grip = spot.place.name == "hand" and (beside or sudden or went)
             if one or legs or grip:

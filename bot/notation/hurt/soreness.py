@@ -15,7 +15,7 @@ from bot.notation.hurt.spots import Spot
 _ACHES = word_set("ache aches aching")
 _NOT_TRAINING = word_set("doms muscular soreness muscle from")
 _PROVOKED = word_set("when whenever every sit sitting during night sleep walk walking")
-_LASTING = word_set("weeks months spot touch night pinpoint sharply")
+_LASTING = word_set("weeks months spot touch night pinpoint sharply joint tendon")
 
 
 def after_training(scene: Passage, mark: Mark) -> bool:

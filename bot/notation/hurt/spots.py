@@ -115,12 +115,22 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
     return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS and not noise
 
 
+_WANTS = word_set(
+    "wants want wanted need needs text texts texted message messaged call called ring rang email let get got"
+)
+"""Before `me back` these bring the client back, or an answer."""
+_BENT = word_set("bent bends bending pushed pulled pushing pulling leaning lean leaned tilted folded twisted swung")
+
+
 def _is_my_back(scene: Scene, m: Mark) -> bool:
     before, after = scene.word(m.first - 1), scene.word(m.end)
     alone = m.first > 0 and scene.tokens[m.first].gap is Gap.SOFT and scene.ends(m.end)
     if alone and not any(x.place is not None and x.place.tissue in _TRAINED for x in scene.place_marks if x is not m):
         return True
     mine = "my" in (before, scene.word(m.first - 2))
+    wanted = before == "me" and scene.word(m.first - 2) in _WANTS
+    if m.end - m.first == 1 and not mine and (wanted or before in _BENT):
+        return False
     if m.end - m.first > 1 or mine or (before in BACK_BEFORE and after not in ("to", "at")):
         return True
     bent = any(x.place is not None and x.end == m.first for x in scene.place_marks) and not scene.ends(m.first)

@@ -57,7 +57,7 @@ _N = r"\d{1,9}(?:[.,]\d{1,3})?"
 _S = r"[^\S\n\r]{0,4}"
 _SCANNER = re.compile(
     rf"""
-      (?P<whole>100\s?%)
+      (?P<whole>100\s?% | (?<=\bnot\s)100\b(?!{_S}(?:[x*@\d]|kg|lb|for|but)) | (?<=isn't\s)100\b | (?<=isnt\s)100\b)
     | (?P<set>
           (?:rpe|rir){_S}[:=]?{_S}{_N}
         | @{_S}{_N}(?!{_S}/{_S}10\b)

@@ -102,11 +102,12 @@ FAINT = (
         "fainting",
         6,
         (
-            word_set("room everything world gym ceiling floor walls things"),
+            word_set("room rooms everything world gym ceiling floor walls things"),
             word_set(
                 """
                 spin spins spun spinning swirling swirl rotating whirling swimming tilting tilted swaying sway rocking
-                sideways wobbling wobbled
+                sideways wobbling wobbled loop loops cartwheel cartwheels somersault somersaults twirl twirled lurched
+                lurching lurch rolling tipped tipping circles carousel upside merry
                 """
             ),
         ),
@@ -122,7 +123,7 @@ FAINT = (
         "fainting",
         6,
         (
-            word_set("everything world room gym"),
+            word_set("everything world room gym ceiling walls"),
             word_set(
                 """
                 black dark grey gray white blurry blurred fuzzy dim faded fading distant faraway muffled foggy
@@ -131,6 +132,7 @@ FAINT = (
             _WENT,
         ),
         _SCREENS | word_set("lights light dark-room decorated"),
+        sober=True,
     ),
     Told(
         "fainting",
@@ -183,7 +185,7 @@ FAINT = (
         (
             word_set("everything world sound sounds hearing"),
             word_set("quiet silent muffled silence"),
-            word_set("went goes gone going became suddenly"),
+            word_set("went goes gone going became suddenly got"),
         ),
         word_set("town phone work class street busy app"),
     ),

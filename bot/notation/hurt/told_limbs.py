@@ -95,7 +95,7 @@ LIMBS = (
         13,
         (
             word_set("pec bicep biceps tricep triceps hamstring hammy calf quad lat"),
-            word_set("rip ripped tore tear torn pop popped snap snapped bang crack"),
+            word_set("rip ripped tore tear torn pop popped snap snapped bang crack exploded went"),
             word_set("can't won't doesn't"),
             word_set("push press lift move bend raise use walk stand straighten"),
         ),
@@ -178,7 +178,7 @@ LIMBS = (
     Told(
         "no strength",
         6,
-        (word_set("heels"), word_set("can't won't"), word_set("walk stand")),
+        (word_set("heels heel"), word_set("can't won't"), word_set("walk stand")),
         word_set("pain hurt hurts hurting sore doms shoes high blister blisters lol haha"),
     ),
     Told(
