@@ -14,6 +14,10 @@ from bot.notation.said import Doubt, SaidLoad
 from bot.training.plan import Mini, RepRange
 from bot.training.report import Side, Stage
 
+_LEAST, _MOST = Decimal("0.6"), Decimal("1.6")
+"""Of the planned load: what is near enough to be one (reading rules of this project)."""
+_MAY_COUNT = 0.8
+"""The same, where it may be a set of both sides: enough to ask."""
 _BEFORE_COUNTS = 1.5
 """Against the `12` of `12 7L 6R` as a set of both sides, and the `55` of `55 40m` as metres: it is their load."""
 
@@ -82,15 +86,17 @@ class RepCounts(Loads):
             return 2.0
         last = state.sets[-1] if state.sets else None
         bare = last is not None and last.load is None and last.side is None and last.label is None and last.rir is None
-        told = amount.side is not None or (self.metres and amount.counts in (Counts.METRES, Counts.M))
+        told = (amount.side or state.side) is not None or (self.metres and amount.counts in (Counts.METRES, Counts.M))
         asked = last is not None and last.reps is not None and last.reps in self._asked(state.index - 1)
-        told = told and not asked
         if bare and told and amount.join is Join.SPACE and self.context.takes_load:
-            return _BEFORE_COUNTS
+            return _BEFORE_COUNTS if not asked else _MAY_COUNT * (amount.counts is Counts.UNSAID)
         bare = amount.counts is Counts.UNSAID and (self.metres or self.seconds) and state.chain == ""
         planned = self.context.planned_load(self.number(state.index))
-        as_load = bare and planned is not None and amount.value == planned.amount_in(amount.unit or self.unit)
-        return 1.5 if as_load and self.context.takes_load else 0.0
+        if not bare or planned is None or amount.value is None or not self.context.takes_load:
+            return 0.0
+        load = planned.amount_in(amount.unit or self.unit)
+        beyond = amount.value > self._asked(state.index).high and _LEAST * load <= amount.value <= _MOST * load
+        return 1.5 if amount.value == load or beyond else 0.0
 
     def _asked(self, index: int) -> RepRange:
         """The repetitions asked for in the `index`-th set."""
