@@ -231,6 +231,9 @@ PHRASES: dict[Kind, str] = {
         "took it all out of me; took it out of me; took everything out of me; took all out of me; takes it all out of "
         "me; takes it out of me; took it all out; took everything out; took it out of my legs; emptied me; finished me "
         "off; finished me; done me in; did me in; killed me; "
+        "nearly killed me; almost killed me; nearly finished me; almost finished me; nearly did me in; nearly died; "
+        "almost died; nearly broke me; almost broke me; nearly had me; nearly ended me; nearly gave up; nearly cried; "
+        "almost cried; nearly quit; almost quit; nearly got me; nearly threw up; nearly puked; almost puked; "
         "no cap; no joke; no lie; no word of a lie; no bother; no worries; no problem; no problemo; no drama; no "
         "dramas; no sweat; no probs; no fuss; no doubt; no biggie; no way; no messing; no stress; no issue; no "
         "issues; no excuses; "
@@ -696,6 +699,13 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
+        "cried off; cried off the; crying off; wimped out on; wimped out of; wimped out on the; wussed out of; wussed "
+        "out on; pulled out of; pulled out of the; backed out of; backed out of the; ducked out of; ducked out of the; "
+        "opted out of; opted out of the; had to drop the; have to drop the; having to drop the; need to drop the; "
+        "had to bin; have to bin; had to bin the; have to bin the; had to ditch; had to ditch the; have to ditch; had "
+        "to scrap; had to scrap the; had to cut the; had to leave the; had to lose the; had to sacrifice; had to "
+        "sacrifice the; had to chuck; had to chuck the; forced to drop; forced to drop the; forced to skip; forced to "
+        "skip the; ended up dropping; ended up dropping the; ended up skipping; ended up skipping the; "
         "im calling it on; i am calling it on; not gonna risk; not going to risk; and not doing; and not doing the; "
         "and im not doing; and im not doing the; and not bothering with; "
         "quit; quit the; quitting; quitting the; gave up on; gave up on the; giving up on; "
@@ -778,6 +788,8 @@ PHRASES: dict[Kind, str] = {
         "is ok if; its ok to; its ok if; is possible; possible to"
     ),
     Kind.SKIPPED: (
+        "had to be dropped; had to be skipped; had to be cut; had to be left; had to be left out; had to be binned; "
+        "had to be scrapped; needed to be dropped; have to be dropped; have to be skipped; not a chance; "
         "so i left them; so i left it; so left them; so left it; so i dropped them; so i dropped it; so dropped them; "
         "so dropped it; so i leave them; so i leave it; so i binned them; so i binned it; so i cut them; so i cut it; "
         "i dont do today; i dont do it today; i do not do today; i not do today; i wont do today; "
@@ -1030,7 +1042,7 @@ FILLERS = words(
     "kettlebells bells bell cable stack pin plate plates side warm cold hot ha hm hmm mm mmm uh um umm er erm ah",
     "aha oh ooh ugh argh eh welp woo woohoo yippee sweet cool awesome amazing fantastic excellent perfect",
     "perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long apparently",
-    "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day rn atm thru u",
+    "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day 2nite 2night rn atm thru u",
     "ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
     "summary recap follows following below above list workout's hers his session's sets exercise exercises",
     "movement movements lift lifts lifting worked work works hello: ps p.s pps",

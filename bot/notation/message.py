@@ -47,6 +47,7 @@ from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import closing, read_finish
+from bot.notation.skips.enough import with_enough
 from bot.notation.skips.reach import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.stepped import with_steps
@@ -101,6 +102,7 @@ class Reader:
         draft, hurt, kinds = self.draft, self.start.hurt, self.start.kinds
         beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
         marks = with_others(without_words(beside.marks, kinds.hurts))
+        marks = with_enough(marks, draft.record, draft.under_way())
         wanted = {i for i, m in enumerate(marks) if m.kind is Kind.NO} if beside.question.wants_other else set()
         skips = read_skips(masked(marks, wanted))
         strays = stray_numbers(marks, self._is_likely, is_first=not draft.record.stored)

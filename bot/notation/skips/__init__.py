@@ -107,8 +107,8 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
             continue
         if mark.kind not in _CUES or is_hindered(marks, place) or _goes_on(marks, place):
             if _is_crossed(marks, place):
-                found, used, _ = names_before(marks, place, True)
-                names, places = names + found[:1], places | {place, *(i for i in used if marks[i] in found[:1])}
+                found, used = _crossed(marks, place)
+                names, places = names + found, places | used
             continue
         if mark.kind is Kind.FINISH and not _gives_up(marks, place):
             continue
@@ -170,10 +170,12 @@ _PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut"
                      "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "crossed",
                      "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
                      "punt", "punted", "punting", "bump", "bumped", "bumping", "shifted", "shifting", "save", "saving",
-                     "writing", "wrote", "ruled", "ruling"])  # fmt: skip
+                     "writing", "wrote", "ruled", "ruling", "let", "letting", "lets"])  # fmt: skip
 _BEHIND = (
     ["out"],
     ["off"],
+    ["go"],
+    ["up"],
     ["undone"],
     *(["to", day] for day in ("next", "tomorrow", "another", *WEEKDAYS)),
     ["a", "miss"],
@@ -271,19 +273,39 @@ def _ends(marks: Sequence[Mark], place: int) -> bool:
 def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
     """`calves x`, `calves - no`, `calves: nope`: a name with a cross or a no behind it, and nothing else."""
     mark = marks[place]
-    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text in ("nope", "out")
+    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text in _NONE
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL) and marks[at].text != "but":
         at -= 1
-    if mark.text == "out" and not _opens_part(marks, at):
+    apart = at == place - 1 and kind_at(marks, at) is Kind.COMMA
+    if apart:
+        at -= 1
+    if (mark.text in ("out", "zero") or apart) and not _opens_part(marks, at):
         return False
-    return crossed and at >= 0 and marks[at].kind is Kind.NAME and _ends(marks, place)
+    closed = _ends(marks, place) and not (apart and kind_at(marks, place + 1) in (Kind.COMMA, Kind.QUERY))
+    return crossed and at >= 0 and marks[at].kind is Kind.NAME and closed
+
+
+_NONE = ("nope", "out", "nah", "naw", "nay", "none", "zero", "zilch", "nada", "nothing", "negative", "nah mate")
+
+
+def _crossed(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]]:
+    """The name before a cross, or those that are joined there: `curls + planks = nope`; and the places used."""
+    at = place - 1
+    while marks[at].kind is not Kind.NAME:
+        at -= 1
+    first = at
+    while first > 1 and marks[first - 1].kind in (Kind.AND, Kind.PLUS) and marks[first - 2].kind is Kind.NAME:
+        first -= 2
+    return [m for m in marks[first : at + 1] if m.kind is Kind.NAME], set(range(first, place + 1))
 
 
 def _opens_part(marks: Sequence[Mark], place: int) -> bool:
     """Whether a name stands first in its part: `hypers out`, not `sorted the hypers out`."""
-    while place > 0 and marks[place - 1].text in ("the", "my", "so", "and"):
-        place -= 1
+    while place > 0 and (marks[place - 1].text in ("the", "my", "so", "and", "as for", "then")
+                         or (place > 1 and marks[place - 1].kind in (Kind.AND, Kind.PLUS)
+                             and marks[place - 2].kind is Kind.NAME)):  # fmt: skip
+        place -= 1 + (marks[place - 2].kind is Kind.NAME)
     return place <= 0 or marks[place - 1].kind in _ENDS
 
 

@@ -22,16 +22,18 @@ def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
         if mark.text not in _ONLY:
             continue
         start, end = part_of(marks, place, _FAR)
+        end = next((i for i in range(place, end) if marks[i].kind is Kind.COLON), end)
         ahead = [i for i in range(start, place) if marks[i].kind is Kind.NAME]
         led = all(m.kind in _LISTED or m.text in _LITTLE for m in marks[start:place])
         ends = {w for m in marks[place + 1 : end] for w in m.text.split()}
-        if ahead and led and ends and ends <= _LITTLE and ends & _TODAY:
+        heads = kind_at(marks, end) is Kind.COLON
+        if ahead and led and (ends or heads) and ends <= _LITTLE and (ends & _TODAY or heads):
             return tuple(ahead)
         said = marks[place + 1 : end]
         plain = all(m.kind in _LISTED or set(m.text.split()) <= _LITTLE for m in said)
         names = tuple(i for i in range(place + 1, end) if marks[i].kind is Kind.NAME)
         today = any(set(m.text.split()) & _TODAY for m in (*said, *marks[max(0, place - 4) : place]))
-        if names and plain and (today or _is_done_only(marks, place)) and kind_at(marks, end) is not Kind.QUERY:
+        if names and plain and (today or heads or _is_done_only(marks, place)) and kind_at(marks, end) is not Kind.QUERY:
             return names
     return ()
 

@@ -119,7 +119,7 @@ def _names_set(marks: Sequence[Mark], at: int) -> bool:
 def _says_none(marks: Sequence[Mark], place: int) -> bool:
     """`set 3 not done`, `planks never happened`, `squats are done for today`."""
     mark = marks[place]
-    if mark.text in ("not done", "set no"):
+    if mark.text in ("not done", "set no") or mark.kind is Kind.NO or mark.text in _NONE:
         return _denies(marks, place)
     if mark.text in _LATER and kind_at(marks, place - 1) is Kind.THEREST:
         return True
@@ -165,9 +165,16 @@ def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
     return kinds == [Kind.NAME, Kind.WAS] and "done" in marks[place].text.split()
 
 
+_NONE = frozenset(["nope", "nah", "naw", "none", "zero", "nothing", "zilch", "nada"])
+
+
 def _denies(marks: Sequence[Mark], place: int) -> bool:
     """`set 3 not done`, `third set no`: a set that is named right before, at the end of its part."""
-    before = [m.kind for m in marks[max(0, place - 2) : place]]
+    if kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS):
+        place_before = place - 1
+    else:
+        place_before = place
+    before = [m.kind for m in marks[max(0, place_before - 2) : place_before]]
     numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
     return numbered and kind_at(marks, place + 1) in (None, *EDGES)
 
