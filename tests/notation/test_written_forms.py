@@ -46,6 +46,8 @@ PALLOF = _exercise("Pallof Press", "pallof", ("15", 8, 10), sides=2)
 DIP = _exercise("Weighted Dip", "dips", ("10", 6, 8), style=BODY)
 PULL = _exercise("Assisted Pull-Up", "pull ups", ("-25", 6, 8), style=BODY)
 CHIN = _exercise("Chin-Up", "chins", ("0", 6, 8), style=BODY)
+HOLD = _exercise("Hollow Hold", "hollow", (None, 20, 30), Measure.SECONDS, style=NONE)
+CARRY = _exercise("Sandbag Carry", "sandbag", ("50", 40, 40), Measure.METRES)
 KINDS = (
     Told(HACK, "95", ("95", "95kg", "95 kg"), ("95", "95kg"), (9, 8)),
     Told(ARNOLD, "16", ("16s", "2x16", "16kg"), ("16s", "the 16s", "16kg"), (9, 8)),
@@ -55,9 +57,8 @@ KINDS = (
     Told(PULL, "-22.5", ("-22.5", "22.5 assist", "assist 22.5"), ("-22.5", "22.5kg assist"), (8, 7)),
     Told(CHIN, "0", ("bw", "bodyweight"), ("bodyweight",), (8, 7)),
     Told(_exercise("V-Up", "v ups", (None, 8, 12), style=NONE), None, (), (), (12, 11)),
-    Told(_exercise("Hollow Hold", "hollow", (None, 20, 30), Measure.SECONDS, style=NONE), None, (), (), (30, 25), "sec"),
-    Told(_exercise("Sandbag Carry", "sandbag", ("50", 40, 40), Measure.METRES), "55", ("55", "55kg"), ("55kg",), (40, 40),
-         "m"),
+    Told(HOLD, None, (), (), (30, 25), "sec"),
+    Told(CARRY, "55", ("55", "55kg"), ("55kg",), (40, 40), "m"),
 )  # fmt: skip
 LISTS = ("{0}, {1}", "{0} {1}", "{0} then {1}", "{0} and {1}", "{0}/{1}", "{0},{1}")
 BEFORE = ("{load} {list}", "{load}: {list}", "{load} for {list}")
