@@ -216,7 +216,7 @@ def _slashed(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     places = tuple(range(place, end))
     days = [d for d in (_past(one, two, places, today), _past(two, one, places, today)) if d is not None and d.day]
     found = tuple(sorted({d.day for d in days if d.day is not None}))
-    likely = [day for day in found if day == today or (has_year and day.year == _year(marks[end - 1]))]
+    likely = [day for day in found if has_year and (day == today or day.year == _year(marks[end - 1]))]
     if len(likely) == 1:
         return DaySaid(likely[0], places)
     if len(found) == 1 and one != two and (one > 12 or two > 12):

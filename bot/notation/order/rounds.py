@@ -158,5 +158,5 @@ def _counted(marks: Sequence[Mark], count: Sequence[Mark], load: Sequence[Mark] 
             ]
         part = []
         if mark is not None:
-            out.append(replace(mark, kind=Kind.COMMA, text=",") if mark.kind is Kind.AND else mark)
+            out.append(replace(mark, kind=Kind.COMMA, text=",") if mark.kind in (Kind.AND, Kind.PLUS) else mark)
     return out

@@ -51,6 +51,7 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     at = place + 1
     while at < len(marks) and (marks[at].kind is Kind.WAS or marks[at].text in ("the", "a", "with")):
         at += 1
+    at += kind_at(marks, at) in (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R) and kind_at(marks, at + 1) is Kind.NUM
     numbered = at < len(marks) and marks[at].kind is Kind.NUM
     told = any(m.kind is Kind.NUM for m in marks[:place])
     was = kind_at(marks, place + 1) is Kind.WAS and marks[place + 1].text in ("was", "were")

@@ -20,6 +20,11 @@ SLIPS = {
     "fro": "for",
     "adn": "and",
     "nad": "and",
+    "amd": "and",
+    "anf": "and",
+    "annd": "and",
+    "snd": "and",
+    "nite": "night",
     "wiht": "with",
     "wth": "with",
     "taht": "that",
@@ -102,7 +107,10 @@ _COUNTS = {
 """`all eights`: a number and its `s`."""
 
 
-_DRAWN = frozenset(words("and done finished skip skipped same again over all finally that was"))
+_DRAWN = frozenset(words(
+    "and done finished skip skipped same again over all finally that was easy hard good nice tough light heavy grindy",
+    "solid smooth brutal slow fast so yes no oh hey phew reps sets each left right only just too pls please",
+))  # fmt: skip
 """Words that are typed drawn out: `aaand done`, `doneee`."""
 
 
