@@ -19,7 +19,7 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
         end = _run(marks, place)
         times = end - place + sum(m.text == "same same" for m in marks[place:end])
         opens = _opens(marks, place, record, under) if times > 1 else 0
-        behind = _one_told(marks, place) and opens > times
+        behind = opens > times > 1 and _one_told(marks, place)
         alone = marks[place].text == "ditto" and not any(m.kind is Kind.NUM for m in marks) and opens >= times
         if times > 1 and (behind or alone):
             last = marks[end - 1]
