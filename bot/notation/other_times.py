@@ -132,6 +132,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if marks[place].kind is Kind.OTHERPERSON and _is_set_of_mine(marks, place, at):
             break
+        if (marks[place].kind is Kind.OTHERPERSON or marks[place].text in _SAYS) and _lists_behind(marks, place, at):
+            break
         if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
@@ -152,6 +154,16 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     if bare and marks[place].text.startswith((*_AHEAD, "last")):
         reached |= set(range(before, place))
     return reached | _aimed(marks, place)
+
+
+_SAYS = ("says", "said", "say", "sends", "thinks", "reckons")
+
+
+def _lists_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`my wife says hi and 60 8 8 7`: behind words without a number, the client's own list."""
+    told = any(m.kind is Kind.NUM for m in marks[place:at])
+    listed = [m.kind for m in marks[at + 1 : at + 4]]
+    return marks[at].kind is Kind.AND and not told and listed in ([Kind.NUM] * 3, [Kind.NUM, Kind.X, Kind.NUM])
 
 
 def _is_set_behind(marks: Sequence[Mark], place: int, at: int) -> bool:

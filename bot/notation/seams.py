@@ -80,12 +80,19 @@ def _is_idle_talk(part: Sequence[Mark]) -> bool:
     return not leads and numbers[:1] != [0] and len(numbers) <= 1
 
 
+_OPENS = frozenset(words("which what how why when where who whats hows should can could is are do does did"))
+
+
 def _efforts_apart(marks: Sequence[Mark]) -> list[Mark]:
-    """`60x8, rpe 8 can we move thursday`: a stop between the effort and the question."""
+    """`60x8, rpe 8 can we move thursday`, `60 8/7/6 which grip is best`: a stop between the sets and the question."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        rated = place > 1 and kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR) and marks[place - 1].kind is Kind.NUM
-        if rated and mark.kind in _WORDS and opens_question(marks[place : _end(marks, place)]):
+        counted = place > 1 and marks[place - 1].kind is Kind.NUM
+        told = counted and kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR, Kind.SLASH, Kind.COMMA, Kind.X)
+        end = _end(marks, place) if told and mark.kind in _WORDS else place
+        asks = kind_at(marks, end) is Kind.QUERY and mark.text in _OPENS
+        rated = kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR)
+        if end > place and (asks or (rated and opens_question(marks[place:end]))):
             out.append(Mark(Kind.STOP, ".", mark.start, mark.start))
         out.append(mark)
     return out

@@ -207,7 +207,10 @@ _ENDED = word_set(
     left settled binned call
     """
 )
-"""Before `at 9`, or `it at 9`, these end a set."""
+"""Before `at 9`, `it at 9` or `out at 9`, these end a set."""
+_BETWEEN_END = word_set("it off out down away")
+_FELL_OFF = word_set("dropped fell tailed came backed bombed conked gave tapped dropping")
+"""Before `off at 5`, `out at 5` these end a set, too; `dropped at 5` alone does not."""
 _APPOINTED = word_set(
     "there home work you u gym training train start starting leave leaving meet meeting session class"
 )
@@ -217,6 +220,8 @@ _UPS = word_set("push pull step chin sit press get set muscle")
 """Exercises that are something `up`: `push up 10` tells repetitions."""
 _GETS = word_set("it pain has have 's ache hurt hurts that")
 """What gets to a score: `it got 6`; otherwise `got 6` tells repetitions."""
+_NOT_FEW = word_set("5 6 7 8 9 10 five six seven eight nine ten")
+"""Behind `only` these are repetitions that were left, and no score: `hurt on the rows, only 8`."""
 _A_ONE = word_set("a about maybe pain only just at is was")
 
 
@@ -261,12 +266,14 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     before = scene.word(first - 1)
     if "so" in (before, scene.word(first - 2) if before in ("only", "just") else ""):
         return False
+    if before == "only" and scene.tokens[first - 1].gap is Gap.SOFT and scene.word(first) in _NOT_FEW:
+        return False
     if of_a_joint(scene, first) and of_a_time(scene, end):
         return True
     if after in ("on", "onto") and scene.words(first - 3, first) & {"dropped", "drop", "dropping"}:
         return False
-    it = scene.word(first - 2) == "it"
-    if before in ("at", "on") and scene.word(first - 2 - it) in _ENDED:
+    it = scene.word(first - 2) in _BETWEEN_END
+    if before in ("at", "on") and scene.word(first - 2 - it) in _ENDED | (_FELL_OFF if it else set()):
         return False
     if (before == "at" and scene.word(first - 2) in _APPOINTED) or (scene.word(first - 2), before) == ("instead", "of"):
         return False
@@ -278,7 +285,7 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return False
     if before in _NUMERALS and scene.tokens[first].gap is Gap.NONE and before not in ("a", "to", "or"):
         return False
-    if before == "up" and scene.word(first - 2) in _UPS:
+    if before == "between" or (before == "up" and scene.word(first - 2) in _UPS):
         return False
     if before in ("got", "hit") and (scene.ends(first - 1) or scene.word(first - 2) not in _GETS):
         return False
@@ -294,6 +301,9 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return True
     if scene.tokens[first].gap is Gap.SOFT and any(s.end == first and not s.place.plural for s in scene.spots):
         return scene.ends(end) and (end >= len(scene.tokens) or scene.tokens[end].kind is not Kind.NUMBER)
+    behind = end == len(scene.tokens) and scene.tokens[first].gap is Gap.SOFT
+    if behind and any(m.end == first and m.cue in (Cue.HURT, Cue.PAINFUL) for m in scene.marks):
+        return True
     lone = first > 0 and scene.tokens[first].gap is not Gap.HARD
     hurt_before = any(m.end == first and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP, Cue.HEADACHE) for m in scene.marks)
     hurt_before |= scene.ends(end) and any(m.end == first and m.cue is Cue.WHISPER for m in scene.marks)
