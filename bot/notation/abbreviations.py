@@ -98,6 +98,8 @@ ABBREVIATIONS: dict[str, tuple[str, ...]] = {
     "bs": ("back squat",),
     "gs": ("goblet squat",),
     "dbp": ("dumbbell press",),
+    "dbb": ("dumbbell bench press",),
+    "dbbp": ("dumbbell bench press",),
     "idbp": ("incline dumbbell press",),
     "dbr": ("dumbbell row",),
     "bbr": ("barbell row",),

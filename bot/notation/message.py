@@ -31,6 +31,7 @@ from bot.notation.nameless import with_names_by_load
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.pain import PainReading
+from bot.notation.paired import with_paired
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import MOST_NUMBERS, Kinds, kinds_beside_hurts, marks_of_sets
 from bot.notation.printer import show_sets
@@ -158,7 +159,8 @@ class Reader:
     def _sets(self, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
-        said = marks = with_names_by_load(begun(marks), record, draft.unit)
+        marks = with_paired(begun(marks), self.request.exercises)
+        said = marks = with_names_by_load(marks, record, draft.unit)
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]

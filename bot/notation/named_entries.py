@@ -30,6 +30,7 @@ class _Entry:
 
 def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """The marks with each such entry name first, on a line of its own, where the message has several."""
+    marks = _with_own_lines(marks)
     parts = read_parts(marks)
     entries = _entries(parts, record).entries
     rounds = any(m.kind is Kind.SETS and m.text.startswith("round") for m in marks)
@@ -44,6 +45,52 @@ def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
         out += name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
         at = entry.end
     return [*out, *marks[at:]]
+
+
+def _with_own_lines(marks: Sequence[Mark]) -> list[Mark]:
+    """`curls 45 for 8 then 8 reps plank 20 seconds`: a line's end before a name that stands between two entries, where
+    the names of the message stand before what is told of them.
+    """
+    out = list(marks)
+    names = [i for i, m in enumerate(marks) if m.kind is Kind.NAME]
+    told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
+    if len(names) < _SEVERAL or names[0] > told:
+        return out
+    for place in reversed(names[1:]):
+        start = next((i + 1 for i in range(place - 1, 0, -1) if marks[i].kind in PARTING), 0)
+        end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in PARTING), len(marks))
+        lead = place
+        while lead > start and marks[lead - 1].kind in (Kind.FILL, Kind.DONE):
+            lead -= 1
+        joined = start > names[0] and marks[start - 1].kind in (Kind.THEN, Kind.AND)
+        does = {w for m in marks[lead:place] for w in m.text.split()} >= {"i", "did"}
+        before = joined and _is_told_before(marks[start:lead], does=does)
+        before = before or (lead - 3 > names[0] and _is_told_before(marks[lead - 3 : lead], does=False))
+        if before and _is_told_behind(marks[place + 1 : end]):
+            out.insert(lead, Mark(Kind.LINE, "", marks[lead].start, marks[lead].start))
+    return out
+
+
+_SEVERAL = 2
+_BY = (Kind.X, Kind.FOR)
+
+
+def _is_told_before(part: Sequence[Mark], *, does: bool) -> bool:
+    """Whether a part up to a name ends a list or a whole set: `bodyweight for 7`, `8 reps rpe 9`, `5 each`."""
+    kinds = [m.kind for m in part]
+    whole = kinds[1:] in ([_BY[0], Kind.NUM], [_BY[1], Kind.NUM]) and kinds[0] in (Kind.NUM, Kind.BODY)
+    counted = kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.REPS], [Kind.EACH], [Kind.RPE], [Kind.WITH], [Kind.TANK])
+    rated = counted and any(k in (Kind.RPE, Kind.RIR, Kind.TANK, Kind.EACH, Kind.REPS) for k in kinds)
+    return whole or rated or (does and kinds == [Kind.NUM])
+
+
+def _is_told_behind(part: Sequence[Mark]) -> bool:
+    """Whether what follows a name is no load alone of what stands before it."""
+    numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
+    if not numbers or part[0].kind in (Kind.AT, Kind.WITH):
+        return False
+    measured = any(m.kind in (Kind.SECONDS, Kind.METRES, Kind.REPS, Kind.SETS) for m in part)
+    return len(numbers) >= _SEVERAL or measured
 
 
 def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:

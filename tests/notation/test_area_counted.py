@@ -392,10 +392,64 @@ LAID_OUT: list[Case] = [
 ]  # fmt: skip
 """Other tables, and near neighbours of rows and sums that are sets."""
 
+BOTH = (
+    PlannedExercise("Floor Press", sets("65", 6, 6, 4)),
+    PlannedExercise("Pendlay Row", sets("65", 6, 6, 4), aliases=("pendlays",)),
+)
+LEGS_TOO = (
+    PlannedExercise("Leg Curl", sets("40", 10, 12)),
+    PlannedExercise("Leg Extension", sets("50", 12, 15, 2), aliases=("leg ext",)),
+)
+THREE_EACH = ", ".join(f"{name}#{n} 65x6" for name in ("Floor", "Pendlay") for n in (1, 2, 3))
+TURNS = "Leg Curl#1 40x12, Leg Curl#2 40x11, Leg Extension#1 50x15, Leg Extension#2 50x14"
+TOP = (PlannedExercise("Bench Press", (*sets("225", 5, 5, 1), *sets("195", 8, 8)), aliases=("bench",)),)
+LUNGE = (PlannedExercise("Walking Lunge", sets("14", 10, 12), aliases=("lunges",), load_style=HAND, sides=2),)
+PULLS = (PlannedExercise("Face Pull", sets("20", 15, 20, 2), aliases=("face pulls",)), *CURL)
+STEPS = (PlannedExercise("Step-Up", sets("12", 10, 10), aliases=("step ups",), load_style=HAND, sides=2), *DIP)
+TOGETHER: list[Case] = [
+    *(
+        (said, BOTH, "", THREE_EACH)
+        for said in (
+            "supersetting floor press and pendlays, 65x6 on both, 3 rounds in",
+            "floor press and pendlays both 65x6, 3 sets",
+            "floor press + pendlays 65x6 each, 3 rounds", "floor press and pendlays both 3x6 at 65",
+            "3 rounds of floor press and pendlays, 65x6 on both",
+            "floor press and pendlays superset, both 65x6 for 3 rounds",
+        )
+    ),
+    *(
+        (f"{head}{joined.join(('40x12', '50x15'))}, {joined.join(('40x11', '50x14'))}", LEGS_TOO, "", TURNS)
+        for head in ("leg curl + leg ext superset: ", "leg curl and leg ext: ", "supersetted leg curl with leg ext ")
+        for joined in (" / ", "/", " + ")
+    ),
+    ("bench 225x5, then 195 for 8 8 7, those three all @8", TOP, "",
+     "1 225x5, 2 195x8 rir 2, 3 195x8 rir 2, 4 195x7 rir 2"),
+    ("bench 225x5 @8.5, 195 8 8 7, all three @8", TOP, "",
+     "1 225x5 rir 1.5, 2 195x8 rir 2, 3 195x8 rir 2, 4 195x7 rir 2"),
+    *(
+        (f"{first} 10{link}{second} 9", LUNGE, "1 14x12", f"2 14x10 {first}, 2 14x9 {second}")
+        for first, second in (("left", "right"), ("right", "left"))
+        for link in (" ", ", ")
+    ),
+    ("10 left but only 9 on the right", LUNGE, "1 14x12", "2 14x10 left, 2 14x9 right"),
+    ("right 10, left only 9", LUNGE, "1 14x12", "2 14x10 right, 2 14x9 left"),
+    ("10 each leg and next set left 10 right 8", LUNGE, "", "1 14x10, 2 14x10 left, 2 14x8 right"),
+    ("those lunges nearly killed me, left 10 right 9", LUNGE, "", "1 14x10 left, 1 14x9 right"),
+    ("10 each easyyy", LUNGE, "", "1 14x10"),
+    ("20 on the face pulls, 18 reps", PULLS, "", "1 20x18"),
+    ("16 on the hammers, 10 reps", PULLS, "", "Hammer#1 16x10"),
+    ("step ups tens each leg", STEPS, "", "1 12x10"),
+    ("step ups tens each leg with the twelves", STEPS, "", "1 12x10"),
+    ("step ups tens each leg all three with the twelves dips at minus twenty five nine eight", STEPS, "",
+     "1 12x10, 2 12x10, 3 12x10, Assisted#1 -25x9, Assisted#2 -25x8"),
+    ("step ups 12s each side for 10", STEPS, "", "1 12x10"),
+]  # fmt: skip
+"""Exercises told together, efforts of the last so many sets, sides near the planned load."""
+
 
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS, *LAID_OUT],
+    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS, *LAID_OUT, *TOGETHER],
 )
 def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """Each number is what its words make it, and no set is lost or made up."""

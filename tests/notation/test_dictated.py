@@ -2,7 +2,10 @@
 
 import pytest
 
-from tests.notation.plans import read, rows
+from bot.notation.reading import Request, read_message
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.training.units import Unit
+from tests.notation.plans import NOW, read, row, rows, sets
 
 ROW = "Barbell Row"
 
@@ -167,3 +170,42 @@ def test_what_may_be_otherwise_is_asked_about(text: str) -> None:
     reading = read(text, "Bench Press#1 60x5", "Bench Press#2 60x5", current="Bench Press")
     assert reading.ask is not None
     assert reading.performed == ()
+
+
+ROWS = PlannedExercise("Inverted Row", sets("0", 8, 8), aliases=("rows",), load_style=LoadStyle.BODYWEIGHT)
+PLANK = PlannedExercise(
+    "Side Plank", sets(None, 20, 30, 2), load_style=LoadStyle.NONE, sides=2, measure=Measure.SECONDS
+)
+PREACHER = PlannedExercise("Preacher Curl", sets("45", 8, 8), aliases=("preachers",))
+DIPS = PlannedExercise("Assisted Dip", sets("-15", 8, 10, 2), aliases=("dips",), load_style=LoadStyle.BODYWEIGHT)
+WALK = PlannedExercise(
+    "Farmer Walk", sets("28", 30, 40, 2), aliases=("farmers",), load_style=LoadStyle.PER_HAND, measure=Measure.METRES
+)
+BUGS = PlannedExercise("Dead Bug", sets(None, 6, 8), aliases=("dead bugs",), load_style=LoadStyle.NONE, sides=2)
+PULLS = PlannedExercise("Weighted Pull-Up", sets("10", 8, 10), aliases=("pull ups",), load_style=LoadStyle.BODYWEIGHT)
+
+
+@pytest.mark.parametrize(
+    ("text", "exercises", "done", "wanted"),
+    [
+        ("rows bodyweight for eight then bodyweight for seven side plank twenty five seconds", (ROWS, PLANK), (),
+         ("Inverted Row#1 0x8", "Inverted Row#2 0x7", "Side Plank#1 -x25")),
+        ("preachers forty five for eight then eight reps rpe nine side plank twenty seconds", (PREACHER, PLANK), (),
+         ("Preacher Curl#1 45x8", "Preacher Curl#2 45x8 rir 1", "Side Plank#1 -x20")),
+        ("dips i did minus fifteen for nine and ten i did farmers thirty kilos forty metres", (DIPS, WALK), (),
+         ("Assisted Dip#1 -15x9", "Assisted Dip#2 -15x10", "Farmer Walk#1 30x40")),
+        ("the dead bugs six and then six each the farmers twenty eight each hand forty metres", (BUGS, WALK), (),
+         ("Dead Bug#1 -x6", "Dead Bug#2 -x6", "Farmer Walk#1 28x40")),
+        ("plus ten for eight", (WALK, PULLS), ("Farmer Walk#1 28x40", "Farmer Walk#2 28x40"),
+         ("Weighted Pull-Up#1 10x8",)),
+        ("side plank was twenty five seconds each side", (PLANK, ROWS), ("Side Plank#1 -x30",), ("Side Plank#2 -x25",)),
+        ("dips was minus seventeen point five nine reps", (DIPS,), ("Assisted Dip#1 -15x10",),
+         ("Assisted Dip#2 -17.5x9",)),
+    ],
+)  # fmt: skip
+def test_exercises_told_in_one_breath(
+    text: str, exercises: tuple[PlannedExercise, ...], done: tuple[str, ...], wanted: tuple[str, ...]
+) -> None:
+    """Where a name stands between two entries, what is before it is of the name before; a whole set `was` a new one."""
+    reading = read_message(Request(text, Unit.KG, NOW, exercises, tuple(row(one) for one in done)))
+    assert (reading.ask, reading.performed, reading.replaces) == (None, rows(*wanted), ())

@@ -45,7 +45,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     if _is_owned_up(marks, cue) or _is_put_behind(marks, cue, record):
         return True
     telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
-    entry = Kind.X in kinds or (Kind.FOR in kinds and kinds.count(Kind.NUM) > 1)
+    entry = Kind.X in kinds or (Kind.FOR in kinds and kinds.count(Kind.NUM) > 1) or _is_next_whole(marks, record)
     if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and entry:
         return False
     ahead = [m for m in marks[:cue] if m.kind in (Kind.NUM, Kind.CLOCK, Kind.BODY)]
@@ -78,6 +78,15 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
         return (not direct or direct[0] not in told or Kind.NOT in kinds) and not _is_of_talk(piece, at)
     return True
+
+
+def _is_next_whole(marks: Sequence[Mark], record: Record) -> bool:
+    """`side plank was 25 seconds each`, `pull-ups were minus 20 nine reps`: a set told whole, where some are open."""
+    named = next((m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1), None)
+    kinds = [m.kind for m in marks]
+    measured = any(k in (Kind.SECONDS, Kind.METRES, Kind.EACH) for k in kinds)
+    whole = measured or (Kind.REPS in kinds and kinds.count(Kind.NUM) > 1)
+    return named is not None and whole and bool(record.context(named).open_sets)
 
 
 def _is_of_talk(piece: Sequence[Mark], cue: int) -> bool:

@@ -1,4 +1,4 @@
-"""A load told in other places: `7 at plus fifteen`, `on 20, twelve times`, `+7.5 on the last chins, got 8`."""
+"""A load told in other places: `7 at plus fifteen`, `20 on the rows, 12 reps`, `+7.5 on the last chins, got 8`."""
 
 from dataclasses import replace
 
@@ -14,7 +14,7 @@ _SENTENCES = (Kind.STOP, Kind.LINE)
 
 def load_told(marks: list[Mark]) -> list[Mark]:
     """The marks with such loads at their sets."""
-    return _on_load(_name_first(_signed(marks)))
+    return _on_load(_of_ordinal(_hung_on(_name_first(_signed(marks)))))
 
 
 def _signed(marks: list[Mark]) -> list[Mark]:
@@ -41,6 +41,44 @@ def _name_first(marks: list[Mark]) -> list[Mark]:
         if led and last and named and kind_at(marks, start - 1) in (None, Kind.FILL, *_SENTENCES):
             return [*marks[:start], marks[end], *marks[start:end], *marks[end + 1 :]]
     return marks
+
+
+def _hung_on(marks: list[Mark]) -> list[Mark]:
+    """`20 on the rows, 12 reps` as `rows 20 x 12 reps`, where nothing else is told of them."""
+    for place in range(1, len(marks) - 3):
+        load = place - 1 - (kind_at(marks, place - 1) in _UNITS)
+        led = marks[place].kind in (Kind.WITH, Kind.AT) and marks[place].text.startswith("on")
+        named = [m.kind for m in marks[place + 1 : place + 3]] == [Kind.NAME, Kind.COMMA]
+        count = place + 3
+        while kind_at(marks, count) is Kind.FILL:
+            count += 1
+        counted = kind_at(marks, count) is Kind.NUM and kind_at(marks, count + 1) is Kind.REPS
+        ends = kind_at(marks, count + 2) in (None, *_SENTENCES, Kind.FILL)
+        opens = kind_at(marks, load - 1) in (None, Kind.FILL, *_SENTENCES)
+        if led and named and counted and ends and opens and kind_at(marks, load) is Kind.NUM:
+            by = replace(marks[place + 2], kind=Kind.X, text="x")
+            return [*marks[:load], marks[place + 1], *marks[load:place], by, *marks[count:]]
+    return marks
+
+
+def _of_ordinal(marks: list[Mark]) -> list[Mark]:
+    """`6, second set holding a 10lb plate 5`: the load of that set alone, and its repetitions."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        before = place - 1 - (kind_at(marks, place - 1) is Kind.PLATES)
+        load = before - 1
+        start = load - 1
+        while kind_at(marks, start) in (Kind.FILL, Kind.WITH, Kind.AT, Kind.SET, Kind.COLON, Kind.WORD, *_SIGNS):
+            start -= 1
+        weighed = kind_at(marks, before) in _UNITS and kind_at(marks, load) is Kind.NUM
+        which = kind_at(marks, start) is Kind.ORD and start < load - 1
+        ends = kind_at(marks, place + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.REPS, Kind.AND)
+        if mark.kind is Kind.NUM and weighed and which and ends:
+            if before < place - 1:
+                out.pop()
+            out.append(replace(mark, kind=Kind.X, text="x", value=None, parts=(), end=mark.start))
+        out.append(mark)
+    return out
 
 
 def _on_load(marks: list[Mark]) -> list[Mark]:

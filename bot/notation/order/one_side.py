@@ -32,7 +32,7 @@ def _listed(marks: list[Mark]) -> list[Mark]:
 
 
 def _on_each(marks: list[Mark]) -> list[Mark]:
-    """`10 on each leg, then 9 on each`: of each side."""
+    """`10 on each leg, then 9 on each`: of each side; the `s` of `tens each leg` is of what each leg did."""
     return [
         m
         for i, m in enumerate(marks)
@@ -42,7 +42,17 @@ def _on_each(marks: list[Mark]) -> list[Mark]:
             and kind_at(marks, i + 1) is Kind.EACH
             and kind_at(marks, i + 2) in (*_ENDS, Kind.THEN)
         )
+        and not _is_of_limb(marks, i)
     ]
+
+
+def _is_of_limb(marks: list[Mark], place: int) -> bool:
+    """The `s` of `tens each leg`; not that of `16s each side for 8`."""
+    each = marks[place + 1] if place + 1 < len(marks) else None
+    counted = marks[place].kind is Kind.S and kind_at(marks, place - 1) is Kind.NUM
+    limb = each is not None and each.kind is Kind.EACH and bool({"leg", "side"} & set(each.text.split()))
+    alone = kind_at(marks, place - 2) not in (Kind.AT, Kind.WITH, Kind.NUM, Kind.PAIR)
+    return counted and limb and alone and kind_at(marks, place + 2) not in (Kind.FOR, Kind.X, Kind.NUM, Kind.COLON)
 
 
 def _all_sets(marks: list[Mark]) -> list[Mark]:
@@ -99,7 +109,11 @@ def _load_first(marks: list[Mark]) -> list[Mark]:
         link = load + (kind_at(marks, load) in (Kind.AT, Kind.WITH))
         unit = kind_at(marks, link + 1) in OF_LOAD
         stop = link + 1 + unit
-        if kind_at(marks, link) is Kind.NUM and (unit or link > load) and kind_at(marks, stop) in (*_ENDS, Kind.THEN):
+        if (
+            kind_at(marks, link) is Kind.NUM
+            and (unit or link > load)
+            and kind_at(marks, stop) in (*_ENDS, Kind.THEN, Kind.NAME)
+        ):
             comma = Mark(Kind.COMMA, ",", marks[place].start, marks[place].start)
             return [*marks[:place], *marks[link:stop], comma, *marks[place:end], *marks[stop:]]
     return marks

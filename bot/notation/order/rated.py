@@ -33,10 +33,24 @@ class _Effort:
     end: int
 
 
+def _both_apart(marks: list[Mark]) -> list[Mark]:
+    """`60x8, 62.5x7 both rpe 9`: behind two whole sets `both` is of their efforts, and makes none of the last twice."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        rated = past(marks, place + 1, Kind.AT, Kind.FILL)
+        entries = sum(m.kind is Kind.X for m in marks[:place]) == _HEAVY and kind_at(marks, place - 2) is Kind.X
+        effort = kind_at(marks, rated) in _WORDS or text_at(marks, rated - 1) == "@"
+        if mark.text == "both" and mark.kind is Kind.EACH and entries and effort:
+            out.append(replace(mark, kind=Kind.COMMA, text=",", end=mark.start))
+        out.append(mark)
+    return out
+
+
 def rated_all(marks: list[Mark]) -> list[Mark]:
     """`60: 10, 9, 8 all at 9`, `each @9`, `rpe for all was 9`: the effort, and behind it that it is of every set."""
     out: list[Mark] = []
     at = 0
+    marks = _those(_both_apart(marks))
     while at < len(marks):
         mark = marks[at]
         every = _every(marks, at)
@@ -61,6 +75,16 @@ def rated_all(marks: list[Mark]) -> list[Mark]:
         out.append(mark)
         at += 1
     return rated_each(out)
+
+
+def _those(marks: list[Mark]) -> list[Mark]:
+    """The `those three all` of `100x5, 80x8 8 7, those three all @8` as `all three`."""
+    for place in range(2, len(marks) - 1):
+        counted = marks[place].kind is Kind.NUM and text_at(marks, place - 1) in ("those", "these", "last", "the last")
+        if counted and marks[place + 1].kind is Kind.ALL and marks[place + 1].text == "all":
+            every = replace(marks[place + 1], text=f"all {marks[place].text}", start=marks[place - 1].start)
+            return [*marks[: place - 1], every, *marks[place + 2 :]]
+    return marks
 
 
 def _every(marks: Sequence[Mark], place: int) -> Mark | None:

@@ -124,8 +124,8 @@ class State:
         self.stage = stage
         self.stage_at = at
 
-    def rate_last(self, rir: Decimal, at: Span | None, *, all_sets: bool = False) -> None:
-        """Gives the last set said (and its other side), or all of them, the effort that the words at `at` say."""
+    def rate_last(self, rir: Decimal, at: Span | None, *, all_sets: bool = False, most: int | None = None) -> None:
+        """Gives the last set said (and its other side), or all of them, or the last `most`, the effort said at `at`."""
         end = 0 if at is None else at[1]
         place = len(self.sets) - 1
         while place > 0 and self.sets[place].stage in (Stage.DROP, Stage.MINI):
@@ -137,7 +137,8 @@ class State:
             counted = out[place]
             out[place : place + 1] = [replace(counted, count=counted.count - 1), replace(counted, count=1)]
             place += 1
-        for index in range(len(out)) if all_sets else (place,):
+        first = 0 if most is None or any(s.side is not None or s.count > 1 for s in out) else max(0, len(out) - most)
+        for index in range(first, len(out)) if all_sets else (place,):
             words = replace(out[index].words, effort=at)
             out[index] = replace(out[index], rir=rir, end=max(out[index].end, end), words=words)
         last = out[place]

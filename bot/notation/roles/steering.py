@@ -226,8 +226,9 @@ class Steering(Rating):
         if self.two_sided and sign.text in ("both", "on both", "for both") and len(state.sets) == 1:
             return state
         state.all_sets, state.all_at = True, (sign.start, sign.end)
+        count = next((_COUNTS[w] for w in sign.text.split() if w in _COUNTS), None)
         if state.after_effort and state.sets and state.sets[-1].rir is not None and len(state.sets) > 1:
-            state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True)
+            state.rate_last(state.sets[-1].rir, state.sets[-1].words.effort, all_sets=True, most=count)
         if sign.text == "all":
             state.spread = -1 if state.fresh and not state.sets else state.spread
             return state
@@ -235,7 +236,6 @@ class Steering(Rating):
             state.mult, state.mult_said, state.mult_at = max(len(self.opens) - state.index, 1), True, state.all_at
             state.all_sets = False
             return state
-        count = next((_COUNTS[w] for w in sign.text.split() if w in _COUNTS), None)
         if count is not None and len(state.sets) > 1 and self._is_all_of_last(state, count):
             words = replace(state.sets[-1].words, sets=(sign.start, sign.end), count=count)
             state.sets = (*state.sets[:-1], replace(state.sets[-1], count=count, end=sign.end, words=words))

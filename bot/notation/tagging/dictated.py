@@ -75,15 +75,20 @@ def without_opening(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+_OPENS = (None, Kind.FILL, Kind.LINE, Kind.STOP, Kind.RIGHT)
 _LEFT = (Kind.LEFT, Kind.L, Kind.LEFTPOST)
 _PAIR = 2
 """Numbers that one side may be told with: its load and its count."""
 
 
 def sets_apart(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with a dictated load and its number of sets as two numbers."""
+    """The marks with a dictated load and its number of sets as two numbers; the `plus` that opens a part is a sign."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        if mark.kind is Kind.NUM and text_at(marks, place - 1) == "plus" and kind_at(marks, place - 2) in _OPENS:
+            out[-1] = replace(out[-1], text="+")
+            out.append(replace(mark, tight=True))
+            continue
         words = mark.text.split()
         count = UNITS.get(words[-1]) if words and mark.kind is Kind.NUM and mark.value is not None else None
         run = count is not None and len(words) > 1 and kind_at(marks, place + 1) is Kind.SETS
