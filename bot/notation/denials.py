@@ -1,9 +1,10 @@
-"""Warm-ups that were not done: `no warm up today`, `didn't warm up`; the sets beside them are work sets."""
+"""Warm-ups, drops and minis that were not done: `no warm up today`, `no minis, just 17.5x13`; the sets beside them are
+work sets."""
 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at, part_of
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -20,6 +21,45 @@ def without_denied_warmups(marks: Sequence[Mark]) -> list[Mark]:
         else mark
         for place, mark in enumerate(marks)
     ]
+
+
+_CONTINUING = (Kind.DROP, Kind.MINI)
+_DENIALS = (Kind.NO, Kind.SKIP, Kind.SKIPPED)
+_TOLD_LATE = frozenset(words("forgot forgetting forgotten missed"))
+"""What may be said of a drop that was done and is told only now: `forgot the drop, 40x8`."""
+
+
+def without_denied_continuations(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with drops and minis that the client did without, and what denies them, as words of no bearing:
+    `no energy for the drop so just 60x10`, `minis not happening, 17.5x13`, `left the minis out`."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind in _CONTINUING:
+            for at in _denial(marks, place):
+                out[at] = replace(marks[at], kind=Kind.GAP)
+    return out
+
+
+def _denial(marks: Sequence[Mark], place: int) -> tuple[int, ...]:
+    """The places of a drop or minis and of the words around it that deny it; none where it was done."""
+    at = place - 1
+    while at >= max(0, place - 4) and marks[at].kind is Kind.FILL and set(marks[at].text.split()) <= _BETWEEN:
+        at -= 1
+    cue = marks[at] if at >= 0 else None
+    said = set(cue.text.split()) if cue is not None else set()
+    if cue is not None and not said & _TOLD_LATE and kind_at(marks, place + 1) is not Kind.WAS:
+        denied = cue.kind in (*_DENIALS, Kind.FILL, Kind.WORD) and (cue.kind in _DENIALS or bool(said & _WITHOUT))
+        if denied:
+            return (at, place)
+        if said & _TAKING and text_at(marks, place + 1) in ("out", "off"):
+            return (at, place, place + 1)
+    behind = kind_at(marks, place + 1) in (Kind.SKIP, Kind.SKIPPED)
+    return (place, place + 1) if behind and kind_at(marks, place + 2) in (None, *_CLOSING) else ()
+
+
+_WITHOUT = frozenset(words("without didnt havent zero minus"))
+_TAKING = frozenset(words("left leave leaving took taking cut"))
+_CLOSING = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.FILL, Kind.AND, Kind.COLON, Kind.DASH)
 
 
 def _is_denied(marks: Sequence[Mark], place: int) -> bool:

@@ -77,16 +77,24 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         mark = out[at]
         if mark.kind is Kind.NAME:
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
-        if told and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
+        led = not told and not any(m.kind in (Kind.NUM, Kind.PLANNED) for m in out[:at])
+        if (told or led) and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= _FEWEST or (bool(found) and _is_of_several(out, at, found[0][0]))
-            if enough and kind_at(out, end) in _ENDS:
+            heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)
+            enough = enough if told else len(found) >= _FEWEST and heads and _has_sets(out, end)
+            if enough and (kind_at(out, end) in _ENDS or heads):
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
-                del out[at:end]
+                del out[at : end + (not told)]
                 continue
         told = told or mark.kind in (Kind.NUM, Kind.PLANNED)
         at += 1
     return out, tuple(said)
+
+
+def _has_sets(marks: Sequence[Mark], end: int) -> bool:
+    """Whether a list of sets follows the efforts of `one left on the first, none on the last: 60 8 8 7`."""
+    return sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM) > _FEWEST
 
 
 def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:

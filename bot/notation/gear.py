@@ -19,6 +19,7 @@ _OFF = re.compile(
     rf"|took off|taking off|taken off|put down|got rid of) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
     rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
     rf"|\b(?:took|taken|taking|take|removed) (?:all )?(?:the|my) weights? off\b"
+    rf"|\bleft {_ART}{_GEAR} (?:at home|at work|in the car|behind)\b"
     rf"|\b(?:(?:took|taken|taking|take|had|with|got) )?{_ART}{_GEAR} (?:is |was |came |now )?off\b"
 )
 _NAMES = (Kind.NAME, Kind.WEAK)
@@ -33,6 +34,7 @@ def without_gear(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], un
     owners = [place for place, told in enumerate(said) for _ in told]
     text = " ".join(w for told in said for w in told)
     out = list(marks)
+    late: list[tuple[int, Mark]] = []
     for found in _OFF.finditer(text):
         first = owners[text[: found.start()].count(" ")]
         last = owners[text[: found.end()].count(" ")]
@@ -45,7 +47,22 @@ def without_gear(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], un
         if not _is_told(marks, last):
             gone[0] = replace(marks[first], kind=Kind.BODY, text="no weight", end=marks[last].end, value=None)
         out[first : last + 1] = gone
+        name = _name_behind(out, last + 1) if gone[0].kind is Kind.BODY else None
+        if name is not None:
+            late.append((name, out[first]))
+            out[first] = replace(out[first], kind=Kind.FILL)
+    for name, body in reversed(late):
+        out.insert(name + 1, body)
     return out
+
+
+def _name_behind(marks: Sequence[Mark], at: int) -> int | None:
+    """The name with bare repetitions of `no belt today, chins 7`, before which body weight was told; else `None`."""
+    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.COMMA):
+        at += 1
+    bare = [m.kind for m in marks[at : at + 2]] == [Kind.NAME, Kind.NUM]
+    behind = marks[at + 2].kind if at + 2 < len(marks) else None
+    return at if bare and behind not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB) else None
 
 
 def _words(mark: Mark) -> list[str]:

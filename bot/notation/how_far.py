@@ -59,8 +59,20 @@ def small(marks: Sequence[Mark], place: int) -> int | None:
 
 def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     """What is said from a place on of how far one is."""
+    if is_entry(marks, place - 3 - (kind_at(marks, place - 1) in (Kind.COMMA, Kind.FILL))) and _in_bank(marks, place):
+        return None
+    if kind_at(marks, place - 1) is Kind.REPS and kind_at(marks, place + 1) is Kind.SETS:
+        return None  # `40 kg 12 reps 2 sets done`
     looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place), _all(marks, place))
     return next((found for found in looks if found is not None), _among(marks, place))
+
+
+def _in_bank(marks: Sequence[Mark], place: int) -> bool:
+    """`95x6, one in the bank`: straight behind a whole set, one or two repetitions that were left."""
+    few = small(marks, place) in (1, 2)
+    return (
+        few and _words(marks, place + 1, 3)[:3] == ["in", "the", "bank"] and kind_at(marks, place + 2) in (None, *EDGES)
+    )
 
 
 def _among(marks: Sequence[Mark], place: int) -> HowFar | None:

@@ -21,6 +21,15 @@ _EVERY_SET = "; ".join(
     )
 )
 """`all three`, `on every set`, `across all four`: each set that there is."""
+_WEIGHT_UNKNOWN = "; ".join(
+    " ".join(f"{lead} {what} {weight} {tail}".split())
+    for lead in ("dont know", "i dont know", "not sure", "no idea", "no clue", "unsure", "couldnt tell you", "cant say")
+    for what in ("what", "what the")
+    for weight in ("weight", "pin", "load", "setting")
+    for tail in ("", "was", "it was", "that was", "i used", "was on")
+)
+"""`no idea what weight that was`: told of a set, and asked of nobody."""
+
 _COULD_HAVE = "; ".join(
     f"{modal}{have} {done}"
     for modal in words("could would might")
@@ -218,7 +227,9 @@ PHRASES: dict[Kind, str] = {
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
-        "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; dont know "
+        "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; "
+        + _WEIGHT_UNKNOWN
+        + "; dont know "
         "how but; not my best; not my finest; not great; not terrible; not too bad; not bad; wasnt pretty; not pretty; "
         "not the prettiest; by the way; bytheway; what was i going to say; what was i gonna say; what was i saying; "
         "what was i going to ask; what else was i going to say; what i was going to say; where was i; "
@@ -506,7 +517,8 @@ PHRASES: dict[Kind, str] = {
         "in there; in my pocket; in the pocket; in my back pocket; held back; kept back; "
         "more were possible; more was possible; more possible; reps more possible; more reps possible; in the reserve; "
         "reserve; more i could; more i could do; more i could have done; rep before failure; reps before failure; "
-        "before failure; in the bank; in the locker; in store; still in me; in the tank; left in the tank; "
+        "before failure; in the bank; in the locker; up my sleeve; up the sleeve; to spare; in my pocket; in my back "
+        "pocket; in the pocket; in store; still in me; in the tank; left in the tank; "
         "reps in reserve; rep in "
         "reserve; in reserve; reps left; rep left; left in me; "
         "more in me; more in the tank; more left; left over; to spare; spare; more reps in me; in hand; reps in hand; "
@@ -633,6 +645,9 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.FINISH: (
         ENDINGS + "; "
+        "session in the bag; workout in the bag; all in the bag; thats it in the bag; "
+        "that is me finished; that was me finished; that was me done; that is us done; that is us finished; thats us "
+        "finished; that was us done; that makes me done; that makes me finished; thats the session finished; "
         "and done for today; and done for the day; and done for tonight; ready with everything; ready with all; "
         "that was the last one for today; that was the last set for today; that was the last for today; "
         "done with everything; finished with everything; done with it all; done with all of it; finished with it all; "
@@ -690,7 +705,8 @@ PHRASES: dict[Kind, str] = {
         "done; before im done; until im done; almost finished; nearly finished; half done; not all done; then im "
         "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
         "done; one to go; ill be done; will be done; be done; before i finish; when i was done; then finished; thats "
-        "it then; is that it; till im done; havent finished; half finished; to finish; never done; as soon as im "
+        "it then; is that it; thats how its done; thats how it is done; how its done; till im done; "
+        "havent finished; half finished; to finish; never done; as soon as im "
         "done; when done; im done in; done in; half way done; halfway done; thats it or; almost there; until done; "
         "about done; isnt done; arent done; wasnt done; im done for; not quite done; not yet done; still not done; "
         "thats it for now; done soon; finished soon; finish soon; to be done; getting done; got done; get done; done "
@@ -699,7 +715,8 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "cried off; cried off the; crying off; wimped out on; wimped out of; wimped out on the; wussed out of; wussed "
+        "forget the; forget about; forget about the; cried off; cried off the; crying off; wimped out on; "
+        "wimped out of; wimped out on the; wussed out of; wussed "
         "out on; pulled out of; pulled out of the; backed out of; backed out of the; ducked out of; ducked out of the; "
         "opted out of; opted out of the; had to drop the; have to drop the; having to drop the; need to drop the; "
         "had to bin; have to bin; had to bin the; have to bin the; had to ditch; had to ditch the; have to ditch; had "
@@ -760,7 +777,9 @@ PHRASES: dict[Kind, str] = {
         "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder "
         "if; "
         "i wonder whether; i wonder why; i wonder how; i wonder what; curious if; curious whether; curious what; "
-        "wdyt; wyt; how about; explain to me; explain what; explain how; explain why; explain the; please explain; "
+        "was wondering what; was wondering if; was wondering how; was wondering whether; was just wondering if; "
+        "was just wondering what; wdyt; wyt; what instead; how about; explain to me; explain what; "
+        "explain how; explain why; explain the; please explain; "
         "explain me; ok if; okay if; alright if; fine if; cool if; is it cool if; all right if; good idea to; no "
         "clue what to; no "
         "idea what to; no clue how to; no idea how to; not a clue what to; any pointers; "
@@ -789,7 +808,9 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.SKIPPED: (
         "had to be dropped; had to be skipped; had to be cut; had to be left; had to be left out; had to be binned; "
-        "had to be scrapped; needed to be dropped; have to be dropped; have to be skipped; not a chance; "
+        "had to be scrapped; isnt going to happen; isnt gonna happen; aint going to happen; aint gonna happen; can do "
+        "one; off the menu; off the table; off the cards; needed to be dropped; have to be dropped; "
+        "have to be skipped; not a chance; "
         "so i left them; so i left it; so left them; so left it; so i dropped them; so i dropped it; so dropped them; "
         "so dropped it; so i leave them; so i leave it; so i binned them; so i binned it; so i cut them; so i cut it; "
         "i dont do today; i dont do it today; i do not do today; i not do today; i wont do today; "
@@ -826,6 +847,10 @@ PHRASES: dict[Kind, str] = {
     Kind.THEREST: (
         _MISSING + "; "
         "both others; both the others; both other sets; both of the others; both remaining sets; "
+        "both the remaining sets; both of the remaining sets; both the other sets; both of the other sets; the two "
+        "remaining sets; two remaining sets; both the sets left; both sets left; the two sets left; "
+        "the two other sets; "
+        "the three remaining sets; three remaining sets; the three sets left; the two sets that were left; "
         "last two exercises; last 2 exercises; the last 2 exercises; the final two exercises; everything after "
         "that; all the others; anything else; all remaining exercises; every other exercise; the remainder; whats "
         "after; what comes after; both remaining exercises; the two left; the last couple; the last couple of "
@@ -1007,7 +1032,7 @@ FILLERS = words(
     "fewer a an the i me my mine we us our you your it its this that these those he she they them there here im ive id",
     "youre were did do does doing got get getting gets gotten hit hits hitting made make makes managed manage",
     "ended up felt feel feels feeling good great nice nicely ok okay okey fine well better best bad worst easy",
-    "easier easiest hard harder hardest tough heavy heavier light lighter smooth smoothly solid strong stronger",
+    "easier easiest weaker weakest hard harder hardest tough heavy heavier light lighter smooth smoothly solid strong stronger",
     "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
     "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
     "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",

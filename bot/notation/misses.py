@@ -5,9 +5,11 @@ All become `failed the 8th`; the words that say of which set it was go before it
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.next_failed import told_last
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -37,8 +39,9 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
         if _bails_on_set(out, at):
             out[at] = replace(out[at], kind=Kind.SKIP)
         if out[at].kind is Kind.FAILED:
+            _count_repetition(out, at)
             _say_once(out, at)
-            at = _put_behind_set(out, at)
+            at = _put_behind_set(out, _tell_set_first(out, at))
         at += 1
     return _put_behind_load(out)
 
@@ -66,10 +69,11 @@ def _name_failure(out: list[Mark], at: int) -> None:
             stop += 1
         known = kind_at(out, at - 1) in (Kind.FAILED, Kind.SET) or kind_at(out, end) is Kind.SET
         said = bool(set(text_at(out, stop).split()) & _STOPPED) and kind_at(out, stop) in _SAYING
+        named = text_at(out, stop) == "failed on" and kind_at(out, stop + 1) is Kind.NAME
         stop = _past_where(out, stop)
-        if said and not known and kind_at(out, stop + 1) in _ENDS:
+        if said and not known and (named or kind_at(out, stop + 1) in _ENDS):
             failed = replace(out[at], kind=Kind.FAILED, text="failed", value=None, end=out[at].start)
-            gone = [replace(m, kind=Kind.GAP) for m in out[end : stop + 1]]
+            gone = [replace(m, kind=Kind.AT if named else Kind.GAP) for m in out[end : stop + 1]]
             out[at : stop + 1] = [failed, *out[at:end], *gone]
         return
     rep = _stuck_on(out, at)
@@ -91,13 +95,18 @@ def _name_failure(out: list[Mark], at: int) -> None:
 
 def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
     """`50x10 9, bailed on the third`: the set behind those told, where each had more repetitions than that."""
+    reps = _reps_told(marks, at)
+    return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
+
+
+def _reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
+    """The repetitions told before a place, in its sentence since its name: those of the sets so far."""
     start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in (Kind.STOP, Kind.LINE, Kind.NAME)), 0)
-    reps = [
+    return [
         m.value
         for i, m in enumerate(marks[start:at], start)
         if m.kind is Kind.NUM and kind_at(marks, i + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.COLON)
     ]
-    return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
 
 
 def _bails_on_set(marks: Sequence[Mark], at: int) -> bool:
@@ -179,6 +188,49 @@ def _say_once(out: list[Mark], at: int) -> None:
         out[said:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[said:end]]
 
 
+def _count_repetition(out: list[Mark], at: int) -> None:
+    """`failed rep 9` is `failed the 9th`."""
+    number = out[at + 1] if at + 1 < len(out) else None
+    if text_at(out, at).split()[-1] in ("rep", "number") and number is not None and number.kind is Kind.NUM:
+        whole = number.value is not None and number.value >= _EARLIEST and not number.parts
+        if whole and kind_at(out, at + 2) in (*_ENDS, *_LINKS):
+            out[at + 1] = replace(number, kind=Kind.ORD)
+
+
+def _tell_set_first(out: list[Mark], at: int) -> int:
+    """`10, 9, on the third i failed the 9th`: the number of the set, then what failed; `4. on the last i failed the
+    5th` tells again of the set of four. Gives where the failure stands then."""
+    which = at - 1
+    while kind_at(out, which) is Kind.FILL:
+        which -= 1
+    which -= kind_at(out, which) is Kind.SET
+    told = kind_at(out, which) in (Kind.LASTSET, Kind.LASTREP, Kind.ORD) and kind_at(out, at + 1) is Kind.ORD
+    if not told or not {"on", "in"} & set(text_at(out, which - 1).split()):
+        return at
+    last = out[which].kind is not Kind.ORD
+    said = replace(out[which], kind=Kind.LASTSET if last else Kind.LABEL, text="last one")
+    return _tell_which(out, which - 1, at, [said])
+
+
+def _tell_which(out: list[Mark], start: int, at: int, which: list[Mark]) -> int:
+    """Puts what says of which set before the failure at a place, for the marks from `start` to it; nothing where the
+    repetitions told before it are those of that set. Gives where the failure stands then."""
+    before = start
+    while kind_at(out, before - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.AND, Kind.FILL):
+        before -= 1
+    told, done = _reps_told(out, before), (out[at + 1].value or 0) - 1
+    number = int(which[0].value or 0) if which[0].kind is Kind.LABEL else 0
+    again = done == told_last(out[:before]) and done + 1 >= _EARLIEST and number in (0, len(told))
+    if again and not any(m.kind is Kind.NAME for m in which):
+        out[before:at] = []
+        return before
+    if told and number == len(told) + 1:
+        which = [replace(which[0], kind=Kind.LASTSET, value=None)]
+    parted = [] if start == 0 or kind_at(out, start - 1) in _ENDS else [replace(which[0], kind=Kind.COMMA, text=",")]
+    out[start:at] = [*parted, *which]
+    return start + len(parted) + len(which)
+
+
 def _put_behind_set(out: list[Mark], at: int) -> int:
     """`missed the 8th on the last bench set at 60`: the last set, 60, failed the 8th; where to go on."""
     end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
@@ -188,16 +240,23 @@ def _put_behind_set(out: list[Mark], at: int) -> int:
     if kind_at(out, at + 1) is not Kind.ORD or link == end:
         return at
     last = kind_at(out, link) in (Kind.LASTSET, Kind.LASTREP) and text_at(out, link).split()[-1] in _LAST
+    link += kind_at(out, link) is Kind.SET and kind_at(out, link + 1) is Kind.NUM
     numbered = kind_at(out, link) is Kind.ORD and out[link].text != out[at + 1].text
+    numbered = numbered or kind_at(out, link - 1) is Kind.SET
+    named = kind_at(out, link) is Kind.NAME and not any(m.kind is Kind.NUM for m in out)
     stop = link + 1
     while kind_at(out, stop) in (Kind.NAME, Kind.WEAK, Kind.SET) or text_at(out, stop) == "one":
         stop += 1
-    if not (last or numbered) or kind_at(out, stop) not in _ENDS:
+    if not (last or numbered or named) or kind_at(out, stop) not in _ENDS:
         return at
     names = [m for m in out[link:stop] if m.kind in (Kind.NAME, Kind.WEAK)]
     which = replace(out[link], kind=Kind.LASTSET if last else Kind.LABEL, text="last one")
     load = out[stop : stop + 2] if kind_at(out, stop) is Kind.AT and kind_at(out, stop + 1) is Kind.NUM else []
     unit = [out[stop + 2]] if load and kind_at(out, stop + 2) in (Kind.KG, Kind.LB) else []
-    said = [*names, which, *load[1:], *unit, *out[at:end]]
-    out[at : stop + len(load) + len(unit)] = said
-    return at + len(said)
+    said = [*names, *([] if named else [which]), *load[1:], *unit]
+    failed = out[at:end]
+    out[at : stop + len(load) + len(unit)] = failed
+    if len(said) == 1 and not named:
+        return _tell_which(out, at, at, said) + len(failed)
+    out[at:at] = said
+    return at + len(said) + len(failed)

@@ -42,7 +42,7 @@ def with_next_failed(marks: Sequence[Mark]) -> list[Mark]:
         if mark.kind not in (Kind.NUM, Kind.ORD) or mark.value is None or mark.value < _EARLIEST:
             continue
         said = kind_at(out, place - 1) is Kind.FAILED and mark.kind is Kind.ORD
-        if said or mark.value - 1 != _told_last(out[:place]) or kind_at(out, place + 1) in _LINKED:
+        if said or mark.value - 1 != told_last(out[:place]) or kind_at(out, place + 1) in _LINKED:
             continue
         start = _failing(out, place - 1, -1)
         end = _failing(out, place + 1, 1)
@@ -80,7 +80,7 @@ _COUNTING = (["rep"], ["number"])
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.SETS, Kind.NUM)
 
 
-def _told_last(marks: Sequence[Mark]) -> Decimal | None:
+def told_last(marks: Sequence[Mark]) -> Decimal | None:
     """The number that was told last."""
     last = next((m for m in reversed(marks) if m.kind is Kind.NUM), None)
     return None if last is None else last.parts[-1] if last.parts else last.value

@@ -22,6 +22,8 @@ _OF_REPS = (Kind.REPS, Kind.LASTREP)
 _NAMES_SET = (Kind.SET, Kind.WORKSET, Kind.LASTSET)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _EASIEST, _HARDEST = 5, 10
+_NEAR = 6
+"""Marks between an effort and its second telling."""
 _CUES = (Kind.NOT, Kind.WAS, Kind.SORRY, Kind.MEANT, Kind.TO, Kind.OR, Kind.DASH, Kind.SLASH, Kind.AND, Kind.THEN,
          Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.LEFT, Kind.RIGHT, Kind.COMMA)  # fmt: skip
 """Kinds that say why two efforts are told of one set."""
@@ -81,10 +83,15 @@ def _is_within(mark: Mark, spans: Sequence[Span]) -> bool:
 
 
 def _agrees(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:
-    """Whether an exertion says once more what is left in the only set told: `90x10 rpe 8 (2 rir)`."""
+    """Whether an effort says once more what is left: `90x10 rpe 8 (2 rir)` of the only set told, `90x10 @8, 2 left`."""
     value, rir = marks[place].value, told[0].row.rir if len(told) == 1 else None
-    exerted = place > 0 and marks[place - 1].kind is Kind.RPE
-    return exerted and rir is not None and value is not None and _HARDEST - value == rir
+    if value is None:
+        return False
+    if place > 0 and marks[place - 1].kind is Kind.RPE:
+        return rir is not None and _HARDEST - value == rir
+    at = next((i for i in range(place - 1, max(0, place - _NEAR), -1) if marks[i].kind is Kind.NUM), 0)
+    exerted = at > 0 and (marks[at - 1].kind is Kind.RPE or marks[at - 1].text == "@")
+    return exerted and marks[at].value == _HARDEST - value
 
 
 def _is_rating(marks: Sequence[Mark], place: int) -> bool:
@@ -152,9 +159,16 @@ def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> It
             continue
         mark = _bare(marks, one)
         context = record.context(place)
+        if (one.row.exercise, one.row.set or 0) in record.replaces and any(_puts_right(m) for m in marks):
+            continue
         if mark is not None and _is_low(one, context) and not (highest is not None and one.row.reps * 3 > highest):
             yield mark
         highest = one.row.reps
+
+
+def _puts_right(mark: Mark) -> bool:
+    """Whether a word says that a stored number was wrong: `was 2 not 4`, `was 2, miscounted`."""
+    return mark.kind in (Kind.NOT, Kind.WROTE) or (mark.kind in (Kind.SORRY, Kind.MEANT) and "count" in mark.text)
 
 
 def _is_low(one: Told, context: Context) -> bool:

@@ -21,8 +21,9 @@ from bot.notation.corrections.confirmed import confirmed, without_opinions
 from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
-from bot.notation.denials import without_denied_warmups
+from bot.notation.denials import without_denied_continuations, without_denied_warmups
 from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
+from bot.notation.greeting import without_greeting
 from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
 from bot.notation.joining import with_joined_halves
@@ -37,6 +38,7 @@ from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
+from bot.notation.order.vague import with_lost_counts
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
@@ -75,11 +77,12 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
     told = with_help_told(with_weight_told(read_kinds(few, session_index(request.exercises))))
+    told = without_greeting(told)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     ended = with_set_ends(with_misses(with_next_failed(with_missed_after(told))), request.exercises)
     ended = with_shortfalls(ended, request.exercises)
-    said = with_set_apart(ended)
-    marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done))
+    said = with_lost_counts(with_set_apart(ended))
+    marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at
     hurt = {
@@ -91,7 +94,9 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     hurt |= unhurt(marks)
     hurt |= {p for p in range(len(marks) - 1) if marks[p].kind in (Kind.LEFT, Kind.RIGHT) and p + 1 in hurt}
     hurt |= {
-        p for p in range(len(marks) - 1) if marks[p].kind is Kind.NUM and p + 1 in hurt and marks[p + 1].kind in _TIMES
+        p
+        for p in range(len(marks) - 1)
+        if marks[p].kind is Kind.NUM and p + 1 in hurt and (marks[p + 1].kind in _TIMES or marks[p].value == 0)
     }
     hurt |= counted_hurts(marks, hurt)
     marks = with_edges(marks, hurt)
@@ -104,12 +109,13 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
-    named = with_lone_names(without_denied_warmups(ordered(with_rounds(masked(marks, confirmed(marks))))))
+    told = without_denied_continuations(masked(marks, confirmed(marks)))
+    named = with_lone_names(without_denied_warmups(ordered(with_rounds(told))))
     compared = put_in_place(
         named, (step(with_asides, _NUMBERED), step(partial(with_differences, hurts=hurts), _NUMBERED))
     )
-    told = with_joined_halves(number_lines(without_ratings(_repeats(compared), hurts)))
-    return masked(told, _was_meant(told) | _was_not(told)) if is_first else told
+    joined = with_joined_halves(number_lines(without_ratings(_repeats(compared), hurts)))
+    return masked(joined, _was_meant(joined) | _was_not(joined)) if is_first else joined
 
 
 def _was_not(marks: Sequence[Mark]) -> set[int]:

@@ -95,12 +95,15 @@ def _likens(mark: Mark) -> bool:
 def _judged(marks: Sequence[Mark], place: int) -> int | None:
     """The number of `was a 9`, `thats about an eight`, `felt roughly 8`, `so an 8`: on the effort scale, with
     nothing that makes it repetitions."""
-    if not (marks[place].kind is Kind.WAS or marks[place].text in _JUDGES):
+    if not (marks[place].kind in (Kind.WAS, Kind.LASTSET) or marks[place].text in _JUDGES):
         return None
     at = place + 1
     while at < min(len(marks), place + 4) and marks[at].kind is Kind.FILL and marks[at].text in _ABOUT:
         at += 1
     article = kind_at(marks, at) is Kind.FILL and marks[at].text in ("a", "an")
+    last = marks[place].kind is Kind.LASTSET and any(m.kind in (Kind.X, Kind.FOR) for m in marks[:place])
+    if last and not (article and kind_at(marks, at + 1) is Kind.NUM and (marks[at + 1].value or 0) % 1):
+        return None
     bare = at == place + 1 and kind_at(marks, at + 1) not in (None, *EDGES)
     if (not article and (marks[place].text not in _FELT or bare)) or _counts_off(marks, place):
         return None

@@ -131,6 +131,7 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
     if text_at(marks, lead) in _FINISHED and not hurt and not _is_told(marks, lead, place):
         return None
     told = _ENDED | _SUBJECTS | (_HURT | _BY_A_HURT if hurt else frozenset())
+    told |= _WISHED | _WISHING
     other = any(m.kind is Kind.WORD and not set(m.text.split()) <= told for m in marks[start:lead])
     ended = _ENDED | _BY_A_HURT if hurt or text_at(marks, lead) in _FINISHED else _ENDED
     if led[0] == "on" and not set(said[-4:-1]) & _ENDED_ON:

@@ -7,7 +7,7 @@ import pytest
 from bot.notation.reading import Request, read_message
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from bot.training.units import Unit
-from tests.notation.plans import BENCH, CARRY, DEADLIFT, DROP, NOW, SPLIT, row, rows, sets
+from tests.notation.plans import BENCH, CARRY, DEADLIFT, DROP, MINI, NOW, SPLIT, row, rows, sets
 
 FIVES = PlannedExercise("Back Squat", sets("85", 5, 5, 5), aliases=("squat",))
 PULL = PlannedExercise("Weighted Pull-Up", sets("10", 5, 6), aliases=("pull ups",), load_style=LoadStyle.BODYWEIGHT)
@@ -367,3 +367,96 @@ def test_drops_whose_load_is_not_told(drop: str) -> None:
 def test_warm_ups_kit_and_finishes_in_place(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
     """Rules 6, 9 and 18: under a heading or behind the work; what hung on the body; drops and minis told behind."""
     _check(exercise, text, stored)
+
+
+CHIN = PlannedExercise("Chin-Up", sets("7.5", 5, 7), aliases=("chins",), load_style=LoadStyle.BODYWEIGHT)
+TRICEPS = PlannedExercise("Pushdown", sets("17.5", 12, 15, 3, MINI), aliases=("pushdowns",))
+BACKOFFS = PlannedExercise("Back Squat", (*sets("140", 3, 3, 1), *sets("120", 5, 5)), aliases=("squat",))
+
+
+@pytest.mark.parametrize(
+    ("denied", "exercise", "entry", "stored"),
+    [
+        *product(
+            ("no drop today, just ", "no energy for the drop so just ", "skipped the drop, ", "too tired for drops, ",
+             "left the drop out, ", "the drop didn't happen, ", "without the drop "),
+            (FLY,), ("25x13",), ("Cable Fly#3 25x13",)),
+        *product(
+            ("no minis today, just ", "no minis. ", "didn't bother with minis, just ", "minis not happening, ",
+             "minis skipped, ", "couldn't face the minis so "),
+            (TRICEPS,), ("17.5x13",), ("Pushdown#3 17.5x13",)),
+    ],
+)  # fmt: skip
+def test_drops_and_minis_that_were_not_done(denied: str, exercise: PlannedExercise, entry: str, stored: str) -> None:
+    """Rule 6: what is denied is no drop; the numbers beside it are the work set, before the words or behind them."""
+    done = _all(exercise.name, entry.partition("x")[0], "14", "14")
+    _check(exercise, denied + entry, (stored,), *done)
+    _check(exercise, f"{entry}, {denied.strip(', .').removesuffix(' just').removesuffix(' so')}", (stored,), *done)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        *((BENCH, text, _all("Bench Press", "60", "6", "5", "4 rir 0")) for text in
+          ("60: 6, 5, and on the third i failed rep 5", "60: 6, 5 and failed the 5th on the third",
+           "bench 60 x 6, 5, then failed the fifth on set 3", "60 6 5 4. On the last I failed the 5th.",
+           "bench 60: 6, 5, 4. Failed the 5th on the last one")),
+        *((BENCH, f"60x5 {text}", ("Bench Press#1 60x5 rir 1",)) for text in
+          ("@9, reckon i had one more at most", "@9, probably had one left", "rpe 9, could've done one more",
+           ", one more at the most", "left one rep in there", ", one in the bank", "with one up my sleeve",
+           ", one rep to spare", "@9, 1 in the tank")),
+        *((BENCH, f"60x5{text}", ("Bench Press#1 60x5 rir 0",)) for text in (" none", ", none")),
+        *((BENCH, f"60x5 {text}", ("Bench Press#1 60x5",)) for text in
+          ("ought to have stopped at 4", "shoulda stopped at 4")),
+        *((BENCH, f"{text} 60 6 6 5", _all("Bench Press", "60", "6 rir 1", "6", "5 rir 0")) for text in
+          ("one left on the first, none on the last:", "one left on the first, none on the last.")),
+        *((BENCH, text, _all("Bench Press", "60", "6 rir 3", "6 rir 2", "5 rir 0")) for text in
+          ("set one 60x6 rir 3, two 60x6 rir 2, three 60x5 to failure",
+           "set 1 60x6 rir 3, 2 60x6 rir 2, 3 60x5 to failure",
+           "set one was 60x6 rir 3, two was 60x6 rir 2, three was 60x5 to failure")),
+        (BENCH, "60x6, 60x5 both rpe 9", _all("Bench Press", "60", "6 rir 1", "5 rir 1")),
+        (BENCH, "60x6, about 2 left maybe 3", ("Bench Press#1 60x6 rir 2.5",)),
+        (BENCH, "62.5x5. up next: 65, wish me luck", ("Bench Press#1 62.5x5",)),
+        (BENCH, "62.5 felt doable so did that. 5 reps, 2 in the tank", ("Bench Press#1 62.5x5 rir 2",)),
+        (BENCH, "60 sets across, 5 5 5", _all("Bench Press", "60", "5", "5", "5")),
+        *((CHIN, text, ("Chin-Up#1 0x7",)) for text in
+          ("no belt today, chins 7", "no belt so chins 7", "left the belt at home, chins 7")),
+        *((CHIN, text, ("Chin-Up#1 5x7",)) for text in
+          ("vest on 5kg chins 7", "5kg vest on, chins 7", "vest on (5kg) so +5 x 7", "vest 5kg: chins 7",
+           "belt with a five on, 7 chins", "belt on with 5kg, chins 7")),
+        *((CHIN, text, _all("Chin-Up", "7.5", "5", "5", "4")) for text in
+          ("with the 7.5 plate 5 5 4", "chins 5 5 4 with the 7.5 plate", "7.5 plate 5 5 4")),
+        (CHIN, "chins 7.5x6, second set holding a 10kg plate 5", ("Chin-Up#1 7.5x6", "Chin-Up#2 10x5")),
+        (CHIN, "warmups chins bw x5 x5, then +7.5 x 7",
+         ("Chin-Up#0 0x5 warmup", "Chin-Up#0 0x5 warmup", "Chin-Up#1 7.5x7")),
+    ],
+)  # fmt: skip
+def test_failures_efforts_and_kit_in_other_words(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Rules 2, 5, 9 and 18: which set failed, what was left and said twice, what hung on the body."""
+    _check(exercise, text, stored)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        *((BENCH, text, ("Bench Press#2 60x5 rir 2",)) for text in
+          ("5 more with the same bar. RPE 8", "5 more, rpe 8", "same bar, 5 more @8", "did 5 more with that. RPE 8")),
+        *((BENCH, text, ("Bench Press#2 60x4 rir 0",)) for text in
+          ("failed the 5th on bench", "bench failed the fifth", "5th rep failed on bench")),
+        *((BACKOFFS, text, tuple(f"Back Squat#{n} 120x5" for n in (2, 3, 4))) for text in
+          ("3x5 backoffs done", "backoffs done", "Hit all the backoffs on squat.", "did all the back offs")),
+        *((CHIN, f"same but {text}", ("Chin-Up#2 5x6",)) for text in ("just the 5 plate", "with a 5 plate")),
+        *((FLY, text, ("Cable Fly#1 -x9 drop",)) for text in ("dropped to something like half and did 9",)),
+    ],
+)  # fmt: skip
+def test_more_behind_a_first_set(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Rules 3, 5, 6 and 12: one more, what failed, the lighter sets as planned, a drop of unknown load."""
+    first = {"Back Squat": "140x3", "Chin-Up": "7.5x6", "Cable Fly": "25x14"}.get(exercise.name, "60x5")
+    _check(exercise, text, stored, f"{exercise.name}#1 {first}")
+
+
+@pytest.mark.parametrize("load", ["forty something", "40 something", "40-something", "forty odd", "45 something"])
+def test_a_load_that_is_not_known_is_asked_about(load: str) -> None:
+    """`rows were forty something for 12`: which of ten loads it was."""
+    plan = PlannedExercise("Seated Row", sets(None, 10, 12), aliases=("rows",))
+    assert read_message(Request(f"rows were {load} for 12", Unit.KG, NOW, (plan,))).ask is not None

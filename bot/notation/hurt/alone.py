@@ -69,7 +69,11 @@ def struck(scene: Passage) -> list[tuple[Mark, Spot]]:
     for spot in scene.spots:
         low = spot.first - (1 if spot.side else 0) - 1
         on = scene.word(low) in ("my", "me", "the") and scene.word(low - 1) in ("on", "onto")
-        fell = [i for i in range(max(0, low - 7), low) if scene.word(i) in _FELL and scene.same_sentence(i, low)]
+        fell = [
+            i
+            for i in range(max(0, low - 7), low)
+            if scene.word(i) in _FELL and scene.same_sentence(i, low) and not _is_set(scene, i, spot)
+        ]
         trod = scene.words(low - 4, low) & _TROD and not spot.place.plural and spot.place.name in _UNDERFOOT
         if on and trod and not fell:
             fell = [i for i in range(max(0, low - 4), low) if scene.word(i) in _TROD]
@@ -88,6 +92,18 @@ def struck(scene: Passage) -> list[tuple[Mark, Spot]]:
             if not gone(scene, mark) and not long_ago(scene, mark):
                 out.append((mark, spot))
     return out
+
+
+_OF_A_SET = word_set("the a my that this last final forgot forget log logged missed first second set triple double")
+
+
+def _is_set(scene: Passage, at: int, spot: Spot) -> bool:
+    """The `drop` of `drop on the calves was 40 for 11`, `drop set on my quads 40x11`: lighter sets of an exercise."""
+    if scene.word(at) != "drop":
+        return False
+    named = scene.word(at - 1) in _OF_A_SET or scene.word(at + 1) in ("set", "sets")
+    told = any(scene.word(i)[:1].isdigit() for i in range(spot.end, min(len(scene.tokens), spot.end + 4)))
+    return named or told
 
 
 _NOTHING_ELSE = word_set(

@@ -11,6 +11,7 @@ from bot.notation.order.as_planned import as_planned
 from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
 from bot.notation.order.changes import CHANGING, changes
+from bot.notation.order.counted_off import counted_off
 from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
@@ -46,6 +47,7 @@ from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, labels_first, likes, mentions
 from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.rated_again import rated_again
+from bot.notation.order.rated_twice import TELLING, rated_twice
 from bot.notation.order.repeats import repeats
 from bot.notation.order.reps_first import reps_first
 from bot.notation.order.roughly import roughly
@@ -62,7 +64,7 @@ from bot.notation.order.told_of import told_of
 from bot.notation.order.two_bells import BELLS, two_bells
 from bot.notation.order.under_titles import under_titles
 from bot.notation.order.units import WEIGHTS, fields
-from bot.notation.order.vague import MAYBE, vague
+from bot.notation.order.vague import MAYBE, SOME, vague
 from bot.notation.order.warmups import warmups
 from bot.notation.order.which_set import NUMBERING, set_numbers
 from bot.notation.tokens import Mark
@@ -76,10 +78,12 @@ STEPS = (
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH, "one")),
     step(mentions),
+    step(counted_off, (Kind.NUM,), (Kind.X, Kind.FOR)),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
+    step(rated_twice, (Kind.NUM,), (Kind.RPE, Kind.AT), TELLING),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
-    step(load_told, (Kind.AT, Kind.WITH), (Kind.NUM,)),
-    step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST), (Kind.NUM,)),
+    step(load_told, (Kind.AT, Kind.WITH, Kind.ORD), (Kind.NUM,)),
+    step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST, "belt"), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA, Kind.WAS), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),
     step(three_fields, (Kind.SETS, Kind.X)),
@@ -87,7 +91,7 @@ STEPS = (
     step(told_of, (Kind.LASTREP, Kind.LASTSET, Kind.ORD, "the")),
     step(backwards, (Kind.NUM,), ("before", "previous")),
     step(last_first, (Kind.LASTREP, Kind.LASTSET)),
-    step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME, Kind.SAMEREPS)),
+    step(as_planned, (Kind.PLANNED, Kind.DONE, Kind.SAME, Kind.SAMEREPS, Kind.SETS)),
     step(numbered, (Kind.SET,)),
     step(with_half_minutes, ("half",)),
     step(with_hundreds, ("hundred", "hundreds")),
@@ -124,7 +128,7 @@ STEPS = (
     step(one_hand, (Kind.TOTAL, "both")),
     step(same_but, (Kind.SAME, Kind.AGAIN)),
     step(same_load, (Kind.SAMELOAD,)),
-    step(vague, (Kind.OR, Kind.DASH, Kind.WAS, Kind.COULD, "between", *MAYBE)),
+    step(vague, (Kind.OR, Kind.DASH, Kind.WAS, Kind.COULD, "between", *MAYBE, *SOME)),
     step(times_lists, (Kind.TIMES,)),
     step(linked_lists),
     step(short_efforts),

@@ -12,12 +12,57 @@ _MOST = 6
 """Sets that are counted without the word: `two as planned`."""
 LIGHTER = ("back", "down", "drop down", "lighter", "volume")
 """Words that the names of the sets behind the heaviest one begin with."""
-_LINKS = ("but", "at", "with", "only", "just", "now")
+_LINKS = ("but", "at", "with", "with a", "with the", "only", "just", "now", "the")
 
 
 def as_planned(marks: list[Mark]) -> list[Mark]:
     """The marks with such sets numbered and counted."""
-    return _other_load(_numbered(_counted(marks)))
+    return _other_load(_numbered(_counted(_lighter(marks))))
+
+
+def _lighter(marks: list[Mark]) -> list[Mark]:
+    """`hit all the back offs on squat`, `3x5 backoffs done`, `back offs done`: all the lighter sets, as planned."""
+    place = next((i for i, m in enumerate(marks) if is_lighter(m) and m.kind is Kind.SETS), None)
+    if place is None:
+        return marks
+    start, end = place, place + 1
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.ALL, Kind.DONE):
+        start -= 1
+    counted = [m.kind for m in marks[max(0, start - 3) : start]] == [Kind.NUM, Kind.X, Kind.NUM]
+    entry = marks[start - 3 : start] if counted else []
+    start -= len(entry)
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.ALL, Kind.DONE):
+        start -= 1
+    while kind_at(marks, end) in (Kind.FILL, Kind.ALL, Kind.WAS, Kind.DONE, Kind.FINISH) and not _begins(marks, end):
+        end += 1
+    said = {w for m in (*marks[start:place], *marks[place + 1 : end]) for w in m.text.split()}
+    name = end + 1 if kind_at(marks, end) in (Kind.AT, Kind.WITH, Kind.FOR) else end
+    named = name > end and kind_at(marks, name) is Kind.NAME
+    behind = name + 1 if named else end
+    over = kind_at(marks, behind) in (None, Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY)
+    if (
+        not said & _DOING
+        or said & _UNDONE
+        or not over
+        or kind_at(marks, start - 1) not in (None, *EDGES, Kind.NAME, Kind.THEN)
+    ):
+        return marks
+    told = [
+        replace(marks[place], kind=Kind.ALL, text="all"),
+        replace(marks[place], kind=Kind.PLANNED, text="as planned"),
+    ]
+    if entry:
+        told = [replace(marks[place], kind=Kind.SETS), *entry, replace(marks[place], kind=Kind.DONE, text="done")]
+    return [*marks[:start], *(marks[name:behind] if named else []), *told, *marks[behind:]]
+
+
+_DOING = frozenset(["hit", "did", "done", "got", "smashed", "finished", "completed", "nailed", "made", "through"])
+_UNDONE = frozenset(["not", "no", "half", "almost", "nearly", "most", "some", "one", "two", "before", "if"])
+
+
+def _begins(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a link that starts something else stands there: `back offs done then curls 12`."""
+    return text_at(marks, place) in ("then", "but", "so", "at", "with")
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:
@@ -94,12 +139,13 @@ def _other_load(marks: list[Mark]) -> list[Mark]:
         mark, number = marks[at], at + 1
         while kind_at(marks, number) is Kind.COMMA or text_at(marks, number) in _LINKS:
             number += 1
-        unit = kind_at(marks, number + 1) in (Kind.KG, Kind.LB)
+        plate = text_at(marks, number + 1) in ("plate", "plate on")
+        unit = kind_at(marks, number + 1) in (Kind.KG, Kind.LB) or plate
         end = number + 1 + unit
         ends = kind_at(marks, end) in (None, *EDGES)
         same = mark.kind in (Kind.SAME, Kind.SAMEREPS)
         if same and number > at + 1 and ends and _is_load(marks, number, unit=unit):
-            said = marks[number:end]
+            said = [replace(m, kind=Kind.ADDED, text="added") if m.text == "plate" else m for m in marks[number:end]]
             out += [*said, replace(mark, kind=Kind.X, text="x", start=mark.end), replace(mark, kind=Kind.SAMEREPS)]
             at = end
             continue

@@ -170,9 +170,11 @@ def _straight_down(out: list[Mark]) -> list[Mark]:
 def _went_on(out: list[Mark]) -> list[Mark]:
     """`90x9, dropped the weight and got 12 more`, `dropped, not sure what to, 12`: a drop whose load is not told."""
     for place, mark in enumerate(out):
-        lighter = mark.kind is Kind.DROP and bool(set(mark.text.split()) & _LIGHTER) and not mark.text.endswith("to")
+        lighter = mark.kind is Kind.DROP and bool(set(mark.text.split()) & _LIGHTER)
+        lighter = lighter and not (mark.text.endswith("to") and kind_at(out, place + 1) in (Kind.NUM, Kind.BODY))
         lighter = lighter or (mark.text in _LIGHTER and mark.kind in (Kind.WORD, Kind.FILL))
-        if not lighter or not any(m.kind is Kind.NUM for m in out[:place]):
+        opens = mark.kind is Kind.DROP and all(m.kind in _OPENING for m in out[:place])
+        if not lighter or not (opens or any(m.kind is Kind.NUM for m in out[:place])):
             continue
         count = place + 1
         while count < len(out) and count - place < _FAR and _is_about_weight(out[count]):
@@ -193,6 +195,9 @@ def _went_on(out: list[Mark]) -> list[Mark]:
     return out
 
 
+_OPENING = (Kind.FILL, Kind.NAME, Kind.COMMA, Kind.AND, Kind.THEN, Kind.COLON)
+
+
 def _is_about_weight(mark: Mark) -> bool:
     """A word between a drop and its repetitions: of the weight, of not knowing it, of having gone on."""
     return mark.kind in (Kind.AND, Kind.COMMA, Kind.ANOTHER, Kind.FILL, Kind.THEN) or (
@@ -202,7 +207,10 @@ def _is_about_weight(mark: Mark) -> bool:
 
 _LIGHTER = frozenset(words("dropped drop lowered reduced lightened moved stripped"))
 _WEIGHT = frozenset(words("weight load pin it down off bit some a the few plates plate little way stack light lighter"))
-_UNKNOWN = frozenset(words("not sure what to how much something idea no know dont unsure clue forgot low where"))
+_UNKNOWN = frozenset(words(
+    "not sure what to how much something idea no know dont unsure clue forgot low where half roughly about like god "
+    "knows who dunno whatever around did got for but"
+))  # fmt: skip
 
 
 def _put_down(out: list[Mark]) -> list[Mark]:

@@ -43,12 +43,15 @@ def _alone(marks: Sequence[Mark], place: int, end: int) -> int:
     at = end
     while kind_at(marks, at) in _WHERE and text_at(marks, at) != ",":
         at += 1
-    if kind_at(marks, at) is not Kind.COMMA:
+    worn = kind_at(marks, end - 1) is Kind.ADDED and kind_at(marks, end - 2) in UNITS
+    if kind_at(marks, at) is not Kind.COMMA and not (worn and kind_at(marks, at) is Kind.COLON):
         return end
     at += 1
     while kind_at(marks, at) is Kind.FILL:
         at += 1
-    return at if kind_at(marks, at) is Kind.NAME and kind_at(marks, at + 1) is Kind.COMMA else end
+    counted = kind_at(marks, at + 1) is Kind.NUM and kind_at(marks, at + 2) in (None, Kind.STOP, Kind.LINE, Kind.REPS)
+    follows = kind_at(marks, at + 1) is Kind.COMMA or (worn and counted)
+    return at if kind_at(marks, at) is Kind.NAME and follows else end
 
 
 _STARTS = (Kind.LINE, Kind.STOP, Kind.WITH)

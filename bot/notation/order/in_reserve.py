@@ -82,6 +82,18 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         at += 1
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, at) in _POSSIBLE:
         return one, at + 1
+    if mark.text in NOTHING | {"zero", "0"} and _is_bare_behind(marks, place):
+        return replace(one, text="none", value=Decimal(0)), place + 1
+    article = place + 1 + (text_at(marks, place + 1) in ("a", "one"))
+    if mark.kind is Kind.LEFT and (article > place + 1 or mark.text.split()[-1:] == ["one"]):
+        start = article + (kind_at(marks, article) is Kind.REPS)
+        end = _past_back(marks, start)
+        return (one, end) if end > start and kind_at(marks, end) in _ENDS else None
+    behind = place + 1 + int(mark.kind is Kind.NUM and after is Kind.MORE)
+    bounded = past_most(marks, behind)
+    few = mark.text == "one more" or (behind > place + 1 and (mark.value or _SCALE) <= _MOST)
+    if bounded > behind and few and kind_at(marks, bounded) in _ENDS:
+        return (one if mark.kind is Kind.ANOTHER else mark), bounded
     if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST:
         return None
     kept = text_at(marks, place - 1) in _KEPT or (
@@ -91,6 +103,10 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     back = _past_back(marks, place + 1 + (after is Kind.REPS))
     if kept and kind_at(marks, back) in _ENDS:
         return mark, back
+    second = marks[place + 2] if place + 2 < len(marks) and kind_at(marks, place + 2) is Kind.NUM else None
+    if after in (Kind.TANK, Kind.LEFT) and text_at(marks, place + 1).endswith("maybe") and second is not None:
+        next_one = second.value == mark.value + 1 and kind_at(marks, place + 3) in (None, *EDGES)
+        return (replace(mark, value=mark.value + Decimal("0.5"), end=second.end), place + 3) if next_one else None
     if not ends:
         return None
     if place > 1 and (marks[place - 2].value or _SCALE) <= _MOST:  # `one maybe two left` is between the two
@@ -98,6 +114,23 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     hedged = text_at(marks, place - 1) in HEDGES and after is Kind.LEFT
     doubted = text_at(marks, place - 1) in _DOUBTS and after is Kind.MORE
     return (mark, place + 2) if hedged or doubted else None
+
+
+def _is_bare_behind(marks: Sequence[Mark], place: int) -> bool:
+    """The `none` of `95x5 none`: all that its part says, straight behind a whole set."""
+    at = place - 1 - (kind_at(marks, place - 1) in (Kind.COMMA, Kind.DASH))
+    linked = kind_at(marks, at) is Kind.NUM and kind_at(marks, at - 1) in (Kind.X, Kind.FOR)
+    return linked and kind_at(marks, place + 1) in (None, Kind.STOP, Kind.LINE)
+
+
+def past_most(marks: Sequence[Mark], at: int) -> int:
+    """Behind the `at most`, `at the very most`, `tops` of `one more at most`; the place itself where none is said."""
+    end = at + (kind_at(marks, at) is Kind.AT)
+    while text_at(marks, end) in ("the", "very", "absolute"):
+        end += 1
+    said = text_at(marks, end).split()
+    bounds = said[-1:] in (["most"], ["best"], ["push"]) and (end > at or said[:1] == ["at"])
+    return end + 1 if bounds or said in (["tops"], ["max"], ["maximum"]) else at
 
 
 def _past_back(marks: Sequence[Mark], at: int) -> int:

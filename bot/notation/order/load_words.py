@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -19,8 +19,46 @@ _MOST_SETS = 6
 def load_words(marks: list[Mark]) -> list[Mark]:
     """The marks without what was held between its weight and the `x`, and with added loads at their repetitions."""
     return _minis_last(
-        _minis_apart(_added_before(_added_behind(_without_things(_helped(_told_once(_each_last(_belted(marks))))))))
+        _minis_apart(
+            _added_before(_added_behind(_without_things(_helped(_told_once(_each_last(_belted(_worn(marks))))))))
+        )
     )
+
+
+def _worn(marks: list[Mark]) -> list[Mark]:
+    """`vest on (5kg) so +5 x 7`, `5kg vest on, chins 7`, `belt with a five on, 8 chins`: what it weighs, then it."""
+    out = list(marks)
+    for place in range(len(marks)):
+        vest = kind_at(out, place) is Kind.ADDED and out[place].text.split()[-1] in _KIT
+        belt = text_at(out, place) in _KIT and kind_at(out, place) is Kind.FILL
+        if not (vest or belt):
+            continue
+        at = place + 1
+        while (
+            text_at(out, at) in ("on", "at", "with", "a", "with a", "is", "was", "and", "the", "of")
+            or kind_at(out, at) is Kind.OPEN
+        ):
+            at += 1
+        end = at + 1 + (kind_at(out, at + 1) in _UNITS)
+        hung = text_at(out, end) == "on" and (kind_at(out, end + 1) in _ENDS or text_at(out, end + 1) == "it")
+        if kind_at(out, at) is Kind.NUM and (
+            hung or (end > at + 1 and at > place + 1)
+            if belt
+            else end > at + 1 and kind_at(out, place - 1) is not Kind.NUM
+        ):
+            behind = end + hung + (text_at(out, end + hung) == "it")
+            behind += kind_at(out, behind) is Kind.CLOSE
+            signed = [text_at(out, behind), kind_at(out, behind + 1)] == ["so", Kind.PLUS]
+            again = signed and kind_at(out, behind + 2) is Kind.NUM and out[behind + 2].value == out[at].value
+            added = replace(out[place], kind=Kind.ADDED, text="added")
+            load = [] if again else [*out[at:end], added]
+            return [*out[:place], *load, *out[behind + again :]]
+        if vest and text_at(out, place + 1) == "on" and kind_at(out, place - 1) in (*_UNITS, Kind.NUM):
+            return [*out[: place + 1], *out[place + 2 :]]
+    return out
+
+
+_KIT = ("belt", "vest")
 
 
 def _belted(marks: list[Mark]) -> list[Mark]:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import LOADED, UNITS, counted_sets, past_fill, whole_number
 from bot.notation.order.steps import step
@@ -63,6 +63,33 @@ def _more(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _one_more(marks: list[Mark]) -> list[Mark]:
+    """`5 more with the same bar`, `5 more, rpe 8`: one more set of so many, where its load or its effort is told."""
+    at = next((i for i, m in enumerate(marks) if m.kind is Kind.NUM), len(marks))
+    opened = marks[:at]
+    more = kind_at(marks, at + 1) is Kind.MORE and all(m.kind in _OPENING for m in opened)
+    end = at + 2 + (kind_at(marks, at + 2) is Kind.REPS)
+    while kind_at(marks, end) in (Kind.FILL, Kind.COMMA, Kind.STOP):
+        end += 1
+    loaded = kind_at(marks, end) is Kind.SAMELOAD or Kind.SAMELOAD in {m.kind for m in opened}
+    held = kind_at(marks, end) in (Kind.WITH, Kind.AT) and text_at(marks, end + 1) in (
+        "that",
+        "it",
+        "bar",
+        "same",
+        "this",
+    )
+    rated = kind_at(marks, end) is Kind.RPE or text_at(marks, end) == "@"
+    if not more or not (loaded or held or rated):
+        return marks
+    another = replace(marks[at + 1], kind=Kind.ANOTHER, text="another", start=marks[at].start, end=marks[at].start)
+    gone = [replace(m, kind=Kind.FILL) for m in marks[end : end + 2]] if held else marks[end : end + 2]
+    return [*marks[:at], another, marks[at], *marks[at + 2 : end], *gone, *marks[end + 2 :]]
+
+
+_OPENING = (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.SAMELOAD, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.COLON)
+
+
 def _is_effort(marks: Sequence[Mark], link: int) -> bool:
     """Whether what follows a link counts repetitions that were left: `2 more, 1 left`."""
     after = kind_at(marks, past_fill(marks, link + 1) + 1)
@@ -90,6 +117,7 @@ def _couples(marks: list[Mark]) -> list[Mark]:
 
 
 MORE_SETS = (
+    step(_one_more, (Kind.MORE,)),
     step(_more, (Kind.ANOTHER, Kind.MORE)),
     step(_couples, ("couple", "pair")),
     step(_plurals, (Kind.S,), (Kind.ALL,)),

@@ -152,7 +152,8 @@ def numbered_all(marks: list[Mark]) -> list[Mark]:
 def work_sets(marks: list[Mark]) -> list[Mark]:
     """`both back offs at 125`, `two back-off sets`: so many sets of what follows."""
     out: list[Mark] = []
-    for place, mark in enumerate(marks):
+    for place, said in enumerate(marks):
+        mark = replace(said, kind=Kind.FILL) if _is_load_across(marks, place) else said
         before = out[-1] if out else None
         numbered = kind_at(marks, place + 1) in (Kind.NUM, Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON, Kind.FILL)
         told = mark.kind is Kind.WORKSET or (mark.kind is Kind.SETS and bool({"back", "down"} & set(mark.text.split())))
@@ -170,6 +171,15 @@ def work_sets(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _is_load_across(marks: Sequence[Mark], place: int) -> bool:
+    """The `sets` of `270 sets across, all tens`: too many to be so many sets, so their load."""
+    number = place - 1 - (kind_at(marks, place - 1) in (Kind.FOR, Kind.KG, Kind.LB))
+    number -= kind_at(marks, number) in (Kind.KG, Kind.LB)
+    loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > _MOST_SETS
+    across = kind_at(marks, place + 1) is Kind.ALL and "across" in marks[place + 1].text.split()
+    return marks[place].text == "sets" and loaded and across
+
+
 def the_others(marks: list[Mark]) -> list[Mark]:
     """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
     out: list[Mark] = []
@@ -178,7 +188,7 @@ def the_others(marks: list[Mark]) -> list[Mark]:
         if mark.kind in (Kind.SETS, Kind.ALL) and place and marks[place - 1].kind is Kind.THEREST and not skips:
             continue
         at = place + 1
-        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.SETS, Kind.ALL):
+        while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.SETS, Kind.ALL, Kind.COLON):
             at += 1
         timed = mark.text == "rest" and kind_at(marks, at + 1) in (Kind.S, Kind.SECONDS, Kind.MINUTES)
         if mark.kind is not Kind.THEREST or skips or timed or kind_at(marks, at) is not Kind.NUM:

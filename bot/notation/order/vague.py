@@ -24,6 +24,9 @@ def vague(marks: list[Mark]) -> list[Mark]:
     """The marks with what joins two such numbers as a slip."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        if _is_some(marks, place):
+            out[place] = replace(mark, kind=Kind.SLIP)
+            continue
         if kind_at(marks, place - 1) is not Kind.NUM:
             maybe = mark.text in MAYBE or mark.kind is Kind.OR or _is_could_be(marks, place)
             was = _is_or_was(marks, place)
@@ -44,6 +47,53 @@ def vague(marks: list[Mark]) -> list[Mark]:
         elif (was := _is_or_was(marks, place)) is not None:
             out[place:was] = [replace(m, kind=Kind.SLIP) for m in marks[place:was]]
     return out
+
+
+_COUNT_LOST = frozenset(words("dunno idk unsure forgot forget count sure remember"))
+
+
+def with_lost_counts(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with the `or` of `dunno if that was 5 or 6, lost count` as a slip, which corrects nothing."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.OR or kind_at(marks, place - 1) is not Kind.NUM:
+            continue
+        after = place + 1 + (kind_at(marks, place + 1) in (Kind.WAS, Kind.FILL))
+        one, two = marks[place - 1].value, marks[after].value if kind_at(marks, after) is Kind.NUM else None
+        near = range(max(0, place - _NEAR), min(len(marks), place + _NEAR))
+        if any(m.kind is Kind.MEANT for m in marks[near.start : place]):
+            continue
+        lost = any(set(marks[i].text.split()) & _COUNT_LOST for i in near)
+        if one is None or two is None or not 0 < abs(one - two) <= _WIDEST or not lost:
+            continue
+        out[place] = replace(mark, kind=Kind.SLIP)
+        for i in near:
+            lost_it = marks[i].kind is Kind.MEANT and "count" in marks[i].text and i > place
+            asked = (marks[i].kind is Kind.WAS or marks[i].text.startswith("not sure")) and i < place
+            if lost_it or asked or marks[i].text == "if":
+                out[i] = replace(marks[i], kind=Kind.FILL)
+    return out
+
+
+_NEAR = 8
+"""Marks on either side in which a client says that the count was lost."""
+
+
+def _is_some(marks: list[Mark], place: int) -> bool:
+    """The `something` of `forty something for 12`, `40-odd x 12`: which of ten loads it was is not known."""
+    number = place - 1 - (kind_at(marks, place - 1) is Kind.DASH)
+    value = marks[number].value if number >= 0 and kind_at(marks, number) is Kind.NUM else None
+    if marks[place].text not in SOME or value is None or value % 5 or value < _LEAST_TENS:
+        return False
+    return kind_at(marks, place + 1) in (None, *EDGES, *_UNSURE) and kind_at(marks, number - 1) not in (
+        Kind.X,
+        Kind.FOR,
+    )
+
+
+_LEAST_TENS = 20
+SOME = frozenset(words("something odd sommat summat smth sth somethin"))
+_UNSURE = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.NUM, Kind.WITH, Kind.REPS)
 
 
 def _is_doubted(marks: list[Mark], place: int) -> bool:

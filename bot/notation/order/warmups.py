@@ -15,8 +15,24 @@ _ONE = ("one", "set")
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
-    marks = _one_behind(_not_of_work(_told_after(_headed(_of_talk(marks)))))
+    marks = _one_behind(_not_of_work(_told_after(_headed(_of_talk(_crossed(marks))))))
     return _it_was(_all_were(_first_was(_done(_only_counted(_counted_first(_so_many(marks)))))))
+
+
+def _crossed(marks: list[Mark]) -> list[Mark]:
+    """`warm up bw x5 x5`: two sets, and not five of five, where each has its own cross straight before it."""
+    out = list(marks)
+    first = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), len(marks))
+    for place in range(first + 3, len(marks) - 1):
+        if marks[place].kind is Kind.WORKSET or marks[place].kind in _ENDS:
+            break
+        if marks[place].kind is Kind.BODY and kind_at(marks, place - 1) is Kind.NUM:
+            out[place] = replace(marks[place], kind=Kind.COMMA, text=",")
+        listed = [m.kind for m in marks[place - 2 : place + 2]] == [Kind.X, Kind.NUM, Kind.X, Kind.NUM]
+        apart = marks[place].kind is Kind.X and not marks[place].tight and marks[place + 1].tight
+        if apart and (listed or [m.kind for m in out[place - 2 : place]] == [Kind.COMMA, Kind.NUM]):
+            out[place] = replace(marks[place], kind=Kind.COMMA, text=",")
+    return out
 
 
 def _of_talk(marks: list[Mark]) -> list[Mark]:

@@ -95,8 +95,8 @@ def _is_weighed_plate(marks: Sequence[Mark], place: int) -> bool:
     number = mark_at(marks, place - 1)
     if marks[place].kind is not Kind.PLATES or number is None or number.kind is not Kind.NUM or number.value is None:
         return False
-    single = place > 1 and marks[place - 2].text.split()[-1] in ("a", "an", "one")
-    return number.value >= _LIGHT or (single and number.value > 1)
+    single = place > 1 and marks[place - 2].text.split()[-1:] in (["a"], ["an"], ["one"], ["the"], ["just"], ["only"])
+    return number.value >= _LIGHT or number.value != int(number.value) or (single and number.value > 1)
 
 
 def _is_but(marks: Sequence[Mark], place: int) -> bool:

@@ -65,7 +65,9 @@ def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     skips = _read(said)
     more = names_too(said) if skips.names else {}
     names = (*skips.names, *(m for m in more.values() if m not in skips.names))
-    return replace(skips, names=names, places=skips.places | set(more))
+    closed = [i for i in range(len(said)) if i not in skips.places and _closes_list(said, i)]
+    partly = (*skips.partly, *(((said[i].start, said[i].end), told_before(said, i)) for i in closed))
+    return replace(skips, names=names, partly=partly, places=skips.places | set(more) | set(closed))
 
 
 def _with_all_but(marks: Sequence[Mark]) -> list[Mark]:
@@ -159,7 +161,9 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
         used = _set_before(marks, place)
         is_current = bool(used)
-    if not found and kind is Kind.NO and (_after_name(marks, place) or _is_crossed(marks, place)):
+    if not found and kind is Kind.NO and _is_crossed(marks, place):
+        found, used = _crossed(marks, place)
+    elif not found and kind is Kind.NO and _after_name(marks, place):
         found, used, is_rest = names_before(marks, place, False)
     return found, used, is_rest, is_current
 
@@ -286,6 +290,22 @@ def _is_crossed(marks: Sequence[Mark], place: int) -> bool:
     return crossed and at >= 0 and marks[at].kind is Kind.NAME and closed
 
 
+def _closes_list(marks: Sequence[Mark], place: int) -> bool:
+    """`chins 8, 7, none`, `chins 8 7 x`: no set more, at the end of a list of them."""
+    said = marks[place].kind in (Kind.X, Kind.SKIP, Kind.SKIPPED) and marks[place].text in ("x", "skip", "skipped")
+    if not (said or marks[place].text in _NONE[2:]) or not _ends(marks, place) or marks[place].tight:
+        return False
+    at = place - 1
+    count = 0
+    entry = at - (kind_at(marks, at) is Kind.COMMA)
+    if not said and [m.kind for m in marks[max(0, entry - 2) : entry + 1]] == [Kind.NUM, Kind.X, Kind.NUM]:
+        return False  # `95x5, none`: nothing was left
+    while kind_at(marks, at) in (Kind.NUM, Kind.COMMA, Kind.X):
+        count += kind_at(marks, at) is Kind.NUM
+        at -= 1
+    return count > 1 and kind_at(marks, at) in (Kind.NAME, None)
+
+
 _NONE = ("nope", "out", "nah", "naw", "nay", "none", "zero", "zilch", "nada", "nothing", "negative", "nah mate")
 
 
@@ -323,6 +343,8 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
 
     In the words of a hurt the denial stands before.
     """
+    if marks[place].kind is Kind.NO and is_gear(marks, place):
+        return True
     if marks[place].text == "stop" and place and marks[place - 1].kind is Kind.GAP and _pronoun(marks, place):
         return True
     if marks[place].text.startswith("so ") and not _ends(marks, place):
@@ -339,6 +361,15 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
     return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
 
 
+def is_gear(marks: Sequence[Mark], place: int) -> bool:
+    """`no belt today so chins 7`, `no dip belt`: what is hung on the body is missing, and no exercise is skipped."""
+    at = place + 1
+    while kind_at(marks, at) is Kind.NAME or text_at(marks, at) in ("weight", "lifting", "the", "my"):
+        at += 1
+    return at < place + 3 and text_at(marks, at) in _GEAR
+
+
+_GEAR = frozenset(words("belt belts vest plate plates chain chains straps wraps sleeves chalk collars shoes"))
 _BY_ITSELF = frozenset(
     words("working moving responding listening cooperating functioning hurting aching shaking burning feeling behaving")
 )
@@ -377,4 +408,11 @@ def _gives_up(marks: Sequence[Mark], place: int) -> bool:
         "stop here",
         "thatll do",
         "that will do",
+        "thats my lot",
+        "thats your lot",
+        "thats yer lot",
+        "thats the lot",
+        "that is all",
+        "thats me",
+        "thats me done",
     ) and after.kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)

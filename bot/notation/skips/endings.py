@@ -26,6 +26,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         if at < len(marks) and marks[at].kind in (*_WITH_IT, Kind.QUERY, Kind.EXCEPT):
             continue
+        if place and marks[place - 1].kind is Kind.SETS and not any(m.kind is Kind.NUM for m in marks[:place]):
+            continue  # `back offs all done`
         if _is_of_warmup(marks, place) or _is_to_come(marks, place):
             continue
         before = marks[place - 1] if place else None
@@ -172,7 +174,9 @@ def closing(marks: Sequence[Mark]) -> frozenset[int]:
     """The place of the client's own end that closes a message, whose reason may stand before it: `no planks bc the kids
     are asleep done for today`; not `my mate is done for today`.
     """
-    place = next((i for i in range(len(marks) - 1, -1, -1) if marks[i].kind not in (Kind.FILL, Kind.STOP)), None)
+    place = next(
+        (i for i in range(len(marks) - 1, -1, -1) if marks[i].kind not in (Kind.FILL, Kind.STOP, Kind.FOR)), None
+    )
     if place is None or marks[place].kind is not Kind.FINISH:
         return frozenset()
     at = place - 1

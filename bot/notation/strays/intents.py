@@ -45,7 +45,7 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
-        elif mark.kind is Kind.NUM and _is_mistaken(marks, place):
+        elif mark.kind is Kind.NUM and (_is_mistaken(marks, place) or _is_up_next(marks, place)):
             out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
     return out
 
@@ -108,6 +108,24 @@ def _is_next(marks: Sequence[Mark], place: int) -> bool:
         at -= 1
     alone = at >= 0 and marks[at].kind is Kind.NUM and marks[max(at - 1, 0)].kind not in _LIFTING
     return ends and alone
+
+
+def _is_up_next(marks: Sequence[Mark], place: int) -> bool:
+    """`235x3. up next: 260`, `now for 260, wish me luck`: the load of a set to come, behind a set that is told."""
+    said = [w for m in marks[max(0, place - 4) : place] for w in m.text.split()]
+    while said and said[-1] in (":", "is", "the", "a", "it", "with", "-"):
+        said.pop()
+    led = tuple(said[-2:]) in _COMING
+    end = place + 1 + (place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB))
+    ends = end >= len(marks) or marks[end].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY, Kind.FILL)
+    told = any(m.kind in (Kind.X, Kind.FOR) for m in marks[: max(0, place - 2)])
+    return led and ends and told and not any(m.kind is Kind.NUM for m in marks[end:])
+
+
+_COMING = frozenset(tuple(w.split()) for w in (
+    "up next", "next up", "now for", "on to", "then for", "off to", "go for", "going for", "next is", "moving to",
+    "now to", "try for", "next for", "heading to", "to try", "about to",
+))  # fmt: skip
 
 
 def _is_in_place(marks: Sequence[Mark], place: int) -> bool:
