@@ -4,11 +4,13 @@ from collections.abc import Sequence
 
 from bot.notation.alternatives import plan_ways
 from bot.notation.answer import AskKind, Meaning, Span
+from bot.notation.clauses import kind_at
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.said import Doubt
 from bot.notation.skips import SkipsSaid
 from bot.notation.skips.endings import closes_part, read_done
+from bot.notation.skips.enough import few_sets
 from bot.notation.taking import take
 from bot.notation.tokens import Mark
 
@@ -60,7 +62,11 @@ def read_bare_done(draft: Draft, marks: Sequence[Mark], *, hurts: bool) -> Span 
 def read_done_behind(draft: Draft, marks: Sequence[Mark]) -> Span | None:
     """A `done` in a part of its own behind sets and skips that leave none open: the words that end the session."""
     is_done, name, _ = read_done(marks)
-    ends = any(m.text == "and done" and closes_part(marks, place) for place, m in enumerate(marks))
+    ends = any(
+        (m.text == "and done" or (m.kind is Kind.DONE and kind_at(marks, place - 1) is Kind.SETS))
+        and closes_part(marks, place)
+        for place, m in enumerate(marks)
+    )
     left = [n for n in open_names(draft) if n not in draft.skipped]
     if not (is_done or ends) or name is not None or left:
         return None
@@ -103,10 +109,11 @@ _WHOLE = frozenset(("today", "tonight", "day", "session", "workout", "now", "hom
 """Words beside them that say that it is the session."""
 
 
-def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark, *, hurts: bool) -> Span | None:
+def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark, *, hurts: bool, leaves: bool) -> Span | None:
     """The words that end the session; asked about where they may end the exercise that was begun, and others wait.
 
-    `hurts`: the message tells of pain, so that `stopped there` ends the set, or its exercise.
+    `hurts`: the message tells of pain, so that `stopped there` ends the set, or its exercise. `leaves`: it says itself
+    which sets are left out, `stopped there, skipping the other two`.
     """
     at = (finish.start, finish.end)
     after = {w for m in marks for w in m.text.split() if m.start >= finish.end}
@@ -115,8 +122,10 @@ def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark, *, hurts: bool)
         return at
     context = draft.record.context(place)
     others = [p for p in range(len(draft.request.exercises)) if p != place and draft.record.context(p).open_sets]
+    if (hurts or leaves) and draft.reports and others:
+        return None
     if not (context.worked and context.open_sets and others):
-        return None if hurts and draft.reports and others else at
+        return at
     chosen = draft.doubt(Doubt(AskKind.STOP, *at), 2, context.exercise.name)
     if chosen == 0:
         _skip(draft, [place], at)
@@ -186,6 +195,13 @@ def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
     elif skips.rest is not None:
         kept = {p for m in skips.kept for p in m.names}
         _skip(draft, [p for p in places if p not in kept], skips.rest)
+
+
+def keep_few(draft: Draft, marks: Sequence[Mark]) -> None:
+    """Gives up what is left of exercises whose sets are told to be few: `curls 40x12, only one set`."""
+    for at, place in few_sets(marks, draft.record, draft.under_way()) if not draft.record.replaces else ():
+        if draft.record.context(place).open_sets:
+            _skip(draft, [place], at)
 
 
 def _are_sets(draft: Draft, place: int | None, count: int, exercises: int) -> bool:

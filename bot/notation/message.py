@@ -21,7 +21,7 @@ from bot.notation.gear import without_gear
 from bot.notation.hurt_parts import begun, without_words
 from bot.notation.kinds import Kind
 from bot.notation.last_looks import Looked, last_look
-from bot.notation.leaving import keep_skips, open_names, read_bare_done, read_done_behind, read_stop
+from bot.notation.leaving import keep_few, keep_skips, open_names, read_bare_done, read_done_behind, read_stop
 from bot.notation.leftovers import unread_number
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
@@ -124,10 +124,12 @@ class Reader:
         in_place = None if draft.is_decided else replaced(kinds.marks, self.request.exercises)
         if in_place is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, in_place.start, in_place.end))
+        said = marks
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
-            finished = read_stop(draft, marks, finish, hurts=hurt.pain is not None)
+            leaves = bool(skips.partly) or skips.counted is not None
+            finished = read_stop(draft, marks, finish, hurts=hurt.pain is not None, leaves=leaves)
         if draft.ask is None and (skips.names or skips.rest is not None):
             keep_skips(draft, skips)
         if draft.ask is None and not reported and finish is None:
@@ -136,6 +138,7 @@ class Reader:
             finished = read_done_behind(draft, marks)
         if draft.ask is None:
             keep_skips(draft, skips)
+            keep_few(draft, said if reported else ())
         if draft.ask is None and not reported and beside.question.at is None and _tells_of_before(marks, before):
             draft.doubt(self._of_all(AskKind.DAY))
         chosen = self._day(beside.day)

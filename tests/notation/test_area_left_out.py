@@ -358,3 +358,79 @@ def test_a_day_with_its_place_or_reason_is_the_reports(back: int | None, text: s
     reading = _read("sq", text.format("rows 60x10 60x9 60x8"))
     assert (reading.ask, set(reading.performed)) == (None, set(_performed(ROWS)))
     assert reading.day == (None if back is None else NOW.date() - timedelta(days=back))
+
+
+STOPPED: list[Meaning] = [
+    ("ro2", "/ro", (
+        "only doing 2 sets of rows, moving on to curls", "2 sets of rows is enough, on to curls",
+        "two sets of rows will have to do, onto curls", "two sets of rows was plenty, leaving the third",
+        "keeping rows to two sets", "rows stay at two sets", "calling rows at two sets", "rows: just 2 sets today",
+        "two sets of rows is all im doing", "only managed two sets of rows", "two rows sets were enough")),
+    ("ro1", "/ro", ("one set of rows was enough", "one set was plenty", "rows: one set only",
+                    "leaving rows at one set")),
+    ("cu1", f"/cu; {PLANKS}", ("one set of curls was plenty, leaving the other one. planks 40, 35",)),
+    ("", "sq1 100x5; sq2 100x5; /sq", (
+        "squats 100x5 5, that's all i am doing of those", "squats 100x5 5. no more of those",
+        "squats 100x5 5, enough of those", "squats 100x5 5, done with those", "squats 100x5 5, only two sets",
+        "only did 2 sets of squats: 100x5 5", "squats 100x5, 5, none", "squats 100x5 5 x", "squats 100x5 5 skip")),
+    ("sq", "/ro", (
+        "rows, no.", "rows = nope", "Rows: none.", "had to drop the rows", "had to drop rows today", "let the rows go",
+        "rows had to be dropped", "rows off the menu", "forget the rows", "rows tomorrow", "forced to skip the rows")),
+    ("ro", "/cu; /pl", ("curls + planks = nope", "curls and planks, no")),
+    ("sq2", "/sq", (
+        "set 3 = no", "set 3: nope", "third set = no", "had to drop the last set", "bailed on the last one",
+        "bailed on the third", "wimped out on the last set", "cried off the last one",
+        "third set isnt going to happen")),
+    ("", f"{ROWS}; /sq; /cu; /pl", ("rows only: 60x10 9 8", "just rows today: 60x10 9 8")),
+    ("ro", f"{CURLS}; end", (
+        "curls 40x12 11 and that is me finished", "curls 40x12 11 and that was me finished")),
+    ("sq", "", ("rows next", "only rows left", "not skipping the rows")),
+    ("ro1", "", ("elbow not bad at all",)),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("done", "wanted", "text"), [(d, w, t) for d, w, texts in STOPPED for t in texts])
+def test_enough_of_an_exercise_leaves_out_what_is_left_of_it(done: str, wanted: str, text: str) -> None:
+    _check(done, text, wanted)
+
+
+@pytest.mark.parametrize(("minutes", "text"), [
+    (15, "quarter of an hour for the rest, what do i prioritise"), (35, "walked in with 35 min, what do i drop?"),
+    (15, "15 min for everything, what first"), (15, "15 min to do the lot, what stays"),
+])  # fmt: skip
+def test_the_time_for_all_that_is_left(minutes: int, text: str) -> None:
+    reading = _read("sq", text)
+    assert reading.minutes == minutes
+    assert (reading.question, reading.skipped, reading.ask) == (True, (), None)
+
+
+@pytest.mark.parametrize("text", ["20 min, thats all i have", "gym closes in 20 min, thats all i have",
+                                  "i have 20 min and thats it"])  # fmt: skip
+def test_all_the_time_there_is_ends_nothing(text: str) -> None:
+    reading = _read("sq", text)
+    assert reading.minutes == 20
+    assert (reading.finished, reading.ask) == (False, None)
+
+
+@pytest.mark.parametrize("text", [
+    "row machine was taken, did dips", "rows taken so i did dips", "rows busy, dips it was",
+    "someone on the rows so did dips", "used the smith machine for rows 60x8", "did rows on the smith 60x8",
+    "dunno if that was 8 or 9 i lost count, 60",
+])  # fmt: skip
+def test_another_exercise_or_a_lost_count_is_asked_about(text: str) -> None:
+    reading = _read("sq", text)
+    assert (reading.ask is not None, reading.performed) == (True, ())
+
+
+@pytest.mark.parametrize("text", ["60x10, no row pain", "60x10 zero pain", "60x10, how light was that",
+                                  "60x10, no idea how i did that"])  # fmt: skip
+def test_what_hurts_nowhere_and_asks_nothing_is_talk(text: str) -> None:
+    reading = _read("sq", text)
+    assert (reading.pain, reading.question, reading.ask) == (None, False, None)
+    assert set(reading.performed) == set(_performed(ROW))
+
+
+@pytest.mark.parametrize("excuse", ["late i know", "sorry its late", "better late than never", "forgot to send"])
+def test_a_day_with_an_excuse_behind_it(excuse: str) -> None:
+    reading = _read("sq", f"rows from yesterday, {excuse}: 60x10 60x9 60x8")
+    assert (reading.day, set(reading.performed)) == (NOW.date() - timedelta(days=1), set(_performed(ROWS)))

@@ -115,9 +115,9 @@ def _is_only_meant(part: Sequence[Mark]) -> bool:
 
 
 _SENDING = frozenset(
-    words("send sent log logged post posted report text texted message upload write type enter entered")
+    words("send sending sent log logged post posted report text texted message upload write type enter entered")
 )
-_FORGOT = frozenset(words("forgot never forgotten havent didnt meant should shouldve late couldnt"))
+_FORGOT = frozenset(words("forgot asleep never forgotten havent didnt meant should shouldve late couldnt"))
 _REACH = 12
 """Marks beside a day that may tell why it is told only now."""
 
@@ -206,6 +206,21 @@ def _ends(marks: Sequence[Mark], last: int) -> bool:
 _ENDING = (Kind.CLOSE, Kind.STOP, Kind.FILL, Kind.LINE, Kind.SORRY, Kind.COMMA)
 
 
+_EXCUSE = frozenset(words(
+    "late i know sorry bit little its it is better than never forgot to send log sending post this them didnt get "
+    "round only just now overdue belated again my bad apologies for the delay so very super"
+))  # fmt: skip
+
+
+def _is_excuse(marks: Sequence[Mark], at: int) -> bool:
+    """`squats from monday, late i know: 100x5`: why it is told only now, and then the sets."""
+    if kind_at(marks, at) not in (Kind.COMMA, Kind.OPEN, Kind.DASH):
+        return False
+    end = next((i for i in range(at, min(len(marks), at + _REACH)) if marks[i].kind is Kind.COLON), at)
+    said = {w for m in marks[at + 1 : end] for w in m.text.split() if w.isalpha()}
+    return bool(said) and said <= _EXCUSE
+
+
 _PARTS_OF_DAY = ("night", "nite", "evening", "morning", "afternoon", "arvo", "lunchtime", "lunch", "noon", "pm", "am")
 _ADDRESSED = ("coach", "boss", "mate", "sorry", "btw", "pal", "chief")
 _THAN = (["than"], ["vs"], ["versus"], ["beat"], ["beats"], ["like"], ["as"], ["since"])
@@ -229,6 +244,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
     if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:
+        return True
+    if dated and _is_excuse(marks, last + 1):
         return True
     behind = first - 1 - (first > 0 and marks[first - 1].kind in (Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.STOP))
     compares = text_at(marks, first).split()[:1] in (["up"], ["down"]) or text_at(marks, first).split()[-1:] in _THAN

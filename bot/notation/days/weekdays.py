@@ -133,6 +133,8 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
     if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):
         return None
+    if possessive and "today" in {m.text for m in marks[place + 1 : place + 4]}:
+        return None  # `did mondays session today`
     if after == "workout" and any(m.text == "today" for m in marks):
         return None
     if word in _SHORT:

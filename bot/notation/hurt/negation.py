@@ -19,6 +19,15 @@ _PASSES = word_set(
     """
 )
 """Words through which a negation passes on to a cue."""
+_LIFTS = word_set(
+    """
+    bench benching press presses pressing row rows rowing squat squats squatting deadlift deadlifts deadlifting deads
+    hinge hinging pull pulls pulling push pushing curl curls curling lunge lunges lunging dip dips dipping chin chins
+    incline overhead ohp rdl fly flyes flies thrust thrusts plank planks raise raises extension extensions step jump
+    jumping landing walking running lifting training gripping lockout bottom top
+    """
+)
+"""What hurts where it is done, straight between a denial and its pain: `60x10, no press pain`."""
 _ANSWER_NEXT = word_set("my i i'm i've the it it's that left right me we")
 """After these a `no` was an answer, not a negation."""
 _SOFTENED = word_set("almost nearly hardly mostly not isn't wasn't")
@@ -81,7 +90,8 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         token = scene.tokens[index]
         if token.gap is Gap.HARD or (token.gap is Gap.SOFT and not _list_goes_on(scene, index, mark)):
             return False
-        if index < mark.first and token.word not in _PASSES and index not in parts:
+        lift = index == no.end == mark.first - 1 and token.word in _LIFTS
+        if index < mark.first and token.word not in _PASSES and index not in parts and not lift:
             return False
     return True
 

@@ -14,7 +14,7 @@ from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
-from bot.notation.minutes.had import is_back_by, is_had, out_behind
+from bot.notation.minutes.had import all_behind, is_back_by, is_had, out_behind
 from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, RUNNING_OFF, is_to_clock, part_words
 from bot.notation.minutes.past import is_before_next, is_of_gear, is_over, is_past
 from bot.notation.tokens import Mark
@@ -25,6 +25,7 @@ _LEAVING = frozenset(words(
     "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
     "chucked thrown locks outta",
 ))  # fmt: skip
+_BACK = frozenset(words("wants want need needs be gotta have has must due expected"))
 _ENDING = frozenset(words("stop stopping off home finish finishing ends end ending done"))
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 
@@ -44,7 +45,9 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
-            return replace(clock, places=tuple(sorted({*clock.places, *_telling_now(marks, now)})))
+            end = max(clock.places) + 1
+            behind = range(end, all_behind(marks, end))
+            return replace(clock, places=tuple(sorted({*clock.places, *behind, *_telling_now(marks, now)})))
         bare = _bare(marks, place)
         if bare is not None:
             return bare
@@ -54,7 +57,7 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
             if is_before_next(marks, minutes, end):
                 continue
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
-                return MinutesSaid(minutes, tuple(range(place, out_behind(marks, end))))
+                return MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
     return None
 
 
@@ -146,6 +149,8 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     spoken = _is_spoken(marks, place + 1)
     leaves_at = set(_without_out(before)) & (_LEAVING | _ENDING if clock or spoken else _LEAVING)
     leaves_at |= _runs_at(before) if clock or spoken else set()
+    if (clock or spoken) and before[-1:] == ["back"] and set(before) & _BACK:
+        leaves_at = {"back"}
     is_at = (words[-1] == "at" and (bool(leaves_at) or before[-2:] == ["hard", "stop"])) or hard
     if not (is_until or is_at):
         return None

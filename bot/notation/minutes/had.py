@@ -49,6 +49,10 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     start, stop = max(start, place - 8), min(stop, end + 5)
     before = [w for m in marks[start:place] for w in words_of(m)]
     after = [w for m in marks[end:stop] for w in words_of(m)]
+    if before[-1:] == ["with"] and set(before[-5:-1]) & _ARRIVING and after[:1] != ["of"]:
+        return True
+    if not timed and (_is_for_all(marks, end, after) or (all_behind(marks, end) > end and set(before) <= _PLAIN)):
+        return True
     named = any(m.kind is Kind.NAME or (m.kind is Kind.WEAK and m.names) for m in marks[max(start, place - 3) : place])
     if named and after[:1] != ["till"]:
         return False
@@ -78,6 +82,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     if after[:1] == ["between"] and (set(after) & _APPOINTMENTS or (before[-1:] == ["got"] and "and" in after)):
         return True
     if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
+        return False
+    if after[:1] == ["in"] and after[1:2] in ([], ["and"], ["to"], ["already"]):
         return False
     if after[:1] in (["gone"], ["lost"], ["wasted"], ["already"]):
         return False
@@ -135,6 +141,44 @@ def out_behind(marks: Sequence[Mark], end: int) -> int:
     return end + 2 if then else end
 
 
+_ARRIVING = frozenset(words("in up here there arrived door gym came rocked rolled pitched strolled landed"))
+"""Before `with 35 min` these say that it is what there is: `walked in with 35 min`."""
+_PLAIN = frozenset(words("i have ive got only just about gym closes closing shuts in its so like"))
+_WHOLE = frozenset(words("everything all whats it whatever session whole workout"))
+
+
+def _is_for_all(marks: Sequence[Mark], end: int, after: list[str]) -> bool:
+    """`15 min for the rest`, `20 minutes for everything`, `half an hour to do the lot`."""
+    for_rest = kind_at(marks, end) is Kind.FOR and kind_at(marks, end + 1) in (Kind.THEREST, Kind.ALL)
+    to_do = after[:2] in (["to", "do"], ["to", "fit"], ["to", "get"]) and kind_at(marks, end + 2) in (
+        Kind.ALL, Kind.THEREST, Kind.FILL)  # fmt: skip
+    whole = after[:1] == ["for"] and bool(set(after[1:3]) & {"everything", "whats", "whatever"})
+    return whole or for_rest or (to_do and bool(set(after[2:5]) & (_WHOLE | {"lot", "rest"})))
+
+
+def all_behind(marks: Sequence[Mark], end: int) -> int:
+    """Where `thats all i have` ends behind a time: no end of the session; else `end` itself."""
+    at = end
+    while at < end + _SHORT and (
+        kind_at(marks, at) in (Kind.FILL, Kind.COMMA, Kind.AND, Kind.STOP) or text_at(marks, at) == "tops"
+    ):
+        at += 1
+    if kind_at(marks, at) is not Kind.FINISH or not text_at(marks, at).startswith("that"):
+        return end
+    behind = at + 1
+    while text_at(marks, behind) and set(text_at(marks, behind).split()) <= _OWNED:
+        behind += 1
+    owned = {w for m in marks[at + 1 : behind] for w in m.text.split()} & {"have", "got", "ive", "had"}
+    before = (
+        {w for m in marks[max(0, end - 6) : at] for w in words_of(m)} if kind_at(marks, end - 1) in _LENGTHS else set()
+    )
+    owned |= before & {"have", "got", "ive", "only", "tops", "max", "just"}
+    return behind if owned and kind_at(marks, behind) in (None, *_CLOSING) else end
+
+
+_OWNED = frozenset(words("i ive have got had the time today tonight left we weve there is me"))
+_LENGTHS = (Kind.MINUTES, Kind.HOURS)
+_CLOSING = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.ASKING, Kind.DASH)
 _OUT = ("im out", "im off", "im gone", "im outta here", "im out of here", "im outta")
 
 

@@ -14,7 +14,7 @@ _UNITS = (Kind.KG, Kind.LB)
 _LEADS = (Kind.AT, Kind.WITH, Kind.FOR)
 _BETWEEN = (Kind.COMMA, Kind.FILL, Kind.COLON, Kind.AND)
 _ENDS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.NAME, Kind.OPEN, Kind.CLOSE, Kind.THEN, Kind.RPE, Kind.RIR,
-         Kind.FEELS, Kind.EMPTY, Kind.WORD, Kind.GAP)  # fmt: skip
+         Kind.FEELS, Kind.EMPTY, Kind.WORD, Kind.GAP, Kind.DONE, Kind.FINISH)  # fmt: skip
 _RATED = (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.MORE, Kind.LEFT, Kind.COULD)
 _ALIKE = ("fold", "group", "last group")
 """Sets that are counted with their repetitions already: `two tens and an eight`."""

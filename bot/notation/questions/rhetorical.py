@@ -18,6 +18,10 @@ why do you hate me/us; why do you do this/that; why must you; why me $; why oh w
 who needs/knew/cares/hurt/invented/designed/created/decided; who came up; who am i kidding; who would have/of thought;
 who doesnt love; who in their; can/could/would you believe/imagine; can you hear that; would you look at;
 how good/hard/tough/brutal/fun/grim/lovely/nice/mad/crazy is/was/are/were that/those/this/these $;
+how about that $; where did that come; what am i even doing/thinking; what am i doing here;
+ how many times $; how many times have/do/must;
+no idea how i did/managed/got/survived; no clue how i did/managed/got;
+how light/easy/smooth/quick/fast/heavy/slow/awful/ugly/boring/long is/was/are/were that/those/this/these $;
 how is it only/already; how is it not; how am i still/not alive/dead/here/standing; how are these so; how dare;
 how hard can; how did i ever; am i a joke; am i the problem/joke; am i dying/dead/right $; am i getting old;
 are you trying to kill/murder/end/break; are you kidding/serious/mad/insane/proud $; are you having a laugh;

@@ -5,7 +5,7 @@ An auxiliary before what it is of, a tag at the end of what is denied, one of tw
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, text_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import ENDS, end_of, opens
 from bot.notation.tokens import Mark
@@ -80,6 +80,7 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         or _asks_which(marks[place:end], said)
         or _is_choice(marks[place:end], said)
         or (starts and asks_of_named(marks[place:end]))
+        or (starts and said[0] == "do" and kind_at(marks, place + 1) is Kind.NAME and bool(set(said[2:5]) & _DOES))
     )
     return end if asks else None
 
@@ -198,7 +199,7 @@ def _asks_shortly(said: Sequence[str]) -> bool:
     if said[0] == "r":
         return said[1] == "you"
     if said[0] == "you" and said[1] == "want":
-        return "or" in said[3:] or "how" in said
+        return "or" in said[3:] or "how" in said or said[2:4] == ["me", "to"]
     if said[0] == "you" and said[1] in ("reckon", "think"):
         return said[2] in ("i", "we", "it", "that", "this", "the")
     if said[0] == "you":

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import end_of, follows_set, opens
 from bot.notation.tokens import Mark
@@ -36,6 +36,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     first = mark.text.split()[0]
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
+        return None
+    if first == "which" and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is Kind.WAS:
         return None
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
@@ -88,6 +90,8 @@ def _asks_what(said: Sequence[str]) -> bool:
         return True
     if said[:2] == ["which", "to"]:
         return said[2:3] in _CHOOSING
+    if said[0] in ("what", "which") and len(said) == _TALK and said[1] in _SHORTLY:
+        return True
     if len(said) < _LEAST or said[2:] in (["that"], ["this"]) or said[1] in _SUBJECT:
         return False
     return said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
@@ -96,6 +100,8 @@ def _asks_what(said: Sequence[str]) -> bool:
 _MATTERING = (["matter"], ["matters"], ["count"], ["counts"], ["come"], ["comes"], ["take"])
 """Words behind `which ones` that ask: `which one was 80` tells."""
 _CHOOSING = (["cut"], ["keep"], ["do"], ["skip"], ["drop"], ["prioritise"], ["prioritize"])
+_SHORTLY = frozenset(words("first matters stays goes gives ones one instead order exercises lifts"))
+"""Behind `what` or `which` a whole question: `15 min for everything, what stays`."""
 _NO_THING = frozenset(words("up left done what not more worse that this it happening going new"))
 _BEING = frozenset(words("is was does has us reps sets kilos pounds times others yours this ones"))
 

@@ -1,11 +1,12 @@
 """What is left of one exercise, given up in words of enough: `two sets of rows was plenty`, `no more of those`.
 
-How many sets there were is told again, and is no new set; what the record has, or the message tells, says that it is so.
+How many sets there were is told again and is no new set: the record has as many, or the message tells them.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.answer import Span
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -39,7 +40,13 @@ def with_enough(marks: Sequence[Mark], record: Record, under: int | None) -> lis
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind in _SETS and kind_at(marks, place - 1) in (Kind.NUM, *_NAMES):
-            _limit(out, marks, place, record, under)
+            _limit(out, marks, place, record, under, number=place - 1 - (kind_at(marks, place - 1) in _NAMES))
+        elif (
+            mark.kind is Kind.NUM
+            and text_at(marks, place - 1).split()[-1:] == ["at"]
+            and kind_at(marks, place + 1) in (None, *EDGES)
+        ):
+            _limit(out, marks, place, record, under, number=place)
         elif mark.text in ("those", "them", "these") or mark.text.endswith((" those", " them", " these")):
             _of_those(out, marks, place)
         elif mark.kind is Kind.ORD or (mark.kind in (Kind.LASTREP, Kind.LASTSET) and "rep" not in mark.text.split()):
@@ -47,9 +54,10 @@ def with_enough(marks: Sequence[Mark], record: Record, under: int | None) -> lis
     return out
 
 
-def _limit(out: list[Mark], marks: Sequence[Mark], place: int, record: Record, under: int | None) -> None:
+def _limit(
+    out: list[Mark], marks: Sequence[Mark], place: int, record: Record, under: int | None, *, number: int
+) -> None:
     """`two sets of rows is enough`, `keeping rows to two sets`: as many as are done, or told before."""
-    number = place - 1 - (kind_at(marks, place - 1) in _NAMES)
     count = marks[number].value if kind_at(marks, number) is Kind.NUM else None
     start, end = part_of(marks, place, _FAR)
     end = next((i for i in range(place, end) if marks[i].kind in (Kind.THEN, Kind.AND, Kind.PART)), end)
@@ -87,6 +95,32 @@ def _limit(out: list[Mark], marks: Sequence[Mark], place: int, record: Record, u
 _LEAVING = frozenset(words("leaving left leave leaves skipping skipped skip binned binning dropped dropping"))
 _OTHERS = frozenset(words("the other others two three 2 3 rest last final one ones third second out so and then i im"))
 """Words of the sets that are left, told behind it: `one set was plenty, leaving the other two`."""
+
+
+def few_sets(marks: Sequence[Mark], record: Record, under: int | None) -> list[tuple[Span, int]]:
+    """`only two sets of rows: 60x10 9`, `40x12, just the one`: the words, and the exercise whose sets are so many."""
+    out: list[tuple[Span, int]] = []
+    for place, mark in enumerate(marks):
+        one = mark.text == "one" and text_at(marks, place - 1) in ("the", "just", "only")
+        one = one and kind_at(marks, place + 1) in (None, *EDGES)
+        counted = mark.kind in _SETS and kind_at(marks, place - 1) is Kind.NUM
+        if not (one or counted):
+            continue
+        said = {w for m in marks[max(0, place - 4) : place] for w in m.text.split()}
+        behind = {w for m in marks[place + 1 : place + 4] for w in m.text.split()}
+        alone = text_at(marks, place + 1) == "only" or bool(said & _ONLY)
+        if not alone or behind & _MORE or said & _DENIED:
+            continue
+        count = 1 if one else marks[place - 1].value
+        after = next((m for m in marks[place + 1 : place + 3] if m.kind is Kind.NAME), None)
+        name = after or next((m for m in reversed(marks[:place]) if m.kind is Kind.NAME), None)
+        at = under if name is None else name.names[0] if len(name.names) == 1 else None
+        if at is not None and count == len({p.set for p in record.context(at).worked}):
+            out.append(((mark.start, mark.end), at))
+    return out
+
+
+_MORE = frozenset(words("left go far more remaining yet down now since already"))
 
 
 def _is_limit(marks: Sequence[Mark], start: int, number: int, place: int, end: int) -> bool:
@@ -152,9 +186,7 @@ def _of_open(out: list[Mark], marks: Sequence[Mark], place: int, record: Record,
     fit = marks[place + 1].names if named else () if under is None else (under,)
     opens = record.context(fit[0]).open_sets if len(fit) == 1 else ()
     which = marks[place].value
-    if at < 0 or not opens or (which is not None and which not in opens) or any(
-        m.kind is Kind.NUM for m in marks[:at]
-    ):
+    if at < 0 or not opens or (which is not None and which not in opens) or any(m.kind is Kind.NUM for m in marks[:at]):
         return
     end = place + 1 + named
     whole = kind_at(marks, end) in _SETS or text_at(marks, end) in ("one", "ones")

@@ -21,8 +21,10 @@ _FAR = 8
 
 def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     """Whether the word at a place, which may skip, skips nothing."""
-    if _is_asked(marks, place):
-        return True
+    if _is_asked(marks, place) or (
+        marks[place].text.endswith(" out") and [m.text for m in marks[place + 1 : place + 2]] == ["of"]
+    ):
+        return True  # `the curl machine is out of order`
     before = marks[max(0, place - 2) : place]
     if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
         return True

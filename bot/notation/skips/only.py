@@ -33,7 +33,12 @@ def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
         plain = all(m.kind in _LISTED or set(m.text.split()) <= _LITTLE for m in said)
         names = tuple(i for i in range(place + 1, end) if marks[i].kind is Kind.NAME)
         today = any(set(m.text.split()) & _TODAY for m in (*said, *marks[max(0, place - 4) : place]))
-        if names and plain and (today or heads or _is_done_only(marks, place)) and kind_at(marks, end) is not Kind.QUERY:
+        if (
+            names
+            and plain
+            and (today or heads or _is_done_only(marks, place))
+            and kind_at(marks, end) is not Kind.QUERY
+        ):
             return names
     return ()
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
+from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -24,6 +25,7 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
         left = left or (mark.text in ("let", "letting") and _falls(marks, place))
+        left = left or (mark.text == "drop" and text_at(marks, place - 1) == "to" and _drops(marks, place))
         if left or (_misses(mark) and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
         elif _says_none(marks, place):
@@ -42,6 +44,13 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
     return out
+
+
+def _drops(marks: Sequence[Mark], place: int) -> bool:
+    """`had to drop rows today`: an exercise, and no load or count behind it."""
+    _, end = part_of(marks, place, _FAR)
+    kinds = [m.kind for m in marks[place + 1 : end]]
+    return kinds[:1] in ([Kind.NAME], [Kind.WEAK]) and not {Kind.NUM, Kind.TO} & set(kinds)
 
 
 def _misses(mark: Mark) -> bool:
@@ -121,8 +130,14 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
     mark = marks[place]
     if mark.text in ("not done", "set no") or mark.kind is Kind.NO or mark.text in _NONE:
         return _denies(marks, place)
-    if mark.text in _LATER and kind_at(marks, place - 1) is Kind.THEREST:
-        return True
+    if mark.text in _LATER or mark.text in WEEKDAYS:
+        at = place - 1
+        while text_at(marks, at) in _PUT_OFF and place - at < _NEAR:
+            at -= 1
+        late = at == place - 1 or text_at(marks, at + 1) in _PUT_OFF
+        alone = kind_at(marks, place - 1) is Kind.NAME and kind_at(marks, place - 2) in (None, *EDGES)
+        left = (kind_at(marks, at) is Kind.THEREST and late) or (alone and mark.text in _LATER)
+        return left and kind_at(marks, place + 1) in (None, *EDGES)
     if mark.text == "never happened":
         return kind_at(marks, place - 1) in _NAMES
     if mark.text in ("bailed", "dropped", "cancelled", "gone") or (
@@ -134,6 +149,9 @@ def _says_none(marks: Sequence[Mark], place: int) -> bool:
 
 _LATER = frozenset(["tomorrow", "tmrw", "tomorow", "next time", "next session", "next week"])
 """`the rest tomorrow`: not today."""
+_PUT_OFF = frozenset(["saved", "kept", "left", "moved", "pushed", "for", "to", "on", "til", "until", "will", "be",
+                      "i", "do", "ill", "comes", "come", "is", "shifted", "parked", "done"])  # fmt: skip
+_NEAR = 5
 _USED_UP = frozenset(["legs", "leg", "arms", "back", "chest", "abs", "core", "grip", "hands", "shoulders", "quads"])
 """What is gone when it is tired: `90x10, legs gone` leaves no leg curl out."""
 
@@ -170,11 +188,8 @@ _NONE = frozenset(["nope", "nah", "naw", "none", "zero", "nothing", "zilch", "na
 
 def _denies(marks: Sequence[Mark], place: int) -> bool:
     """`set 3 not done`, `third set no`: a set that is named right before, at the end of its part."""
-    if kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS):
-        place_before = place - 1
-    else:
-        place_before = place
-    before = [m.kind for m in marks[max(0, place_before - 2) : place_before]]
+    end = place - (kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS))
+    before = [m.kind for m in marks[max(0, end - 2) : end]]
     numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
     return numbered and kind_at(marks, place + 1) in (None, *EDGES)
 
@@ -184,6 +199,8 @@ def _is_left(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while kind_at(marks, at) is Kind.FILL and text_at(marks, at) in ("the", "my"):
         at += 1
+    if kind_at(marks, at) is Kind.THEREST:
+        return kind_at(marks, at + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
     whole = kind_at(marks, at) is not Kind.ORD

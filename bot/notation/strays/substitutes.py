@@ -44,6 +44,9 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
             found = next(_other_gear(part, own), None)
             if found is not None:
                 return found
+        other = _on_other_gear(part, own)
+        if other is not None:
+            return other
         placed = _is_on_another(part) or _is_used_for(part) or _is_taken_up(part)
         if placed is not None:
             return placed
@@ -104,6 +107,23 @@ def _other_gear(part: Sequence[Mark], own: set[str]) -> Iterator[Mark]:
             gear = [w for w in (singular(w) for w in said) if w in _EQUIPMENT]
             if gear and not set(gear) <= own:
                 yield mark
+
+
+_FREE = frozenset(words("smith dumbbell db kettlebell kb barbell trx"))
+
+
+def _on_other_gear(part: Sequence[Mark], own: set[str]) -> Mark | None:
+    """`incline on the smith`, `used dumbbells for incline`: an exercise done with what is not its own."""
+    said = {singular(w) for m in part for w in m.text.split()}
+    if said & _DENIED:
+        return None
+    for place, mark in enumerate(part):
+        gear = {singular(w) for w in mark.text.split()} & _FREE - own
+        used = bool({w for m in part[max(0, place - 3) : place] for w in m.text.split()} & {"used", "using", "use"})
+        behind = [m.kind for m in part[place + 1 : place + 6]]
+        if mark.kind not in (*NUMBERS, *_NAMES) and gear and ("smith" in gear or (used and Kind.FOR in behind)):
+            return mark
+    return None
 
 
 def _is_used_for(part: Sequence[Mark]) -> Mark | None:
