@@ -19,7 +19,7 @@ _BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
 
 def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
-    found = (_targets, _only_part, _tempos, _rests, _clocks, _part_reps, _short, _sums)
+    found = (_praise, _on_a_list, _targets, _only_part, _tempos, _rests, _clocks, _part_reps, _short, _sums)
     gone = {place for find in found for place in find(marks)}
     return [
         replace(mark, kind=Kind.GAP, value=None, parts=())
@@ -33,6 +33,43 @@ def with_asides(marks: Sequence[Mark]) -> list[Mark]:
 
 def _is_number(marks: Sequence[Mark], place: int) -> bool:
     return 0 <= place < len(marks) and marks[place].kind is Kind.NUM
+
+
+def _praise(marks: Sequence[Mark]) -> Iterator[int]:
+    """`90x10 great set`, `knee feels A1`: what the set or the client was like."""
+    for place in range(1, len(marks)):
+        before, mark = marks[place - 1], marks[place]
+        after = kind_at(marks, place + 1)
+        if mark.kind is Kind.SET and before.text in _LIKE and after not in (Kind.NUM, Kind.LABEL, Kind.ORD):
+            yield from (place - 1, place)
+        full = _is_number(marks, place) and mark.value in (100, 110, 1000) and after in _ENDS_PRAISE
+        if full and before.text.split()[-1:] in _IS[:4]:
+            yield place
+        best = _is_number(marks, place) and mark.value == 1 and before.text == "a" and before.end == mark.start
+        if best and (text_at(marks, place - 2).split()[-1:] in _IS or text_at(marks, place + 1) in ("today", "now")):
+            yield from (place - 1, place)
+
+
+_LIKE = frozenset(words(
+    "best worst great good nice solid strong tough hard heavy easy brutal killer rough ugly decent horrible awful bad "
+    "lovely sick amazing clean smooth messy horrid grim nasty shaky beautiful perfect fantastic awesome savage monster "
+    "grindy poor"
+))  # fmt: skip
+_ENDS_PRAISE = (None, Kind.FILL, Kind.STOP, Kind.COMMA, Kind.LINE)
+_IS = [[w] for w in words("feels felt feel feeling is was are s all im am its doing")]
+
+
+def _on_a_list(marks: Sequence[Mark]) -> Iterator[int]:
+    """`number 3 on the list is done`: which of the plan's lines it is, and no repetitions."""
+    for place in range(1, len(marks)):
+        on = text_at(marks, place + 1) in ("on", "on the", "on my", "on your", "of the") and _is_number(marks, place)
+        listed = text_at(marks, place + 2) in _LISTS or text_at(marks, place + 3) in _LISTS
+        if on and listed and marks[place - 1].text in _NUMBERED:
+            yield from (place - 1, place)
+
+
+_LISTS = ("list", "plan", "sheet", "program", "programme", "menu", "todo")
+_NUMBERED = ("number", "numb", "num", "no", "nr", "item", "exercise", "thing", "?")
 
 
 def _targets(marks: Sequence[Mark]) -> Iterator[int]:

@@ -6,6 +6,7 @@ from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.segments import EDGES
 from bot.notation.tokens import Mark
+from bot.notation.when_hurt import told_when
 from bot.notation.wordlist import words
 
 
@@ -112,7 +113,7 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         again = mark.kind is Kind.ALL and mark.text.endswith(" time")
         if again and text_at(marks, place + 1).split()[:1] in _DOERS and _in_hurt(marks, place, hurt):
             out.add(place)
-    return out
+    return out | told_when(marks, hurt)
 
 
 def _leads_into(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
@@ -140,7 +141,7 @@ def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             continue
         start, end = part_of(marks, place)
         before = start - 1
-        while before >= 0 and marks[before].kind in (Kind.FILL, Kind.COMMA):
+        while before >= 0 and marks[before].kind in (Kind.FILL, Kind.COMMA, Kind.STOP):
             before -= 1
         own = all(m.kind in _OF_BOTH or m.text in _THEM for m in marks[start:end] if m is not mark)
         if before in hurt and own:

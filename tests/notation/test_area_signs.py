@@ -66,6 +66,17 @@ hip|5|right|there is a pinch deep in the hip at the bottom, 3/10 left and 5/10 r
 hip|5|right|hip pinch left 3/10 and right 5/10
 elbow|4|right|both elbows hurt, 2/10 left one, 4/10 the right one
 back|6||did me back in on that yates set, 6 outta 10
+wrist|2||Wrists. Both. Sore joint, maybe 2/10
+knee|3|left|Left knee. Joint pain, 3/10
+shoulder|4|right|Right shoulder. Pain in the joint. 4/10
+elbow|2||the elbow say hello again on triceps, small pain, maybe 2 of 10
+shoulder|3|left|front of my left shoulder hurts, 3
+forearm|||forearm cramped so bad, dropped off at 5
+finger|||trapped my finger between two 20s
+finger|||bent my finger back on the bar
+back|||had to rack it, back pinched
+back|||60x8 my back went before i finished
+knee|||felt my knee on rep 3 and again on rep 6
 """
 URGENT = """
 |Ten minutes after bike and the breath still is not coming back
@@ -146,6 +157,11 @@ leg|there is a hot lump in the back of my lower leg
 heart|my heart races when i lie down
 heart|heart rate is stuck at 150 an hour after
 heart|felt my heart stop and start again
+skull|boiling water in my skull
+|bra feels too small
+arm|arms tingling and weak after the shrugs
+arm|pins and needles down my arm and its weak
+|is this what a heart attack feels like
 """
 NONE = """
 rpe 8 the last one. I've twenty minutes left so I'm leaving out the ab wheel
@@ -172,6 +188,20 @@ sorry im late, back is killing time on the bus
 bit my tongue and said nothing
 bar rolled onto my foot last week, foot is fine now
 hurts nowhere, promise
+numb 3 on the list
+gym was spinning with people
+i see stars on the gym ceiling
+smoothie prices will give me a heart attack
+that spider gave me a heart attack
+new bra feels too small
+washed my hair in hot water and my head is fresh
+parking here is a pain in the neck
+60x8 knee feels a million dollars
+60x8 shoulder feels A1 today
+60x8 grip went before the back did
+60x8, forearms quit way before the back did
+arms weak after all those sets
+i'll rack it back
 pain nowhere
 chest is blown up lol best pump in months
 calves swollen with pump
@@ -508,3 +538,50 @@ def test_what_a_body_stops_doing_skips_nothing() -> None:
     """`my legs stopped working`."""
     got = read("my legs stopped working 60x5", "Bench Press#1 60x6", current="Bench Press")
     assert (got.ask, got.skipped, got.performed) == (None, (), rows("Bench Press#2 60x5"))
+
+
+REPS_HURT = [
+    "hip pinched on the last two reps",
+    "knee hurt on the first 2 reps",
+    "elbow sore in the final three reps",
+    "hip hurt on the first couple of reps",
+    "wrist hurt on reps 4 and 5",
+    "wrist hurt on reps 3, 4 and 5",
+    "knee buckled on rep 4 and again on 5",
+    "dropped a 20 on my foot",
+    "whacked my shin with a 15",
+    "20kg plate landed on my toe",
+    "Wrists. Both. Sore joint, maybe 2/10",
+]
+
+
+@pytest.mark.parametrize("hurt", REPS_HURT)
+def test_when_and_by_what_it_hurt_is_no_set(hurt: str) -> None:
+    """The repetitions in which it hurt and the weight that fell are no loads: the set beside is the only one."""
+    for text in (f"60x5. {hurt}", f"{hurt}. 60x5", f"60x5, {hurt}"):
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.replaces, got.performed) == (None, (), rows("Bench Press#2 60x5")), text
+        assert got.pain is not None, text
+    alone = read(hurt, "Bench Press#1 60x6", current="Bench Press")
+    assert (alone.ask, alone.performed) == (None, ())
+
+
+@pytest.mark.parametrize(
+    "again", ["and again at home", "and again on the way home", ", same sunday", "and again this morning"]
+)
+def test_a_hurt_that_came_back_repeats_no_set(again: str) -> None:
+    """Where or when it hurt once more."""
+    got = read(f"my knee hurt on the stairs {again}", "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.performed) == (None, ())
+    assert got.pain == PainSaid("knee", None, None, urgent=False)
+
+
+@pytest.mark.parametrize(
+    "praise",
+    ["great set", "tough set", "solid set", "knee feels A1", "everything is A1", "dead now", "dead after that"],
+)
+def test_praise_behind_a_set_is_no_set(praise: str) -> None:
+    """`60x5 great set` asks nothing, `dead` is no deadlift."""
+    for text in (f"60x5 {praise}", f"60x5, {praise}"):
+        got = read(text, "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.pain, got.performed) == (None, None, rows("Bench Press#2 60x5")), text

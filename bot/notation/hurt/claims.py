@@ -49,7 +49,8 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
 
 def _of_another(scene: Passage, spot: Spot, judged: set[Spot]) -> bool:
     """`shoulder is sore in the joint, a 3 out of 10`: the joint is the one that hurts."""
-    return spot.place.name in VAGUE and any(scene.same_sentence(s.first, spot.first) for s in judged)
+    here = scene.sentence[spot.first]
+    return spot.place.name in VAGUE and any(0 <= here - scene.sentence[s.first] <= 2 for s in judged)
 
 
 def _of_scored_side(scene: Passage, claim: Claim) -> Claim:

@@ -6,9 +6,9 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
-from bot.notation.hurt.places import HEADS, SURFACE, VAGUE
+from bot.notation.hurt.places import HEADS, SURFACE, VAGUE, Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import Spot, implied
+from bot.notation.hurt.spots import SIDES, Spot, implied
 from bot.notation.hurt.tokens import Gap, Kind
 
 FAR = 16
@@ -47,7 +47,25 @@ def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     if found is None:
         meant = _meant_by_it(scene, mark, here)
         return (meant,) if meant else _next_door(scene, mark)
+    if found.place.name in VAGUE and not found.place.plural:
+        return _whole_of(scene, mark) or _chain(here, scene, found, mark)
     return _chain(here, scene, found, mark)
+
+
+def _whole_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
+    """`Wrists. Both. Sore joint`, `left knee. joint pain`: what a vague place is of, told by itself before."""
+    number = scene.sentence[mark.first]
+    for spot in reversed(scene.spots):
+        back = number - scene.sentence[spot.first]
+        if not 1 <= back <= 2 or spot.place.name in VAGUE:
+            continue
+        said = [i for i, n in enumerate(scene.sentence) if number - back <= n < number]
+        own = all(spot.first <= i < spot.end or scene.word(i) in _BY_ITSELF or scene.word(i) in SIDES for i in said)
+        return (spot,) if own else ()
+    return ()
+
+
+_BY_ITSELF = word_set("my the both it's its so yeah again inside outside front them of")
 
 
 _IS = word_set("is 's was a bit still feels felt really quite so very just got gets")
@@ -91,9 +109,21 @@ def _price(scene: Passage, mark: Mark, spot: Spot) -> int:
     price += sum(5 for m in scene.of(*_RIVALS) if low <= m.first < high)
     if after:
         price = _price_after(scene, mark, spot, price)
+    if _names_a_lift(scene, spot):
+        price += 8
     if not spot.typed and any(s.typed for s in scene.spots):
         price += 2
     return price + vague
+
+
+def _names_a_lift(scene: Passage, spot: Spot) -> bool:
+    """`the elbow says hello on triceps, small pain`: a muscle for its exercise, behind the joint that is spoken of."""
+    lift = scene.word(spot.first - 1) in ("on", "during", "doing") and spot.place.tissue in (
+        Tissue.MUSCLE,
+        Tissue.CHEST,
+    )
+    joints = (Tissue.JOINT, Tissue.MIXED)
+    return lift and any(s.end < spot.first and s.place.tissue in joints for s in scene.spots)
 
 
 def _price_after(scene: Passage, mark: Mark, spot: Spot, price: int) -> int:

@@ -48,7 +48,7 @@ def _price(scene: Passage, claim: Claim, score: Score) -> int | None:
     low, high = claim.tokens[0], claim.tokens[-1]
     ahead = score.first > high
     distance = score.first - high if ahead else max(0, low - score.end + 1)
-    apart = abs(scene.sentence[score.first] - scene.sentence[low])
+    apart = min(abs(scene.sentence[score.first] - scene.sentence[i]) for i in (low, high))
     if apart > 1 or distance > (_FAR_PLAIN if score.plain else _FAR_BARE):
         return None
     if not score.plain:

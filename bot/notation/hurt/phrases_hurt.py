@@ -130,7 +130,8 @@ HURTS: dict[Cue, str] = {
     Cue.STRAIN: """
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
       corked/corky; twist/
-      twisted; rolled; tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/
+      twisted; rolled; bent/bend/bending my/the left/right? finger/fingers/thumb/wrist/toe/toes back;
+      tore/torn/tear/teared; wrench/wrenched; rick/ricked; overstretched/overstretch/hyperextended/
       overextended; put/threw/thrown/did/done/knocked my/me/the left/right/lower/bad/other* @place out/in; my/the/me/
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
       lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; a

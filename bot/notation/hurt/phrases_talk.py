@@ -1,4 +1,5 @@
-"""Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no cue."""
+"""Everyday talk that holds a cue's words and means none of it: where such a phrase matches, its words carry no
+cue."""
 
 NEUTRAL = """
 no/without air con/conditioning/flow/vents; no air left? in the/my/this? gym/room/tyre/tyres/tire/tires/ball/garage/
@@ -7,7 +8,12 @@ lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per; cushi
 between my/the knees/knee/hips/hip/back/head/ankles/feet; forgot/forget/remember/forgotten where i was/am/got/left
 in/up/
 with/at/on/to/off;
-heart skip/skips/skipped/missed/misses/stopped a? beat? when/at/seeing/reading; can't talk on/at/in/rn/i'm/im/
+give/gives/gave/given/giving me/us/him/her/you/anyone/everyone/people/them a/an/another/mini/near/proper/right/
+small/little/actual/real/bloody* heart attack; had/have/having a/an/mini/small* heart attack when/at/seeing/reading/
+looking/over; gym/place/room is/was/'s/so/just/all/absolutely/literally/buzzing/and* spinning/swimming/rolling with
+people/folk/bodies/members/kids/students/newbies/beginners; see/seeing stars on the/my/this/their? gym ceiling; stars
+painted/drawn/stuck/printed on; heart skip/skips/skipped/missed/misses/stopped a? beat? when/at/seeing/reading;
+can't talk on/at/in/rn/i'm/im/
 driving; can't speak/talk highly/about/now/long/
 yet/atm/until/till/later/to;
 on/with/during/doing/at the/that/this/those/my? @place thing/things/contraption/station/gadget/apparatus; if
@@ -41,7 +47,8 @@ legs/quads/hammies/hamstrings/glutes/arms/abs/calves/me/lats/chest;
 worried/scared/afraid/nervous/frightened/terrified/anxious/fear/risk/paranoid about/of hurting/injuring/straining/
 pulling/tweaking/tearing/damaging; want/wanna/trying/like/rather/dare to? hurt/injure/strain/tear; lights went out
 in/at/all;
- app/phone/work/bar/spreadsheet/parking/traffic/maths/form/boss/kids/counting/email is/'s/are/was*
+  music/playlist/tunes/radio/queue/app/phone/work/bar/spreadsheet/parking/traffic/maths/form/boss/kids/counting/
+ email is/'s/are/was*
  giving/gave/gives me a headache; pain au/de chocolat/chocolate/mie;
  bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
@@ -49,7 +56,8 @@ bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; 
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
 free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/
-commute is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no gain/gains; pani puri; pain
+commute here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
+gain/gains; pani puri; pain
 perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; ouch my wallet/ego/bank/pride; dizzy
 with joy/excitement/happiness; bleeding hell/heck/obvious/brilliant/typical; no feeling for; saw/see/seen/seeing
 black/

@@ -69,7 +69,8 @@ def _felt(scene: Passage, spot: Spot) -> Mark | None:
     then = scene.words(spot.end, spot.end + 4) - SMALL - set(SIDES)
     ends = all(scene.ends(i) or scene.word(i) in SMALL for i in range(spot.end, spot.end + 2))
     moved = scene.word(spot.end) in ("when", "whenever") and scene.word(spot.end + 1) == "i"
-    when = moved or bool(scene.word(spot.end) in _WHEN_FIRST and scene.words(spot.end + 1, spot.end + 4) & _WHEN)
+    then_on = scene.words(spot.end + 1, spot.end + 4) & _WHEN or scene.word(spot.end + 1).startswith("rep")
+    when = moved or bool(scene.word(spot.end) in _WHEN_FIRST and then_on)
     ends, then = (True, then - _WHEN) if when else (ends, then)
     return Mark(first - 1, spot.end, None, spot.place) if ends and not then & NO_HURT else None
 
@@ -109,6 +110,8 @@ def _clause(scene: Passage, spot: Spot, well: frozenset[str]) -> Mark | None:
     while high < len(scene.tokens) and scene.tokens[high].gap is Gap.NONE and not _turns(scene, high):
         high += 1
     named = _named_from(scene, spot, low)
+    if _outlasted(scene, low, named):
+        return None
     said = scene.words(low, named) | scene.words(spot.end, high)
     if said & _NO_CLAUSE or not _is_meant(scene, spot, low) or scene.word(low) in _ASKS:
         return None
@@ -116,6 +119,18 @@ def _clause(scene: Passage, spot: Spot, well: frozenset[str]) -> Mark | None:
     if not plain or high - low > _LONG or _is_well(said, well) or not said - SMALL - _OWNERS - set(SIDES):
         return None
     return Mark(low, high, None, spot.place)
+
+
+def _outlasted(scene: Passage, low: int, named: int) -> bool:
+    """`grip went before the back did`: what gave out is named before, and the joint only what would have held."""
+    before = [i for i in range(low + 2, named + 1) if scene.word(i) == "before"]
+    return bool(before) and before[-1] >= named - 1 and bool(scene.words(low + 1, before[-1]) & _GAVE_OUT)
+
+
+_GAVE_OUT = word_set(
+    "went go goes gone gave give gives failed fails failing died dies quit quits gassed fried done packed cooked tired "
+    "burned burnt burns stopped tapped"
+)
 
 
 def _named_from(scene: Passage, spot: Spot, low: int) -> int:

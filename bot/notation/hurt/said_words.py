@@ -36,7 +36,7 @@ NO_HURT = word_set(
     behaved cooperating quiet silent calm settled holding held coping stable steady loose looser free freer smooth
     smoother clear cleared ready comfortable supported safe secure protected ace spot top sound cool super superb
     fantastic excellent grand dandy decent pleased likes loves loved loving enjoys enjoyed enjoying thank thanks
-    brand new gold magic champion peachy mint grateful thankful
+    million dollars bucks quid brand new gold magic champion peachy mint grateful thankful
     bulletproof
 
     tight tighter tightness stiff stiffer stiffness sore tired fatigued pumped warm warmed warming cold heavy weaker

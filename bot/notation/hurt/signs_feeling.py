@@ -49,9 +49,11 @@ def numbness(scene: Passage) -> Iterator[Sign]:
 def _is_number(scene: Passage, m: Mark) -> bool:
     """`hold num 2`, `num 1 60x5`: a short `number`."""
     counted = m.end < len(scene.tokens) and scene.tokens[m.end].kind in (Kind.NUMBER, Kind.SET)
-    return counted and scene.word(m.first) in ("num", "nub") and scene.tokens[m.end].gap is Gap.NONE
+    listed = scene.word(m.first) == "numb" and scene.words(m.end + 1, m.end + 4) & _LISTS and not scene.spots
+    return counted and bool(scene.word(m.first) in ("num", "nub") or listed) and scene.tokens[m.end].gap is Gap.NONE
 
 
+_LISTS = word_set("list plan sheet programme program menu")
 _CHILLED = word_set("shower ice plunge bath cold spray")
 _MUSCLE_WORK = word_set(
     "working engage engaging activate activating firing much contract contracting squeeze stretch fire burn really"

@@ -40,8 +40,15 @@ def weakness(scene: Passage) -> Iterator[Sign]:
             one = (sided or sudden or went or gives) and not spot.place.plural
             legs = spot.place.plural and spot.place.name in ("leg", "foot") and (sudden or beside)
             grip = spot.place.name == "hand" and (beside or sudden or went)
-            if one or legs or grip:
+            tingles = spot.place.name in LIMBS and any(near(scene, x, m, 8) for x in _tingling(scene))
+            if one or legs or grip or tingles:
                 yield sign_of("weakness", (m, spot), spot)
+
+
+def _tingling(scene: Passage) -> list[Mark]:
+    """`tingling`, `pins and needles`, `numb`: a nerve beside which no weakness is a tired muscle's."""
+    marks = scene.of(Cue.MARK, Cue.NUMB)
+    return [m for m in marks if m.cue is Cue.NUMB or scene.word(m.first).startswith(("tingl", "pins", "prick"))]
 
 
 def _is_named_so(scene: Passage, m: Mark, spot: Spot) -> bool:

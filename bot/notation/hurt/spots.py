@@ -134,7 +134,7 @@ def _is_my_back(scene: Scene, m: Mark) -> bool:
     if m.end - m.first > 1 or mine or (before in BACK_BEFORE and after not in ("to", "at")):
         return True
     bent = any(x.place is not None and x.end == m.first for x in scene.place_marks) and not scene.ends(m.first)
-    if before in _RETURNED or bent:
+    if (before in _RETURNED and not scene.ends(m.first)) or bent:
         return False
     if before in ("of", "in") and any(x.end == m.first - 1 and x.cue in HURTING for x in scene.marks):
         return True
@@ -174,6 +174,7 @@ def _side(scene: Scene, m: Mark) -> Side | None:
             break
         if scene.tokens[index].gap is Gap.HARD or (scene.tokens[index].gap is Gap.SOFT and seen):
             break
+    seen |= {SIDES[w] for w in scene.words(m.first, m.end) if w in SIDES}
     if not seen:
         seen = _side_after(scene, m.end)
     return seen.pop() if len(seen) == 1 else None

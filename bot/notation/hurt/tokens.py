@@ -58,6 +58,7 @@ _S = r"[^\S\n\r]{0,4}"
 _SCANNER = re.compile(
     rf"""
       (?P<whole>100\s?% | (?<=\bnot\s)100\b(?!{_S}(?:[x*@\d]|kg|lb|for|but)) | (?<=isn't\s)100\b | (?<=isnt\s)100\b)
+    | (?P<first>\ba1\b(?!{_S}(?:[x*@/\d]|of|out|kg|lb)))
     | (?P<set>
           (?:rpe|rir){_S}[:=]?{_S}{_N}
         | @{_S}{_N}(?!{_S}/{_S}10\b)
@@ -79,6 +80,8 @@ _SCANNER = re.compile(
     """,
     re.VERBOSE,
 )
+_AS_NEW = {"whole": "100%", "first": "perfect"}
+"""What numbers that praise are read as: `feels A1 today`, `isn't 100`."""
 _APOSTROPHES = str.maketrans(dict.fromkeys("’‘`´ʼ′", "'"))
 
 
@@ -95,8 +98,8 @@ def read_tokens(text: str) -> tuple[Token, ...]:
         if kind == "soft":
             gap = Gap.SOFT if gap is Gap.NONE else gap
             continue
-        if kind == "whole":
-            out.append(Token("100%", places[match.start()], places[match.end() - 1] + 1, gap, Kind.WORD))
+        if kind in _AS_NEW:
+            out.append(Token(_AS_NEW[kind], places[match.start()], places[match.end() - 1] + 1, gap, Kind.WORD))
             gap = Gap.NONE
             continue
         for word, start, end in _parts(match.group(), match.start(), match.end()):

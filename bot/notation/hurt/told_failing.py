@@ -59,6 +59,8 @@ chest 6: @burdens | parked sat sit sits sitting standing stands stood | me ! @la
 chest 3: chested | bit heavy tight tightness wheezy ! big flat
 chest 4: boob boobs bosom bust thoracic thoracical | @ill ! @bones bra pb pr
 chest 6: behind beneath under | bone breastbone sternum | @ill ! @bones
+chest 7: bra | feel feels felt | shrank shrunk small smaller tight tighter ! bigger buy dryer new order ordered
+    size wash washed wrong @laughter
 chest 4: breast breastbone chest | oppressed pressed presses pushed squeezed | hard lot much strong strongly very !
     @gear @bones better load lot-of plan reps sets today
 blood 5: cough coughed coughing phlegm spat spit spitting | blood bloody frothy pink red rusty ! band bar drink lips
@@ -103,6 +105,8 @@ headache 4: brain head skull | went | bang boom pop snap ! @laughter bar rack
 headache 6: bolt jolt lightning shock zap | brain head skull | across in through ! @laughter
 headache 5: bang boom burst crack explosion snap thud whoosh | brain head skull | behind in inside ! @laughter bar
     bench idea music plate rack
+headache 9: acid boiling burning hot molten scalding | acid lava lead liquid oil petrol water | brain head skull |
+    across down in inside into over through ! bath bottle hair shower tap tea wash washed
 headache 8: head headache migraine | blind dropped floored puked screamed screaming vomit vomited vomiting | ache
     aching headache knees me pain so ! @laughter bar boss traffic work
 stroke 5: word words | wrong | came coming said say saying using ! @laughter app autocorrect meant mean message plan

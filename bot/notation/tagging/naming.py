@@ -151,7 +151,25 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             flush()
             out.append(mark)
     flush()
-    return _with_kinds_of(_merged(out))
+    return _with_kinds_of(_spent(_merged(out)))
+
+
+def _spent(marks: list[Mark]) -> list[Mark]:
+    """`90x10 dead after that`: behind a set the short word for a deadlift is how the client feels."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text != "dead" or mark.kind not in (Kind.WEAK, Kind.NAME):
+            continue
+        behind = any(m.kind is Kind.NUM for m in marks[max(0, place - 4) : place])
+        after = marks[place + 1] if place + 1 < len(marks) else None
+        ends = after is None or after.kind in _ENDS_SPENT
+        if behind and (ends if mark.kind is Kind.WEAK else after is not None and after.text.split()[:1] in _SPENT):
+            out[place] = replace(mark, kind=Kind.FILL, names=())
+    return out
+
+
+_SPENT = (["now"], ["after"], ["today"], ["lol"], ["haha"], ["inside"], ["tired"])
+_ENDS_SPENT = (Kind.FILL, Kind.THEN, Kind.WORD, Kind.STOP, Kind.COMMA, Kind.LINE)
 
 
 def _merged(marks: list[Mark]) -> list[Mark]:
