@@ -15,6 +15,7 @@ from bot.notation.order.near import whole_number
 from bot.notation.record import Record
 from bot.notation.tagging.plurals import PLURALS
 from bot.notation.tokens import Mark
+from bot.training.plan import PlannedExercise
 
 _LAST = frozenset(["last", "final"])
 _BOUNDS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.AND, Kind.EXCEPT)
@@ -79,7 +80,7 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
     out = list(marks)
     if any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.WROTE, Kind.SCRAP) for m in out):
         return out
-    out = with_all_but(out)
+    out = _each_planned(with_all_but(out))
     at = 0
     while at < len(out):
         alike = _alike_at(out, at)
@@ -93,6 +94,12 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
         if bound is None or one is None or grouped or not _differs(out, bound, one, alike, len(opens)):
             at = alike.end
             continue
+        place = _exercise(out, at, under)
+        apart = [] if place is None else _told_apart(out, at, one, opens, record.exercises[place])
+        if apart:
+            out[at : one.end] = apart
+            at += len(apart)
+            continue
         said = _corrections(one, opens[: alike.count or len(opens)])
         stop = replace(out[bound], kind=Kind.STOP, text=".", value=None, parts=())
         after = _close(out, one.end)
@@ -101,6 +108,48 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
         out[at : one.end] = [*total, *between, stop, *said]
         at += len(total) + len(between) + 1 + len(said) + after
     return out
+
+
+def _each_planned(marks: list[Mark]) -> list[Mark]:
+    """`sets 1 and 2 as planned`, `first two squats as planned`: each as planned, by its number."""
+    for place in range(len(marks) - 2):
+        numbers, end = _numbers_at(marks, place)
+        name = [marks[end]] if numbers and kind_at(marks, end) is Kind.NAME else []
+        at = end + len(name)
+        while kind_at(marks, at) in (Kind.FILL, Kind.WAS, Kind.DONE):
+            at += 1
+        if not numbers or kind_at(marks, at) is not Kind.PLANNED:
+            continue
+        first, told = marks[place], marks[at]
+        out = list(name)
+        for number in numbers:
+            out += [*_numbered(first, number), told, replace(told, kind=Kind.COMMA, text=",", start=told.end)]
+        more = kind_at(marks, at + 1) in (None, *_BOUNDS)
+        return [*marks[:place], *(out[:-1] if more else out), *marks[at + 1 :]]
+    return marks
+
+
+def _numbers_at(marks: Sequence[Mark], place: int) -> tuple[range, int]:
+    """The numbers of `sets 1 and 2`, `sets 1-3`, `first two (sets)`, and where these words end; none elsewhere."""
+    led = marks[place - 1].kind if place else None
+    one = whole_number(marks, place + 1, 1, _MOST_APART)
+    if one is None or led in (Kind.NUM, Kind.LASTSET, Kind.LASTREP, Kind.SET):
+        return range(0), place
+    end = place + 2
+    if marks[place].kind is Kind.ORD and marks[place].value == 1 and one > 1:
+        return range(1, one + 1), end + (kind_at(marks, end) in (Kind.SETS, Kind.SET))
+    joined = kind_at(marks, end) in (Kind.AND, Kind.DASH, Kind.TO, Kind.PLUS)
+    two = whole_number(marks, end + 1, one + 1, one + _MOST_APART) if joined else None
+    each = two is not None and (two == one + 1 or kind_at(marks, end) in (Kind.DASH, Kind.TO))
+    if marks[place].kind in (Kind.SET, Kind.SETS) and two is not None and each:
+        return range(one, two + 1), end + 2
+    return range(0), place
+
+
+def _numbered(before: Mark, number: int) -> list[Mark]:
+    """`set 2`, as it stands before a mark."""
+    number_at = replace(before, kind=Kind.NUM, text=str(number), value=Decimal(number), parts=(), end=before.start)
+    return [replace(before, kind=Kind.SET, text="set", value=None, parts=(), end=before.start), number_at]
 
 
 def _close(out: list[Mark], end: int) -> int:
@@ -201,6 +250,10 @@ def _bound_behind(marks: Sequence[Mark], at: int) -> int | None:
     """Where the words of the other sets end: at a comma, a stop, `but`."""
     for place in range(at, min(at + 4, len(marks))):
         if marks[place].kind in _BOUNDS or marks[place].text in _BUT | _UNTIL:
+            return place
+        if place == at and at and marks[at].kind is Kind.LASTSET and marks[at - 1].kind is Kind.PLANNED:
+            return place - 1
+        if kind_at(marks, place) is Kind.TO and place and marks[place - 1].text == "up":
             return place
         if marks[place].text == "only" and kind_at(marks, place + 1) in (Kind.LASTSET, Kind.ORD):
             return place
@@ -329,10 +382,38 @@ def _value_at(marks: Sequence[Mark], at: int) -> int | None:
 
 def _open(marks: Sequence[Mark], at: int, record: Record, under: int | None) -> tuple[int, ...]:
     """The open sets of the exercise that is spoken of here; none where none is known."""
+    place = _exercise(marks, at, under)
+    return () if place is None else record.context(place).open_sets
+
+
+def _exercise(marks: Sequence[Mark], at: int, under: int | None) -> int | None:
+    """The exercise that is spoken of here."""
     named = [m.names[0] for m in marks[max(0, at - _REACH) : at] if m.kind is Kind.NAME and len(m.names) == 1]
     behind = [m.names[0] for m in marks[at : at + 12] if m.kind is Kind.NAME and len(m.names) == 1]
-    place = named[-1] if named else behind[0] if behind and kind_at(marks, at - 1) is None else under
-    return () if place is None else record.context(place).open_sets
+    return named[-1] if named else behind[0] if behind and kind_at(marks, at - 1) is None else under
+
+
+def _told_apart(
+    marks: Sequence[Mark], at: int, one: _One, opens: Sequence[int], exercise: PlannedExercise
+) -> list[Mark]:
+    """`as planned up to the last, that was 260x2` where the plan has a range for the last: `set 1 as planned, set 2 as
+    planned, set 3 260x2`; nothing where the plan has one number for it, as then all are told first and it is put right.
+    """
+    planned = marks[at]
+    chosen = opens[-one.name.count :] if one.name.last else [one.name.number + n for n in range(one.name.count)]
+    sets = exercise.sets
+    open_ended = any(0 < n <= len(sets) and sets[n - 1].reps.low != sets[n - 1].reps.high for n in chosen)
+    others = [n for n in opens if n not in chosen]
+    fixed = all(0 < n <= len(sets) and sets[n - 1].reps.low == sets[n - 1].reps.high for n in others)
+    if planned.kind is not Kind.PLANNED or not (open_ended and fixed and others):
+        return []
+    out: list[Mark] = []
+    for number in opens:
+        first = planned if number in others else one.value[0]
+        told = [planned] if number in others else one.value
+        comma = replace(first, kind=Kind.COMMA, text=",", value=None, parts=(), start=told[-1].end)
+        out += [*_numbered(first, number), *told, comma]
+    return out[:-1]
 
 
 def _differs(marks: Sequence[Mark], bound: int, one: _One, alike: _Alike, count: int) -> bool:

@@ -65,6 +65,7 @@ def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
             continue
         before, after = marks[place - 1], marks[place + 1 : place + 3]
         changing = bool(set(before.text.split()[-1:]) & _CHANGING) and before.kind not in (*_LINKED, Kind.PLUS)
+        changing = changing and not (at is not None and at[0] <= before.start)
         weighed = before.kind is Kind.ADDED and kind_at(marks, place - 2) in (Kind.NUM, Kind.KG, Kind.LB)
         if changing and not weighed and marks[place].kind is Kind.NUM:
             yield marks[place]

@@ -268,11 +268,12 @@ def _is_no(mark: Mark) -> bool:
 
 
 def _has_label(piece: Sequence[Mark]) -> bool:
-    """Whether the piece is about a stored set up to here: `set 1 should be 100`."""
+    """Whether the piece is about a stored set up to here: `set 1 should be 100`, `set 2 on dips was really 5`."""
     kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
     if not kinds:
         return False
-    entries = [i for i, k in enumerate(kinds) if k in (Kind.X, Kind.FOR, Kind.AT, Kind.COMMA)]
+    ons = {i for i, k in enumerate(kinds[:-1]) if k in (Kind.FOR, Kind.AT) and kinds[i + 1] is Kind.NAME}
+    entries = [i for i, k in enumerate(kinds) if k in (Kind.X, Kind.FOR, Kind.AT, Kind.COMMA) and i not in ons]
     return (Kind.SET in kinds or Kind.ORD in kinds) and not entries
 
 

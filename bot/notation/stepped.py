@@ -1,6 +1,7 @@
-"""A load told by how far it is from the set before: `same but 5 kg heavier`, `5kg more, 9 reps`.
+"""A set told by how far it is from the one before: `same but 5 kg heavier`, `5kg more, 9 reps`, `ditto, one rep short`.
 
-Only beside a stored set whose load the plan carries on, with the unit said and one count; else nothing changes.
+A load only beside a stored set whose load the plan carries on, with the unit said and one count; repetitions only
+beside `same`; else nothing changes.
 """
 
 from collections.abc import Sequence
@@ -31,8 +32,11 @@ _MOST_REPS = 25
 
 
 def with_steps(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
-    """The marks with such a load as it comes to."""
+    """The marks with such a load, or such repetitions, as they come to."""
+    counted = _counted_from(marks, record, under)
     out = list(marks)
+    if counted is not None:
+        return counted
     numbers = [i for i, m in enumerate(out) if m.kind is Kind.NUM]
     place = next((i for i in numbers if kind_at(out, i + 1) in _UNITS), None)
     repeats = any(m.kind in _REPEATS for m in out)
@@ -59,6 +63,66 @@ def with_steps(marks: Sequence[Mark], record: Record, under: int | None) -> list
         return [*gone[: count + 1], _sign(Kind.AT, "at", out[place].start), load, out[place + 1], *gone[end:]]
     link = _sign(Kind.FOR, "for", out[count].start)
     return [*gone[:start], load, out[place + 1], link, *gone[end:]]
+
+
+_FEW_REPS = 4
+"""A greater step of repetitions is asked about, as one without the word that may be of the load."""
+_FEWER = frozenset(words("less fewer short shy down under lower off"))
+_FURTHER = frozenset(words("more extra up better"))
+_LOST = frozenset(words("minus lost dropped missed less fewer down short"))
+_WON = frozenset(words("plus gained added"))
+_ONE = ("a", "one", "1")
+_BESIDE = (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.SAME, Kind.AGAIN, Kind.SAMELOAD, Kind.NAME, Kind.AND)
+_RATED = (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)
+
+
+def _counted_from(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark] | None:
+    """`same but one rep less`, `ditto minus a rep`, `same weight, 2 reps more` as the repetitions that they come to."""
+    same = next((i for i, m in enumerate(marks) if m.kind in (Kind.SAME, Kind.AGAIN, Kind.SAMELOAD)), None)
+    found = (
+        None if same is None else next(filter(None, (_step_at(marks, i) for i in range(same + 1, len(marks)))), None)
+    )
+    if found is None:
+        return None
+    step, start, end = found
+    rest = marks[end:]
+    rated = any(m.kind in _RATED for m in rest) and sum(m.kind is Kind.NUM for m in rest) == 1
+    named = [m.names[0] for m in marks[:start] if m.kind is Kind.NAME and len(m.names) == 1]
+    place = named[0] if named else under
+    last = None if place is None else record.last(place)
+    rows = [] if last is None else record.rows((last.exercise, last.set or 0))
+    plain = all(m.kind in _BESIDE for m in marks[:start]) and (rated or all(m.kind in _BESIDE for m in rest))
+    if not plain or len(rows) != 1 or rows[0].stage is not Stage.WORK or rows[0].reps + step <= 0:
+        return None
+    at = marks[start].start
+    number = Mark(Kind.NUM, str(rows[0].reps + step), at, marks[end - 1].end, value=Decimal(rows[0].reps + step))
+    repeats = marks[same or 0]
+    load = [] if rows[0].load is None else [replace(repeats, kind=Kind.SAMELOAD, text="same weight")]
+    names = [m for m in marks[:start] if m.kind is Kind.NAME]
+    return [*names, *load, number, _sign(Kind.REPS, "reps", number.end), *rest]
+
+
+def _step_at(marks: Sequence[Mark], place: int) -> tuple[int, int, int] | None:
+    """How many repetitions more (fewer: negative) the words from here say, and where they start and end."""
+    value = marks[place].value if marks[place].kind is Kind.NUM else None
+    step = int(value) if value is not None and value == int(value) else 1 if marks[place].text in _ONE else 0
+    if not 0 < step <= _FEW_REPS:
+        return None
+    led = text_at(marks, place - 1).split()[-1:]
+    sign = -1 if set(led) & _LOST else 1 if set(led) & _WON else 0
+    end = place + 1
+    reps = worded = False
+    while end < len(marks) and end < place + 4:
+        said = set(text_at(marks, end).split())
+        if kind_at(marks, end) is Kind.REPS and not reps:
+            reps = True
+        elif not worded and sign == 0 and said & (_FEWER | _FURTHER) and len(said) <= 2:
+            worded, sign = True, -1 if said & _FEWER else 1
+        else:
+            break
+        end += 1
+    sure = reps or (sign == -1 and marks[place].text != "a")
+    return (sign * step, place - (not worded), end) if sign and sure else None
 
 
 def _nothing(mark: Mark) -> Mark:

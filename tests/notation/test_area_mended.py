@@ -277,3 +277,83 @@ ALIKE = [
 def test_sets_alike_are_as_many_as_are_told(done: str, text: str, told: str, replaced: str) -> None:
     """`all` is all, what compares with another week is none."""
     _check(_read(text, done), told, replaced)
+
+
+EVERY = ["the squat sets", "all squat sets", "squats, all of them", "sorry the squat sets"]
+SAID_OF_EVERY = [
+    ("{aim} were 95", "sq1 95x6; sq2 95x5; sq3 95x5; sq4 95x5"),
+    ("{aim} were 95 not 100, reps right", "sq1 95x6; sq2 95x5; sq3 95x5; sq4 95x5"),
+    ("{aim} were 4 reps", "sq1 100x4; sq2 100x4; sq3 100x4; sq4 100x4"),
+    ("{aim} should be 95 for 4", "sq1 95x4; sq2 95x4; sq3 95x4; sq4 95x4"),
+]
+
+
+@pytest.mark.parametrize(("aim", "wording"), list(product(EVERY, SAID_OF_EVERY)))
+def test_the_sets_of_a_name_are_all_of_them(aim: str, wording: tuple[str, str]) -> None:
+    """In the plural, every stored one."""
+    _check(_read(wording[0].format(aim=aim), SQUATS), wording[1], "sq1 sq2 sq3 sq4")
+
+
+UNSAID = ["bin set 2", "scrub set 2, it doesn't count", "scratch set 2 of squats", "ditch set 2", "trash set 2"]
+
+
+@pytest.mark.parametrize("text", UNSAID)
+def test_a_stored_set_is_taken_back_by_any_verb(text: str) -> None:
+    """One that is stored is no set to come that is left out."""
+    _check(_read(text, "sq1 100x6; sq2 100x5"), "", "sq2")
+
+
+TURNED = ["i mixed up L and R on that one, swap them", "got the sides mixed up", "other way round",
+          "left and right the wrong way round, my bad", "sides are swapped on that one"]  # fmt: skip
+BOTH_SIDES = [
+    "last set, left was 8 and right 10, i wrote 10 both",
+    "left was 8 right was 10",
+    "that was 8 left 10 right",
+]
+
+
+@pytest.mark.parametrize("text", [*TURNED, *BOTH_SIDES])
+def test_both_sides_of_a_stored_set_are_put_right(text: str) -> None:
+    """Turned round, or told anew."""
+    done = f"{BENCHED}; lu1 0x10 left; lu1 0x8 right"
+    _check(_read(text, done, session=HEAVY), "lu1 0x8 left; lu1 0x10 right", "lu1")
+
+
+STEPS = ["same but one rep less", "ditto but one rep short", "same, minus 1 rep", "same weight, 1 rep fewer",
+         "same again but one short", "same but lost a rep", "same one fewer rep"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", STEPS)
+def test_the_same_but_so_many_repetitions_is_reckoned_from_the_set_before(text: str) -> None:
+    """A new set, which replaces nothing."""
+    _check(_read(text, "sq1 100x6"), "sq2 100x5")
+
+
+RANGED = PlannedExercise("Bench Press", sets("90", 5, 5, 2) + sets("100", 1, 3, 1), aliases=("bench",))
+BUT_ONE = ["bench as planned up to the last, that was 100x2", "bench as planned except the last, 100x2",
+           "bench sets 1 and 2 as planned, last 100x2", "first two bench as planned, last one 100x2",
+           "bench as planned last set 100x2", "bench as planned, only 2 on the last"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", BUT_ONE)
+def test_all_but_the_last_as_planned_where_the_last_has_a_range(text: str) -> None:
+    """The set told apart has no one number in the plan, and needs none."""
+    _check(_read(text, session=(RANGED, ROW)), "be1 90x5; be2 90x5; be3 100x2")
+
+
+PUT_RIGHT = [
+    (SQUATS, "last set was rpe 8 not 6", "sq4 100x5 rir 2", "sq4"),
+    (SQUATS, "3 and 4 were 95 not 100", "sq3 95x5; sq4 95x5", "sq3 sq4"),
+    (SQUATS, "my bad, the second one was 4 and it was 95", "sq2 95x4", "sq2"),
+    (HAMMERS, "set 2 on squats should be 4 reps", "sq2 100x4", "sq2"),
+    (HAMMERS, "oops set 2 on hammers was actually 16kg", "ha2 16x11", "ha2"),
+    (THREE, "the bar slipped on set 4 and I only got 4", "sq4 100x4", ""),
+    ("", "100x5, 2 in the tank... no call it 1", "sq1 100x5 rir 1", ""),
+    (SQUATS, "rows left 12 right 11, no wait right was 10", "ro1 24x12 left; ro1 24x10 right", ""),
+]
+
+
+@pytest.mark.parametrize(("done", "text", "told", "replaced"), PUT_RIGHT)
+def test_a_value_put_right_is_that_of_its_set(done: str, text: str, told: str, replaced: str) -> None:
+    """An effort's old value is none of a set; a number by its words, else by what is plausible."""
+    _check(_read(text, done), told, replaced)

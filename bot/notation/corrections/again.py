@@ -138,6 +138,9 @@ def _ends(marks: Sequence[Mark], at: int) -> bool:
 
 def _old(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | None:
     """The place of the number that is told again, that of the new one, and where its words end."""
+    sided = _side_again(marks, before, at)
+    if sided is not None:
+        return sided
     linked = kind_at(marks, at) is Kind.X and kind_at(marks, at + 1) is Kind.NUM and _ends(marks, at + 2)
     kinds = [m.kind for m in marks[max(0, before - 4) : before + 1]]
     if linked and kinds == [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]:
@@ -150,6 +153,13 @@ def _old(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | 
     rated = kind_at(marks, before) is Kind.NUM and text_at(marks, before - 1) == "@" and text_at(marks, at) == "@"
     if rated and kind_at(marks, at + 1) is Kind.NUM and _ends(marks, at + 2):
         return before, at + 1, at + 2
+    left = kind_at(marks, before) is Kind.LEFT and not any(m.kind in (Kind.RIGHT, Kind.R) for m in marks)
+    behind = left or kind_at(marks, before) in (Kind.TANK, Kind.RIRPOST, Kind.RPEPOST)
+    rating = before - 1 if behind else before
+    scored = kind_at(marks, rating) is Kind.NUM and (rating < before or kind_at(marks, before - 1) in _RATES)
+    again = marks[at].value if kind_at(marks, at) is Kind.NUM and _ends(marks, at + 1) else None
+    if scored and again is not None and abs(again - (marks[rating].value or 0)) <= _MOST_OFF and rating > 1:
+        return rating, at, at + 1
     if _is_broken_off(marks, before, at):
         return before, at, at
     counts = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in _COUNTED and _ends(marks, at + 2)
@@ -160,6 +170,30 @@ def _old(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | 
             if kind_at(marks, place) is Kind.NUM and kind_at(marks, place + 1) in _COUNTED:
                 return place, at, at + 2
     return None
+
+
+_SIDES = {Kind.LEFT: Kind.LEFT, Kind.L: Kind.LEFT, Kind.RIGHT: Kind.RIGHT, Kind.R: Kind.RIGHT}
+
+
+def _side_again(marks: Sequence[Mark], before: int, at: int) -> tuple[int, int, int] | None:
+    """`left 15 right 14, no wait right was 13`: the side whose repetitions are told again."""
+    side = _SIDES.get(marks[at].kind) if at < len(marks) else None
+    new = at + 1
+    while kind_at(marks, new) in (Kind.FILL, Kind.WAS):
+        new += 1
+    end = new + 1 + (kind_at(marks, new + 1) is Kind.REPS)
+    ends = _ends(marks, end) or kind_at(marks, end) in (Kind.AT, Kind.WITH, Kind.FILL)
+    if side is None or kind_at(marks, new) is not Kind.NUM or not ends:
+        return None
+    told = [p for p in range(max(0, before - _FAR), before + 1) if marks[p].kind in _SIDES]
+    same = [p for p in told if _SIDES[marks[p].kind] is side]
+    if len(told) != len(set(_SIDES.values())) or len(same) != 1:
+        return None
+    behind = kind_at(marks, min(told) - 1) is not Kind.NUM or kind_at(marks, max(told) + 1) is Kind.NUM
+    old = same[0] + 1 if behind else same[0] - 1
+    while kind_at(marks, old) in (Kind.FILL, Kind.WAS) and old < before:
+        old += 1
+    return (old, new, end) if kind_at(marks, old) is Kind.NUM else None
 
 
 def _times(marks: Sequence[Mark], before: int) -> bool:
@@ -196,4 +230,7 @@ def _counted(marks: Sequence[Mark], before: int, at: int) -> bool:
     return all(both) and all(few)
 
 
+_RATES = (Kind.RPE, Kind.RIR)
+_MOST_OFF = 2
+"""A number that is farther from an effort puts right something else (common practice, no source)."""
 _MOST_SETS = 6

@@ -8,10 +8,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.answer import AskKind
+from bot.notation.atoms import Counts
 from bot.notation.context import Context
 from bot.notation.corrections.continued import which_continuation, with_continuations, with_one_changed
 from bot.notation.corrections.honest import honest_values
-from bot.notation.corrections.meant import SIDES, Correction, read_correction
+from bot.notation.corrections.meant import PAIRING, SIDES, Correction, read_correction
 from bot.notation.corrections.revised import Values, apply_values
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -36,7 +37,7 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     if shaped and shaped[0].kind is Kind.LEADX:
         shaped = shaped[1:]
     start, end = piece[0].start, piece[-1].end
-    said = read_correction(shaped)
+    said = _as_named(read_correction(shaped), piece)
     numbered = any(m.kind is Kind.LABEL for m in shaped)
     of_drop = said.stage is None and _is_of_drop(shaped, record, numbered=numbered)
     if of_drop:
@@ -49,7 +50,9 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         record.last_exercise = record.place_of(whole[0][0])
         return Corrected()
     keys = _targets(shaped, record, place)
-    if keys is not None and len(keys) > 1 and len(said.amounts) > 1 and any(m.kind is Kind.LABEL for m in shaped):
+    whole_set = len(said.amounts) == 2 and said.amounts[1].join in PAIRING
+    several = len(said.amounts) > 1 and not whole_set
+    if keys is not None and len(keys) > 1 and several and any(m.kind is Kind.LABEL for m in shaped):
         return Corrected(Doubt(AskKind.WHICH_SET, start, end))
     if keys is None:
         return Corrected(Doubt(AskKind.WHICH_SET, start, end))
@@ -101,6 +104,17 @@ def _is_of_drop(shaped: Sequence[Mark], record: Record, *, numbered: bool) -> bo
     return bool(record.told) and record.told[-1].row.stage is Stage.DROP and not aimed
 
 
+def _as_named(said: Correction, piece: Sequence[Mark]) -> Correction:
+    """`wrong weight, set 1 was 10`, `miscounted, set 1 was 10`: the one number is of what was wrong."""
+    spoken = {w for m in piece if m.kind in (Kind.MEANT, Kind.SORRY, Kind.WORD) for w in m.text.split()}
+    loaded, counted = bool(spoken & _LOADED), bool(spoken & _COUNTED - {"reps", "rep", "times"})
+    if len(said.amounts) != 1 or said.amounts[0].counts is not Counts.UNSAID or loaded == counted:
+        return said
+    counts = Counts.LOAD if loaded else Counts.REPS
+    return replace(said, amounts=(replace(said.amounts[0], counts=counts),))
+
+
+_LOADED = frozenset(["weight", "weights", "load", "plates", "misloaded", "loaded", "dumbbell", "dumbbells"])
 _COUNTED = frozenset(["count", "counted", "miscounted", "counting", "recounted", "miscount", "rep", "reps", "times"])
 
 
@@ -192,7 +206,9 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
 
 
 def _is_old(row: Performed, marks: Sequence[Mark]) -> bool:
-    """Whether a stored set has the value that a correction denies."""
+    """Whether a stored set has the value that a correction denies; an effort's, as in `rpe 8 not 7`, is no set's."""
+    if any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in marks):
+        return False
     denied = [
         m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and i and marks[i - 1].kind in (Kind.NOT, Kind.WROTE)
     ]

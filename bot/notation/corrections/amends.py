@@ -14,6 +14,7 @@ from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
+from bot.notation.corrections.swapped import swap_sides
 from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.told_whole import sets_anew
 from bot.notation.corrections.units import correct_unit
@@ -46,7 +47,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         if begun:
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
         return [] if begun else [m for m in piece if m.kind is not Kind.WAS]
-    if stored and correct_unit(piece, draft.record, place):
+    unnamed = not any(m.kind is Kind.NAME for m in piece)
+    turned = (stored or unnamed) and swap_sides(piece, draft.record, place)
+    if turned or (stored and correct_unit(piece, draft.record, place)):
         draft.note_replaced((piece[0].start, piece[-1].end))
         return []
     other = is_of_another(piece)
@@ -90,6 +93,11 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         for part in drop:
             _correct(draft, part, place)
         return []
+    return _as_correction(draft, piece, place, stored=stored)
+
+
+def _as_correction(draft: Draft, piece: list[Mark], place: int | None, *, stored: bool) -> list[Mark]:
+    """Applies the piece where it corrects a set in one sentence; gives what is left of it."""
     plain = put_plainly(piece, draft.record, place) if stored else None
     head, rest = with_next(piece)
     corrects = _corrects(draft, head if rest else piece)

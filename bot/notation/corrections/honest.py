@@ -23,6 +23,9 @@ def honest_values(
     rated = Values()
     if said.effort is not None:
         rated = Values(rir=said.effort.rir, rir_at=(said.effort.start, said.effort.end))
+    if said.sides and context.exercise.sides == len(said.sides):
+        left, right = (Values(reps=reps, reps_at=at, side=side, side_at=at) for side, reps, at in said.sides)
+        return [replace(left, other=right)]
     if not said.amounts:
         return [rated] if said.effort is not None else []
     if len(said.amounts) == 1 and said.amounts[0].counts is not Counts.SETS:
@@ -90,7 +93,8 @@ def _single(
         return [counted]
     if olds and olds[0].value is not None:
         was = olds[0]
-        as_load = work.load is not None and work.load.amount_in(was.unit or unit) == was.value
+        stored = None if work.load is None else work.load.amount_in(was.unit or unit)
+        as_load = stored is not None and (stored == was.value or (stored < 0 and -stored == was.value))
         as_reps = work.reps == was.value
         if as_load != as_reps:
             return [loaded] if as_load else [counted]
@@ -139,7 +143,8 @@ def _is_off(load: Load, context: Context) -> bool:
 def _as_load(amount: Amount, context: Context, unit: Unit, work: Performed) -> Load | None:
     if amount.value is None and not amount.body:
         return None
-    value = (amount.value or Decimal(0)) * (amount.sign or 1)
+    helped = work.load is not None and work.load.thousandths < 0
+    value = (amount.value or Decimal(0)) * (amount.sign or (-1 if helped else 1))
     if amount.total and context.is_per_hand:
         value = value / 2
     said = amount.unit or (work.load.unit if work.load is not None else unit)

@@ -84,15 +84,16 @@ _OWNED = frozenset(["my mistake", "mistake", "my bad", "my fault", "my error"])
 
 
 def without_kept_counts(marks: Sequence[Mark]) -> list[Mark]:
-    """`that was 50 not 55, reps right`: in a correction of a load, that the repetitions stay as they are."""
-    if not any(m.kind in _CORRECTING for m in marks):
+    """`that was 50 not 55, reps right`, `minis stay as they are`: in a correction, what of a set stays as it is."""
+    named = any(m.kind is Kind.WAS for m in marks) and any(m.kind in _NAMED for m in marks)
+    if not named and not any(m.kind in _CORRECTING for m in marks):
         return list(marks)
     out = list(marks)
     start = 0
     for end in range(len(marks) + 1):
         if end < len(marks) and marks[end].kind not in EDGES:
             continue
-        said = {w for m in marks[start:end] for w in m.text.split()}
+        said = {w for m in marks[start:end] for w in m.text.split() if w.isalpha()}
         if said & _COUNTS and said & _KEPT and not said - _COUNTS - _KEPT - _LITTLE:
             out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[start:end]]
         start = end + 1
@@ -100,9 +101,15 @@ def without_kept_counts(marks: Sequence[Mark]) -> list[Mark]:
 
 
 _CORRECTING = (Kind.NOT, Kind.SORRY, Kind.MEANT, Kind.SCRAP)
-_COUNTS = frozenset(words("reps rep repetitions count counts number numbers"))
+_NAMED = (Kind.SET, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.ALL)
+_COUNTS = frozenset(words("reps rep repetitions count counts number numbers minis mini drop drops"))
 _KEPT = frozenset(words("right same stay stays stayed unchanged correct fine ok okay stand stands good keep kept"))
-_LITTLE = frozenset(words("the are were was is as all still and my those they that rest it them of both of too"))
+_LITTLE = frozenset(
+    words(
+        "the are were was is as all still and my those they that rest it them of both too sorry though but only btw",
+        "on bad oops",
+    )
+)
 _LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
 _LOADING = frozenset(words("plate plates loading loaded load misload misloaded misloading bar collar maths math"))
 _WRONGLY = frozenset(words(

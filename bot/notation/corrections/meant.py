@@ -19,7 +19,7 @@ _STEERING = frozenset(
      Kind.ORD, Kind.COLON, Kind.DROP, Kind.MINI, Kind.LEFT, Kind.RIGHT, Kind.LASTREP, Kind.ALL, Kind.TO, Kind.DASH)
 )  # fmt: skip
 """Marks of a correction that say which set or how, and no value."""
-_PAIRING = (Join.X, Join.FOR, Join.AT, Join.WITH)
+PAIRING = (Join.X, Join.FOR, Join.AT, Join.WITH)
 """How repetitions are joined to their load."""
 
 
@@ -35,11 +35,14 @@ class Correction:
     side: Side | None
     side_at: Span | None
 
+    sides: tuple[tuple[Side, int, Span], ...] = ()
+    """What each side was, the left first, where both are told: `left was 9 and right 11`."""
+
     @property
     def counts(self) -> tuple[tuple[int, Span], ...]:
         """Bare repetitions in a row, with where each stands: those of `minis were 5 4 3`, none of `sorry 20x9`."""
         out: list[tuple[int, Span]] = []
-        if any(amount.join in _PAIRING for amount in self.amounts[1:]):
+        if any(amount.join in PAIRING for amount in self.amounts[1:]):
             return ()
         for amount in self.amounts:
             parts = amount.parts if amount.value is None else (amount.value,)
@@ -68,13 +71,27 @@ def read_correction(shaped: Sequence[Mark]) -> Correction:
         stage,
         None if sided is None else SIDES[sided.kind],
         None if sided is None else (sided.start, sided.end),
+        _both_sides(new),
     )
 
 
+def _both_sides(marks: Sequence[Mark]) -> tuple[tuple[Side, int, Span], ...]:
+    """`left was 9 and right 11`, `9 left 11 right`: the repetitions of each side; none where more is told."""
+    said = [m for m in marks if m.kind is Kind.NUM or m.kind in SIDES]
+    if any(m.kind in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.RPE, Kind.RIR, Kind.EACH) for m in marks):
+        return ()
+    numbers, sides = (said[::2], said[1::2]) if said[:1] and said[0].kind is Kind.NUM else (said[1::2], said[::2])
+    whole = all(m.kind is Kind.NUM and m.value is not None and m.value == int(m.value) for m in numbers)
+    if not len(numbers) == len(sides) == len(Side) or not whole or not all(m.kind in SIDES for m in sides):
+        return ()
+    told = [(SIDES[s.kind], int(n.value or 0), (n.start, n.end)) for s, n in zip(sides, numbers, strict=True)]
+    return tuple(sorted(told, key=lambda one: one[0] is Side.RIGHT)) if told[0][0] is not told[1][0] else ()
+
+
 def _loaded(amount: Amount, shaped: Sequence[Mark]) -> Amount:
-    """The number of `was with 10` as a load."""
+    """The number of `was with 10`, `were at 10` as a load."""
     behind = any(
-        m.kind is Kind.WAS and m.text.split()[-1] == "with" and after.start == amount.start
+        m.kind is Kind.WAS and m.text.split()[-1] in ("with", "at") and after.start == amount.start
         for m, after in pairwise(shaped)
         if m.text
     )

@@ -27,7 +27,9 @@ def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
         return piece
     context = record.context(where)
     piece = _all_of_value(_named_ahead(lighter_open(piece, context), context), context)
-    return _only_on(_both(by_part(_set_before(_by_value(piece, record, place), record, where), context), context))
+    return _only_on(
+        _both(by_part(_set_before(_by_value(piece, record, place), record, where), context), context), context
+    )
 
 
 def _label(at: Mark, number: int) -> Mark:
@@ -184,7 +186,7 @@ def _both(piece: list[Mark], context: Context) -> list[Mark]:
     return piece
 
 
-def _only_on(piece: list[Mark]) -> list[Mark]:
+def _only_on(piece: list[Mark], context: Context) -> list[Mark]:
     """`i only got 8 on set 2`, `on set 1 the left only made 30`: what a set really was that is named."""
     only = [i for i, m in enumerate(piece) if "only" in m.text.split() or m.text == "just"]
     numbered = [i for i in range(1, len(piece)) if piece[i].kind is Kind.NUM and piece[i - 1].kind is Kind.SET]
@@ -197,7 +199,7 @@ def _only_on(piece: list[Mark]) -> list[Mark]:
     if not led or only[0] > number or any(m.kind in EDGES for m in piece[only[0] : number]):
         return piece
     value = piece[at].value
-    if value is None:
+    if value is None or value not in [p.set for p in context.worked]:
         return piece
     gone = {at - 2, at - 1, at}
     rest = [replace(m, kind=Kind.MEANT) if i == only[0] else m for i, m in enumerate(piece) if i not in gone]

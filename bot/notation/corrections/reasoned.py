@@ -25,7 +25,7 @@ def reasoned(sentence: list[Mark]) -> list[Mark]:
     sentence = _bar_missed(sentence)
     if not any(m.kind in (*_CUES, Kind.BODY) for m in sentence):
         return sentence
-    return _of_bar(_on_gear(_without_gear(_with_load(_written(_named(sentence))))))
+    return _of_bar(_on_gear(_without_gear(_with_load(_twice_was(_written(_named(sentence)))))))
 
 
 def _named(sentence: list[Mark]) -> list[Mark]:
@@ -56,6 +56,29 @@ def _written(sentence: list[Mark]) -> list[Mark]:
     aim = [m for m in sentence[:at] if m.kind not in (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.AT)]
     was = replace(sentence[cue], kind=Kind.WAS, text="was")
     return [*aim, was, *sentence[new:behind], denied, *sentence[old:unit], *sentence[behind:]]
+
+
+def _twice_was(sentence: list[Mark]) -> list[Mark]:
+    """`the second one was 8 and it was 85`, `set 2 was 85 and it was 8 reps`: both numbers of the set, load first."""
+    cues = [i for i, m in enumerate(sentence) if m.kind is Kind.WAS]
+    if len(cues) != 2 or any(m.kind in (Kind.NOT, Kind.X, Kind.WROTE, Kind.RPE, Kind.RIR, Kind.S) for m in sentence):
+        return sentence
+    first, second = cues
+    one = [m for m in sentence[first + 1 : second] if m.kind not in (Kind.AND, Kind.COMMA, Kind.FILL)]
+    two = [m for m in sentence[second + 1 :] if m.kind is not Kind.FILL]
+    named = any(m.kind in (Kind.SET, Kind.ORD, Kind.LASTSET) for m in sentence[:first])
+    numbers = [[m.kind for m in part if m.kind not in _UNITS] for part in (one, two)]
+    joined = sentence[second].text.split()[0] in ("it", "that", "was") and len(one) + len(two) < len(sentence)
+    if not named or not joined or numbers != [[Kind.NUM]] * 2:
+        return sentence
+    counted = any(m.kind is Kind.REPS for m in one) or ((one[0].value or 0) < (two[0].value or 0) >= _LOAD)
+    load, count = (two, one) if counted and not any(m.kind is Kind.REPS for m in two) else (one, two)
+    x = Mark(Kind.X, "x", sentence[second].start, sentence[second].start)
+    return [*sentence[: first + 1], *load, x, *(m for m in count if m.kind is not Kind.REPS)]
+
+
+_LOAD = 20
+"""The greater of two numbers is the load where it is no less (common practice, no source)."""
 
 
 def _with_load(sentence: list[Mark]) -> list[Mark]:

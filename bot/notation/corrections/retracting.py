@@ -6,6 +6,7 @@ A verb that is a skip of what is still to come (`bin the press`) is a scrap of w
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.answer import Request
 from bot.notation.corrections.unsaying import with_reasons, with_uncounted
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -13,10 +14,19 @@ from bot.notation.wordlist import words
 
 _REMOVING = frozenset(words(
     "bin scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
-    "chuck dump forget ignore disregard discount",
+    "chuck dump forget ignore disregard discount scrub scratch",
 ))  # fmt: skip
-_VOIDING = frozenset(words("forget ignore disregard discount strike void wipe erase clear undo delete remove"))
-_ONE_SET = ([Kind.SET, Kind.NUM], [Kind.ORD, Kind.NAME], [Kind.ORD, Kind.SET], [Kind.ORD, Kind.NAME, Kind.SET])
+_VOIDING = frozenset(
+    words("forget ignore disregard discount strike void wipe erase clear undo delete remove scrub scratch")
+)
+_ONE_SET = (
+    [Kind.LASTSET],
+    [Kind.LASTREP],
+    [Kind.SET, Kind.NUM],
+    [Kind.ORD, Kind.NAME],
+    [Kind.ORD, Kind.SET],
+    [Kind.ORD, Kind.NAME, Kind.SET],
+)
 _TAKING = frozenset(words("take get knock cross strike pull"))
 _AWAY = frozenset(words("off out away back down rid"))
 _TELLING = frozenset(words(
@@ -29,7 +39,7 @@ _TARGET = (Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.ORD, Kind.NAME,
            Kind.ALL, Kind.WEAK, Kind.AND)  # fmt: skip
 
 
-def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
+def with_retractions(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with each such verb as a scrap, and the words about it without bearing."""
     out = list(marks)
     for place, mark in enumerate(marks):
@@ -39,24 +49,40 @@ def with_retractions(marks: Sequence[Mark]) -> list[Mark]:
         if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
             continue
         if said[0] in _TAKING or said[0] in _REMOVING:
-            _take_back(out, marks, place, said[0])
+            stored = said[0] in _REMOVING and _is_stored(marks[place + 1 : _end(marks, place)], request)
+            _take_back(out, marks, place, said[0], stored=stored)
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
     return with_reasons(with_uncounted(out))
 
 
-def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str) -> None:
+def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str, *, stored: bool) -> None:
     """Makes a verb the scrap that it is, where what it takes away was told before; the words about it fall silent."""
     end = _end(marks, place)
     part = marks[place + 1 : end]
     kinds = [m.kind for m in part if m.kind is not Kind.FILL]
-    whole = _is_entry(part) or (verb in _VOIDING and kinds in _ONE_SET)
+    whole = stored or _is_entry(part) or (verb in _VOIDING and kinds in _ONE_SET)
     told = len(part) if verb in _REMOVING and whole else _told(part)
     if (verb in _REMOVING and told is not None) or (verb in _TAKING and _is_taken(marks, place, end)):
         out[place] = replace(marks[place], kind=Kind.SCRAP)
         start = place + 1 + (told if told is not None else len(part))
         for at in range(start, end if told is not None else start):
             out[at] = replace(out[at], kind=Kind.FILL)
+
+
+def _is_stored(part: Sequence[Mark], request: Request) -> bool:
+    """Whether `set 2`, `that last set of dips`, `my last` is nothing but a set that is stored: none is left out."""
+    names = [m.names for m in part if m.kind is Kind.NAME]
+    kinds = [m.kind for m in part if m.kind not in (Kind.FILL, Kind.NAME, Kind.AT, Kind.FOR)]
+    if not request.done or len(names) > 1 or kinds not in (*_ONE_SET, [Kind.ORD]):
+        return False
+    named = {request.exercises[p].name for p in names[0]} if names else {request.done[-1].exercise}
+    numbers = [p.set for p in request.done if p.exercise in named]
+    if kinds[0] in (Kind.SET, Kind.ORD):
+        return next(m.value for m in part if m.kind in (Kind.NUM, Kind.ORD)) in numbers
+    planned = [len(e.sets) for e in request.exercises if e.name in named]
+    words_of = {w for m in part for w in m.text.split()}
+    return bool(numbers) and (max(planned, default=0) in numbers or bool(words_of & {"that", "my", "this"}))
 
 
 def _drops(marks: Sequence[Mark], place: int) -> bool:

@@ -23,7 +23,10 @@ def spoken_of(sentence: list[Mark]) -> list[Mark]:
 
 
 def _without_drop(sentence: list[Mark]) -> list[Mark]:
-    """`the last one, before the drop, was 12`: the work set, and nothing of its drop."""
+    """`the last one, before the drop, was 12`, `the main part was 14`: the work set, and nothing of its drop."""
+    main = next((i for i, m in enumerate(sentence[:-1]) if m.text in _MAIN and sentence[i + 1].text in _PART), None)
+    if main is not None and any(m.kind in _CUES for m in sentence[main:]):
+        sentence = [m if i not in (main, main + 1) else replace(m, kind=Kind.FILL) for i, m in enumerate(sentence)]
     for place, mark in enumerate(sentence[:-1]):
         apart = mark.text in _APART and sentence[place + 1].kind in (Kind.DROP, Kind.MINI)
         if apart and kind_at(sentence, place + 2) is not Kind.NUM and any(m.kind in _CUES for m in sentence):
@@ -32,6 +35,8 @@ def _without_drop(sentence: list[Mark]) -> list[Mark]:
     return sentence
 
 
+_MAIN = ("main", "work", "working", "proper", "first")
+_PART = ("part", "bit", "portion")
 _APART = frozenset(["before", "without", "not counting", "excluding", "ahead of", "prior to", "leaving out", "minus"])
 
 

@@ -122,6 +122,9 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
         if 1 < count <= len(stored) and _ends(piece, end):
             return list(stored[-count:] if led else stored[:count]), _past_sets(piece, end)
         return [], at
+    bare, after = _bare_numbers(piece, at, stored)
+    if bare:
+        return bare, after
     others = mark.kind in (Kind.THEREST, Kind.FILL) and mark.text in _OTHERS
     named = (
         [int(m.value) for m in piece[:at] if m.kind in (Kind.LABEL, Kind.ORD) and m.value is not None] if others else []
@@ -153,6 +156,23 @@ def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[lis
     spoken = kind_at(piece, end) is Kind.WAS and mark.text in ("one", "two", "three", "four", "five")
     index = spoken or (mark.text.isdigit() and (scraps or _is_index(piece, end)))
     return ([count], end + (kind_at(piece, end) is Kind.COLON)) if index else ([], at)
+
+
+def _bare_numbers(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[list[int], int]:
+    """`4 and 5 were 180 not 185`: stored sets by their numbers alone, before what they were and what not."""
+    if not all(m.kind in (Kind.FILL, Kind.SORRY, Kind.COMMA, Kind.NAME, Kind.MEANT) for m in piece[:at]):
+        return [], at
+    numbers: list[int] = []
+    end = at
+    while kind_at(piece, end) is Kind.NUM and _number(piece, end)[0] in stored:
+        numbers.append(_number(piece, end)[0])
+        end += 1
+        if kind_at(piece, end) in (Kind.AND, Kind.COMMA, Kind.PLUS):
+            end += 1
+    cued = kind_at(piece, end) in (Kind.WAS, Kind.MEANT) and kind_at(piece, end + 1) is Kind.NUM
+    denied = any(m.kind is Kind.NOT and kind_at(piece, i + 1) is Kind.NUM for i, m in enumerate(piece) if i > end)
+    ordered = numbers == sorted(set(numbers))
+    return (numbers, end) if numbers and cued and denied and ordered else ([], at)
 
 
 _OTHERS = (

@@ -21,7 +21,18 @@ _DID = frozenset(
 
 def voiced(sentence: list[Mark]) -> list[Mark]:
     """A sentence with such a verb in plain wording; as it is where it has none."""
-    return _intended(_contrasted(_they_all(_rated_to(_did_not(_no_first(_kept_sides(sentence)))))))
+    return _intended(_contrasted(_they_all(_rated_to(_did_not(_no_first(_kept_sides(_not_as_written(sentence))))))))
+
+
+def _not_as_written(sentence: list[Mark]) -> list[Mark]:
+    """`left was 9 and right 11, i wrote 11 both`: both sides are told, so that what was written says nothing more."""
+    wrote = next((i for i, m in enumerate(sentence) if m.kind is Kind.WROTE), None)
+    if wrote is None or kind_at(sentence, wrote - 1) not in (Kind.COMMA, Kind.DASH, Kind.FILL):
+        return sentence
+    ahead, behind = sentence[:wrote], [m for m in sentence[wrote + 1 :] if m.kind is not Kind.FILL]
+    sided = {m.kind for m in ahead} >= set(_SIDES) and sum(m.kind is Kind.NUM for m in ahead) > 1
+    both = [m.kind for m in behind if m.kind is not Kind.FOR] in ([Kind.NUM, Kind.EACH], [Kind.EACH, Kind.NUM])
+    return ahead if sided and both else sentence
 
 
 _SIDES = (Kind.LEFT, Kind.RIGHT)

@@ -43,7 +43,7 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
-    sentence = rated_last(_of_that(_named_first(voiced(spoken_of(reasoned(without_idle(sentence)))))))
+    sentence = rated_last(_of_that(_named_first(_of_all(voiced(spoken_of(reasoned(without_idle(sentence))))))))
     sentence = ignored(sentence)
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
@@ -112,7 +112,7 @@ def _making(sentence: list[Mark]) -> list[Mark]:
         named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
         sets = bool(following) and (
             following[0].kind in _SETS
-            or (following[0].kind in (Kind.ALL, Kind.DROP) and not sentence[:place])
+            or (following[0].kind in (Kind.ALL, Kind.DROP) and not _leads(sentence[:place]))
             or (
                 following[0].kind in (Kind.SETS, Kind.WORKSET) and following[0].text.startswith(("back", "down", "top"))
             )
@@ -120,6 +120,11 @@ def _making(sentence: list[Mark]) -> list[Mark]:
         if sets or named:
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
+
+
+def _leads(before: Sequence[Mark]) -> bool:
+    """Whether more than a word that corrects stands before the verb."""
+    return any(m.kind not in (Kind.FILL, Kind.SORRY, Kind.COMMA, Kind.ASKING) for m in before)
 
 
 _PUTTING = frozenset(["make", "call", "put", "count", "mark", "log", "record", "note", "enter", "set", *CHANGING])
@@ -174,6 +179,24 @@ def _named_first(sentence: list[Mark]) -> list[Mark]:
             rest = sentence[place + 2 + (after.kind not in _CHANGED) :]
             return [*sentence[:place], name, replace(last, kind=Kind.LASTSET), *rest]
     return sentence
+
+
+def _of_all(sentence: list[Mark]) -> list[Mark]:
+    """`the dips sets were 9 reps`, `make the press sets 32.5`: every set of the name."""
+    for place in range(1, len(sentence) - 1):
+        name, sets, after = sentence[place - 1 : place + 2]
+        if name.kind is not Kind.NAME or sets.kind is not Kind.SETS or sets.text not in ("sets", "set"):
+            continue
+        before = next((m for m in reversed(sentence[: place - 1]) if m.text not in _OF_NAME), None)
+        making = before is not None and (before.text == "make" or before.text in CHANGING)
+        opens = before is None or before.kind in _OPENING
+        if (making and after.kind in (Kind.NUM, Kind.TO)) or (opens and after.kind in (Kind.WAS, Kind.MEANT)):
+            return [*sentence[:place], replace(sets, kind=Kind.ALL, text="all"), *sentence[place + 1 :]]
+    return sentence
+
+
+_OF_NAME = ("the", "my", "those", "these", "of", "for", "that", "hey", "so", "oh", "and", "but")
+_OPENING = (Kind.SORRY, Kind.MEANT, Kind.COMMA, Kind.COLON, Kind.DASH, Kind.NO, Kind.WROTE)
 
 
 def _of_that(sentence: list[Mark]) -> list[Mark]:
