@@ -262,8 +262,16 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
         linked = following in (Kind.WITH, Kind.AT) and after in (Kind.NUM, Kind.BODY)
         linked = linked and len(mark.names) == 1 and (before is None or before.kind in (*EDGES, Kind.FILL))
         told = told or (following is Kind.DONE and after is Kind.NUM and len(mark.names) == 1)
-        return following in _NEXT_TO or told or linked or _heads_next(piece, place) or _ends_entry(piece, place)
+        several = len(mark.names) > 1 and _is_told_of(piece, place)
+        headed = several or _heads_next(piece, place) or _ends_entry(piece, place)
+        return following in _NEXT_TO or told or linked or headed
     return True
+
+
+def _is_told_of(piece: Sequence[Mark], place: int) -> bool:
+    """`did one set of calves, 15 reps`: everyday words that may be two exercises, straight before their count."""
+    told = [m.kind for m in piece[place + 1 : place + 4]]
+    return told[:2] == [Kind.COMMA, Kind.NUM] and told[2:] in ([Kind.REPS], [Kind.FOR], [Kind.X])
 
 
 def _heads_next(piece: Sequence[Mark], place: int) -> bool:

@@ -121,7 +121,7 @@ def _step_at(marks: Sequence[Mark], place: int) -> tuple[int, int, int] | None:
         else:
             break
         end += 1
-    sure = reps or (sign == -1 and marks[place].text != "a")
+    sure = reps or (sign == -1 and worded and marks[place].text != "a")
     return (sign * step, place - (not worded), end) if sign and sure else None
 
 

@@ -22,7 +22,19 @@ def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
     marks = as_back_then(marks)
     plain = without_side_talk(without_misloads(without_remarks(without_kept_counts(with_own_numbers(marks)))))
-    return _rated_again(_out_of_brackets(told_again(without_mistyped(plain))))
+    return _rated_again(_out_of_brackets(told_again(without_mistyped(_told_whole_behind(plain)))))
+
+
+def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
+    """`140x11 hold on that was 150. 150x11`: what puts right, told once more as the whole set, is one set."""
+    out = list(marks)
+    for place in range(len(marks) - 5):
+        kinds = [m.kind for m in marks[place : place + 6]]
+        once = kinds[:3] == [Kind.SORRY, Kind.WAS, Kind.NUM] and kinds[3] in (Kind.STOP, Kind.COMMA, Kind.LINE)
+        again = kinds[4:] == [Kind.NUM, Kind.X] and marks[place + 2].value == marks[place + 4].value
+        if once and again:
+            out[place + 1 : place + 4] = [replace(m, kind=Kind.FILL, value=None) for m in marks[place + 1 : place + 4]]
+    return out
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

@@ -28,9 +28,10 @@ def by_part(piece: list[Mark], context: Context) -> list[Mark]:
     stored = {p.set for p in context.worked}
     for at, mark in enumerate(piece):
         lighter = mark.text in _LIGHTER and mark.kind is not Kind.LABEL
-        numbers = light if lighter else heavy if mark.text == "top set" else []
+        heaviest = mark.text == "top set" or (mark.text == "top" and text_at(piece, at + 1) in ("one", "single"))
+        numbers = light if lighter else heavy if heaviest else []
         numbers = [n for n in numbers if n in stored]
-        if not numbers or not light or (mark.text == "top set" and len(numbers) > 1):
+        if not numbers or not light or (heaviest and len(numbers) > 1):
             continue
         led = at - 1 if at and piece[at - 1].kind is Kind.NAME else at
         one, start, end = _one_of(piece, led, at) if lighter else (None, led, at + 1)

@@ -127,7 +127,7 @@ class Loads(Steering):
         return counts and (said.load is None or listed or not self.context.is_planned(said.load, number))
 
     def _load_late(self, state: State, amount: Amount, said: SaidLoad, cost: float) -> Iterator[State]:
-        """A load behind repetitions without a link: of the last ones, or of a list of them; the 9 of `L10 R9` is none."""
+        """A load behind repetitions without a link: of the last ones, or of a list of them; `L10 R9` has none."""
         apart = state.entry - state.sets[-1].entry - (state.sets[-1].count > 1)
         before, side = state.sets[-1].side, amount.side or state.side
         across = before is not None and side is not None and side is not before

@@ -78,7 +78,7 @@ def _limit(
     for at in range(start, end):
         if at not in named:
             out[at] = replace(marks[at], kind=Kind.FILL, value=None, parts=())
-    at = min(named[0] - 1, number) if named else number
+    at = min(named[0] - 1, number) if named else number - (number == place)
     if at >= start:
         out[at] = replace(out[at], kind=Kind.SKIP, text="stopping")
     else:

@@ -45,7 +45,7 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
-        elif mark.kind is Kind.NUM and (_is_mistaken(marks, place) or _is_up_next(marks, place)):
+        elif mark.kind is Kind.NUM and any(is_so(marks, place) for is_so in (_is_mistaken, _is_up_next, _is_asked_of)):
             out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
     return out
 
@@ -122,6 +122,15 @@ def _is_up_next(marks: Sequence[Mark], place: int) -> bool:
     return led and ends and told and not any(m.kind is Kind.NUM for m in marks[end:])
 
 
+def _is_asked_of(marks: Sequence[Mark], place: int) -> bool:
+    """`dropping to 275 for the next two right?`: a number in a question about sets to come."""
+    start, end = part_of(marks, place)
+    said = [w for m in marks[start:end] for w in m.text.split()]
+    asks = end < len(marks) and marks[end].kind is Kind.QUERY
+    return asks and "next" in said[1:] and bool(set(said[:2]) & _GOING)
+
+
+_GOING = frozenset(words("dropping drop going go moving move adding add taking take stay staying shall should do"))
 _COMING = frozenset(tuple(w.split()) for w in (
     "up next", "next up", "now for", "on to", "then for", "off to", "go for", "going for", "next is", "moving to",
     "now to", "try for", "next for", "heading to", "to try", "about to",
