@@ -31,6 +31,7 @@ J = Joint
         ("back", {J.LOWER_BACK, J.UPPER_BACK}),
         ("hamstring", {J.HIP, J.KNEE}),
         ("achilles", {J.ANKLE}),
+        ("piriformis", {J.HIP}),
     ],
 )
 def test_a_place_maps_to_its_joints(place: str, joints: set[Joint]) -> None:
