@@ -29,6 +29,7 @@ from bot.dialogue.incoming import (
     Tapped,
     Typed,
 )
+from bot.dialogue.menuwords import asked_page
 from bot.dialogue.missing import LATE
 from bot.dialogue.turn import Talk
 from bot.dialogue.wishes import may_wish
@@ -140,7 +141,7 @@ def _for_a_chat(work: Work, incoming: Chatted, bare: Desk) -> Desk:
         desk = replace(desk, client=replace(desk.client, past=look_back(work, desk.client, desk, press)))
     if who.coach is not None:
         desk = replace(desk, coach=_coach_desk(work, who, incoming, press, desk))
-    command = _command(incoming)
+    command = _command(incoming) or _page(incoming)
     if command == "/delete_me" and desk.client is not None:
         desk = replace(desk, client=replace(desk.client, holdings=holdings(work, incoming.chat)))
     if command == "/export":
@@ -171,9 +172,10 @@ def _caller(work: Work, chat: int, now: datetime) -> Caller:
 def _wanted(incoming: Chatted, press: Press | None) -> Wanted:
     match incoming:
         case Typed(text=text):
-            if text.lstrip().startswith("/"):
-                today = _command(incoming) in ("/today", "/log")
-                weeks = today or text.lstrip().lower().startswith("/week")
+            command = _command(incoming) or _page(incoming)
+            if command:
+                today = command in ("/today", "/log")
+                weeks = today or command.startswith("/week")
                 return Wanted(strengths=True, weeks=weeks, lately=today)
             return Wanted(strengths=True, weeks=bool(_NAMES_A_DAY.search(text)), swaps=may_wish(text))
         case Edited(message=message, text=text):
@@ -245,6 +247,11 @@ def _command(incoming: Incoming) -> str:
     if not isinstance(incoming, Typed) or not incoming.text.lstrip().startswith("/"):
         return ""
     return incoming.text.split(maxsplit=1)[0].partition("@")[0].lower()
+
+
+def _page(incoming: Incoming) -> str:
+    """The command that plain words stand for; empty for other words."""
+    return (asked_page(incoming.text) if isinstance(incoming, Typed) else None) or ""
 
 
 def _invite_shown(incoming: Incoming, talk: Talk | None) -> str:

@@ -62,6 +62,7 @@ from bot.dialogue.incoming import (
     Tapped,
     Typed,
 )
+from bot.dialogue.menuwords import asked_page
 from bot.dialogue.turn import TalkSet, Turn
 from bot.saying import Say, Toast, line
 from bot.training.facts import ReachChanged
@@ -286,9 +287,24 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
     answered = answered or _asked_for(desk, client, typed.text, name)
     if answered is not None:
         return answered
+    page = _page_asked(desk, client, typed)
+    if page is not None:
+        return page
     if name == "score":
         return Turn(keeps=(TalkSet(typed.chat, None),)) + reporting.typed(desk, client, typed)
     return reporting.typed(desk, client, typed)
+
+
+def _page_asked(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
+    """A page of the menu, asked for without its slash. A cry for help goes to the coach as well, and what the open
+    session holds is taken back as any other words about it are; an answer to the coach's own words is theirs."""
+    command = None if desk.reply_about else asked_page(typed.text)
+    session = client.session
+    if command is None or (command == "/undo" and session is not None and session.reports):
+        return None
+    if command == "/help":
+        return reporting.typed(desk, client, typed) + papers.help_for(desk, typed.chat)
+    return _command(desk, typed, command, "")
 
 
 def _coach_typed(desk: Desk, coach: CoachDesk, typed: Typed, talk: str) -> Turn:
