@@ -1,5 +1,6 @@
 """What a kept set says though its words speak of another thing: an effort `on the first` kept for the second, a number
-in brackets or after `add` kept as a set of its own, the 7 of `7 chins` kept for the press. Each is asked about.
+in brackets or after `add` kept as a set of its own, the 7 of `7 chins` kept for the press, repetitions `on the second`
+kept for the first, a lone number that is itself a question. Each is asked about.
 """
 
 from collections.abc import Iterator, Sequence
@@ -21,7 +22,8 @@ _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 
 def misplaced(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Mark | None:
     """The first such mark; `None` where there is none."""
-    found = next(_efforts(marks, told), None) or next(_counts(marks, told), None)
+    found = next(_efforts(marks, told), None) or next(_counts(marks, told), None) or next(_numbered(marks, told), None)
+    found = found or next(_questioned(marks, told), None)
     return found or next(_named(marks, told, exercises), None)
 
 
@@ -54,6 +56,37 @@ def _efforts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
             named = {other.row.set for other in told if other.grounds.effort == one.grounds.effort}
             if int(mark.value) not in named:
                 yield mark
+
+
+def _numbered(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+    """Repetitions kept for another set than the one that is named straight behind them: `were 11 on the second`."""
+    for one in told:
+        at = one.grounds.reps.at if one.grounds.reps.source is Source.SAID else None
+        place = _place(marks, at)
+        if place is None or at is None:
+            continue
+        behind = place + 1
+        while kind_at(marks, behind) in (Kind.FILL, Kind.REPS, Kind.DONE, Kind.WITH, Kind.FOR):
+            behind += 1
+        linked = any(m.kind is Kind.WITH for m in marks[place + 1 : behind])
+        mark = marks[behind] if behind < len(marks) and linked else None
+        ends = kind_at(marks, behind + 1) in (None, *EDGES, Kind.SET)
+        if mark is not None and mark.kind is Kind.ORD and mark.value is not None and ends:
+            named = {other.row.set for other in told if other.grounds.reps == one.grounds.reps}
+            if int(mark.value) not in named:
+                yield mark
+
+
+def _questioned(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+    """The only number of a message, kept as repetitions though it is asked: `12-ish??`, `12 maybe?`."""
+    numbers = [place for place, mark in enumerate(marks) if mark.kind is Kind.NUM]
+    if len(numbers) != 1 or len(told) != 1 or told[0].grounds.reps.source is not Source.SAID:
+        return
+    behind = numbers[0] + 1
+    while kind_at(marks, behind) in (Kind.FILL, Kind.DASH):
+        behind += 1
+    if kind_at(marks, behind) is Kind.QUERY:
+        yield marks[numbers[0]]
 
 
 def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:

@@ -436,6 +436,9 @@ TOGETHER: list[Case] = [
     ("10 each leg and next set left 10 right 8", LUNGE, "", "1 14x10, 2 14x10 left, 2 14x8 right"),
     ("those lunges nearly killed me, left 10 right 9", LUNGE, "", "1 14x10 left, 1 14x9 right"),
     ("10 each easyyy", LUNGE, "", "1 14x10"),
+    ("11 on the second", CURL, "1 14x12", "2 14x11"),
+    ("14x12?", CURL, "", "1 14x12"),
+    ("12. ok?", CURL, "", "1 14x12"),
     ("20 on the face pulls, 18 reps", PULLS, "", "1 20x18"),
     ("16 on the hammers, 10 reps", PULLS, "", "Hammer#1 16x10"),
     ("step ups tens each leg", STEPS, "", "1 12x10"),
@@ -468,12 +471,18 @@ DOUBTFUL = [
     ("60x10 for all but the last", BENCH, ""),
     ("last one was 8, before that 9 and 10", BENCH, ""),
     ("15 15 15 12", FLY, ""),
+    ("wait hammers were 11 on the second", CURL, ""),
+    ("actually bench was 9 on the third", BENCH, ""),
+    ("asdf ;;; 12-ish?? maybe", CURL, ""),
+    ("12 maybe?", CURL, ""),
+    ("12?", CURL, ""),
 ]
 
 
 @pytest.mark.parametrize(("text", "session", "done"), DOUBTFUL)
 def test_what_is_not_said_is_asked(text: str, session: Session, done: str) -> None:
-    """How many were done of a load that was missed, what the set apart was, which of two came first."""
+    """How many were done of a load that was missed, what the set apart was, which of two came first, which set is put
+    right where none is kept, and a count that is itself a question."""
     reading = _read(text, session, done)
     assert reading.ask is not None, reading.performed
     assert reading.performed == ()
