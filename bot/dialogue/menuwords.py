@@ -24,7 +24,7 @@ LONGEST = 40
 
 def asked_page(text: str) -> str | None:
     """The command that these words stand for, with its slash; `None` where they are anything else."""
-    if len(text) > LONGEST:
+    if len(text) > LONGEST or any(c.isnumeric() for c in text):
         return None
-    plain = re.sub(r"[^a-z ]+", " ", text.lower().replace("'", "").replace("\u2019", ""))
+    plain = re.sub(r"[\W_]+", " ", re.sub("['\u2019]", "", text.lower()))
     return _COMMANDS.get(" ".join(plain.split()))
