@@ -81,6 +81,7 @@ _TIED = (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.S, Kind.SLASH, Kind
 _RUNS = frozenset(["run", "runs", "trip", "trips", "length", "lengths", "lap", "laps"])
 _OF_RUN = (Kind.WITH, Kind.AT, Kind.WAS, Kind.COLON, Kind.NUM, Kind.AND)
 _MOST_SETS = 8
+"""The highest number that an exercise or a set is called by here. Ours."""
 
 
 def runs_by_number(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:

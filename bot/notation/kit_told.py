@@ -45,6 +45,7 @@ _TAKING = frozenset(words("did took used kept went stuck ran tried lifted"))
 _THAT = frozenset(words("that it those with for them"))
 _JUDGED = frozenset(words("felt feels looked seemed see was is sounded felt feeling"))
 _LEAST_LOAD = 15
+"""A smaller number before repetitions may be repetitions itself. Ours."""
 
 
 def _taken(marks: list[Mark]) -> list[Mark]:
@@ -140,3 +141,4 @@ def _has_load(rest: Sequence[Mark], place: int) -> bool:
 
 
 _MOST_SETS = 6
+"""A higher number counts no sets. Ours."""

@@ -13,6 +13,7 @@ _BULLETS = (Kind.STOP, Kind.CLOSE, Kind.COLON, Kind.DASH, Kind.BREAK)
 _BODY = frozenset(("bw", "bodyweight", "body", "same", "ditto"))
 _LINKS = frozenset(("x", "for", "at", "@", "*"))
 _MOST_SETS = 12
+"""The highest number of a row that may be a set's. Ours."""
 _FEW = 2
 _LEAST = 3
 """Rows of one number each that are taken as numbered without a sign behind their number."""

@@ -14,6 +14,7 @@ _ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
 _COUNTS = (Kind.NUM, Kind.REPS)
 _WORDS = 2
 _MOST_SETS = 6
+"""A higher number counts no sets. Ours."""
 
 
 def load_words(marks: list[Mark]) -> list[Mark]:

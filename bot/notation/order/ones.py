@@ -72,6 +72,7 @@ def _heads_load(marks: Sequence[Mark], place: int) -> bool:
 
 _RATES = (Kind.RPE, Kind.RIR, Kind.OPEN)
 _LEAST_LOAD = 15
+"""A smaller number may be repetitions. Ours."""
 
 
 def _ends(marks: Sequence[Mark], at: int) -> bool:

@@ -15,7 +15,9 @@ from bot.notation.tokens import Mark
 TELLING = (Kind.TANK, Kind.LEFT, Kind.COULD, Kind.RIR, Kind.EMPTY)
 _SCALE = 10
 _EASIEST = 5
+"""The lowest rating that is taken for an effort. Ours."""
 _MOST = 5
+"""The most repetitions in reserve that are taken for such. Ours."""
 _BETWEEN = (Kind.FILL, Kind.COMMA, Kind.AND, Kind.WAS, Kind.DASH)
 _LEFT_OF = (Kind.TANK, Kind.LEFT, Kind.MORE, Kind.RIR)
 

@@ -12,6 +12,7 @@ from bot.notation.tokens import Mark
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3}
 _OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
 _MOST_SETS = 12
+"""A higher number counts no sets and names none. Ours."""
 
 
 def all_sets(marks: list[Mark]) -> list[Mark]:

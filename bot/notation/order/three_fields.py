@@ -19,6 +19,7 @@ _RATED = (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.MORE, Kind.LEFT, Kind.COUL
 _ALIKE = ("fold", "group", "last group")
 """Sets that are counted with their repetitions already: `two tens and an eight`."""
 _MOST_SETS = 10
+"""A higher number counts no sets. Ours."""
 _FIELDS = 3
 
 
