@@ -17,7 +17,6 @@ from bot.notation.tokens import Mark
 from bot.training.plan import LoadStyle, Measure, Mini
 
 _LISTED = (Kind.COMMA, Kind.SLASH, Kind.AND)
-_LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, *OF_LOAD)
 _HELD = frozenset(["holding", "hugging", "clutching", "wearing", "carrying"])
 _COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
 _MOST_REPS, _LEAST_LIST = 30, 2

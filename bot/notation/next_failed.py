@@ -23,7 +23,6 @@ _LEADING = frozenset(
         "finish manage"
     )
 )
-_NAMING = frozenset(words("rep number no for on at the a my"))
 _FAR = 4
 _EARLIEST = 2
 _ENDS = (Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.BREAK)

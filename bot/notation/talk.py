@@ -237,17 +237,6 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
 _SCORED = frozenset(words("won lost drew beat beaten score scored match game"))
 
 
-def _is_went_to(marks: Sequence[Mark], place: int) -> bool:
-    """`went up to 85`, `bailed after 6`: a load that was gone to, or repetitions that were ended after."""
-    if place + 1 < len(marks) and marks[place + 1].kind is Kind.WORD:
-        return False
-    before = [m.text for m in marks[max(0, place - 2) : place]]
-    if before[-1:] == ["after"]:
-        return before[0] in ("bailed", "stopped", "quit", "ended", "racked", "stop", "gave up", "done")
-    gone = ("up", "down", "back", "moved", "went", "jumped", "bumped", "over", "straight", "move", "switched")
-    return before[-1:] == ["to"] and len(before) == 2 and before[0] in gone
-
-
 _LIGHTEST = 40
 """Kilograms or pounds: beside the body a greater number is its own weight (common practice, no source)."""
 

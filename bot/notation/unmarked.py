@@ -26,7 +26,6 @@ MOST_LOOKED_AT = 1200
 """Marks of all those readings together: of a longer message fewer are made."""
 _HARD = (Kind.LINE, Kind.STOP, Kind.QUERY)
 _SOFT = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.BREAK)
-_TOLD = (Kind.NUM, Kind.BODY, Kind.SAME)
 _STARTS = (Kind.NUM, Kind.FILL, Kind.FOR, Kind.BODY, Kind.WORD, Kind.NAME, Kind.WEAK)
 _CORRECTS = (Kind.MEANT, Kind.SORRY, Kind.SCRAP, Kind.WROTE)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE, Kind.RIR, Kind.PLUS, Kind.SIGN)

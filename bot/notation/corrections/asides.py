@@ -15,7 +15,6 @@ from bot.notation.tokens import Mark
 _CUES = (Kind.MEANT, Kind.SORRY, Kind.NO)
 _RATES = (Kind.RPE, Kind.RIR)
 _EASIEST, _HARDEST = 5, 10
-_BEFORE = (Kind.NUM, Kind.FILL, Kind.COMMA, Kind.OPEN)
 
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:

@@ -10,7 +10,6 @@ from bot.notation.wordlist import words
 _NAMING = (Kind.ORD, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.LASTREP, Kind.ALL)
 """Kinds that say which set is meant."""
 _CUES = (Kind.WAS, Kind.MEANT)
-_VALUES = (Kind.RPE, Kind.RIR, Kind.NUM)
 CHANGING = frozenset(["change", "changing", "fix", "correct", "amend", "update", "edit", "swap", "adjust"])
 """Verbs that ask for a stored set to be changed."""
 _DID = frozenset(

@@ -13,7 +13,6 @@ _ROW = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.FILL, Kind.REPS, Kind.E
         *_SIDES)  # fmt: skip
 _ABOUT = (Kind.FILL, Kind.NAME, Kind.COLON, Kind.GAP, Kind.WITH, Kind.AT, Kind.ORD, Kind.TIMES)
 _OPENS = (Kind.COMMA, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.FILL)
-_MOST_SETS = 8
 _LIGHTEST = 20
 """A bare number before a name that is less may be its repetitions."""
 

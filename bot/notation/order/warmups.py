@@ -10,7 +10,6 @@ from bot.notation.wordlist import words
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _SEVERAL = 2
-_ONE = ("one", "set")
 
 
 def warmups(marks: list[Mark]) -> list[Mark]:
