@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.answer import AskKind, Source, Span
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground, Told
@@ -26,8 +27,6 @@ _BEHIND = {
     Kind.LEFT: Kind.RIR,
 }  # fmt: skip
 """What an effort is told in, by the word behind its number."""
-_MOST_LEFT, _EASIEST, _HARDEST = 5, 5, 10
-_FEWEST = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,9 +79,9 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         led = not told and not any(m.kind in (Kind.NUM, Kind.PLANNED) for m in out[:at])
         if (told or led) and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
             found, end = _read(out, at)
-            enough = len(found) >= _FEWEST or (bool(found) and _is_of_several(out, at, found[0][0]))
+            enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
             heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)
-            enough = enough if told else len(found) >= _FEWEST and heads and _has_sets(out, end)
+            enough = enough if told else len(found) >= SEVERAL and heads and _has_sets(out, end)
             if enough and (kind_at(out, end) in _ENDS or heads):
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
                 del out[at : end + (not told)]
@@ -94,7 +93,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
 
 def _has_sets(marks: Sequence[Mark], end: int) -> bool:
     """Whether a list of sets follows the efforts of `one left on the first, none on the last: 60 8 8 7`."""
-    return sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM) > _FEWEST
+    return sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM) > SEVERAL
 
 
 def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
@@ -221,7 +220,7 @@ def _is_effort(piece: Sequence[Mark], at: int, word: Kind) -> bool:
         Kind.NUM,
     ):
         return False
-    return value <= _MOST_LEFT if word is Kind.RIR else _EASIEST <= value <= _HARDEST
+    return value <= MOST_LEFT if word is Kind.RIR else EASIEST <= value <= HARDEST
 
 
 def _past(piece: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:

@@ -7,6 +7,7 @@ names one exercise and tells nothing but sets is that exercise's, wherever in it
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.entry_parts import PARTING, Part, head_of, read_parts
 from bot.notation.kinds import Kind
@@ -54,7 +55,7 @@ def _with_own_lines(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     names = [i for i, m in enumerate(marks) if m.kind is Kind.NAME]
     told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
-    if len(names) < _SEVERAL or names[0] > told:
+    if len(names) < SEVERAL or names[0] > told:
         return out
     for place in reversed(names[1:]):
         start = next((i + 1 for i in range(place - 1, 0, -1) if marks[i].kind in PARTING), 0)
@@ -71,7 +72,6 @@ def _with_own_lines(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
-_SEVERAL = 2
 _BY = (Kind.X, Kind.FOR)
 
 
@@ -90,7 +90,7 @@ def _is_told_behind(part: Sequence[Mark]) -> bool:
     if not numbers or part[0].kind in (Kind.AT, Kind.WITH):
         return False
     measured = any(m.kind in (Kind.SECONDS, Kind.METRES, Kind.REPS, Kind.SETS) for m in part)
-    return len(numbers) >= _SEVERAL or measured
+    return len(numbers) >= SEVERAL or measured
 
 
 def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:

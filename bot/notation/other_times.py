@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
 from bot.notation.strays.substitutes import taken_up
@@ -51,11 +52,8 @@ def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
     """The places of a score with the rest of `four out of ten`."""
     last = max(places, default=-1)
     ten = last + 3 if [m.text for m in marks[last + 1 : last + 3]] == ["out", "of"] else -1
-    scored = 0 < ten < len(marks) and marks[ten].value == _TEN
+    scored = 0 < ten < len(marks) and marks[ten].value == HARDEST
     return places | set(range(last + 1, ten + 1)) if scored else places
-
-
-_TEN = 10
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:

@@ -6,6 +6,7 @@ What is of both is told behind each name; what is told in turn goes to the names
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -26,7 +27,6 @@ _ENTRY = frozenset(
 )  # fmt: skip
 _SHARED = _ENTRY | {Kind.SETS, Kind.COMMA, Kind.COLON, Kind.STOP, Kind.TANK, Kind.ALL, Kind.DONE}
 _LINKS = frozenset(words("on in for of at with on the"))
-_SEVERAL = 2
 
 
 def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
@@ -39,7 +39,7 @@ def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> 
     start = first if rounds is None else first - len(rounds)
     opening = all(set(m.text.split()) <= _LEADING for m in marks[:start] if m.kind in (Kind.FILL, Kind.WORD))
     places = {p for m in named for p in m.names}
-    if len(named) < _SEVERAL or len(places) != len(named) or not opening or any(_is_told(m) for m in marks[:start]):
+    if len(named) < SEVERAL or len(places) != len(named) or not opening or any(_is_told(m) for m in marks[:start]):
         return list(marks)
     while end < len(marks) and _is_of_heading(marks[end]):
         end += 1
@@ -133,7 +133,7 @@ def _in_turn(rest: Sequence[Mark], count: int) -> list[list[Mark]] | None:
 def _is_entry(turn: Sequence[Mark]) -> bool:
     """Whether a load and its repetitions are told, and once."""
     numbers = sum(m.kind is Kind.NUM for m in turn)
-    return numbers == _SEVERAL and sum(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in turn) == 1
+    return numbers == SEVERAL and sum(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in turn) == 1
 
 
 def _split(marks: Sequence[Mark], seams: Sequence[Kind]) -> list[list[Mark]]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -37,7 +38,6 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
 _SESSION = frozenset(words("session workout training overall srpe everything"))
 _OF_SETS = (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.NAME, Kind.SET, Kind.SETS, Kind.LABEL, Kind.LASTSET, Kind.ALL)
 _RATING = (Kind.NUM, Kind.RPE, Kind.FEELS, Kind.SLASH)
-_TEN = 10
 
 
 def of_session(marks: Sequence[Mark]) -> set[int]:
@@ -55,7 +55,7 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
         numbers = [m.value for m in part if m.kind is Kind.NUM]
         rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION) or _slashed(part)
-        scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= _TEN for v in numbers)
+        scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= HARDEST for v in numbers)
         if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
             out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
         told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)
@@ -81,7 +81,7 @@ def _slashed(part: Sequence[Mark]) -> bool:
     """`6/10`: a score out of ten."""
     kinds = [m.kind for m in part]
     return any(
-        kinds[i : i + 3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and part[i + 2].value == _TEN for i in range(len(part))
+        kinds[i : i + 3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and part[i + 2].value == HARDEST for i in range(len(part))
     )
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import MINUTE_S
 from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
@@ -126,10 +127,7 @@ def _seconds_behind(marks: Sequence[Mark], at: int) -> set[int]:
     """The `58` of `took 1 min 58`."""
     value = marks[at].value if at < len(marks) and marks[at].kind is Kind.NUM else None
     ends = at + 1 >= len(marks) or marks[at + 1].kind in (*EDGES, Kind.AND, Kind.THEN, Kind.SECONDS)
-    return {at} if value is not None and value < _MINUTE and ends else set()
-
-
-_MINUTE = 60
+    return {at} if value is not None and value < MINUTE_S and ends else set()
 
 
 def _is_duration(marks: Sequence[Mark], place: int) -> bool:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign
+from bot.notation.bounds import SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.segments import NUMBERS
 from bot.notation.tokens import Mark
@@ -92,14 +93,11 @@ _LINKS = (Kind.COMMA, Kind.THEN, Kind.DASH)
 def _behind_another(piece: Sequence[Mark]) -> Sequence[Mark]:
     """The last part of a piece that names an exercise, and another one before it: `enough rows, on to the wheel`."""
     names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME]
-    if len(names) < _SEVERAL or any(m.kind is Kind.NUM for m in piece):
+    if len(names) < SEVERAL or any(m.kind is Kind.NUM for m in piece):
         return piece
     between = range(names[-2] + 1, names[-1])
     cut = next((i for i in between if piece[i].kind in _LINKS or piece[i].text in ("so", "now")), None)
     return piece if cut is None else piece[cut + 1 :]
-
-
-_SEVERAL = 2
 
 
 _STARTED = frozenset(["started", "starting", "start", "moved", "switched", "began", "jumped", "gone", "going"])

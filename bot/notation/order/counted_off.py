@@ -6,20 +6,20 @@ The bare numbers that run on from the first are those of the sets.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _OPENS = (None, *EDGES, Kind.SET, Kind.NAME, Kind.FILL, Kind.AND, Kind.THEN)
 _PARTS = (Kind.COLON, Kind.WAS, Kind.DASH)
-_FEWEST = 2
 _UNITS = (Kind.KG, Kind.LB, Kind.S)
 
 
 def counted_off(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as labels, where at least two of them run on."""
     numbers = [place for place in range(len(marks)) if _heads_entry(marks, place)]
-    if len(numbers) < _FEWEST:
+    if len(numbers) < SEVERAL:
         return marks
     first = int(marks[numbers[0]].value or 0)
     if [int(marks[n].value or 0) for n in numbers] != list(range(first, first + len(numbers))):

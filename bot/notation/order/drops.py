@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -79,10 +80,10 @@ def _of_several(marks: list[Mark]) -> list[Mark]:
         linked = [i for i in range(start, place - led) if marks[i].kind in (Kind.X, Kind.FOR, Kind.NUM)]
         entries = [i for i, link in pairwise(linked) if marks[link].kind is not Kind.NUM]
         loads = [i for i in entries if marks[i].kind is Kind.NUM]
-        if len(loads) < _SEVERAL:
+        if len(loads) < SEVERAL:
             continue
         lower = [marks[i].value or 0 for i in loads]
-        dropped = loads if len(loads) == _SEVERAL else loads[1:]
+        dropped = loads if len(loads) == SEVERAL else loads[1:]
         if lower != sorted(lower, reverse=True):
             continue
         out: list[Mark] = []
@@ -113,7 +114,6 @@ def _loaded_behind(marks: list[Mark]) -> list[Mark]:
 
 
 _PLURAL = frozenset(["drops", "dropsets", "sets"])
-_SEVERAL = 2
 
 
 def _is_said_again(marks: Sequence[Mark], at: int) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, MOST_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_sets import MORE_SETS
@@ -25,7 +26,6 @@ _TURNS = frozenset(
 _THEM = frozenset(words("them em those these"))
 _OF = ("of", "sets of", "set of", "rounds of", "sets like", "like")
 _LITTLE = frozenset(words("now today in total so far done haha lol yep yes ok nice phew please each"))
-_MOST = 12
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.ALL, Kind.DONE, Kind.OPEN, Kind.CLOSE)
 
 
@@ -102,7 +102,7 @@ def _got_all(marks: list[Mark]) -> list[Mark]:
 _NUMBERS = {"3": 3, "three": 3, "4": 4, "four": 4, "5": 5, "five": 5}
 
 
-def _is_few(marks: Sequence[Mark], place: int, most: int = _MOST) -> bool:
+def _is_few(marks: Sequence[Mark], place: int, most: int = MOST_SETS) -> bool:
     return whole_number(marks, place, 1, most) is not None
 
 
@@ -215,7 +215,7 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
         end = at + 1
         while each and text_at(marks, end) in _THOSE:
             end += 1
-        count = _is_few(marks, end, _SEVERAL_SETS) and marks[end].text != "one"
+        count = _is_few(marks, end, FEW_SETS) and marks[end].text != "one"
         led = bool(out) and out[-1].kind is Kind.AT and out[-1].text == "on"
         told = any(m.kind is Kind.NUM for m in out)
         if each and told and end > at + 1 and kind_at(marks, end + count) in (*_ENDS, Kind.SETS):
@@ -236,7 +236,6 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
 
 _THOSE = frozenset(words("of the them em those these my remaining"))
 _SPOKEN = frozenset(words("two three four"))
-_SEVERAL_SETS = 6
 HOW_MANY = (
     step(_each_of, (Kind.EACH, Kind.ALL, *_SPOKEN)),
     step(_on_both, ("both",)),

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS, past_fill, whole_number
@@ -17,7 +18,6 @@ _JOINS = (Kind.COMMA, Kind.SLASH, Kind.AND, Kind.THEN, Kind.DASH)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.RPE, Kind.RIR, Kind.AND)
 _OPENS = (None, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME, Kind.COLON, Kind.FILL, Kind.COMMA, Kind.ALL, Kind.WAS)
 _MOST_REPS = 12
-_SEVERAL = 2
 _SURE = 3
 """So many loads behind each other are no repetitions: with fewer, a word must say that the count is of all."""
 
@@ -28,7 +28,7 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         loads, end = _loads(out, at)
-        if len(loads) < _SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
+        if len(loads) < SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
             at = max(end, at + 1)
             continue
         start, stop, found = at, end, _counted_behind(out, end, len(loads))
@@ -49,7 +49,7 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
 def _is_each_side(marks: Sequence[Mark], loads: Sequence[list[Mark]], end: int) -> bool:
     """The load and the repetitions of `17.5 10 each x3`, `10 kg 10 each x3`: three sets."""
     reps = loads[-1][0].value or 0
-    pair = len(loads) == _SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS
+    pair = len(loads) == SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS
     falls = pair and (len(loads[0]) > 1 or (loads[0][0].value or 0) >= reps)
     return falls and kind_at(marks, end) is Kind.EACH and kind_at(marks, end + 1) is Kind.X
 
@@ -65,7 +65,7 @@ def _loads(marks: Sequence[Mark], at: int) -> tuple[list[list[Mark]], int]:
     end = at
     while kind_at(marks, at) is Kind.NUM and (value := marks[at].value) is not None:
         stop = at + 1 + (kind_at(marks, at + 1) in UNITS)
-        if kind_at(marks, stop) in (Kind.X, Kind.FOR) and len(loads) + 1 < _SEVERAL:
+        if kind_at(marks, stop) in (Kind.X, Kind.FOR) and len(loads) + 1 < SEVERAL:
             break
         if loads and 2 * value <= (loads[-1][0].value or 0):
             break

@@ -6,6 +6,7 @@ Said of the message as a whole, one side is put before each part that holds numb
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, number_before
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
@@ -16,7 +17,6 @@ _ONLY = frozenset(["only", "just", "solely"])
 _LIMBS = frozenset(["leg", "legs", "arm", "arms", "foot", "limb"])
 _EDGES = (Kind.STOP, Kind.LINE, Kind.BREAK)
 _ENDS = (None, Kind.COMMA, Kind.CLOSE, Kind.QUERY, *_EDGES)
-_FEW = 6
 
 
 def one_side(marks: list[Mark]) -> list[Mark]:
@@ -74,7 +74,7 @@ def _times(marks: list[Mark]) -> list[Mark]:
         each = each or (marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.COMMA)
         counts = each and marks[place].kind in (Kind.X, Kind.TIMES)
         ends = kind_at(marks, past_fill(marks, place + 2)) in (*_ENDS, Kind.WITH, Kind.AT)
-        if counts and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
+        if counts and ends and whole_number(marks, place + 1, 2, FEW_SETS) is not None:
             number = marks[place + 1]
             return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]
     return marks
@@ -101,7 +101,7 @@ def _load_first(marks: list[Mark]) -> list[Mark]:
         if both is None or kind_at(marks, place - 1) in (*OF_LOAD, *_LINKS, Kind.COMMA, Kind.SLASH, Kind.NUM):
             continue
         times = _past(marks, place + both, Kind.COMMA)
-        counted = whole_number(marks, times, 2, _FEW) is not None and kind_at(marks, times + 1) in _COUNTED
+        counted = whole_number(marks, times, 2, FEW_SETS) is not None and kind_at(marks, times + 1) in _COUNTED
         end = times + 2 if counted else times + 1 if kind_at(marks, times) is Kind.ALL else None
         if end is None:
             continue

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import UNITS
@@ -11,8 +12,6 @@ from bot.notation.tokens import Mark
 
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3}
 _OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
-_MOST_SETS = 12
-"""A higher number counts no sets and names none. Ours."""
 
 
 def all_sets(marks: list[Mark]) -> list[Mark]:
@@ -97,7 +96,7 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
             at += 3
             continue
         joined = ranged and not changed and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
-        if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
+        if joined and first is not None and last is not None and first < last <= MOST_SETS and _holds_on(span):
             out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
             out.append(replace(span[3], value=last - first + 1))
             out.append(replace(span[3], kind=Kind.SETS, text="sets", value=None, start=span[3].end))
@@ -176,7 +175,7 @@ def _is_load_across(marks: Sequence[Mark], place: int) -> bool:
     """The `sets` of `270 sets across, all tens`: too many to be so many sets, so their load."""
     number = place - 1 - (kind_at(marks, place - 1) in (Kind.FOR, Kind.KG, Kind.LB))
     number -= kind_at(marks, number) in (Kind.KG, Kind.LB)
-    loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > _MOST_SETS
+    loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > MOST_SETS
     across = kind_at(marks, place + 1) is Kind.ALL and "across" in marks[place + 1].text.split()
     return marks[place].text == "sets" and loaded and across
 

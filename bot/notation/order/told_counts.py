@@ -6,13 +6,13 @@ Each becomes a number of sets before or behind what it counts; a number of minis
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past_fill
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
-_FEW = 6
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _COUNTED = (Kind.S, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.KG, Kind.LB, Kind.EACH, Kind.NUM)
 _DOING = ("did", "managed", "got", "made", "done", "completed")
@@ -29,7 +29,7 @@ def told_counts(marks: list[Mark]) -> list[Mark]:
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
     value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return value is not None and value == int(value) and 2 <= value <= _FEW
+    return value is not None and value == int(value) and 2 <= value <= FEW_SETS
 
 
 def _sets(at: Mark, text: str = "sets") -> Mark:

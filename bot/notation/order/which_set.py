@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS, SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD
@@ -11,7 +12,6 @@ from bot.notation.tokens import Mark
 
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.QUERY, Kind.BREAK)
 _IN_LIST = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, *OF_LOAD)
-_MOST_SETS = 12
 _NUMBERED = frozenset(["number", "no", "nr", "num", "#", "round", "rd"])
 
 
@@ -178,7 +178,6 @@ def _is_entry(marks: Sequence[Mark], place: int) -> bool:
 
 
 _MOST_HELD = 4
-_SEVERAL = 2
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:
@@ -188,12 +187,12 @@ def _is_held(marks: Sequence[Mark], place: int) -> bool:
         at += 1
     joined = at > place + 1 or marks[place].text.isalpha()
     timed = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (Kind.SECONDS, Kind.S)
-    alone = sum(m.kind is Kind.NUM for m in marks) == _SEVERAL
+    alone = sum(m.kind is Kind.NUM for m in marks) == SEVERAL
     return joined and timed and alone and (marks[place].value or 0) <= _MOST_HELD
 
 
 def _is_count(mark: Mark) -> bool:
-    return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= _MOST_SETS
+    return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= MOST_SETS
 
 
 def _is_told(marks: Sequence[Mark], place: int) -> bool:

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join, Sign
+from bot.notation.bounds import HARDEST
 from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.state import State
@@ -12,8 +13,6 @@ from bot.notation.roles.steering import Steering
 from bot.notation.said import SaidLoad, SaidSet
 from bot.training.report import Stage
 
-_HARDEST = 10
-"""The end of the scale of effort: a greater number behind an `@` is a load (reading rules of this project)."""
 _NO_WEIGHT = 1.5
 """Against a bare number as what is added to the body, where so many sets are open and nothing is planned."""
 
@@ -71,7 +70,7 @@ class Loads(Steering):
     def _is_scale(self, amount: Amount, said: SaidLoad) -> bool:
         """Whether `@9` can only be an effort: up to ten, with nothing that says a load, and no load of the plan."""
         bare = amount.join is Join.AT and not amount.worded and amount.counts is Counts.UNSAID and not amount.sign
-        rated = bare and amount.value is not None and amount.value <= _HARDEST and amount.unit is None
+        rated = bare and amount.value is not None and amount.value <= HARDEST and amount.unit is None
         held = amount.hand or amount.total or amount.pair or amount.same_load or amount.body
         return rated and not held and not (said.load is not None and self.context.is_planned(said.load, None))
 
