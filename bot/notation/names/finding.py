@@ -53,10 +53,11 @@ class Hit:
 def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
     """The names in a stretch of words that stand side by side."""
     lacked = _lacked(words, index)
+    sided = next((i for i in range(1, len(words)) if words[i] in _LIMBS and words[i - 1] in _OF_LIMBS), None)
     if lacked is not None:
-        rest = read_names(words[lacked.end :], index)
-        behind = tuple(replace(hit, start=hit.start + lacked.end, end=hit.end + lacked.end) for hit in rest)
-        return (*read_names(words[: lacked.start], index), lacked, *behind)
+        return (*read_names(words[: lacked.start], index), lacked, *_behind(words, lacked.end, index))
+    if sided is not None:
+        return (*read_names(words[:sided], index), *_behind(words, sided + 1, index))
     read = read_words(words, index)
     hits: list[Hit] = []
     run: list[Word] = []
@@ -70,6 +71,16 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
                 hits.extend(_read_run(run, index))
             run = []
     return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+
+
+_LIMBS = frozenset(["sides", "legs", "arms", "hands"])
+_OF_LIMBS = frozenset(["both", "each"])
+"""Words that make sides of them: `both sides bear crawl` names the crawl alone."""
+
+
+def _behind(words: Sequence[str], start: int, index: Index) -> tuple[Hit, ...]:
+    """The names from a word on."""
+    return tuple(replace(hit, start=hit.start + start, end=hit.end + start) for hit in read_names(words[start:], index))
 
 
 def _with_way(hit: Hit, words: Sequence[str]) -> Hit:

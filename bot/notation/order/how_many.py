@@ -192,7 +192,12 @@ _LOADING = frozenset(words("bar barbell loaded stack pin put"))
 
 
 def _on_both(marks: list[Mark]) -> list[Mark]:
-    """`8 at 65 on both`, `65x8 for both`: the sets, with no link to a number."""
+    """`8 at 65 on both`, `65x8 for both`: the sets, with no link to a number; `60 both 12`: both of them, 12."""
+    marks = [
+        part
+        for i, m in enumerate(marks)
+        for part in ([replace(m, kind=Kind.COMMA, text=",", end=m.start), m] if _is_load_of_both(marks, i) else [m])
+    ]
     return [
         replace(m, kind=Kind.FILL)
         if m.kind in (Kind.AT, Kind.FOR)
@@ -203,6 +208,20 @@ def _on_both(marks: list[Mark]) -> list[Mark]:
         else m
         for i, m in enumerate(marks)
     ]
+
+
+def _is_load_of_both(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the number before `both` is the load of both sets: `60 both 12`, `60 pounds both for 12`."""
+    load = place - 1 - (kind_at(marks, place - 1) in (Kind.KG, Kind.LB))
+    alone = kind_at(marks, load) is Kind.NUM and kind_at(marks, load - 1) not in (
+        Kind.X,
+        Kind.FOR,
+        Kind.NUM,
+        Kind.COMMA,
+    )
+    count = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
+    ends = kind_at(marks, count + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.NUM)
+    return marks[place].text == "both" and alone and kind_at(marks, count) is Kind.NUM and ends
 
 
 def _each_of(marks: list[Mark]) -> list[Mark]:

@@ -21,7 +21,28 @@ _ENDS = (None, Kind.COMMA, Kind.CLOSE, Kind.QUERY, *_EDGES)
 
 def one_side(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside the numbers that are of them."""
-    return _only_one(_load_first(_each_behind(_times(_all_sets(_listed(_on_each(marks)))))))
+    return _only_one(_load_first(_each_behind(_times(_all_sets(_listed(_on_each(_both_sets(marks))))))))
+
+
+def _both_sets(marks: list[Mark]) -> list[Mark]:
+    """`both 45 sec both sides`, `35 secs each both`: of two words for both, the plain one is of the sets."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.EACH or mark.text != "both":
+            continue
+        beside = (
+            marks[place + 1 : place + _FAR]
+            if kind_at(marks, place + 1) is Kind.NUM
+            else marks[max(0, place - 1) : place]
+        )
+        end = next((i for i, m in enumerate(beside) if m.kind in (Kind.NAME, *_EDGES)), len(beside))
+        if any(m.kind is Kind.EACH and m.text != "both" for m in beside[:end]):
+            out[place] = replace(mark, kind=Kind.ALL, text="both sets")
+    return out
+
+
+_FAR = 5
+"""Marks from `both` to the word for the sides behind it."""
 
 
 def _listed(marks: list[Mark]) -> list[Mark]:

@@ -96,7 +96,7 @@ class SetCounts(RepCounts):
         made.chain = chain + "S"
         made.mult_at = amount.at
         yield made
-        if said and chain in ("", "L") and not amount.fold:
+        if said and chain in ("", "L") and not amount.fold and state.stage is not Stage.MINI:
             header = state.copy()
             unmet = state.expect is not None and state.index - state.expect_from != state.expect
             header.cost += 3.0 if unmet else 0.0
