@@ -219,12 +219,15 @@ def _is_set_of_mine(marks: Sequence[Mark], place: int, at: int) -> bool:
 
 def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`my kid got sick and it was a quick one rows 60 10 9 8`: a named set behind what is no more told of them."""
-    named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM
+    named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
     turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
     mine = any(marks[i + 1].text.split()[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
     return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 
+_OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS, Kind.SIGN,
+            Kind.MINUS, Kind.WITH, Kind.LABEL, Kind.COLON, Kind.PLANNED)  # fmt: skip
+"""What the sets of a name begin with, straight behind it."""
 _NOT_THEIRS = frozenset(words("it its i im ive id we were only quick short just"))
 """What is spoken of behind `and`, where no more is told of somebody else."""
 _WHEN = frozenset(("before", "while", "until", "till", "when", "after", "as", "since", "whilst"))

@@ -90,6 +90,8 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
         joined = read.peek() == "and"
         if joined:
             read.take()
+        elif read.peek(1) == "hundred":
+            return value * 100, ()
         rest = _below_hundred(read)
         if rest is None:
             read.at = start
@@ -102,7 +104,10 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
             read.take()
             return value * 100 + UNITS[read.take()], ()
         if value <= 5 and not read.after_for and (read.peek() in TENS or UNITS.get(read.peek(), 0) >= 10):
-            rest = _below_hundred(read)
+            again = [read.words[read.at - 1], read.peek()] == [read.peek(1), read.peek(2)]
+            rest = (TENS.get(read.peek()) or UNITS[read.peek()], ()) if again else _below_hundred(read)
+            if again:
+                read.take()
             if rest is not None:
                 whole, last = value * 100 + rest[0], rest[1][-1] if rest[1] else Decimal(0)
                 return whole, (whole - last, last) if last else (value, rest[0])

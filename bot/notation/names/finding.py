@@ -70,7 +70,7 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
             if run:
                 hits.extend(_read_run(run, index))
             run = []
-    return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+    return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES | _LIGHTER)
 
 
 _LIMBS = frozenset(["sides", "legs", "arms", "hands"])
@@ -121,6 +121,8 @@ _POSTURES = frozenset(
 """What a client does who rests or is not well, and no exercise."""
 
 
+_LIGHTER = frozenset([("back", "downs"), ("back", "down"), ("back", "offs"), ("back", "off")])
+"""The lighter sets behind the heaviest one."""
 _LONG_RUN = 3
 """Words with `one` or `ones` behind them: the `decline` of `the decline ones`."""
 

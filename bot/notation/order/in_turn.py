@@ -53,10 +53,13 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
             out[each.start : each.end] = each.sets
             at = each.start + len(each.sets)
             continue
+        if any(run[-1].kind is Kind.S for run in loads):
+            at += 1
+            continue
         start, stop, found = at, end, _counted_behind(out, end, len(loads))
         if found is not None:
             stop = found[1]
-        else:
+        elif kind_at(out, end) not in (Kind.X, Kind.FOR):
             found = _counted_before(out, at)
             start = at if found is None else found[1]
         if found is None or not _are_loads(loads, found[0]):
