@@ -53,7 +53,7 @@ class Hit:
 def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
     """The names in a stretch of words that stand side by side."""
     lacked = _lacked(words, index)
-    sided = next((i for i in range(1, len(words)) if words[i] in _LIMBS and words[i - 1] in _OF_LIMBS), None)
+    sided = next((i for i in range(1, len(words)) if _is_of_sides(words, i)), None)
     if lacked is not None:
         return (*read_names(words[: lacked.start], index), lacked, *_behind(words, lacked.end, index))
     if sided is not None:
@@ -74,8 +74,16 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
 
 
 _LIMBS = frozenset(["sides", "legs", "arms", "hands"])
+_MEASURES = frozenset(["secs", "sec", "seconds", "reps", "rep", "meters", "metres", "kg", "kilos", "lbs", "pounds"])
 _OF_LIMBS = frozenset(["both", "each"])
 """Words that make sides of them: `both sides bear crawl` names the crawl alone."""
+
+
+def _is_of_sides(words: Sequence[str], place: int) -> bool:
+    """The `sides` of `both sides bear crawl`, the `side` of `forty secs a side dumbbell press`."""
+    many = words[place] in _LIMBS and words[place - 1] in _OF_LIMBS
+    counted = place > 1 and (words[place - 2] in NUMBER_WORDS or words[place - 2] in _MEASURES)
+    return many or (words[place] in ("side", "leg", "arm") and words[place - 1] in ("a", "per", "each") and counted)
 
 
 def _behind(words: Sequence[str], start: int, index: Index) -> tuple[Hit, ...]:

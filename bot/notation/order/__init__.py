@@ -82,7 +82,7 @@ STEPS = (
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(rated_twice, (Kind.NUM,), (Kind.RPE, Kind.AT), TELLING),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
-    step(load_told, (Kind.AT, Kind.WITH, Kind.ORD), (Kind.NUM,)),
+    step(load_told, (Kind.AT, Kind.WITH, Kind.ORD, Kind.PLUS), (Kind.NUM,)),
     step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST, "belt"), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA, Kind.WAS), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),

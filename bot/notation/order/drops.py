@@ -84,15 +84,7 @@ def _each_counted(marks: list[Mark]) -> list[Mark]:
         joined = at + 1 + (kind_at(marks, at + 1) in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN))
         end = joined + 1 + (kind_at(marks, joined + 1) is Kind.REPS)
         pair = kind_at(marks, at) is kind_at(marks, joined) is Kind.NUM
-        if not pair or kind_at(marks, end) not in (
-            None,
-            Kind.COMMA,
-            Kind.AND,
-            Kind.THEN,
-            Kind.NAME,
-            Kind.CLOSE,
-            *_ENDS,
-        ):
+        if not pair or kind_at(marks, end) not in (None, *_PARTED, *_ENDS):
             continue
         led = text_at(marks, at - 1) in ("for", "of") or end > joined + 1
         reps = [replace(mark, kind=Kind.REPS, text="reps", start=mark.end)] if led else []
@@ -100,20 +92,13 @@ def _each_counted(marks: list[Mark]) -> list[Mark]:
         drop = replace(mark, kind=Kind.DROP, text="drop")
         apart = replace(mark, kind=Kind.COMMA, text=",", start=one.end, end=one.end)
         first = [replace(marks[place - 1], kind=Kind.FILL, value=None)] if two else []
-        out[place - two : end] = [
-            *first,
-            drop,
-            one,
-            *reps,
-            apart,
-            replace(drop, start=one.end, end=one.end),
-            other,
-            *reps,
-        ]
+        again = replace(drop, start=one.end, end=one.end)
+        out[place - two : end] = [*first, drop, one, *reps, apart, again, other, *reps]
         return out
     return out
 
 
+_PARTED = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.NAME, Kind.CLOSE, Kind.BREAK)
 _DOUBLED = frozenset(["double drop", "double drops", "double dropped", "double drop set"])
 
 

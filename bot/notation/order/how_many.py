@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import FEW_SETS, MOST_SETS
+from bot.notation.bounds import FEW_SETS, MOST_SETS, SEVERAL
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_sets import MORE_SETS
@@ -212,7 +212,9 @@ def _on_both(marks: list[Mark]) -> list[Mark]:
 
 def _is_load_of_both(marks: Sequence[Mark], place: int) -> bool:
     """Whether the number before `both` is the load of both sets: `60 both 12`, `60 pounds both for 12`."""
-    load = place - 1 - (kind_at(marks, place - 1) in (Kind.KG, Kind.LB))
+    load = place - 1
+    while kind_at(marks, load) in (Kind.KG, Kind.LB, Kind.HAND):
+        load -= 1
     alone = kind_at(marks, load) is Kind.NUM and kind_at(marks, load - 1) not in (
         Kind.X,
         Kind.FOR,
@@ -255,7 +257,33 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
 
 _THOSE = frozenset(words("of the them em those these my remaining"))
 _SPOKEN = frozenset(words("two three four"))
+
+
+def _counted_load(marks: list[Mark]) -> list[Mark]:
+    """`three sets at one sixty eight seven five`: three counts, so at 160; `ninety five all three ten`: so at 95."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        spoken = mark.kind is Kind.NUM and mark.value is not None and len(mark.parts) == SEVERAL
+        linked = place - (kind_at(marks, place - 1) is Kind.AT)
+        announced = whole_number(marks, linked - 2, 2, FEW_SETS) if kind_at(marks, linked - 1) is Kind.SETS else None
+        at, counts = place + 1, 0
+        while spoken and announced and kind_at(marks, at) in (Kind.NUM, Kind.COMMA, Kind.AND):
+            counts += kind_at(marks, at) is Kind.NUM
+            at += 1
+        every = kind_at(marks, place + 1) is Kind.ALL and kind_at(marks, place + 2) is Kind.NUM
+        if spoken and announced and counts == announced - 1 and " " in mark.text:
+            last = mark.text.split()[-1]
+            cut = mark.end - len(last)
+            out += [replace(mark, text=mark.text[: -len(last)].strip(), end=cut - 1, value=mark.parts[0], parts=()),
+                    replace(mark, text=last, start=cut, value=mark.parts[1], parts=(), tight=False)]  # fmt: skip
+        else:
+            whole = spoken and (every or (announced is not None and counts == announced))
+            out.append(replace(mark, parts=()) if whole else mark)
+    return out
+
+
 HOW_MANY = (
+    step(_counted_load, (Kind.SETS, Kind.ALL)),
     step(_each_of, (Kind.EACH, Kind.ALL, *_SPOKEN)),
     step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),
