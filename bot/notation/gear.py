@@ -16,7 +16,8 @@ _GEAR = r"(?:plates?|belt|vest|chains?|dis[ck]s?|dumbbells?|db|kettlebell|kb|dip
 _ART = r"(?:(?:the|a|any|my|that|your|this|extra|added) )*"
 _OFF = re.compile(
     rf"\b(?:no|without|w/o|ditched|ditching|binned|binning|removed|removing|unclipped|sans|forgot|lost|left off"
-    rf"|took off|taking off|taken off|put down|got rid of|(?:couldnt|cant|didnt|dont) (?:face|add|use|want|fancy|need|manage)) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
+    rf"|took off|taking off|taken off|put down|got rid of"
+    rf"|(?:couldnt|cant|didnt|dont) (?:face|add|use|want|fancy|need|manage)) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
     rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
     rf"|\b(?:took|taken|taking|take|removed) (?:all )?(?:the|my) weights? off\b"
     rf"|\bleft {_ART}{_GEAR} (?:at home|at work|in the car|behind)\b"

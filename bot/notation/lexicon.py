@@ -275,7 +275,8 @@ PHRASES: dict[Kind, str] = {
         "immediately after; and immediately after; after that immediately; and after that immediately; no rest; no "
         "rest then; then no rest; with no rest; and no rest; no break; with no break; no pause; with no pause; without "
         "stopping; straight on with; straight on to; straight onto; and straight on with; then straight on with; went "
-        "straight on with; carried straight on with; straight on; zero rest; 0 rest; and after; and after that; and afterwards; thereafter; "
+        "straight on with; carried straight on with; straight on; zero rest; 0 rest; and after; and after that; and "
+        "afterwards; thereafter; "
         "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
     ),
     Kind.OR: ("or; nor"),
@@ -302,7 +303,8 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; back downs; backdowns; back downs at; backdowns at; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
+        "series; series of; back downs; backdowns; back downs at; backdowns at; "
+        "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"

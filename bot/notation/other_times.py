@@ -225,8 +225,8 @@ def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 
-_OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS, Kind.SIGN,
-            Kind.MINUS, Kind.WITH, Kind.LABEL, Kind.COLON, Kind.PLANNED)  # fmt: skip
+_OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS,
+            Kind.SIGN, Kind.MINUS, Kind.WITH, Kind.LABEL, Kind.COLON, Kind.PLANNED, Kind.WAS)  # fmt: skip
 """What the sets of a name begin with, straight behind it."""
 _NOT_THEIRS = frozenset(words("it its i im ive id we were only quick short just"))
 """What is spoken of behind `and`, where no more is told of somebody else."""
@@ -325,6 +325,8 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
         at += 1
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
+            if marks[at - 1].text == "@":
+                return {place}
             if marks[place].kind is Kind.INSTEAD and marks[at - 1].kind in (Kind.PLUS, Kind.DASH, Kind.MINUS):
                 reached.add(at - 1)
             following = marks[at + 1].kind if at + 1 < len(marks) else None

@@ -78,13 +78,14 @@ def _each_counted(marks: list[Mark]) -> list[Mark]:
         at = past(marks, place + 1, Kind.FILL)
         twice = kind_at(marks, at) is Kind.TIMES and text_at(marks, at).split()[-1:] == ["twice"]
         two = kind_at(marks, place - 1) is Kind.NUM and marks[place - 1].value == SEVERAL
+        two = two or text_at(marks, place - 1) == "double"
         if mark.kind is not Kind.DROP or not (twice or two or text_at(marks, place) in _DOUBLED):
             continue
         at = past(marks, at + twice, Kind.FILL, Kind.COMMA, Kind.COLON, Kind.FOR)
         joined = at + 1 + (kind_at(marks, at + 1) in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN))
         end = joined + 1 + (kind_at(marks, joined + 1) is Kind.REPS)
         pair = kind_at(marks, at) is kind_at(marks, joined) is Kind.NUM
-        if not pair or kind_at(marks, end) not in (None, *_PARTED, *_ENDS):
+        if not pair or kind_at(marks, end) in _LOADED:
             continue
         led = text_at(marks, at - 1) in ("for", "of") or end > joined + 1
         reps = [replace(mark, kind=Kind.REPS, text="reps", start=mark.end)] if led else []
@@ -98,7 +99,7 @@ def _each_counted(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-_PARTED = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.NAME, Kind.CLOSE, Kind.BREAK)
+_LOADED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.NUM, Kind.S, Kind.HAND)
 _DOUBLED = frozenset(["double drop", "double drops", "double dropped", "double drop set"])
 
 

@@ -282,8 +282,19 @@ def _counted_load(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _twice_ahead(marks: list[Mark]) -> list[Mark]:
+    """`chins twice 8 and then 6`: how often, before the count that it is of."""
+    for place in range(1, len(marks) - 1):
+        led = marks[place].text == "twice" and marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.NAME
+        loaded = kind_at(marks, place + 2) in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.NUM, Kind.SETS, Kind.TIMES)
+        if led and marks[place + 1].kind is Kind.NUM and not loaded:
+            return [*marks[:place], marks[place + 1], marks[place], *marks[place + 2 :]]
+    return marks
+
+
 HOW_MANY = (
     step(_counted_load, (Kind.SETS, Kind.ALL)),
+    step(_twice_ahead, ("twice",), (Kind.NAME,)),
     step(_each_of, (Kind.EACH, Kind.ALL, *_SPOKEN)),
     step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),

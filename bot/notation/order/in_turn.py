@@ -1,7 +1,7 @@
 """Loads told in turn, their repetitions once: `70, 72.5, 75, all triples`, `5s at 90, 95, 100`, `70/72.5/75 x 3`.
 
-Each load gets the repetitions behind it, as if it had been told by itself; of as many repetitions in turn, `70 70 70 for
-10 9 8`, each load its own.
+Each load gets the repetitions behind it, as if it had been told by itself; of as many repetitions in turn,
+`70 70 70 for 10 9 8`, each load its own.
 """
 
 from collections.abc import Sequence

@@ -59,7 +59,8 @@ def _is_each_of_two(marks: list[Mark], place: int) -> bool:
     each = marks[place + 4] if unit.kind in (Kind.SECONDS, Kind.REPS, Kind.METRES) and place + 4 < len(marks) else unit
     pair = one.kind is two.kind is Kind.NUM and slash.kind is Kind.SLASH and one.value != two.value
     alone = kind_at(marks, place - 1) is not Kind.SLASH
-    return pair and alone and each.kind is Kind.EACH and bool({"side", "leg", "arm", "sides"} & set(each.text.split()))
+    sides = bool({"side", "leg", "arm", "sides"} & set(each.text.split())) or (each is not unit and each.text == "each")
+    return pair and alone and each.kind is Kind.EACH and sides
 
 
 def _on_each(marks: list[Mark]) -> list[Mark]:

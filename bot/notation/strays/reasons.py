@@ -85,8 +85,8 @@ def _tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
 
 
 _COUNTED = (Kind.REPS, Kind.METRES, Kind.SETS)
-_LEADING = frozenset(words("the a an my his her their that at only just had have for got get about after on with from of "
-                           "did do doing another last first next"))  # fmt: skip
+_LEADING = frozenset(words("the a an my his her their that at only just had have for got get about after on with from "
+                           "of did do doing another last first next"))  # fmt: skip
 """Words whose number or name is of the reason."""
 _LEADING_KINDS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.X, *_LISTED)
 
