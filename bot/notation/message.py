@@ -15,6 +15,7 @@ from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.efforts_named import rate_named, split_named
+from bot.notation.efforts_of_all import rate_of_all, split_of_all
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
@@ -175,6 +176,7 @@ class Reader:
         listed = with_named_entries(counted, record)
         steps = with_steps(all_targeted(draft, listed), record, draft.under_way())
         steps, named = split_named(steps)
+        steps, of_all = split_of_all(steps, record, draft.under_way())
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
         telling = with_same_times(with_same_twice(sided, record, draft.under_way()), record, draft.under_way())
@@ -197,6 +199,8 @@ class Reader:
                 rate_each(draft, each, piece)
         for one in named if draft.ask is None else ():
             rate_named(draft, one)
+        for every in of_all if draft.ask is None else ():
+            rate_of_all(draft, every)
         if draft.reports and not draft.is_decided:
             unread = unread or last_look(Looked(said, told, record, progress, unclear))
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))
