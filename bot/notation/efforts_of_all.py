@@ -1,4 +1,4 @@
-"""Efforts of every set, wherever they stand: `8 8 7 on the zerchers, all at rpe 8`, `2 in the tank on all of them: ...`.
+"""Efforts of every set, wherever they stand: `8 8 7 on the zerchers, all at rpe 8`, `2 in the tank on all of them`.
 
 Which sets these are is settled once they are bound, by where their words stand: behind a list the sets of its
 exercise, behind a comma or in a sentence of its own those of all exercises that have no effort yet, before a list what

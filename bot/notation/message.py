@@ -47,6 +47,7 @@ from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
+from bot.notation.side_pairs import with_side_pairs
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import closing, read_finish
 from bot.notation.skips.enough import with_enough
@@ -164,12 +165,13 @@ class Reader:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
         marks = with_paired(begun(marks), self.request.exercises)
-        said = marks = with_names_by_load(marks, record, draft.unit)
+        marks = with_other_side(with_names_by_load(marks, record, draft.unit), record.last())
+        said = marks = with_side_pairs(marks, record, draft.under_way())
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
-        marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
+        marks = with_contrasts(marks, record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
         counted = without_totals(without_announced(progress.marks), self.request.exercises)
         unclear = unclear_entry(counted, record)

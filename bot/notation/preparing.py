@@ -22,8 +22,8 @@ from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_continuations, without_denied_warmups
-from bot.notation.failed_sets import with_failed_sets
 from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
+from bot.notation.failed_sets import with_failed_sets
 from bot.notation.greeting import without_greeting
 from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
@@ -51,8 +51,8 @@ from bot.notation.skips.self_asked import with_self_asked
 from bot.notation.smileys import without_smileys
 from bot.notation.tagging import read_kinds
 from bot.notation.thinning import thinned
-from bot.notation.told_by_others import with_judged_efforts
 from bot.notation.tokens import Mark, read_marks
+from bot.notation.told_by_others import with_judged_efforts
 from bot.notation.trade import with_lone_names
 from bot.notation.weight_told import with_weight_told
 

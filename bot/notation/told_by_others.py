@@ -15,9 +15,9 @@ from bot.notation.wordlist import words
 
 _WHO = PEOPLE | frozenset(words("he she they coach pt spotters lifter someone somebody everyone"))
 _JUDGES = frozenset(words(
-    "says said say saying reckons reckoned reckon thinks thought think swears swore called calls call rated rates rate gave "
-    "gives give guessed guesses guess estimates estimated claims claimed judged judges figured figures told counted "
-    "insists insisted believes believed according"
+    "says said say saying reckons reckoned reckon thinks thought think swears swore called calls call rated rates rate "
+    "gave gives give guessed guesses guess estimates estimated claims claimed judged judges figured figures "
+    "told counted insists insisted believes believed according"
 ))  # fmt: skip
 _RATES = (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.LEFT, Kind.COULD, Kind.MORE, Kind.ANOTHER,
           Kind.EMPTY, Kind.FEELS)  # fmt: skip
