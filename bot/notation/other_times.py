@@ -222,6 +222,7 @@ def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
     turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
     mine = any(marks[i + 1].text.split()[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
+    mine = mine or marks[at - 1].text == "so"
     return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 

@@ -82,12 +82,16 @@ def _each_counted(marks: list[Mark]) -> list[Mark]:
         if mark.kind is not Kind.DROP or not (twice or two or text_at(marks, place) in _DOUBLED):
             continue
         at = past(marks, at + twice, Kind.FILL, Kind.COMMA, Kind.COLON, Kind.FOR)
-        joined = at + 1 + (kind_at(marks, at + 1) in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN))
+        counted = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)
+        joined = counted + (kind_at(marks, counted) in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN))
         end = joined + 1 + (kind_at(marks, joined + 1) is Kind.REPS)
         pair = kind_at(marks, at) is kind_at(marks, joined) is Kind.NUM
         if not pair or kind_at(marks, end) in _LOADED:
             continue
         led = text_at(marks, at - 1) in ("for", "of") or end > joined + 1
+        last = next((m.value for m in reversed(marks[: place - two]) if m.kind is Kind.NUM), None)
+        if not led and last is not None and (marks[at].value or 0) > last > (marks[joined].value or 0):
+            continue
         reps = [replace(mark, kind=Kind.REPS, text="reps", start=mark.end)] if led else []
         one, other = (replace(m, tight=False) for m in (marks[at], marks[joined]))
         drop = replace(mark, kind=Kind.DROP, text="drop")
