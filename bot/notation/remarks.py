@@ -1,7 +1,7 @@
 """Remarks joined to sets without a comma: `the kids were up all night so only 8`, `95x8 but the rack was taken`.
 
-A word that joins (`so`, `but`, `because`) between a remark and a set ends a sentence: what is told on one side then says
-nothing about the other. A remark tells no number, names no exercise or set, and changes nothing that is kept.
+A word that joins (`so`, `but`, `because`) between a remark and a set ends a sentence: what is told on one side then
+says nothing about the other. A remark tells no number, names no exercise or set, and changes nothing that is kept.
 """
 
 from collections.abc import Sequence
@@ -14,7 +14,8 @@ from bot.notation.wholes import is_whole, tells_sets
 from bot.notation.wordlist import words
 
 _BOUNDS = (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE)
-_JOINS = frozenset(words("so but because cos coz cuz cause bc since though tho although however yet still"))
+_REASONS = frozenset(words("because cos coz cuz cause bc since"))
+_JOINS = _REASONS | frozenset(words("so but though tho although however yet still"))
 _PLAIN = frozenset(
     (Kind.FILL, Kind.WORD, Kind.OTHERPERSON, Kind.WAS, Kind.GAP, Kind.TALKNUM, Kind.TO, Kind.AT, Kind.FOR, Kind.WITH,
      Kind.AND, Kind.ALL, Kind.NO, Kind.RIGHT, Kind.OTHERTIME, Kind.FEELS, Kind.HOURS, Kind.LASTSET)
@@ -71,6 +72,8 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
         while end < len(marks) and marks[end].kind not in _BOUNDS:
             end += 1
         before, after = marks[start:place], marks[place + 1 : end]
+        if marks[place].text in _REASONS and kind_at(marks, start - 1) in (Kind.COMMA, Kind.BREAK):
+            continue  # `80x7, just 7 cause i slept badly` tells one set
         if (is_remark(before) and _tells(after)) or (is_remark(after) and _tells(before) and is_whole(before)):
             out[place] = Mark(Kind.STOP, ".", marks[place].start, marks[place].end)
     return out
@@ -78,9 +81,10 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
 
 def is_remark(part: Sequence[Mark]) -> bool:
     """Whether a part says something that bears on no set: `the rack was taken`, `legs are like jelly`."""
-    part = part[_judged_from(part) :]
+    judged = _judged_from(part)
+    part = part[judged:]
     said = [w for m in part if m.kind is not Kind.LASTSET for w in m.text.split()]
-    tells = any(m.kind in _TELLING for m in part) or (bool(part) and part[0].kind is Kind.NO)
+    tells = judged > 0 or kind_at(part, 0) is Kind.NO or any(m.kind in _TELLING for m in part)
     return (
         len(said) > 1
         and tells
