@@ -18,10 +18,10 @@ _REASONS = frozenset(words("because cos coz cuz cause bc since"))
 _JOINS = _REASONS | frozenset(words("so but though tho although however yet still"))
 _PLAIN = frozenset(
     (Kind.FILL, Kind.WORD, Kind.OTHERPERSON, Kind.WAS, Kind.GAP, Kind.TALKNUM, Kind.TO, Kind.AT, Kind.FOR, Kind.WITH,
-     Kind.AND, Kind.ALL, Kind.NO, Kind.RIGHT, Kind.OTHERTIME, Kind.FEELS, Kind.HOURS, Kind.LASTSET)
+     Kind.AND, Kind.ALL, Kind.NO, Kind.RIGHT, Kind.OTHERTIME, Kind.FEELS, Kind.HOURS, Kind.MINUTES, Kind.LASTSET)
 )  # fmt: skip
 """Kinds that a remark is made of."""
-_TELLING = (Kind.WORD, Kind.OTHERPERSON, Kind.WAS, Kind.GAP, Kind.TALKNUM)
+_TELLING = (Kind.WORD, Kind.OTHERPERSON, Kind.WAS, Kind.GAP, Kind.TALKNUM, Kind.MINUTES, Kind.HOURS)
 _OF_SETS = frozenset(words("both each more again same rest left reps rep sets set one other others half except last"))
 """Words that say something of sets beside them."""
 
@@ -82,7 +82,7 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
 def is_remark(part: Sequence[Mark]) -> bool:
     """Whether a part says something that bears on no set: `the rack was taken`, `legs are like jelly`."""
     judged = _judged_from(part)
-    part = part[judged:]
+    part = _without_times(part[judged:])
     said = [w for m in part if m.kind is not Kind.LASTSET for w in m.text.split()]
     tells = judged > 0 or kind_at(part, 0) is Kind.NO or any(m.kind in _TELLING for m in part)
     return (
@@ -92,6 +92,12 @@ def is_remark(part: Sequence[Mark]) -> bool:
         and not _OF_SETS & set(said)
         and part[-1].kind not in (Kind.TO, Kind.AT, Kind.FOR, Kind.WITH)
     )
+
+
+def _without_times(part: Sequence[Mark]) -> list[Mark]:
+    """The part without its durations: `rested 3 min`, `slept 5 hours`."""
+    times = (Kind.MINUTES, Kind.HOURS)
+    return [m for i, m in enumerate(part) if not (m.kind is Kind.NUM and kind_at(part, i + 1) in times)]
 
 
 def _judged_from(part: Sequence[Mark]) -> int:

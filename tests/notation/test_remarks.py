@@ -1,7 +1,7 @@
-"""Remarks joined to sets by `so`, `but`, `and`, a dash or a laugh: the set beside is a new one, and nothing else.
+"""Remarks joined to sets by `so`, `but`, `and`, a dash or a laugh: the set beside is a new one, no more.
 
-What was (`that was easy so ...`) is how a set went, and puts none right. By construction: remarks times joins times sets,
-with a set kept before. Common practice, no source.
+What was (`that was easy so ...`) is how a set went, and puts none right. By construction: remarks, joins and sets, with
+a set kept before. Common practice, no source.
 """
 
 import pytest

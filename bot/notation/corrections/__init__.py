@@ -98,10 +98,11 @@ def _is_judged(piece: Sequence[Mark], cue: int, *, named: bool) -> bool:
 _NUMBERED = (Kind.NUM, Kind.BODY, Kind.CLOCK, Kind.EMPTY)
 _HENCE = frozenset(words("so then hence thus therefore"))
 _BEFORE_NUMBER = frozenset(words(
-    "actually really only just about like maybe roughly probably more exactly precisely around approx nearer "
-    "closer to at with for the a an all both my your our i think thought believe of in fact definitely clearly truly be been "
-    "supposed meant also too still well um uh erm er hmm on each per side done did got had by it me mine that this them "
-    "those these set sets rep reps even up there here today yes yeah no indeed sorry honestly tbh as is in total lol"
+    "actually really only just about like maybe roughly probably more exactly precisely around approx nearer",
+    "closer to at with for the a an all both my your our i think thought believe of in fact definitely clearly",
+    "truly be been supposed meant also too still well um uh erm er hmm on each per side done did got had by it me",
+    "mine that this them those these set sets rep reps even up there here today yes yeah no indeed sorry honestly",
+    "tbh as is in total lol",
 ))  # fmt: skip
 """Words between `was` and the number that it tells: `it was actually only 8`."""
 
