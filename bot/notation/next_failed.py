@@ -80,9 +80,16 @@ _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.SETS, Ki
 
 
 def told_last(marks: Sequence[Mark]) -> Decimal | None:
-    """The number that was told last."""
-    last = next((m for m in reversed(marks) if m.kind is Kind.NUM), None)
+    """The number that was told last, but for how many sets there were: `2 of squats`."""
+    told = (m for i, m in reversed(list(enumerate(marks))) if m.kind is Kind.NUM and not counts_sets(marks, i))
+    last = next(told, None)
     return None if last is None else last.parts[-1] if last.parts else last.value
+
+
+def counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """`2 of squats`, `2 sets`: how many sets, and no repetitions."""
+    named = text_at(marks, place + 1) == "of" and kind_at(marks, place + 2) in (Kind.NAME, Kind.WEAK)
+    return named or kind_at(marks, place + 1) in (Kind.SET, Kind.SETS)
 
 
 def _so_many(marks: list[Mark]) -> list[Mark]:

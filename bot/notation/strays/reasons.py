@@ -8,7 +8,7 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_BECAUSE = frozenset(words("because cause cus cos coz cuz bc bcs bcos bcuz becuz becuase becos since"))
+BECAUSE = frozenset(words("because cause cus cos coz cuz bc bcs bcos bcuz becuz becuase becos since"))
 _AS = frozenset(words("the my someone somebody all its it theres there they everyone we our im i gym some both your"))
 """Words after an `as` that gives a reason."""
 _OWN = frozenset(words("so but then"))
@@ -61,7 +61,7 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
         return following[0] in _AS and place > 0
     if mark.text == "as":
         return following[0] in _AS and place > 0
-    return mark.text in _BECAUSE
+    return mark.text in BECAUSE
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:
@@ -69,8 +69,22 @@ def _end(marks: Sequence[Mark], place: int) -> int:
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
         if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
             break
+        if at > place + 2 and heads_sets(marks, at):
+            break
         at += 1
     return at
+
+
+def heads_sets(marks: Sequence[Mark], at: int) -> bool:
+    """`because someone took the bench curls 30 for 12`: dictated without a mark, an exercise's whole set behind it."""
+    if marks[at].kind is not Kind.NAME or not marks[at].names or set(marks[at - 1].text.split()) & _LEADS:
+        return False
+    number = [m.kind for m in marks[at + 1 : at + 5] if m.kind not in (Kind.KG, Kind.LB, Kind.S)]
+    return number[:1] == [Kind.NUM] and number[1:3] in ([Kind.X, Kind.NUM], [Kind.FOR, Kind.NUM])
+
+
+_LEADS = frozenset(words("the a my his her their for of on with at to did do had have has doing was were is are and"))
+"""Words before a name that belongs to the reason: `because he had the rows 60x10`."""
 
 
 def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:
