@@ -101,11 +101,11 @@ def _name_failure(out: list[Mark], at: int) -> None:
 
 def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
     """`50x10 9, bailed on the third`: the set behind those told, where each had more repetitions than that."""
-    reps = _reps_told(marks, at)
+    reps = reps_told(marks, at)
     return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
 
 
-def _reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
+def reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
     """The repetitions told before a place, in its sentence since its name: those of the sets so far."""
     start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in (Kind.STOP, Kind.LINE, Kind.NAME)), 0)
     return [
@@ -224,7 +224,7 @@ def _tell_which(out: list[Mark], start: int, at: int, which: list[Mark]) -> int:
     before = start
     while kind_at(out, before - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.AND, Kind.FILL):
         before -= 1
-    told, done = _reps_told(out, before), (out[at + 1].value or 0) - 1
+    told, done = reps_told(out, before), (out[at + 1].value or 0) - 1
     number = int(which[0].value or 0) if which[0].kind is Kind.LABEL else 0
     again = done == told_last(out[:before]) and done + 1 >= EARLIEST_FAILED and number in (0, len(told))
     if again and not any(m.kind is Kind.NAME for m in which):

@@ -142,8 +142,8 @@ def asks_to_change(marks: Sequence[Mark], query: int) -> bool:
     return polite and any(
         (m.kind is Kind.MEANT and m.text.split()[:1] in (["can"], ["could"]))
         or m.kind is Kind.SCRAP
-        or (m.kind is Kind.MEANT and any(n.kind is Kind.NUM for n in marks[start:query]))
-        for m in marks[start:query]
+        or (m.kind is Kind.MEANT and any(n.kind is Kind.NUM for n in marks[place:query]))
+        for place, m in enumerate(marks[start:query], start)
     )
 
 

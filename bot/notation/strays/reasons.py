@@ -69,22 +69,26 @@ def _end(marks: Sequence[Mark], place: int) -> int:
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
         if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
             break
-        if at > place + 2 and heads_sets(marks, at):
+        if at > place + 2 and tells_of_sets(marks, at):
             break
         at += 1
     return at
 
 
-def heads_sets(marks: Sequence[Mark], at: int) -> bool:
-    """`because someone took the bench curls 30 for 12`: dictated without a mark, an exercise's whole set behind it."""
-    if marks[at].kind is not Kind.NAME or not marks[at].names or set(marks[at - 1].text.split()) & _LEADS:
-        return False
-    number = [m.kind for m in marks[at + 1 : at + 5] if m.kind not in (Kind.KG, Kind.LB, Kind.S)]
-    return number[:1] == [Kind.NUM] and number[1:3] in ([Kind.X, Kind.NUM], [Kind.FOR, Kind.NUM])
+def tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
+    """`because the 24 was taken fifteen reps four rounds get ups 12 kilos`: a counted set, another exercise's sets."""
+    following = marks[at + 1].kind if at + 1 < len(marks) else None
+    before = marks[at - 1]
+    free = before.text.split()[-1:] and before.text.split()[-1] not in _LEADING and before.kind not in _LEADING_KINDS
+    named = marks[at].kind is Kind.NAME and following in (Kind.NUM, Kind.BODY, Kind.ALL)
+    return bool(free) and (named or (marks[at].kind is Kind.NUM and following in _COUNTED))
 
 
-_LEADS = frozenset(words("the a my his her their for of on with at to did do had have has doing was were is are and"))
-"""Words before a name that belongs to the reason: `because he had the rows 60x10`."""
+_COUNTED = (Kind.REPS, Kind.METRES, Kind.SETS)
+_LEADING = frozenset(words("the a an my his her their that at only just had have for got get about after on with from "
+                           "of did do doing another last first next"))  # fmt: skip
+"""Words whose number or name is of the reason."""
+_LEADING_KINDS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.X, *_LISTED)
 
 
 def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:
