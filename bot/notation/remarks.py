@@ -39,11 +39,14 @@ def _is_of_talk(marks: Sequence[Mark], place: int, *, told: bool) -> bool:
     match mark.kind:
         case Kind.THEREST:  # `short rest`, `kept the rest short`: the time between sets
             return mark.text.endswith("rest") and (before in _HOW_LONG or text_at(marks, place + 1) in _HOW_LONG)
-        case Kind.SKIPPED:  # `had to wait for the bench`
-            return mark.text.endswith("wait") and kind_at(marks, place + 1) is Kind.FOR
+        case Kind.SKIPPED | Kind.SKIP:  # `had to wait for the bench`, `rdl felt off today`
+            waits = mark.text.endswith("wait") and kind_at(marks, place + 1) is Kind.FOR
+            return waits or (mark.text == "off today" and before in _HOW_IT_FELT)
         case Kind.NAME:
             waits = kind_at(marks, place - 2) is Kind.FOR and "wait" in text_at(marks, place - 3)
             return waits and before == "the" and not mark.names
+        case Kind.TALKNUM:  # `thrusts flew up`
+            return mark.text in ("flew", "flies") and text_at(marks, place + 1) == "up"
         case Kind.EMPTY:  # `90 felt like nothing`
             return mark.text == "nothing" and before == "like"
         case Kind.PLANNED:  # `8, as you said`: the coach's words beside numbers of one's own
@@ -57,6 +60,7 @@ def _is_of_talk(marks: Sequence[Mark], place: int, *, told: bool) -> bool:
 
 
 _HOW_LONG = frozenset(words("short long longer shorter brief tight good little extra decent proper more less minimal"))
+_HOW_IT_FELT = frozenset(words("felt feels feel feeling bit little was were seemed so very pretty kinda"))
 _AS_YOU_SAID = ("as you said", "like you said", "as you told me", "like you told me", "as discussed")
 
 
@@ -79,11 +83,50 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+def with_named_remarks(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks without what is remarked between a name and its sets: `rdl felt off today so 60x8` as `rdl: 60x8`."""
+    out: list[Mark] = []
+    place = 0
+    while place < len(marks):
+        mark = marks[place]
+        out.append(mark)
+        place += 1
+        starts = place == 1 or marks[place - 2].kind in _BOUNDS or marks[place - 2].text in _ARTICLES
+        if mark.kind is not Kind.NAME or len(mark.names) != 1 or not starts:
+            continue
+        join = next((i for i in range(place, min(len(marks), place + _FAR)) if _joins_name(marks, i)), 0)
+        end = next((i for i in range(join + 1, len(marks)) if marks[i].kind in _BOUNDS), len(marks))
+        if join and _is_remark_on_name(marks[place:join]) and _tells(marks[join + 1 : end]):
+            out.append(Mark(Kind.COLON, ":", marks[join].start, marks[join].end))
+            place = join + 1
+    return out
+
+
+_ARTICLES = frozenset(words("the my on and"))
+_FAR = 10
+"""Marks of a remark between a name and its sets."""
+
+
+def _joins_name(marks: Sequence[Mark], place: int) -> bool:
+    mark = marks[place]
+    dash = mark.kind is Kind.DASH and not mark.tight and not marks[min(place + 1, len(marks) - 1)].tight
+    return _joins(marks, place) or mark.kind is Kind.COMMA or dash or mark.text in ("anyway", "anyways", "lol")
+
+
+def _is_remark_on_name(part: Sequence[Mark]) -> bool:
+    """`felt off today`, `wasnt great`, `was better than last week`."""
+    said = [w for m in part if m.kind is not Kind.OTHERTIME for w in m.text.split()]
+    judges = bool(part) and (part[0].kind in (Kind.WAS, Kind.NOT) or text_at(part, 0) in _FELT | {"wasnt", "werent"})
+    return (
+        judges and len(said) > 1 and all(m.kind in (*_PLAIN, Kind.NOT) for m in part) and not _OF_SETS & set(said[1:])
+    )
+
+
 def is_remark(part: Sequence[Mark]) -> bool:
     """Whether a part says something that bears on no set: `the rack was taken`, `legs are like jelly`."""
     judged = _judged_from(part)
     part = _without_times(part[judged:])
-    said = [w for m in part if m.kind is not Kind.LASTSET for w in m.text.split()]
+    said = [w for m in part if m.kind not in (Kind.LASTSET, Kind.OTHERTIME) for w in m.text.split()]
     tells = judged > 0 or kind_at(part, 0) is Kind.NO or any(m.kind in _TELLING for m in part)
     return (
         len(said) > 1

@@ -11,7 +11,7 @@ from bot.notation.clauses import kind_at
 from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.questions import opens_question
-from bot.notation.remarks import is_remark, with_joined_remarks, with_plain_words
+from bot.notation.remarks import is_remark, with_joined_remarks, with_named_remarks, with_plain_words
 from bot.notation.strays.equipment import GONE
 from bot.notation.strays.people import with_people
 from bot.notation.strays.wordings import is_apology
@@ -36,7 +36,7 @@ _LEAST = 3
 
 def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a stop wherever talk and sets meet."""
-    out = _efforts_apart(with_joined_remarks(with_plain_words(marks)))
+    out = _efforts_apart(with_joined_remarks(with_named_remarks(with_plain_words(marks))))
     told = with_people(out)
     for place in range(len(out)):
         if _is_seam(told, place):

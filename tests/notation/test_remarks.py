@@ -63,6 +63,29 @@ def test_a_remark_behind_a_set_says_nothing_of_it(remark: str, join: str) -> Non
     assert (reading.skipped, reading.finished) == ((), False)
 
 
+ON_NAME = [
+    "felt heavy",
+    "felt off today",
+    "were brutal",
+    "flew up",
+    "are getting better",
+    "was better than last week",
+    "wasnt great",
+    "still feels awkward",
+]
+
+
+@pytest.mark.parametrize("join", [", ", " so did ", " but ", " - ", ", got ", " anyway "])
+@pytest.mark.parametrize("remark", ON_NAME)
+def test_a_remark_between_a_name_and_its_sets(remark: str, join: str) -> None:
+    """The sets are those of the exercise that is named, no more and no fewer."""
+    for told, counts in (("18x9", (9,)), ("18 for 9", (9,)), ("18kg x 9, 8, 8", (9, 8, 8)), ("18: 9 9 8", (9, 9, 8))):
+        reading = _read(f"splits {remark}{join}{told}")
+        stored = [f"Split Squat#{n} 18x{count}" for n, count in enumerate(counts, 1)]
+        assert (reading.ask, reading.performed) == (None, rows(*stored)), (remark, join, told)
+        assert (reading.replaces, reading.skipped, reading.finished, reading.question) == ((), (), False, False)
+
+
 @pytest.mark.parametrize(
     ("text", "key"),
     [
