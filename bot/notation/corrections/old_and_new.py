@@ -60,6 +60,7 @@ class _Said:
     plain: list[_Value] = field(default_factory=list)
     olds: list[_Value] = field(default_factory=list)
     cues: set[Kind] = field(default_factory=set)
+    drops: bool = False
 
 
 def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
@@ -129,9 +130,14 @@ def _plain(clause: list[Mark], request: Request, *, goes_on: bool = False) -> li
     cued = follows or bool(said.cues & set(_STRONG)) or _is_told(said, exercise, request)
     if new is None or (old is None and not cued):
         return None
-    chosen = said.which.sets if said.which is not None else _with_old(rows, old)
+    stages = (Stage.DROP,) if said.drops else (Stage.WORK, Stage.DROP)
+    of_drop = [p for p in rows if p.stage is Stage.DROP]
+    if said.which is not None:
+        chosen = said.which.sets
+    else:
+        chosen = _with_old(of_drop[-1:] if said.drops else rows, old)
     staged = [[p for p in rows if p.set == n] for n in chosen]
-    stage, counts = _what(staged, new, old)
+    stage, counts = _what(staged, new, old, stages)
     if not chosen or stage is None:
         return None
     helped = counts is False and _helped(staged)
@@ -181,7 +187,11 @@ def _read(clause: Sequence[Mark], stored: Sequence[int]) -> _Said | None:
             said.name = mark
             at += 1
             continue
-        denies = mark.kind in (Kind.NOT, Kind.INSTEAD, Kind.WROTE)
+        if mark.kind is Kind.DROP and mark.text.split()[-1] in ("drop", "set"):
+            said.drops = True
+            at += 1
+            continue
+        denies = mark.kind in (Kind.NOT, Kind.INSTEAD, Kind.WROTE, Kind.NO)
         led = denies and kind_at(clause, at + 1) in (Kind.WITH, Kind.AT)
         value = _value_at(clause, at + denies + led)
         if denies:
@@ -267,12 +277,12 @@ def _was_load(row: Performed, value: _Value) -> bool:
 
 
 def _what(
-    staged: Sequence[Sequence[Performed]], new: _Value, old: _Value | None
+    staged: Sequence[Sequence[Performed]], new: _Value, old: _Value | None, stages: Sequence[Stage]
 ) -> tuple[Stage | None, bool | None]:
     """The stage that is put right, and whether repetitions (`None`: not said); no stage where the old value is none."""
-    if old is None:
-        return Stage.WORK, True if new.counts else False if new.loads else None
-    for stage in (Stage.WORK, Stage.DROP):
+    if old is None and all(any(p.stage is stages[0] for p in one) for one in staged):
+        return stages[0], True if new.counts else False if new.loads else None
+    for stage in stages if old is not None else ():
         rows = [[p for p in one if p.stage is stage] for one in staged]
         if not all(rows):
             continue
