@@ -75,7 +75,9 @@ def _next_set(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM]
     told = bool(numbers) and numbers[-1] == len(piece) - 1 and not any(m.kind in (Kind.SET, Kind.ORD) for m in piece)
     kinds = [m.kind for m in marks[place + 1 : place + 4] if m.kind is not Kind.FILL]
-    return told and kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.SAME], [Kind.NUM], [Kind.SAMEREPS], [Kind.SAMELOAD])
+    return (
+        told and kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.SAME], [Kind.NUM], [Kind.SAMEREPS], [Kind.SAMELOAD])
+    )
 
 
 def _was_tried(piece: Sequence[Mark]) -> bool:

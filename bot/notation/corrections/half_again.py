@@ -39,7 +39,7 @@ def told_at_once(marks: Sequence[Mark]) -> list[Mark]:
 
 
 def _again(marks: Sequence[Mark], place: int) -> int:
-    """Where the number is told again that stands alone at a place, with what belongs to it behind; 0 where it is not."""
+    """Where the number is told again that stands alone at a place; 0 where it is not."""
     at = place + 1 + (kind_at(marks, place + 1) in _UNITS)
     cued = False
     end = min(len(marks), place + _FAR)

@@ -25,7 +25,9 @@ _JUDGED = frozenset(words(
     "occupied unavailable ambitious scary far",
 ))  # fmt: skip
 """What is said of a load that was left, behind it."""
-_UNABLE = frozenset(words("couldnt cant cannot didnt dont wouldnt wasnt couldn never unable without swapped dropped ditched"))
+_UNABLE = frozenset(
+    words("couldnt cant cannot didnt dont wouldnt wasnt couldn never unable without swapped dropped ditched")
+)
 _WANTED = frozenset(words("wanted aimed hoped aiming hoping planned"))
 _NOW = (["this", "time"], ["this", "one"], ["this", "set"], ["today"], ["again"])
 _SHORT = 10
@@ -56,7 +58,13 @@ def _without_now(out: list[Mark], start: int, end: int) -> None:
     """Makes `200 for this one, 12 reps` `200 x 12 reps`: the set that is told, and no count of it."""
     for at in range(start, end - 1):
         then = at + 2 + (at + 2 < end and out[at + 2].kind is Kind.COMMA)
-        this = out[at].kind in (Kind.FOR, Kind.AT) and out[at + 1].text in ("this one", "this set", "this", "now", "today")
+        this = out[at].kind in (Kind.FOR, Kind.AT) and out[at + 1].text in (
+            "this one",
+            "this set",
+            "this",
+            "now",
+            "today",
+        )
         if this and then < end and out[then].kind is Kind.NUM:
             out[at] = replace(out[at], kind=Kind.X, text="x")
             out[at + 1 : then] = [replace(m, kind=Kind.FILL) for m in out[at + 1 : then]]
@@ -107,9 +115,12 @@ def _is_left(before: Sequence[str], between: Sequence[str]) -> bool:
 
 
 def _moved(before: Sequence[Mark]) -> bool:
-    """`changed it to 170 for this one`, `had to change to 170`: to what the load was changed for the set that is told."""
+    """`changed it to 170 for this one`, `had to change to 170`: the load of the set that is told."""
     said = _words(before)
-    past = said[:1] in (["changed"], ["switched"], ["swapped"]) or said[:3] in (["had", "to", "change"], ["had", "to", "switch"])
+    past = said[:1] in (["changed"], ["switched"], ["swapped"]) or said[:3] in (
+        ["had", "to", "change"],
+        ["had", "to", "switch"],
+    )
     return past and said[-1:] == ["to"]
 
 

@@ -18,7 +18,9 @@ from bot.training.report import Performed, SetKey, Stage
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _STAGES = {Kind.DROP: Stage.DROP, Kind.DROPPED: Stage.DROP, Kind.MINI: Stage.MINI}
 _TAKING = (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED, Kind.UNDONE, Kind.NO)
-_NEVER = frozenset(words("never didnt scrap scratch delete remove cancel forget ignore undo erase bin take not no wasnt"))
+_NEVER = frozenset(
+    words("never didnt scrap scratch delete remove cancel forget ignore undo erase bin take not no wasnt")
+)
 _PASSED = (Kind.FILL, Kind.COMMA, Kind.WAS, Kind.AT, Kind.WITH, Kind.OTHERTIME, Kind.DONE, Kind.SORRY, Kind.LASTSET,
            Kind.LASTREP, Kind.SET, Kind.NAME, Kind.DASH, Kind.FOR, Kind.AND, Kind.X, Kind.NUM, Kind.WORD,
            *_TAKING, *_STAGES)  # fmt: skip

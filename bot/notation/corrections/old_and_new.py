@@ -1,6 +1,6 @@
-"""What stored sets really were, in any order of words: `190 not 180 on the last two`, `i wrote 180 for set 1, it was 190`.
+"""What stored sets were, in any order of words: `190 not 180 on the last two`, `i wrote 180 for set 1, it was 190`.
 
-A small closed grammar: which stored sets, what they were, what not, and words that say nothing more. Only a clause whose
+A small closed grammar: which stored sets, what they were, what not, and words that say no more. Only a clause whose
 every word has its place is read so, and only where what it was not is what these sets are stored with; it is then put
 as their numbers, and what they were. Everything else is left to the other rules of this room.
 """
@@ -132,10 +132,8 @@ def _plain(clause: list[Mark], request: Request, *, goes_on: bool = False) -> li
         return None
     stages = (Stage.DROP,) if said.drops else (Stage.WORK, Stage.DROP)
     of_drop = [p for p in rows if p.stage is Stage.DROP]
-    if said.which is not None:
-        chosen = said.which.sets
-    else:
-        chosen = _with_old(of_drop[-1:] if said.drops else rows, old)
+    named = None if said.which is None else said.which.sets
+    chosen = _with_old(of_drop[-1:] if said.drops else rows, old) if named is None else named
     staged = [[p for p in rows if p.set == n] for n in chosen]
     stage, counts = _what(staged, new, old, stages)
     if not chosen or stage is None:
@@ -146,8 +144,8 @@ def _plain(clause: list[Mark], request: Request, *, goes_on: bool = False) -> li
 
 
 def _is_told(said: _Said, exercise: str, request: Request) -> bool:
-    """Whether `set 2 was 190` can only be of a set that is stored: one that is named by its number, of the exercise that
-    is named or under way.
+    """Whether `set 2 was 190` can only be of a stored set: one that is named by its number, of the exercise that is
+    named or under way.
     """
     planned = next(len(e.sets) for e in request.exercises if e.name == exercise)
     stored = {p.set for p in request.done if p.exercise == exercise}
@@ -273,7 +271,7 @@ def _was(row: Performed, value: _Value) -> bool:
 
 def _was_load(row: Performed, value: _Value) -> bool:
     load = None if row.load is None else row.load.amount
-    return not value.counts and load is not None and (load == value.amount or -load == value.amount)
+    return not value.counts and load is not None and value.amount in (load, -load)
 
 
 def _what(
@@ -282,7 +280,9 @@ def _what(
     """The stage that is put right, and whether repetitions (`None`: not said); no stage where the old value is none."""
     if old is None and all(any(p.stage is stages[0] for p in one) for one in staged):
         return stages[0], True if new.counts else False if new.loads else None
-    for stage in stages if old is not None else ():
+    if old is None:
+        return None, None
+    for stage in stages:
         rows = [[p for p in one if p.stage is stage] for one in staged]
         if not all(rows):
             continue

@@ -1,4 +1,4 @@
-"""Words that name stored sets: `the last two`, `both press sets`, `sets 2 and 3`, `the first and last`, `all three dips`.
+"""Words that name stored sets: `the last two`, `both press sets`, `sets 2 and 3`, `the first and last`, `all dips`.
 
 A small grammar: it knows which sets of the exercise are stored, and names none where the words do not fit them.
 """
