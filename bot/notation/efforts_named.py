@@ -77,7 +77,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         if mark.kind is Kind.NAME:
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
         led = not told and not any(m.kind in (Kind.NUM, Kind.PLANNED) for m in out[:at])
-        if (told or led) and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
+        if (told or led) and (_sets_at(out, at) is not None or effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
             heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)
@@ -115,7 +115,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         excepted = bool(found) and kind_at(piece, at - 1) in _BUT
         sets = _sets_at(piece, at)
         place = _past(piece, sets.end if sets is not None else at, (*_LITTLE, Kind.COMMA) if excepted else _LITTLE)
-        effort = _effort_at(piece, place, word)
+        effort = effort_at(piece, place, word)
         if effort is None:
             break
         word, stop = effort.word, effort.end
@@ -130,7 +130,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         found.append((sets, effort.left, (piece[effort.start].start, piece[effort.end - 1].end)))
         at = end = stop
         apart = _past(piece, stop, (*_LITTLE, Kind.COMMA, Kind.WORD)) if sets.but_last else at
-        last = _effort_at(piece, apart, word) if sets.but_last else None
+        last = effort_at(piece, apart, word) if sets.but_last else None
         if last is not None:
             span = (piece[last.start].start, piece[last.end - 1].end)
             found.insert(0, (_Sets(None, 1, False, apart), last.left, span))
@@ -138,7 +138,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
     return found, end
 
 
-def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
+def effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
     """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
     kind, start = kind_at(piece, at), at
     none = word is Kind.RIR and text_at(piece, at) in NOTHING and kind_at(piece, at + 1) in (*_LITTLE, *_ENDS)
@@ -197,7 +197,7 @@ def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
 
 def _all_but(piece: Sequence[Mark], at: int) -> bool:
     """The `all` of `all @7 except the last @8`: all sets, of which some are told apart behind it."""
-    effort = _effort_at(piece, _past(piece, at + 1, _LITTLE), None)
+    effort = effort_at(piece, _past(piece, at + 1, _LITTLE), None)
     return effort is not None and _excepts(piece, effort.end)
 
 

@@ -10,7 +10,7 @@ from decimal import Decimal
 from bot.notation.bounds import EARLIEST_FAILED
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.next_failed import told_last
+from bot.notation.next_failed import counts_sets, told_last
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -50,13 +50,20 @@ def _leave_uncounted(out: list[Mark]) -> None:
     for at, mark in enumerate(out):
         value = mark.value or 0
         rep = mark.kind is Kind.ORD and value >= EARLIEST_FAILED and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
-        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[max(0, at - _FAR) : at]):
+        near = range(max(0, at - _FAR), at)
+        if not rep or not any(out[i].value == value - 1 and _counts_reps(out, i) for i in near):
             continue
         last = min(len(out), at + _FAR)
         end = next((i for i in range(at, last) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), last)
         taken = any(m.kind in (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED) for m in out[at:end])
         if taken and not any(m.kind in (Kind.NUM, Kind.FAILED) or m.text in _MISSED for m in out[at:end]):
             out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
+
+
+def _counts_reps(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number may be repetitions: not that of `2 of squats`, `2 squats done`."""
+    named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+    return marks[place].kind is Kind.NUM and not named and not counts_sets(marks, place)
 
 
 def _name_failure(out: list[Mark], at: int) -> None:
@@ -94,11 +101,11 @@ def _name_failure(out: list[Mark], at: int) -> None:
 
 def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
     """`50x10 9, bailed on the third`: the set behind those told, where each had more repetitions than that."""
-    reps = _reps_told(marks, at)
+    reps = reps_told(marks, at)
     return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
 
 
-def _reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
+def reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
     """The repetitions told before a place, in its sentence since its name: those of the sets so far."""
     start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in (Kind.STOP, Kind.LINE, Kind.NAME)), 0)
     return [
@@ -217,7 +224,7 @@ def _tell_which(out: list[Mark], start: int, at: int, which: list[Mark]) -> int:
     before = start
     while kind_at(out, before - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.AND, Kind.FILL):
         before -= 1
-    told, done = _reps_told(out, before), (out[at + 1].value or 0) - 1
+    told, done = reps_told(out, before), (out[at + 1].value or 0) - 1
     number = int(which[0].value or 0) if which[0].kind is Kind.LABEL else 0
     again = done == told_last(out[:before]) and done + 1 >= EARLIEST_FAILED and number in (0, len(told))
     if again and not any(m.kind is Kind.NAME for m in which):

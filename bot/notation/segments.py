@@ -14,6 +14,8 @@ from bot.notation.wordlist import words
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
 _MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
+_OPENS_AFTER = (Kind.LINE, Kind.STOP)
+"""What ends before a bare `after`, which means `after that`: `cleans all done. After squat 95 kg 6, 5`."""
 _LOADS = (Kind.KG, Kind.LB, Kind.ASSIST, Kind.ADDED, Kind.HAND)
 _OF_A_SET = (Kind.X, Kind.FOR, Kind.REPS, Kind.TIMES, Kind.SAME, Kind.NAME)
 _NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
@@ -210,18 +212,6 @@ def _is_inside(piece: Sequence[Mark], place: int) -> bool:
     )
 
 
-def shared_marks(segments: list[Segment]) -> list[Segment]:
-    """Names joined by `and` share what follows the last: `squat and bench as planned`."""
-    out = list(segments)
-    for place in range(len(out) - 2, -1, -1):
-        one, two = out[place], out[place + 1]
-        joined = bool(one.marks) and one.marks[-1].kind is Kind.AND and len(one.marks) == 1
-        planned = any(m.kind is Kind.PLANNED for m in two.marks) and not any(m.kind is Kind.NUM for m in two.marks)
-        if one.name is not None and two.name is not None and joined and planned:
-            out[place] = Segment(one.name, two.marks)
-    return out
-
-
 def unshared(segments: Sequence[Segment]) -> Mark | None:
     """A name whose sets are not told apart from the next one's: `leg curl and extension 40x12 and 50x12`."""
     for one, two in pairwise(segments):
@@ -255,6 +245,8 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     following = piece[place + 1].kind if place + 1 < len(piece) else None
     before = piece[place - 1] if place else None
     if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
+        if before.text == "after" and following is Kind.NUM and (place == 1 or piece[place - 2].kind in _OPENS_AFTER):
+            return True
         return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
     if mark.kind is Kind.WEAK:
         after = piece[place + 2].kind if place + 2 < len(piece) else None
