@@ -40,6 +40,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         if _moves_on(pieces[-1], marks, place):
             pieces.append([])
             continue
+        if _next_set(pieces[-1], marks, place):
+            pieces.append([])
         if mark.kind is Kind.SCRAP and _is_of_target(pieces[-1]):
             pieces[-1].append(mark)
             continue
@@ -64,6 +66,18 @@ def _moves_on(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     whole = any(m.kind in (Kind.X, Kind.FOR) for m in piece) or sum(m.kind is Kind.NUM for m in piece) > 1
     following = [m for m in marks[place + 1 : place + 5] if m.kind is not Kind.FILL][:2]
     return whole and [m.kind for m in following] == [Kind.NAME, Kind.NUM]
+
+
+def _next_set(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`set 2 180x11 no actually 10 set 3 same as set 2`: after a correction, the next set by its number."""
+    if marks[place].kind is not Kind.SET or not piece or piece[0].kind not in (Kind.SORRY, Kind.MEANT, Kind.NO):
+        return False
+    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM]
+    told = bool(numbers) and numbers[-1] == len(piece) - 1 and not any(m.kind in (Kind.SET, Kind.ORD) for m in piece)
+    kinds = [m.kind for m in marks[place + 1 : place + 4] if m.kind is not Kind.FILL]
+    return (
+        told and kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.SAME], [Kind.NUM], [Kind.SAMEREPS], [Kind.SAMELOAD])
+    )
 
 
 def _was_tried(piece: Sequence[Mark]) -> bool:

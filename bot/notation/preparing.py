@@ -18,6 +18,10 @@ from bot.notation.beside_hurt import (
 from bot.notation.clauses import part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed, without_opinions
+from bot.notation.corrections.half_again import told_at_once
+from bot.notation.corrections.load_left import without_left
+from bot.notation.corrections.no_drop import with_drops
+from bot.notation.corrections.old_and_new import old_and_new
 from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
@@ -84,7 +88,8 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))
     ended = with_set_ends(missed, request.exercises)
     ended = with_shortfalls(ended, request.exercises)
-    said = with_lost_counts(with_set_apart(ended))
+    said = told_at_once(with_lost_counts(with_set_apart(ended)))
+    said = old_and_new(without_left(with_drops(said, request), request), request)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at

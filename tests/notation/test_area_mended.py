@@ -357,3 +357,40 @@ PUT_RIGHT = [
 def test_a_value_put_right_is_that_of_its_set(done: str, text: str, told: str, replaced: str) -> None:
     """An effort's old value is none of a set; a number by its words, else by what is plausible."""
     _check(_read(text, done), told, replaced)
+
+
+CUTS = "".join(f"sq{n} 100x{r}; " for n, r in enumerate((5, 5, 4), 1))
+WHICH = [("the last two", (2, 3)), ("all three", (1, 2, 3)), ("sets 1 and 2", (1, 2)), ("the first and last", (1, 3)),
+         ("set 2", (2,)), ("the third one", (3,))]  # fmt: skip
+WORDED = ["{} was 95 not 100", "95 instead of 100 for {}", "the 100 on {} should be 95",
+          "i wrote 100 for {} but it was 95",
+          "change {} to 95", "i did 95 not 100 on {}, sorry", "{} i used 95 not 100"]  # fmt: skip
+
+
+@pytest.mark.parametrize(("which", "worded"), list(product(WHICH, WORDED)))
+def test_stored_sets_are_put_right_in_any_order_of_words(which: tuple[str, tuple[int, ...]], worded: str) -> None:
+    """Which sets, what they were and what not may stand anywhere; what was not corrected stays."""
+    told = "; ".join(f"sq{n} 95x{(5, 5, 4)[n - 1]}" for n in which[1])
+    _check(_read(worded.format(which[0]), CUTS), told, " ".join(f"sq{n}" for n in which[1]))
+
+
+BESIDE = ["set 1 was 95 not 100, and the one i've just done is 100x4",
+          "i wrote 100 for set 1 but it was 95. set 4 100x4",
+          "two things, set 1 was 95, and i forgot the last: 100x4"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", BESIDE)
+def test_a_correction_ends_where_a_whole_set_is_told(text: str) -> None:
+    """The correction ends where a whole set is told."""
+    _check(_read(text, CUTS), "sq1 95x5; sq4 100x4", "sq1")
+
+
+NEW = ["100 was too heavy so took the 95 for this one, 4 reps", "couldnt do 100, went 95 for 4",
+       "not 100 this time, 95x4",
+       "went from 100 to 95 for 4", "only count the second try: 95x4", "squat 90.. no wait 95, 4"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", NEW)
+def test_a_load_that_was_left_corrects_nothing(text: str) -> None:
+    """What was not lifted, and why, tells nothing of the sets before."""
+    _check(_read(text, CUTS), "sq4 95x4", "")

@@ -7,7 +7,7 @@ not corrected. Which number is meant is told by the old value where it is said, 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.notation.answer import AskKind
+from bot.notation.answer import AskKind, Source
 from bot.notation.atoms import Counts
 from bot.notation.context import Context
 from bot.notation.corrections.continued import which_continuation, with_continuations, with_one_changed
@@ -128,6 +128,8 @@ def _of_number_before(ways: list[Values], record: Record, piece: Sequence[Mark],
     told = [t for t in record.told if (t.row.exercise, t.row.set) == key]
     if not told or told[-1].grounds.reps.at is None or told[-1].grounds.load.at is None:
         return []
+    if told[-1].grounds.load.source is not Source.SAID:
+        return counted
     return counted if told[-1].grounds.reps.at > told[-1].grounds.load.at else []
 
 

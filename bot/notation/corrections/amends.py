@@ -10,6 +10,7 @@ from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
 from bot.notation.corrections.listed_again import list_again, tells_list_again
+from bot.notation.corrections.no_drop import take_drop_back
 from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
@@ -59,6 +60,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         if draft.record.last() is not None or other is not None:
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE if other is not None else AskKind.WHICH_SET, *at))
         return [] if draft.ask is not None else piece
+    if scraps and take_drop_back(piece, draft.record, place) is not None:
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return []
     anew = sets_anew(draft, piece)
     if anew is not None:
         return anew

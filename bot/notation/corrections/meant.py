@@ -91,7 +91,7 @@ def _both_sides(marks: Sequence[Mark]) -> tuple[tuple[Side, int, Span], ...]:
 def _loaded(amount: Amount, shaped: Sequence[Mark]) -> Amount:
     """The number of `was with 10`, `were at 10` as a load."""
     behind = any(
-        m.kind is Kind.WAS and m.text.split()[-1] in ("with", "at") and after.start == amount.start
+        m.kind in (Kind.WAS, Kind.MEANT) and m.text.split()[-1] in ("with", "at") and after.start == amount.start
         for m, after in pairwise(shaped)
         if m.text
     )

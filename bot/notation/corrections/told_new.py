@@ -1,6 +1,7 @@
 """What sounds like a correction and tells of a set to come: `set 2 was nine` where set 2 is open, `the next was 9`."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
@@ -31,13 +32,24 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     cue = next(i for i, m in enumerate(piece) if m.kind is Kind.WAS)
     if {w for m in piece[:cue] for w in m.text.split()} & _COMING:
         return True
-    if _is_rated_whole(piece, record):
+    if _is_rated_whole(piece, record) or _is_just_done(piece[:cue], piece[cue:], record):
         return True
     if any(said_words[i : i + 2] in _NOW for i in range(len(said_words))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
 
 
+def _is_just_done(before: Sequence[Mark], behind: Sequence[Mark], record: Record) -> bool:
+    """`the one i've just done is 270 for 9`: a whole set, with words for what was done this moment."""
+    said = [w for m in before for w in m.text.split()]
+    just = any(a == "just" and b in _DONE for a, b in pairwise(said))
+    kinds = [m.kind for m in behind if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    whole = any(kinds[i : i + 3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+                for i in range(len(kinds)))  # fmt: skip
+    return just and whole and bool(_opens([*before, *behind], record))
+
+
+_DONE = frozenset(words("did done finished completed had got racked"))
 _RATES = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.COULD, Kind.MORE)
 
 
