@@ -21,9 +21,11 @@ _LITTLE = (*_LINKS, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.DASH, Kind.SET, Kind.
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AND, Kind.THEN, Kind.CLOSE, Kind.QUERY, Kind.DASH)
 _TALK = (Kind.WORD, Kind.FILL, Kind.GAP, Kind.AT, Kind.WITH, Kind.WAS, Kind.EMPTY, Kind.FAILED, Kind.SKIPPED, Kind.NOT,
          Kind.FOR, Kind.LEFT)  # fmt: skip
-_SAYING = (Kind.WORD, Kind.FILL, Kind.EMPTY, Kind.FAILED, Kind.SKIP, Kind.SKIPPED)
+_SAYING = (Kind.WORD, Kind.FILL, Kind.EMPTY, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.TALKNUM)
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
 _RISING = frozenset(words("come came go went move moved up happen rise lock budge left"))
+_HALTED = frozenset(words("stalled died stopped bailed got gave lost"))
+"""Words with which `at 7` counts what was done: `stalled at 7`."""
 _FAR = 6
 
 
@@ -141,6 +143,9 @@ def _failure_at(marks: Sequence[Mark], at: int) -> _Failure | None:
     rep = at + 1
     while kind_at(marks, rep) in (*_LINKS, Kind.REPS) and rep < at + _FAR:
         rep += 1
+    leading = {w for m in marks[at:rep] for w in m.text.split()}
+    if "after" in leading or ("at" in leading and leading & _HALTED and kind_at(marks, rep) is Kind.NUM):
+        return None
     if not (_is_rep(marks, rep, Kind.ORD) or _is_rep(marks, rep, Kind.NUM)):
         return None
     end = rep + 1 + (kind_at(marks, rep + 1) is Kind.REPS)

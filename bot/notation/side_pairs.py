@@ -37,6 +37,8 @@ class _Told:
     side: Side
     count: Mark
     side_mark: Mark
+    failed: bool = False
+    """Whether the repetition behind these failed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,9 +104,10 @@ _GOT = ("got", "did", "made", "had")
 
 def _put_pair(out: list[Mark], pair: _Pair, number: int) -> int:
     """Puts a pair in its form, its load and its label before it; where to go on."""
-    said = [*_said(pair.one), *_said(pair.two)]
+    said = [*_said(pair.one), *_said(pair.two), *_failing(pair.one), *_failing(pair.two)]
     _drop_other(out, pair.start)
-    between = [m for m in out[pair.start : pair.end] if m.kind is Kind.WAS or m.text in _GOT]
+    corrects = number > 1 and kind_at(out, pair.start - 1) is not Kind.NAME
+    between = [m for m in out[pair.start : pair.end] if m.kind is Kind.WAS or (corrects and m.text in _GOT)]
     led = _was(out[pair.start]) or between[:1]
     out[pair.start : pair.end] = [*led, *said]
     start = _beside_load(out, pair.start)
@@ -121,6 +124,14 @@ def _said(told: _Told) -> list[Mark]:
         told.count,
         Mark(Kind.REPS, "reps", told.count.end, told.count.end),
     ]
+
+
+def _failing(told: _Told) -> list[Mark]:
+    """The `right failed the 9th` of one side: an effort of that side alone."""
+    if not told.failed:
+        return []
+    comma = Mark(Kind.COMMA, ",", told.count.start, told.count.start)
+    return [comma, _said(told)[0], Mark(Kind.EMPTY, "to failure", told.count.start, told.count.end)]
 
 
 def _beside_load(out: list[Mark], at: int) -> int:
@@ -177,12 +188,16 @@ def _one_at(marks: Sequence[Mark], at: int, *, side_first: bool) -> tuple[_Told,
     link = _past(marks, at + 1) if not side_first or kind_at(marks, at + 1) is not Kind.AND else at + 1
     first, second = (at, link) if side_first else (link, at)
     side, count = _side_at(marks, first), _count_at(marks, second)
+    failed = side_first and kind_at(marks, link) is Kind.FAILED and kind_at(marks, link + 1) is Kind.ORD
+    if failed:
+        done = (marks[link + 1].value or Decimal(1)) - 1
+        count, link = replace(marks[link + 1], kind=Kind.NUM, text=str(done), value=done), link + 1
     if side is None or count is None or any(m.kind is Kind.AND for m in marks[at:link]):
         return None
     end = link + 1
     while text_at(marks, end) in _LIMBS - {"but", "only", "just"} or kind_at(marks, end) in (Kind.REPS, Kind.CLOSE):
         end += 1
-    return _Told(side, count, marks[first]), end
+    return _Told(side, count, marks[first], failed), end
 
 
 def _named_pair(marks: Sequence[Mark], at: int) -> _Pair | None:
@@ -214,7 +229,7 @@ def _goes_on(marks: Sequence[Mark], at: int) -> bool:
     return counted or kind_at(marks, link) is Kind.ALL or kind_at(marks, at) in _OF_NUMBER
 
 
-_OF_NUMBER = (Kind.X, Kind.KG, Kind.LB, Kind.RPE, Kind.RIR, Kind.TANK)
+_OF_NUMBER = (Kind.X, Kind.KG, Kind.LB, Kind.TANK)
 
 
 def _next_side(marks: Sequence[Mark], at: int) -> int:
