@@ -14,6 +14,8 @@ from bot.notation.wordlist import words
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
 _MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
+_OPENS_AFTER = (Kind.LINE, Kind.STOP)
+"""What ends before a bare `after`, which means `after that`: `cleans all done. After squat 95 kg 6, 5`."""
 _LOADS = (Kind.KG, Kind.LB, Kind.ASSIST, Kind.ADDED, Kind.HAND)
 _OF_A_SET = (Kind.X, Kind.FOR, Kind.REPS, Kind.TIMES, Kind.SAME, Kind.NAME)
 _NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
@@ -255,6 +257,8 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     following = piece[place + 1].kind if place + 1 < len(piece) else None
     before = piece[place - 1] if place else None
     if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
+        if before.text == "after" and following is Kind.NUM and (place == 1 or piece[place - 2].kind in _OPENS_AFTER):
+            return True
         return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
     if mark.kind is Kind.WEAK:
         after = piece[place + 2].kind if place + 2 < len(piece) else None

@@ -358,9 +358,10 @@ def _opens_sets(marks: Sequence[Mark], place: int) -> bool:
         return named and [m.kind for m in marks[at : at + 2]] in ([Kind.COLON, Kind.NUM], [Kind.COMMA, Kind.NUM])
     if before is None or before.kind is not Kind.WORD or before.text in _TALKY:
         return False
-    listed = [m.kind for m in marks[place + 1 : place + 5]]
+    listed = [m.kind for m in marks[place + 1 : place + 4]]
     links = (Kind.COMMA, Kind.AND)
-    return len(listed) == 4 and listed[0] in links and listed[2] in links and listed[1] == listed[3] == Kind.NUM
+    goes_on = listed[2:] == [] or listed[2] in (*links, *EDGES)
+    return len(listed) > 1 and listed[0] in links and listed[1] is Kind.NUM and goes_on
 
 
 _OWN = ("so", "but", "then")

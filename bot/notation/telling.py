@@ -43,10 +43,28 @@ def is_substitute(piece: Sequence[Mark]) -> bool:
         if mark.kind is Kind.INSTEAD:
             following = [m.kind for m in piece[place + 1 : place + 3]]
             if following[:1] != [Kind.NUM] and following not in ([Kind.PLUS, Kind.NUM], [Kind.DASH, Kind.NUM]):
-                return any(m.kind is Kind.NAME for m in piece)
+                return any(m.kind is Kind.NAME for m in piece) and not _is_of_load(piece, place)
         elif mark.text == "no" and _is_lacking(piece, place):
             return True
     return False
+
+
+def _is_of_load(piece: Sequence[Mark], place: int) -> bool:
+    """`skulls felt bad so did 50 for 12 instead`: another load of the one exercise that is named."""
+    start = place
+    while start and piece[start - 1].kind in _OF_SET:
+        start -= 1
+    names = [m for m in piece if m.kind in (Kind.NAME, Kind.WEAK)]
+    ends = place + 1 == len(piece) or piece[place + 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY)
+    did = {w for m in piece[start:place] for w in m.text.split()} & {"did", "got", "went", "took", "used"}
+    lacked = any(set(m.text.split()) & _NOT_THERE for m in piece)
+    linked = any(m.kind in (Kind.FOR, Kind.X) for m in piece[start:place])
+    own = len(names) == 1 and len(names[0].names) == 1
+    return own and ends and linked and bool(did) and not lacked
+
+
+_OF_SET = (Kind.NUM, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.FILL)
+_NOT_THERE = frozenset(["taken", "busy", "broken", "occupied", "full", "gone", "missing", "no", "closed"])
 
 
 def _is_lacking(piece: Sequence[Mark], place: int) -> bool:

@@ -134,10 +134,15 @@ def _ends_list(marks: Sequence[Mark], place: int) -> bool:
     return many and len(near) > 1 and near == row[: len(near)]
 
 
+_BEFORE_COUNTS = (Kind.X, Kind.FOR, Kind.AT, Kind.NAME)
+
+
 def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
-    """The `three times` of `80x5 three times`: a set is told whole before it."""
-    reps = place - 2 - (kind_at(marks, place - 2) is Kind.REPS)
-    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in (Kind.X, Kind.FOR, Kind.AT)
+    """The `three times` of `80x5 three times`, of `rows ten reps three times`: a set is told whole before it."""
+    reps = place - 2 - (kind_at(marks, place - 2) in (Kind.REPS, Kind.METRES, Kind.SECONDS))
+    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in _BEFORE_COUNTS
+    added = kind_at(marks, reps - 2) in (Kind.PLUS, Kind.SIGN, Kind.MINUS) and kind_at(marks, reps - 1) is Kind.NUM
+    whole = whole or (kind_at(marks, reps) is Kind.NUM and added)
     return whole and (marks[place - 1].value or 0) <= FEW_SETS
 
 

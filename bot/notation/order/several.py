@@ -11,6 +11,7 @@ from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
 
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3}
+_COUNTED = (Kind.NUM, Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS, Kind.EACH)
 _OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
 
 
@@ -181,11 +182,18 @@ def _is_load_across(marks: Sequence[Mark], place: int) -> bool:
 
 
 def the_others(marks: list[Mark]) -> list[Mark]:
-    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
+    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows; `180 for 20 the
+    other two times` of what was told."""
     out: list[Mark] = []
     skips = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in marks)
     for place, mark in enumerate(marks):
         if mark.kind in (Kind.SETS, Kind.ALL) and place and marks[place - 1].kind is Kind.THEREST and not skips:
+            continue
+        count = (
+            next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None) if mark.kind is Kind.THEREST else None
+        )
+        if count is not None and kind_at(marks, place + 1) is Kind.TIMES and kind_at(marks, place - 1) in _COUNTED:
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
             continue
         at = place + 1
         while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.SETS, Kind.ALL, Kind.COLON):
@@ -194,7 +202,6 @@ def the_others(marks: list[Mark]) -> list[Mark]:
         if mark.kind is not Kind.THEREST or skips or timed or kind_at(marks, at) is not Kind.NUM:
             out.append(mark)
             continue
-        count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)
         if count is None:
             out.append(replace(mark, kind=Kind.ALL, text="the rest"))
             continue

@@ -15,6 +15,8 @@ from bot.training.report import Stage
 
 _NO_WEIGHT = 1.5
 """Against a bare number as what is added to the body, where so many sets are open and nothing is planned."""
+_SIGNED = 1.4
+"""Against a bare number as the load that was told with its sign before: the last `5` of `+5: 6 6 5`."""
 
 
 class Loads(Steering):
@@ -89,6 +91,7 @@ class Loads(Steering):
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
             marked = made.load.hand or made.load.unit_said
+            made.cost += _SIGNED * (made.load.signed and same and bool(made.load.load and made.load.load.kg))
             made.cost += 0.8 if marked and (same or self._may_be_count(made, amount, said)) else 0.0
             made.cost += 1.4 if marked and same and self._repeats_as_count(made, amount) else 0.0
         if made.stage is Stage.MINI and bare:
@@ -130,7 +133,8 @@ class Loads(Steering):
         apart = state.entry - state.sets[-1].entry - (state.sets[-1].count > 1)
         before, side = state.sets[-1].side, amount.side or state.side
         across = before is not None and side is not None and side is not before
-        if state.sets[-1].load is not None or apart not in (0, 1) or across:
+        parted = state.stage_at is not None and state.stage_at[0] >= state.sets[-1].end
+        if state.sets[-1].load is not None or apart not in (0, 1) or across or parted:
             return
         late = state.copy()
         late.chain = "R"

@@ -99,9 +99,9 @@ def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
     led = at > 0 and (marks[at - 1].kind in _SIGNS and marks[at - 1].kind is not Kind.COMMA)
-    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", *TENS)) or _is_of_side(marks, at)
+    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", "set", *TENS)) or _is_of_side(marks, at)
     led = led or (
-        at > 0 and marks[at - 1].kind is Kind.COMMA and at > 1 and marks[at - 1].tight and _is_bare(marks, at)
+        at > 1 and marks[at - 1].kind is Kind.COMMA and marks[at - 1].tight and _is_bare(marks, at) and not spoken
     )
     sure = count >= _LEAST_SURE or spoken or start > at + 1 or _is_loaded(marks, end)
     return not led and sure and not (listed and not spoken and count < _LEAST_SURE)
