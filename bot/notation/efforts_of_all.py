@@ -330,6 +330,9 @@ def _reached(rows: list[Told], said: EffortOfAll) -> list[Told]:
     if said.of_last and said.count is not None:
         kept = list(dict.fromkeys(t.row.set for t in own))[-said.count :]
         return [t for t in own if t.row.set in kept]
+    unrated = [t for t in own if t.row.rir is None]
+    if said.count is not None and said.count == _keys(unrated) < _keys(own):
+        return unrated
     if said.reach is Reach.LIST and (_keys(own) > 1 or said.of_each):
         return own
     if said.count is not None and _keys(own) == said.count:

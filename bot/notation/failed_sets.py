@@ -87,7 +87,7 @@ def _told_set(out: list[Mark], at: int) -> int | None:
     done = (failure.rep.value or Decimal(0)) - 1
     if not told:
         return None
-    empty = Mark(Kind.EMPTY, "to failure", failure.rep.end, failure.rep.end)
+    empty = Mark(Kind.EMPTY, "to failure", out[failure.start].start, out[failure.end - 1].end)
     if done == told_last(out[:start]) and which.number in (0, len(told)):
         out[start:end] = [empty]
         return start
@@ -182,7 +182,7 @@ def _next_set(out: list[Mark], at: int) -> int | None:
     end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
     if not then or len(told) < SEVERAL or last is None or not 0 < done < last or kind_at(out, end) not in _ENDS:
         return None
-    empty = Mark(Kind.EMPTY, "to failure", out[at + 1].end, out[at + 1].end)
+    empty = Mark(Kind.EMPTY, "to failure", out[at].start, out[at + 1].end)
     comma = [] if kind_at(out, at - 1) in _ENDS else [Mark(Kind.COMMA, ",", out[at].start, out[at].start)]
     out[at:end] = [*comma, *_counted(out[at + 1], done), empty]
     return at + len(comma) + 2
@@ -206,10 +206,10 @@ def _failed_behind(out: list[Mark], at: int) -> int | None:
     done = (failure.rep.value or Decimal(0)) - 1
     if kind_at(out, end) not in _ENDS or told_last(out[: before - rated + (not again)]) != done:
         return None
-    gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[at:end]]
     if not again:
-        gone[0] = replace(gone[0], kind=Kind.EMPTY, text="to failure")
-    out[at:end] = gone
+        out[at:end] = [Mark(Kind.EMPTY, "to failure", out[at].start, out[failure.end - 1].end)]
+        return at
+    out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[at:end]]
     return end - 1
 
 
