@@ -639,7 +639,17 @@ PHRASES: dict[Kind, str] = {
         "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
         "as directed; as told; as per the sheet; as per sheet; exactly what it says; what it says; followed the plan; "
         "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; "
-        "what you wrote; exactly to plan; stuck to the plan; as the card says; " + _AS_PLANNED
+        "what you wrote; exactly to plan; stuck to the plan; as the card says; "
+        + "; ".join(
+            products(
+                ("as", "like", "how it is", "by", "same as"),
+                ("in", "on", "at", ""),
+                ("", "the", "my"),
+                ("plan", "programme", "program", "sheet"),
+            )
+        )
+        + "; "
+        + _AS_PLANNED
     ),
     Kind.DONE: (
         "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
@@ -870,7 +880,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.EXCEPT: (
         "except; except for; exept; exept for; excpet; execpt; ecxept; excep; expect for; "
-        "apart from; other all but; bar for; excluding; but not; everything but; everything "
+        "apart from; other than; other all but; bar for; excluding; but not; everything but; everything "
         "except; besides; minus the; aside from"
     ),
     Kind.INSTEAD: (

@@ -130,7 +130,9 @@ class Reader:
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
-            leaves = bool(skips.partly) or skips.counted is not None
+            under = draft.under_way()
+            own = any(m.names == (under,) for m in skips.names)
+            leaves = own or bool(skips.partly) or skips.counted is not None
             finished = read_stop(draft, marks, finish, hurts=hurt.pain is not None, leaves=leaves)
         if draft.ask is None and (skips.names or skips.rest is not None):
             keep_skips(draft, skips)

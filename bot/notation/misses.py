@@ -10,7 +10,7 @@ from decimal import Decimal
 from bot.notation.bounds import EARLIEST_FAILED
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.next_failed import told_last
+from bot.notation.next_failed import counts_sets, told_last
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -50,13 +50,20 @@ def _leave_uncounted(out: list[Mark]) -> None:
     for at, mark in enumerate(out):
         value = mark.value or 0
         rep = mark.kind is Kind.ORD and value >= EARLIEST_FAILED and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
-        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[max(0, at - _FAR) : at]):
+        near = range(max(0, at - _FAR), at)
+        if not rep or not any(out[i].value == value - 1 and _counts_reps(out, i) for i in near):
             continue
         last = min(len(out), at + _FAR)
         end = next((i for i in range(at, last) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), last)
         taken = any(m.kind in (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED) for m in out[at:end])
         if taken and not any(m.kind in (Kind.NUM, Kind.FAILED) or m.text in _MISSED for m in out[at:end]):
             out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
+
+
+def _counts_reps(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number may be repetitions: not that of `2 of squats`, `2 squats done`."""
+    named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+    return marks[place].kind is Kind.NUM and not named and not counts_sets(marks, place)
 
 
 def _name_failure(out: list[Mark], at: int) -> None:

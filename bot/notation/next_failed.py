@@ -81,9 +81,20 @@ _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.SETS, Ki
 
 
 def told_last(marks: Sequence[Mark]) -> Decimal | None:
-    """The number that was told last, but for efforts: the 5 of `315 5 rpe 10`."""
-    last = next((m for i, m in reversed(tuple(enumerate(marks))) if m.kind is Kind.NUM and not _rates(marks, i)), None)
+    """The number that was told last, but for efforts and counts of sets: the 5 of `315 5 rpe 10`, not `2 of squats`."""
+    told = (m for i, m in reversed(tuple(enumerate(marks))) if m.kind is Kind.NUM and not _tells_no_reps(marks, i))
+    last = next(told, None)
     return None if last is None else last.parts[-1] if last.parts else last.value
+
+
+def _tells_no_reps(marks: Sequence[Mark], at: int) -> bool:
+    return _rates(marks, at) or counts_sets(marks, at)
+
+
+def counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """`2 of squats`, `2 sets`: how many sets, and no repetitions."""
+    named = text_at(marks, place + 1) == "of" and kind_at(marks, place + 2) in (Kind.NAME, Kind.WEAK)
+    return named or kind_at(marks, place + 1) in (Kind.SET, Kind.SETS)
 
 
 def _rates(marks: Sequence[Mark], at: int) -> bool:

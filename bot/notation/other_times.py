@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.bounds import HARDEST
 from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
+from bot.notation.strays.reasons import BECAUSE, tells_of_sets
 from bot.notation.strays.substitutes import taken_up
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -109,8 +110,11 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     at = place + 1
     hoping = marks[place].text.split()[-1] in _HOPED
     last = min(len(marks), place + FARTHEST)
+    because = place > 0 and marks[place - 1].text in BECAUSE
     while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
+        if because and tells_of_sets(marks, at):
+            break
         if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):

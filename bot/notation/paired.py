@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.bounds import SEVERAL
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -31,6 +31,7 @@ _LINKS = frozenset(words("on in for of at with on the"))
 
 def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks with what is told of such exercises behind the name of each, a line each."""
+    marks = _planned(marks)
     first = next((i for i, m in enumerate(marks) if m.kind is Kind.NAME), None)
     if first is None:
         return list(marks)
@@ -52,6 +53,37 @@ def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> 
     for place, name in enumerate(named):
         out += [name, *found[place % len(found)], Mark(Kind.LINE, "\n", marks[stop - 1].end, marks[stop - 1].end)]
     return [*out, *marks[stop:]]
+
+
+def _planned(marks: Sequence[Mark]) -> list[Mark]:
+    """`both bench and rows as planned`, `as planned on bench and rows`: each as planned."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        named, end = _headed(marks, at) if marks[at].kind is Kind.NAME else ([], at)
+        start, stop = len(out), end
+        while kind_at(marks, stop) in _WENT or text_at(marks, stop) in ("both", "each"):
+            stop += 1
+        planned = marks[stop] if kind_at(marks, stop) is Kind.PLANNED else None
+        if planned is None and kind_at(out, start - 1) in (Kind.AT, Kind.WITH, Kind.FOR):
+            planned = out[start - 2] if kind_at(out, start - 2) is Kind.PLANNED else None
+            start, stop = start - 2 - (kind_at(out, start - 3) is Kind.ALL), end - 1
+            if kind_at(marks, end) not in (None, *EDGES) and kind_at(marks, end - 2) is Kind.COMMA:
+                named, stop = named[:-1], end - 3
+        if planned is None or len(named) < SEVERAL or kind_at(marks, stop + 1) not in (None, *EDGES):
+            out.append(marks[at])
+            at += 1
+            continue
+        del out[start:]
+        if out and out[-1].text == "both":
+            out[-1] = replace(out[-1], kind=Kind.FILL)
+        for name in named:
+            out += [replace(planned, kind=Kind.LINE, text="\n", start=planned.end), name, planned]
+        at = stop + 1
+    return out
+
+
+_WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS)
 
 
 def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:

@@ -212,18 +212,6 @@ def _is_inside(piece: Sequence[Mark], place: int) -> bool:
     )
 
 
-def shared_marks(segments: list[Segment]) -> list[Segment]:
-    """Names joined by `and` share what follows the last: `squat and bench as planned`."""
-    out = list(segments)
-    for place in range(len(out) - 2, -1, -1):
-        one, two = out[place], out[place + 1]
-        joined = bool(one.marks) and one.marks[-1].kind is Kind.AND and len(one.marks) == 1
-        planned = any(m.kind is Kind.PLANNED for m in two.marks) and not any(m.kind is Kind.NUM for m in two.marks)
-        if one.name is not None and two.name is not None and joined and planned:
-            out[place] = Segment(one.name, two.marks)
-    return out
-
-
 def unshared(segments: Sequence[Segment]) -> Mark | None:
     """A name whose sets are not told apart from the next one's: `leg curl and extension 40x12 and 50x12`."""
     for one, two in pairwise(segments):

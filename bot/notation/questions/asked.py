@@ -127,7 +127,8 @@ def question_end(marks: Sequence[Mark], place: int) -> int:
         rest = [m.kind for m in marks[at + 1 : end] if m.kind not in (Kind.FILL, Kind.NAME)]
         told = rest[:3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM]) or rest[:4] == [
             Kind.NUM, Kind.KG, Kind.X, Kind.NUM]  # fmt: skip
-        if marks[at].kind is Kind.COMMA and told and not query and not any(m.kind is Kind.NUM for m in marks[place:at]):
+        asks = query and at > place + 1  # `please advise, 60x5 again, should i add?`: behind the opening alone
+        if marks[at].kind is Kind.COMMA and told and not asks and not any(m.kind is Kind.NUM for m in marks[place:at]):
             return at
     return end
 

@@ -69,13 +69,13 @@ def _end(marks: Sequence[Mark], place: int) -> int:
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
         if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
             break
-        if at > place + 2 and _tells_of_sets(marks, at):
+        if at > place + 2 and tells_of_sets(marks, at):
             break
         at += 1
     return at
 
 
-def _tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
+def tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
     """`because the 24 was taken fifteen reps four rounds get ups 12 kilos`: a counted set, another exercise's sets."""
     following = marks[at + 1].kind if at + 1 < len(marks) else None
     before = marks[at - 1]
