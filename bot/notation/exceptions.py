@@ -361,7 +361,7 @@ def _name_at(marks: Sequence[Mark], at: int) -> _Name | None:
         if several is not None:
             return _Name(list(marks[at : several[1]]), several[1], 1, True, several[0])
         end = at + 1
-        while kind_at(marks, end) in (Kind.SET, Kind.NAME) or (end < len(marks) and marks[end].text == "one"):
+        while kind_at(marks, end) in (Kind.SET, Kind.NAME, Kind.WORKSET) or text_at(marks, end) == "one":
             end += 1
         return _Name(list(marks[at:end]), end, 1, True)
     if kind is Kind.ORD and marks[at].value is not None:

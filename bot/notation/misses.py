@@ -63,7 +63,8 @@ def _leave_uncounted(out: list[Mark]) -> None:
 def _counts_reps(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number may be repetitions: not that of `2 of squats`, `2 squats done`."""
     named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
-    return marks[place].kind is Kind.NUM and not named and not counts_sets(marks, place)
+    times = [kind_at(marks, place - n) for n in (1, 3)] == [Kind.X, Kind.X]  # the 4 of `32x10x4, the fifth i skip`
+    return marks[place].kind is Kind.NUM and not named and not times and not counts_sets(marks, place)
 
 
 def _name_failure(out: list[Mark], at: int) -> None:

@@ -70,20 +70,21 @@ def _planned(marks: Sequence[Mark]) -> list[Mark]:
             start, stop = start - 2 - (kind_at(out, start - 3) is Kind.ALL), end - 1
             if kind_at(marks, end) not in (None, *EDGES) and kind_at(marks, end - 2) is Kind.COMMA:
                 named, stop = named[:-1], end - 3
-        if planned is None or len(named) < SEVERAL or kind_at(marks, stop + 1) not in (None, *EDGES):
+        if planned is None or len(named) < SEVERAL or kind_at(marks, stop + 1) not in _BEHIND:
             out.append(marks[at])
             at += 1
             continue
         del out[start:]
-        if out and out[-1].text == "both":
-            out[-1] = replace(out[-1], kind=Kind.FILL)
+        while out and (out[-1].text in ("both", "of", "the") or out[-1].kind is Kind.ALL):
+            out.pop()
         for name in named:
             out += [replace(planned, kind=Kind.LINE, text="\n", start=planned.end), name, planned]
         at = stop + 1
     return out
 
 
-_WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS)
+_WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS, Kind.FINISH)
+_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN)
 
 
 def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:
@@ -91,7 +92,7 @@ def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:
     named, end = [marks[first]], first + 1
     while kind_at(marks, end) in _JOINS:
         at = end + 1
-        while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in _LEADING:
+        while kind_at(marks, at) is Kind.ALL or (kind_at(marks, at) is Kind.FILL and text_at(marks, at) in _LEADING):
             at += 1
         if kind_at(marks, at) is not Kind.NAME:
             break

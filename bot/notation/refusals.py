@@ -123,6 +123,7 @@ REFUSED = "; ".join((
     *products(("cant", "cannot", "couldnt", "canny"), ("be",), _BOTHERED),
     *products(("no", "zero", "nae"), tuple(m for m in _MEANS if m != "time"), ("", "left")),
     *products(("no", "zero"), ("power",), ("", "left")),
+    *products(("", "is", "are", "was", "were"), ("out of the question", "out the question"), ("", "today", "tonight")),
     *("hell no", "absolutely not", "no thanks", "no ta", "no way jose", "no way today", "hard pass", "hard no", "cba"),
     *("cba today", "a no from me", "is a no from me", "are a no from me", "bit the dust"),
 ))  # fmt: skip

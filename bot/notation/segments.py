@@ -145,12 +145,23 @@ def _is_between(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bo
     rest = _own(piece, place)
     if any(m.kind in (Kind.X, Kind.AT) for m in rest):
         return False
+    if _is_load_ahead(before, rest):
+        return True
     last = next((m for m in reversed(before) if m.kind is not Kind.FILL), None)
     led = last is not None and last.text.split()[:1] in (["on"], ["for"])
     bare = not any(m.kind in (Kind.X, Kind.FOR) for m in before if m is not last)
     if len(numbers) == 1 and led and bare and any(m.kind is Kind.NUM for m in rest):
         return True
     return bool(numbers) and _is_bare_list(before) and _is_load_behind(piece, place)
+
+
+def _is_load_ahead(before: Sequence[Mark], rest: Sequence[Mark]) -> bool:
+    """Whether a load alone stands before a name and its counts behind: `16s splits 9, 9, 8`, `14kg hammers 12 reps`."""
+    load = [m.kind for m in before if m.kind is not Kind.FILL]
+    counts = [m.kind for m in rest if m.kind is not Kind.FILL]
+    loaded = len(load) > 1 and load[0] is Kind.NUM and all(k in _LOADED for k in load[1:])
+    weighed = any(a is Kind.NUM and b in _LOADED for a, b in pairwise(counts))
+    return loaded and counts[:1] == [Kind.NUM] and not weighed and Kind.FOR not in counts
 
 
 def _own(piece: Sequence[Mark], place: int) -> Sequence[Mark]:

@@ -151,7 +151,12 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
         named, _, ahead = _named_ahead(marks, place, used)
         if named:
             return named, used | ahead, False, False
-    if kind in (Kind.FAILED, Kind.EXCEPT) and (not found or (kind is Kind.EXCEPT and _tells_one(marks, place))):
+    given_up = kind is Kind.FAILED and is_rest and "bailed" in marks[place].text.split()
+    if (
+        kind in (Kind.FAILED, Kind.EXCEPT)
+        and not given_up
+        and (not found or (kind is Kind.EXCEPT and _tells_one(marks, place)))
+    ):
         return [], set(), False, False
     if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
         found, used, is_rest = names_before(marks, place, kind is Kind.SKIPPED)

@@ -198,6 +198,9 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
         return False
     if at and marks[at - 1].kind is Kind.SET:
         return False
+    ends = kind_at(marks, at + 1) in (None, Kind.COLON, Kind.STOP, Kind.LINE)
+    if ends and kind_at(marks, at - 1) is Kind.LASTSET and marks[at].value in (2, 3, 4):
+        return False  # `leaving the last two: 60x10`
     if [m.kind for m in marks[at + 1 : at + 3]] in ([Kind.NAME, Kind.SETS], [Kind.NAME, Kind.SET]):
         return False  # `not doing the two pallof sets`
     return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)

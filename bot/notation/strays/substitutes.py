@@ -61,7 +61,9 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
 
 _POSTURES = (frozenset(["seated", "lying", "standing", "kneeling", "prone"]),
              frozenset(["incline", "decline", "flat"]))  # fmt: skip
-_VERSIONS = frozenset(words("one ones version versions machine variation variant kind instead only ok now today"))
+_VERSIONS = frozenset(words(
+    "one ones version versions machine variation variant kind instead only ok now today because bc cos coz cause since"
+))  # fmt: skip
 
 
 def _other_posture(part: Sequence[Mark], own: set[str], *, swapped: bool) -> Mark | None:

@@ -61,7 +61,7 @@ def with_verbs(marks: Sequence[Mark], index: Index) -> list[Mark]:
         _, end = part_of(marks, place)
         measured = kind_at(marks, at) is Kind.CLOCK or any(m.text in _LONG for m in marks[at + 1 : at + 5])
         measured = measured and at < len(marks) and (marks[at].kind in _COUNTING or marks[at].text in NUMBER_WORDS)
-        if measured and not _ELSEWHERE & {m.text for m in marks[place:end]}:
+        if measured and not _ELSEWHERE & {m.text for m in marks[place : min(end, at + 4)]}:
             out[place] = replace(mark, text=_VERBS[mark.text])
     return out
 
