@@ -283,6 +283,9 @@ SYNONYMS: tuple[tuple[str, str], ...] = (
     ("abduction", "abductor"),
     ("inner thigh", "adductor"),
     ("outer thigh", "abductor"),
+    ("chair stand", "sit to stand"),
+    ("stand up", "sit to stand"),
+    ("chair rise", "sit to stand"),
 )
 """Two names of one exercise. Used only where the session has exactly one of them."""
 

@@ -49,7 +49,8 @@ def names_since(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 
 
 def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set; `foot cramped so 16` is one."""
+    """Bare numbers in the part of a hurt, after it: `hurts on chin 3` is no set; `foot cramped so 16`, `hands numb
+    after the set of 9` tell one."""
     out: set[int] = set()
     for place in sorted(hurt):
         at = place + 1
@@ -59,7 +60,7 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
-            done = told in ("got", "did", "managed", "so") or _is_gone_to(marks, at)
+            done = told in ("got", "did", "managed", "so", "set of", "a set of") or _is_gone_to(marks, at)
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not done:
                 out.add(at)
             at += 1
@@ -144,9 +145,18 @@ def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         while before >= 0 and marks[before].kind in (Kind.FILL, Kind.COMMA, Kind.STOP):
             before -= 1
         own = all(m.kind in _OF_BOTH or m.text in _THEM for m in marks[start:end] if m is not mark)
-        if before in hurt and own:
+        if own and (before in hurt or _is_of_pair(marks, place, before, hurt)):
             out |= set(range(start, end))
     return out
+
+
+def _is_of_pair(marks: Sequence[Mark], place: int, before: int, hurt: set[int]) -> bool:
+    """Whether what hurts is a pair, in a part before that tells a set too: `hands numb after the set of 9, both of
+    them`."""
+    first = part_of(marks, before)[0] if before >= 0 else 0
+    return marks[place].text.endswith(("them", "em")) and any(
+        p in hurt and marks[p].text in _THEM for p in range(first, before)
+    )
 
 
 _OF_BOTH = (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.AT, Kind.WITH)

@@ -50,8 +50,9 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         listed = slashed or mark.kind is Kind.AT
         turned = any(m.kind is Kind.THEN for m in piece[place : places[-1]])
         told = sum(m.kind is Kind.X for m in piece[:place])
-        counted = any(m.kind is Kind.SETS and n.value == len(values) for n, m in pairwise(piece[:place]))
-        turned = turned and (told == len(values) or (told == 1 and counted))
+        counted = _counts(piece[:place], len(values))
+        turned = turned or (counted and any(m.kind is Kind.AND for m in piece[place : places[-1]]))
+        turned = turned and (told == len(values) or counted)
         if (beside or slashed) and not turned and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
@@ -59,6 +60,18 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
     return piece, None
+
+
+def _counts(told: Sequence[Mark], many: int) -> bool:
+    """Whether so many sets are told: `65x8, two sets`, `65x8x2`."""
+    entries = [i for i, m in enumerate(told) if m.kind is Kind.X]
+    if len(entries) == 1:
+        return any(m.kind is Kind.SETS and n.value == many for n, m in pairwise(told))
+    times = len(entries) == _ENTRY_AND_TIMES and entries[1] == entries[0] + 2 and entries[1] + 1 < len(told)
+    return times and told[entries[1] + 1].value == many
+
+
+_ENTRY_AND_TIMES = 2
 
 
 def _rates_sets(piece: Sequence[Mark], place: int) -> bool:

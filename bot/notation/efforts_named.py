@@ -108,7 +108,7 @@ def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
 def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal, Span]], int]:
     """The efforts from a place on, and where their words end."""
     found: list[tuple[_Sets, Decimal, Span]] = []
-    word: Kind | None = None
+    word = _word_behind(piece, start)
     at = end = start
     while at < len(piece):
         at = _past(piece, at, _JOINS) if found else at
@@ -136,6 +136,21 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
             found.insert(0, (_Sets(None, 1, False, apart), last.left, span))
             at = end = last.end
     return found, end
+
+
+def _word_behind(piece: Sequence[Mark], start: int) -> Kind | None:
+    """The `rpe` of `both 275x5, second was 8 third was rpe 9`, of the first number too; none where none is left out."""
+    one = _sets_at(piece, start)
+    number = _past(piece, one.end, _LITTLE) if one is not None else start
+    two = _sets_at(piece, _past(piece, number + 1, _JOINS)) if one is not None else None
+    if one is None or two is None or kind_at(piece, one.end) is not Kind.WAS or one.first is None:
+        return None
+    told_alike = any(m.kind in _ALIKE for m in piece[:start]) or kind_at(piece, start - 5) is Kind.X
+    rated = kind_at(piece, _past(piece, two.end, _LITTLE)) is Kind.RPE
+    return Kind.RPE if told_alike and rated and _is_effort(piece, number, Kind.RPE) else None
+
+
+_ALIKE = (Kind.EACH, Kind.ALL, Kind.SETS, Kind.TIMES)
 
 
 def effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
@@ -238,10 +253,13 @@ def rate_named(draft: Draft, said: NamedEfforts) -> None:
     rows = [t.row for t in record.told if t.row.exercise == last.exercise and t.row.stage is Stage.WORK]
     keys = list(dict.fromkeys((p.exercise, p.set) for p in rows if p.set is not None))
     rated: set[SetKey] = set()
+    if any((sets.first or 0) > len(keys) for sets, _, _ in said.efforts):
+        keys = _numbered(keys)
     for sets, rir, at in said.efforts:
         if sets.reps is not None:
             alike = [k for k in keys if any(p.reps == sets.reps and (p.exercise, p.set) == k for p in rows)]
         chosen = _chosen(keys, sets, rated) if sets.reps is None else alike
+        chosen = [k for k in chosen if k[0]]
         if len(chosen) != sets.count and not sets.rest:
             draft.doubt(Doubt(AskKind.EFFORT, *said.at))
             return
@@ -249,6 +267,12 @@ def rate_named(draft: Draft, said: NamedEfforts) -> None:
         for key in chosen:
             record.change(key, lambda told, rir=rir, at=at: [_rated(t, rir, at) for t in told])  # type: ignore[misc]
     draft.note_replaced(said.at)
+
+
+def _numbered(keys: Sequence[SetKey]) -> list[SetKey]:
+    """The sets told, each at its number in the exercise: of `second and third both 275x5, third was rpe 9`."""
+    told = {number: (name, number) for name, number in keys}
+    return [told.get(n, ("", n)) for n in range(1, max(told, default=0) + 1)]
 
 
 def _chosen(keys: Sequence[SetKey], sets: _Sets, rated: set[SetKey]) -> list[SetKey]:

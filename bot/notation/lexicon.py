@@ -220,6 +220,7 @@ PHRASES: dict[Kind, str] = {
         "yeah nah; nah yeah; yeah na; yeh nah; aye naw; yeah no; for luck; for good luck; for good measure; for the "
         "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
+        "at the same time; at the same time as; at same time; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
@@ -1023,7 +1024,9 @@ PHRASES: dict[Kind, str] = {
         "weighing; weighed in; weighed in at; bodyweight is; bodyweight was; my weight; my bodyweight; scales; scale; "
         "scale said; waiting for; loading; about to do; getting ready; setting up; set up; resting; slept; sleep; "
         "ate; eat; eaten; drank; rested; protein; calories; kcal; heart rate; hr; bpm; steps; cost; paid; costs; "
-        "price; age; turned; birthday; bed; wake; woke; arrive; arrived; arriving; eta; play; played; playing; size; "
+        "price; age; turned; birthday; bed; wake; woke; awake; "
+        "got up at; get up at; getting up at; was up at; set my alarm for; set the alarm for; alarm "
+        "went off at; arrive; arrived; arriving; eta; play; played; playing; size; "
         "sized; ordered; ordering; bought; buying; sold; saw; seen; watched; watching; drove; driving; flew; flying; "
         "earned; spent; scored; temp; temperature; step count"
     ),

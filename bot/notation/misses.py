@@ -32,6 +32,7 @@ def with_misses(marks: Sequence[Mark]) -> list[Mark]:
     if not any(m.kind is Kind.ORD or set(m.text.split()) & _STOPPED for m in out):
         return out
     _leave_uncounted(out)
+    _leave_hoped(out)
     at = 0
     while at < len(out):
         _name_failure(out, at)
@@ -58,6 +59,21 @@ def _leave_uncounted(out: list[Mark]) -> None:
         taken = any(m.kind in (Kind.SCRAP, Kind.SKIP, Kind.SKIPPED) for m in out[at:end])
         if taken and not any(m.kind in (Kind.NUM, Kind.FAILED) or m.text in _MISSED for m in out[at:end]):
             out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
+
+
+def _leave_hoped(out: list[Mark]) -> None:
+    """`thought I had 8 but failed the 8th at 155`: the 8 was only thought of."""
+    for at in range(2, len(out)):
+        failed = out[at].kind is Kind.ORD and out[at - 1].kind is Kind.FAILED
+        for place in range(max(1, at - _HOPED), at) if failed else ():
+            hoped = out[place - 1].kind is Kind.COULD and text_at(out, place - 1).split()[0] in _THOUGHT
+            if hoped and out[place].value == out[at].value:
+                out[place - 1 : place + 1] = [replace(m, kind=Kind.GAP, value=None) for m in out[place - 1 : place + 1]]
+
+
+_HOPED = 8
+"""Marks between what was thought of and its failure."""
+_THOUGHT = frozenset(words("thought think reckon reckoned felt figured"))
 
 
 def _counts_reps(marks: Sequence[Mark], place: int) -> bool:

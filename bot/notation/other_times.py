@@ -121,6 +121,8 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
             break
+        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and marks[place].kind is Kind.OTHERTIME:
+            break  # `wanted 8 but failed the 8th at 155`
         if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
             break
         doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
@@ -319,7 +321,10 @@ def _weighed_behind(marks: Sequence[Mark], place: int) -> set[int]:
 
 
 _WEIGHED = ("weighed", "weigh", "weighed in at")
-_PAID = ("paid", "cost", "costs", "spent", "price")
+_PAID_OR_UP = ("paid", "cost", "costs", "spent", "price", "woke", "wake", "arrive", "arrived", "bed", "awake",
+               "got up at", "get up at", "getting up at", "was up at", "set my alarm for",
+               "alarm went off at")  # fmt: skip
+"""Behind these a number with `for` tells what was paid, or the time of day: `woke up at 5 for this`."""
 
 
 def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
@@ -341,7 +346,7 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
                 return {place}
             if following in (Kind.SLASH, Kind.DASH) and at + 2 < len(marks) and marks[at + 2].kind is Kind.NUM:
                 reached |= {at + 1, at + 2}
-            bought = marks[place].text in _PAID and following is Kind.FOR and at + 2 < len(marks)
+            bought = marks[place].text in _PAID_OR_UP and following is Kind.FOR and at + 2 < len(marks)
             bought = bought and marks[at + 2].kind is not Kind.NUM
             if following in (Kind.X, Kind.FOR) and marks[place].text not in _WEIGHED and not bought:
                 return {place}

@@ -234,7 +234,26 @@ def _has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -
     return _is_load_alone(after) and not any(m.kind is Kind.NAME for m in after)
 
 
-_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets, _has_load_behind)
+_COUNTED = (Kind.REPS, Kind.M, Kind.METRES, Kind.SECONDS, Kind.EACH, Kind.LEFT, Kind.RIGHT)
+_GOT = ("got", "managed", "only", "just", "made", "did")
+
+
+def _is_load_again(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
+    """`24 again. Left 30 m, right 22 m`, `110 again. Got 7`: a load alone, and its count in the next sentence."""
+    said = [m for m in piece if m.kind not in (Kind.FILL, Kind.KG, Kind.LB, Kind.S, Kind.AT, Kind.NAME)]
+    if [m.kind for m in said] != [Kind.NUM, Kind.AGAIN]:
+        return False
+    at = place + 1
+    got = False
+    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.LEFTPOST):
+        got = got or marks[at].text in _GOT or marks[at].kind is not Kind.FILL
+        at += 1
+    behind = [m.kind for m in marks[at + 1 : at + 2]]
+    counts = got or behind[:1] in ([k] for k in _COUNTED)
+    return at < len(marks) and marks[at].kind is Kind.NUM and counts and behind not in ([Kind.X], [Kind.FOR])
+
+
+_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets, _has_load_behind, _is_load_again)
 """When a sentence goes on behind its stop."""
 
 

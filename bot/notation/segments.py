@@ -38,7 +38,7 @@ def read_segments(piece: Sequence[Mark]) -> list[Segment]:
     """The segments of a piece, in order; those without numbers keep their names (`bench as planned` has none)."""
     return [
         segment
-        for part in begun_parts(piece)
+        for part in begun_parts(_without_things(piece))
         for segment in ([Segment(*one) for one in sets_before_names(part)] or _read_part(part))
     ]
 
@@ -106,6 +106,16 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
         else:
             segments.append(Segment(name, tuple(marks)))
     return segments
+
+
+def _without_things(piece: Sequence[Mark]) -> list[Mark]:
+    """The piece with a gap before the kids of `20 swings kids watching`: it is the name between that is counted."""
+    out: list[Mark] = []
+    for place, mark in enumerate(piece):
+        if mark.kind is Kind.WORD and [m.kind for m in piece[max(0, place - 2) : place]] == [Kind.NUM, Kind.NAME]:
+            out.append(Mark(Kind.GAP, "", mark.start, mark.start))
+        out.append(mark)
+    return out
 
 
 def _is_whole(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:

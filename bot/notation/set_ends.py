@@ -48,7 +48,7 @@ _COUNTED = (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.M, Kind.S)
 _OF_DAY = frozenset(
     words(
         "day night power gym session class training work shift match game train bus meeting lunch school kids practice",
-        "bed home weekend pm am clock oclock music open close closes closing drove drive here we they he she",
+        "bed home weekend pm am alarm clock oclock music open close closes closing drove drive here we they he she",
     )
 )
 """Words beside which a number behind `at` is a time of day."""

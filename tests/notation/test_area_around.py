@@ -430,3 +430,50 @@ def test_the_worst_pain_in_the_head_is_urgent_wherever_it_came(where: str) -> No
 def test_the_head_of_everyday_talk_hurts_nobody(talk: str) -> None:
     """`do my head in` is no pain."""
     assert _read(talk, SQUAT).pain is None
+
+
+NO_SETS = [
+    "woke up at 5 for this", "was up at 5 for this", "got up at 5 for this", "alarm went off at 5 for this",
+    "set my alarm for 5", "sorry for all the typos", "thanks for all the notes", "all the lads were watching",
+    "phone call at the same time", "watched the match on the big screen at the same time",
+    "someone stole the 5s so I used two 1.25s", "with a pair of 1.25s", "used two 2.5s",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("talk", NO_SETS)
+@pytest.mark.parametrize("done", [(), ("Hip Thrust#1 90x10",)])
+def test_hours_thanks_and_plates_beside_a_set_are_none(talk: str, done: tuple[str, ...]) -> None:
+    """Neither `at 5` nor `all the typos` nor the plates on the bar tell a set more, or another load."""
+    _check(f"90x9 {talk}", (f"Hip Thrust#{len(done) + 1} 90x9",), THRUST, LEG_CURL, done=done)
+    _check(f"90x9, {talk}", (f"Hip Thrust#{len(done) + 1} 90x9",), THRUST, LEG_CURL, done=done)
+
+
+@pytest.mark.parametrize("behind", [
+    "from the floor", "kids watching", "hands crossed as you showed me", "neighbours staring", "feet on a box",
+])  # fmt: skip
+def test_the_number_before_a_name_counts_that_and_no_kids(behind: str) -> None:
+    """`9 dips kids watching`, `dips 9 feet on a box`."""
+    _check(f"9 dips {behind}", ("Dip#1 0x9",), DIP, THRUST)
+    _check(f"dips 9 9 8, {behind}", ("Dip#1 0x9", "Dip#2 0x9", "Dip#3 0x8"), DIP, THRUST)
+
+
+@pytest.mark.parametrize("placed", ["feet on the bench", "feet up", "feet elevated", "feet flat"])
+def test_where_the_feet_were_is_no_measure(placed: str) -> None:
+    """`12 11 10 feet elevated`."""
+    _check(f"dips 12 11 10 {placed}", ("Dip#1 0x12", "Dip#2 0x11", "Dip#3 0x10"), DIP, THRUST)
+
+
+@pytest.mark.parametrize("text", [
+    "thought I had 10 but failed the 10th at 90", "90, thought I had 10 but failed the 10th",
+    "I thought i had 10, failed the 10th rep with 90", "wanted 10 but failed the 10th at 90",
+    "was going for 10 at 90 but failed the 10th", "90x9, thought i had 10 but failed the 10th",
+])  # fmt: skip
+def test_what_was_only_hoped_for_is_no_set(text: str) -> None:
+    """Rule 5: the 10 was not done, nine were."""
+    _check(text, ("Hip Thrust#2 90x9 rir 0",), THRUST, LEG_CURL, done=("Hip Thrust#1 90x9",))
+
+
+@pytest.mark.parametrize("text", ["90x9, thought i had 10", "got 9 at 90, thought i had 10"])
+def test_what_was_thought_behind_a_set_is_none(text: str) -> None:
+    """`thought i had 10`: nobody has so many left."""
+    _check(text, ("Hip Thrust#1 90x9",), THRUST, LEG_CURL)

@@ -165,6 +165,25 @@ def test_what_is_only_worded_like_a_question_asks_nothing(text: str) -> None:
     assert not _read(text, *DONE).question
 
 
+AMAZED = [
+    ("90x9 felt even better?! don't be angry", False),
+    ("90x9 somehow?!", False),
+    ("90x9 felt easy!?", False),
+    ("90x9 moved better than last time?! lol", False),
+    ("90x9 and I still could have done 3 more, these are getting too light tbh", False),
+    ("90x9?! is that ok", True),
+    ("90x9 felt heavy, should i drop?!", True),
+    ("90x9 felt too easy?", True),
+    ("pee is the color of cola since yesterday lol is that the beets", True),
+    ("urine looks like cola haha could it be the beets", True),
+]
+
+
+@pytest.mark.parametrize(("text", "asks"), AMAZED)
+def test_amazement_asks_nothing_and_laughter_opens_a_question(text: str, asks: bool) -> None:
+    assert _read(text, *DONE).question is asks
+
+
 DAYS = [
     ("did friday's in the hotel gym, 90x9", "2026-02-27"),
     ("I never sent you monday's session hip thrust ninety for ten", "2026-03-02"),

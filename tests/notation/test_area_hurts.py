@@ -83,7 +83,15 @@ URGENT = [
     "this morning I peed brown like cola. normal after so many squats?", "my leg doesn't obey since the last set",
     "Carried the 12 for 30 metres, the cat watching, R calf warm, red and swollen",
 ]  # fmt: skip
-NONE = ["hands were toast", "bar felt heavy on my chest", "chest pump was unreal", "did the bar go over my head lol"]
+NONE = [
+    "chest glued to the pad or a bit off?",
+    "kept my chest on the pad",
+    "chest stays on the pad or off it?",
+    "hands were toast",
+    "bar felt heavy on my chest",
+    "chest pump was unreal",
+    "did the bar go over my head lol",
+]
 
 
 @pytest.mark.parametrize("text", URGENT)
@@ -104,6 +112,7 @@ UNSCORED = [
     "knee hurts. minis were 4 3 3", "14 kg: 10/10, 10/9. knee hurts", "12s, 10/10 - knee hurts", "knee hurts - got 9",
     "my left calf is hot and swollen\nsame but only 5", "machine press thirty five, knee hurts",
     "knee hurts, push up 10 then 8", "knee hurts\nhack squats at one eighty ten",
+    "hands tingling after the set of 9", "hands tingling after that set of 9, both of them", "knee hurts on sets of 8",
 ]  # fmt: skip
 
 
@@ -117,3 +126,12 @@ def test_a_score_is_of_its_own_sentence() -> None:
         got = read_pain(text).pain
         assert got is not None, text
         assert got.score == 4, text
+
+
+@pytest.mark.parametrize("text", ["hands tingling after that set of 5, both of them", "hands numb after the set of 5"])
+def test_the_set_that_hurt_is_kept(text: str) -> None:
+    """One set, however many hands: the number is neither lost nor the score."""
+    got = read(text, "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.performed) == (None, rows("Bench Press#2 60x5"))
+    assert got.pain is not None
+    assert (got.pain.where, got.pain.score) == ("hand", None)

@@ -554,3 +554,17 @@ def test_a_walk_that_the_plan_has(text: str, seconds: int | None) -> None:
 def test_all_done_asks_where_one_exercise_is_under_way_and_others_wait() -> None:
     assert _read("ro2", "all done").ask is not None
     _check("pl", "all done", "end")
+
+
+@pytest.mark.parametrize(("done", "text", "wanted"), [
+    ("", "squats 100x5x3 all done in 9 minutes, new record", SQUATS),
+    ("", "squats 100x5x3 all done inside 12 min", SQUATS),
+    ("", "squats 100x5x3 all done", f"{SQUATS}; end"),
+    ("", "squats 100x5x3, rows 60x10 9 8 all done in 40 minutes", f"{SQUATS}; {ROWS}; end"),
+    ("", "squats 100 5 5 5 then the kids came down so I stopped there, rows tonight", SQUATS),
+    ("", "squats 100 5 5 5. leaving it there, rows later", SQUATS),
+    ("", "squats 100 5 5 5, stopped there", f"{SQUATS}; end"),
+])  # fmt: skip
+def test_how_long_it_took_and_a_pause_are_no_end(done: str, text: str, wanted: str) -> None:
+    """Rule 12: the sets of one exercise took so long; the rest is done later that day."""
+    _check(done, text, wanted)

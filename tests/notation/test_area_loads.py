@@ -460,3 +460,46 @@ def test_a_load_that_is_not_known_is_asked_about(load: str) -> None:
     """`rows were forty something for 12`: which of ten loads it was."""
     plan = PlannedExercise("Seated Row", sets(None, 10, 12), aliases=("rows",))
     assert read_message(Request(f"rows were {load} for 12", Unit.KG, NOW, (plan,))).ask is not None
+
+
+@pytest.mark.parametrize(("text", "load"), [
+    ("warm up 40 assist x 5", "-40"), ("warm up dips -40 x 5", "-40"), ("warmup 40kg assistance, 5 reps", "-40"),
+    ("40 assist x 5 warm up", "-40"), ("warm up 25 assist x 5", "-25"),
+])  # fmt: skip
+def test_a_warm_up_with_more_help(text: str, load: str) -> None:
+    """Rule 18: where the plan takes 25 off, 40 off is the lighter."""
+    _check(DIP, text, (f"Assisted Dip#0 {load}x5 warmup",))
+
+
+@pytest.mark.parametrize("text", ["warm up 10 assist x 5", "warm up 400 assist x 5"])
+def test_a_warm_up_out_of_reason(text: str) -> None:
+    """Rule 19: much less help than the work sets have, or more than anybody weighs."""
+    assert read_message(Request(text, Unit.KG, NOW, (DIP,))).ask is not None
+
+
+SUITCASE = PlannedExercise(
+    "Suitcase Carry", sets("24", 20, 30), load_style=LoadStyle.PER_HAND, sides=2, measure=Measure.METRES
+)
+
+
+@pytest.mark.parametrize("load", ["24 again", "24kg again", "24s again"])
+@pytest.mark.parametrize("told", ["Left 30 m, right 22 m", "30 left 22 right", "left 30, right 22"])
+@pytest.mark.parametrize("stop", [". ", ", ", ": "])
+def test_a_load_again_and_its_count_behind_it(load: str, told: str, stop: str) -> None:
+    """`24 again. Left 30 m, right 22 m`: one set."""
+    both = ("Suitcase Carry#2 24x30 left", "Suitcase Carry#2 24x22 right")
+    _check(SUITCASE, f"{load}{stop}{told}", both, "Suitcase Carry#1 24x25")
+
+
+@pytest.mark.parametrize("text", ["60 again. Got 5", "60 again. 5 reps", "60kg again. Managed 5."])
+def test_a_load_again_and_its_repetitions_behind_it(text: str) -> None:
+    _check(BENCH, text, ("Bench Press#2 60x5",), "Bench Press#1 60x6")
+
+
+@pytest.mark.parametrize("text", [
+    "12 each, 26 this time", "12 each but 26 this time", "12 each with 26 this time", "26 this time, 12 each",
+    "12 reps, 26kg this time",
+])  # fmt: skip
+def test_a_count_and_its_load_this_time(text: str) -> None:
+    """What cannot be repetitions is the load."""
+    _check(CABLE, text, ("Single-Arm Cable Row#2 26x12",), "Single-Arm Cable Row#1 22.5x12")

@@ -394,3 +394,12 @@ NEW = ["100 was too heavy so took the 95 for this one, 4 reps", "couldnt do 100,
 def test_a_load_that_was_left_corrects_nothing(text: str) -> None:
     """What was not lifted, and why, tells nothing of the sets before."""
     _check(_read(text, CUTS), "sq4 95x4", "")
+
+
+@pytest.mark.parametrize("text", [
+    "the 100 was 4 reps, the 5th I only dreamed", "the 100 was only 4, the 5th was a dream",
+    "that was 4 not 5, the 5th I imagined", "the last one was 4, the fifth was a dream",
+])  # fmt: skip
+def test_the_repetition_that_was_not_is_no_set(text: str) -> None:
+    """Rule 13: `the 5th` is the repetition that does not count, no number of a set."""
+    _check(_read(text, "sq1 100x5"), "sq1 100x4", "sq1")

@@ -188,3 +188,22 @@ def test_asked_about(text: str, session: tuple[PlannedExercise, ...]) -> None:
     assert reading.ask is not None, reading.performed
     assert reading.performed == ()
     assert not reading.question
+
+
+@pytest.mark.parametrize("called", [
+    "chair stands", "stand-ups", "stand ups", "sit to stands", "sit-to-stand", "chair rises",
+])  # fmt: skip
+def test_a_sit_to_stand_by_its_other_names(called: str) -> None:
+    stand = PlannedExercise("Sit to Stand", sets(None, 8, 12), load_style=LoadStyle.NONE)
+    told = [f"{called}: 12, 11, 10", f"my balance is much improved. {called} 12, 11 and 10", f"{called} 12 11 10"]
+    for text in told:
+        reading = _read(text, (stand,))
+        assert (reading.ask, [p.reps for p in reading.performed]) == (None, [12, 11, 10]), text
+    alone = _read(f"I did 10 {called} from the kitchen chair, hands crossed as you showed me", (stand,))
+    assert (alone.ask, [p.reps for p in alone.performed]) == (None, [10])
+
+
+@pytest.mark.parametrize("text", ["I could not stand up afterwards", "had to stand up and rest"])
+def test_standing_up_is_no_exercise(text: str) -> None:
+    stand = PlannedExercise("Sit to Stand", sets(None, 8, 12), load_style=LoadStyle.NONE)
+    assert _read(text, (stand,)).performed == ()

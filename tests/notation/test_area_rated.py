@@ -273,6 +273,23 @@ def test_both_sides_of_a_set_are_put_right(text: str) -> None:
     assert {(p.side, p.reps, p.rir) for p in reading.performed} == {(Side.LEFT, 5, None), (Side.RIGHT, 3, None)}
 
 
+_TOLD = ("second and third both 65x8", "65x8 both", "65x8 twice", "65x8x2")
+_RATED = ("second was rpe 8 third was rpe 9", "second was 8 third was rpe 9", "second was rpe 8, third was 9",
+          "second rpe 8, third rpe 9")  # fmt: skip
+_EACH = ("65x8x2 rpe 8 and 9", "65x8x2, rpe 8 then 9", "two sets of 65x8, rpe 8 and 9")
+NUMBERED: list[Case] = [
+    *((text, CLOSE, "1 65x8", "2 65x8 rir 2, 3 65x8 rir 1") for text in _EACH),
+    *((f"{told}, {rated}", CLOSE, "1 65x8", "2 65x8 rir 2, 3 65x8 rir 1") for told, rated in product(_TOLD, _RATED)),
+]
+
+
+@pytest.mark.parametrize(("text", "session", "done", "stored"), NUMBERED)
+def test_efforts_of_sets_by_their_number_in_the_exercise(text: str, session: Session, done: str, stored: str) -> None:
+    """The second and the third, where the first is stored."""
+    reading = _read(text, session, done)
+    assert (reading.ask, list(reading.performed)) == (None, _rows(session, stored))
+
+
 ASKED: list[tuple[str, Session, str]] = [
     ("thrusts 3 sets at 90, 10 9", THRUST, ""),
     ("thrusts 3 sets at 90, 10, 10, 10, 10", THRUST, ""),

@@ -92,6 +92,26 @@ def _this_at(marks: Sequence[Mark], places: range) -> tuple[int, int] | None:
     return None
 
 
+def _linked_load(marks: list[Mark], load: int, record: Record, under: int | None) -> list[Mark]:
+    """`12 each, 40 this time`: the count, and at what load, where 40 are too many repetitions."""
+    between = load - 1
+    count = between - 1 - (kind_at(marks, between - 1) in _COUNTED)
+    parted = kind_at(marks, between) is Kind.COMMA or text_at(marks, between) == "but"
+    told = count >= 0 and kind_at(marks, count) is kind_at(marks, load) is Kind.NUM
+    opens = kind_at(marks, count - 1) in (None, Kind.FILL, *_ENDS) if count else True
+    if under is None or not (parted and told and opens):
+        return marks
+    context, reps, value = record.context(under), marks[count].value, marks[load].value
+    fits = reps is not None and reps == int(reps) and context.are_reps_in_reason(int(reps), None)
+    if not fits or value is None or context.are_reps_in_reason(int(value), None):
+        return marks
+    at = marks[load].start
+    return [*marks[:between], Mark(Kind.AT, "at", at, at), *marks[load:]]
+
+
+_COUNTED = (Kind.REPS, Kind.EACH)
+
+
 def _without_this(marks: list[Mark], record: Record, under: int | None) -> list[Mark]:
     """`4 on this one`, `4 reps this set`, `this set 4`: a set of now, as any; not what stands in `this one was 4`."""
     found = _this_at(marks, range(len(marks)))
@@ -104,5 +124,6 @@ def _without_this(marks: list[Mark], record: Record, under: int | None) -> list[
     before = kind_at(marks, at - 1) if at else None
     if before not in (None, *_ON, Kind.NUM, *_UNITS) or (before is None and kind_at(marks, end) is not Kind.NUM):
         return marks
+    marks = _linked_load(marks, at - 1, record, under)
     start = at - (before in _ON and marks[at - 1].text != "@")
     return [*marks[:start], *marks[end:]]

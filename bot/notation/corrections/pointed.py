@@ -98,9 +98,14 @@ def _past_fill(piece: Sequence[Mark], at: int) -> int:
 def _is_taken(piece: Sequence[Mark], at: int, new: int) -> bool:
     """Whether something else says which set is meant, or the number is one of an effort."""
     naming = (Kind.SET, Kind.LASTSET, Kind.LABEL, Kind.ORD, Kind.NOT, Kind.WROTE)
-    said = [m for m in (*piece[:at], *piece[new + 1 :]) if m.kind in naming]
+    said = [m for m in (*piece[:at], *piece[new + 1 :]) if m.kind in naming and not _is_uncounted(m, piece[new])]
     after = kind_at(piece, new + 1)
     return bool(said) or after in (Kind.RIR, Kind.RPE, Kind.TANK, Kind.LEFT, Kind.MORE, Kind.MINUTES)
+
+
+def _is_uncounted(mark: Mark, told: Mark) -> bool:
+    """The 5th of `the 145 was 4 reps, the 5th I only dreamed`: the repetition behind those that count."""
+    return mark.kind is Kind.ORD and told.value is not None and mark.value == told.value + 1
 
 
 def _rows(record: Record, place: int | None) -> list[Performed]:

@@ -283,6 +283,8 @@ def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
         return False
     if before in ("of", "to") and first > 1 and scene.tokens[first - 2].kind is Kind.SET:
         return False
+    if before == "of" and scene.word(first - 2) in _SETS:
+        return False
     if after in _NUMERALS and end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
         return False
     if before in _NUMERALS and scene.tokens[first].gap is Gap.NONE and before not in ("a", "to", "or"):

@@ -77,6 +77,23 @@ def _is_topic(marks: Sequence[Mark], query: int) -> bool:
     return before == [Kind.NAME] and not asks and any(m.kind in telling for m in marks[query + 1 : end])
 
 
+def _is_surprise(marks: Sequence[Mark], query: int) -> bool:
+    """`65 x 3 felt even better?!`: amazed at a set that is told, which asks nothing."""
+    cried = [m.text for m in marks[query + 1 : query + 2]] == ["!"]
+    end = query
+    if query and marks[query - 1].text == "!":
+        cried, end = True, query - 1
+    start = end
+    while start > 0 and marks[start - 1].kind not in ENDS:
+        start -= 1
+    part = marks[start:end]
+    told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and not any(m.kind is Kind.ASKING for m in part)
+    return cried and told and bool(_AMAZED & {w for m in part for w in m.text.split()})
+
+
+_AMAZED = frozenset(("felt", "moved", "flew", "somehow", "apparently", "even", "easier", "better"))
+
+
 def opens_question(part: Sequence[Mark]) -> bool:
     """Whether a part of a message, seen by itself, opens a question."""
     start = 0
@@ -102,6 +119,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         and not asks_to_change(marks, i)
         and not is_thought(marks, i)
         and not _is_topic(marks, i)
+        and not _is_surprise(marks, i)
         for i, m in enumerate(marks)
     )
     only_asks: set[int] = set()

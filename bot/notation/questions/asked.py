@@ -150,6 +150,8 @@ def asks_to_change(marks: Sequence[Mark], query: int) -> bool:
 def opens(marks: Sequence[Mark], place: int) -> bool:
     """Whether a question can open here: after an edge, with only fillers and names of talk between."""
     at = place - 1
+    if marks[place].text.split()[:1] in (["is"], ["could"]) and at >= 0 and marks[at].text in _LAUGHS:
+        return True  # `pee like cola lol is that the beets`: in a hurt, laughter parts too
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
         at -= 1
     return at < 0 or marks[at].kind in _EDGES or follows_set(marks, place)
@@ -159,6 +161,7 @@ _FAR = 40
 """More marks than a part has that tells a set before a question."""
 
 
+_LAUGHS = ("lol", "haha", "hahaha", "lmao", "hehe")
 _BE = ("is", "are", "was", "were")
 _LOAD = 3
 """Marks of a load alone: `the 15s`."""

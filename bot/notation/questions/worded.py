@@ -44,7 +44,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
         return end_of(marks, place) if asks else None
-    if first in _OPENING and opens(marks, place) and _is_of_somebody(marks, place):
+    told = first == "are" and place > 0 and marks[place - 1].text in _THINGS  # `these are getting too light`
+    if first in _OPENING and not told and opens(marks, place) and _is_of_somebody(marks, place):
         return end_of(marks, place)
     led = place > 0 and marks[place - 1].text in ("but", "and", "so", "or")
     if led and mark.text.split()[:2] in (

@@ -19,6 +19,10 @@ WIDTH = 10
 """States kept."""
 SLACK = 8.0
 """States costlier than the best by more than this are dropped."""
+HEAVIEST_WARMUP = Decimal("1.6")
+"""A warm-up is at most so many times the planned load."""
+MOST_OFF = 4
+"""And takes at most so many times the planned assistance off (common practice, no source)."""
 LINKED = (Join.X, Join.FOR, Join.AT, Join.WITH)
 _FRACTIONS = (Decimal("0.25"), Decimal("0.5"), Decimal("0.75"))
 """What the least plates and dumbbells add to a whole number (common practice, no source)."""
@@ -128,8 +132,7 @@ class Costs:
             bare = said.load.kg <= 0 and not self.context.is_bodyweight
             return OUT if bare else 1.5 if light and not self.context.is_bodyweight else 0.0
         if stage is Stage.WARMUP:
-            planned = self.context.planned_load(number)
-            return 0.0 if planned is None or said.load.kg <= planned.kg * Decimal("1.6") else OUT
+            return 0.0 if self._may_warm_up(said, number) else OUT
         planned = self.context.planned_load(number)
         if (
             planned is None
@@ -149,6 +152,15 @@ class Costs:
         if self.context.is_load_in_reason(said.load, number, before, said.signed):
             return 0.0
         return OUT
+
+    def _may_warm_up(self, said: SaidLoad, number: int) -> bool:
+        """Whether a load is no heavier than a warm-up is: where the plan takes weight off, the more off the lighter."""
+        planned = self.context.planned_load(number)
+        if planned is None or said.load is None:
+            return True
+        if planned.kg < 0:
+            return planned.kg * MOST_OFF <= said.load.kg <= planned.kg / HEAVIEST_WARMUP
+        return said.load.kg <= planned.kg * HEAVIEST_WARMUP
 
     def _sets_cost(self, index: int, count: int) -> float:
         """Against this many sets from the `index`-th on."""

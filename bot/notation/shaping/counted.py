@@ -7,6 +7,7 @@ from decimal import Decimal
 from bot.notation.clauses import continues_list, kind_at, mark_at
 from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import LINKS, PREFIXES, SEPARATORS, is_number
+from bot.notation.strays.meanings import is_placed
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -175,6 +176,11 @@ def _is_spoken_to(marks: Sequence[Mark], place: int) -> bool:
     return ends and not plural and number is not None and number > 1 and marks[place].kind is Kind.WORD
 
 
+def _is_said_beside(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a word behind a number is none that it counts: `12 dear`, `13 feet on a box`."""
+    return _is_spoken_to(marks, place) or is_placed(marks, place)
+
+
 _PLURALS = frozenset(
     words("people children men women feet teeth mice sheep percent quid kcal km bpm rpm mph sth stone")
 )
@@ -203,7 +209,7 @@ def counted(marks: list[Mark]) -> list[Mark]:
             or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS)
         ):
             continue
-        if (after is Kind.WORD and not continues_list(marks, place) and not _is_spoken_to(marks, place + 1)) or (
+        if (after is Kind.WORD and not continues_list(marks, place) and not _is_said_beside(marks, place + 1)) or (
             after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)
         ):
             out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)

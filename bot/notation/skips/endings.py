@@ -45,6 +45,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_of_those(marks, place)
             or _is_away(marks, place)
             or _is_all_there_was(marks, place)
+            or _is_timed(marks, place)
+            or _goes_on_today(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -53,6 +55,34 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+def _is_timed(marks: Sequence[Mark], place: int) -> bool:
+    """`cleans 62.5x3x5 all done in 9 minutes`: how long the sets of one exercise took."""
+    timed = [m for m in marks[place + 1 : place + 5] if m.text not in _ABOUT]
+    within = [m.text for m in timed[:1]] in (["in"], ["inside"], ["within"], ["under"])
+    minutes = any(m.kind is Kind.MINUTES or m.text in _MINUTES for m in timed[1:3])
+    sets = place > 0 and marks[place - 1].kind is Kind.NUM
+    return within and minutes and sets and sum(m.kind is Kind.NAME for m in marks[:place]) <= 1
+
+
+_ABOUT = ("about", "around", "like", "roughly", "just", "only")
+_MINUTES = ("min", "mins", "minutes", "minute")
+
+
+def _goes_on_today(marks: Sequence[Mark], place: int) -> bool:
+    """`so I stopped there, floor press tonight`: a pause, and what is done later that day."""
+    pause = bool(set(marks[place].text.split()) & _PAUSING)
+    behind = marks[place + 1 : place + 1 + _FAR]
+    named = next((i for i, m in enumerate(behind) if m.kind in (Kind.NAME, Kind.THEREST)), None)
+    if not pause or named is None or any(m.kind in (Kind.NUM, Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in behind):
+        return False
+    said = [w for m in behind[named + 1 :] for w in m.text.split()]
+    return bool(said) and (said[0] in _LATER or said[:2] in (["this", "evening"], ["this", "afternoon"]))
+
+
+_PAUSING = frozenset(words("stopped stopping stop leaving leave left"))
+_LATER = ("tonight", "later", "tonite", "2nite")
 
 
 def _is_merely(marks: Sequence[Mark], place: int) -> bool:

@@ -1,6 +1,7 @@
 """Loads that stood about and were not lifted, or were not to be had: `180 on the rack`, `the 24s were gone`."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
@@ -211,8 +212,12 @@ _LISTED = (Kind.NUM, Kind.S, Kind.AND, Kind.COMMA, Kind.PLUS, Kind.KG, Kind.LB, 
 
 
 def _was_built(marks: Sequence[Mark], place: int) -> bool:
-    """`80x10, built it out of 5s and 10s`: the plates of a load that is told before them, with no set of their own."""
+    """`80x10, built it out of 5s and 10s`, `92.5x11, used two 1.25s`: the plates of a load that is told before them,
+    with no set of their own."""
     value = marks[place].value
+    behind = marks[place + 1].kind if place + 1 < len(marks) else None
+    if behind is Kind.NUM and value in _SO_MANY and marks[place + 1].value not in _SO_MANY:
+        return _was_built(marks, place + 1)
     if (
         value is None
         or value > _MOST_PLATE
@@ -228,14 +233,23 @@ def _was_built(marks: Sequence[Mark], place: int) -> bool:
         end += 1
     told = [w for m in marks[max(0, start - _FEW) : start] for w in m.text.split()][-_FEW:]
     built = told[-1:] != [] and told[-1] in _MADE_OF and bool(_BUILT & set(told[:-1]))
+    built = built or (bool(_USED & set(told[-2:])) and _is_small(marks[:start], value))
     listed = [m for m in marks[start:end] if m.kind is Kind.NUM]
     bare = end >= len(marks) or marks[end].kind not in (Kind.X, Kind.FOR, Kind.REPS, Kind.EACH, Kind.COLON)
     whole = any(m.kind is Kind.NUM and m.value is not None and m.value > value for m in marks[:start])
     plates = all(marks[i + 1 : i + 2] and marks[i + 1].kind in _OF_PLATE for i in range(start, end)
-                 if marks[i].kind is Kind.NUM)  # fmt: skip
+                 if marks[i].kind is Kind.NUM and (i + 1 != place or marks[i].value not in _SO_MANY))  # fmt: skip
     return built and bare and whole and plates and bool(listed)
 
 
+def _is_small(before: Sequence[Mark], value: Decimal) -> bool:
+    """Whether a plate is so small beside a load told before it that it is no load itself."""
+    return any(m.kind is Kind.NUM and m.value is not None and m.value > value * _SMALL for m in before)
+
+
+_SMALL = 8
+_SO_MANY = range(2, 9)
+_USED = frozenset(words("used using use took with pair needed"))
 _FEW = 6
 _OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
 _STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)

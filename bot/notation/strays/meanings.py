@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import MOST_LEFT
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -32,6 +33,15 @@ _OTHER = frozenset(
         "other more new old young extra different random screaming tiny big whole full solid measly",
     )
 )
+
+
+def is_placed(marks: Sequence[Mark], place: int) -> bool:
+    """`14 +4 +4 +3 feet on the bench`, `12 11 10 feet elevated`: where the feet were, no measure."""
+    behind = marks[place + 1] if place + 1 < len(marks) else None
+    return marks[place].text == "feet" and behind is not None and behind.text.split()[:1] in ([w] for w in _PLACED)
+
+
+_PLACED = words("on up elevated raised flat together off wide high forward in apart close narrow")
 
 
 def is_described(marks: Sequence[Mark], place: int) -> bool:
@@ -99,12 +109,23 @@ def is_goal(marks: Sequence[Mark], place: int) -> bool:
         at -= 1
     could = at >= 0 and marks[at].kind is Kind.COULD and value is not None and value > _MOST_LEFT
     could = could and marks[at].text not in ("had", "i had")
+    could = could or _is_thought(marks, place, at)
     could = could and after not in (Kind.X, Kind.FOR, Kind.TANK, Kind.MORE, Kind.NUM)
     return (
         could
         or _is_on_paper(said)
         or (said[:1] in (["was"], ["is"]) and said[1:3] != [] and bool(set(said[1:3]) & _GOALS))
     )
+
+
+def _is_thought(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`got 7 at 155, thought I had 8`: more than anybody has in reserve, behind what was done."""
+    value = marks[place].value
+    thought = at >= 0 and marks[at].kind is Kind.COULD and marks[at].text.split()[0] in _THINKING
+    return thought and value is not None and value > MOST_LEFT and any(m.kind is Kind.NUM for m in marks[:at])
+
+
+_THINKING = ("thought", "think", "reckon")
 
 
 def is_body_change(marks: Sequence[Mark], place: int) -> bool:

@@ -11,6 +11,7 @@ from bot.notation.strays.meanings import (
     is_described,
     is_goal,
     is_in_mind,
+    is_placed,
     is_price,
     is_score,
     is_setting,
@@ -57,7 +58,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         return
     if is_age(marks, place):
         yield place
-    elif after is not None and _is_unit(after) and not linked:
+    elif after is not None and _is_unit(after) and not linked and not is_placed(marks, place + 1):
         yield from (place, place + 1)
         if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
             yield place - 1

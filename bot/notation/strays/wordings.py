@@ -16,7 +16,7 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if mark.text == "steps" and place and marks[place - 1].kind is Kind.NUM:
             out[place] = replace(mark, kind=Kind.REPS)
-        elif _is_habit(marks, place) or _is_mood(marks, place):
+        elif _is_habit(marks, place) or _is_mood(marks, place) or _is_all_of_things(marks, place):
             out[place] = replace(mark, kind=Kind.FILL)
         elif mark.text in ("might", "may", "mightve") and _is_hedge(marks, place):
             out[place] = replace(mark, kind=Kind.SLIP)
@@ -56,6 +56,23 @@ def with_sets_counted(marks: list[Mark]) -> list[Mark]:
 def _is_habit(marks: Sequence[Mark], place: int) -> bool:
     before = marks[place - 1].text if place else ""
     return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
+
+
+def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
+    """`sorry for all the typos`, `all the lads watched`: of no sets, in a part without a number or behind thanks."""
+    if marks[place].kind is not Kind.ALL or marks[place].text not in ("all", "for all"):
+        return False
+    start, end = part_of(marks, place)
+    led = [m.text for m in marks[place + 1 : place + 2]] in ([w] for w in _WHOSE)
+    thanked = any(set(m.text.split()) & _THANKED for m in marks[max(start, place - _NEAR) : place])
+    thing = place + 2 < end and (thanked or marks[place + 2].kind is Kind.WORD)
+    return led and thing and not any(m.kind is Kind.NUM for m in marks[place if thanked else start : end])
+
+
+_NEAR = 3
+"""Marks between thanks and what they are for."""
+_THANKED = frozenset(("thanks", "thank", "thx", "tks", "cheers", "ta", "thankyou", "sorry", "grateful"))
+_WHOSE = ("the", "my", "your", "this", "that", "these", "those")
 
 
 def _is_mood(marks: Sequence[Mark], place: int) -> bool:
