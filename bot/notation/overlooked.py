@@ -107,8 +107,9 @@ def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
     `after` is the set after those that are kept.
     """
     mark = marks[place]
-    failed = any("fail" in m.text for m in marks[max(0, place - 3) : place])
-    if mark.kind is not Kind.ORD or mark.value is None or failed:
+    if mark.kind is not Kind.ORD or mark.value is None:
+        return None
+    if any("fail" in m.text for m in marks[max(0, place - 3) : place]):
         return None
     following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
     if following and (following[0].kind in _OF_REPS or following[0].text.startswith("back")):

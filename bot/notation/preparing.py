@@ -75,7 +75,7 @@ def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) 
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)
-    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
+    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(read_kinds(few, session_index(request.exercises))))
     told = without_greeting(told)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)

@@ -38,13 +38,12 @@ def _mended(marks: Sequence[Mark]) -> set[int]:
     """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`; not `60x8 no 60x9`."""
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
     out: set[int] = set()
-    for one, no, two in zip(kept, kept[1:], kept[2:], strict=False):
-        pair = marks[one].kind is Kind.NUM and marks[two].kind is Kind.NUM and marks[no].kind is Kind.NO
-        at = kept.index(two) + 1
+    for at, (one, no, two) in enumerate(zip(kept, kept[1:], kept[2:], strict=False), 3):
+        if marks[no].kind is not Kind.NO or marks[one].kind is not Kind.NUM or marks[two].kind is not Kind.NUM:
+            continue
         whole = one > 0 and marks[one - 1].kind in _LINKS and at < len(kept) and marks[kept[at]].kind in _LINKS
-        pair = pair and not whole
         ends = at >= len(kept) or marks[kept[at]].kind in (*EDGES, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS)
-        out |= {one, no} if pair and ends else set()
+        out |= {one, no} if ends and not whole else set()
     return out
 
 

@@ -223,7 +223,7 @@ def _slashed(marks: list[Mark]) -> list[Mark]:
             continue
         for number, kind in zip((marks[one], marks[one + 2]), told, strict=True):
             place = number.start if led else number.end
-            side = Mark(kind, kind.value.lower(), place, place)
+            side = Mark(kind, kind.lower(), place, place)
             out += [side, number] if led else [number, side]
         at = one + 3 + (kind_at(marks, one + 1) is not Kind.SLASH)
     return out

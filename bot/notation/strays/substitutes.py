@@ -139,8 +139,8 @@ def _is_used_for(part: Sequence[Mark]) -> Mark | None:
 
 def taken_up(marks: Sequence[Mark]) -> set[int]:
     """Where such a name stands, whoever it was that praised it."""
-    found = [_is_taken_up(marks[start:end]) for start, end in _sentences(marks)]
-    return {i for i, m in enumerate(marks) if any(m is one for one in found)}
+    found = [one for start, end in _sentences(marks) if (one := _is_taken_up(marks[start:end])) is not None]
+    return {i for i, m in enumerate(marks) if any(m is one for one in found)} if found else set()
 
 
 def _is_taken_up(part: Sequence[Mark]) -> Mark | None:
