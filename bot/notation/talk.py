@@ -260,27 +260,21 @@ _UNITS = (Kind.KG, Kind.LB)
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
     """`down 2kg this week`: the body's weight."""
-    start, end = part_of(marks, place)
     after = beside(marks, place, 1)
+    if after is None or after.kind not in _UNITS:
+        return False
+    start, end = part_of(marks, place)
     words = {w for m in marks[start:end] for w in m.text.split()}
-    if place > 0 and marks[place - 1].text in ("im", "i am", "am") and after is not None and after.kind in _UNITS:
+    if place > 0 and marks[place - 1].text in ("im", "i am", "am"):
         return not any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
     alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
     listed = (
         place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
     )
-    if (
-        alone
-        and listed
-        and after is not None
-        and after.kind in (Kind.KG, Kind.LB)
-        and all(m.kind is Kind.FILL for m in marks[place + 2 : end])
-    ):
+    if alone and listed and all(m.kind is Kind.FILL for m in marks[place + 2 : end]):
         return True
     return (
         alone
-        and after is not None
-        and after.kind in (Kind.KG, Kind.LB)
         and bool(words & {"down", "up", "lost", "gained", "heavier", "lighter"})
         and bool(
             words

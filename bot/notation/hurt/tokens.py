@@ -11,7 +11,6 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
 from typing import ClassVar
 
 from rapidfuzz.distance import OSA
@@ -19,6 +18,7 @@ from rapidfuzz.distance import OSA
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.variants import CANON, NEGATED, UNABLE
 from bot.notation.named import Named
+from bot.notation.quick import quick
 
 
 class Kind(Named):
@@ -53,7 +53,7 @@ Kind.fill()
 Gap.fill()
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Token:
     """One token: `word` is folded, `start` and `end` are characters of the raw text."""
 

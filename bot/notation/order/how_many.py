@@ -51,6 +51,8 @@ def _one_set(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     counted = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS), len(marks))
     for place in range(len(marks) - 2):
+        if marks[place].kind not in (Kind.NUM, Kind.FILL):
+            continue
         if place > counted:
             one_of = text_at(marks, place) == "one" and text_at(marks, place + 1) in ("of", "with", "at")
             one = kind_at(marks, place) is Kind.NUM and marks[place].value == 1

@@ -33,8 +33,12 @@ def repeats(marks: list[Mark]) -> list[Mark]:
 def as_back_then(marks: Sequence[Mark]) -> list[Mark]:
     """`100x10, same as last week`, `same number as in week 1`: behind a whole set, how it compares, and no set more."""
     out = list(marks)
+    whole = False
     for place, mark in enumerate(marks):
-        if mark.kind not in _SAMES or not any([m.kind for m in marks[i : i + 3]] in _WHOLE for i in range(place)):
+        if mark.kind not in _SAMES:
+            continue
+        whole = whole or any([m.kind for m in marks[i : i + 3]] in _WHOLE for i in range(place))
+        if not whole:
             continue
         end = part_of(marks, place)[1]
         rest = marks[place + 1 : end]
