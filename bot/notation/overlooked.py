@@ -39,14 +39,15 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     repeated = list(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     warmed = sum(one.row.stage is Stage.WARMUP for one in told)
+    after = _next_after(numbers)
     for place, mark in enumerate(marks):
         rates = mark.kind is Kind.NUM and _is_rating(marks, place) and not _agrees(marks, place, told)
         if rates and not _is_within(mark, spans):
             return mark
-        number = _set_named(marks, place, _next_after(numbers))
+        number = _set_named(marks, place, after)
         if number is not None and number not in numbers and number > warmed:
             return mark
-        if mark.kind is Kind.ORD and mark.value == _next_after(numbers) and _is_left_open(marks, place, spans):
+        if mark.kind is Kind.ORD and mark.value == after and _is_left_open(marks, place, spans):
             return mark
         if mark.kind is Kind.SAME and not _is_within(mark, repeated) and _stands_alone(marks, place):
             return mark

@@ -138,13 +138,13 @@ EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "
 
 def is_called_wrong(piece: Sequence[Mark]) -> bool:
     """`that last set isn't right`: a stored set is wrong, and what it was is not said."""
-    wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in piece)
-    told = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in piece)
-    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
-    units = any(
-        kinds[i : i + 3] in ([Kind.KG, Kind.NOT, Kind.LB], [Kind.LB, Kind.NOT, Kind.KG]) for i in range(len(kinds))
-    )
-    return (wrong and told) or units
+    said = [m for m in piece if m.kind is not Kind.FILL]
+    wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in said)
+    if wrong and any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in said):
+        return True
+    denied = [i for i, m in enumerate(said) if m.kind is Kind.NOT and i]
+    units = ([Kind.KG, Kind.LB], [Kind.LB, Kind.KG])
+    return any([m.kind for m in said[i - 1 : i + 2 : 2]] in units for i in denied)
 
 
 def is_of_another(piece: Sequence[Mark]) -> Mark | None:

@@ -117,11 +117,15 @@ def _on_other_gear(part: Sequence[Mark], own: set[str]) -> Mark | None:
     said = {singular(w) for m in part for w in m.text.split()}
     if said & _DENIED:
         return None
+    if said.isdisjoint(_FREE - own):
+        return None
     for place, mark in enumerate(part):
         gear = {singular(w) for w in mark.text.split()} & _FREE - own
+        if not gear:
+            continue
         used = bool({w for m in part[max(0, place - 3) : place] for w in m.text.split()} & {"used", "using", "use"})
         behind = [m.kind for m in part[place + 1 : place + 6]]
-        if mark.kind not in (*NUMBERS, *_NAMES) and gear and ("smith" in gear or (used and Kind.FOR in behind)):
+        if mark.kind not in (*NUMBERS, *_NAMES) and ("smith" in gear or (used and Kind.FOR in behind)):
             return mark
     return None
 
