@@ -1,6 +1,7 @@
 """Bare numbers of talk: `gym at 7`, `2 sets to go`, `won 24-17`, `down 2kg this week`."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import cache, partial
 
 from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.compared import is_compared
@@ -17,6 +18,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     nothing but words that go with sets.
     """
     out: set[int] = set()
+    tied = cache(partial(is_tied, marks))
     for place, mark in enumerate(marks):
         if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
             out.add(place)
@@ -50,7 +52,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= {place - 1, place}
         elif is_compared(marks, place):
             out |= {place, place + 1}
-        elif not is_tied(marks, place) and _is_talk(marks, place) and not _opens_sets(marks, place):
+        elif not tied(place) and _is_talk(marks, place, tied) and not _opens_sets(marks, place):
             out.add(place)
     return out
 
@@ -302,14 +304,14 @@ _TALKY = frozenset(
 """Words of talk that do not go with a bare number of repetitions."""
 
 
-def _is_talk(marks: Sequence[Mark], place: int) -> bool:
+def _is_talk(marks: Sequence[Mark], place: int, tied: Callable[[int], bool]) -> bool:
     start, end = part_of(marks, place)
     if is_led_at(marks, place):
         end = next((i for i in range(place, end) if marks[i].text in _OWN or marks[i].kind is Kind.COLON), end)
     part = marks[start:end]
     if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part) or _is_of_unknown(marks, start, place):
         return False
-    if any(m.kind is Kind.NUM and is_tied(marks, i) for i, m in enumerate(part, start)):
+    if any(m.kind is Kind.NUM and tied(i) for i, m in enumerate(part, start)):
         return False
     before = beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:

@@ -172,6 +172,14 @@ def test_no_text_raises(text: str) -> None:
     read_message(request(text, "Bench Press#1 60x5"))
 
 
+@pytest.mark.parametrize(
+    "text", ["60x8 the bar\n60x8", "just the bar\n60x8", "failed the 4th at 85. failed the 5th at 80"]
+)
+def test_what_once_raised_is_read(text: str) -> None:
+    """A bar that ends its line, and two repetitions that failed at their loads."""
+    assert isinstance(read(text), Reading)
+
+
 @given(st.lists(st.sampled_from(sorted(KINDS)), max_size=12))
 @settings(max_examples=300)
 def test_no_session_is_too_odd(kinds: list[str]) -> None:
