@@ -7,6 +7,7 @@ are told as were announced, or where each names its number.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past, past_fill, whole_number
@@ -22,7 +23,7 @@ _LAST = (Kind.LASTSET, Kind.LASTREP)
 _NAMING = (Kind.ORD, Kind.SET, *_LAST)
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.S, Kind.SETS, Kind.SET, Kind.ORD,
            Kind.RPE, Kind.RIR, Kind.TANK, Kind.LEFT, Kind.MORE)  # fmt: skip
-_MOST_REPS, _LONGEST, _SEVERAL = 60, 24, 2
+_MOST_REPS, _LONGEST = 60, 24
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,9 +168,9 @@ def _list(marks: Sequence[Mark], at: int) -> _List | None:
     while (item := _item(marks, past(marks, at, *_JOINS))) is not None:
         told, at, names = item
         count, named, end = count + told, named + names, at
-    if count < _SEVERAL or kind_at(marks, end) in _LINKED:
+    if count < SEVERAL or kind_at(marks, end) in _LINKED:
         return None
-    return _List(count, named >= _SEVERAL, end)
+    return _List(count, named >= SEVERAL, end)
 
 
 def _item(marks: Sequence[Mark], at: int) -> tuple[int, int, bool] | None:

@@ -6,6 +6,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -175,7 +176,6 @@ def _part_reps(marks: Sequence[Mark]) -> Iterator[int]:
 
 
 _MISSING = frozenset(words("short shy off under away missing"))
-_LEAST_SUMMED = 2
 
 
 def _short(marks: Sequence[Mark]) -> Iterator[int]:
@@ -200,8 +200,8 @@ def _sums(marks: Sequence[Mark]) -> Iterator[int]:
             continue
         before = [m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None]
         after = [m.value for m in marks[end:] if m.kind is Kind.NUM and m.value is not None]
-        ends = {sum(before[i:]) for i in range(len(before) - _LEAST_SUMMED + 1)}
-        if mark.value in ends or (len(after) >= _LEAST_SUMMED and mark.value == sum(after)):
+        ends = {sum(before[i:]) for i in range(len(before) - SEVERAL + 1)}
+        if mark.value in ends or (len(after) >= SEVERAL and mark.value == sum(after)):
             named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
             yield from (place, end) if named else range(place, end + 1)
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.answer import AskKind, Meaning, Span
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.corrections.units import tells_unit_again
 from bot.notation.days import DaySaid, is_unsure, read_day
 from bot.notation.draft import Draft
@@ -20,6 +20,7 @@ from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
 from bot.notation.twice_told import told_twice
 from bot.notation.units_said import unit_for_all
+from bot.notation.wordlist import words
 from bot.training.plan import Measure
 
 
@@ -93,10 +94,25 @@ def _durations(marks: Sequence[Mark]) -> set[int]:
     for place, mark in enumerate(marks):
         if mark.kind is Kind.NUM and kind_at(marks, place + 1) in (Kind.MINUTES, Kind.HOURS):
             out |= {place, place + 1}
+        if mark.kind is Kind.NUM and kind_at(marks, place + 1) is Kind.HOURS:
+            out |= _hours_got(marks, place + 2)
         spoken = duration_at(marks, place, metres=True) if mark.kind is Kind.FILL else None
         if spoken is not None:
             out |= set(range(place, spoken[1]))
     return out
+
+
+def _hours_got(marks: Sequence[Mark], at: int) -> set[int]:
+    """The 5 of `was supposed to sleep 8 hours, got 5`."""
+    at += at < len(marks) and marks[at].kind in (Kind.COMMA, Kind.DASH, Kind.AND)
+    got = at
+    while at < len(marks) and set(marks[at].text.split()) <= _GOT:
+        at += 1
+    ends = at + 1 >= len(marks) or marks[at + 1].kind in EDGES
+    return {at} if at > got and at < len(marks) and marks[at].kind is Kind.NUM and ends else set()
+
+
+_GOT = frozenset(words("got had only just managed barely i maybe more like about actually slept"))
 
 
 def _whole(marks: Sequence[Mark], places: Sequence[int]) -> Span:

@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, kind_at, number_before, text_at
+from bot.notation.clauses import EDGES, kind_at, number_before, part_of, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, UNITS, past, past_fill, whole_number
@@ -111,7 +111,10 @@ def _held(marks: list[Mark], place: int, told_of: Context) -> None:
 
 
 def _every(marks: list[Mark], place: int, told_of: Context) -> None:
-    """`got all five at 70`: the repetitions of one set, where the plan has so many and not so many sets."""
+    """`got all five at 70`, `got all six`: the repetitions of one set, where the plan has so many, and no such sets.
+
+    `got all three`, `all 3 sets`, where so many sets are left: as planned.
+    """
     word = marks[place].text.removeprefix("all ")
     count = _COUNTS.get(word) or (int(word) if word.isdigit() and len(word) <= _LEAST_LIST else None)
     load = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
@@ -120,12 +123,40 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
     opens = told_of.open_sets
     if number_before(marks, place, (Kind.STOP, Kind.LINE)):
         return
-    if count is None or not load or not ends or not opens or text_at(marks, place + 1) == "@":
+    if count is None or not opens or text_at(marks, place + 1) == "@":
         return
-    if count in told_of.range_of(opens[0]) and count > len(told_of.exercise.sets):
+    if not (load and ends):
+        got = _says_got(marks, place)
+        if got is None or (count <= len(told_of.exercise.sets) and not got):
+            return
+        if count == len(opens):
+            start, end = part_of(marks, place)
+            if count not in told_of.range_of(opens[0]) and not any(m.kind is Kind.DONE for m in marks[start:end]):
+                marks.insert(place + 1, replace(marks[place], kind=Kind.PLANNED, text="as planned"))
+            return
+        if kind_at(marks, place + 1) is Kind.SETS:
+            return
+    elif count <= len(told_of.exercise.sets):
+        return
+    if count in told_of.range_of(opens[0]):
         said = marks[place]
         number = replace(said, kind=Kind.NUM, text=word, value=Decimal(count), parts=())
         marks[place : place + 1] = [number, replace(said, kind=Kind.REPS, text="reps", start=said.end)]
+
+
+_GOT = frozenset(["got", "made", "hit", "managed", "get", "completed", "finished", "nailed", "did", "sets"])
+_BESIDE = frozenset(["i", "them", "of", "reps", "those", "today", "done", "clean", "though", "yes", "yep", "and"])
+
+
+def _says_got(marks: Sequence[Mark], place: int) -> bool | None:
+    """Whether `all six` is said to be got in its part; `None` where the part says something else of it."""
+    start, end = part_of(marks, place)
+    beside = [*marks[start:place], *marks[place + 1 : end]]
+    said = {w for m in beside for w in m.text.split()}
+    plain = (Kind.FILL, Kind.WORD, Kind.NAME, Kind.GAP)
+    if said & _GOT - {"sets"} and all(m.kind in plain or set(m.text.split()) <= _GOT | _BESIDE for m in beside):
+        return True
+    return bool(said & _GOT) if said <= _GOT | _BESIDE else None
 
 
 def _sided(marks: list[Mark], place: int, told_of: Context) -> None:

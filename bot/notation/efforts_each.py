@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from bot.notation.answer import AskKind, Source, Span
 from bot.notation.atoms import Effort
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground, Told
 from bot.notation.kinds import Kind
@@ -18,8 +19,6 @@ _BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.SLASH)
 _COUNTED = (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.RPE, Kind.RIR, Kind.SETS, Kind.WITH, Kind.S,
             Kind.LEFT, Kind.RIGHT, Kind.TANK, Kind.COLON, Kind.DASH, Kind.OR)  # fmt: skip
 """Kinds after a number that make it no effort."""
-_EASIEST, _HARDEST = 5, 10
-_MOST_LEFT = 4
 _SURE = 3
 """So many efforts, none easier than the one before, beside sets in the same sentence are one each."""
 
@@ -87,8 +86,8 @@ def _apart(piece: list[Mark], at: int) -> list[Mark]:
 def _are_efforts(values: Sequence[Decimal], kind: Kind) -> bool:
     """Whether all numbers are on the scale: efforts from 5 to 10, or so few in reserve that no set is as short."""
     if kind is Kind.RIR:
-        return all(v <= _MOST_LEFT for v in values)
-    return all(_EASIEST <= v <= _HARDEST for v in values)
+        return all(v <= MOST_LEFT for v in values)
+    return all(EASIEST <= v <= HARDEST for v in values)
 
 
 def _listed(piece: Sequence[Mark], at: int, word: Kind) -> list[int]:

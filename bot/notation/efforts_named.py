@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.answer import AskKind, Source, Span
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.draft import Draft
 from bot.notation.grounds import Ground, Told
@@ -26,8 +27,6 @@ _BEHIND = {
     Kind.LEFT: Kind.RIR,
 }  # fmt: skip
 """What an effort is told in, by the word behind its number."""
-_MOST_LEFT, _EASIEST, _HARDEST = 5, 5, 10
-_FEWEST = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,11 +76,11 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         mark = out[at]
         if mark.kind is Kind.NAME:
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
-        if (told or not seen) and (_sets_at(out, at) is not None or _effort_at(out, at, None) is not None):
+        if (told or not seen) and (_sets_at(out, at) is not None or effort_at(out, at, None) is not None):
             found, end = _read(out, at)
-            enough = len(found) >= _FEWEST or (bool(found) and _is_of_several(out, at, found[0][0]))
+            enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
             heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)
-            enough = enough if told else len(found) >= _FEWEST and heads and _has_sets(out, end)
+            enough = enough if told else len(found) >= SEVERAL and heads and _has_sets(out, end)
             if enough and (kind_at(out, end) in _ENDS or heads):
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
                 del out[at : end + (not told)]
@@ -94,7 +93,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
 
 def _has_sets(marks: Sequence[Mark], end: int) -> bool:
     """Whether a list of sets follows the efforts of `one left on the first, none on the last: 60 8 8 7`."""
-    return sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM) > _FEWEST
+    return sum(max(1, len(m.parts)) for m in marks[end:] if m.kind is Kind.NUM) > SEVERAL
 
 
 def _is_of_several(marks: Sequence[Mark], at: int, sets: _Sets) -> bool:
@@ -116,7 +115,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         excepted = bool(found) and kind_at(piece, at - 1) in _BUT
         sets = _sets_at(piece, at)
         place = _past(piece, sets.end if sets is not None else at, (*_LITTLE, Kind.COMMA) if excepted else _LITTLE)
-        effort = _effort_at(piece, place, word)
+        effort = effort_at(piece, place, word)
         if effort is None:
             break
         word, stop = effort.word, effort.end
@@ -131,7 +130,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         found.append((sets, effort.left, (piece[effort.start].start, piece[effort.end - 1].end)))
         at = end = stop
         apart = _past(piece, stop, (*_LITTLE, Kind.COMMA, Kind.WORD)) if sets.but_last else at
-        last = _effort_at(piece, apart, word) if sets.but_last else None
+        last = effort_at(piece, apart, word) if sets.but_last else None
         if last is not None:
             span = (piece[last.start].start, piece[last.end - 1].end)
             found.insert(0, (_Sets(None, 1, False, apart), last.left, span))
@@ -139,7 +138,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
     return found, end
 
 
-def _effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
+def effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
     """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
     kind, start = kind_at(piece, at), at
     none = word is Kind.RIR and text_at(piece, at) in NOTHING and kind_at(piece, at + 1) in (*_LITTLE, *_ENDS)
@@ -198,7 +197,7 @@ def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
 
 def _all_but(piece: Sequence[Mark], at: int) -> bool:
     """The `all` of `all @7 except the last @8`: all sets, of which some are told apart behind it."""
-    effort = _effort_at(piece, _past(piece, at + 1, _LITTLE), None)
+    effort = effort_at(piece, _past(piece, at + 1, _LITTLE), None)
     return effort is not None and _excepts(piece, effort.end)
 
 
@@ -221,7 +220,7 @@ def _is_effort(piece: Sequence[Mark], at: int, word: Kind) -> bool:
         Kind.NUM,
     ):
         return False
-    return value <= _MOST_LEFT if word is Kind.RIR else _EASIEST <= value <= _HARDEST
+    return value <= MOST_LEFT if word is Kind.RIR else EASIEST <= value <= HARDEST
 
 
 def _past(piece: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:

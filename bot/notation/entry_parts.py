@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -25,8 +26,6 @@ _PLAIN = frozenset((Kind.NUM, Kind.FILL, Kind.REPS, Kind.EACH, Kind.X, Kind.FOR,
 """Kinds of a part that tells numbers alone."""
 _BEHIND_NAMES = (Kind.COLON, Kind.DASH, Kind.WAS, Kind.COMMA)
 """Kinds that may stand in such a part behind its name: `press was 95`."""
-_MOST_SETS = 6
-"""A bare number behind a name that is no more may count its sets."""
 _LITTLE = 4
 """Little words of such a part."""
 
@@ -97,7 +96,7 @@ def _begins(part: Sequence[Mark], name: int) -> bool:
     """Whether a name begins the next exercise behind a number of the one before: `seven yates ninety for ten`."""
     rest = [m for m in part[name + 1 :] if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
     whole = [m.kind for m in rest[:3]] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
-    loaded = whole and (rest[0].value or 0) > _MOST_SETS
+    loaded = whole and (rest[0].value or 0) > FEW_SETS
     return loaded and any(m.kind in _SAID for m in part[:name])
 
 

@@ -80,7 +80,7 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
     out = list(marks)
     if any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.WROTE, Kind.SCRAP) for m in out):
         return out
-    out = _each_planned(with_all_but(out))
+    out = _of_session(_each_planned(with_all_but(out)), under)
     at = 0
     while at < len(out):
         alike = _alike_at(out, at)
@@ -108,6 +108,41 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
         out[at : one.end] = [*total, *between, stop, *said]
         at += len(total) + len(between) + 1 + len(said) + after
     return out
+
+
+def _of_session(marks: list[Mark], under: int | None) -> list[Mark]:
+    """`everything as planned except the last set of rows, only got 6`: all of the session, then the one put right."""
+    place = next((i for i, m in enumerate(marks) if m.kind is Kind.PLANNED), None)
+    if place is None or any(m.kind in (Kind.NUM, Kind.NAME, Kind.WEAK) for m in marks[:place]):
+        return marks
+    bound = _bound_behind(marks, place + 1)
+    if bound is None:
+        return marks
+    end = next((i for i in range(bound + 1, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+    names = [i for i in range(bound, end) if marks[i].kind is Kind.NAME]
+    which = next((i for i in range(bound, end) if _name_at(marks, i) is not None), None)
+    one = None if which is None else _name_at(marks, which)
+    if which is None or one is None or one.count > 1 or len(names) != 1 or len(marks[names[0]].names) != 1:
+        return marks
+    said = {w for m in marks[:place] for w in m.text.split()}
+    if not said & _WHOLE and marks[names[0]].names[0] == under:
+        return marks
+    rest = [i for i in range(bound + 1, end) if i not in names and not which <= i < one.end]
+    value = next((i for i in rest if marks[i].kind is Kind.NUM), None)
+    stop = None if value is None else _value_at(marks, value)
+    told = range(value, stop) if value is not None and stop is not None else range(0)
+    if not told or any(marks[i].kind not in _BESIDE_ONE for i in rest if i not in told):
+        return marks
+    named = [m for m in one.marks if m.kind is not Kind.NAME]
+    whole = replace(marks[place], text="everything as planned")
+    line = replace(marks[bound], kind=Kind.LINE, text="\n", value=None, parts=())
+    value_said = [marks[i] for i in told]
+    return [*marks[:place], whole, line, marks[names[0]], *named, _was(value_said[0]), *value_said, *marks[end:]]
+
+
+_WHOLE = frozenset(["everything", "session", "workout", "whole", "all", "it"])
+_BESIDE_ONE = (Kind.FILL, Kind.AT, Kind.WITH, Kind.FOR, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.OPEN, Kind.CLOSE,
+               Kind.SET, Kind.SETS, Kind.DASH, Kind.EXCEPT)  # fmt: skip
 
 
 def _each_planned(marks: list[Mark]) -> list[Mark]:
@@ -326,7 +361,7 @@ def _name_at(marks: Sequence[Mark], at: int) -> _Name | None:
         if several is not None:
             return _Name(list(marks[at : several[1]]), several[1], 1, True, several[0])
         end = at + 1
-        while kind_at(marks, end) in (Kind.SET, Kind.NAME) or (end < len(marks) and marks[end].text == "one"):
+        while kind_at(marks, end) in (Kind.SET, Kind.NAME, Kind.WORKSET) or text_at(marks, end) == "one":
             end += 1
         return _Name(list(marks[at:end]), end, 1, True)
     if kind is Kind.ORD and marks[at].value is not None:

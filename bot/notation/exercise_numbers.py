@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import whole_number
@@ -72,7 +73,7 @@ def _sets_by_number(marks: Sequence[Mark]) -> list[Mark]:
         if led and pointed:
             digits = marks[number].text[1:]
             marks = [*marks[:number], replace(marks[number], text=digits, value=Decimal(digits)), *marks[number + 1 :]]
-        if led and whole_number(marks, number, 1, _MOST_SETS) is not None and kind_at(marks, number + 1) not in _TIED:
+        if led and whole_number(marks, number, 1, MOST_SETS) is not None and kind_at(marks, number + 1) not in _TIED:
             told = [replace(mark, kind=Kind.SET, text="set", end=marks[number - 1].end), marks[number]]
             twice = kind_at(marks, at - 2) is Kind.ORD and marks[at - 2].value == marks[number].value
             out += [] if twice else told
@@ -86,8 +87,6 @@ def _sets_by_number(marks: Sequence[Mark]) -> list[Mark]:
 _TIED = (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.S, Kind.SLASH, Kind.MORE)
 _RUNS = frozenset(["run", "runs", "trip", "trips", "length", "lengths", "lap", "laps"])
 _OF_RUN = (Kind.WITH, Kind.AT, Kind.WAS, Kind.COLON, Kind.NUM, Kind.AND)
-_MOST_SETS = 8
-"""The highest number that an exercise or a set is called by here. Ours."""
 
 
 def runs_by_number(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
@@ -100,7 +99,7 @@ def runs_by_number(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) 
         if mark.text not in _RUNS or kind_at(marks, place - 1) not in (None, *EDGES, Kind.NAME, Kind.THEN, Kind.AND):
             continue
         one = marks[place + 1].kind is Kind.FILL and marks[place + 1].text == "one"
-        numbered = one or whole_number(marks, place + 1, 1, _MOST_SETS) is not None
+        numbered = one or whole_number(marks, place + 1, 1, MOST_SETS) is not None
         if not numbered or marks[place + 2].kind not in _OF_RUN:
             continue
         several = marks[place + 2].kind is Kind.AND

@@ -16,7 +16,9 @@ _GEAR = r"(?:plates?|belt|vest|chains?|dis[ck]s?|dumbbells?|db|kettlebell|kb|dip
 _ART = r"(?:(?:the|a|any|my|that|your|this|extra|added) )*"
 _OFF = re.compile(
     rf"\b(?:no|without|w/o|ditched|ditching|binned|binning|removed|removing|unclipped|sans|forgot|lost|left off"
-    rf"|took off|taking off|taken off|put down|got rid of) {_ART}{_GEAR}\b(?: (?:off|away|down|at home))?"
+    rf"|took off|taking off|taken off|put down|got rid of"
+    rf"|(?:couldnt|cant|didnt|dont) (?:face|add|use|want|fancy|need|manage)) {_ART}"
+    rf"{_GEAR}\b(?: (?:off|away|down|at home))?"
     rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
     rf"|\b(?:took|taken|taking|take|removed) (?:all )?(?:the|my) weights? off\b"
     rf"|\bleft {_ART}{_GEAR} (?:at home|at work|in the car|behind)\b"
@@ -44,7 +46,7 @@ def without_gear(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], un
         if place is None or exercises[place].load_style is not LoadStyle.BODYWEIGHT:
             continue
         gone = [replace(m, kind=Kind.FILL, value=None) for m in marks[first : last + 1]]
-        if not _is_told(marks, last):
+        if not _is_told(marks, last) and not _was_told(marks, first):
             gone[0] = replace(marks[first], kind=Kind.BODY, text="no weight", end=marks[last].end, value=None)
         out[first : last + 1] = gone
         name = _name_behind(out, last + 1) if gone[0].kind is Kind.BODY else None
@@ -78,6 +80,12 @@ def _exercise(marks: Sequence[Mark], first: int, last: int, under_way: int | Non
     for mark in (*(m for m in behind if m.kind in _NAMES), *before, *anywhere):
         return mark.names[0] if len(mark.names) == 1 else None
     return under_way
+
+
+def _was_told(marks: Sequence[Mark], first: int) -> bool:
+    """Whether body weight was said before, of the same exercise: `pull ups bw 8 8 7 couldnt face the plate`."""
+    named = next((i for i in range(first - 1, -1, -1) if marks[i].kind in (*_NAMES, Kind.STOP, Kind.LINE)), 0)
+    return any(m.kind is Kind.BODY for m in marks[named:first])
 
 
 def _is_told(marks: Sequence[Mark], last: int) -> bool:

@@ -5,6 +5,7 @@ dumbbells here so curls 12 and 10`. It is the load of the sets behind it that te
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -134,11 +135,7 @@ def _has_load(rest: Sequence[Mark], place: int) -> bool:
     end = next((i for i in range(place + 1, len(rest)) if rest[i].kind is Kind.NAME), len(rest))
     told = rest[place + 1 : end]
     return any(m.kind in (*_UNITS, Kind.AT) for m in told) or any(
-        kind_at(told, i - 1) is Kind.NUM and (told[i - 1].value or 0) > _MOST_SETS
+        kind_at(told, i - 1) is Kind.NUM and (told[i - 1].value or 0) > FEW_SETS
         for i, m in enumerate(told)
         if m.kind in (Kind.X, Kind.FOR)
     )
-
-
-_MOST_SETS = 6
-"""A higher number counts no sets. Ours."""

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.alternatives import plan_ways
 from bot.notation.answer import AskKind, Meaning, Span
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.said import Doubt
@@ -105,6 +105,25 @@ _THERE = frozenset(
     )
 )
 """Words that end an exercise or the session."""
+_ALL_DONE = frozenset(("all done", "all finished", "all complete", "all completed"))
+"""Words of one exercise or of the session, where one is begun and others wait."""
+
+
+def _part_after(marks: Sequence[Mark], finish: Mark) -> set[str]:
+    """The words behind an end in its part: the `today` of `stopped there today`, not of `.. there, no rows today`."""
+    out: set[str] = set()
+    for mark in marks:
+        if mark.start >= finish.end:
+            if mark.kind in EDGES:
+                break
+            out |= set(mark.text.split())
+    return out
+
+
+def _is_bare(marks: Sequence[Mark], finish: Mark) -> bool:
+    return all(m is finish or m.kind in (Kind.FILL, Kind.STOP, Kind.DONE) for m in marks)
+
+
 _WHOLE = frozenset(("today", "tonight", "day", "session", "workout", "now", "home"))
 """Words beside them that say that it is the session."""
 
@@ -116,9 +135,13 @@ def read_stop(draft: Draft, marks: Sequence[Mark], finish: Mark, *, hurts: bool,
     which sets are left out, `stopped there, skipping the other two`.
     """
     at = (finish.start, finish.end)
-    after = {w for m in marks for w in m.text.split() if m.start >= finish.end}
     place = draft.under_way()
-    if finish.text not in _THERE or after & _WHOLE or place is None:
+    if finish.text in _ALL_DONE and place is not None and not draft.reports and not leaves and _is_bare(marks, finish):
+        opens = [len(draft.record.context(p).open_sets) for p in range(len(draft.request.exercises))]
+        if draft.record.context(place).worked and opens[place] and sum(opens) > opens[place]:
+            draft.doubt(Doubt(AskKind.DONE, *at))
+            return None
+    if finish.text not in _THERE or _part_after(marks, finish) & _WHOLE or place is None:
         return at
     context = draft.record.context(place)
     others = [p for p in range(len(draft.request.exercises)) if p != place and draft.record.context(p).open_sets]
@@ -162,7 +185,10 @@ def open_names(draft: Draft) -> list[str]:
 
 def keep_skips(draft: Draft, skips: SkipsSaid) -> None:
     """Keeps the exercises with sets left that are given up; asks where a name fits several, or none."""
+    plain = {m.names[0] for m in skips.names if len(m.names) == 1}
     for mark in skips.names:
+        if len(mark.names) > 1 and plain & set(mark.names):
+            continue  # `no calves today, standing or seated`
         opens = [p for p in mark.names if draft.record.context(p).open_sets]
         at = (mark.start, mark.end)
         if not mark.names:

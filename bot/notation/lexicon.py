@@ -274,7 +274,9 @@ PHRASES: dict[Kind, str] = {
         "straight away; straightaway; right away; right after; and right after; directly after; and directly after; "
         "immediately after; and immediately after; after that immediately; and after that immediately; no rest; no "
         "rest then; then no rest; with no rest; and no rest; no break; with no break; no pause; with no pause; without "
-        "stopping; zero rest; 0 rest; and after; and after that; and afterwards; thereafter; "
+        "stopping; straight on with; straight on to; straight onto; and straight on with; then straight on with; went "
+        "straight on with; carried straight on with; straight on; zero rest; 0 rest; and after; and after that; and "
+        "afterwards; thereafter; "
         "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
     ),
     Kind.OR: ("or; nor"),
@@ -301,7 +303,8 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
+        "series; series of; back downs; backdowns; back downs at; backdowns at; "
+        "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
@@ -446,7 +449,7 @@ PHRASES: dict[Kind, str] = {
     Kind.MINI: (
         "minis; mini; mini sets; mini set; minisets; miniset; rest pause; rest pauses; restpause; then minis; with "
         "minis; minis of; rest pause reps; rest pause sets; the minis; then minis of; and minis; and minis of; mini "
-        "reps"
+        "reps; mini sets of; mini set of; minisets of; mini reps of; rest pause sets of"
     ),
     Kind.WARMUP: (
         "warm up; warmup; warm ups; warmups; warmed up; warming up; w u; wu; w / u; w / you; w / up; "
@@ -636,7 +639,17 @@ PHRASES: dict[Kind, str] = {
         "plnned; all went to plan; as per prescription; as prescibed; how you wrote it; like you said; as you said; "
         "as directed; as told; as per the sheet; as per sheet; exactly what it says; what it says; followed the plan; "
         "to the letter; what the plan says; exactly what the plan says; what the plan said; exactly what you wrote; "
-        "what you wrote; exactly to plan; stuck to the plan; as the card says; " + _AS_PLANNED
+        "what you wrote; exactly to plan; stuck to the plan; as the card says; "
+        + "; ".join(
+            products(
+                ("as", "like", "how it is", "by", "same as"),
+                ("in", "on", "at", ""),
+                ("", "the", "my"),
+                ("plan", "programme", "program", "sheet"),
+            )
+        )
+        + "; "
+        + _AS_PLANNED
     ),
     Kind.DONE: (
         "done; ✅; 👍; did it; completed; thats done; set done; one done; thats that set; complete; doen; dnoe; dun; "
@@ -867,7 +880,7 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.EXCEPT: (
         "except; except for; exept; exept for; excpet; execpt; ecxept; excep; expect for; "
-        "apart from; other all but; bar for; excluding; but not; everything but; everything "
+        "apart from; other than; other all but; bar for; excluding; but not; everything but; everything "
         "except; besides; minus the; aside from"
     ),
     Kind.INSTEAD: (

@@ -15,6 +15,7 @@ from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
 from bot.notation.efforts_named import rate_named, split_named
+from bot.notation.efforts_of_all import rate_of_all, split_of_all
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
@@ -47,6 +48,7 @@ from bot.notation.seams import with_seams
 from bot.notation.segments import EDGES, NUMBERS
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
+from bot.notation.side_pairs import with_side_pairs
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import closing, read_finish
 from bot.notation.skips.enough import with_enough
@@ -131,7 +133,9 @@ class Reader:
         marks = self._sets(marks, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:
-            leaves = bool(skips.partly) or skips.counted is not None
+            under = draft.under_way()
+            own = any(m.names == (under,) for m in skips.names)
+            leaves = own or bool(skips.partly) or skips.counted is not None
             finished = read_stop(draft, marks, finish, hurts=hurt.pain is not None, leaves=leaves)
         if draft.ask is None and (skips.names or skips.rest is not None):
             keep_skips(draft, skips)
@@ -166,18 +170,20 @@ class Reader:
         """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
         draft, record = self.draft, self.draft.record
         marks = with_paired(begun(marks), self.request.exercises)
-        said = marks = with_names_by_load(marks, record, draft.unit)
+        marks = with_other_side(with_names_by_load(marks, record, draft.unit), record.last())
+        said = marks = with_side_pairs(marks, record, draft.under_way())
         mentioned = only_mentioned(marks)
         starts = {marks[i].start for i in mentioned}
         draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
         marks = without_gear(masked(marks, mentioned), self.request.exercises, draft.under_way())
-        marks = with_contrasts(with_other_side(marks, record.last()), record, draft.under_way())
+        marks = with_contrasts(marks, record, draft.under_way())
         progress = read_progress(marks, record, draft.under_way())
         counted = without_totals(without_announced(progress.marks), self.request.exercises)
         unclear = unclear_entry(counted, record)
         listed = with_named_entries(counted, record)
         steps = with_steps(all_targeted(draft, listed), record, draft.under_way())
         steps, named = split_named(steps)
+        steps, of_all = split_of_all(steps, record, draft.under_way())
         steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
         sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
         telling = with_same_times(with_same_twice(sided, record, draft.under_way()), record, draft.under_way())
@@ -200,6 +206,8 @@ class Reader:
                 rate_each(draft, each, piece)
         for one in named if draft.ask is None else ():
             rate_named(draft, one)
+        for every in of_all if draft.ask is None else ():
+            rate_of_all(draft, every)
         if draft.reports and not draft.is_decided:
             unread = unread or last_look(Looked(said, told, record, progress, unclear))
             other = substituted(said, self.request.exercises, frozenset(one.row.exercise for one in record.told))

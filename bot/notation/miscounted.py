@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from itertools import chain
 
 from bot.notation.answer import Source
+from bot.notation.bounds import SEVERAL
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -76,16 +77,13 @@ def _repeated(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> It
 
 def _unsided(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> Iterator[Mark]:
     """`10 and 10, then 10 and 9` beyond the plan of an exercise of two sides: sets, or sides of sets."""
-    if any(m.kind is Kind.EACH or set(m.text.split()) & EXTRA for m in marks) or len(work) < _SEVERAL:
+    if any(m.kind is Kind.EACH or set(m.text.split()) & EXTRA for m in marks) or len(work) < SEVERAL:
         return
     for one in work:
         place = record.place_of(one.row.exercise)
         beyond = place is not None and (one.row.set or 0) > len(record.exercises[place].sets) > 0
         if beyond and place is not None and record.exercises[place].sides == 2 and one.row.side is None:
             yield from (m for m in marks if m.kind is Kind.NUM)
-
-
-_SEVERAL = 2
 
 
 def _done(marks: Sequence[Mark], work: Sequence[Told], record: Record) -> Iterator[Mark]:

@@ -6,6 +6,7 @@ All become the words of an effort with nothing left, straight behind the repetit
 from collections.abc import Sequence
 from decimal import Decimal
 
+from bot.notation.bounds import EARLIEST_FAILED
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -20,7 +21,6 @@ _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AN
 _LINKS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.FILL)
 _OF_A_SET = (None, Kind.X, Kind.FOR, Kind.COMMA, Kind.NUM, Kind.AND, Kind.THEN, Kind.SLASH, Kind.COLON, Kind.LINE,
              Kind.NAME, Kind.STOP, Kind.FILL, Kind.REPS)  # fmt: skip
-_EARLIEST = 3
 
 
 def with_missed_after(marks: Sequence[Mark]) -> list[Mark]:
@@ -63,7 +63,7 @@ def _miss_at(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
     if not joined:
         return None
     done = marks[place].value or (marks[place].parts or (Decimal(0),))[-1]
-    if kind_at(marks, at) is Kind.ORD and marks[at].value == done + 1 and done + 1 >= _EARLIEST:
+    if kind_at(marks, at) is Kind.ORD and marks[at].value == done + 1 and done + 1 >= EARLIEST_FAILED:
         end = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)
         return (start, end + 1) if _is_miss(marks, end) and kind_at(marks, end + 1) in _ENDS else None
     if not _is_miss(marks, at):

@@ -7,14 +7,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import EARLIEST_FAILED
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.next_failed import told_last
+from bot.notation.next_failed import counts_sets, told_last
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_EARLIEST = 3
-"""An earlier repetition that fails is told otherwise; `missed the second` may be a set."""
 _FAR = 40
 """Marks that are looked over for what a repetition follows, or what is said of it."""
 _MISSED = frozenset(words("missed failed lost bailed"))
@@ -50,8 +49,9 @@ def _leave_uncounted(out: list[Mark]) -> None:
     """`7 at 95, 8th was a push press so dont count it`: a repetition that is no set, and scraps none."""
     for at, mark in enumerate(out):
         value = mark.value or 0
-        rep = mark.kind is Kind.ORD and value >= _EARLIEST and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
-        if not rep or not any(m.kind is Kind.NUM and m.value == value - 1 for m in out[max(0, at - _FAR) : at]):
+        rep = mark.kind is Kind.ORD and value >= EARLIEST_FAILED and kind_at(out, at + 1) not in (Kind.SET, Kind.NAME)
+        near = range(max(0, at - _FAR), at)
+        if not rep or not any(out[i].value == value - 1 and _counts_reps(out, i) for i in near):
             continue
         last = min(len(out), at + _FAR)
         end = next((i for i in range(at, last) if out[i].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)), last)
@@ -60,9 +60,16 @@ def _leave_uncounted(out: list[Mark]) -> None:
             out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=(), names=()) for m in out[at:end]]
 
 
+def _counts_reps(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number may be repetitions: not that of `2 of squats`, `2 squats done`."""
+    named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+    times = [kind_at(marks, place - n) for n in (1, 3)] == [Kind.X, Kind.X]  # the 4 of `32x10x4, the fifth i skip`
+    return marks[place].kind is Kind.NUM and not named and not times and not counts_sets(marks, place)
+
+
 def _name_failure(out: list[Mark], at: int) -> None:
     """`the 8th rep got stuck`, `I missed the 8th`: failed the 8th."""
-    if out[at].kind is Kind.ORD and (out[at].value or 0) >= _EARLIEST:
+    if out[at].kind is Kind.ORD and (out[at].value or 0) >= EARLIEST_FAILED:
         end = at + 1 + (kind_at(out, at + 1) is Kind.REPS)
         stop = end
         while kind_at(out, stop) in (Kind.FILL, Kind.WAS) and not set(text_at(out, stop).split()) & _STOPPED:
@@ -87,7 +94,7 @@ def _name_failure(out: list[Mark], at: int) -> None:
     rep = at + 1
     while kind_at(out, rep) is Kind.FILL:
         rep += 1
-    counted = kind_at(out, rep) is Kind.ORD and (out[rep].value or 0) >= _EARLIEST
+    counted = kind_at(out, rep) is Kind.ORD and (out[rep].value or 0) >= EARLIEST_FAILED
     counted = counted and not _is_next_set(out, at, int(out[rep].value or 0))
     if counted and kind_at(out, rep + 1) not in (Kind.SET, Kind.NAME, Kind.WEAK) and text_at(out, rep + 1) != "one":
         out[at] = replace(out[at], kind=Kind.FAILED, text="failed the")
@@ -95,11 +102,11 @@ def _name_failure(out: list[Mark], at: int) -> None:
 
 def _is_next_set(marks: Sequence[Mark], at: int, number: int) -> bool:
     """`50x10 9, bailed on the third`: the set behind those told, where each had more repetitions than that."""
-    reps = _reps_told(marks, at)
+    reps = reps_told(marks, at)
     return len(reps) == number - 1 and all(value is not None and value > number + 1 for value in reps)
 
 
-def _reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
+def reps_told(marks: Sequence[Mark], at: int) -> list[Decimal | None]:
     """The repetitions told before a place, in its sentence since its name: those of the sets so far."""
     start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in (Kind.STOP, Kind.LINE, Kind.NAME)), 0)
     return [
@@ -126,7 +133,7 @@ def _stuck_on(marks: Sequence[Mark], at: int) -> int | None:
     done = next(
         (m.value for m in reversed(marks[max(0, at - _FAR) : at]) if m.kind is Kind.NUM and m.value is not None), None
     )
-    beyond = done is not None and marks[rep : rep + 1] and marks[rep].value == done + 1 and done + 1 >= _EARLIEST
+    beyond = done is not None and marks[rep : rep + 1] and marks[rep].value == done + 1 and done + 1 >= EARLIEST_FAILED
     counted = kind_at(marks, rep) in (Kind.ORD, Kind.NUM) and kind_at(marks, rep + 1) in _ENDS
     return rep if beyond and counted and rep > at + 1 else None
 
@@ -192,7 +199,7 @@ def _count_repetition(out: list[Mark], at: int) -> None:
     """`failed rep 9` is `failed the 9th`."""
     number = out[at + 1] if at + 1 < len(out) else None
     if text_at(out, at).split()[-1] in ("rep", "number") and number is not None and number.kind is Kind.NUM:
-        whole = number.value is not None and number.value >= _EARLIEST and not number.parts
+        whole = number.value is not None and number.value >= EARLIEST_FAILED and not number.parts
         if whole and kind_at(out, at + 2) in (*_ENDS, *_LINKS):
             out[at + 1] = replace(number, kind=Kind.ORD)
 
@@ -218,9 +225,9 @@ def _tell_which(out: list[Mark], start: int, at: int, which: list[Mark]) -> int:
     before = start
     while kind_at(out, before - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.AND, Kind.FILL):
         before -= 1
-    told, done = _reps_told(out, before), (out[at + 1].value or 0) - 1
+    told, done = reps_told(out, before), (out[at + 1].value or 0) - 1
     number = int(which[0].value or 0) if which[0].kind is Kind.LABEL else 0
-    again = done == told_last(out[:before]) and done + 1 >= _EARLIEST and number in (0, len(told))
+    again = done == told_last(out[:before]) and done + 1 >= EARLIEST_FAILED and number in (0, len(told))
     if again and not any(m.kind is Kind.NAME for m in which):
         out[before:at] = []
         return before

@@ -7,6 +7,7 @@ names one exercise and tells nothing but sets is that exercise's, wherever in it
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.entry_parts import PARTING, Part, head_of, read_parts
 from bot.notation.kinds import Kind
@@ -30,7 +31,7 @@ class _Entry:
 
 def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """The marks with each such entry name first, on a line of its own, where the message has several."""
-    marks = _with_own_lines(marks)
+    marks = _with_own_lines(marks, record)
     parts = read_parts(marks)
     entries = _entries(parts, record).entries
     rounds = any(m.kind is Kind.SETS and m.text.startswith("round") for m in marks)
@@ -47,14 +48,14 @@ def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     return [*out, *marks[at:]]
 
 
-def _with_own_lines(marks: Sequence[Mark]) -> list[Mark]:
+def _with_own_lines(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """`curls 45 for 8 then 8 reps plank 20 seconds`: a line's end before a name that stands between two entries, where
     the names of the message stand before what is told of them.
     """
     out = list(marks)
     names = [i for i, m in enumerate(marks) if m.kind is Kind.NAME]
     told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
-    if len(names) < _SEVERAL or names[0] > told:
+    if len(names) < SEVERAL or names[0] > told:
         return out
     for place in reversed(names[1:]):
         start = next((i + 1 for i in range(place - 1, 0, -1) if marks[i].kind in PARTING), 0)
@@ -66,12 +67,22 @@ def _with_own_lines(marks: Sequence[Mark]) -> list[Mark]:
         does = {w for m in marks[lead:place] for w in m.text.split()} >= {"i", "did"}
         before = joined and _is_told_before(marks[start:lead], does=does)
         before = before or (lead - 3 > names[0] and _is_told_before(marks[lead - 3 : lead], does=False))
+        before = before or _ends_list(marks[names[names.index(place) - 1] : lead], record)
         if before and _is_told_behind(marks[place + 1 : end]):
             out.insert(lead, Mark(Kind.LINE, "", marks[lead].start, marks[lead].start))
     return out
 
 
-_SEVERAL = 2
+def _ends_list(marks: Sequence[Mark], record: Record) -> bool:
+    """`plank 35 30 and 30 | pull ups 5 5 5`: a list whose end fills the exercise that heads it."""
+    name, told = marks[0], marks[1:]
+    listed = all(m.kind in (Kind.NUM, Kind.COMMA, Kind.AND) for m in told) and any(m.kind is Kind.AND for m in told)
+    if len(name.names) != 1 or not listed:
+        return False
+    context = record.context(name.names[0])
+    return sum(m.kind is Kind.NUM for m in told) == len(context.open_sets) + context.takes_load
+
+
 _BY = (Kind.X, Kind.FOR)
 
 
@@ -90,7 +101,7 @@ def _is_told_behind(part: Sequence[Mark]) -> bool:
     if not numbers or part[0].kind in (Kind.AT, Kind.WITH):
         return False
     measured = any(m.kind in (Kind.SECONDS, Kind.METRES, Kind.REPS, Kind.SETS) for m in part)
-    return len(numbers) >= _SEVERAL or measured
+    return len(numbers) >= SEVERAL or measured
 
 
 def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:

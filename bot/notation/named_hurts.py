@@ -23,7 +23,7 @@ def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequ
     inside = [
         (start, end)
         for start, end in _names(folded, marks())
-        if any((start <= one and two <= end) or start < two < end for one, two in hurt.spans)
+        if any(start == one or (start <= one and two <= end) or start < two < end for one, two in hurt.spans)
     ]
     if not inside:
         return hurt

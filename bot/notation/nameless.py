@@ -9,6 +9,7 @@ of these have the same load: what the load says, no name would say better.
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -20,8 +21,6 @@ _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.COL
 _NAMES = (Kind.NAME, Kind.WEAK)
 _REPS_MOST = 2
 """Times the top of the range: more is no count of repetitions."""
-_SEVERAL = 2
-"""Lines that tell of several exercises; numbers of a line that may be the drop of the set before it."""
 
 
 def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
@@ -36,7 +35,7 @@ def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Ma
     others = {name for m in marks if m.kind in _NAMES for name in m.names}
     places = [place for place in _next_open(record, len(record.exercises)) if place not in others][: len(lines)]
     loads = [_load(record, place) for place in places]
-    if len(lines) < _SEVERAL or len(places) < len(lines) or len(set(loads)) < len(loads):
+    if len(lines) < SEVERAL or len(places) < len(lines) or len(set(loads)) < len(loads):
         return marks
     apart = all(m.kind is Kind.LINE for m in marks if _parts(m))
     heads: dict[int, Mark] = {}
@@ -44,7 +43,7 @@ def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Ma
         if not _is_of(marks[start:end], record, place, unit):
             return marks
         planned = record.context(place).planned(None)
-        alone = sum(m.kind is Kind.NUM for m in marks[start:end]) <= _SEVERAL
+        alone = sum(m.kind is Kind.NUM for m in marks[start:end]) <= SEVERAL
         if alone and not (apart and planned is not None and planned.finish is None):
             return marks
         first = next(m for m in marks[start:end] if m.kind is Kind.NUM)

@@ -14,7 +14,7 @@ from bot.notation.wordlist import words
 
 FAILING = frozenset(words(
     "fail fails failed failing miss missed missing bailed bail bailing dumped lost nope stuck died stalled grinder f "
-    "tried attempted failure didnt couldnt wouldnt"
+    "tried attempted failure didnt couldnt wouldnt never slipped stopped"
 ))  # fmt: skip
 """Words of a repetition that failed, where the one after those that were done is named."""
 _LEADING = frozenset(
@@ -80,9 +80,28 @@ _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.SETS, Ki
 
 
 def told_last(marks: Sequence[Mark]) -> Decimal | None:
-    """The number that was told last."""
-    last = next((m for m in reversed(marks) if m.kind is Kind.NUM), None)
+    """The number that was told last, but for efforts and counts of sets: the 5 of `315 5 rpe 10`, not `2 of squats`."""
+    told = (m for i, m in reversed(tuple(enumerate(marks))) if m.kind is Kind.NUM and not _tells_no_reps(marks, i))
+    last = next(told, None)
     return None if last is None else last.parts[-1] if last.parts else last.value
+
+
+def _tells_no_reps(marks: Sequence[Mark], at: int) -> bool:
+    return _rates(marks, at) or counts_sets(marks, at)
+
+
+def counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """`2 of squats`, `2 sets`: how many sets, and no repetitions."""
+    named = text_at(marks, place + 1) == "of" and kind_at(marks, place + 2) in (Kind.NAME, Kind.WEAK)
+    return named or kind_at(marks, place + 1) in (Kind.SET, Kind.SETS)
+
+
+def _rates(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a number is of an effort: `rpe 10`, `@9`, `2 rir`, `2 in the tank`."""
+    led = kind_at(marks, at - 1) in (Kind.RPE, Kind.RIR) or text_at(marks, at - 1) == "@"
+    word = kind_at(marks, at + 1)
+    behind = word in (Kind.RPE, Kind.RIR) and kind_at(marks, at + 2) is not Kind.NUM
+    return led or behind or word in (Kind.RPEPOST, Kind.RIRPOST, Kind.TANK)
 
 
 def _so_many(marks: list[Mark]) -> list[Mark]:

@@ -2,8 +2,10 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import EDGES, FARTHEST, text_at
 from bot.notation.kinds import Kind
+from bot.notation.strays.reasons import BECAUSE, tells_of_sets
 from bot.notation.strays.substitutes import taken_up
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -51,11 +53,8 @@ def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
     """The places of a score with the rest of `four out of ten`."""
     last = max(places, default=-1)
     ten = last + 3 if [m.text for m in marks[last + 1 : last + 3]] == ["out", "of"] else -1
-    scored = 0 < ten < len(marks) and marks[ten].value == _TEN
+    scored = 0 < ten < len(marks) and marks[ten].value == HARDEST
     return places | set(range(last + 1, ten + 1)) if scored else places
-
-
-_TEN = 10
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
@@ -111,8 +110,11 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     at = place + 1
     hoping = marks[place].text.split()[-1] in _HOPED
     last = min(len(marks), place + FARTHEST)
+    because = place > 0 and marks[place - 1].text in BECAUSE
     while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
+        if because and tells_of_sets(marks, at):
+            break
         if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
@@ -130,7 +132,7 @@ def _reach(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if marks[place].kind is Kind.OTHERPERSON and (_is_own(marks, at) or _is_told_behind(marks, place, at)):
             break
-        if marks[place].kind is Kind.OTHERPERSON and _is_set_of_mine(marks, place, at):
+        if marks[place].kind is Kind.OTHERPERSON and (_is_set_of_mine(marks, place, at) or _is_named(marks, place, at)):
             break
         if (marks[place].kind is Kind.OTHERPERSON or marks[place].text in _SAYS) and _lists_behind(marks, place, at):
             break
@@ -221,6 +223,20 @@ def _is_set_of_mine(marks: Sequence[Mark], place: int, at: int) -> bool:
     return entry and not said & _LIFTED and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 
+def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`my kid got sick and it was a quick one rows 60 10 9 8`: a named set behind what is no more told of them."""
+    named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
+    turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
+    mine = any(marks[i + 1].text.split()[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
+    mine = mine or marks[at - 1].text == "so"
+    return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
+
+
+_OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS,
+            Kind.SIGN, Kind.MINUS, Kind.WITH, Kind.LABEL, Kind.COLON, Kind.PLANNED, Kind.WAS)  # fmt: skip
+"""What the sets of a name begin with, straight behind it."""
+_NOT_THEIRS = frozenset(words("it its i im ive id we were only quick short just"))
+"""What is spoken of behind `and`, where no more is told of somebody else."""
 _WHEN = frozenset(("before", "while", "until", "till", "when", "after", "as", "since", "whilst"))
 _LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed", "lifted", "pressed", "at", "for"))
 
@@ -317,6 +333,8 @@ def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
         at += 1
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
+            if marks[at - 1].text == "@":
+                return {place}
             if marks[place].kind is Kind.INSTEAD and marks[at - 1].kind in (Kind.PLUS, Kind.DASH, Kind.MINUS):
                 reached.add(at - 1)
             following = marks[at + 1].kind if at + 1 < len(marks) else None

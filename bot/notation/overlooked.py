@@ -7,6 +7,7 @@ the plan that nothing explains may be the number of a set, of sets, or of someth
 from collections.abc import Iterator, Sequence
 
 from bot.notation.answer import Source, Span
+from bot.notation.bounds import EASIEST, HARDEST
 from bot.notation.clauses import EDGES
 from bot.notation.context import Context
 from bot.notation.grounds import Told
@@ -21,7 +22,6 @@ _RATES = (Kind.RPE, Kind.RIR)
 _OF_REPS = (Kind.REPS, Kind.LASTREP)
 _NAMES_SET = (Kind.SET, Kind.WORKSET, Kind.LASTSET)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
-_EASIEST, _HARDEST = 5, 10
 _NEAR = 6
 """Marks between an effort and its second telling."""
 _CUES = (Kind.NOT, Kind.WAS, Kind.SORRY, Kind.MEANT, Kind.TO, Kind.OR, Kind.DASH, Kind.SLASH, Kind.AND, Kind.THEN,
@@ -59,10 +59,10 @@ def _rated_twice(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
     if len(told) != 1 or told[0].row.rir is None or any(m.kind in _CUES for m in marks):
         return None
     for place, mark in enumerate(marks):
-        scaled = mark.kind is Kind.NUM and _EASIEST <= (mark.value or 0) <= _HARDEST
+        scaled = mark.kind is Kind.NUM and EASIEST <= (mark.value or 0) <= HARDEST
         if scaled and place and (marks[place - 1].text == "@" or marks[place - 1].kind is Kind.RPE):
             linked = place + 1 < len(marks) and marks[place + 1].kind in _LINKS
-            if not linked and _HARDEST - (mark.value or 0) != told[0].row.rir and told[0].row.reps != mark.value:
+            if not linked and HARDEST - (mark.value or 0) != told[0].row.rir and told[0].row.reps != mark.value:
                 return mark
     return None
 
@@ -89,10 +89,10 @@ def _agrees(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:
     if value is None:
         return False
     if place > 0 and marks[place - 1].kind is Kind.RPE:
-        return rir is not None and _HARDEST - value == rir
+        return rir is not None and HARDEST - value == rir
     at = next((i for i in range(place - 1, max(0, place - _NEAR), -1) if marks[i].kind is Kind.NUM), 0)
     exerted = at > 0 and (marks[at - 1].kind is Kind.RPE or marks[at - 1].text == "@")
-    return exerted and marks[at].value == _HARDEST - value
+    return exerted and marks[at].value == HARDEST - value
 
 
 def _is_rating(marks: Sequence[Mark], place: int) -> bool:

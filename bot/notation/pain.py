@@ -87,12 +87,15 @@ def _said(claim: Claim) -> PainSaid:
 
 
 def _chosen(claims: list[tuple[int, Claim]]) -> Claim | None:
-    """The urgent one, else the higher score, else the first said; one with a place before one without."""
+    """The urgent one, else the higher score, else the first said; one with a place before one without, one of a pair
+    (`knees crunchy and the right one hurt`) before the pair."""
+    sided = {c.spot.place.name for _, c in claims if c.spot is not None and c.side is not None}
 
-    def rank(placed: tuple[int, Claim]) -> tuple[bool, bool, int, bool, int]:
+    def rank(placed: tuple[int, Claim]) -> tuple[bool, bool, int, bool, bool, int]:
         start, c = placed
         nowhere = c.spot is None
-        return not c.urgent, c.urgent and nowhere, -(c.score.value if c.score else -1), nowhere, start
+        pair = c.spot is not None and c.side is None and c.spot.place.plural and c.spot.place.name in sided
+        return not c.urgent, c.urgent and nowhere, -(c.score.value if c.score else -1), nowhere, pair, start
 
     return min(claims, key=rank)[1] if claims else None
 

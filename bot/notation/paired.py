@@ -6,7 +6,8 @@ What is of both is told behind each name; what is told in turn goes to the names
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.bounds import SEVERAL
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -26,11 +27,11 @@ _ENTRY = frozenset(
 )  # fmt: skip
 _SHARED = _ENTRY | {Kind.SETS, Kind.COMMA, Kind.COLON, Kind.STOP, Kind.TANK, Kind.ALL, Kind.DONE}
 _LINKS = frozenset(words("on in for of at with on the"))
-_SEVERAL = 2
 
 
 def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks with what is told of such exercises behind the name of each, a line each."""
+    marks = _planned(marks)
     first = next((i for i, m in enumerate(marks) if m.kind is Kind.NAME), None)
     if first is None:
         return list(marks)
@@ -39,7 +40,7 @@ def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> 
     start = first if rounds is None else first - len(rounds)
     opening = all(set(m.text.split()) <= _LEADING for m in marks[:start] if m.kind in (Kind.FILL, Kind.WORD))
     places = {p for m in named for p in m.names}
-    if len(named) < _SEVERAL or len(places) != len(named) or not opening or any(_is_told(m) for m in marks[:start]):
+    if len(named) < SEVERAL or len(places) != len(named) or not opening or any(_is_told(m) for m in marks[:start]):
         return list(marks)
     while end < len(marks) and _is_of_heading(marks[end]):
         end += 1
@@ -54,12 +55,44 @@ def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> 
     return [*out, *marks[stop:]]
 
 
+def _planned(marks: Sequence[Mark]) -> list[Mark]:
+    """`both bench and rows as planned`, `as planned on bench and rows`: each as planned."""
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        named, end = _headed(marks, at) if marks[at].kind is Kind.NAME else ([], at)
+        start, stop = len(out), end
+        while kind_at(marks, stop) in _WENT or text_at(marks, stop) in ("both", "each"):
+            stop += 1
+        planned = marks[stop] if kind_at(marks, stop) is Kind.PLANNED else None
+        if planned is None and kind_at(out, start - 1) in (Kind.AT, Kind.WITH, Kind.FOR):
+            planned = out[start - 2] if kind_at(out, start - 2) is Kind.PLANNED else None
+            start, stop = start - 2 - (kind_at(out, start - 3) is Kind.ALL), end - 1
+            if kind_at(marks, end) not in (None, *EDGES) and kind_at(marks, end - 2) is Kind.COMMA:
+                named, stop = named[:-1], end - 3
+        if planned is None or len(named) < SEVERAL or kind_at(marks, stop + 1) not in _BEHIND:
+            out.append(marks[at])
+            at += 1
+            continue
+        del out[start:]
+        while out and (out[-1].text in ("both", "of", "the") or out[-1].kind is Kind.ALL):
+            out.pop()
+        for name in named:
+            out += [replace(planned, kind=Kind.LINE, text="\n", start=planned.end), name, planned]
+        at = stop + 1
+    return out
+
+
+_WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS, Kind.FINISH)
+_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN)
+
+
 def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:
     """The names that head what follows, joined by small words and signs, and where they end."""
     named, end = [marks[first]], first + 1
     while kind_at(marks, end) in _JOINS:
         at = end + 1
-        while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text in _LEADING:
+        while kind_at(marks, at) is Kind.ALL or (kind_at(marks, at) is Kind.FILL and text_at(marks, at) in _LEADING):
             at += 1
         if kind_at(marks, at) is not Kind.NAME:
             break
@@ -133,7 +166,7 @@ def _in_turn(rest: Sequence[Mark], count: int) -> list[list[Mark]] | None:
 def _is_entry(turn: Sequence[Mark]) -> bool:
     """Whether a load and its repetitions are told, and once."""
     numbers = sum(m.kind is Kind.NUM for m in turn)
-    return numbers == _SEVERAL and sum(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in turn) == 1
+    return numbers == SEVERAL and sum(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in turn) == 1
 
 
 def _split(marks: Sequence[Mark], seams: Sequence[Kind]) -> list[list[Mark]]:

@@ -23,6 +23,7 @@ from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
 from bot.notation.denials import without_denied_continuations, without_denied_warmups
 from bot.notation.exercise_numbers import exercises_by_number, runs_by_number
+from bot.notation.failed_sets import with_failed_sets
 from bot.notation.greeting import without_greeting
 from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
@@ -50,6 +51,7 @@ from bot.notation.smileys import without_smileys
 from bot.notation.tagging.once import Tagger
 from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark
+from bot.notation.told_by_others import with_judged_efforts
 from bot.notation.trade import with_lone_names
 from bot.notation.weight_told import with_weight_told
 
@@ -78,9 +80,10 @@ def kinds_beside_hurts(
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(tagger.read(few)))
-    told = without_greeting(told)
+    told = with_judged_efforts(without_greeting(told))
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
-    ended = with_set_ends(with_misses(with_next_failed(with_missed_after(told))), request.exercises)
+    missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))
+    ended = with_set_ends(missed, request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = with_lost_counts(with_set_apart(ended))
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.how_far import HowFar, Session, how_far, small
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -25,7 +26,7 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
     """How far the client says to be. Before sets that follow, it becomes how many they are."""
     out = _counted_pairs(marks)
     exercise = _place_of(out, under)
-    if sum(m.kind in NUMBERS or m.kind is Kind.ORD for m in out) < _LEAST:
+    if sum(m.kind in NUMBERS or m.kind is Kind.ORD for m in out) < SEVERAL:
         return Progress(out)
     stored = 0 if exercise is None else _stored(record, exercise)
     planned = 0 if exercise is None else len(record.exercises[exercise].sets)
@@ -45,10 +46,6 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
         new = 0 if exercise is None else _new(out, place, found, stored)
         place = _take(out, place, found.end, new)
     return Progress(out, done, at)
-
-
-_LEAST = 2
-"""Numbers of a message that tells of sets beside how far one is."""
 
 
 def _take(out: list[Mark], place: int, end: int, new: int) -> int:

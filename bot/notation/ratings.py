@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import EDGES, part_of
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -34,15 +35,20 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
     return masked(marks, gone)
 
 
-_SESSION = frozenset(words("session workout training overall srpe everything"))
+_SESSION = frozenset(words("session workout training overall srpe"))
+_ALL = frozenset(["everything"])
+"""Of the session where no list of sets stands beside it."""
+_LISTED = 3
+"""So many numbers beside the rating tell sets."""
 _OF_SETS = (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.NAME, Kind.SET, Kind.SETS, Kind.LABEL, Kind.LASTSET, Kind.ALL)
 _RATING = (Kind.NUM, Kind.RPE, Kind.FEELS, Kind.SLASH)
-_TEN = 10
 
 
 def of_session(marks: Sequence[Mark]) -> set[int]:
     """`session rpe 8`, `overall effort 7 out of 10`, `whole training 70 minutes, effort 8 of 10`: of no set."""
     out: set[int] = set()
+    listed = sum(max(1, len(m.parts)) for m in marks if m.kind is Kind.NUM) > _LISTED
+    of_session = _SESSION if listed else _SESSION | _ALL
     start = 0
     spoken = False
     for end in range(len(marks) + 1):
@@ -51,11 +57,11 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         part = marks[start:end]
         said = {w for m in part[: _rating_end(part)] for w in m.text.split()}
         heading = any(m.kind is Kind.COLON and part[i + 1 : i + 2] and part[i + 1].names for i, m in enumerate(part))
-        spoken = spoken or (bool(said & _SESSION) and not heading and not any(m.kind in _OF_SETS for m in part))
+        spoken = spoken or (bool(said & of_session) and not heading and not any(m.kind in _OF_SETS for m in part))
         spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
         numbers = [m.value for m in part if m.kind is Kind.NUM]
-        rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & _SESSION) or _slashed(part)
-        scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= _TEN for v in numbers)
+        rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & of_session) or _slashed(part)
+        scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= HARDEST for v in numbers)
         if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
             out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
         told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)
@@ -81,7 +87,7 @@ def _slashed(part: Sequence[Mark]) -> bool:
     """`6/10`: a score out of ten."""
     kinds = [m.kind for m in part]
     return any(
-        kinds[i : i + 3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and part[i + 2].value == _TEN for i in range(len(part))
+        kinds[i : i + 3] == [Kind.NUM, Kind.SLASH, Kind.NUM] and part[i + 2].value == HARDEST for i in range(len(part))
     )
 
 

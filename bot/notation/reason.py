@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.answer import AskKind
+from bot.notation.bounds import MOST_LEFT
 from bot.notation.context import Context
 from bot.notation.said import Doubt, SaidSet
 from bot.training.report import Performed, Stage
@@ -48,6 +49,8 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     here = Doubt(AskKind.OUT_OF_REASON, said.start, said.end)
     if row.stage is Stage.WORK and not context.are_reps_in_reason(row.reps, row.set):
         doubts.append(here)
+    if row.stage is Stage.WORK and row.reps * 2 < context.range_of(row.set).low and not _is_told_few(said):
+        doubts.append(here)
     light = row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP)
     most = max(4 * context.range_of(row.set).high, MOST_WARMING if row.stage is Stage.WARMUP else 0)
     if light and not 0 < row.reps <= most:
@@ -76,6 +79,21 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     if row.stage is Stage.DROP and earlier and earlier[-1] is not None and row.load.kg >= earlier[-1].kg:
         doubts.append(here)
     return doubts
+
+
+def _is_told_few(said: SaidSet) -> bool:
+    """Whether so few repetitions are told with their load, side or set: `140x1`, `left 3`, `third set only 2`.
+
+    A bare number that is less than half of what the plan asks counts something else more often than not.
+    """
+    rated = said.rir is not None and said.rir > MOST_LEFT
+    reps, load = said.words.reps, said.load
+    tied = load is not None and reps is not None and 0 <= reps[0] - load.end <= _TIED
+    return not rated and (tied or said.side is not None or said.label is not None)
+
+
+_TIED = len(" for ")
+"""Characters between a load and its repetitions."""
 
 
 def _is_out_of_reason(load: Load, context: Context) -> bool:

@@ -14,7 +14,7 @@ from bot.notation.grammar import read_items
 from bot.notation.kinds import Kind
 from bot.notation.late import load_late
 from bot.notation.said import Doubt
-from bot.notation.segments import Segment, read_segments, shared_marks, unshared
+from bot.notation.segments import Segment, read_segments, unshared
 from bot.notation.shaping import shape_marks
 from bot.notation.taking import fails_last, keep_as_planned, rate_last_set, take
 from bot.notation.telling import continues, is_all, is_header, is_led, is_report, is_substitute, is_unknown
@@ -40,7 +40,7 @@ class Reporting:
 
     def read_piece(self, piece: Sequence[Mark]) -> None:
         """Keeps what the piece reports, exercise by exercise, until something is to be asked."""
-        segments = shared_marks(read_segments(piece))
+        segments = read_segments(piece)
         self.swapped, self.heads = is_substitute(piece), is_header(piece)
         loose = unshared(segments)
         if loose is not None:

@@ -11,6 +11,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments import NUMBERS
+from bot.notation.strays.reasons import BECAUSE
 from bot.notation.tokens import Mark
 from bot.training.report import Stage
 
@@ -23,7 +24,35 @@ _WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "mis
 
 def taken_back(marks: Sequence[Mark]) -> set[int]:
     """The places of what a later telling takes the place of."""
-    return _of_another(marks) | _counted_again(marks) | _mended(marks) | _broken_off(marks)
+    return _of_another(marks) | _counted_again(marks) | _mended(marks) | _broken_off(marks) | _explained(marks)
+
+
+def _explained(marks: Sequence[Mark]) -> set[int]:
+    """`155x6. only 6 because my grip went`: the count of the set before, told again for its reason."""
+    out: set[int] = set()
+    for place in range(3, len(marks) - 1):
+        start = place - 1
+        while start and marks[start].kind is Kind.FILL:
+            start -= 1
+        led = {w for m in marks[start + 1 : place] for w in m.text.split()} & _LESS
+        parted = marks[start].kind in (Kind.STOP, Kind.COMMA, Kind.DASH, Kind.OPEN, Kind.BREAK, Kind.LINE)
+        last = start - 1 - (marks[start - 1].kind is Kind.REPS)
+        whole = last > 0 and marks[last].kind is Kind.NUM and marks[last - 1].kind in _LINKS
+        because = place + 1 + (marks[place + 1].kind is Kind.REPS)
+        told = because < len(marks) and marks[because].text in BECAUSE
+        if (
+            marks[place].kind is Kind.NUM
+            and led
+            and parted
+            and whole
+            and told
+            and marks[last].value == marks[place].value
+        ):
+            out |= set(range(start + 1, because))
+    return out
+
+
+_LESS = frozenset(["only", "just"])
 
 
 def numbered_again(marks: Sequence[Mark], record: Record) -> Mark | None:

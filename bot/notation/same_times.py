@@ -7,12 +7,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
-
-_SEVERAL = 2
 
 
 def with_same_times(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
@@ -29,7 +28,7 @@ def with_same_times(marks: Sequence[Mark], record: Record, under: int | None) ->
         ends = kind_at(marks, place + 3) in (None, *EDGES)
         opens = 0 if exercise is None else len(record.context(exercise).open_sets)
         count = int(marks[place].value or 0)
-        if not ends or opens not in (count, count + 1) or count < _SEVERAL:
+        if not ends or opens not in (count, count + 1) or count < SEVERAL:
             continue
         out[place : place + 3] = [
             replace(marks[place], value=Decimal(opens)),

@@ -11,6 +11,7 @@ from bot.notation.clauses import kind_at
 from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.questions import opens_question
+from bot.notation.remarks import is_remark, with_joined_remarks, with_plain_words
 from bot.notation.strays.equipment import GONE
 from bot.notation.strays.people import with_people
 from bot.notation.strays.wordings import is_apology
@@ -35,7 +36,7 @@ _LEAST = 3
 
 def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a stop wherever talk and sets meet."""
-    out = _efforts_apart(marks)
+    out = _efforts_apart(with_joined_remarks(with_plain_words(marks)))
     told = with_people(out)
     for place in range(len(out)):
         if _is_seam(told, place):
@@ -130,7 +131,7 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
         return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
         return False
-    return _talks(talk) and not _names_for(talk, sets) and not _is_heading(talk)
+    return (_talks(talk) or is_remark(talk)) and not _names_for(talk, sets) and not _is_heading(talk)
 
 
 def _heads(marks: Sequence[Mark], place: int) -> bool:

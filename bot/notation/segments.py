@@ -14,6 +14,8 @@ from bot.notation.wordlist import words
 EDGES = frozenset((Kind.COMMA, Kind.BREAK, Kind.LINE, Kind.STOP, Kind.QUERY, Kind.AND, Kind.THEN))
 NUMBERS = frozenset((Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.BAD, Kind.SAMELOAD))
 _MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
+_OPENS_AFTER = (Kind.LINE, Kind.STOP)
+"""What ends before a bare `after`, which means `after that`: `cleans all done. After squat 95 kg 6, 5`."""
 _LOADS = (Kind.KG, Kind.LB, Kind.ASSIST, Kind.ADDED, Kind.HAND)
 _OF_A_SET = (Kind.X, Kind.FOR, Kind.REPS, Kind.TIMES, Kind.SAME, Kind.NAME)
 _NEXT_TO = frozenset((Kind.NUM, Kind.COLON, Kind.CLOCK, Kind.DASH, Kind.BODY, Kind.SIGN, Kind.PLANNED, Kind.SAME))
@@ -143,12 +145,23 @@ def _is_between(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bo
     rest = _own(piece, place)
     if any(m.kind in (Kind.X, Kind.AT) for m in rest):
         return False
+    if _is_load_ahead(before, rest):
+        return True
     last = next((m for m in reversed(before) if m.kind is not Kind.FILL), None)
     led = last is not None and last.text.split()[:1] in (["on"], ["for"])
     bare = not any(m.kind in (Kind.X, Kind.FOR) for m in before if m is not last)
     if len(numbers) == 1 and led and bare and any(m.kind is Kind.NUM for m in rest):
         return True
     return bool(numbers) and _is_bare_list(before) and _is_load_behind(piece, place)
+
+
+def _is_load_ahead(before: Sequence[Mark], rest: Sequence[Mark]) -> bool:
+    """Whether a load alone stands before a name and its counts behind: `16s splits 9, 9, 8`, `14kg hammers 12 reps`."""
+    load = [m.kind for m in before if m.kind is not Kind.FILL]
+    counts = [m.kind for m in rest if m.kind is not Kind.FILL]
+    loaded = len(load) > 1 and load[0] is Kind.NUM and all(k in _LOADED for k in load[1:])
+    weighed = any(a is Kind.NUM and b in _LOADED for a, b in pairwise(counts))
+    return loaded and counts[:1] == [Kind.NUM] and not weighed and Kind.FOR not in counts
 
 
 def _own(piece: Sequence[Mark], place: int) -> Sequence[Mark]:
@@ -210,18 +223,6 @@ def _is_inside(piece: Sequence[Mark], place: int) -> bool:
     )
 
 
-def shared_marks(segments: list[Segment]) -> list[Segment]:
-    """Names joined by `and` share what follows the last: `squat and bench as planned`."""
-    out = list(segments)
-    for place in range(len(out) - 2, -1, -1):
-        one, two = out[place], out[place + 1]
-        joined = bool(one.marks) and one.marks[-1].kind is Kind.AND and len(one.marks) == 1
-        planned = any(m.kind is Kind.PLANNED for m in two.marks) and not any(m.kind is Kind.NUM for m in two.marks)
-        if one.name is not None and two.name is not None and joined and planned:
-            out[place] = Segment(one.name, two.marks)
-    return out
-
-
 def unshared(segments: Sequence[Segment]) -> Mark | None:
     """A name whose sets are not told apart from the next one's: `leg curl and extension 40x12 and 50x12`."""
     for one, two in pairwise(segments):
@@ -255,6 +256,8 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     following = piece[place + 1].kind if place + 1 < len(piece) else None
     before = piece[place - 1] if place else None
     if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
+        if before.text == "after" and following is Kind.NUM and (place == 1 or piece[place - 2].kind in _OPENS_AFTER):
+            return True
         return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
     if mark.kind is Kind.WEAK:
         after = piece[place + 2].kind if place + 2 < len(piece) else None

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.answer import Source
+from bot.notation.bounds import MOST_SETS, SEVERAL
 from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
@@ -11,8 +12,6 @@ from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_MOST_SETS = 12
-_SEVERAL = 2
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
            Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
 _OF_MORE = (Kind.ANOTHER, Kind.MORE, Kind.AGAIN, Kind.SAME, Kind.SETS, Kind.TIMES)
@@ -27,7 +26,7 @@ def may_be_sets(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> 
     said = [m for m in marks if m.kind is not Kind.FILL]
     kinds = [m.kind for m in said]
     first = said[0] if said else None
-    if first is None or not told or first.kind is not Kind.NUM or first.value is None or first.value > _MOST_SETS:
+    if first is None or not told or first.kind is not Kind.NUM or first.value is None or first.value > MOST_SETS:
         return None
     row = told[0].row
     place = record.place_of(row.exercise)
@@ -49,7 +48,7 @@ def too_many(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mar
         planned = len(record.exercises[place].sets)
         beyond = [one for one in rows if (one.row.set or 0) > planned > 0]
         low = record.context(place).range_of(1).low
-        if len(beyond) >= _SEVERAL and any(one.row.reps * 3 < low * 2 for one in rows):
+        if len(beyond) >= SEVERAL and any(one.row.reps * 3 < low * 2 for one in rows):
             at = rows[0].grounds.reps.at
             return next((m for m in marks if at is not None and m.start < at[1] and at[0] < m.end), None)
     return None

@@ -7,6 +7,7 @@ of the set.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at, number_before, text_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -18,7 +19,6 @@ _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR)
 _JOINS = (Kind.COMMA, Kind.AND, Kind.SLASH, *_LITTLE)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.AND, Kind.THEN, Kind.QUERY)
 _BREAKS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME)
-_MOST_LEFT, _EASIEST, _HARDEST = 5, 5, 10
 _BOTH = ("both", "on both", "for both", "both sides", "both arms", "both legs", "on both sides", "for both sides",
          "each side", "each arm", "each leg")  # fmt: skip
 
@@ -160,7 +160,7 @@ def _is_left_over(marks: Sequence[Mark], at: int) -> bool:
     if marks[at].kind is not Kind.LEFT or marks[at].text != "left":
         return False
     said = [kind_at(marks, at - n) for n in (3, 2, 1)]
-    few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= _MOST_LEFT
+    few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= MOST_LEFT
     sided = kind_at(marks, at - 4) in SIDES
     return few and sided and _ends(marks, at + 1)
 
@@ -170,7 +170,7 @@ def _is_effort(number: Mark, word: Kind) -> bool:
     value = number.value
     if value is None:
         return False
-    return value <= _MOST_LEFT if word is Kind.RIR else _EASIEST <= value <= _HARDEST
+    return value <= MOST_LEFT if word is Kind.RIR else EASIEST <= value <= HARDEST
 
 
 def _past(marks: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:

@@ -47,18 +47,31 @@ _OTHER = frozenset(
         "grandma grandpa grandad grandmother grandfather godson stepson daylight midnight sometimes somebody",
         "grapefruit",
         "message messages",
-        "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning driving",
+        "weather whether brother mother father sister sitter laundry parking shopping cooking baking cleaning",
+        "driving",
         "miles mile inches inch kilometres kilometers kms trips laps holes goals points pints games matches tickets",
         "kettle nursery teacher toddler toddlers babies buggy washing ironing hoover hoovering gardening allotment",
         "found sound round ground",
-        "kills kilts kilns silos hounds mounds wounds bounds founds worry lorry cession minds mines sinus mould heave",
-        "weave cleave hailed mailed sailed tailed wailed foiled railed jailed scrape scraps strap scram leaver fright",
+        "kills kilts kilns silos hounds mounds wounds bounds founds worry lorry cession minds mines sinus",
+        "mould heave",
+        "weave cleave hailed mailed sailed tailed wailed foiled railed jailed scrape scraps strap scram",
+        "leaver fright",
         "wright ditty skipper planner finisher sundae",
+        "crap crappy shit shite shitty damn damned bloody bollocks arse shame shameful lame tame dame fame sage sane",
+        "slipping sipping sipped skimped skimping flailed panned leaves lease mints menus cleaner longer shorter",
+        "smoother counter outer inner tighter looser lighter heavier stronger weaker impressed impressive",
+        "stage stages",
+        "temple tendon tendons touches throw throws north honor honour phones cossack bites stand stands standing",
+        "depressed pressure ours hers stir star start stars stone stones tenant tender forgotten footplate",
+        "sate snipped amendment minuses",
     )
 )
 """Known words that no table of ours needs to hold."""
 
 
+_ENDINGS = frozenset(["er", "es", "or", "en", "al", "ed"])
+"""Ends of one word, which are words by themselves too: `cleaner` is no `clean, er`."""
+_ORDINAL_ENDINGS = frozenset(["st", "nd", "rd", "th", "ph", "ho"])
 _BESIDE_A = frozenset(["and", "for", "half", "hundred", "quarter", "of", "with", "per", "in", "on", "at"])
 """Words that an `a` is glued to: `ahalf`, `fora`."""
 ALWAYS = tuple(
@@ -95,6 +108,8 @@ def split_joined(word: str, index: Index) -> int | None:
         return None
     for cut in sorted(range(1, len(word)), key=lambda c: abs(2 * c - len(word))):
         first, second = word[:cut], word[cut:]
+        if second in _ENDINGS or first in _ORDINAL_ENDINGS:
+            continue
         if "a" in (first, second) and (first in _BESIDE_A or second in _BESIDE_A):
             return cut
         if max(len(first), len(second)) < 3 or min(len(first), len(second)) < 2:

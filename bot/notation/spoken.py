@@ -26,6 +26,8 @@ MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth"
             "fiv": "five", "thre": "three", "eigt": "eight", "nien": "nine",
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
+_MOST_COUNTED = 20
+"""`one hundred ten` is 110, or ten repetitions at 100."""
 _AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"))
 _POINTING = frozenset(words("first second third fourth fifth last next final other this that st nd rd th"))
 _ORDINALS = frozenset(words("first second third fourth fifth last next"))
@@ -85,19 +87,27 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
     ):
         read.take()
         start = read.at
-        if read.peek() == "and":
+        joined = read.peek() == "and"
+        if joined:
             read.take()
+        elif read.peek(1) == "hundred":
+            return value * 100, ()
         rest = _below_hundred(read)
         if rest is None:
             read.at = start
             return value * 100, ()
+        if not rest[1] and not joined and rest[0] < _MOST_COUNTED:
+            return value * 100 + rest[0], (value * 100, rest[0])
         return value * 100 + rest[0], (value * 100 + rest[1][0], rest[1][1]) if rest[1] else ()
     if 1 <= value <= 9 and not parts:
         if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
             read.take()
             return value * 100 + UNITS[read.take()], ()
         if value <= 5 and not read.after_for and (read.peek() in TENS or UNITS.get(read.peek(), 0) >= 10):
-            rest = _below_hundred(read)
+            again = [read.words[read.at - 1], read.peek()] == [read.peek(1), read.peek(2)]
+            rest = (TENS.get(read.peek()) or UNITS[read.peek()], ()) if again else _below_hundred(read)
+            if again:
+                read.take()
             if rest is not None:
                 whole, last = value * 100 + rest[0], rest[1][-1] if rest[1] else Decimal(0)
                 return whole, (whole - last, last) if last else (value, rest[0])
@@ -180,9 +190,18 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
 
 
 def _is_pronoun(marks: list[Mark], at: int) -> bool:
-    """The `one` of `second one nine`, `the last one ten`: it stands for a set."""
+    """The `one` of `second one nine`, `the last one ten`: it stands for a set, unless it is the load told before."""
     before = marks[at - 1].text if at else ""
-    return marks[at].text == "one" and before in _POINTING
+    return marks[at].text == "one" and before in _POINTING and not _is_said_before(marks, at)
+
+
+def _is_said_before(marks: list[Mark], at: int) -> bool:
+    """`one twenty five for six and the second one twenty five`: the load that was said with the same words before."""
+    run = [marks[at].text]
+    while at + len(run) < len(marks) and marks[at + len(run)].text in TENS.keys() | UNITS.keys():
+        run.append(marks[at + len(run)].text)
+    before = [m.text for m in marks[:at]]
+    return len(run) > 1 and run[1] in TENS and any(before[i : i + len(run)] == run for i in range(at))
 
 
 def _decimals(read: _Reader) -> Decimal | None:

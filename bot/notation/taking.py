@@ -49,7 +49,7 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     Of an exercise that is begun, and with an effort, which is of one set, it is the current one.
     """
     context = draft.record.context(place)
-    if {"everything", "session", "workout"} & set(draft.folded.text.split()):
+    if {"everything", "session", "workout"} & {*draft.folded.text.split(), *planned.text.split()}:
         for other in range(len(draft.request.exercises)):
             beside = draft.record.context(other)
             if beside.open_sets and draft.ask is None:

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from functools import cache, partial
 
+from bot.notation.bounds import MINUTE_S
 from bot.notation.clauses import EDGES, beside, continues_list, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
@@ -128,10 +129,7 @@ def _seconds_behind(marks: Sequence[Mark], at: int) -> set[int]:
     """The `58` of `took 1 min 58`."""
     value = marks[at].value if at < len(marks) and marks[at].kind is Kind.NUM else None
     ends = at + 1 >= len(marks) or marks[at + 1].kind in (*EDGES, Kind.AND, Kind.THEN, Kind.SECONDS)
-    return {at} if value is not None and value < _MINUTE and ends else set()
-
-
-_MINUTE = 60
+    return {at} if value is not None and value < MINUTE_S and ends else set()
 
 
 def _is_duration(marks: Sequence[Mark], place: int) -> bool:
@@ -356,9 +354,10 @@ def _opens_sets(marks: Sequence[Mark], place: int) -> bool:
         return named and [m.kind for m in marks[at : at + 2]] in ([Kind.COLON, Kind.NUM], [Kind.COMMA, Kind.NUM])
     if before is None or before.kind is not Kind.WORD or before.text in _TALKY:
         return False
-    listed = [m.kind for m in marks[place + 1 : place + 5]]
+    listed = [m.kind for m in marks[place + 1 : place + 4]]
     links = (Kind.COMMA, Kind.AND)
-    return len(listed) == 4 and listed[0] in links and listed[2] in links and listed[1] == listed[3] == Kind.NUM
+    goes_on = listed[2:] == [] or listed[2] in (*links, *EDGES)
+    return len(listed) > 1 and listed[0] in links and listed[1] is Kind.NUM and goes_on
 
 
 _OWN = ("so", "but", "then")

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign
+from bot.notation.bounds import SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.segments import NUMBERS
 from bot.notation.tokens import Mark
@@ -42,10 +43,28 @@ def is_substitute(piece: Sequence[Mark]) -> bool:
         if mark.kind is Kind.INSTEAD:
             following = [m.kind for m in piece[place + 1 : place + 3]]
             if following[:1] != [Kind.NUM] and following not in ([Kind.PLUS, Kind.NUM], [Kind.DASH, Kind.NUM]):
-                return any(m.kind is Kind.NAME for m in piece)
+                return any(m.kind is Kind.NAME for m in piece) and not _is_of_load(piece, place)
         elif mark.text == "no" and _is_lacking(piece, place):
             return True
     return False
+
+
+def _is_of_load(piece: Sequence[Mark], place: int) -> bool:
+    """`skulls felt bad so did 50 for 12 instead`: another load of the one exercise that is named."""
+    start = place
+    while start and piece[start - 1].kind in _OF_SET:
+        start -= 1
+    names = [m for m in piece if m.kind in (Kind.NAME, Kind.WEAK)]
+    ends = place + 1 == len(piece) or piece[place + 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY)
+    did = {w for m in piece[start:place] for w in m.text.split()} & {"did", "got", "went", "took", "used"}
+    lacked = any(set(m.text.split()) & _NOT_THERE for m in piece)
+    linked = any(m.kind in (Kind.FOR, Kind.X) for m in piece[start:place])
+    own = len(names) == 1 and len(names[0].names) == 1
+    return own and ends and linked and bool(did) and not lacked
+
+
+_OF_SET = (Kind.NUM, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.FILL)
+_NOT_THERE = frozenset(["taken", "busy", "broken", "occupied", "full", "gone", "missing", "no", "closed"])
 
 
 def _is_lacking(piece: Sequence[Mark], place: int) -> bool:
@@ -92,14 +111,11 @@ _LINKS = (Kind.COMMA, Kind.THEN, Kind.DASH)
 def _behind_another(piece: Sequence[Mark]) -> Sequence[Mark]:
     """The last part of a piece that names an exercise, and another one before it: `enough rows, on to the wheel`."""
     names = [i for i, m in enumerate(piece) if m.kind is Kind.NAME]
-    if len(names) < _SEVERAL or any(m.kind is Kind.NUM for m in piece):
+    if len(names) < SEVERAL or any(m.kind is Kind.NUM for m in piece):
         return piece
     between = range(names[-2] + 1, names[-1])
     cut = next((i for i in between if piece[i].kind in _LINKS or piece[i].text in ("so", "now")), None)
     return piece if cut is None else piece[cut + 1 :]
-
-
-_SEVERAL = 2
 
 
 _STARTED = frozenset(["started", "starting", "start", "moved", "switched", "began", "jumped", "gone", "going"])

@@ -93,6 +93,8 @@ def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
     for one, other in pairwise(names):
         if marks[one].names == marks[other].names or any(m.kind in _HARD for m in marks[one:other]):
             continue
+        if all(m.kind in (Kind.AND, Kind.PLUS) for m in marks[one + 1 : other]) and other > one + 1:
+            continue  # `squats and rows as planned`: told together
         yield [marks[at].start for at in range(one + 1, other + 1) if _may_start(marks, at, other)]
 
 

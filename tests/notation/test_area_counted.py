@@ -11,7 +11,7 @@ from bot.notation.reading import Reading, Request, read_message
 from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from bot.training.report import Performed, Side
 from bot.training.units import Unit
-from tests.notation.plans import NOW, row, sets
+from tests.notation.plans import DROP, MINI, NOW, row, sets
 
 HAND, BODY, NONE = LoadStyle.PER_HAND, LoadStyle.BODYWEIGHT, LoadStyle.NONE
 BENCH = (
@@ -450,9 +450,89 @@ TOGETHER: list[Case] = [
 """Exercises told together, efforts of the last so many sets, sides near the planned load."""
 
 
+GYM = (
+    PlannedExercise("Bench Press", sets("80", 6, 8), aliases=("bench",)),
+    PlannedExercise("T-Bar Row", sets("100", 8, 10), aliases=("t-bar",)),
+    PlannedExercise("Assisted Chin-Up", sets("-15", 8, 10), aliases=("chins",), load_style=BODY),
+    PlannedExercise("Leg Press", sets("160", 10, 12, 3, DROP), aliases=("press",)),
+    PlannedExercise("Power Clean", sets("65", 2, 2, 5), aliases=("cleans",)),
+    PlannedExercise("Lateral Raise", sets("20", 12, 15, 2, MINI), aliases=("laterals",)),
+    PlannedExercise("Side Plank", sets(None, 30, 45, 2), load_style=NONE, sides=2, measure=Measure.SECONDS),
+    PlannedExercise("Sled Push", sets("60", 20, 20, 4), aliases=("sled",), measure=Measure.METRES),
+)
+FALLING = "1 80x8, 2 80x7, 3 80x6"
+CHINNED = ", ".join(f"Assisted#{n} -15x{reps}" for n, reps in ((1, 10), (2, 9), (3, 8)))
+DOUBLES = ", ".join(f"Power#{n} 65x2" for n in range(1, 6))
+PRESSED = "Leg#1 160x12, Leg#2 160x12, Leg#3 160x12, Leg#3 105x9 drop"
+RAISED = "Lateral#1 20x13, Lateral#2 20x13, " + ", ".join(["Lateral#2 20x4 mini"] * 3)
+PLANKED = "Side#1 -x40, Side#2 -x40"
+PUSHED = ", ".join([*(f"Sled#{n} 60x20" for n in (1, 2, 3)), "Sled#4 50x20"])
+ENTRIES = [
+    ([f"bench {loads}{link}{counts}" for loads in ("80 80 80", "80, 80, 80", "eighty eighty eighty")
+      for link in (" for ", " x ") for counts in ("8 7 6", "8, 7 and 6")], FALLING),
+    ([f"bench 8, 7, 6 {link} 80, 80, 80" for link in ("at", "with")], FALLING),
+    (["chins 10 9 8", "chins ten nine and eight with fifteen of help", "chins 15 kilos assistance 10, 9, 8"], CHINNED),
+    ([f"cleans 65{link}{count} doubles" for link in (", ", " ", " for ") for count in ("5", "five")], DOUBLES),
+    (["press 160 for 12 all three, straight on with 105 for 9", "press 160x12 all three immediately 105x9",
+      "press one sixty for twelve all three sets then dropped to one hundred and five for nine",
+      "press 160 12 12 12 and i dropped to 105 for 9 after the 12"], PRESSED),
+    ([f"laterals 20 for 13 twice{minis}" for minis in (
+        " and then three minis of 4", ", 3 minis, 4 each", ", 3 mini sets of 4", " and 3 lots of 4 as minis")], RAISED),
+    (["side plank both 40 sec both sides", "side plank forty secs each side twice", "side plank 40 secs each both"],
+     PLANKED),
+    (["sled sixty for twenty three times then back to fifty for twenty",
+      "sled 60 for 20 metres three times then 50 for 20"], PUSHED),
+]  # fmt: skip
+"""Each of several ways to tell an exercise, with what it stores."""
+WHOLE: list[Case] = [
+    (f"{lead}{joined.join((said, others[turn % len(others)]))}", GYM, "", f"{told}, {stored}")
+    for turn, (ways, told) in enumerate(ENTRIES)
+    for others, stored in (ENTRIES[(turn + 2) % len(ENTRIES)],)
+    for said in ways
+    for lead, joined in (("", ". "), ("my kid got sick and it was a quick one ", " then "))
+]
+"""Two of them in one message, typed or in one breath."""
+ONCE: list[Case] = [
+    ("t-bar one hundred ten nine nine", GYM, "", "T-Bar#1 100x10, T-Bar#2 100x9, T-Bar#3 100x9"),
+    ("t-bar one hundred ten ten nine eight", GYM, "", "T-Bar#1 110x10, T-Bar#2 110x9, T-Bar#3 110x8"),
+    ("bench three sets at eighty five eight seven six", GYM, "", "1 85x8, 2 85x7, 3 85x6"),
+    ("80x6. only 6 because my grip went", GYM, "", "1 80x6"),
+    ("bench 80x7, just 7 cause i slept badly", GYM, "", "1 80x7"),
+    ("bench 80x8. After t-bar 100 kg 9, 8, 8", GYM, "", "1 80x8, T-Bar#1 100x9, T-Bar#2 100x8, T-Bar#3 100x8"),
+    ("bench the 82.5 because the 80 was taken six reps three rounds t-bar 100 9 9 8", GYM, "",
+     "1 82.5x6, 2 82.5x6, 3 82.5x6, T-Bar#1 100x9, T-Bar#2 100x9, T-Bar#3 100x8"),
+    ("t-bar felt bad so did 90 for 9 instead", GYM, "", "T-Bar#1 90x9"),
+    ("side plank forty both sides sled sixty for twenty", GYM, "", "Side#1 -x40, Sled#1 60x20"),
+    ("side plank 45/40 sec each side", GYM, "", "Side#1 -x45, Side#2 -x40"),
+    ("deads 140x5, back downs 115x8 and 115x8", PULL, "", "1 140x5, 2 115x8, 3 115x8"),
+    ("deads 140x5 then 115x8 and the second 115x7", PULL, "", "1 140x5, 2 115x8, 3 115x7"),
+    ("splits set 1 16 for 10 each set 2 16 for 9 each", SPLIT, "", "1 16x10, 2 16x9"),
+    ("hammers 12 all three. flyes 15x14", (*CURL, *FLY), "", "1 14x12, 2 14x12, 3 14x12, Chest#1 15x14"),
+    ("chins nine three times bench eighty for six three times", GYM, "",
+     "Assisted#1 -15x9, Assisted#2 -15x9, Assisted#3 -15x9, 1 80x6, 2 80x6, 3 80x6"),
+]  # fmt: skip
+"""Numbers that two sets or two exercises might claim."""
+
+
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*FAILED, *BEHIND, *ALIKE, *HANDS, *APART, *SIDED, *HALVES, *ADDED, *EACH, *NAMED, *COUNTS, *LAID_OUT, *TOGETHER],
+    [
+        *FAILED,
+        *BEHIND,
+        *ALIKE,
+        *HANDS,
+        *APART,
+        *SIDED,
+        *HALVES,
+        *ADDED,
+        *EACH,
+        *NAMED,
+        *COUNTS,
+        *LAID_OUT,
+        *TOGETHER,
+        *WHOLE,
+        *ONCE,
+    ],
 )
 def test_the_sets_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """Each number is what its words make it, and no set is lost or made up."""

@@ -434,3 +434,123 @@ def test_what_hurts_nowhere_and_asks_nothing_is_talk(text: str) -> None:
 def test_a_day_with_an_excuse_behind_it(excuse: str) -> None:
     reading = _read("sq", f"rows from yesterday, {excuse}: 60x10 60x9 60x8")
     assert (reading.day, set(reading.performed)) == (NOW.date() - timedelta(days=1), set(_performed(ROWS)))
+
+
+SETS_OF_ONE = ("leaving the last two squats", "dropping the last two squat sets", "skipping the last 2 squats",
+               "the last two squats i leave", "missed the last two squats on purpose", "left the last two squats",
+               "let the last two squat sets go", "two squat sets skipped")  # fmt: skip
+BESIDE_OTHERS = ("{}. rows 60x10 60x9", "{}, rows 60x10, 9", "ran out of legs, {}. rows 60x10 60x9",
+                 "{}, back feels fine just short on time. rows 60x10 60x9")  # fmt: skip
+
+
+@pytest.mark.parametrize("beside", BESIDE_OTHERS)
+@pytest.mark.parametrize("text", SETS_OF_ONE)
+def test_sets_left_of_one_exercise_leave_no_other_out(text: str, beside: str) -> None:
+    _check("sq1", text, "/sq")
+    _check("sq1", beside.format(text), f"/sq; {ROWS_2}")
+
+
+NAME_FIRST = ("{} i skip", "{} i have not make", "{} i have not done", "{} i have let out", "{} i give up",
+              "i did not make {}", "i have not made {}", "keeping off {}", "staying well clear of {}",
+              "giving {} a rest", "{} fell out today", "please remove {} for today")  # fmt: skip
+
+
+@pytest.mark.parametrize("because", ["", " because somebody used it", ", no time left"])
+@pytest.mark.parametrize("text", NAME_FIRST)
+def test_what_is_left_out_in_a_second_tongue(text: str, because: str) -> None:
+    _check("ro", text.format("curls") + because, "/cu")
+    _check("ro", text.format("the planks") + because, "/pl")
+
+
+@pytest.mark.parametrize("text", ["the rest i dont do", "the rest i have not done", "i dont do the rest",
+                                  "the rest not", "the rest i let out", "the others i wont do"])  # fmt: skip
+def test_the_rest_that_is_not_done(text: str) -> None:
+    _check("ro", f"that's it for me today, {text}", "/cu; /pl; end")
+    _check("sq", f"rows 60x10 60x9 60x8, {text}", f"{ROWS}; /cu; /pl")
+
+
+@pytest.mark.parametrize("third", ["skip the third", "the third i skip", "no third", "the third set i have let out"])
+def test_how_many_were_done_beside_the_next_one_left_out_is_no_set(third: str) -> None:
+    _check("sq2", f"only managed 2 of squats, {third}", "/sq")
+    _check("", f"squats 100x5 100x5 {third} because somebody took the rack rows 60x10 60x9",
+           f"sq1 100x5; sq2 100x5; /sq; {ROWS_2}")  # fmt: skip
+
+
+LUNGES = (PLANS["sq"], PlannedExercise("Reverse Lunge", sets("16", 8, 10)),
+          PlannedExercise("Lateral Lunge", sets("12", 8, 10)))  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "asks"), [
+    ("no lunges of either kind today", False), ("lunges can wait, skipping both of those", False),
+    ("not doing either lunges", False), ("no lunges at all today", False), ("leaving both sorts of lunges", False),
+    ("no lunges today, reverse or lateral", False), ("no lunges today", True), ("skip lunges", True),
+])  # fmt: skip
+def test_both_of_a_kind_are_left_out_only_where_both_are_said(text: str, asks: bool) -> None:
+    reading = read_message(Request(text, Unit.KG, NOW, LUNGES, _performed(DONE["sq"])))
+    assert (reading.ask is not None, len(reading.skipped)) == (asks, 0 if asks else 2)
+
+
+TIMES_FIVE = (PlannedExercise("Bench Press", sets("100", 5, 5), aliases=("bench",)),
+              PlannedExercise("Pendlay Row", sets("75", 6, 6)), PLANS["cu"])  # fmt: skip
+BOTH_PLANNED = {("Bench Press", n, 5) for n in (1, 2, 3)} | {("Pendlay Row", n, 6) for n in (1, 2, 3)}
+
+
+@pytest.mark.parametrize("text", [
+    "bench and pendlay all as planned", "bench + pendlay as planned", "bench, pendlay like in plan",
+    "both bench and pendlay as planned", "bench and pendlay both as planned", "did bench and pendlay as planned",
+    "all as planned on bench and pendlay", "all of bench and all of pendlay as in the plan",
+])  # fmt: skip
+@pytest.mark.parametrize("behind", ["", ", leg curl 40x12 11"])
+def test_several_exercises_as_planned(text: str, behind: str) -> None:
+    reading = read_message(Request(text + behind, Unit.KG, NOW, TIMES_FIVE, ()))
+    curls = {("Leg Curl", 1, 12), ("Leg Curl", 2, 11)} if behind else set()
+    assert reading.ask is None
+    assert {(p.exercise, p.set, p.reps) for p in reading.performed} == BOTH_PLANNED | curls
+
+
+@pytest.mark.parametrize("lead", ["everything as planned", "all to plan", "whole session as planned"])
+@pytest.mark.parametrize("apart", [
+    " except the last set of pendlay, only got 4", " except pendlay set 3, 4 reps", " but the last pendlay was 4",
+    " apart from the last set of pendlay which was 4", ", only 4 on the last pendlay set",
+])  # fmt: skip
+def test_all_as_planned_but_one_set_of_one_exercise(lead: str, apart: str) -> None:
+    reading = read_message(Request(lead + apart, Unit.KG, NOW, TIMES_FIVE[:2], ()))
+    assert reading.ask is None
+    assert {(p.exercise, p.set, p.reps) for p in reading.performed} == {
+        *(BOTH_PLANNED - {("Pendlay Row", 3, 6)}), ("Pendlay Row", 3, 4)}  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ["got all 5", "made all five", "all 5", "got all 5 clean", "hit all five reps"])
+def test_all_repetitions_of_a_set_are_those_of_one(text: str) -> None:
+    _check("sq2", text, "sq3 100x5")
+    _check("", text, "sq1 100x5")
+
+
+LYING = (PlannedExercise("Lying Leg Curl", sets("40", 10, 12), aliases=("leg curl",)),)
+
+
+@pytest.mark.parametrize(("text", "asks"), [
+    ("lying curl was taken so I did the seated one instead, 35x12", True), ("i make the leg curl seated, 35x12", True),
+    ("did them seated, 35x12", True), ("used the seated one: 35x12", True), ("lying leg curl 40x12", False),
+    ("leg curl 40x12, seated for a bit now", False),
+])  # fmt: skip
+def test_another_posture_is_another_exercise(text: str, asks: bool) -> None:
+    reading = read_message(Request(text, Unit.KG, NOW, LYING, ()))
+    assert (reading.ask is not None, len(reading.performed)) == (asks, 0 if asks else 1)
+
+
+@pytest.mark.parametrize(("text", "seconds"), [
+    ("walked 12 minutes", 720), ("walked for twelve minutes", 720), ("i walked 12 mins today", 720),
+    ("walked 12 minutes to the gym", None), ("walked the dog 12 minutes", None),
+])  # fmt: skip
+def test_a_walk_that_the_plan_has(text: str, seconds: int | None) -> None:
+    walk = PlannedExercise(
+        "Treadmill Walk", sets(None, 600, 900, 1), load_style=LoadStyle.NONE, measure=Measure.SECONDS
+    )
+    reading = read_message(Request(text, Unit.KG, NOW, (walk,), ()))
+    assert [p.reps for p in reading.performed] == ([] if seconds is None else [seconds])
+
+
+def test_all_done_asks_where_one_exercise_is_under_way_and_others_wait() -> None:
+    assert _read("ro2", "all done").ask is not None
+    _check("pl", "all done", "end")

@@ -8,6 +8,7 @@ from bot.notation.record import Record
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
 from bot.notation.wholes import has_entry
+from bot.notation.wordlist import words
 from bot.training.report import Stage
 
 CUES = frozenset((Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT))
@@ -76,8 +77,34 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         at = next(i for i, m in enumerate(piece) if m is marks[cue])
         direct = [m.kind for m in piece[at + 1 : at + 4] if m.kind is not Kind.FILL]
         told = (Kind.COMMA, Kind.WORD, Kind.NAME, Kind.OTHERTIME)
-        return (not direct or direct[0] not in told or Kind.NOT in kinds) and not _is_of_talk(piece, at)
+        direct_number = not direct or direct[0] not in told or Kind.NOT in kinds
+        return direct_number and not _is_of_talk(piece, at) and not _is_judged(piece, at, named=named)
     return True
+
+
+def _is_judged(piece: Sequence[Mark], cue: int, *, named: bool) -> bool:
+    """`that was easy so i went up to 95x8`: what was is how it went, and the number behind is of the next set.
+
+    Of a set that is named (`set 2 was hard, only 8`) only what is drawn from it (`so`) and told whole is the next one.
+    """
+    number = next((i for i in range(cue + 1, len(piece)) if piece[i].kind in _NUMBERED), len(piece))
+    said = [w for m in piece[cue + 1 : number] if m.kind is Kind.FILL for w in m.text.split()]
+    judged = [w for w in said if w not in _BEFORE_NUMBER]
+    if not judged or set(said) & _MISTAKES or any(m.kind is Kind.NOT for m in piece):
+        return False
+    return not named or (bool(set(said) & _HENCE) and has_entry(piece[number:]))
+
+
+_NUMBERED = (Kind.NUM, Kind.BODY, Kind.CLOCK, Kind.EMPTY)
+_HENCE = frozenset(words("so then hence thus therefore"))
+_BEFORE_NUMBER = frozenset(words(
+    "actually really only just about like maybe roughly probably more exactly precisely around approx nearer",
+    "closer to at with for the a an all both my your our i think thought believe of in fact definitely clearly",
+    "truly be been supposed meant also too still well um uh erm er hmm on each per side done did got had by it me",
+    "mine that this them those these set sets rep reps even up there here today yes yeah no indeed sorry honestly",
+    "tbh as is in total lol",
+))  # fmt: skip
+"""Words between `was` and the number that it tells: `it was actually only 8`."""
 
 
 def _is_next_whole(marks: Sequence[Mark], record: Record) -> bool:

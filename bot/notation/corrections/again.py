@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -226,11 +227,10 @@ def _first_count(marks: Sequence[Mark], before: int) -> int | None:
 def _counted(marks: Sequence[Mark], before: int, at: int) -> bool:
     """Whether sets are counted on both sides: `2x5 i mean 3x5`."""
     both = [[m.kind for m in marks[i : i + 3]] == [Kind.NUM, Kind.X, Kind.NUM] for i in (before, at)]
-    few = [kind_at(marks, i) is Kind.NUM and 1 <= (marks[i].value or 0) <= _MOST_SETS for i in (before, at)]
+    few = [kind_at(marks, i) is Kind.NUM and 1 <= (marks[i].value or 0) <= FEW_SETS for i in (before, at)]
     return all(both) and all(few)
 
 
 _RATES = (Kind.RPE, Kind.RIR)
 _MOST_OFF = 2
 """A number that is farther from an effort puts right something else (common practice, no source)."""
-_MOST_SETS = 6

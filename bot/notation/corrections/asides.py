@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import EASIEST, HARDEST
 from bot.notation.clauses import EDGES
 from bot.notation.corrections.again import told_again
 from bot.notation.corrections.idle import without_kept_counts, without_misloads, without_remarks, without_side_talk
@@ -14,7 +15,6 @@ from bot.notation.tokens import Mark
 
 _CUES = (Kind.MEANT, Kind.SORRY, Kind.NO)
 _RATES = (Kind.RPE, Kind.RIR)
-_EASIEST, _HARDEST = 5, 10
 
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
@@ -82,7 +82,7 @@ def _rate_before(marks: Sequence[Mark], place: int) -> Mark | None:
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.SORRY):
         at -= 1
     rated = at > 0 and marks[at].kind is Kind.NUM
-    if rated and marks[at - 1].text == "@" and _EASIEST < (marks[at].value or 0) <= _HARDEST:
+    if rated and marks[at - 1].text == "@" and EASIEST < (marks[at].value or 0) <= HARDEST:
         return replace(marks[at - 1], kind=Kind.RPE, text="rpe")
     return marks[at - 1] if rated and marks[at - 1].kind in _RATES else None
 
@@ -99,4 +99,4 @@ def _is_scale(mark: Mark, rate: Mark) -> bool:
     value = mark.value
     if value is None:
         return False
-    return _EASIEST <= value <= _HARDEST if rate.kind is Kind.RPE else value <= _EASIEST
+    return EASIEST <= value <= HARDEST if rate.kind is Kind.RPE else value <= EASIEST

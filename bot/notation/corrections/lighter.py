@@ -13,8 +13,8 @@ from bot.notation.tokens import Mark
 
 _CUES = (Kind.WAS, Kind.MEANT)
 _LIGHTER = frozenset(["back off", "back offs", "backoff", "backoffs", "back off set", "back off sets", "backoff set",
-                      "backoff sets", "back down set", "back down sets", "down set", "down sets",
-                      "drop down sets", "lighter sets", "volume sets"])  # fmt: skip
+                      "backoff sets", "back downs", "backdowns", "back down set", "back down sets", "down set",
+                      "down sets", "drop down sets", "lighter sets", "volume sets"])  # fmt: skip
 
 
 def by_part(piece: list[Mark], context: Context) -> list[Mark]:

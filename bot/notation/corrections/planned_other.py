@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -15,8 +16,6 @@ from bot.notation.wordlist import words
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.NO)
 _UNITS = (Kind.S, Kind.KG, Kind.LB)
-_FEW = 6
-"""Sets that an exercise has at most where one is named by its number."""
 _MOST = 6
 """Marks between a number and where it is said again, or between a plan and what was taken."""
 _AFFIRMING = frozenset(words("yes yeah yea ya ye aye yep yup definitely sure answer certain positive deffo"))
@@ -58,7 +57,7 @@ def _by_number(marks: list[Mark]) -> list[Mark]:
 
 def _is_set_number(marks: Sequence[Mark], at: int) -> bool:
     """Whether a small number stands here, with what it was behind it: `2 should read`, `2 of the sled was`."""
-    if kind_at(marks, at) is not Kind.NUM or marks[at].value not in range(1, _FEW + 1):
+    if kind_at(marks, at) is not Kind.NUM or marks[at].value not in range(1, FEW_SETS + 1):
         return False
     end = at + 1
     while kind_at(marks, end) in (Kind.FILL, Kind.NAME, Kind.AT, Kind.WITH) and end < at + _MOST:

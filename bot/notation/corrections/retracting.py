@@ -51,9 +51,22 @@ def with_retractions(marks: Sequence[Mark], request: Request) -> list[Mark]:
         if said[0] in _TAKING or said[0] in _REMOVING:
             stored = said[0] in _REMOVING and _is_stored(marks[place + 1 : _end(marks, place)], request)
             _take_back(out, marks, place, said[0], stored=stored)
+        if out[place].kind is Kind.SCRAP and _is_to_come(marks, place, request):
+            out[place] = replace(mark, kind=Kind.SKIP, text="skip")
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
     return with_reasons(with_uncounted(out))
+
+
+def _is_to_come(marks: Sequence[Mark], place: int, request: Request) -> bool:
+    """`please remove the rows for today`: of an exercise with no set stored or told, so that it is left out."""
+    end = _end(marks, place)
+    part = marks[place + 1 : next((i for i in range(place, end) if marks[i].text in _BECAUSE), end)]
+    names = [m for m in part if m.kind is Kind.NAME]
+    stored = {p.exercise for p in request.done}
+    plain = all(m.kind in (Kind.NAME, Kind.FILL, Kind.FOR, Kind.AND) for m in part)
+    open_yet = all(len(m.names) == 1 and request.exercises[m.names[0]].name not in stored for m in names)
+    return bool(names) and plain and open_yet and not any(m.kind is Kind.NUM for m in marks[:place])
 
 
 def _take_back(out: list[Mark], marks: Sequence[Mark], place: int, verb: str, *, stored: bool) -> None:

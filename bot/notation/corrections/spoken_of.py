@@ -6,6 +6,7 @@ Also the talk around it that is none: an apology for something else, plates that
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -14,7 +15,6 @@ _CUES = (Kind.WAS, Kind.MEANT)
 _NAMING = (Kind.ORD, Kind.SET, Kind.LASTSET, Kind.LASTREP)
 _ALSO = frozenset(["also", "too", "as well", "likewise", "as was", "same"])
 _LOWS = {"single": 1, "double": 2, "triple": 3}
-_FEW = 6
 
 
 def spoken_of(sentence: list[Mark]) -> list[Mark]:
@@ -72,7 +72,7 @@ def _numbered(sentence: list[Mark]) -> list[Mark]:
     """`the 2 set is 170`: the second."""
     for place in range(1, len(sentence) - 1):
         mark, after = sentence[place], sentence[place + 1]
-        small = mark.kind is Kind.NUM and mark.value is not None and mark.value in range(1, _FEW + 1)
+        small = mark.kind is Kind.NUM and mark.value is not None and mark.value in range(1, FEW_SETS + 1)
         one = after.kind in (Kind.SET, Kind.SETS) and after.text in ("set", "serie")
         led = sentence[place - 1].text.split()[-1:] in (["the"], ["my"], ["teacher"], ["coach"])
         if small and one and led and any(m.kind in _CUES for m in sentence[place + 2 :]):

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.context import Context
 from bot.notation.corrections.drops import drop_again
@@ -23,7 +24,6 @@ _FIRSTS = ("first",)
 _OF_SETS = (Kind.SETS, Kind.SET, Kind.NAME, Kind.WAS, Kind.MEANT, Kind.NOT, Kind.RPE, Kind.RIR, Kind.SCRAP)
 _POINTING = ("that", "those", "this", "these")
 _EFFORTS = (*_RATES, Kind.COULD, Kind.MORE, Kind.EMPTY)
-_MOST = 6
 _ENTRIES = (Kind.X, Kind.FOR)
 
 
@@ -199,7 +199,7 @@ def _number(piece: Sequence[Mark], at: int) -> tuple[int, int]:
     mark = piece[at]
     if mark.text == "couple":
         return 2, at + 1 + (text_at(piece, at + 1) == "of")
-    if mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value) and mark.value <= _MOST:
+    if mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value) and mark.value <= FEW_SETS:
         return int(mark.value), at + 1
     return 0, at
 

@@ -33,13 +33,28 @@ def reworded(marks: Sequence[Mark], *, is_first: bool) -> list[Mark]:
         return list(marks)
     out: list[Mark] = []
     sentence: list[Mark] = []
-    for mark in marks:
+    for mark in _announced(marks):
         if mark.kind in _ENDS:
             out += [*_plain(sentence, whole=False), mark]
             sentence = []
         else:
             sentence.append(mark)
     return out + _plain(sentence, whole=not out)
+
+
+def _announced(marks: Sequence[Mark]) -> list[Mark]:
+    """`sorry coach i wrote it wrong, set 2 was 4`: that something was wrong, before what it was."""
+    end = next((i for i, m in enumerate(marks) if m.kind in _PARTS), len(marks))
+    said = marks[:end]
+    wrong = any(m.kind is Kind.MEANT and m.text.split()[-1] in ("wrong", "mistake") for m in said)
+    sorry = any(m.kind in (Kind.SORRY, Kind.WROTE) for m in said)
+    plain = all(m.kind in (Kind.SORRY, Kind.WROTE, Kind.MEANT, Kind.FILL, Kind.WORD, Kind.WAS) for m in said)
+    if not (wrong and sorry and plain) or not any(m.kind is Kind.NUM for m in marks[end:]):
+        return list(marks)
+    return [replace(marks[0], kind=Kind.SORRY, text="sorry"), _mark(marks[end], Kind.COMMA), *marks[end + 1 :]]
+
+
+_PARTS = (Kind.COMMA, Kind.COLON, Kind.DASH, *_ENDS)
 
 
 def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -28,8 +29,6 @@ MONTHS = {m.lower(): i for i, m in enumerate(calendar.month_name) if m} | {
 _OF_SETS = (Kind.NUM, Kind.KG, Kind.LB, Kind.S, Kind.NAME, Kind.BODY, Kind.ASSIST, Kind.ADDED)
 """What `for` and counts follow: `15 assist for 7/7` is no day."""
 _DATING = (Kind.NUM, Kind.ORD, Kind.BAD)
-_MOST_SETS = 6
-"""Straight behind a number, `on the 2nd` is of a set."""
 
 
 def dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
@@ -95,7 +94,7 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     struggled = {w for m in marks[max(0, place - 4) : place] for w in m.text.split()} & _OF_REPS
     counted = counted or (bool(struggled) and (mark.value or 0) <= _MOST_REPS)
     told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
-    counted = counted or (told and (mark.value or 0) <= _MOST_SETS) or _goes_on(marks, place)
+    counted = counted or (told and (mark.value or 0) <= FEW_SETS) or _goes_on(marks, place)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:

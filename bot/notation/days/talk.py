@@ -1,6 +1,7 @@
 """Days of talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
@@ -44,7 +45,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     while text_at(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
     before = text_at(marks, at)
-    if _is_owed(marks, places) or _is_sent_late(marks, first, last):
+    if _is_owed(marks, places) or _is_sent_late(marks, first, last) or _did_them(marks, first, last):
         return False
     if before.split()[-1:] in _THAN[:_OTHERS]:
         return True
@@ -114,6 +115,18 @@ def _is_only_meant(part: Sequence[Mark]) -> bool:
     return any(m.kind is Kind.MEANT for m in part) and any(m.text in ("come", "train", "go", "be in") for m in part)
 
 
+def _did_them(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """`i did them in the park yesterday evening, 20, 19 and 17`: what was done on that day, then its sets."""
+    start, end = part_of(marks, last)
+    said = [w for m in marks[start:first] for w in m.text.split()]
+    done = any(one in _DID and two in _THEM for one, two in pairwise(said))
+    behind = marks[last + 1 : end]
+    told = kind_at(marks, end) in (Kind.COMMA, Kind.COLON, Kind.STOP) and kind_at(marks, end + 1) is Kind.NUM
+    return done and told and all(m.text in _PARTS_OF_DAY for m in behind) and not _today_follows(marks, last + 1)
+
+
+_DID = frozenset(words("did done had"))
+_THEM = frozenset(words("them these it this those all everything mine"))
 _SENDING = frozenset(
     words("send sending sent log logged post posted report text texted message upload write type enter entered")
 )

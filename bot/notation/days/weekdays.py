@@ -113,7 +113,9 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
     last_before = (before.split() or [""])[-1]
     headed = _is_headed(marks, place)
-    if (last_before in _TO_COME or before in _TO_COME) and not (headed and last_before in ("for", "back")):
+    if (last_before in _TO_COME or before in _TO_COME) and not (
+        headed and (last_before in ("for", "back") or (last_before == "this" and "did" in text_at(marks, place - 2)))
+    ):
         return None
     told = after.split()[:1] in (["i"], ["we"])
     if before == "on" and not (headed or told) and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):

@@ -44,6 +44,8 @@ _A_THING = word_set(
     the a some in out to over off into for little tiny small hotel home gym space room garage with this my by back up
     """
 )
+_A_LITTLE = word_set("bit little tiny touch tad wee lot fraction smidge smidgen teeny bunch good few couple")
+"""Behind `pinched a` these tell how much: `the groin pinched a tiny bit`."""
 _LOVED = word_set("loved love loving enjoyed enjoying worth buzzing")
 _NUISANCE = word_set("is was 's been being such are were")
 _ARTICLES = word_set("an a bit dull this that the")
@@ -120,7 +122,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.EFFORT, "a set that was only just done"
     if word.startswith("pinch") and scene.words(mark.end, mark.end + 3) & _EDGED:
         return Verdict.TALK, "a thing that pinches another"
-    if word in ("pinched", "nipped") and after in ("your", "his", "her", "a", "their"):
+    stolen = after in ("your", "his", "her", "a", "their") and scene.word(mark.end + 1) not in _A_LITTLE
+    if word in ("pinched", "nipped") and stolen:
         return Verdict.TALK, "something was taken"
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
         return Verdict.EFFORT, "a pump"

@@ -55,7 +55,8 @@ was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injure
 bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; no feeling
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
-free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/
+free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/job/
+meeting/bus/train/timer/laptop/landlord/neighbour/neighbor/paperwork/deadline/
 commute here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
 gain/gains; pani puri; pain
 perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; ouch my wallet/ego/bank/pride; dizzy

@@ -42,6 +42,8 @@ def said_of_joints(scene: Passage) -> list[tuple[Mark, Spot]]:
         joint = spot.place.name in SPOKEN_OF and (spot.mine is True or not spot.place.plural)
         if not joint and (not muscle or scene.sentence_words(spot.first) & AT_WORK):
             continue
+        if scene.word(spot.end - 1) == "one":
+            continue  # `knees fine, the left one was hard` may be of a set
         mark = _said(scene, spot, NO_HURT)
         if mark is not None and not _set_aside(scene, mark, spot):
             out.append((mark, spot))

@@ -175,7 +175,9 @@ def _bounded(scene: Passage, first: int, end: int, value: int, *, plain: bool) -
     return Score(first, end, value, plain)
 
 
-_WHEN = word_set("since during whole entire after throughout through every first second third final last all")
+_WHEN = word_set(
+    "when whenever while since during whole entire after throughout through every first second third final last all"
+)
 """Before what is scored these say when it hurt: `since the second set, a 2`."""
 
 

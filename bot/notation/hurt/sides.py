@@ -65,12 +65,13 @@ def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | No
 
 
 def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, int]]:
-    """Clauses after a hurt as far as the next sentence goes, then the sentence before."""
+    """Clauses inside a hurt, those after it as far as the next sentence goes, then the sentence before."""
     ends = [i for i in range(len(scene.tokens)) if scene.tokens[i].gap is not Gap.NONE] + [len(scene.tokens)]
     spans = list(pairwise(ends))
+    inside = [(a, b) for a, b in spans if first < a and b <= last]
     after = [(a, b) for a, b in spans if a > last and scene.sentence[a] - scene.sentence[last] <= 1]
     before = [(a, b) for a, b in spans if scene.sentence[a] == scene.sentence[first] - 1]
-    return after + before
+    return inside + after + before
 
 
 _TURNS = word_set("turn turns turning turned look looking rotate rotating bend bending lean leaning twist twisting")

@@ -46,14 +46,24 @@ def chest(scene: Passage) -> Iterator[Sign]:
         if spot.place.tissue is not Tissue.CHEST:
             continue
         for feel in scene.of(*_FEELS):
-            if _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot):
+            felt = _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot)
+            if felt and not _only_tomorrow(scene, spot.first, feel.end):
                 yield sign_of("chest", (feel, spot), spot)
         done = any(s is spot for _, s in done_to_me(scene))
         said = None if spot.place.name == "heart" else said_of_chest(scene, spot)
-        if said is not None and not stands(scene, said, spot):
+        if said is not None and (not stands(scene, said, spot) or _only_tomorrow(scene, said.first, said.end)):
             said = None
         if _something_in(scene, spot) or _feels_like(scene, spot) or done or said:
             yield sign_of("chest", (spot,), spot)
+
+
+def _only_tomorrow(scene: Passage, first: int, end: int) -> bool:
+    """`my chest is gonna hate me tmrw`: soreness that is looked forward to, and nothing now."""
+    return bool(scene.words(first, end) & _WILL and scene.words(first, end + 5) & _TOMORROW)
+
+
+_WILL = word_set("gonna going will 'll gon")
+_TOMORROW = word_set("tomorrow tmrw tmr tmw tomoz 2moro 2morrow")
 
 
 def _of_chest(scene: Passage, feel: Mark, spot: Spot) -> bool:

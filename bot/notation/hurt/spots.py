@@ -70,13 +70,52 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
             continue
         if m.place.name in ("side", "back") and scene.word(m.end) == "of":
             continue
+        if m.place.name == "side" and out and _tells_which(scene, m, out[-1]):
+            continue
         if m.end - m.first == 1 and m.place.name in _PARTS_OF_THINGS and _of_a_thing(scene, m.end):
             continue
         before = scene.tokens[m.first - 1] if m.first and scene.tokens[m.first].gap is Gap.NONE else None
         if before is not None and before.kind is Kind.SET and before.word.endswith("each"):
             continue
+        if _is_of_a_load(scene, m.first):
+            continue
         out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
-    return tuple(_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False))
+    sided = [_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False)]
+    return tuple(sorted([*sided, *_ones(scene, sided)], key=lambda s: s.first))
+
+
+def _ones(scene: Scene, spots: list[Spot]) -> list[Spot]:
+    """`knees felt crunchy and the right one hurt`: one of the pair that was named before."""
+    out: list[Spot] = []
+    for first in range(1, len(scene.tokens) - 1):
+        if scene.word(first) not in SIDES or scene.word(first + 1) != "one":
+            continue
+        before = [s for s in spots if s.end <= first and first - s.end <= _OF_THE_PAIR]
+        if before and before[-1].place.plural and before[-1].side is None:
+            pair = before[-1]
+            one = replace(pair.place, plural=False)
+            out.append(replace(pair, first=first, end=first + 2, place=one, side=SIDES[scene.word(first)]))
+    return out
+
+
+_OF_THE_PAIR = 12
+"""Words between a pair and the one of it that is spoken of."""
+
+
+def _tells_which(scene: Scene, m: Mark, before: Spot) -> bool:
+    """`the elbow thing is back, right side, maybe 4/10`: which of the two it is, in a clause of its own."""
+    first = m.first - (scene.word(m.first - 1) in SIDES)
+    sided = first < m.first or scene.word(m.first) in SIDES
+    alone = scene.tokens[first].gap is Gap.SOFT and scene.ends(m.end)
+    return sided and alone and scene.same_sentence(before.first, m.first) and first - before.end <= _OF_THE_PAIR
+
+
+def _is_of_a_load(scene: Scene, first: int) -> bool:
+    """The `hand` of `65/hand, 9`: what each hand held."""
+    if not first or scene.tokens[first].word not in ("hand", "leg", "arm", "side"):
+        return False
+    before, limb = scene.tokens[first - 1], scene.tokens[first]
+    return before.kind is Kind.NUMBER and limb.gap is Gap.SOFT and limb.start == before.end + 1
 
 
 _PARTS_OF_THINGS = word_set("neck foot head heart leg arm shoulder body mouth lip face eye nose hand heel toe")

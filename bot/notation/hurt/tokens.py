@@ -79,6 +79,7 @@ _SCANNER = re.compile(
         | [x*]{_S}\d+\b
         |
         {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|sets?|times|rpe|rir|%|plates?|st|nd|rd|th|s|m|each|a\sside)(?![a-z])
+        | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|s)?{_S}/{_S}(?:hand|side|arm|leg|foot|bell|ea|each)(?![a-z])
         | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
       )
     | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))

@@ -32,6 +32,8 @@ lower: lwr
 nearly: nearlly
 and: n
 nothing: nuthin nowt
+felt: feeled
+hurt: hurted
 weed: wee'd
 peed: pee'd
 """

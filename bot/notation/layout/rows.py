@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.kinds import Kind
 from bot.notation.layout.lines import Line, has_number, with_marks, word
 from bot.notation.tokens import Mark
@@ -12,8 +13,6 @@ _PREFIXES = frozenset(("#", "s", "set"))
 _BULLETS = (Kind.STOP, Kind.CLOSE, Kind.COLON, Kind.DASH, Kind.BREAK)
 _BODY = frozenset(("bw", "bodyweight", "body", "same", "ditto"))
 _LINKS = frozenset(("x", "for", "at", "@", "*"))
-_MOST_SETS = 12
-"""The highest number of a row that may be a set's. Ours."""
 _FEW = 2
 _LEAST = 3
 """Rows of one number each that are taken as numbered without a sign behind their number."""
@@ -146,7 +145,7 @@ def _row_of(line: Line) -> Row | None:
     number = marks[at] if at < len(marks) else None
     if number is None or number.kind is not Kind.NUM or number.parts or number.value is None:
         return None
-    if number.value != int(number.value) or not 1 <= number.value <= _MOST_SETS:
+    if number.value != int(number.value) or not 1 <= number.value <= MOST_SETS:
         return None
     bullet = at + 1 < len(marks) and marks[at + 1].kind in _BULLETS
     told = marks[at + 1 + bullet :]

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.layout.lines import Line, has_number, with_marks
 from bot.notation.tokens import Mark
@@ -22,14 +23,13 @@ _WITH = frozenset(
         "weight lifted today done and moved all up weighed this",
     )
 )
-_FEW = 2
 
 
 def without_times(lines: Sequence[Line]) -> list[Line]:
     """The lines without the times of day at their sets, `80 x 10 (17:41)`, and without lines of a rest, `Rest: 90s`."""
     timed = [i for i, line in enumerate(lines) if _time_at(line) is not None]
     out = [with_marks(line, ()) if _is_rest(line) else line for line in lines]
-    if len(timed) < _FEW:
+    if len(timed) < SEVERAL:
         return out
     for i in timed:
         start, end = _time_at(lines[i]) or (0, 0)
@@ -44,7 +44,7 @@ def _time_at(line: Line) -> tuple[int, int] | None:
     """Where a time of day stands at the start or the end of a set's line."""
     marks = line.marks
     clocks = [i for i, m in enumerate(marks) if m.kind is Kind.CLOCK]
-    if len(clocks) != 1 or sum(m.kind is Kind.NUM or m.text in _BODY for m in marks) < _FEW:
+    if len(clocks) != 1 or sum(m.kind is Kind.NUM or m.text in _BODY for m in marks) < SEVERAL:
         return None
     start, end = clocks[0], clocks[0] + 1
     if start and marks[start - 1].kind is Kind.OPEN and end < len(marks) and marks[end].kind is Kind.CLOSE:

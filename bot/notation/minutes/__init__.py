@@ -45,6 +45,7 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
+            clock = _sooner(marks, clock, now)
             end = max(clock.places) + 1
             behind = range(end, all_behind(marks, end))
             return replace(clock, places=tuple(sorted({*clock.places, *behind, *_telling_now(marks, now)})))
@@ -59,6 +60,17 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
                 return MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
     return None
+
+
+def _sooner(marks: Sequence[Mark], clock: MinutesSaid, now: datetime) -> MinutesSaid:
+    """`pick up my son at 17:50 so i can only train until 17:30`: the end of the training, which is what counts."""
+    behind = range(max(clock.places) + 1, len(marks))
+    ends = [found for i in behind if marks[i].text in _ENDS_AT and (found := _until(marks, i, now)) is not None]
+    told = [clock, *ends]
+    return MinutesSaid(min(c.minutes for c in told), tuple(i for c in told for i in c.places))
+
+
+_ENDS_AT = ("until", "till", "til")
 
 
 def _telling_now(marks: Sequence[Mark], now: datetime) -> list[int]:

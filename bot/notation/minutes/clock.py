@@ -1,6 +1,7 @@
 """A time of day, spoken or typed: `18:15`, `quarter past six`, `6 pm`."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -61,8 +62,8 @@ def _behind_hour(marks: Sequence[Mark], at: int) -> tuple[int, int]:
     return int(number.value), at + 2
 
 
-_HOUR = 60
-"""Minutes."""
+_HOUR, _HOURS = 60, 23
+"""Minutes; the last hour of a day."""
 
 
 def _is_of_clock(mark: Mark) -> bool:
@@ -72,16 +73,13 @@ def _is_of_clock(mark: Mark) -> bool:
 
 def _hour(marks: Sequence[Mark], at: int, minutes: int) -> tuple[int, int, bool, int] | None:
     mark = marks[at] if at < len(marks) else None
-    if (
-        mark is None
-        or mark.kind is not Kind.NUM
-        or mark.value is None
-        or mark.value != int(mark.value)
-        or mark.value > 23
-    ):
+    one = mark is not None and mark.text == "one"
+    value = Decimal(1) if one else mark.value if mark is not None and mark.kind is Kind.NUM else None
+    if value is None or value != int(value) or value > _HOURS:
         return None
-    total = int(mark.value) * 60 + minutes
-    return _half_of_day(marks, at + 1, total // 60 % 24, total % 60)
+    total = int(value) * _HOUR + minutes
+    hour = total // _HOUR % (_HOURS + 1)
+    return _half_of_day(marks, at + 1, 12 if value == 1 and not hour else hour, total % _HOUR)
 
 
 def _half_of_day(marks: Sequence[Mark], at: int, hour: int, minute: int) -> tuple[int, int, bool, int]:

@@ -49,6 +49,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     start, stop = max(start, place - 8), min(stop, end + 5)
     before = [w for m in marks[start:place] for w in words_of(m)]
     after = [w for m in marks[end:stop] for w in words_of(m)]
+    if _then_away(marks, end) and not set(before) & _NOT_HAVING:
+        return True
     if before[-1:] == ["with"] and set(before[-5:-1]) & _ARRIVING and after[:1] != ["of"]:
         return True
     if not timed and (_is_for_all(marks, end, after) or (all_behind(marks, end) > end and set(before) <= _PLAIN)):
@@ -95,6 +97,25 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     if leaving or after[:2] == ["from", "now"] or having or set(after) & HAVING:
         return True
     return is_told_alone(marks, place, end, timed=timed, away=_NOT_HAVING)
+
+
+def _then_away(marks: Sequence[Mark], end: int) -> bool:
+    """`25 more min then ive got to get the kids`: the time until the client has to be elsewhere."""
+    if kind_at(marks, end) is not Kind.THEN:
+        return False
+    _, stop = part_of(marks, end + 1)
+    said = [w for m in marks[end + 1 : stop] for w in words_of(m)]
+    told = any(m.kind in (Kind.NUM, Kind.NAME, Kind.WEAK) for m in marks[end + 1 : stop])
+    return not told and (said[1:4] in _HAVE_TO or said[:3] in _HAVE_TO or said[:2] == ["gotta", "go"])
+
+
+_HAVE_TO = tuple(
+    phrase.split()
+    for phrase in (
+        *("got to get", "got to go", "got to be", "have to get", "have to go", "have to be", "have to leave"),
+        *("have to pick", "need to go", "need to get", "need to leave", "must go to"),
+    )
+)
 
 
 def _since_so(before: list[str]) -> list[str]:

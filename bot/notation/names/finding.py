@@ -53,10 +53,11 @@ class Hit:
 def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
     """The names in a stretch of words that stand side by side."""
     lacked = _lacked(words, index)
+    sided = next((i for i in range(1, len(words)) if _is_of_sides(words, i)), None)
     if lacked is not None:
-        rest = read_names(words[lacked.end :], index)
-        behind = tuple(replace(hit, start=hit.start + lacked.end, end=hit.end + lacked.end) for hit in rest)
-        return (*read_names(words[: lacked.start], index), lacked, *behind)
+        return (*read_names(words[: lacked.start], index), lacked, *_behind(words, lacked.end, index))
+    if sided is not None:
+        return (*read_names(words[:sided], index), *_behind(words, sided + 1, index))
     read = read_words(words, index)
     hits: list[Hit] = []
     run: list[Word] = []
@@ -69,7 +70,25 @@ def read_names(words: Sequence[str], index: Index) -> tuple[Hit, ...]:
             if run:
                 hits.extend(_read_run(run, index))
             run = []
-    return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES)
+    return tuple(_with_way(h, words) for h in hits if tuple(words[h.start : h.end]) not in _POSTURES | _LIGHTER)
+
+
+_LIMBS = frozenset(["sides", "legs", "arms", "hands"])
+_MEASURES = frozenset(["secs", "sec", "seconds", "reps", "rep", "meters", "metres", "kg", "kilos", "lbs", "pounds"])
+_OF_LIMBS = frozenset(["both", "each"])
+"""Words that make sides of them: `both sides bear crawl` names the crawl alone."""
+
+
+def _is_of_sides(words: Sequence[str], place: int) -> bool:
+    """The `sides` of `both sides bear crawl`, the `side` of `forty secs a side dumbbell press`."""
+    many = words[place] in _LIMBS and words[place - 1] in _OF_LIMBS
+    counted = place > 1 and (words[place - 2] in NUMBER_WORDS or words[place - 2] in _MEASURES)
+    return many or (words[place] in ("side", "leg", "arm") and words[place - 1] in ("a", "per", "each") and counted)
+
+
+def _behind(words: Sequence[str], start: int, index: Index) -> tuple[Hit, ...]:
+    """The names from a word on."""
+    return tuple(replace(hit, start=hit.start + start, end=hit.end + start) for hit in read_names(words[start:], index))
 
 
 def _with_way(hit: Hit, words: Sequence[str]) -> Hit:
@@ -110,6 +129,8 @@ _POSTURES = frozenset(
 """What a client does who rests or is not well, and no exercise."""
 
 
+_LIGHTER = frozenset([("back", "downs"), ("back", "down"), ("back", "offs"), ("back", "off")])
+"""The lighter sets behind the heaviest one."""
 _LONG_RUN = 3
 """Words with `one` or `ones` behind them: the `decline` of `the decline ones`."""
 

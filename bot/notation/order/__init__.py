@@ -11,7 +11,7 @@ from bot.notation.order.as_planned import as_planned
 from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
 from bot.notation.order.changes import CHANGING, changes
-from bot.notation.order.counted_off import counted_off
+from bot.notation.order.counted_off import counted_off, each_apart
 from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
@@ -78,11 +78,12 @@ STEPS = (
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH, "one")),
     step(mentions),
+    step(each_apart, (Kind.SET,), (Kind.ALL,)),
     step(counted_off, (Kind.NUM,), (Kind.X, Kind.FOR)),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(rated_twice, (Kind.NUM,), (Kind.RPE, Kind.AT), TELLING),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
-    step(load_told, (Kind.AT, Kind.WITH, Kind.ORD), (Kind.NUM,)),
+    step(load_told, (Kind.AT, Kind.WITH, Kind.ORD, Kind.PLUS), (Kind.NUM,)),
     step(load_words, (Kind.X, Kind.ADDED, Kind.BODY, Kind.PLUS, Kind.ASSIST, "belt"), (Kind.NUM,)),
     step(labelled, (Kind.COLON, Kind.DASH, Kind.COMMA, Kind.WAS), (Kind.NUM,)),
     step(one_set, (Kind.RPE, Kind.RIR, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK, Kind.COULD, Kind.AT)),

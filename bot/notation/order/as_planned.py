@@ -4,12 +4,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_MOST = 6
-"""Sets that are counted without the word: `two as planned`."""
 LIGHTER = ("back", "down", "drop down", "lighter", "volume")
 """Words that the names of the sets behind the heaviest one begin with."""
 _LINKS = ("but", "at", "with", "with a", "with the", "only", "just", "now", "the")
@@ -99,7 +98,7 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         if planned and (mark.kind is Kind.THEREST or lighter):
             mark = replace(mark, kind=Kind.ALL)
         out.append(mark)
-        few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= _MOST
+        few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= FEW_SETS
         if few and planned:
             out.append(replace(mark, kind=Kind.SETS, text="sets", value=None, parts=(), start=mark.end))
         counted = len(out) > 1 and out[-2].kind is Kind.SETS
@@ -115,7 +114,7 @@ def _times(marks: list[Mark]) -> list[Mark]:
         crossed = [kind_at(marks, place + 1), kind_at(marks, place + 2)] in ([Kind.X, Kind.NUM], [Kind.LEADX, Kind.NUM])
         ends = kind_at(marks, place + 3) in (None, *EDGES)
         number = marks[place + 2] if crossed and ends else None
-        if mark.kind is Kind.PLANNED and number is not None and 1 < (number.value or 0) <= _MOST:
+        if mark.kind is Kind.PLANNED and number is not None and 1 < (number.value or 0) <= FEW_SETS:
             sets = replace(number, kind=Kind.SETS, text="sets", value=None, parts=(), start=number.end)
             return [*marks[:place], number, sets, mark, *marks[place + 3 :]]
         out.append(mark)

@@ -7,6 +7,7 @@ first is not said, and the message is asked about.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -18,7 +19,6 @@ _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.
 _BEFORE = frozenset(["before", "previous"])
 _THEM = frozenset(["that", "it", "this", "one", "set", "ones", "the", "was", "were"])
 _LAST = frozenset(["last", "final", "latest"])
-_FEWEST = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +38,7 @@ def backwards(marks: list[Mark]) -> list[Mark]:
     start = 1 if kind_at(marks, 0) in (Kind.NAME, Kind.WEAK) else 0
     start += start == 1 and kind_at(marks, 1) in (Kind.COLON, Kind.COMMA)
     parts, end = _parts(marks, start)
-    if len(parts) < _FEWEST or not parts[0].is_last or not any(p.is_before for p in parts[1:]):
+    if len(parts) < SEVERAL or not parts[0].is_last or not any(p.is_before for p in parts[1:]):
         return marks
     if any(p.entries > 1 for p in parts):
         at = next(i for i, m in enumerate(marks) if _is_before(marks, i))

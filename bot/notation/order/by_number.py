@@ -6,13 +6,13 @@ They become the number of the first set and how many sets, before what is told o
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
 from bot.notation.order.steps import step
 from bot.notation.tokens import Mark
 
-_MOST, _FEW = 12, 6
 TELLS = (
     Kind.DROP,
     Kind.WAS,
@@ -37,7 +37,7 @@ def _ordinals(marks: list[Mark]) -> list[Mark]:
         end = place + 3 + (kind_at(marks, place + 3) in (Kind.SET, Kind.SETS))
         named = [marks[end]] if kind_at(marks, end) is Kind.NAME else []
         told = kind_at(marks, end + len(named)) in (Kind.NUM, Kind.WAS, Kind.COLON, Kind.AT, Kind.BODY, Kind.SAME)
-        if kinds and told and one.value is not None and two.value == one.value + 1 <= _MOST:
+        if kinds and told and one.value is not None and two.value == one.value + 1 <= MOST_SETS:
             start = place - (kind_at(marks, place - 1) is Kind.EACH and marks[place - 1].text == "both")
             group = group_marks(one, int(one.value), 2, marks[end - 1].end)
             return [*marks[:start], *named, *group, *marks[end + len(named) :]]
@@ -50,7 +50,7 @@ def _ranges(marks: list[Mark]) -> list[Mark]:
     for place in range(len(marks) - 4):
         opens = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.NAME, Kind.SETS, Kind.FILL)
         joined = kind_at(marks, place + 1) in (Kind.DASH, Kind.TO)
-        last = whole_number(marks, place + 2, 2, _MOST)
+        last = whole_number(marks, place + 2, 2, MOST_SETS)
         told = kind_at(marks, place + 3) in (Kind.AT, Kind.WITH, Kind.WAS, Kind.ALL, Kind.COLON)
         numbered = kind_at(marks, past_fill(marks, place + 4)) is Kind.NUM
         one = marks[place].kind is Kind.NUM and marks[place].value == 1
@@ -70,7 +70,7 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         at = place + 3 + (kind_at(marks, place + 3) in OF_LOAD)
         whole = [kind_at(marks, n) for n in (place + 1, place + 2, at, at + 1)]
         entry = whole in ([Kind.AT, Kind.NUM, Kind.FOR, Kind.NUM], [Kind.AT, Kind.NUM, Kind.X, Kind.NUM])
-        free = kind_at(marks, place - 1) not in _TIED and whole_number(marks, place, 1, _FEW) is not None
+        free = kind_at(marks, place - 1) not in _TIED and whole_number(marks, place, 1, FEW_SETS) is not None
         if entry and free and marks[place + 1].text == "at":
             out.append(counted_sets(mark, "group"))
     return out
@@ -93,7 +93,9 @@ def _called(marks: list[Mark]) -> list[Mark]:
             at -= 1
         joined = any(m.kind is Kind.AND for m in marks[place + 1 : at])
         row = (
-            len(numbers) > 1 and numbers == list(range(numbers[0], numbers[0] + len(numbers))) and numbers[-1] <= _MOST
+            len(numbers) > 1
+            and numbers == list(range(numbers[0], numbers[0] + len(numbers)))
+            and numbers[-1] <= MOST_SETS
         )
         said = marks[at] if at < len(marks) else None
         sets = marks[place].kind is not Kind.NAME

@@ -80,7 +80,7 @@ def _is_listed(marks: Sequence[Mark], end: int) -> bool:
 def _led(marks: Sequence[Mark], place: int) -> int | None:
     """Where the word before a number stands that says that it is a change."""
     for at in range(place - 1, max(place - 4, -1), -1):
-        if marks[at].kind is Kind.WARMUP:
+        if marks[at].kind in (Kind.WARMUP, Kind.NAME, Kind.WEAK):
             return None
         listed = marks[at].tight or kind_at(marks, at - 2) is Kind.PLUS
         if marks[at].kind is Kind.PLUS and listed and kind_at(marks, at - 1) is Kind.NUM:

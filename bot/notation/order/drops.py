@@ -4,8 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -19,7 +21,7 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
-    out = _straight_down(_went_on(_put_down(_loaded_behind(_of_several(_uncounted(spelled))))))
+    out = _straight_down(_went_on(_put_down(_loaded_behind(_of_several(_uncounted(_each_counted(spelled)))))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
@@ -43,7 +45,8 @@ def _is_spoken_of(before: Sequence[Mark], name: Mark) -> bool:
 
 
 def _uncounted(marks: list[Mark]) -> list[Mark]:
-    """`two drops: 180x11, 90x10`, `dropped twice, 180x11`, `drop 1 180x11`: the drops, not how many or which."""
+    """`two drops: 180x11, 90x10`, `dropped twice, 180x11`, `drop 1 180x11`: the drops, not how many or which; so too in
+    `35x9 and again to 25x7`."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.NUM, Kind.TIMES, Kind.TO):
@@ -62,10 +65,49 @@ def _uncounted(marks: list[Mark]) -> list[Mark]:
         if (counts and (many or numbered)) or (mark.kind is Kind.TIMES and behind):
             out.append(replace(mark, kind=Kind.FILL, value=None, parts=()))
         else:
-            to = mark.kind is Kind.TO and kind_at(marks, place - 1) is Kind.THEN
-            went = to and any(m.kind is Kind.DROP for m in marks[:place])
+            led = text_at(marks, place - 1).split()[-1:]
+            to = mark.kind is Kind.TO and (kind_at(marks, place - 1) is Kind.THEN or led == ["again"])
+            went = to and any(m.kind in (Kind.DROP, Kind.ARROW) for m in marks[:place])
+            if went and led == ["again"]:
+                out[-1] = replace(out[-1], kind=Kind.FILL)
             out.append(replace(mark, kind=Kind.DROP, text="drop to") if went else mark)
     return out
+
+
+def _each_counted(marks: list[Mark]) -> list[Mark]:
+    """`dropped it twice, 10 and 8`, `two drops of 10 and 8`: as many drops, each told by its number alone."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = past(marks, place + 1, Kind.FILL)
+        twice = kind_at(marks, at) is Kind.TIMES and text_at(marks, at).split()[-1:] == ["twice"]
+        two = kind_at(marks, place - 1) is Kind.NUM and marks[place - 1].value == SEVERAL
+        two = two or text_at(marks, place - 1) == "double"
+        if mark.kind is not Kind.DROP or not (twice or two or text_at(marks, place) in _DOUBLED):
+            continue
+        at = past(marks, at + twice, Kind.FILL, Kind.COMMA, Kind.COLON, Kind.FOR)
+        counted = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)
+        joined = counted + (kind_at(marks, counted) in (Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN))
+        end = joined + 1 + (kind_at(marks, joined + 1) is Kind.REPS)
+        pair = kind_at(marks, at) is kind_at(marks, joined) is Kind.NUM
+        if not pair or kind_at(marks, end) in _LOADED:
+            continue
+        led = text_at(marks, at - 1) in ("for", "of") or end > joined + 1
+        last = next((m.value for m in reversed(marks[: place - two]) if m.kind is Kind.NUM), None)
+        if not led and last is not None and (marks[at].value or 0) > last > (marks[joined].value or 0):
+            continue
+        reps = [replace(mark, kind=Kind.REPS, text="reps", start=mark.end)] if led else []
+        one, other = (replace(m, tight=False) for m in (marks[at], marks[joined]))
+        drop = replace(mark, kind=Kind.DROP, text="drop")
+        apart = replace(mark, kind=Kind.COMMA, text=",", start=one.end, end=one.end)
+        first = [replace(marks[place - 1], kind=Kind.FILL, value=None)] if two else []
+        again = replace(drop, start=one.end, end=one.end)
+        out[place - two : end] = [*first, drop, one, *reps, apart, again, other, *reps]
+        return out
+    return out
+
+
+_LOADED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.NUM, Kind.S, Kind.HAND)
+_DOUBLED = frozenset(["double drop", "double drops", "double dropped", "double drop set"])
 
 
 def _of_several(marks: list[Mark]) -> list[Mark]:
@@ -84,10 +126,10 @@ def _of_several(marks: list[Mark]) -> list[Mark]:
         linked = [i for i in range(start, place - led) if marks[i].kind in (Kind.X, Kind.FOR, Kind.NUM)]
         entries = [i for i, link in pairwise(linked) if marks[link].kind is not Kind.NUM]
         loads = [i for i in entries if marks[i].kind is Kind.NUM]
-        if len(loads) < _SEVERAL:
+        if len(loads) < SEVERAL:
             continue
         lower = [marks[i].value or 0 for i in loads]
-        dropped = loads if len(loads) == _SEVERAL else loads[1:]
+        dropped = loads if len(loads) == SEVERAL else loads[1:]
         if lower != sorted(lower, reverse=True):
             continue
         out: list[Mark] = []
@@ -120,7 +162,6 @@ def _loaded_behind(marks: list[Mark]) -> list[Mark]:
 
 
 _PLURAL = frozenset(["drops", "dropsets", "sets"])
-_SEVERAL = 2
 
 
 def _is_said_again(marks: Sequence[Mark], at: int) -> bool:

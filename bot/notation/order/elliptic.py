@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -48,12 +49,9 @@ def _on_scale(marks: list[Mark]) -> list[Mark]:
         and _is_scale(marks, i + 1)
         and _ends(marks, i + 2)
     ]
-    if sum(kind_at(marks, i - 1) is Kind.REPS for i in places) < _SEVERAL:
+    if sum(kind_at(marks, i - 1) is Kind.REPS for i in places) < SEVERAL:
         return marks
     return [replace(m, kind=Kind.RPE, text="rpe") if i in places else m for i, m in enumerate(marks)]
-
-
-_SEVERAL = 2
 
 
 def _is_scale(marks: Sequence[Mark], place: int) -> bool:

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from bot.notation.bounds import EARLIEST_FAILED
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -12,7 +13,6 @@ _RISING = frozenset(words("come came go went move moved up happen possible rise 
 _STILL = frozenset(words("any more anymore again either"))
 _OF = (["of"], ["from"], ["out", "of"])
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK)
-_EARLIEST = 3
 _LEAST = 5
 """A lesser number out of ten is no effort of a set that was worked."""
 
@@ -21,12 +21,8 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
     """`the fifth rep not come up`, `the tenth did not go`: failed the fifth, the tenth."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if (
-            mark.kind is not Kind.ORD
-            or kind_at(marks, place - 1) is Kind.FAILED
-            or mark.value is None
-            or mark.value < _EARLIEST
-        ):
+        failed = mark.kind is Kind.ORD and kind_at(marks, place - 1) is Kind.FAILED
+        if mark.kind is not Kind.ORD or failed or mark.value is None or mark.value < EARLIEST_FAILED:
             continue
         said = [w for m in marks[place + 1 : place + 6] for w in m.text.split()][:6]
         counted = any(m.kind is Kind.NUM for m in marks[place + 1 : place + 6])

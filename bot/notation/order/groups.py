@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.by_number import BY_NUMBER, TELLS, group_marks
@@ -14,7 +15,6 @@ from bot.notation.order.near import OF_LOAD, past_fill, whole_number
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
-_MOST, _FEW = 12, 6
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, Kind.AT, Kind.WITH, Kind.EACH, Kind.M, Kind.METRES,
           Kind.SECONDS, Kind.CLOCK, Kind.TO, *OF_LOAD)  # fmt: skip
@@ -74,7 +74,7 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
     first = mark.kind is Kind.ORD and mark.value == 1
     last = mark.text in _LASTS or (mark.kind is Kind.LASTREP and mark.text.endswith("last"))
     at = past_fill(marks, place + 1)
-    count = whole_number(marks, at, 2, _FEW)
+    count = whole_number(marks, at, 2, FEW_SETS)
     if not (first or last) or count is None or kind_at(marks, at + 1) in (Kind.X, *OF_LOAD, Kind.REPS, Kind.SECONDS):
         return None
     if any(m.text == "one" for m in marks[place + 1 : at]) or _at_load(marks, at + 1):
@@ -94,7 +94,7 @@ def _opening(marks: Sequence[Mark], place: int) -> tuple[int | None, int, int] |
 def _at_load(marks: Sequence[Mark], at: int) -> bool:
     """`next 5@285`: the repetitions of one set at its load, no group (`last two @8` is one with an effort)."""
     load = marks[at + 1].value if kind_at(marks, at + 1) is Kind.NUM and marks[at].text == "@" else None
-    return load is not None and load > _MOST
+    return load is not None and load > MOST_SETS
 
 
 def _led(marks: list[Mark]) -> list[Mark]:
@@ -221,7 +221,7 @@ def _numbered(marks: Sequence[Mark], place: int) -> tuple[list[Mark], int] | Non
         if others and ended:
             return group_marks(marks[place], None, others[0], marks[place].end), place + 1
         return ([replace(marks[place], kind=Kind.THEREST, text="the others")], place + 1) if ended else None
-    if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > _MOST:
+    if kind_at(marks, place) is not Kind.ORD or (marks[place].value or 0) > MOST_SETS:
         return None
     end = place + 1
     while kind_at(marks, end) in (Kind.SET, Kind.LASTSET) or (end < len(marks) and marks[end].text in ("one", "set")):

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, MOST_SETS, SEVERAL
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_sets import MORE_SETS
@@ -25,7 +26,6 @@ _TURNS = frozenset(
 _THEM = frozenset(words("them em those these"))
 _OF = ("of", "sets of", "set of", "rounds of", "sets like", "like")
 _LITTLE = frozenset(words("now today in total so far done haha lol yep yes ok nice phew please each"))
-_MOST = 12
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.AT, Kind.WITH, Kind.EACH, Kind.ALL, Kind.DONE, Kind.OPEN, Kind.CLOSE)
 
 
@@ -104,7 +104,7 @@ def _got_all(marks: list[Mark]) -> list[Mark]:
 _NUMBERS = {"3": 3, "three": 3, "4": 4, "four": 4, "5": 5, "five": 5}
 
 
-def _is_few(marks: Sequence[Mark], place: int, most: int = _MOST) -> bool:
+def _is_few(marks: Sequence[Mark], place: int, most: int = MOST_SETS) -> bool:
     return whole_number(marks, place, 1, most) is not None
 
 
@@ -196,7 +196,12 @@ _LOADING = frozenset(words("bar barbell loaded stack pin put"))
 
 
 def _on_both(marks: list[Mark]) -> list[Mark]:
-    """`8 at 65 on both`, `65x8 for both`: the sets, with no link to a number."""
+    """`8 at 65 on both`, `65x8 for both`: the sets, with no link to a number; `60 both 12`: both of them, 12."""
+    marks = [
+        part
+        for i, m in enumerate(marks)
+        for part in ([replace(m, kind=Kind.COMMA, text=",", end=m.start), m] if _is_load_of_both(marks, i) else [m])
+    ]
     return [
         replace(m, kind=Kind.FILL)
         if m.kind in (Kind.AT, Kind.FOR)
@@ -207,6 +212,22 @@ def _on_both(marks: list[Mark]) -> list[Mark]:
         else m
         for i, m in enumerate(marks)
     ]
+
+
+def _is_load_of_both(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the number before `both` is the load of both sets: `60 both 12`, `60 pounds both for 12`."""
+    load = place - 1
+    while kind_at(marks, load) in (Kind.KG, Kind.LB, Kind.HAND):
+        load -= 1
+    alone = kind_at(marks, load) is Kind.NUM and kind_at(marks, load - 1) not in (
+        Kind.X,
+        Kind.FOR,
+        Kind.NUM,
+        Kind.COMMA,
+    )
+    count = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
+    ends = kind_at(marks, count + 1) not in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.NUM)
+    return marks[place].text == "both" and alone and kind_at(marks, count) is Kind.NUM and ends
 
 
 def _each_of(marks: list[Mark]) -> list[Mark]:
@@ -223,7 +244,7 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
         end = at + 1
         while each and text_at(marks, end) in _THOSE:
             end += 1
-        count = _is_few(marks, end, _SEVERAL_SETS) and marks[end].text != "one"
+        count = _is_few(marks, end, FEW_SETS) and marks[end].text != "one"
         led = bool(out) and out[-1].kind is Kind.AT and out[-1].text == "on"
         if (
             each
@@ -248,8 +269,44 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
 
 _THOSE = frozenset(words("of the them em those these my remaining"))
 _SPOKEN = frozenset(words("two three four"))
-_SEVERAL_SETS = 6
+
+
+def _counted_load(marks: list[Mark]) -> list[Mark]:
+    """`three sets at one sixty eight seven five`: three counts, so at 160; `ninety five all three ten`: so at 95."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        spoken = mark.kind is Kind.NUM and mark.value is not None and len(mark.parts) == SEVERAL
+        linked = place - (kind_at(marks, place - 1) is Kind.AT)
+        announced = whole_number(marks, linked - 2, 2, FEW_SETS) if kind_at(marks, linked - 1) is Kind.SETS else None
+        at, counts = place + 1, 0
+        while spoken and announced and kind_at(marks, at) in (Kind.NUM, Kind.COMMA, Kind.AND):
+            counts += kind_at(marks, at) is Kind.NUM
+            at += 1
+        every = kind_at(marks, place + 1) is Kind.ALL and kind_at(marks, place + 2) is Kind.NUM
+        if spoken and announced and counts == announced - 1 and " " in mark.text:
+            last = mark.text.split()[-1]
+            cut = mark.end - len(last)
+            out += [replace(mark, text=mark.text[: -len(last)].strip(), end=cut - 1, value=mark.parts[0], parts=()),
+                    replace(mark, text=last, start=cut, value=mark.parts[1], parts=(), tight=False)]  # fmt: skip
+        else:
+            whole = spoken and (every or (announced is not None and counts == announced))
+            out.append(replace(mark, parts=()) if whole else mark)
+    return out
+
+
+def _twice_ahead(marks: list[Mark]) -> list[Mark]:
+    """`chins twice 8 and then 6`: how often, before the count that it is of."""
+    for place in range(1, len(marks) - 1):
+        led = marks[place].text == "twice" and marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.NAME
+        loaded = kind_at(marks, place + 2) in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.NUM, Kind.SETS, Kind.TIMES)
+        if led and marks[place + 1].kind is Kind.NUM and not loaded:
+            return [*marks[:place], marks[place + 1], marks[place], *marks[place + 2 :]]
+    return marks
+
+
 HOW_MANY = (
+    step(_counted_load, (Kind.SETS, Kind.ALL)),
+    step(_twice_ahead, ("twice",), (Kind.NAME,)),
     step(_each_of, (Kind.EACH, Kind.ALL, *_SPOKEN)),
     step(_on_both, ("both",)),
     step(_thrice, ("thrice",)),

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import HARDEST, MOST_LEFT
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -20,8 +21,6 @@ _JUDGED = frozenset(words("rated rating rate scored"))
 _ENDS = (None, *EDGES, Kind.CLOSE, Kind.FILL)
 _POSSIBLE = frozenset(words("possible doable there"))
 _RATES = (Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.TANK)
-_MOST, _SCALE = 5, 10
-"""Repetitions that people count in reserve at most (common practice, no source), and the top of the effort scale."""
 
 
 REMAINED = frozenset(words("remained remains rested rests"))
@@ -68,7 +67,7 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return one, place + 2
     if mark.kind is Kind.ANOTHER and mark.text == "another" and after is Kind.NUM:
         end = _past_back(marks, place + 2)
-        held = end > place + 2 and (marks[place + 1].value or _SCALE) <= _MOST and kind_at(marks, end) in _ENDS
+        held = end > place + 2 and (marks[place + 1].value or HARDEST) <= MOST_LEFT and kind_at(marks, end) in _ENDS
         return (marks[place + 1], end) if held else None
     if mark.kind is Kind.COULD and set(mark.text.split()) & REMAINED and after is Kind.NUM:
         counted = kind_at(marks, place + 2) is Kind.REPS and kind_at(marks, place + 3) in _ENDS
@@ -91,10 +90,10 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return (one, end) if end > start and kind_at(marks, end) in _ENDS else None
     behind = place + 1 + int(mark.kind is Kind.NUM and after is Kind.MORE)
     bounded = past_most(marks, behind)
-    few = mark.text == "one more" or (behind > place + 1 and (mark.value or _SCALE) <= _MOST)
+    few = mark.text == "one more" or (behind > place + 1 and (mark.value or HARDEST) <= MOST_LEFT)
     if bounded > behind and few and kind_at(marks, bounded) in _ENDS:
         return (one if mark.kind is Kind.ANOTHER else mark), bounded
-    if mark.kind is not Kind.NUM or mark.value is None or mark.value > _MOST:
+    if mark.kind is not Kind.NUM or mark.value is None or mark.value > MOST_LEFT:
         return None
     kept = text_at(marks, place - 1) in _KEPT or (
         kind_at(marks, place - 1) is Kind.LEFT
@@ -109,7 +108,7 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         return (replace(mark, value=mark.value + Decimal("0.5"), end=second.end), place + 3) if next_one else None
     if not ends:
         return None
-    if place > 1 and (marks[place - 2].value or _SCALE) <= _MOST:  # `one maybe two left` is between the two
+    if place > 1 and (marks[place - 2].value or HARDEST) <= MOST_LEFT:  # `one maybe two left` is between the two
         return None
     hedged = text_at(marks, place - 1) in HEDGES and after is Kind.LEFT
     doubted = text_at(marks, place - 1) in _DOUBTS and after is Kind.MORE
@@ -142,7 +141,7 @@ def _past_back(marks: Sequence[Mark], at: int) -> int:
 
 def _is_scale(marks: Sequence[Mark], place: int) -> bool:
     value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return value is not None and value <= _SCALE and kind_at(marks, place + 1) in (*_ENDS, Kind.SLASH)
+    return value is not None and value <= HARDEST and kind_at(marks, place + 1) in (*_ENDS, Kind.SLASH)
 
 
 def _has_set(marks: Sequence[Mark], place: int) -> bool:

@@ -1,25 +1,42 @@
 """Loads told in turn, their repetitions once: `70, 72.5, 75, all triples`, `5s at 90, 95, 100`, `70/72.5/75 x 3`.
 
-Each load gets the repetitions behind it, as if it had been told by itself.
+Each load gets the repetitions behind it, as if it had been told by itself; of as many repetitions in turn,
+`70 70 70 for 10 9 8`, each load its own.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import UNITS, past_fill, whole_number
+from bot.notation.order.near import UNITS, past, past_fill, whole_number
 from bot.notation.tagging.plurals import PLURALS
 from bot.notation.tokens import Mark
 
 _JOINS = (Kind.COMMA, Kind.SLASH, Kind.AND, Kind.THEN, Kind.DASH)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.OPEN, Kind.RPE, Kind.RIR, Kind.AND)
 _OPENS = (None, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME, Kind.COLON, Kind.FILL, Kind.COMMA, Kind.ALL, Kind.WAS)
+_CLOSING = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME)
+_TAILS = (Kind.REPS, Kind.EACH, Kind.METRES, Kind.M, Kind.SECONDS)
 _MOST_REPS = 12
-_SEVERAL = 2
+_MOST_COUNTED = 60
+"""Repetitions, metres or seconds of one set at most, where each load has its own."""
+_FAR = 12
+"""Marks of a list of repetitions at most, before the loads that are of them."""
+_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND)
 _SURE = 3
 """So many loads behind each other are no repetitions: with fewer, a word must say that the count is of all."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Each:
+    """Loads with a count each, as sets: where their words start and end."""
+
+    start: int
+    end: int
+    sets: list[Mark]
 
 
 def in_turn(marks: list[Mark]) -> list[Mark]:
@@ -28,13 +45,21 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         loads, end = _loads(out, at)
-        if len(loads) < _SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
+        if len(loads) < SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
             at = max(end, at + 1)
+            continue
+        each = _one_each(out, loads, at, end)
+        if each is not None:
+            out[each.start : each.end] = each.sets
+            at = each.start + len(each.sets)
+            continue
+        if any(run[-1].kind is Kind.S for run in loads):
+            at += 1
             continue
         start, stop, found = at, end, _counted_behind(out, end, len(loads))
         if found is not None:
             stop = found[1]
-        else:
+        elif kind_at(out, end) not in (Kind.X, Kind.FOR):
             found = _counted_before(out, at)
             start = at if found is None else found[1]
         if found is None or not _are_loads(loads, found[0]):
@@ -46,10 +71,44 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _one_each(marks: Sequence[Mark], loads: Sequence[list[Mark]], at: int, end: int) -> _Each | None:
+    """The sets of `70 70 70 for 10 9 8`, `60, 65: 12, 10 each side`, `10 9 8 at 70 70 70`: each load its own count."""
+    link = end + (kind_at(marks, end) is Kind.COMMA)
+    linked = kind_at(marks, link) in (Kind.X, Kind.FOR, Kind.COLON)
+    counts, stop = _counts(marks, past_fill(marks, link + linked), len(loads))
+    start = at
+    if not counts and kind_at(marks, at - 1) in (Kind.AT, Kind.WITH) and text_at(marks, at - 1) != "@":
+        start = next((i for i in range(at - 2, max(-1, at - _FAR), -1) if kind_at(marks, i) not in _LISTED), -1) + 1
+        counts, stop = _counts(marks, start, len(loads))
+        linked, stop = stop == at - 1 and kind_at(marks, start - 1) in _OPENS, end
+    pairs = [(run[0].value or 0, one.value or 0) for run, one in zip(loads, counts, strict=False)]
+    alike = len({load for load, _ in pairs}) == 1
+    heavy = all(load >= 2 * count for load, count in pairs)
+    sure = heavy and alike and all(load > _MOST_REPS for load, _ in pairs)
+    if not pairs or not (sure if not linked else heavy or alike or len(pairs) >= _SURE):
+        return None
+    tail = past(marks, stop, *_TAILS)
+    return _Each(start, tail, [m for run, one in zip(loads, counts, strict=True) for m in (
+        *_as_sets([run], one), *marks[stop:tail], _sign(Kind.COMMA, ",", one.end))][:-1])  # fmt: skip
+
+
+def _counts(marks: Sequence[Mark], at: int, count: int) -> tuple[list[Mark], int]:
+    """So many repetitions in turn from a place on, and where they end; none where there are fewer, or more."""
+    listed = marks[at] if kind_at(marks, at) is Kind.NUM else None
+    if listed is not None and listed.value is None and len(listed.parts) == count:
+        return [replace(listed, value=value, text=str(value), parts=()) for value in listed.parts], at + 1
+    counts, stop = list[Mark](), at
+    while len(counts) < count and whole_number(marks, at, 1, _MOST_COUNTED) is not None:
+        counts.append(marks[at])
+        at, stop = past(marks, at + 1, *_JOINS), at + 1
+    more = kind_at(marks, at) is Kind.NUM and (at == stop or kind_at(marks, at + 1) in (None, *_JOINS, *_CLOSING))
+    return ([], at) if len(counts) < count or more or kind_at(marks, stop) in (Kind.X, Kind.FOR) else (counts, stop)
+
+
 def _is_each_side(marks: Sequence[Mark], loads: Sequence[list[Mark]], end: int) -> bool:
     """The load and the repetitions of `17.5 10 each x3`, `10 kg 10 each x3`: three sets."""
     reps = loads[-1][0].value or 0
-    pair = len(loads) == _SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS
+    pair = len(loads) == SEVERAL and len(loads[-1]) == 1 and reps <= _MOST_REPS
     falls = pair and (len(loads[0]) > 1 or (loads[0][0].value or 0) >= reps)
     return falls and kind_at(marks, end) is Kind.EACH and kind_at(marks, end + 1) is Kind.X
 
@@ -64,8 +123,8 @@ def _loads(marks: Sequence[Mark], at: int) -> tuple[list[list[Mark]], int]:
     loads: list[list[Mark]] = []
     end = at
     while kind_at(marks, at) is Kind.NUM and (value := marks[at].value) is not None:
-        stop = at + 1 + (kind_at(marks, at + 1) in UNITS)
-        if kind_at(marks, stop) in (Kind.X, Kind.FOR) and len(loads) + 1 < _SEVERAL:
+        stop = at + 1 + (kind_at(marks, at + 1) in (*UNITS, Kind.S))
+        if kind_at(marks, stop) in (Kind.X, Kind.FOR) and len(loads) + 1 < SEVERAL:
             break
         if loads and 2 * value <= (loads[-1][0].value or 0):
             break

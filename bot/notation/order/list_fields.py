@@ -7,6 +7,7 @@ is told by the list itself.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -29,7 +30,6 @@ _PARTS = (*EDGES, Kind.DASH)
 _LEADS = (Kind.AT, Kind.WITH)
 _UNITS = (Kind.KG, Kind.LB)
 _WEIGHTS = ("weight", "load", "weights", "loaded")
-_FEW = 2
 
 
 def list_fields(marks: list[Mark]) -> list[Mark]:
@@ -62,7 +62,7 @@ def _last_behind(marks: list[Mark]) -> list[Mark]:
         if not part or not _is_effort_of_last(part):
             continue
         rest = marks[end + 1 :]
-        if sum(m.kind is Kind.NUM for m in rest) < _FEW or end >= len(marks):
+        if sum(m.kind is Kind.NUM for m in rest) < SEVERAL or end >= len(marks):
             return marks
         comma = replace(marks[end], kind=Kind.COMMA, text=",", value=None, parts=())
         while rest and rest[-1].kind in _PARTS:
@@ -86,7 +86,7 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]
         counted = [marks[i].kind for i in said] == [Kind.NUM, Kind.SETS]
         counts = [marks[i].value or 0 for i in _of_name(marks, start, end) if _is_count(marks, i)] if counted else []
-        if counts and len(counts) == marks[said[0]].value and max(counts) <= _FEW * min(counts):
+        if counts and len(counts) == marks[said[0]].value and max(counts) <= SEVERAL * min(counts):
             for place in said:
                 out[place] = replace(marks[place], kind=Kind.GAP, value=None, parts=())
     return out

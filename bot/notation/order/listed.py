@@ -4,13 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _SURE = 3
 """So many numbers with a link each are a list; the last of two may be how many sets, where it is no more than this:"""
-_MOST_SETS = 6
 _COUNTED = (Kind.SETS, Kind.TIMES, Kind.SET)
 _OF_SETS = ("twice", "times over")
 """Words that count sets, whatever stands before them."""
@@ -63,13 +63,13 @@ def _leads(marks: Sequence[Mark], place: int) -> bool:
     apart = place > 0 and marks[place].start > marks[place - 1].end
     if kind_at(marks, at) is not Kind.NUM or kind_at(marks, at + 1) in _COUNTED or not apart:
         return False
-    many = (marks[at].value or 0) > _MOST_SETS
+    many = (marks[at].value or 0) > FEW_SETS
     return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end or many
 
 
 def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:
     last = marks[_number(marks, run[-1])].value
-    return len(run) >= _SURE or (last is not None and last > _MOST_SETS)
+    return len(run) >= _SURE or (last is not None and last > FEW_SETS)
 
 
 def same_but(marks: list[Mark]) -> list[Mark]:
@@ -130,15 +130,20 @@ def _ends_list(marks: Sequence[Mark], place: int) -> bool:
         if marks[at].kind is Kind.NUM:
             row.append(marks[at].value or Decimal(0))
     near = [n for n in row if 2 * row[0] >= n >= row[0] - 1]
-    many = row[0] > _MOST_SETS or (len(near) >= _SURE and row[0] >= _SURE)
+    many = row[0] > FEW_SETS or (len(near) >= _SURE and row[0] >= _SURE)
     return many and len(near) > 1 and near == row[: len(near)]
 
 
+_BEFORE_COUNTS = (Kind.X, Kind.FOR, Kind.AT, Kind.NAME)
+
+
 def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
-    """The `three times` of `80x5 three times`: a set is told whole before it."""
-    reps = place - 2 - (kind_at(marks, place - 2) is Kind.REPS)
-    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in (Kind.X, Kind.FOR, Kind.AT)
-    return whole and (marks[place - 1].value or 0) <= _MOST_SETS
+    """The `three times` of `80x5 three times`, of `rows ten reps three times`: a set is told whole before it."""
+    reps = place - 2 - (kind_at(marks, place - 2) in (Kind.REPS, Kind.METRES, Kind.SECONDS))
+    whole = kind_at(marks, reps) is Kind.NUM and kind_at(marks, reps - 1) in _BEFORE_COUNTS
+    added = kind_at(marks, reps - 2) in (Kind.PLUS, Kind.SIGN, Kind.MINUS) and kind_at(marks, reps - 1) is Kind.NUM
+    whole = whole or (kind_at(marks, reps) is Kind.NUM and added)
+    return whole and (marks[place - 1].value or 0) <= FEW_SETS
 
 
 def _points(marks: Sequence[Mark], place: int) -> bool:

@@ -6,6 +6,7 @@ Each load gets the repetitions, as if it had been told with them.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.by_number import group_marks
@@ -32,8 +33,7 @@ _BEHIND = (
     Kind.NUM,
     Kind.FILL,
 )
-_MOST_REPS, _MOST_SETS = 30, 4
-_SEVERAL = 2
+_MOST_REPS = 30
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +62,7 @@ def load_each(marks: list[Mark]) -> list[Mark]:
     behind = None if before is not None else _common(marks, at)
     common = before or behind
     end = at if behind is None else behind[1]
-    if common is None or len(parts) < _SEVERAL or kind_at(marks, end) not in _ENDS:
+    if common is None or len(parts) < SEVERAL or kind_at(marks, end) not in _ENDS:
         return marks
     reps = common[0]
     by = replace(reps, kind=Kind.X, text="x", value=None, parts=(), end=reps.start)
@@ -92,7 +92,7 @@ def _numbered(marks: Sequence[Mark], at: int) -> list[int]:
     numbers: list[int] = []
     place = at + 1
     while kind_at(marks, at) in (Kind.SET, Kind.SETS) and (
-        (number := whole_number(marks, place, 1, _MOST_SETS)) is not None
+        (number := whole_number(marks, place, 1, FEW_SETS)) is not None
         and number == (numbers[-1] + 1 if numbers else number)
     ):
         numbers.append(number)
@@ -109,7 +109,7 @@ def _part(marks: Sequence[Mark], at: int) -> _Part | None:
     end, name, load, named = at, list[Mark](), list[Mark](), False
     while kind_at(marks, end) in _PASSED or text_at(marks, end) in _OTHERS:
         mark = marks[end]
-        counted = whole_number(marks, end + 1, 2, _MOST_SETS) is not None and kind_at(marks, end + 2) in _BEHIND
+        counted = whole_number(marks, end + 1, 2, FEW_SETS) is not None and kind_at(marks, end + 2) in _BEHIND
         if (numbers := _numbered(marks, end)) and not load:
             name += group_marks(marks[end + 1], numbers[0], len(numbers), marks[end + 1].end)
             named, end = True, end + 2 * len(numbers)

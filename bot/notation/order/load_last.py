@@ -6,6 +6,7 @@ Without a comma too: `8 on the first two and 7 on the last at 65`.
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD
@@ -16,7 +17,7 @@ _LOADS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.BODY, Kind.DROP, Kind.MINI,
 _LASTS = (Kind.LASTSET, Kind.LASTREP)
 _NAMING = ("on", "on the", "for", "for the", "s")
 """Links to the words that name a set, and the plural of repetitions."""
-_LEAST, _SEVERAL = 15, 2
+_LEAST = 15
 
 
 def load_last(marks: list[Mark]) -> list[Mark]:
@@ -49,4 +50,4 @@ def _are_groups(marks: Sequence[Mark]) -> bool:
     plain = not any(
         (m.kind in _LOADS and m.text not in _NAMING) or m.kind in (Kind.STOP, Kind.LINE, Kind.QUERY) for m in marks
     )
-    return labels >= _SEVERAL and names <= 1 and plain
+    return labels >= SEVERAL and names <= 1 and plain

@@ -18,10 +18,12 @@ def load_told(marks: list[Mark]) -> list[Mark]:
 
 
 def _signed(marks: list[Mark]) -> list[Mark]:
-    """The `plus` of `8, 7 and 6 at plus fifteen`: the sign of what is added."""
+    """The `plus` of `8, 7 and 6 at plus fifteen`, `dips plus five 6 6 5`: the sign of what is added."""
     return [
         replace(m, kind=Kind.SIGN, text="+")
-        if m.kind is Kind.PLUS and kind_at(marks, i - 1) in (Kind.AT, Kind.WITH) and kind_at(marks, i + 1) is Kind.NUM
+        if m.kind is Kind.PLUS
+        and (kind_at(marks, i - 1) in (Kind.AT, Kind.WITH) or (m.text == "plus" and kind_at(marks, i - 1) is Kind.NAME))
+        and kind_at(marks, i + 1) is Kind.NUM
         else m
         for i, m in enumerate(marks)
     ]

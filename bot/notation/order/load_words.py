@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past
@@ -14,8 +15,6 @@ _SIGNS = (Kind.PLUS, Kind.ADDED)
 _ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
 _COUNTS = (Kind.NUM, Kind.REPS)
 _WORDS = 2
-_MOST_SETS = 6
-"""A higher number counts no sets. Ours."""
 
 
 def load_words(marks: list[Mark]) -> list[Mark]:
@@ -133,7 +132,7 @@ def _each_last(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for mark in marks:
         out.append(mark)
-        many = mark.kind is Kind.NUM and mark.value is not None and mark.value > _MOST_SETS
+        many = mark.kind is Kind.NUM and mark.value is not None and mark.value > FEW_SETS
         if many and [m.kind for m in out[-4:-1]] == [Kind.NUM, Kind.EACH, Kind.X]:
             out.append(replace(out.pop(-3), start=mark.end, end=mark.end))
     return out

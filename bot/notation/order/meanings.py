@@ -15,7 +15,7 @@ _BELLS = frozenset(words("db dbs dumbbell dumbbells dumbell dumbells kb kbs kett
 _LITTLE = frozenset(words("little bit some slight tiny"))
 _SEVERAL = frozenset((
     Kind.SAME, Kind.AGAIN, Kind.THEN, Kind.SLASH, Kind.DASH, Kind.TIMES, Kind.NUM, Kind.HAND, Kind.LASTREP, Kind.MORE,
-    Kind.AT, Kind.WORD, Kind.TO, Kind.DROP, Kind.PLATES, Kind.NAME, Kind.WEAK, Kind.ASSIST, Kind.WITH,
+    Kind.AT, Kind.WORD, Kind.TO, Kind.DROP, Kind.PLATES, Kind.NAME, Kind.WEAK, Kind.ASSIST, Kind.WITH, Kind.BODY,
 ))  # fmt: skip
 """Kinds that mean several things."""
 
@@ -92,6 +92,12 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.PLATES and "bar" in mark.text.split() and _is_told_of(marks, place):
         return replace(mark, kind=Kind.FILL)
+    if (
+        mark.kind is Kind.BODY
+        and mark.text == "just me"
+        and kind_at(marks, place + 1) in (Kind.AND, Kind.WORD, Kind.FILL)
+    ):
+        return replace(mark, kind=Kind.FILL)  # `just me and the cleaner in here`
     if mark.kind in (Kind.NAME, Kind.WEAK) and mark.text in _BELLS and kind_at(marks, place - 1) in (*UNITS, Kind.S):
         return replace(mark, kind=Kind.HAND, names=())
     if mark.kind is Kind.ASSIST and _is_helped(marks, place):
@@ -109,9 +115,11 @@ def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
     """
     first = place - (kind_at(marks, place - 1) in (Kind.NUM, Kind.GAP))
     start, end = part_of(marks, place)
+    if kind_at(marks, place - 1) is Kind.GAP:  # what hurts, told as one whole with its commas
+        start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind is not Kind.GAP), 0)
     if kind_at(marks, place - 1) is Kind.NUM and text_at(marks, place) != "times":
         return False
-    event = first > start and kind_at(marks, first - 1) in (Kind.WORD, Kind.SKIP)
+    event = first > start and kind_at(marks, first - 1) in (Kind.WORD, Kind.SKIP, Kind.GAP)
     if not event or set(text_at(marks, first - 1).split()) & _DONE_AGAIN:
         return False
     return all(m.kind in _OF_EVENTS for m in (*marks[start:first], *marks[place + 1 : end]))

@@ -4,13 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import LOADED, UNITS, counted_sets, past_fill, whole_number
 from bot.notation.order.steps import step
 from bot.notation.tokens import Mark
 
-_FEW = 6
 _HEADS = (Kind.COLON, Kind.COMMA, Kind.AT, Kind.WITH, Kind.DASH)
 _NOT_NEW = (Kind.COULD, Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.KG, Kind.LB, Kind.REPS, Kind.NUM, Kind.NO)
 
@@ -34,7 +34,7 @@ def _more(marks: list[Mark]) -> list[Mark]:
     """`2 more: 11, 10`, `another 2 at 140`: so many sets, whose numbers follow."""
     out = list(marks)
     for place in range(len(marks)):
-        if whole_number(out, place, 1, _FEW) is None:
+        if whole_number(out, place, 1, FEW_SETS) is None:
             continue
         another = place > 0 and out[place - 1].kind is Kind.ANOTHER and out[place - 1].text == "another"
         another = another and (out[place].value or 0) <= _MOST_ANOTHER

@@ -6,6 +6,7 @@ Where a message holds one load, one count and one effort and nothing else that c
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -15,8 +16,6 @@ _TALK = (Kind.FILL, Kind.WORD, Kind.GAP, Kind.STOP, Kind.COMMA, Kind.LINE, Kind.
          Kind.COLON, Kind.OPEN, Kind.CLOSE)  # fmt: skip
 """Kinds that may stand between the fields."""
 _WEIGHTS = ("weight", "load", "weights", "loaded")
-_HARDEST, _EASIEST = 10, 5
-_MOST_LEFT = 6
 
 
 @dataclass
@@ -82,11 +81,11 @@ def _effort(marks: Sequence[Mark], at: int, told: _Fields) -> int:
     number = marks[at] if kinds[0] is Kind.NUM else marks[at + 1] if kinds[1] is Kind.NUM else None
     if told.effort or number is None or number.value is None:
         return 0
-    if number.value <= _MOST_LEFT and (taken := _left(kinds)):
+    if number.value <= MOST_LEFT and (taken := _left(kinds)):
         told.effort += [replace(number, kind=Kind.RIR, text="rir", value=None, parts=(), end=number.start), number]
         return taken
     at_sign = kinds[0] is Kind.AT and marks[at].text == "@"
-    if _EASIEST <= number.value <= _HARDEST and (taken := _rated(kinds, at_sign=at_sign)):
+    if EASIEST <= number.value <= HARDEST and (taken := _rated(kinds, at_sign=at_sign)):
         told.effort += [replace(number, kind=Kind.RPE, text="rpe", value=None, parts=(), end=number.start), number]
         return taken
     return 0

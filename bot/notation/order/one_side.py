@@ -6,6 +6,7 @@ Said of the message as a whole, one side is put before each part that holds numb
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, number_before
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, counted_sets, past_fill, whole_number
@@ -16,19 +17,50 @@ _ONLY = frozenset(["only", "just", "solely"])
 _LIMBS = frozenset(["leg", "legs", "arm", "arms", "foot", "limb"])
 _EDGES = (Kind.STOP, Kind.LINE, Kind.BREAK)
 _ENDS = (None, Kind.COMMA, Kind.CLOSE, Kind.QUERY, *_EDGES)
-_FEW = 6
 
 
 def one_side(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside the numbers that are of them."""
-    return _only_one(_load_first(_each_behind(_times(_all_sets(_listed(_on_each(marks)))))))
+    return _only_one(_load_first(_each_behind(_times(_all_sets(_listed(_on_each(_both_sets(marks))))))))
+
+
+def _both_sets(marks: list[Mark]) -> list[Mark]:
+    """`both 45 sec both sides`, `35 secs each both`: of two words for both, the plain one is of the sets."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.EACH or mark.text != "both":
+            continue
+        beside = (
+            marks[place + 1 : place + _FAR]
+            if kind_at(marks, place + 1) is Kind.NUM
+            else marks[max(0, place - 1) : place]
+        )
+        end = next((i for i, m in enumerate(beside) if m.kind in (Kind.NAME, *_EDGES)), len(beside))
+        if any(m.kind is Kind.EACH and m.text != "both" for m in beside[:end]):
+            out[place] = replace(mark, kind=Kind.ALL, text="both sets")
+    return out
+
+
+_FAR = 5
+"""Marks from `both` to the word for the sides behind it."""
 
 
 def _listed(marks: list[Mark]) -> list[Mark]:
     """`16s, 9 each and 9 each`: two sets of each side, where `9 and 9` may be of both."""
     spans = (Kind.NUM, Kind.EACH, Kind.AND, Kind.NUM, Kind.EACH)
     found = [i for i in range(len(marks)) if tuple(m.kind for m in marks[i : i + len(spans)]) == spans]
+    found += [i - 1 for i in range(1, len(marks) - 3) if _is_each_of_two(marks, i)]
     return [replace(m, kind=Kind.COMMA, text=",") if i - 2 in found else m for i, m in enumerate(marks)]
+
+
+def _is_each_of_two(marks: list[Mark], place: int) -> bool:
+    """`45/31 sec each side`: what differs between sets and not between sides, for each side did it."""
+    one, slash, two, unit = marks[place : place + 4]
+    each = marks[place + 4] if unit.kind in (Kind.SECONDS, Kind.REPS, Kind.METRES) and place + 4 < len(marks) else unit
+    pair = one.kind is two.kind is Kind.NUM and slash.kind is Kind.SLASH and one.value != two.value
+    alone = kind_at(marks, place - 1) is not Kind.SLASH
+    sides = bool({"side", "leg", "arm", "sides"} & set(each.text.split())) or (each is not unit and each.text == "each")
+    return pair and alone and each.kind is Kind.EACH and sides
 
 
 def _on_each(marks: list[Mark]) -> list[Mark]:
@@ -74,7 +106,7 @@ def _times(marks: list[Mark]) -> list[Mark]:
         each = each or (marks[place].kind is Kind.TIMES and marks[place - 1].kind is Kind.COMMA)
         counts = each and marks[place].kind in (Kind.X, Kind.TIMES)
         ends = kind_at(marks, past_fill(marks, place + 2)) in (*_ENDS, Kind.WITH, Kind.AT)
-        if counts and ends and whole_number(marks, place + 1, 2, _FEW) is not None:
+        if counts and ends and whole_number(marks, place + 1, 2, FEW_SETS) is not None:
             number = marks[place + 1]
             return [*marks[:place], number, counted_sets(number, "of them"), *marks[place + 2 :]]
     return marks
@@ -101,7 +133,7 @@ def _load_first(marks: list[Mark]) -> list[Mark]:
         if both is None or kind_at(marks, place - 1) in (*OF_LOAD, *_LINKS, Kind.COMMA, Kind.SLASH, Kind.NUM):
             continue
         times = _past(marks, place + both, Kind.COMMA)
-        counted = whole_number(marks, times, 2, _FEW) is not None and kind_at(marks, times + 1) in _COUNTED
+        counted = whole_number(marks, times, 2, FEW_SETS) is not None and kind_at(marks, times + 1) in _COUNTED
         end = times + 2 if counted else times + 1 if kind_at(marks, times) is Kind.ALL else None
         if end is None:
             continue

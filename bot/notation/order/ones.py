@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS
@@ -19,7 +20,6 @@ _WORKED = frozenset(["worked", "working", "work"])
 """Verbs of a `double` that is two shifts."""
 _MOST = 3
 """Beside sets of more repetitions a lone `one` is rather a word of talk."""
-_LEAST_LIST = 2
 
 
 def ones(marks: list[Mark]) -> list[Mark]:
@@ -58,7 +58,7 @@ def _is_first_of(marks: Sequence[Mark], place: int) -> bool:
     """The first of `sets one and two`."""
     led = marks[place].text == "one" and marks[place].kind is Kind.FILL and kind_at(marks, place - 1) is Kind.SETS
     two = kind_at(marks, place + 1) is Kind.AND and kind_at(marks, place + 2) is Kind.NUM
-    return led and two and marks[place + 2].value == _LEAST_LIST
+    return led and two and marks[place + 2].value == SEVERAL
 
 
 def _heads_load(marks: Sequence[Mark], place: int) -> bool:
@@ -95,5 +95,5 @@ def _follows_lows(marks: Sequence[Mark], place: int) -> bool:
     while kind_at(marks, at) in (Kind.NUM, *_JOINS):
         told += [marks[at].value or Decimal(0)] if marks[at].kind is Kind.NUM else []
         at -= 1
-    listed = len(told) >= _LEAST_LIST and all(0 < value <= _MOST for value in told)
+    listed = len(told) >= SEVERAL and all(0 < value <= _MOST for value in told)
     return listed and kind_at(marks, at) not in (Kind.RIR, Kind.RPE, Kind.COULD)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past
@@ -20,7 +21,6 @@ _OPENS = (*EDGES, Kind.AND, Kind.DASH)
 _LED = (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB, Kind.S)
 _RANGED = (Kind.TO, Kind.OR, Kind.DASH, Kind.AND)
 _COUNTED = (Kind.X, Kind.FOR, Kind.REPS)
-_EASIEST, _HARDEST, _MOST_LEFT = 5, 10, 5
 _HEAVY = 2
 """So many times an effort a load is at least, for the effort not to be a load itself."""
 
@@ -115,13 +115,13 @@ def _effort(marks: Sequence[Mark], at: int) -> _Effort | None:
     number = marks[place]
     behind = past(marks, place + 1, Kind.REPS)
     if kind_at(marks, behind) in _BEHIND and kind_at(marks, behind + 1) in _ENDS and word is None:
-        most = _HARDEST if marks[behind].kind is Kind.RPE else _MOST_LEFT
+        most = HARDEST if marks[behind].kind is Kind.RPE else MOST_LEFT
         return _Effort([number, marks[behind]], behind + 1) if value <= most else None
     if kind_at(marks, place + 1) not in _ENDS:
         return None
     if word is not None:
         return _Effort([word, number], place + 1)
-    plain = around and _EASIEST <= value <= _HARDEST and _is_beside_load(marks[:at], value)
+    plain = around and EASIEST <= value <= HARDEST and _is_beside_load(marks[:at], value)
     rpe = replace(number, kind=Kind.RPE, text="rpe", value=None, parts=(), end=number.start)
     return _Effort([rpe, number], place + 1) if plain else None
 
@@ -132,7 +132,7 @@ def _may_be_load(marks: Sequence[Mark], place: int) -> bool:
     listed = [m for m in marks[start + 1 : place] if m.kind is Kind.NUM]
     bare = all(m.kind in (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.FILL) for m in marks[start + 1 : place])
     value = marks[place + 2].value if kind_at(marks, place + 2) is Kind.NUM else None
-    scaled = value is not None and _EASIEST <= value <= _HARDEST
+    scaled = value is not None and EASIEST <= value <= HARDEST
     several = len(listed) > 1 or any(m.parts for m in listed)
     led = kind_at(marks, place + 1) is Kind.AT and text_at(marks, place + 1) == "at"
     return bare and several and scaled and led and kind_at(marks, place + 3) in _ENDS

@@ -7,17 +7,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.in_reserve import past_most
 from bot.notation.tokens import Mark
 
 TELLING = (Kind.TANK, Kind.LEFT, Kind.COULD, Kind.RIR, Kind.EMPTY)
-_SCALE = 10
-_EASIEST = 5
-"""The lowest rating that is taken for an effort. Ours."""
-_MOST = 5
-"""The most repetitions in reserve that are taken for such. Ours."""
 _BETWEEN = (Kind.FILL, Kind.COMMA, Kind.AND, Kind.WAS, Kind.DASH)
 _LEFT_OF = (Kind.TANK, Kind.LEFT, Kind.MORE, Kind.RIR)
 
@@ -44,7 +40,7 @@ def _on_scale(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
     led = kind_at(marks, at) is Kind.RPE or (kind_at(marks, at) is Kind.AT and text_at(marks, at) == "@")
     number = at + 1 + (kind_at(marks, at + 1) in (Kind.WAS, Kind.COLON))
     value = marks[number].value if led and kind_at(marks, number) is Kind.NUM else None
-    return (_SCALE - value, number + 1) if value is not None and _EASIEST <= value <= _SCALE else None
+    return (HARDEST - value, number + 1) if value is not None and EASIEST <= value <= HARDEST else None
 
 
 def _in_reserve(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
@@ -57,7 +53,7 @@ def _in_reserve(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
         at += 1
     another = kind_at(marks, at) is Kind.ANOTHER
     value = Decimal(1) if another else marks[at].value if kind_at(marks, at) is Kind.NUM else None
-    if value is None or value > _MOST or (another and not could and kind_at(marks, at + 1) not in _LEFT_OF):
+    if value is None or value > MOST_LEFT or (another and not could and kind_at(marks, at + 1) not in _LEFT_OF):
         return None
     end = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)
     left = kind_at(marks, end) in _LEFT_OF

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past, whole_number
@@ -18,7 +19,6 @@ _SAYING = (Kind.SAME, Kind.AGAIN, Kind.FOR, Kind.AT, Kind.WITH, Kind.AND, Kind.T
            Kind.DASH)  # fmt: skip
 _COUNTING = (Kind.MORE, Kind.TIMES, Kind.X, Kind.LASTSET, Kind.LASTREP, Kind.SETS)
 _COUNTS = {"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4}
-_MOST = 6
 
 
 def same_so_many(marks: list[Mark]) -> list[Mark]:
@@ -69,7 +69,7 @@ def _count(part: Sequence[Mark]) -> int | None:
         return 2 if any(m.text == "twice" for m in part) else None
     if len(numbers) > 1:
         return _span(part, numbers)
-    count = whole_number(part, numbers[0], 2, _MOST)
+    count = whole_number(part, numbers[0], 2, FEW_SETS)
     led = any(m.kind in _COUNTING or m.text in ("next", "the next") for m in part)
     numbered = kind_at(part, numbers[0] - 1) in (Kind.SET, Kind.SETS)
     return count if led and not numbered else None
@@ -79,7 +79,7 @@ def _span(part: Sequence[Mark], numbers: Sequence[int]) -> int | None:
     """How many sets `sets 2 and 3`, `set 2 to 4` names."""
     first, last = numbers[0], numbers[-1]
     between = past(part, first + 1, Kind.AND, Kind.TO, Kind.DASH, Kind.SET, Kind.SETS)
-    low, high = whole_number(part, first, 1, _MOST * 2), whole_number(part, last, 1, _MOST * 2)
+    low, high = whole_number(part, first, 1, FEW_SETS * 2), whole_number(part, last, 1, FEW_SETS * 2)
     named = kind_at(part, first - 1) in (Kind.SET, Kind.SETS)
     if len(numbers) != 2 or between != last or not named or low is None or high is None or not low < high:
         return None

@@ -4,15 +4,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import UNITS
 from bot.notation.tokens import Mark
 
 _COUNTS = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3}
+_COUNTED = (Kind.NUM, Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS, Kind.EACH)
 _OTHERS = ("other", "remaining", "my", "the", "of", "these", "those")
-_MOST_SETS = 12
-"""A higher number counts no sets and names none. Ours."""
 
 
 def all_sets(marks: list[Mark]) -> list[Mark]:
@@ -97,7 +97,7 @@ def set_ranges(marks: list[Mark]) -> list[Mark]:
             at += 3
             continue
         joined = ranged and not changed and kinds[2] in (Kind.TO, Kind.DASH, Kind.AND, Kind.THEN)
-        if joined and first is not None and last is not None and first < last <= _MOST_SETS and _holds_on(span):
+        if joined and first is not None and last is not None and first < last <= MOST_SETS and _holds_on(span):
             out.append(replace(span[1], kind=Kind.LABEL, start=span[0].start))
             out.append(replace(span[3], value=last - first + 1))
             out.append(replace(span[3], kind=Kind.SETS, text="sets", value=None, start=span[3].end))
@@ -181,17 +181,24 @@ def _is_load_across(marks: Sequence[Mark], place: int) -> bool:
         return False
     number = place - 1 - (kind_at(marks, place - 1) in (Kind.FOR, Kind.KG, Kind.LB))
     number -= kind_at(marks, number) in (Kind.KG, Kind.LB)
-    loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > _MOST_SETS
+    loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > MOST_SETS
     across = kind_at(marks, place + 1) is Kind.ALL and "across" in marks[place + 1].text.split()
     return loaded and across
 
 
 def the_others(marks: list[Mark]) -> list[Mark]:
-    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows."""
+    """`the other two were nine`, `the rest nine`: so many sets, or all that are left, of what follows; `180 for 20 the
+    other two times` of what was told."""
     out: list[Mark] = []
     skips = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO) for m in marks)
     for place, mark in enumerate(marks):
         if mark.kind in (Kind.SETS, Kind.ALL) and place and marks[place - 1].kind is Kind.THEREST and not skips:
+            continue
+        count = (
+            next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None) if mark.kind is Kind.THEREST else None
+        )
+        if count is not None and kind_at(marks, place + 1) is Kind.TIMES and kind_at(marks, place - 1) in _COUNTED:
+            out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
             continue
         if mark.kind is not Kind.THEREST or skips:
             out.append(mark)
@@ -203,7 +210,6 @@ def the_others(marks: list[Mark]) -> list[Mark]:
         if timed or kind_at(marks, at) is not Kind.NUM:
             out.append(mark)
             continue
-        count = next((_COUNTS[w] for w in mark.text.split() if w in _COUNTS), None)
         if count is None:
             out.append(replace(mark, kind=Kind.ALL, text="the rest"))
             continue

@@ -6,6 +6,7 @@ Only where each set is named and none has repetitions of its own; each load then
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, past_fill, whole_number
@@ -14,7 +15,7 @@ from bot.notation.tokens import Mark
 _NAMING = (Kind.LABEL, Kind.SETS, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET)
 _HELD = (Kind.REPS, Kind.RPE, Kind.RIR, Kind.TANK, Kind.STOP, Kind.LINE, Kind.QUERY, Kind.DROP, Kind.MINI, Kind.WARMUP,
          Kind.SAME, Kind.BODY, Kind.SLASH, Kind.PLUS)  # fmt: skip
-_MOST, _SEVERAL = 30, 2
+_MOST = 30
 
 
 def shared_counts(marks: list[Mark]) -> list[Mark]:
@@ -46,10 +47,10 @@ def shared_counts(marks: list[Mark]) -> list[Mark]:
 
 def _loads(marks: Sequence[Mark], reps: int) -> set[int] | None:
     """Where each load ends, one for each set or group that is named; `None` where that is not what is told."""
-    if any(m.kind in (Kind.X, *_HELD) for m in marks) or sum(m.kind in _NAMING for m in marks) < _SEVERAL:
+    if any(m.kind in (Kind.X, *_HELD) for m in marks) or sum(m.kind in _NAMING for m in marks) < SEVERAL:
         return None
     numbers = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and kind_at(marks, i + 1) is not Kind.SETS]
     numbers = [i for i in numbers if kind_at(marks, i - 1) is not Kind.SET]
-    if len(numbers) < _SEVERAL or any((marks[i].value or 0) < _SEVERAL * reps - reps // 2 for i in numbers):
+    if len(numbers) < SEVERAL or any((marks[i].value or 0) < SEVERAL * reps - reps // 2 for i in numbers):
         return None
     return {i + (kind_at(marks, i + 1) in OF_LOAD) for i in numbers}

@@ -6,6 +6,7 @@ They become `3 sets 10 reps at 90 kg`, which the grammar knows.
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -18,8 +19,6 @@ _ENDS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.NAME, Kind.OPEN, Kin
 _RATED = (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.MORE, Kind.LEFT, Kind.COULD)
 _ALIKE = ("fold", "group", "last group")
 """Sets that are counted with their repetitions already: `two tens and an eight`."""
-_MOST_SETS = 10
-"""A higher number counts no sets. Ours."""
 _FIELDS = 3
 
 
@@ -70,7 +69,7 @@ def _for_sets(marks: list[Mark]) -> list[Mark]:
             continue
         before = place - 1 - (kind_at(marks, place - 1) in _UNITS)
         kinds = [kind_at(marks, n) for n in (before, place + 1, place + 2, place + 3)]
-        few = kinds == [Kind.NUM, Kind.NUM, Kind.X, Kind.NUM] and 1 < (marks[place + 1].value or 0) <= _MOST_SETS
+        few = kinds == [Kind.NUM, Kind.NUM, Kind.X, Kind.NUM] and 1 < (marks[place + 1].value or 0) <= MOST_SETS
         if few and kind_at(marks, before - 1) not in (Kind.X, Kind.FOR):
             times = 1 if mark.kind is Kind.FOR else 2
             heavy = (marks[before].value or 0) > times * (marks[place + 3].value or 0)
@@ -107,7 +106,7 @@ def _read(part: Sequence[Mark]) -> _Told | None:
             return None
         at += taken
     sets = told.sets[0].value if told.sets else None
-    return told if sets is not None and 1 < sets <= _MOST_SETS else None
+    return told if sets is not None and 1 < sets <= MOST_SETS else None
 
 
 def _field(part: Sequence[Mark], at: int, told: _Told, *, free: bool) -> tuple[int, bool]:

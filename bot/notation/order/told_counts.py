@@ -6,13 +6,13 @@ Each becomes a number of sets before or behind what it counts; a number of minis
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
-from bot.notation.order.near import past_fill
+from bot.notation.order.near import past, past_fill
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
-_FEW = 6
 _ENDS = (None, *EDGES, Kind.AND, Kind.THEN)
 _COUNTED = (Kind.S, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.KG, Kind.LB, Kind.EACH, Kind.NUM)
 _DOING = ("did", "managed", "got", "made", "done", "completed")
@@ -29,7 +29,7 @@ def told_counts(marks: list[Mark]) -> list[Mark]:
 
 def _is_few(marks: Sequence[Mark], place: int) -> bool:
     value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return value is not None and value == int(value) and 2 <= value <= _FEW
+    return value is not None and value == int(value) and 2 <= value <= FEW_SETS
 
 
 def _sets(at: Mark, text: str = "sets") -> Mark:
@@ -160,7 +160,7 @@ def _listed(marks: Sequence[Mark]) -> int:
 
 
 def _of_minis(marks: list[Mark]) -> list[Mark]:
-    """`2 mini sets, 4 and 3`: the minis that are listed are counted in them."""
+    """`2 mini sets, 4 and 3`: the minis that are listed are counted in them; `3 minis, 4 each`: so many of four."""
     out = [
         m
         for i, m in enumerate(marks)
@@ -169,6 +169,10 @@ def _of_minis(marks: list[Mark]) -> list[Mark]:
     marks = list(out)
     for place in range(1, len(marks) - 1):
         counted = marks[place].kind is Kind.MINI and _is_few(marks, place - 1)
+        each = past(marks, place + 1, Kind.COMMA, Kind.COLON, Kind.FILL)
+        if counted and kind_at(marks, each) is Kind.NUM and kind_at(marks, each + 1) is Kind.EACH:
+            of = replace(marks[place], text="minis of")
+            return _of_minis([*marks[:place], of, marks[each], *marks[each + 2 :]])
         free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR)
         if counted and kind_at(marks, place + 1) is Kind.REPS and kind_at(marks, place + 2) is Kind.COLON:
             return _of_minis([*marks[: place + 1], *marks[place + 2 :]])

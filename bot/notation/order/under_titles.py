@@ -7,6 +7,7 @@ would be the first one of the exercise before, put right.
 from collections.abc import Iterator
 from dataclasses import replace
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -14,7 +15,6 @@ from bot.notation.tokens import Mark
 _BULLETS = (Kind.COLON, Kind.CLOSE, Kind.STOP, Kind.DASH)
 _NUMBERS = (Kind.NUM, Kind.BODY, Kind.SIGN, Kind.PLUS)
 _NAMES = (Kind.NAME, Kind.WEAK)
-_MOST = 12
 _TITLE = (Kind.NAME, Kind.COLON, Kind.DASH, Kind.STOP, Kind.FILL, Kind.COMMA)
 
 
@@ -73,4 +73,4 @@ def _label(marks: list[Mark], said: list[int]) -> int | None:
         return said[0]
     counted = first.kind is Kind.NUM and first.value is not None and first.value == int(first.value)
     bullet = len(said) > 2 and marks[said[1]].kind in _BULLETS and marks[said[2]].kind in _NUMBERS
-    return said[1] if counted and bullet and first.value is not None and 1 <= first.value <= _MOST else None
+    return said[1] if counted and bullet and first.value is not None and 1 <= first.value <= MOST_SETS else None

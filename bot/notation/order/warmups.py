@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import whole_number
@@ -9,7 +10,6 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
-_SEVERAL = 2
 
 
 def warmups(marks: list[Mark]) -> list[Mark]:
@@ -166,7 +166,12 @@ def _counted_first(marks: list[Mark]) -> list[Mark]:
         return [*marks[:first], *gone, *marks[loaded:]]
     for place in range(1, len(marks) - 2):
         number, mark = marks[place - 1], marks[place]
-        if mark.kind is not Kind.WARMUP or number.kind is not Kind.NUM or number.value is None or number.value > _MOST:
+        if (
+            mark.kind is not Kind.WARMUP
+            or number.kind is not Kind.NUM
+            or number.value is None
+            or number.value > FEW_SETS
+        ):
             continue
         opens = kind_at(marks, place - 2) in (None, Kind.FILL, Kind.NAME, Kind.COLON, *_ENDS)
         at = place + 1 + (kind_at(marks, place + 1) in (Kind.SETS, Kind.SET))
@@ -195,7 +200,7 @@ def _so_many(marks: list[Mark]) -> list[Mark]:
         number, at = place - 1, place + 1
         while kind_at(marks, number) in (Kind.WAS, Kind.SETS) or text_at(marks, number) in _SOME:
             number -= 1
-        count = whole_number(marks, number, 1, _MOST)
+        count = whole_number(marks, number, 1, FEW_SETS)
         if marks[place].kind is not Kind.WARMUP or count is None or kind_at(marks, number - 1) in _OF_NUMBERS:
             continue
         while kind_at(marks, at) in _ANNOUNCING:
@@ -260,7 +265,7 @@ def _only_counted(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place in range(1, len(marks)):
         number = marks[place - 1]
-        counts = number.kind is Kind.NUM and number.value is not None and number.value <= _MOST
+        counts = number.kind is Kind.NUM and number.value is not None and number.value <= FEW_SETS
         free = kind_at(marks, place - 2) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.SET,
                                                   Kind.ORD, Kind.LABEL)  # fmt: skip
         at = place + 1
@@ -270,9 +275,6 @@ def _only_counted(marks: list[Mark]) -> list[Mark]:
         if marks[place].kind is Kind.WARMUP and counts and free and ends:
             out[place - 1 : at] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 1 : at]]
     return out
-
-
-_MOST = 6
 
 
 def _done(marks: list[Mark]) -> list[Mark]:
@@ -306,7 +308,7 @@ def _all_were(marks: list[Mark]) -> list[Mark]:
         if not ended or any(m.kind is Kind.WARMUP for m in before):
             continue
         entries = [i for i, m in enumerate(before) if m.kind in (Kind.X, Kind.FOR) and _counts(before, i + 1)]
-        if len(entries) < _SEVERAL:
+        if len(entries) < SEVERAL:
             continue
         first = start + next(i for i, m in enumerate(before) if m.kind is Kind.NUM)
         held = [replace(m, kind=Kind.COMMA) if m.kind is Kind.THEN else m for m in marks[first:place]]
@@ -352,7 +354,7 @@ def _first_was(marks: list[Mark]) -> list[Mark]:
     at = place - 1
     while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.SET, Kind.SETS)):
         at -= 1
-    many = whole_number(marks, at, 2, _MOST) if kind_at(marks, at - 1) in (Kind.ORD, Kind.LABEL) else None
+    many = whole_number(marks, at, 2, FEW_SETS) if kind_at(marks, at - 1) in (Kind.ORD, Kind.LABEL) else None
     at -= many is not None
     first = kind_at(marks, at) in (Kind.ORD, Kind.LABEL) and marks[at].value == 1
     numbers = [i for i in range(max(at, 0)) if marks[i].kind is Kind.NUM]

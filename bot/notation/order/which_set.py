@@ -4,20 +4,34 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS, SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import OF_LOAD
+from bot.notation.order.near import OF_LOAD, past
 from bot.notation.tokens import Mark
 
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.QUERY, Kind.BREAK)
 _IN_LIST = (Kind.NUM, Kind.X, Kind.FOR, Kind.REPS, Kind.FILL, *OF_LOAD)
-_MOST_SETS = 12
 _NUMBERED = frozenset(["number", "no", "nr", "num", "#", "round", "rd"])
 
 
 def set_numbers(marks: list[Mark]) -> list[Mark]:
     """The marks with each set's number before what is told of it."""
-    return _named(_failed_at(_for_the(_behind(marks))))
+    return _named(_failed_at(_for_the(_behind(_of_load(marks)))))
+
+
+def _of_load(marks: list[Mark]) -> list[Mark]:
+    """`365x3 then 315x6 and the second 315x6`: the second of that load, which the order of the sets says already."""
+    out = list(marks)
+    for place in range(4, len(marks) - 2):
+        entry = [m.kind for m in marks[place - 4 : place] if m.kind not in (Kind.AND, Kind.COMMA, Kind.FILL)]
+        at = past(marks, place + 1, Kind.FILL)
+        before = next((i for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.X, Kind.FOR)), 0)
+        again = kind_at(marks, at) is Kind.NUM and before > 0 and marks[before - 1].value == marks[at].value
+        told = entry[-1:] in ([Kind.NUM], [Kind.REPS]) and marks[place - 1].kind in (Kind.AND, Kind.COMMA, Kind.FILL)
+        if marks[place].kind is Kind.ORD and marks[place].value == SEVERAL and again and told:
+            out[place] = replace(marks[place], kind=Kind.FILL, value=None)
+    return out
 
 
 def _behind(marks: list[Mark]) -> list[Mark]:
@@ -180,7 +194,6 @@ def _is_entry(marks: Sequence[Mark], place: int) -> bool:
 
 
 _MOST_HELD = 4
-_SEVERAL = 2
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:
@@ -192,11 +205,11 @@ def _is_held(marks: Sequence[Mark], place: int) -> bool:
     timed = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (Kind.SECONDS, Kind.S)
     if not joined or not timed or (marks[place].value or 0) > _MOST_HELD:
         return False
-    return sum(m.kind is Kind.NUM for m in marks) == _SEVERAL
+    return sum(m.kind is Kind.NUM for m in marks) == SEVERAL
 
 
 def _is_count(mark: Mark) -> bool:
-    return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= _MOST_SETS
+    return mark.value is not None and mark.value == int(mark.value) and 1 <= mark.value <= MOST_SETS
 
 
 def _is_told(marks: Sequence[Mark], place: int) -> bool:

@@ -128,7 +128,8 @@ def question_end(marks: Sequence[Mark], place: int) -> int:
         rest = [m.kind for m in marks[at + 1 : end] if m.kind not in (Kind.FILL, Kind.NAME)]
         told = rest[:3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM]) or rest[:4] == [
             Kind.NUM, Kind.KG, Kind.X, Kind.NUM]  # fmt: skip
-        if marks[at].kind is Kind.COMMA and told and not query and not any(m.kind is Kind.NUM for m in marks[place:at]):
+        asks = query and at > place + 1  # `please advise, 60x5 again, should i add?`: behind the opening alone
+        if marks[at].kind is Kind.COMMA and told and not asks and not any(m.kind is Kind.NUM for m in marks[place:at]):
             return at
     return end
 
@@ -142,8 +143,8 @@ def asks_to_change(marks: Sequence[Mark], query: int) -> bool:
     return polite and any(
         (m.kind is Kind.MEANT and m.text.split()[:1] in (["can"], ["could"]))
         or m.kind is Kind.SCRAP
-        or (m.kind is Kind.MEANT and any(n.kind is Kind.NUM for n in marks[start:query]))
-        for m in marks[start:query]
+        or (m.kind is Kind.MEANT and any(n.kind is Kind.NUM for n in marks[place:query]))
+        for place, m in enumerate(marks[start:query], start)
     )
 
 

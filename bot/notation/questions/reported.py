@@ -22,7 +22,7 @@ _WRITING = frozenset(words("write put say spell log type enter record explain de
 def is_reported(marks: Sequence[Mark], place: int) -> bool:
     """Whether the words that would open a question at a place are told of, or are of how to write something."""
     before = [w for m in marks[max(0, place - 2) : place] for w in m.text.split()]
-    if _is_of_drop(marks, place):
+    if _is_of_drop(marks, place) or _is_of_load(marks, place):
         return True
     if before[-1:] and before[-1] in _WHOM:
         before = before[:-1]
@@ -51,3 +51,17 @@ def _is_of_drop(marks: Sequence[Mark], place: int) -> bool:
         end += 1
     ends = end < len(marks) and marks[end].kind in (Kind.COMMA, Kind.NUM, Kind.FOR, Kind.X, Kind.DASH)
     return dropped and ends and marks[place].text.endswith("what")
+
+
+def _is_of_load(marks: Sequence[Mark], place: int) -> bool:
+    """`on the drop 11, dont know what plates`, `60x5, not sure what weight it was`: what was lifted."""
+    told = any(m.kind is Kind.NUM for m in marks[:place]) and marks[place].text.endswith(("what", "which"))
+    end = place + 1
+    while end < len(marks) and marks[end].kind not in ENDS:
+        end += 1
+    said = [w for m in marks[place + 1 : end] for w in m.text.split()]
+    return told and said[:1] != [] and said[0] in _LOADS and set(said[1:]) <= _IT_WAS and not _queries(marks, place)
+
+
+_LOADS = frozenset(words("plates plate weight weights load loads kilos kg pounds number pin notch"))
+_IT_WAS = frozenset(words("it was that were they i used had on there though tbh sorry exactly the this one"))

@@ -30,7 +30,8 @@ _JUDGED = frozenset(
 )  # fmt: skip
 _TELLING = frozenset(
     words("a very too so all still now also just not only already really pretty quite done finished hard heavy easy",
-          "good ok okay fine bad tough light going better that it this what how why")
+          "good ok okay fine bad tough light going better that it this what how why getting looking feeling becoming "
+          "coming moving much definitely slowly finally probably always never")
 )  # fmt: skip
 """Words behind `is` of somebody who leaves out what it is of: `is very heavy today`."""
 _THINGS = frozenset(words("it this that these those there"))

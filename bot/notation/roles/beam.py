@@ -69,6 +69,7 @@ class Roles(Numbers):
         if made.fresh:
             made = self._alone(made)
         made.cost += 3.0 if made.time_at is not None else 0.0
+        made.cost += _TOO_MANY if made.halved and made.index > len(self.opens) else 0.0
         if made.expect is not None:
             after = self.number(made.expect_from + made.expect)
             named = any(s.label is not None and s.label >= after for s in made.sets)
@@ -105,6 +106,8 @@ class Roles(Numbers):
 
 
 _PAIR = tuple(Side)
+_TOO_MANY = 2.4
+"""Against a spoken number as two where that makes more sets than are open: `one hundred ten ten nine eight`."""
 
 
 def _spread(state: State, opens: int) -> tuple[SaidSet, ...]:

@@ -73,7 +73,7 @@ class Costs:
         assert load.load is not None or load.load is None
         if load.load is None:
             return 0.0
-        value = load.load.amount_in(self.unit)
+        value = abs(load.load.amount_in(self.unit))
         cost = {Join.SPACE: 0.0, Join.COLON: -1.5, Join.COMMA: 0.2, Join.DASH: 0.0}.get(amount.join, 0.3)
         if value == int(value) and int(value) in self.context.range_of(number):
             exact = self.context.is_planned(load.load, number)
@@ -101,7 +101,7 @@ class Costs:
         if reps in asked:
             return 0.0
         load = None if state.fresh else self.context.planned_load(number)
-        if load is not None and load.amount_in(self.unit) == reps and "L" not in state.chain:
+        if load is not None and abs(load.amount_in(self.unit)) == reps and "L" not in state.chain:
             return 2.4 if reps > asked.high else 1.3
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)
@@ -145,7 +145,7 @@ class Costs:
         if self.context.is_bodyweight and not said.signed and not said.unit_said and said.load.thousandths:
             known = [x for x in (self.context.planned_load(number), *before) if x is not None]
             if not any(x.thousandths for x in known):
-                return 1.6
+                return 1.9
         if self.context.is_load_in_reason(said.load, number, before, said.signed):
             return 0.0
         return OUT

@@ -115,7 +115,7 @@ class Emitting(Costs):
                 again = exact and not as_planned and self.last_load is not None and self.last_load == load.load
                 made.cost -= 1.0 if made.bare and again else 0.0
         if made.mult:
-            made.cost += self._sets_cost(made.index, made.mult)
+            made.cost += self._sets_cost(made.index, made.mult) if stage is not Stage.MINI else 0.0
             most = max(len(self.opens) - made.index, len(self.context.exercise.sets))
             made.cost += 1.0 if not made.mult_said and made.mult > most + 1 else 0.0
             made.cost += 0.0 if made.mult_said else self._prefix_cost(made, reps)

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join, Sign
+from bot.notation.bounds import HARDEST
 from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.state import State
@@ -12,10 +13,10 @@ from bot.notation.roles.steering import Steering
 from bot.notation.said import SaidLoad, SaidSet
 from bot.training.report import Stage
 
-_HARDEST = 10
-"""The end of the scale of effort: a greater number behind an `@` is a load (reading rules of this project)."""
 _NO_WEIGHT = 1.5
 """Against a bare number as what is added to the body, where so many sets are open and nothing is planned."""
+_SIGNED = 1.4
+"""Against a bare number as the load that was told with its sign before: the last `5` of `+5: 6 6 5`."""
 
 
 class Loads(Steering):
@@ -71,7 +72,7 @@ class Loads(Steering):
     def _is_scale(self, amount: Amount, said: SaidLoad) -> bool:
         """Whether `@9` can only be an effort: up to ten, with nothing that says a load, and no load of the plan."""
         bare = amount.join is Join.AT and not amount.worded and amount.counts is Counts.UNSAID and not amount.sign
-        rated = bare and amount.value is not None and amount.value <= _HARDEST and amount.unit is None
+        rated = bare and amount.value is not None and amount.value <= HARDEST and amount.unit is None
         held = amount.hand or amount.total or amount.pair or amount.same_load or amount.body
         return rated and not held and not (said.load is not None and self.context.is_planned(said.load, None))
 
@@ -90,6 +91,7 @@ class Loads(Steering):
             same = made.load.load is not None and said.load is not None and made.load.load.kg == said.load.kg
             made.cost += 0.0 if same else 1.2 if self._may_be_count(made, amount, said) else 0.4
             marked = made.load.hand or made.load.unit_said
+            made.cost += _SIGNED * (made.load.signed and same and bool(made.load.load and made.load.load.kg))
             made.cost += 0.8 if marked and (same or self._may_be_count(made, amount, said)) else 0.0
             made.cost += 1.4 if marked and same and self._repeats_as_count(made, amount) else 0.0
         if made.stage is Stage.MINI and bare:
@@ -131,7 +133,8 @@ class Loads(Steering):
         apart = state.entry - state.sets[-1].entry - (state.sets[-1].count > 1)
         before, side = state.sets[-1].side, amount.side or state.side
         across = before is not None and side is not None and side is not before
-        if state.sets[-1].load is not None or apart not in (0, 1) or across:
+        parted = state.stage_at is not None and state.stage_at[0] >= state.sets[-1].end
+        if state.sets[-1].load is not None or apart not in (0, 1) or across or parted:
             return
         late = state.copy()
         late.chain = "R"

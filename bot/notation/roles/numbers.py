@@ -244,6 +244,7 @@ class Numbers(Timed):
             states = following
         for each in states:
             if amount.spoken:
+                each.halved = amount.value is not None
                 each.cost += 1.3 if self._is_planned(amount) else -1.2 if self._is_planned_part(amount) else 0.3
             elif amount.value is not None and each.load is not None and each.load.start == amount.start:
                 each.cost += _GLUED

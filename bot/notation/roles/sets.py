@@ -64,7 +64,7 @@ class SetCounts(RepCounts):
         if last.side and before is not None and before.side not in (None, last.side) and before.count == 1:
             counted = replace(before, count=count, words=replace(before.words, sets=amount.at, count=count))
             made.sets = (*made.sets[:-2], counted, last)
-        if last.count > 1 or last.stage is not Stage.WORK:
+        if last.count > 1 or last.stage not in (Stage.WORK, Stage.MINI):
             made.cost += 2
         base = 0.0
         if not said and state.chain == "R" and not (self.seconds or self.metres):
@@ -72,7 +72,7 @@ class SetCounts(RepCounts):
             base = 0.0 if last.side and before is not None and before.side not in (None, last.side) else base
         base += 1.2 if amount.join in (Join.AND, Join.THEN) and not amount.after else 0.0
         base += 2.0 if count == 1 and amount.join in (Join.AND, Join.THEN, Join.COMMA) else 0.0
-        made.cost += base + self._sets_cost(made.index - 1, count)
+        made.cost += base + (self._sets_cost(made.index - 1, count) if last.stage is not Stage.MINI else 0.0)
         words = replace(last.words, sets=amount.at, count=count)
         made.sets = (*made.sets[:-1], replace(last, count=count, end=max(last.end, amount.end), words=words))
         made.index += count - 1
@@ -96,7 +96,7 @@ class SetCounts(RepCounts):
         made.chain = chain + "S"
         made.mult_at = amount.at
         yield made
-        if said and chain in ("", "L") and not amount.fold:
+        if said and chain in ("", "L") and not amount.fold and state.stage is not Stage.MINI:
             header = state.copy()
             unmet = state.expect is not None and state.index - state.expect_from != state.expect
             header.cost += 3.0 if unmet else 0.0

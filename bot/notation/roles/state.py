@@ -52,6 +52,8 @@ class State:
     expect: int | None = None
     """How many sets a list was announced to have."""
     expect_from: int = 0
+    halved: bool = False
+    """Whether a spoken number was taken for two: `one hundred ten` for ten at 100."""
     grouped: bool = False
     """Whether they were told as a group: `first two`, which another set's name ends."""
     stage: Stage = Stage.WORK

@@ -173,7 +173,8 @@ class Steering(Rating):
         if sign.kind is not Kind.THEN or not state.sets or state.fresh or state.stage is not Stage.WORK:
             yield state
             return
-        number = self.number(state.index - 1)
+        spread = 0 if len(state.sets) > 1 else len(self.opens) if state.spread == -1 else state.spread or 0
+        number = self.number(state.index - 1 + max(spread - 1, 0))
         planned = self.context.planned(number)
         finish = planned.finish if planned is not None else None
         if state.sets[-1].stage is Stage.WORK and isinstance(finish, Drop):

@@ -4,10 +4,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.bounds import MINUTE_S
 from bot.notation.roles.sets import SetCounts
 from bot.notation.roles.state import State
-
-_MINUTE = 60
 
 
 class Timed(SetCounts):
@@ -45,4 +44,4 @@ class Timed(SetCounts):
         """Whether a bare number goes on with a time: the `fifty` of `one minute fifty`."""
         bare = amount.counts in (Counts.UNSAID, Counts.SECONDS, Counts.S) and amount.join in (Join.SPACE, Join.AND)
         timed = self.metres and state.minutes is not None and bool(state.sets)
-        return timed and bare and amount.value is not None and amount.value < _MINUTE
+        return timed and bare and amount.value is not None and amount.value < MINUTE_S

@@ -3,13 +3,12 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import MOST_LEFT
 from bot.notation.clauses import kind_at, mark_at
 from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import LINKS, is_number
 from bot.notation.tokens import Mark
 
-_MOST = 5
-"""Repetitions in reserve that people tell (common practice, no source)."""
 _COUNTING = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS, Kind.AT, Kind.WITH)
 
 
@@ -19,7 +18,7 @@ def reserved(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         after = mark_at(marks, place + 1)
         counted = after is not None and after.kind is Kind.NUM and kind_at(marks, place + 2) not in _COUNTING
-        small = counted and after is not None and after.value is not None and after.value <= _MOST
+        small = counted and after is not None and after.value is not None and after.value <= MOST_LEFT
         if mark.kind is Kind.TANK and small and _is_free(marks, place):
             out[place] = replace(mark, kind=Kind.RIR)
         elif mark.kind is Kind.EMPTY and mark.text.endswith("failed") and counted and _is_next(marks, place):

@@ -151,7 +151,12 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
         named, _, ahead = _named_ahead(marks, place, used)
         if named:
             return named, used | ahead, False, False
-    if kind in (Kind.FAILED, Kind.EXCEPT) and not found:
+    given_up = kind is Kind.FAILED and is_rest and "bailed" in marks[place].text.split()
+    if (
+        kind in (Kind.FAILED, Kind.EXCEPT)
+        and not given_up
+        and (not found or (kind is Kind.EXCEPT and _tells_one(marks, place)))
+    ):
         return [], set(), False, False
     if not (found or is_rest or is_current) and kind in (Kind.SKIP, Kind.SKIPPED):
         found, used, is_rest = names_before(marks, place, kind is Kind.SKIPPED)
@@ -166,6 +171,15 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     elif not found and kind is Kind.NO and _after_name(marks, place):
         found, used, is_rest = names_before(marks, place, False)
     return found, used, is_rest, is_current
+
+
+def _tells_one(marks: Sequence[Mark], place: int) -> bool:
+    """`except the last set of rows, only got 6`: what one set was, so that nothing is left out."""
+    end = next((i for i in range(place, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+    which = any(m.kind in (Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET) for m in marks[place:end])
+    told = [i for i in range(place, end) if marks[i].kind is Kind.NUM and marks[i - 1].kind is not Kind.SET]
+    names = [i for i in range(place, end) if marks[i].kind in (Kind.NAME, Kind.WEAK)]
+    return which and len(told) == 1 and len(names) == 1
 
 
 _THAT_ONE = (["that one"], ["this one"])
@@ -184,6 +198,12 @@ _BEHIND = (
     *(["to", day] for day in ("next", "tomorrow", "another", *WEEKDAYS)),
     ["a", "miss"],
     ["the", "miss"],
+    ["a", "rest"],
+    ["a", "break"],
+    ["the", "boot"],
+    ["the", "swerve"],
+    ["away"],
+    ["be"],
     ["a", "swerve"],
     ["a", "skip"],
     ["there"],
@@ -203,7 +223,7 @@ def _with_parted(marks: Sequence[Mark]) -> list[Mark]:
             continue
         at = place + 1
         while at < len(marks) and at < place + 9 and marks[at].kind in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.AND):
-            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at)[:1] in (["out"], ["off"]):
+            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at)[:1] in (["out"], ["off"], ["away"]):
                 break
             if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at) in _BEHIND:
                 break
@@ -211,6 +231,8 @@ def _with_parted(marks: Sequence[Mark]) -> list[Mark]:
         named = at < len(marks) and at > place + 1 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
         if named and (_said(marks, at)[:1] in _BEHIND or _said(marks, at) in _BEHIND):
             out[place] = replace(mark, kind=Kind.SKIP)
+            if _said(marks, at) == ["a", "rest"]:
+                out[at + 1] = replace(marks[at + 1], kind=Kind.FILL)
     return out
 
 
@@ -233,13 +255,22 @@ _CUES = frozenset((Kind.SKIP, Kind.NO, Kind.SKIPPED, Kind.FINISH, Kind.FAILED, K
 
 
 def _is_every(marks: Sequence[Mark], name: Mark) -> bool:
-    """Whether `both` or `all` stands before a name, or `both kinds` after what skips it."""
+    """Whether a name means each that it fits: `both calves`, `any calves`, `calves of either kind`, `calves, both`."""
     place = next(i for i, m in enumerate(marks) if m is name)
-    after = [m.text for m in marks[place + 1 : place + 6]]
-    kinds = any(
-        after[i] == "both" and after[i + 1 : i + 2] in (["kinds"], ["of"], ["types"], []) for i in range(len(after))
-    )
-    return kinds or any(m.text.split()[:1] in (["both"], ["all"]) for m in marks[max(0, place - 2) : place])
+    start, _ = part_of(marks, place, _NEAR)
+    ahead = {w for m in marks[max(start, place - 4) : place] for w in m.text.split()}
+    stop = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.STOP, Kind.LINE)), len(marks))
+    after = [w for m in marks[place + 1 : min(stop, place + _NEAR)] for w in m.text.split()]
+    own = after[: next((i for i, w in enumerate(after) if w in _BECAUSE), len(after))]
+    two = any(own[i : i + 3] in (["two", "of", "them"], ["2", "of", "them"]) for i in range(len(own)))
+    return bool(ahead & _EACH or set(own) & _EACH_BEHIND) or two or ["at", "all"] in (own[:2], own[1:3])
+
+
+_EACH = frozenset(["both", "all", "any", "either", "neither", "every", "each"])
+_EACH_BEHIND = frozenset(["both", "either", "neither", "any", "whatsoever", "whatever", "altogether"])
+_BECAUSE = frozenset(["because", "cos", "coz", "cus", "cuz", "bc", "as", "since", "so", "but"])
+_NEAR = 8
+"""Marks behind a name that may say that each is meant."""
 
 
 def _set_before(marks: Sequence[Mark], place: int) -> set[int]:

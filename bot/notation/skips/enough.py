@@ -41,6 +41,10 @@ def with_enough(marks: Sequence[Mark], record: Record, under: int | None) -> lis
     for place, mark in enumerate(marks):
         if mark.kind in _SETS and kind_at(marks, place - 1) in (Kind.NUM, *_NAMES):
             _limit(out, marks, place, record, under, number=place - 1 - (kind_at(marks, place - 1) in _NAMES))
+        elif mark.kind is Kind.NUM and _counts_done(marks, place, record, under):
+            for at in range(*part_of(marks, place, _FAR)):
+                if marks[at].kind not in _NAMES:
+                    out[at] = replace(marks[at], kind=Kind.FILL, value=None)
         elif (
             mark.kind is Kind.NUM
             and text_at(marks, place - 1).split()[-1:] == ["at"]
@@ -90,6 +94,26 @@ def _limit(
         left = {w for m in marks[end + 1 : stop] for w in m.text.split()}
         if left & _LEAVING and left <= _LEAVING | _OTHERS:
             out[end + 1 : stop] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[end + 1 : stop]]
+
+
+def _counts_done(marks: Sequence[Mark], place: int, record: Record, under: int | None) -> bool:
+    """`only managed 2 of rows, skip the third`, `2 rows done, no third`: how many are stored, beside the next one."""
+    start, end = part_of(marks, place, _FAR)
+    named = [m for m in marks[start:end] if m.kind in _NAMES]
+    fit = named[0].names if named else () if under is None else (under,)
+    count = marks[place].value
+    if len(named) > 1 or len(fit) != 1 or len({p.set for p in record.context(fit[0]).worked}) != count:
+        return False
+    others = [m for m in marks[start:end] if m.kind not in (*_NAMES, *_SETS, Kind.DONE, Kind.FINISH) and m.text != "of"]
+    plain = all(m is marks[place] or set(m.text.split()) <= _LITTLE for m in others)
+    stop = part_of(marks, end + 1, _FAR)[1] if end + 1 < len(marks) else end
+    following = marks[end + 1 : stop]
+    next_one = any(m.kind is Kind.ORD and m.value == count + 1 for m in following)
+    denies = any(m.kind in (Kind.SKIP, Kind.SKIPPED, Kind.NO, Kind.NOT) for m in following)
+    return plain and next_one and (denies or not {w for m in following for w in m.text.split()}.isdisjoint(_DENYING))
+
+
+_DENYING = frozenset(words("not didnt dont wont cant couldnt havent leave left let nope nah"))
 
 
 _LEAVING = frozenset(words("leaving left leave leaves skipping skipped skip binned binning dropped dropping"))

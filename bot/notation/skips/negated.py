@@ -11,9 +11,12 @@ _NAMES = (Kind.NAME, Kind.WEAK)
 _TODAY = frozenset(["today", "tonight", "day", "session", "time"])
 _LITTLE = frozenset(["i", "we", "today", "tonight", "now", "this", "time", "the", "day", "sorry", "either", "then",
                      "so", "just", "really", "session", "anymore", "will", "me"])  # fmt: skip
-_DENIED = frozenset(["dont do", "do not do", "dont make", "do not make", "did not make", "didnt make", "not make",
-                     "not do", "dont", "wont", "didnt", "did not", "do not", "not", "make not", "do no",
-                     "not for"])  # fmt: skip
+_NOT = frozenset(["not", "no"])
+_AUX = frozenset(["do", "did", "have", "had", "can", "could", "will", "would", "shall", "for"])
+_DOING = frozenset(["do", "did", "does", "done", "doing", "make", "made", "maked", "making", "perform", "performed",
+                    "get", "manage", "managed"])  # fmt: skip
+_SHORT = {"dont": "do not", "didnt": "did not", "wont": "will not", "havent": "have not", "hadnt": "had not",
+          "cant": "can not", "cannot": "can not", "couldnt": "could not", "wouldnt": "would not"}  # fmt: skip
 _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP)
 
 
@@ -37,16 +40,37 @@ def with_negated(marks: Sequence[Mark]) -> list[Mark]:
             out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
         elif unable and _is_of_name(marks, place, start, end):
             out[place] = replace(mark, kind=Kind.SKIP)
-        elif mark.kind in (*_NAMES, *_WHICH):
+        elif mark.kind in _DONE and (denial := _led_by_denial(marks, place, start)) is not None:
+            behind = next((i for i in range(place + 1, end) if _breaks(marks[i]) and not _goes_on(marks, i)), end)
+            if all(m.kind in _DONE or m.text in _LITTLE or _goes_on(marks, i) for i, m in _at(marks, place, behind)):
+                out[denial.start : denial.stop] = [replace(marks[i], kind=Kind.FILL, text="i") for i in denial]
+                out[denial.stop - 1] = replace(marks[denial.stop - 1], kind=Kind.SKIP, text="skip")
+        elif mark.kind in (*_DONE, *_WHICH):
             end = next((i for i in range(place + 1, end) if _breaks(marks[i])), end)
-            if _is_denied(marks[place + 1 : end]):
+            if mark.kind in _WHICH and kind_at(marks, place + 1) is Kind.SET:
+                place += 1  # noqa: PLW2901
+            rest = mark.kind is Kind.THEREST and [m.text for m in marks[place + 1 : end]] == ["not"]
+            if rest or _is_denied(marks[place + 1 : end]):
                 out[place + 1] = replace(marks[place + 1], kind=Kind.SKIPPED)
                 for at in range(place + 2, end):
                     out[at] = replace(marks[at], kind=Kind.FILL)
     return out
 
 
-_DENYING = (Kind.NOT, Kind.NO, *_NAMES, *_WHICH)
+_DONE = (*_NAMES, Kind.THEREST)
+_DENYING = (Kind.NOT, Kind.NO, *_DONE, *_WHICH)
+
+
+def _at(marks: Sequence[Mark], start: int, end: int) -> list[tuple[int, Mark]]:
+    return list(enumerate(marks[start:end], start))
+
+
+def _goes_on(marks: Sequence[Mark], place: int) -> bool:
+    """Whether what joins a name to another stands there: `the curls and the planks`."""
+    joins = marks[place].kind in (Kind.AND, Kind.OR)
+    return joins and any(m.kind in _DONE for m in marks[place + 1 : place + 3])
+
+
 _REFUSED = frozenset(["nah", "nope", "naw", "no", "pass"])
 _UNABLE = frozenset(["cant", "cannot", "wont", "wont be", "couldnt"])
 
@@ -114,12 +138,33 @@ def _is_of_name(marks: Sequence[Mark], place: int, start: int, end: int) -> bool
 
 def _is_denied(rest: Sequence[Mark]) -> bool:
     """Whether all that follows a name in its part denies that it is done: `i dont do today`."""
-    if not rest or not all(m.kind in (Kind.FILL, Kind.NOT, Kind.WORD, Kind.OTHERTIME, Kind.FOR) for m in rest):
+    if not rest or not all(m.kind in _SAYING for m in rest):
         return False
-    said = [w for m in rest for w in m.text.split()]
-    own = "i" in said or "we" in said
-    kept = " ".join(w for w in said if w not in _LITTLE)
-    return kept in _DENIED and (own or len(kept.split()) > 1)
+    return _says_undone([w for m in rest for w in m.text.split()])
+
+
+_SAYING = (Kind.FILL, Kind.NOT, Kind.NO, Kind.WORD, Kind.OTHERTIME, Kind.FOR, Kind.UNDONE)
+
+
+def _says_undone(said: Sequence[str]) -> bool:
+    """`i have not made today`, `dont do`, `not for me`: a denial of doing, and nothing else."""
+    kept = [w for word in said if word not in _LITTLE for w in _SHORT.get(word, word).split()]
+    denied = bool(set(kept) & _NOT) and set(kept) <= _NOT | _AUX | _DOING
+    return denied and ("i" in said or "we" in said or len(kept) > 1)
+
+
+def _led_by_denial(marks: Sequence[Mark], place: int, start: int) -> range | None:
+    """The places of the denial before a name or the rest: `i have not made the planks`, in a part of its own.
+
+    Behind what is denied only little words may stand, or what breaks off.
+    """
+    at = place - 1
+    while at >= start and marks[at].text in ("the", "my", "any", "either"):
+        at -= 1
+    first = max([start, *(i + 1 for i in range(start, at) if _breaks(marks[i]))])
+    said = [w for m in marks[first : at + 1] for w in m.text.split()]
+    does = {"i", "we"} & set(said) or _DOING & set(said[1:])
+    return range(first, at + 1) if at >= first and does and "for" not in said and _says_undone(said) else None
 
 
 def _denies_set(marks: Sequence[Mark], place: int) -> bool:

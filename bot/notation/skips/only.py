@@ -10,7 +10,7 @@ _ONLY = frozenset(["only", "just"])
 _TODAY = frozenset(["today", "tonight"])
 _LITTLE = frozenset(["the", "my", "doing", "do", "did", "for", "me", "im", "i", "some", "ill", "this", "time", "so",
                      "session", "and", "got", "had", "it", "in", "energy", "today", "tonight", "plus",
-                     "gonna"])  # fmt: skip
+                     "gonna", "coach", "boss", "mate"])  # fmt: skip
 _LISTED = (Kind.NAME, Kind.WEAK, Kind.AND, Kind.PLUS, Kind.SLASH)
 _FAR = 30
 """Marks that are looked at on either side."""

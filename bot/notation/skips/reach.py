@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -27,6 +28,8 @@ _DOING = (
     "only",
 )
 """Words behind what is skipped that tell of what is done instead."""
+_SORTS = frozenset(["either", "sorts", "kinds", "types", "forms", "versions", "any"])
+"""Words before the name of several: `both sorts of lunges`, `either lunge`."""
 PRONOUNS = frozenset(["them", "it", "those", "these", "that", "em", "dem", "both"])
 
 
@@ -61,6 +64,8 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
+        elif not found and mark.text in _SORTS:
+            pass
         elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED)):
             break
         used.add(at)
@@ -174,9 +179,9 @@ def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
 
 
 def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
-    """`the rest of the lunges`: what is left of one exercise, not of the session."""
+    """`the rest of the lunges`, `the last two lunges`: what is left of one exercise, not of the session."""
     at = place + 1
-    while at < len(marks) and marks[at].text in ("of", "the", "my"):
+    while at < len(marks) and (marks[at].text in ("of", "the", "my") or marks[at].kind is Kind.THEREST):
         at += 1
     return at < len(marks) and marks[at].kind in (Kind.NAME, Kind.WEAK, Kind.SETS)
 
@@ -193,6 +198,9 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
         return False
     if at and marks[at - 1].kind is Kind.SET:
         return False
+    ends = kind_at(marks, at + 1) in (None, Kind.COLON, Kind.STOP, Kind.LINE)
+    if ends and kind_at(marks, at - 1) is Kind.LASTSET and marks[at].value in (2, 3, 4):
+        return False  # `leaving the last two: 60x10`
     if [m.kind for m in marks[at + 1 : at + 3]] in ([Kind.NAME, Kind.SETS], [Kind.NAME, Kind.SET]):
         return False  # `not doing the two pallof sets`
     return at + 1 >= len(marks) or marks[at + 1].kind not in (Kind.SETS, Kind.SET)
@@ -218,6 +226,8 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     while at >= 0:
         mark = marks[at]
         if mark.kind in (Kind.NAME, Kind.WEAK):
+            if found and mark.kind is Kind.WEAK and _is_talk(marks, at):
+                break
             if found and at + 1 < len(marks) and marks[at + 1].kind is Kind.NAME and marks[at].kind is Kind.NAME:
                 pass
             elif found and not any(
@@ -240,6 +250,11 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     return found, used, rest
 
 
+def _is_talk(marks: Sequence[Mark], at: int) -> bool:
+    """The `legs` of `ran out of legs, squats i skip`: it stands in a clause of its own."""
+    return (at > 0 and marks[at - 1].kind not in (*_LISTED, Kind.NAME, Kind.WEAK)) or text_at(marks, at - 1) == "of"
+
+
 def _is_small(marks: Sequence[Mark], at: int) -> bool:
     """The `sets` of `both pallof sets and the hangs skipped`, the `r` of `burpees r not happening`."""
     sets = marks[at].kind in (Kind.SETS, Kind.SET) and at > 0 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
@@ -253,11 +268,12 @@ def _counts_sets(marks: Sequence[Mark], at: int) -> bool:
 
 
 def counted_before(marks: Sequence[Mark], place: int) -> set[int]:
-    """How many sets of a name are left out: `3 sets of calf raises binned`."""
+    """How many sets of a name are left out: `3 sets of calf raises binned`, `two calf sets skipped`."""
     at = place - 1
     while at >= 0 and (marks[at].kind in (Kind.SETS, Kind.SET, Kind.FILL, Kind.THEREST) or marks[at].text == "of"):
         at -= 1
-    counts = at >= 0 and at < place - 1 and marks[at].kind is Kind.NUM
+    sets = at < place - 1 or kind_at(marks, place + 1) in (Kind.SETS, Kind.SET)
+    counts = at >= 0 and sets and marks[at].kind is Kind.NUM
     return set(range(at, place)) if counts else set()
 
 

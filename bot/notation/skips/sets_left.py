@@ -61,9 +61,12 @@ def _misses(mark: Mark) -> bool:
 def _falls(marks: Sequence[Mark], place: int) -> bool:
     """`let the last two sets fall`."""
     _, end = part_of(marks, place, _FAR)
-    fall = next((i for i in range(place + 2, end) if marks[i].text in ("fall", "slide", "drop")), None)
+    fall = next((i for i in range(place + 2, end) if marks[i].text.split()[-1:] in _FALLING), None)
     kinds = (*_WHICH, *_SETS, Kind.NUM, Kind.FILL, Kind.THEREST)
     return fall is not None and all(m.kind in kinds for m in marks[place + 1 : fall])
+
+
+_FALLING = (["fall"], ["slide"], ["drop"], ["go"], ["out"], ["away"], ["be"], ["slip"])
 
 
 def _lists(marks: Sequence[Mark], place: int) -> bool:
@@ -118,11 +121,24 @@ def _names_set(marks: Sequence[Mark], at: int) -> bool:
     at += kind_at(marks, at) is Kind.FILL
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
+    if _several(marks, at):
+        return True
     bails = text_at(marks, at - 1).startswith("bail") and "set" not in text_at(marks, at).split()
     whole = (kind_at(marks, at) is not Kind.ORD and not bails) or kind_at(marks, at + 1) is Kind.SET
     at += 1 + (kind_at(marks, at + 1) is Kind.SET)
     _, end = part_of(marks, at - 1, _FAR)
     return whole and not any(m.kind in (Kind.NUM, Kind.X, Kind.REPS) for m in marks[at:end])
+
+
+def _several(marks: Sequence[Mark], at: int) -> int:
+    """How many marks count the sets of `the last two squats`, `the last two on purpose`; not of `the last two reps`."""
+    if kind_at(marks, at) not in (Kind.LASTSET, Kind.LASTREP) or kind_at(marks, at + 1) is not Kind.NUM:
+        return 0
+    end = at + 2
+    while kind_at(marks, end) in _SETS:
+        end += 1
+    meant = end > at + 2 or text_at(marks, end) == "on purpose"
+    return end - at if meant and marks[at + 1].value in _COUNTS and kind_at(marks, end) is not Kind.REPS else 0
 
 
 def _says_none(marks: Sequence[Mark], place: int) -> bool:
@@ -204,10 +220,10 @@ def _is_left(marks: Sequence[Mark], place: int) -> bool:
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
     whole = kind_at(marks, at) is not Kind.ORD
-    at += 1
+    at += _several(marks, at) or 1
     while kind_at(marks, at) is Kind.SET or text_at(marks, at) == "one":
         at, whole = at + 1, True
-    ends = kind_at(marks, at) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
+    ends = kind_at(marks, at) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AND)
     return text_at(marks, at).split()[:1] == ["out"] or (whole and ends)
 
 

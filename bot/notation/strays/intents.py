@@ -86,7 +86,7 @@ def _is_intent(marks: Sequence[Mark], place: int) -> bool:
         following = marks[place + 2 : place + 3]
     else:
         return False
-    if not last or last[0] not in _INTENT or marks[place].kind is Kind.OTHERTIME:
+    if not last or last[0] not in _INTENT or marks[place].kind in (Kind.OTHERTIME, Kind.PLANNED):
         return False
     verb = next(iter(following[0].text.split()), "") if following else ""
     if last[0] in ("meant", "supposed") and verb in _SAYING:

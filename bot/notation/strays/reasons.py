@@ -8,7 +8,7 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_BECAUSE = frozenset(words("because cause cus cos coz cuz bc bcs bcos bcuz becuz becuase becos since"))
+BECAUSE = frozenset(words("because cause cus cos coz cuz bc bcs bcos bcuz becuz becuase becos since"))
 _AS = frozenset(words("the my someone somebody all its it theres there they everyone we our im i gym some both your"))
 """Words after an `as` that gives a reason."""
 _OWN = frozenset(words("so but then"))
@@ -61,7 +61,7 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
         return following[0] in _AS and place > 0
     if mark.text == "as":
         return following[0] in _AS and place > 0
-    return mark.text in _BECAUSE
+    return mark.text in BECAUSE
 
 
 def _end(marks: Sequence[Mark], place: int) -> int:
@@ -69,8 +69,26 @@ def _end(marks: Sequence[Mark], place: int) -> int:
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
         if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
             break
+        if at > place + 2 and tells_of_sets(marks, at):
+            break
         at += 1
     return at
+
+
+def tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
+    """`because the 24 was taken fifteen reps four rounds get ups 12 kilos`: a counted set, another exercise's sets."""
+    following = marks[at + 1].kind if at + 1 < len(marks) else None
+    before = marks[at - 1]
+    free = before.text.split()[-1:] and before.text.split()[-1] not in _LEADING and before.kind not in _LEADING_KINDS
+    named = marks[at].kind is Kind.NAME and following in (Kind.NUM, Kind.BODY, Kind.ALL)
+    return bool(free) and (named or (marks[at].kind is Kind.NUM and following in _COUNTED))
+
+
+_COUNTED = (Kind.REPS, Kind.METRES, Kind.SETS)
+_LEADING = frozenset(words("the a an my his her their that at only just had have for got get about after on with from "
+                           "of did do doing another last first next"))  # fmt: skip
+"""Words whose number or name is of the reason."""
+_LEADING_KINDS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.X, *_LISTED)
 
 
 def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:

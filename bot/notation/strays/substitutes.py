@@ -44,6 +44,9 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
             found = next(_other_gear(part, own), None)
             if found is not None:
                 return found
+        posed = _other_posture(part, own, swapped=swapped)
+        if posed is not None:
+            return posed
         other = _on_other_gear(part, own)
         if other is not None:
             return other
@@ -56,6 +59,30 @@ def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], tol
     return None
 
 
+_POSTURES = (frozenset(["seated", "lying", "standing", "kneeling", "prone"]),
+             frozenset(["incline", "decline", "flat"]))  # fmt: skip
+_VERSIONS = frozenset(words(
+    "one ones version versions machine variation variant kind instead only ok now today because bc cos coz cause since"
+))  # fmt: skip
+
+
+def _other_posture(part: Sequence[Mark], own: set[str], *, swapped: bool) -> Mark | None:
+    """`did the seated one instead`, `i make the leg curl seated`, where the session has the lying leg curl."""
+    doing = swapped
+    for place, mark in enumerate(part):
+        doing = doing or bool(set(mark.text.split()) & (_DOING | _MADE))
+        posed = next((p & own for p in _POSTURES if mark.text in p and p & own), frozenset[str]())
+        if not posed or mark.text in posed or not doing:
+            continue
+        after = part[place + 1] if place + 1 < len(part) else None
+        if after is None or after.kind in (*NUMBERS, Kind.COMMA, Kind.COLON, Kind.OPEN, Kind.DASH, Kind.INSTEAD):
+            return mark
+        if set(after.text.split()) & _VERSIONS:
+            return mark
+    return None
+
+
+_MADE = frozenset(words("make made making with"))
 _OTHER_BARS = frozenset(["trap", "hex", "tbdl", "hexagonal"])
 _STRAIGHT = frozenset(words("straight normal regular standard ordinary olympic barbell conventional plain"))
 

@@ -14,7 +14,7 @@ from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.dictated import sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
 from bot.notation.tagging.mending import is_slip, mended
-from bot.notation.tagging.naming import with_names, with_one_limb
+from bot.notation.tagging.naming import with_names, with_one_limb, with_verbs
 from bot.notation.tagging.ordinals import ordinal_at
 from bot.notation.tagging.phrases import kind_meant, longest_phrase
 from bot.notation.tagging.plurals import with_plurals
@@ -31,7 +31,7 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    typed = small_words(heard(with_one_limb(with_plurals(spoken_signs(marks)), index)), index)
+    typed = small_words(heard(with_verbs(with_one_limb(with_plurals(spoken_signs(marks)), index), index)), index)
     corrected = with_names(mended(typed, index), index)
     out: list[Mark] = []
     at = 0

@@ -1,24 +1,23 @@
 """What a client dictates as it is said: signs by their names, and a load that runs into how many sets there were.
 
 `five comma five full stop` is a list and its end, `are deals` are `rdls`; `sixty three sets of eight` is three sets at
-60, for nobody does sixty-three sets of anything.
+60, for nobody does sixty-three sets of anything; `twenty three times` is three times 20.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.spoken import NUMBER_WORDS, UNITS
+from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS
 from bot.notation.tokens import Mark
 
 _COMMAS = ("comma", "komma")
 _PAIRS = {("full", "stop"): Kind.STOP, ("new", "line"): Kind.LINE, ("next", "line"): Kind.LINE}
 _INITIALS = {(one, two): "rdls" for one in ("are", "our", "r", "ar") for two in ("deals", "dls", "dl", "deal")}
 """Initials as dictation writes them."""
-_FEWEST, _MOST = 2, 6
-"""Sets of one load that are told so (common practice, no source)."""
 _LEAST = 20
 
 
@@ -92,8 +91,10 @@ def sets_apart(marks: Sequence[Mark]) -> list[Mark]:
             continue
         words = mark.text.split()
         count = UNITS.get(words[-1]) if words and mark.kind is Kind.NUM and mark.value is not None else None
-        run = count is not None and len(words) > 1 and kind_at(marks, place + 1) is Kind.SETS
-        if count is None or not run or mark.value is None or not _FEWEST <= count <= _MOST or mark.value < _LEAST:
+        times = text_at(marks, place + 1) == "times" and kind_at(marks, place + 2) is not Kind.NUM
+        told = kind_at(marks, place + 1) is Kind.SETS or (times and len(words) > 1 and words[-2] in TENS)
+        run = count is not None and len(words) > 1 and told
+        if count is None or not run or mark.value is None or not SEVERAL <= count <= FEW_SETS or mark.value < _LEAST:
             out.append(mark)
             continue
         cut = mark.end - len(words[-1])

@@ -7,6 +7,7 @@ from dataclasses import replace
 from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import singular
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import phrase_tree
@@ -83,7 +84,6 @@ SLIPS = {
     "wht": "what",
 }
 _BEFORE_EFFORT = frozenset(words("reps kg lb @ about like maybe around was at probably prob approx and easy hard"))
-_EASIEST, _HARDEST, _MOST_LEFT = 5, 10, 5
 _COUNTED_WORDS = frozenset(
     words(
         "reps rep for x kg kilos lb lbs pounds sets set at by rpe rir left in and then each minute minutes second",
@@ -173,9 +173,9 @@ def _effort_meant(marks: Sequence[Mark], place: int) -> str:
         return word
     if is_common(word) or word in phrase_tree().next or following.value is None:
         return word
-    if following.value >= _EASIEST and following.value <= _HARDEST and OSA.distance(word, "rpe") == 1:
+    if following.value >= EASIEST and following.value <= HARDEST and OSA.distance(word, "rpe") == 1:
         return "rpe"
-    return "rir" if following.value <= _MOST_LEFT and OSA.distance(word, "rir") == 1 else word
+    return "rir" if following.value <= MOST_LEFT and OSA.distance(word, "rir") == 1 else word
 
 
 def is_slip(marks: Sequence[Mark], at: int) -> bool:

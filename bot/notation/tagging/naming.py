@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.abbreviations import singular
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, links, read_names, turned
-from bot.notation.spoken import TENS
+from bot.notation.spoken import NUMBER_WORDS, TENS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -38,6 +38,35 @@ def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
             if at == place + 2:
                 out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
     return out
+
+
+_VERBS = {"walked": "walk", "ran": "run", "jogged": "jog", "cycled": "cycle", "biked": "bike", "rode": "bike",
+          "swam": "swim", "hiked": "hike", "walking": "walk"}  # fmt: skip
+_SO_FAR = frozenset(words("for it about like just full i a good the solid easy only around of"))
+_LONG = frozenset(words("min mins minute minutes sec secs second seconds m metres meters s"))
+_ELSEWHERE = frozenset(words("to here home from dog dogs before first warm warmup outside round morning bus station "
+                             "gym pub between after"))  # fmt: skip
+"""Words behind such a verb that say that it was no exercise of the session."""
+
+
+def with_verbs(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """`walked 12 minutes`: the walk that the session has, where how long or how far is told, and not to where."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if _VERBS.get(mark.text) not in index.words:
+            continue
+        at = place + 1
+        while at < len(marks) and marks[at].text in _SO_FAR:
+            at += 1
+        _, end = part_of(marks, place)
+        measured = kind_at(marks, at) is Kind.CLOCK or any(m.text in _LONG for m in marks[at + 1 : at + 5])
+        measured = measured and at < len(marks) and (marks[at].kind in _COUNTING or marks[at].text in NUMBER_WORDS)
+        if measured and not _ELSEWHERE & {m.text for m in marks[place : min(end, at + 4)]}:
+            out[place] = replace(mark, text=_VERBS[mark.text])
+    return out
+
+
+_COUNTING = (Kind.NUM, Kind.CLOCK)
 
 
 _SIDED = frozenset(["side", "leg", "arm", "hand"])

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.kinds import Kind
 from bot.notation.spoken import TENS, UNITS
 from bot.notation.tokens import Mark
@@ -14,7 +15,6 @@ PLURALS = {
     "triples": Decimal(3),
 }  # fmt: skip
 """The plurals of numbers, with what they count."""
-_MOST_SETS = 10
 _LEAST_SURE = 3
 """Of dumbbells people hold no more than two: `two 20s` may be what was lifted, `three 20s` is not."""
 _MOST_REPS = 30
@@ -67,7 +67,7 @@ def _count(marks: Sequence[Mark], at: int) -> tuple[Decimal | None, int]:
     if mark.text in _TWO and mark.kind is Kind.WORD:
         return Decimal(2), at + 1 + (at + 1 < len(marks) and marks[at + 1].text == "of")
     value = mark.value if mark.kind is Kind.NUM else UNITS.get(mark.text) if mark.kind is Kind.WORD else None
-    return (value if value is not None and value == int(value) and 2 <= value <= _MOST_SETS else None), at + 1
+    return (value if value is not None and value == int(value) and 2 <= value <= MOST_SETS else None), at + 1
 
 
 def _plural(marks: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
@@ -99,9 +99,9 @@ def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
         return False
     listed = following is not None and following.kind in (Kind.COMMA, Kind.COLON)
     led = at > 0 and (marks[at - 1].kind in _SIGNS and marks[at - 1].kind is not Kind.COMMA)
-    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", *TENS)) or _is_of_side(marks, at)
+    led = led or (at > 0 and marks[at - 1].text in ("x", "the", "rpe", "set", *TENS)) or _is_of_side(marks, at)
     led = led or (
-        at > 0 and marks[at - 1].kind is Kind.COMMA and at > 1 and marks[at - 1].tight and _is_bare(marks, at)
+        at > 1 and marks[at - 1].kind is Kind.COMMA and marks[at - 1].tight and _is_bare(marks, at) and not spoken
     )
     sure = count >= _LEAST_SURE or spoken or start > at + 1 or _is_loaded(marks, end)
     return not led and sure and not (listed and not spoken and count < _LEAST_SURE)
