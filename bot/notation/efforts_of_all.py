@@ -25,7 +25,7 @@ from bot.notation.wordlist import words
 from bot.training.plan import LoadStyle
 from bot.training.report import Stage
 
-_EVERYTHING = frozenset(("everything", "it all"))
+_EVERYTHING = frozenset(("everything", "it all", "lot"))
 _OF_EACH = frozenset(("each", "ea", "each one"))
 _BOTH = frozenset(("both", "both were", "both of them"))
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.AT, Kind.WITH, Kind.COLON, Kind.SET, Kind.SETS)
@@ -103,7 +103,7 @@ def split_of_all(marks: list[Mark], record: Record, under: int | None) -> tuple[
         end += start == 0 and kind_at(out, end) in (Kind.COLON, *_APART)
         del out[start:end]
         at = start
-    return out, tuple(said)
+    return (out, tuple(said)) if said else (marks, ())
 
 
 # --- the words ------------------------------------------------------------------------------------------------------
@@ -123,7 +123,9 @@ def _phrase_at(marks: Sequence[Mark], at: int) -> _Phrase | None:
         while set(text_at(marks, start).split()) <= _OF_THEM and start < len(marks):
             start += 1
         felt = first.text == "all felt"
-        effort = _effort(marks, past(marks, start, *_LITTLE, Kind.SKIP), felt=felt)
+        while kind_at(marks, start) in (*_LITTLE, Kind.SKIP) or text_at(marks, start) in ("had", "with"):
+            start += 1
+        effort = _effort(marks, start, felt=felt)
         return None if effort is None else _closed(marks, first, *effort)
     if not (effort := _effort(marks, at, felt=False)):
         return None
@@ -161,13 +163,17 @@ def _effort(marks: Sequence[Mark], at: int, *, felt: bool) -> tuple[Decimal, int
     if scored and plain and value is not None:
         return HARDEST - value, number + 1
     if kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in _RANGED:
-        return _between(marks, at, at + 2)
+        led = kind_at(marks, at - 1) is Kind.AT and kind_at(marks, at + 3) in _ENDS
+        scale = led and value is not None and EASIEST <= value <= HARDEST and kind_at(marks, at + 2) is Kind.NUM
+        return (
+            _middle(HARDEST - (value or Decimal(0)), marks, at + 2, Kind.RPE) if scale else _between(marks, at, at + 2)
+        )
     one = effort_at(marks, at, None)
     if one is None:
         return None
     if kind_at(marks, one.end) in _RANGED and kind_at(marks, one.end + 1) is Kind.NUM:
         return _middle(one.left, marks, one.end + 1, one.word)
-    return one.left, one.end
+    return one.left, one.end + (one.word is Kind.RPE and kind_at(marks, one.end) is Kind.S)
 
 
 def _between(marks: Sequence[Mark], low: int, high: int) -> tuple[Decimal, int] | None:
@@ -324,6 +330,9 @@ def _reached(rows: list[Told], said: EffortOfAll) -> list[Told]:
     if said.of_last and said.count is not None:
         kept = list(dict.fromkeys(t.row.set for t in own))[-said.count :]
         return [t for t in own if t.row.set in kept]
+    unrated = [t for t in own if t.row.rir is None]
+    if said.count is not None and said.count == _keys(unrated) < _keys(own):
+        return unrated
     if said.reach is Reach.LIST and (_keys(own) > 1 or said.of_each):
         return own
     if said.count is not None and _keys(own) == said.count:
@@ -344,4 +353,4 @@ def _has_own(told: Told, said: EffortOfAll) -> bool:
 
 
 def _are_counted(rows: Sequence[Told], said: EffortOfAll) -> bool:
-    return said.count in (None, _keys(rows), len(rows))
+    return said.count in (None, _keys(rows), len(rows), len({t.row.exercise for t in rows}))

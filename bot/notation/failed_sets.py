@@ -21,9 +21,11 @@ _LITTLE = (*_LINKS, Kind.WAS, Kind.COLON, Kind.COMMA, Kind.DASH, Kind.SET, Kind.
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.AND, Kind.THEN, Kind.CLOSE, Kind.QUERY, Kind.DASH)
 _TALK = (Kind.WORD, Kind.FILL, Kind.GAP, Kind.AT, Kind.WITH, Kind.WAS, Kind.EMPTY, Kind.FAILED, Kind.SKIPPED, Kind.NOT,
          Kind.FOR, Kind.LEFT)  # fmt: skip
-_SAYING = (Kind.WORD, Kind.FILL, Kind.EMPTY, Kind.FAILED, Kind.SKIP, Kind.SKIPPED)
+_SAYING = (Kind.WORD, Kind.FILL, Kind.EMPTY, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.TALKNUM)
 _NEGATED = frozenset(words("not didnt wouldnt never no couldnt"))
 _RISING = frozenset(words("come came go went move moved up happen rise lock budge left"))
+_HALTED = frozenset(words("stalled died stopped bailed got gave lost"))
+"""Words with which `at 7` counts what was done: `stalled at 7`."""
 _FAR = 6
 
 
@@ -85,7 +87,7 @@ def _told_set(out: list[Mark], at: int) -> int | None:
     done = (failure.rep.value or Decimal(0)) - 1
     if not told:
         return None
-    empty = Mark(Kind.EMPTY, "to failure", failure.rep.end, failure.rep.end)
+    empty = Mark(Kind.EMPTY, "to failure", out[failure.start].start, out[failure.end - 1].end)
     if done == told_last(out[:start]) and which.number in (0, len(told)):
         out[start:end] = [empty]
         return start
@@ -141,6 +143,9 @@ def _failure_at(marks: Sequence[Mark], at: int) -> _Failure | None:
     rep = at + 1
     while kind_at(marks, rep) in (*_LINKS, Kind.REPS) and rep < at + _FAR:
         rep += 1
+    leading = {w for m in marks[at:rep] for w in m.text.split()}
+    if "after" in leading or ("at" in leading and leading & _HALTED and kind_at(marks, rep) is Kind.NUM):
+        return None
     if not (_is_rep(marks, rep, Kind.ORD) or _is_rep(marks, rep, Kind.NUM)):
         return None
     end = rep + 1 + (kind_at(marks, rep + 1) is Kind.REPS)
@@ -177,7 +182,7 @@ def _next_set(out: list[Mark], at: int) -> int | None:
     end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
     if not then or len(told) < SEVERAL or last is None or not 0 < done < last or kind_at(out, end) not in _ENDS:
         return None
-    empty = Mark(Kind.EMPTY, "to failure", out[at + 1].end, out[at + 1].end)
+    empty = Mark(Kind.EMPTY, "to failure", out[at].start, out[at + 1].end)
     comma = [] if kind_at(out, at - 1) in _ENDS else [Mark(Kind.COMMA, ",", out[at].start, out[at].start)]
     out[at:end] = [*comma, *_counted(out[at + 1], done), empty]
     return at + len(comma) + 2
@@ -201,10 +206,10 @@ def _failed_behind(out: list[Mark], at: int) -> int | None:
     done = (failure.rep.value or Decimal(0)) - 1
     if kind_at(out, end) not in _ENDS or told_last(out[: before - rated + (not again)]) != done:
         return None
-    gone = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[at:end]]
     if not again:
-        gone[0] = replace(gone[0], kind=Kind.EMPTY, text="to failure")
-    out[at:end] = gone
+        out[at:end] = [Mark(Kind.EMPTY, "to failure", out[at].start, out[failure.end - 1].end)]
+        return at
+    out[at:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in out[at:end]]
     return end - 1
 
 

@@ -14,7 +14,8 @@ from bot.notation.wordlist import words
 
 FAILING = frozenset(words(
     "fail fails failed failing miss missed missing bailed bail bailing dumped lost nope stuck died stalled grinder f "
-    "tried attempted failure didnt couldnt wouldnt never slipped stopped"
+    "tried attempted failure didnt couldnt wouldnt never slipped stopped "
+    "pinned buried crushed stapled"
 ))  # fmt: skip
 """Words of a repetition that failed, where the one after those that were done is named."""
 _LEADING = frozenset(

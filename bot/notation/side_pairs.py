@@ -37,6 +37,8 @@ class _Told:
     side: Side
     count: Mark
     side_mark: Mark
+    failed: bool = False
+    """Whether the repetition behind these failed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +66,11 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
             at += 1
             continue
         base = max((p.set or 0 for p in record.stored if p.exercise == exercise.name), default=0)
-        pair = _named_pair(out, at) or _bare_pair(out, at, exercise, paired=told.paired)
+        pair = _named_pair(out, at) or _bare_pair(out, at, exercise, told)
         pair = None if pair is None else _without_same(pair, record, place, first=not told.sets)
         if pair is not None:
             at = _put_pair(out, pair, base + told.sets + 1)
-            told = _So(told.sets + 1, paired=True)
+            told = _So(told.sets + 1, paired=True, in_order=pair.one.side is Side.LEFT)
             continue
         both = _both_at(out, at)
         if both is not None:
@@ -76,7 +78,7 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
                 out[at:both] = [out[at], Mark(Kind.REPS, "reps", out[at].end, out[at].end), _each(out[both - 1])]
                 _drop_other(out, at)
                 both = at + 3
-            told = _So(told.sets + 1, paired=told.paired)
+            told = replace(told, sets=told.sets + 1)
             _drop_label(out, both, base + told.sets)
         at += 1
     return _done_on_both(out, record, under)
@@ -94,6 +96,8 @@ class _So:
 
     sets: int = 0
     paired: bool = False
+    in_order: bool = False
+    """Whether the left was told first, so that `9 and 8` behind it is left, then right."""
 
 
 _GOT = ("got", "did", "made", "had")
@@ -102,9 +106,10 @@ _GOT = ("got", "did", "made", "had")
 
 def _put_pair(out: list[Mark], pair: _Pair, number: int) -> int:
     """Puts a pair in its form, its load and its label before it; where to go on."""
-    said = [*_said(pair.one), *_said(pair.two)]
+    said = [*_said(pair.one), *_said(pair.two), *_failing(pair.one), *_failing(pair.two)]
     _drop_other(out, pair.start)
-    between = [m for m in out[pair.start : pair.end] if m.kind is Kind.WAS or m.text in _GOT]
+    corrects = number > 1 and kind_at(out, pair.start - 1) is not Kind.NAME
+    between = [m for m in out[pair.start : pair.end] if m.kind is Kind.WAS or (corrects and m.text in _GOT)]
     led = _was(out[pair.start]) or between[:1]
     out[pair.start : pair.end] = [*led, *said]
     start = _beside_load(out, pair.start)
@@ -121,6 +126,14 @@ def _said(told: _Told) -> list[Mark]:
         told.count,
         Mark(Kind.REPS, "reps", told.count.end, told.count.end),
     ]
+
+
+def _failing(told: _Told) -> list[Mark]:
+    """The `right failed the 9th` of one side: an effort of that side alone."""
+    if not told.failed:
+        return []
+    comma = Mark(Kind.COMMA, ",", told.count.start, told.count.start)
+    return [comma, _said(told)[0], Mark(Kind.EMPTY, "to failure", told.count.start, told.count.end)]
 
 
 def _beside_load(out: list[Mark], at: int) -> int:
@@ -157,7 +170,11 @@ def _count_at(marks: Sequence[Mark], at: int) -> Mark | None:
     if mark is None or mark.kind not in (Kind.NUM, Kind.SAME):
         return None
     whole = mark.kind is Kind.SAME or (mark.value is not None and mark.value == int(mark.value) and not mark.parts)
-    return mark if whole and kind_at(marks, at + 1) not in (Kind.X, Kind.KG, Kind.LB, Kind.S, Kind.HAND) else None
+    return (
+        mark
+        if whole and kind_at(marks, at + 1) not in (Kind.X, Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.TOTAL)
+        else None
+    )
 
 
 def _past(marks: Sequence[Mark], at: int, *more: Kind) -> int:
@@ -177,19 +194,23 @@ def _one_at(marks: Sequence[Mark], at: int, *, side_first: bool) -> tuple[_Told,
     link = _past(marks, at + 1) if not side_first or kind_at(marks, at + 1) is not Kind.AND else at + 1
     first, second = (at, link) if side_first else (link, at)
     side, count = _side_at(marks, first), _count_at(marks, second)
+    failed = side_first and kind_at(marks, link) is Kind.FAILED and kind_at(marks, link + 1) is Kind.ORD
+    if failed:
+        done = (marks[link + 1].value or Decimal(1)) - 1
+        count, link = replace(marks[link + 1], kind=Kind.NUM, text=str(done), value=done), link + 1
     if side is None or count is None or any(m.kind is Kind.AND for m in marks[at:link]):
         return None
     end = link + 1
     while text_at(marks, end) in _LIMBS - {"but", "only", "just"} or kind_at(marks, end) in (Kind.REPS, Kind.CLOSE):
         end += 1
-    return _Told(side, count, marks[first]), end
+    return _Told(side, count, marks[first], failed), end
 
 
 def _named_pair(marks: Sequence[Mark], at: int) -> _Pair | None:
     """Both sides from here on, each with its number before it or each behind it."""
     side_first = _side_at(marks, at) is not None
     one = _one_at(marks, at, side_first=side_first)
-    if one is None or kind_at(marks, at - 1) in (Kind.X, Kind.FOR):
+    if one is None or kind_at(marks, at - 1) in (Kind.X, Kind.FOR) or _is_rated(marks, at):
         return None
     link = _past(marks, one[1], Kind.COMMA, Kind.SLASH, Kind.THEN)
     two = _one_at(marks, link, side_first=side_first)
@@ -198,13 +219,20 @@ def _named_pair(marks: Sequence[Mark], at: int) -> _Pair | None:
         two = two if two is not None and kind_at(marks, two[1]) in _ENDS else None
     if two is None or two[0].side is one[0].side or _goes_on(marks, two[1]):
         return None
-    load_first = not side_first and kind_at(marks, two[1]) in (Kind.NUM, Kind.SAME)
+    load_first = not side_first and _count_at(marks, two[1]) is not None
     if load_first and _named_pair(marks, _next_side(marks, at)) is not None:
         return None
     overs = [m for m in (one[0].side_mark, two[0].side_mark) if m.kind is Kind.TANK]
     if overs and any("was" in m.text.split() for m in overs) and not side_first:
         return None
     return _Pair(one[0], two[0], at, two[1])
+
+
+def _is_rated(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a word of effort stands before: the `left 2 right 1` of `10/9 rir left 2 right 1`."""
+    while kind_at(marks, at - 1) in (Kind.FILL, Kind.WAS, Kind.COLON, Kind.WITH):
+        at -= 1
+    return kind_at(marks, at - 1) in (Kind.RPE, Kind.RIR, Kind.FEELS) or text_at(marks, at - 1) == "@"
 
 
 def _goes_on(marks: Sequence[Mark], at: int) -> bool:
@@ -214,19 +242,21 @@ def _goes_on(marks: Sequence[Mark], at: int) -> bool:
     return counted or kind_at(marks, link) is Kind.ALL or kind_at(marks, at) in _OF_NUMBER
 
 
-_OF_NUMBER = (Kind.X, Kind.KG, Kind.LB, Kind.RPE, Kind.RIR, Kind.TANK)
+_OF_NUMBER = (Kind.X, Kind.KG, Kind.LB, Kind.TANK)
 
 
 def _next_side(marks: Sequence[Mark], at: int) -> int:
     return next((i for i in range(at + 1, len(marks)) if _side_at(marks, i) is not None), len(marks))
 
 
-def _bare_pair(marks: Sequence[Mark], at: int, exercise: PlannedExercise, *, paired: bool) -> _Pair | None:
+def _bare_pair(marks: Sequence[Mark], at: int, exercise: PlannedExercise, so: _So) -> _Pair | None:
     """`10/9`: left, then right; behind sides that were named, `9 and 9` too."""
     one, two = _count_at(marks, at), _count_at(marks, at + 2)
-    joins = (Kind.SLASH, Kind.AND, Kind.PLUS) if paired else (Kind.SLASH,)
-    opens = (*_OPENS, Kind.WITH, Kind.FOR, Kind.X) if paired else _OPENS
+    joins = (Kind.SLASH, Kind.AND, Kind.PLUS) if so.in_order else (Kind.SLASH,)
+    opens = (*_OPENS, Kind.WITH, Kind.FOR, Kind.X, Kind.NUM) if so.paired else _OPENS
     if one is None or two is None or kind_at(marks, at + 1) not in joins or kind_at(marks, at - 1) not in opens:
+        return None
+    if _has_columns(marks):
         return None
     end = at + 3 + (kind_at(marks, at + 3) is Kind.REPS)
     planned = [reps for one_set in exercise.sets for reps in (one_set.reps.low, one_set.reps.high)]
@@ -235,6 +265,15 @@ def _bare_pair(marks: Sequence[Mark], at: int, exercise: PlannedExercise, *, pai
     if not likely or finish or kind_at(marks, end) not in _ENDS or one.value is None or two.value is None:
         return None
     return _Pair(_Told(Side.LEFT, one, one), _Told(Side.RIGHT, two, two), at, end)
+
+
+def _has_columns(marks: Sequence[Mark]) -> bool:
+    """Whether the message says once which side each of two numbers is of: `16 (R/L): 10/9, 9/8`."""
+    sides = (*_LEFT, *_RIGHT)
+    kinds = [m.kind for m in marks]
+    return any(
+        kinds[i] in sides and kinds[i + 1] is Kind.SLASH and kinds[i + 2] in sides for i in range(len(kinds) - 2)
+    )
 
 
 def _both_at(marks: Sequence[Mark], at: int) -> int | None:

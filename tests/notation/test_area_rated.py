@@ -6,7 +6,7 @@ import pytest
 
 from bot.notation.reading import Reading, Request, read_message
 from bot.training.plan import LoadStyle, PlannedExercise
-from bot.training.report import Performed
+from bot.training.report import Performed, Side
 from bot.training.units import Unit
 from tests.notation.plans import NOW, row, sets
 
@@ -77,6 +77,7 @@ NEXT += [("first 90x4 @7, second @8, third @9", PULL, "", "1 90x4 rir 3, 2 90x4 
 
 BELLS = (PlannedExercise("Dumbbell Bench", sets("24", 8, 10), load_style=LoadStyle.PER_HAND),)
 SPLITS = (PlannedExercise("Split Squat", sets("16", 8, 10), load_style=LoadStyle.PER_HAND, sides=2),)
+SIX = (PlannedExercise("Step-Up", sets("16", 8, 8), load_style=LoadStyle.PER_HAND, sides=2),)
 DIPS = (PlannedExercise("Assisted Dip", sets("-20", 6, 10), load_style=LoadStyle.BODYWEIGHT),)
 TRIPLES = (PlannedExercise("Trap Bar Deadlift", sets("150", 5, 5), aliases=("trap bar",)),)
 
@@ -142,6 +143,64 @@ RATED += [
 ]
 RATED += [(text, THRUST, "1 90x10", "2 87.5x9") for text in ("87.5x9, took 2.5 off", "9 reps at 87,5, took 2,5 off")]
 
+_OF_ALL = ("all at rpe 8", "all with 2 in the tank", "each one with 2 left", "2 in the tank on all of them",
+           "rpe 8 across the board", "every set was rpe 8", "all felt like an 8")  # fmt: skip
+_NAMED = ("10, 9, 8 on the thrusts", "ten nine and eight on the thrusts", "90x10, 90x9, 90x8 thrusts",
+          "thrusts: 10, then 9, then 8")  # fmt: skip
+OF_ALL: list[Case] = [
+    (f"{head}, {tail}", THRUST, "", "1 90x10 rir 2, 2 90x9 rir 2, 3 90x8 rir 2")
+    for head, tail in product(_NAMED, _OF_ALL)
+]
+OF_ALL += [
+    (text, THRUST, "", "1 90x10 rir 2, 2 90x9 rir 2, 3 90x8 rir 2")
+    for text in ("all at rpe 8. thrusts 90x10,9,8", "thrusts (all rpe 8): 90 10,9,8", "thrusts 90, all @8: 10, 9, 8",
+                 "warmed up. thrusts 90 10 9 8 (2 in the tank each set)", "thrusts 90 10 9 8 all at 8.")
+]  # fmt: skip
+OF_ALL += [("thrusts 60x10 warmup, then 90 10,9,8 all rpe 9", THRUST, "",
+            "0 60x10 warmup, 1 90x10 rir 1, 2 90x9 rir 1, 3 90x8 rir 1"),
+           ("thrusts 90 10 9 all rpe 8-9", THRUST, "", "1 90x10 rir 1.5, 2 90x9 rir 1.5")]  # fmt: skip
+
+_LAST_FAILED = ("failed the 9th on the third", "on the third failed the 9th", "third set failed the 9th",
+                "last one failed the 9th", "failed rep 9 on the third", "third: failed the 9th", "then failed the 9th",
+                "set 3 failed the 9th", "the 9th didn't come on the third", "third one died on the 9th",
+                "third one got pinned on the 9th")  # fmt: skip
+FAILED: list[Case] = [
+    (f"{head} {tail}", THRUST, "", "1 90x10, 2 90x9, 3 90x8 rir 0")
+    for head, tail in product(("thrusts 90 for 10, 9,", "10, 9 with 90,"), _LAST_FAILED)
+    if tail != "then failed the 9th"
+]
+FAILED += [
+    (f"thrusts {load}{talk}{tail}", THRUST, "", "1 92.5x8 rir 0")
+    for load, talk, tail in product(
+        ("92,5 kg", "92.5"), (". Too heavy! ", ". "), ("Failed the 9th.", "9th didnt go up")
+    )
+]
+FAILED += [
+    (f"thrusts 90x10, 90x8{effort}{tail}", THRUST, "", "1 90x10, 2 90x8 rir 0")
+    for effort, tail in product(("", " rpe 10"), (" (9th stalled)", ", failed the 9th", " - the 9th stopped halfway"))
+]
+JUDGED: list[Case] = [
+    (f"thrusts 90x10{tail}", THRUST, "", "1 90x10 rir 1")
+    for tail in (", spotter reckons 1 left", ", my mate said rpe 9", ". he thinks i had one more", " (partner: 1 left)",
+                 ", spotter says that was a 9")
+]  # fmt: skip
+
+_APART = ("left 10 right 9", "10 rep left and 9 rep right", "10 (L) 9 (R)", "10 reps left leg, 9 reps right leg",
+          "10 reps with left and 9 reps with right", "left did 10 right did 9", "left 10, 9 on the right",
+          "10/9")  # fmt: skip
+_NEXT_BOTH = (", second set 9 each", ", other set 9 on both", ", then 9 each", ". second set 9 on both", ", 9 on both")
+PAIRS: list[Case] = [
+    (f"splits {apart}{then}", SPLITS, "", "1 16x10 left, 1 16x9 right, 2 16x9")
+    for apart, then in product(_APART, _NEXT_BOTH)
+]
+PAIRS += [
+    (text, SPLITS, "1 16x8", "2 16x8 left, 2 16x6 right")
+    for text in ("same on the left, only 6 on the right", "left same, right 6", "left as before, right 6")
+]
+PAIRS += [("16s for 10 each first set, left 10 right 7", SPLITS, "", "1 16x10, 2 16x10 left, 2 16x7 right"),
+          ("left 10, right failed the 9th", SPLITS, "", "1 16x10 left, 1 16x8 rir 0 right"),
+          ("done both sides", SIX, "1 16x8", "2 16x8")]  # fmt: skip
+
 
 def _read(text: str, session: Session, done: str) -> Reading:
     return read_message(Request(text, Unit.KG, NOW, session, tuple(_rows(session, done))))
@@ -154,7 +213,24 @@ def _rows(session: Session, told: str) -> list[Performed]:
 
 @pytest.mark.parametrize(
     ("text", "session", "done", "told"),
-    [*ALIKE, *AGAIN, *ANNOUNCED, *WHICH, *BETWEEN, *EVERY, *NEXT, *COUNTED, *HANDS, *SIDED, *HELPED, *RATED],
+    [
+        *ALIKE,
+        *AGAIN,
+        *ANNOUNCED,
+        *WHICH,
+        *BETWEEN,
+        *EVERY,
+        *NEXT,
+        *COUNTED,
+        *HANDS,
+        *SIDED,
+        *HELPED,
+        *RATED,
+        *OF_ALL,
+        *FAILED,
+        *JUDGED,
+        *PAIRS,
+    ],
 )
 def test_the_sets_and_efforts_are_as_told(text: str, session: Session, done: str, told: str) -> None:
     """As many sets as are said, each with its own repetitions and effort."""
@@ -162,6 +238,39 @@ def test_the_sets_and_efforts_are_as_told(text: str, session: Session, done: str
     assert reading.ask is None, reading.ask
     assert list(reading.performed) == _rows(session, told)
     assert not reading.replaces
+
+
+TWO = (*THRUST, PlannedExercise("Leg Curl", sets("35", 8, 10)))
+SEVERAL: list[tuple[str, bool]] = [
+    *((f"thrusts 90 10 10 10, rdl 60 9 9 9{join}{tail}", True)
+      for join, tail in product((", ", ". "), ("all at rpe 8", "every set rpe 8", "2 left on everything"))),
+    *((f"thrusts 90 10 10 10, rdl 60 9 9 9 {tail}", False) for tail in ("all at rpe 8", "all with 2 in the tank")),
+    ("thrusts 90 10 10 10. rdl 60 9 9 9, all rpe 8", False),
+    ("thrusts 90 10 10 10\nrdl 60 9 9 9 all rpe 8", False),
+    ("all rpe 8: thrusts 90 10 10 10, rdl 60 9 9 9", True),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "both"), SEVERAL)
+def test_an_effort_of_all_reaches_as_far_as_it_stands_apart(text: str, both: bool) -> None:
+    """Behind a comma or by itself it is of all exercises, straight behind a list of that list."""
+    reading = _read(text, TWO, "")
+    assert reading.ask is None, reading.ask
+    assert [None if p.rir is None else int(p.rir) for p in reading.performed] == [2 if both else None] * 3 + [2] * 3
+
+
+_PUT_RIGHT = ("set 2 was left 5 right 3", "second set was 5 left 3 right", "sorry, set 2 L5 R3",
+              "sorry coach i did write it wrong, second set was left 5 right 3",
+              "set 2 should be right 3 left 5")  # fmt: skip
+
+
+@pytest.mark.parametrize("text", _PUT_RIGHT)
+def test_both_sides_of_a_set_are_put_right(text: str) -> None:
+    """`left 5 right 3` counts repetitions of each side, and none in reserve."""
+    reading = _read(text, SPLITS, "1 16x8, 2 16x8")
+    assert reading.ask is None, reading.ask
+    assert reading.replaces == ((SPLITS[0].name, 2),)
+    assert {(p.side, p.reps, p.rir) for p in reading.performed} == {(Side.LEFT, 5, None), (Side.RIGHT, 3, None)}
 
 
 ASKED: list[tuple[str, Session, str]] = [

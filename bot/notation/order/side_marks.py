@@ -252,7 +252,7 @@ def _are_both(marks: Sequence[Mark], at: int) -> bool:
         if marks[at].kind in (Kind.NUM, Kind.SLASH, *_ANY):
             kinds.append(Kind.LEFT if marks[at].kind in _ANY else marks[at].kind)
             numbers += [marks[at]] if marks[at].kind is Kind.NUM else []
-        elif marks[at].kind not in (*_AND, Kind.X, Kind.FOR, Kind.COLON):
+        elif marks[at].kind not in (*_AND, Kind.X, Kind.FOR, Kind.COLON, Kind.REPS):
             break
         at += 1
     both = kinds in ([Kind.LEFT, Kind.NUM, Kind.LEFT, Kind.NUM], [Kind.NUM, Kind.LEFT, Kind.NUM, Kind.LEFT])
