@@ -87,7 +87,7 @@ def _planned(marks: Sequence[Mark]) -> list[Mark]:
 
 
 _WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS, Kind.FINISH)
-_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN)
+_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN, Kind.FILL, Kind.WORD)
 
 
 def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:
