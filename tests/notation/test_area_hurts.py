@@ -77,6 +77,7 @@ def test_a_time_and_a_set_say_what_they_say_alone(said: tuple[str, int | None]) 
 
 
 URGENT = [
+    "sharp pain in chest on bench 60x5", "pain in my chest on the pad", "pressure in the chest against the pad",
     "my fingers don't feel anything on the left", "left leg sleeps since the deadlift and doesn't wake up",
     "my hand lets things fall all day", "biceps made a bang and now it's a lump",
     "i lost my conscience for some seconds", "it presses me in the chest since the warm up",

@@ -110,8 +110,8 @@ foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/fingers crossed
 elbow room; elbows in/out/up/tucked; knees in/out/over/caving/tracking; heels up/down/elevated; chest up/out/
 down/first/supported/high/proud; chest to bar/floor/ground/rack/the; to my/the? chest; off my/the? chest;
 touch/touched/touching/touches my/the? chest; bar hit/hits/hitting my/the? chest; bar to chest; chest touch;
-chest glued/stuck/planted/stapled/pinned/flat/stays/stay/staying/kept/on/off/against* to/on/against/off/into? the/my?
-pad/pads/bench/cushion/support;
+chest glued/planted/stapled/stays/stay/staying to/on/against/off/into the/my? pad/pads/cushion/support;
+keep/kept/keeping my/the? chest on/against/off the/my? pad/pads/bench;
 bar/barbell/dumbbells/plate felt/feels/was/is so/too/really/pretty/very* heavy on/off/at my/the? chest;
 eyes up/forward; face/lat/band pull/pulls; face the; eye on/off; keep an eye; neck and neck; arm/arms/legs/
 leg/chest/back/shoulder day/days; leg/arm work; tongue tied; nose to; at heart; on my back foot; feet up; feet
