@@ -5,7 +5,7 @@ known word is never a misspelling of another (`hack squat` is no `back squat`), 
 does not have is noticed.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 from bot.notation.wordlist import words
 
@@ -329,6 +329,7 @@ EVERYDAY: frozenset[str] = frozenset(
 """Words that are also everyday talk: none names an exercise without a movement word or an alias beside it."""
 
 
+@lru_cache(maxsize=8192)
 def singular(word: str) -> str:
     """An exercise word without its plural: `rows`, `presses`, `flyes`, `calves`."""
     if word in ("triceps", "biceps", "press", "abs", "ups", "cross", "glutes", "nordics"):

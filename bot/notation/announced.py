@@ -61,10 +61,11 @@ def without_announced(marks: Sequence[Mark]) -> list[Mark]:
 def _without_count(marks: list[Mark]) -> list[Mark]:
     """`so only two: 20s 8 and 7`: how many there were, where the list tells as many."""
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or text_at(marks, place - 1) not in _SO_MANY:
+            continue
         colon = past_fill(marks, place + 1)
-        led = text_at(marks, place - 1) in _SO_MANY and kind_at(marks, colon) is Kind.COLON
-        count = whole_number(marks, place, 2, 6) if led else None
-        if count is None or mark.kind is not Kind.NUM:
+        count = whole_number(marks, place, 2, 6) if kind_at(marks, colon) is Kind.COLON else None
+        if count is None:
             continue
         loaded = colon + 3 if kind_at(marks, colon + 2) in (Kind.KG, Kind.LB, Kind.S) else colon + 1
         lists = (_list(marks, at) for at in (past(marks, loaded, *_EDGES), colon + 1, colon + 2))

@@ -63,7 +63,9 @@ _IS = [[w] for w in words("feels felt feel feeling is was are s all im am its do
 def _on_a_list(marks: Sequence[Mark]) -> Iterator[int]:
     """`number 3 on the list is done`: which of the plan's lines it is, and no repetitions."""
     for place in range(1, len(marks)):
-        on = text_at(marks, place + 1) in ("on", "on the", "on my", "on your", "of the") and _is_number(marks, place)
+        if marks[place].kind is not Kind.NUM:
+            continue
+        on = text_at(marks, place + 1) in ("on", "on the", "on my", "on your", "of the")
         listed = text_at(marks, place + 2) in _LISTS or text_at(marks, place + 3) in _LISTS
         if on and listed and marks[place - 1].text in _NUMBERED:
             yield from (place - 1, place)
@@ -75,11 +77,13 @@ _NUMBERED = ("number", "numb", "num", "no", "nr", "item", "exercise", "thing", "
 
 def _targets(marks: Sequence[Mark]) -> Iterator[int]:
     for place in range(len(marks) - 3):
+        if marks[place].kind is not Kind.NUM:
+            continue
         said = [m.text for m in marks[place + 1 : place + 3]]
-        if _is_number(marks, place) and said == ["out", "of"] and _is_number(marks, place + 3):
+        if said == ["out", "of"] and _is_number(marks, place + 3):
             yield from range(place + 1, place + 4)
         whole, of = marks[place + 2].value, marks[place].value
-        both = _is_number(marks, place) and said[0] == "of" and _is_number(marks, place + 2)
+        both = said[0] == "of" and _is_number(marks, place + 2)
         both = both and kind_at(marks, place - 1) is not Kind.RPE
         if both and whole is not None and of is not None and 6 <= of < whole:
             yield from (place + 1, place + 2)
@@ -88,13 +92,15 @@ def _targets(marks: Sequence[Mark]) -> Iterator[int]:
 def _only_part(marks: Sequence[Mark]) -> Iterator[int]:
     """`last 500, only did 400 of it`: what was to be done, of which less was."""
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
         at = place + 1
         while kind_at(marks, at) in _AMOUNTED:
             at += 1
         said = [text_at(marks, n) for n in range(place + 1, at)]
         end = at + 1 + (kind_at(marks, at + 1) in (Kind.METRES, Kind.M, Kind.SECONDS, Kind.S, Kind.REPS))
         of_it = text_at(marks, end) == "of" and text_at(marks, end + 1) in ("it", "them", "that", "those")
-        less = _is_number(marks, place) and _is_number(marks, at) and (marks[at].value or 0) < (mark.value or 0)
+        less = _is_number(marks, at) and (marks[at].value or 0) < (mark.value or 0)
         if less and of_it and _PARTLY & set(said) and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR):
             yield place
 

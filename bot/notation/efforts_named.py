@@ -71,7 +71,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
     out, said = list(marks), list[NamedEfforts]()
     at = 0
     name: int | None = None
-    told = False
+    told = seen = False
     while at < len(out):
         mark = out[at]
         if mark.kind is Kind.NAME:
@@ -85,8 +85,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
             out[at:talk] = [replace(m, kind=Kind.GAP, value=None) for m in out[at:talk]]
             at = talk
             continue
-        led = not told and not any(m.kind in (Kind.NUM, Kind.PLANNED) for m in out[:at])
-        if (told or led) and (_sets_at(out, at) is not None or effort_at(out, at, None) is not None):
+        if (told or not seen) and (_sets_at(out, at) is not None or effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
             heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)
@@ -95,7 +94,8 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
                 said.append(NamedEfforts(tuple(found), (mark.start, out[end - 1].end), name))
                 del out[at : end + (not told)]
                 continue
-        told = told or mark.kind in (Kind.NUM, Kind.PLANNED)
+        if mark.kind in (Kind.NUM, Kind.PLANNED):
+            told = seen = True
         at += 1
     return out, tuple(said)
 

@@ -41,7 +41,9 @@ def exercises_by_number(marks: Sequence[Mark], count: int) -> list[Mark]:
 def _place(marks: Sequence[Mark], at: int) -> int | None:
     """The place that two words from here name, which open a part or stand before a colon or a number."""
     mark, after = marks[at], marks[at + 1] if at + 1 < len(marks) else None
-    if after is None or kind_at(marks, at - 1) not in (None, *EDGES, Kind.FILL, Kind.THEN, Kind.AND, Kind.NUM):
+    if after is None or (after.text not in _WORDS and mark.text not in _WORDS):
+        return None
+    if kind_at(marks, at - 1) not in (None, *EDGES, Kind.FILL, Kind.THEN, Kind.AND, Kind.NUM):
         return None
     word = after.text in _WORDS and kind_at(marks, at + 2) in (Kind.COLON, Kind.NUM, Kind.WAS, Kind.COMMA, Kind.DASH)
     if mark.kind is Kind.ORD and mark.value is not None and word:
@@ -61,8 +63,12 @@ def _sets_by_number(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
+        if mark.text not in _NUMBER:
+            out.append(mark)
+            at += 1
+            continue
         number = at + 1 + (kind_at(marks, at + 1) is Kind.STOP)
-        led = kind_at(marks, at - 1) in (Kind.NAME, Kind.WEAK) and mark.text in _NUMBER
+        led = kind_at(marks, at - 1) in (Kind.NAME, Kind.WEAK)
         pointed = number < len(marks) and marks[number].text.startswith(".") and marks[number].text[1:].isdigit()
         if led and pointed:
             digits = marks[number].text[1:]

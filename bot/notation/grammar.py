@@ -100,7 +100,7 @@ def read_items(marks: Sequence[Mark]) -> tuple[Node | Mark, ...]:
     """
     if not marks:
         return ()
-    kinds = " ".join(m.kind.value for m in marks)
+    kinds = " ".join(m.kind for m in marks)
     tree = _known(kinds) if len(marks) <= _SHORT else _parsed(kinds)
     if tree is None:
         return (replace(marks[0], kind=Kind.SLIP, end=marks[-1].end),)

@@ -1,13 +1,14 @@
 """Why each value of a set is what it is: the words that gave it, or where it was taken from."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from bot.notation.answer import Source, Span
+from bot.notation.quick import quick
 from bot.notation.said import SaidSet
 from bot.training.report import Performed, Stage
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Ground:
     """Where one value came from. `at` is where its words stand in the folded text; those of its set where none say it.
 
@@ -18,7 +19,7 @@ class Ground:
     at: Span | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Grounds:
     """The ground of each value of a set; `None` where there is no such value."""
 
@@ -35,7 +36,7 @@ class Grounds:
     count: int = 1
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Told:
     """A set that the message gives, with the ground of each of its values."""
 

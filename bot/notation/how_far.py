@@ -59,6 +59,8 @@ def small(marks: Sequence[Mark], place: int) -> int | None:
 
 def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     """What is said from a place on of how far one is."""
+    if marks[place].kind not in (Kind.NUM, Kind.ORD, Kind.ALL):
+        return None
     if is_entry(marks, place - 3 - (kind_at(marks, place - 1) in (Kind.COMMA, Kind.FILL))) and _in_bank(marks, place):
         return None
     if kind_at(marks, place - 1) is Kind.REPS and kind_at(marks, place + 1) is Kind.SETS:

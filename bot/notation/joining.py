@@ -39,7 +39,7 @@ def with_joined_halves(marks: Sequence[Mark]) -> list[Mark]:
                 out[place] = replace(out[place], kind=Kind.FILL)
         for place in range(one[1], two[0]):
             kind = join if place == one[1] else Kind.FILL
-            out[place] = replace(out[place], kind=kind, text=kind.value.lower(), tight=False)
+            out[place] = replace(out[place], kind=kind, text=kind.lower(), tight=False)
     return out
 
 

@@ -29,6 +29,7 @@ from bot.notation.mentions import only_mentioned
 from bot.notation.named_entries import unclear_entry, with_named_entries
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.nameless import with_names_by_load
+from bot.notation.names import session_index
 from bot.notation.order.other_side import with_other_side
 from bot.notation.other_times import other_times
 from bot.notation.pain import PainReading
@@ -57,8 +58,9 @@ from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others
 from bot.notation.strays.replaced import replaced
 from bot.notation.strays.substitutes import substituted
+from bot.notation.tagging.once import Tagger
 from bot.notation.talk import talk_numbers
-from bot.notation.tokens import Mark
+from bot.notation.tokens import Mark, read_marks
 from bot.notation.totals import without_totals
 from bot.notation.unmarked import Seams, with_lines
 from bot.notation.without_load import with_body_weight
@@ -83,8 +85,9 @@ class Prepared:
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
     folded = read_script(request.text[:LONGEST])
-    hurt = pain_beside_names(request, folded)
-    return Prepared(folded, hurt, kinds_beside_hurts(folded, request, hurt.spans))
+    typed, tagger = read_marks(folded.text), Tagger(session_index(request.exercises))
+    hurt = pain_beside_names(request, folded, lambda: tagger.read(typed))
+    return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))
 
 
 class Reader:

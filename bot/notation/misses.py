@@ -62,7 +62,7 @@ def _leave_uncounted(out: list[Mark]) -> None:
 
 def _counts_reps(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number may be repetitions: not that of `2 of squats`, `2 squats done`."""
-    named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK)
+    named = kind_at(marks, place + 1) in (Kind.NAME, Kind.WEAK) and kind_at(marks, place + 2) is Kind.DONE
     times = [kind_at(marks, place - n) for n in (1, 3)] == [Kind.X, Kind.X]  # the 4 of `32x10x4, the fifth i skip`
     return marks[place].kind is Kind.NUM and not named and not times and not counts_sets(marks, place)
 

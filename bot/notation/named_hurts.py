@@ -5,24 +5,24 @@ read to it as a hurt. Such a message is read for pain once more with those names
 beside the name stays as it is said, and a word that the reader of pain knows as typed is never a slip for a name.
 """
 
+from collections.abc import Callable, Sequence
+
 from bot.notation.answer import Request
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.kinds import Kind
-from bot.notation.names import session_index
 from bot.notation.pain import LONGEST, PainReading, read_pain
 from bot.notation.script import Folded
-from bot.notation.tagging import read_kinds
-from bot.notation.tokens import read_marks
+from bot.notation.tokens import Mark
 
 
-def pain_beside_names(request: Request, folded: Folded) -> PainReading:
+def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequence[Mark]]) -> PainReading:
     """What a message says of pain, the names of its session's exercises left out where they alone would say it."""
     hurt = read_pain(request.text)
     if hurt.pain is None:
         return hurt
     inside = [
         (start, end)
-        for start, end in _names(request, folded)
+        for start, end in _names(folded, marks())
         if any(start == one or (start <= one and two <= end) or start < two < end for one, two in hurt.spans)
     ]
     if not inside:
@@ -33,9 +33,8 @@ def pain_beside_names(request: Request, folded: Folded) -> PainReading:
     return read_pain(text)
 
 
-def _names(request: Request, folded: Folded) -> list[tuple[int, int]]:
+def _names(folded: Folded, marks: Sequence[Mark]) -> list[tuple[int, int]]:
     """The raw ranges of the names of the session's exercises, but those of one word that is one of pain's own."""
-    marks = read_kinds(read_marks(folded.text), session_index(request.exercises))
     return [
         folded.span(m.start, m.end)
         for m in marks

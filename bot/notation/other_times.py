@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.bounds import HARDEST
-from bot.notation.clauses import EDGES, FARTHEST
+from bot.notation.clauses import EDGES, FARTHEST, text_at
 from bot.notation.kinds import Kind
 from bot.notation.strays.reasons import BECAUSE, tells_of_sets
 from bot.notation.strays.substitutes import taken_up
@@ -163,9 +163,11 @@ _SAYS = ("says", "said", "say", "sends", "thinks", "reckons")
 
 def _lists_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`my wife says hi and 60 8 8 7`: behind words without a number, the client's own list."""
+    if marks[at].kind is not Kind.AND:
+        return False
     told = any(m.kind is Kind.NUM for m in marks[place:at])
     listed = [m.kind for m in marks[at + 1 : at + 4]]
-    return marks[at].kind is Kind.AND and not told and listed in ([Kind.NUM] * 3, [Kind.NUM, Kind.X, Kind.NUM])
+    return not told and listed in ([Kind.NUM] * 3, [Kind.NUM, Kind.X, Kind.NUM])
 
 
 def _is_set_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
@@ -270,13 +272,14 @@ def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
 def _is_own(marks: Sequence[Mark], place: int) -> bool:
     """`someone was on it so i did rows`, `lol anyway 60x5`, `me: 60x5`: where the client's own doing starts."""
     following = marks[place + 1].kind if place + 1 < len(marks) else None
-    mine = place + 1 < len(marks) and marks[place + 1].text.split()[:1] in (["i"], ["im"], ["ive"], ["me"])
-    if marks[place].kind is Kind.AND and mine:
+    if marks[place].kind is Kind.AND and text_at(marks, place + 1).split()[:1] in (["i"], ["im"], ["ive"], ["me"]):
         return True
     if marks[place].text in _RESUMING or (marks[place].text in _MINE and following in (Kind.NUM, Kind.COLON)):
         return True
+    if marks[place].text != "so":
+        return False
     doing = {w for m in marks[place + 1 : place + 2] for w in m.text.split()[:1]}
-    return marks[place].text == "so" and bool(doing & _MY_DOING)
+    return bool(doing & _MY_DOING)
 
 
 def _is_own_count(marks: Sequence[Mark], at: int) -> bool:

@@ -39,14 +39,15 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     repeated = list(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     warmed = sum(one.row.stage is Stage.WARMUP for one in told)
+    after = _next_after(numbers)
     for place, mark in enumerate(marks):
         rates = mark.kind is Kind.NUM and _is_rating(marks, place) and not _agrees(marks, place, told)
         if rates and not _is_within(mark, spans):
             return mark
-        number = _set_named(marks, place, _next_after(numbers))
+        number = _set_named(marks, place, after)
         if number is not None and number not in numbers and number > warmed:
             return mark
-        if mark.kind is Kind.ORD and mark.value == _next_after(numbers) and _is_left_open(marks, place, spans):
+        if mark.kind is Kind.ORD and mark.value == after and _is_left_open(marks, place, spans):
             return mark
         if mark.kind is Kind.SAME and not _is_within(mark, repeated) and _stands_alone(marks, place):
             return mark
@@ -107,8 +108,9 @@ def _set_named(marks: Sequence[Mark], place: int, after: int) -> int | None:
     `after` is the set after those that are kept.
     """
     mark = marks[place]
-    failed = any("fail" in m.text for m in marks[max(0, place - 3) : place])
-    if mark.kind is not Kind.ORD or mark.value is None or failed:
+    if mark.kind is not Kind.ORD or mark.value is None:
+        return None
+    if any("fail" in m.text for m in marks[max(0, place - 3) : place]):
         return None
     following = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL]
     if following and (following[0].kind in _OF_REPS or following[0].text.startswith("back")):

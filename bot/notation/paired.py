@@ -70,7 +70,10 @@ def _planned(marks: Sequence[Mark]) -> list[Mark]:
             start, stop = start - 2 - (kind_at(out, start - 3) is Kind.ALL), end - 1
             if kind_at(marks, end) not in (None, *EDGES) and kind_at(marks, end - 2) is Kind.COMMA:
                 named, stop = named[:-1], end - 3
-        if planned is None or len(named) < SEVERAL or kind_at(marks, stop + 1) not in _BEHIND:
+        behind = stop + 1
+        while kind_at(marks, behind) is Kind.FILL and not any(c.isalnum() for c in text_at(marks, behind)):
+            behind += 1
+        if planned is None or len(named) < SEVERAL or kind_at(marks, behind) not in _BEHIND:
             out.append(marks[at])
             at += 1
             continue
@@ -84,7 +87,7 @@ def _planned(marks: Sequence[Mark]) -> list[Mark]:
 
 
 _WENT = (Kind.FILL, Kind.WAS, Kind.ALL, Kind.DONE, Kind.COLON, Kind.SETS, Kind.FINISH)
-_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN)
+_BEHIND = (None, *EDGES, Kind.GAP, Kind.AND, Kind.THEN, Kind.FILL, Kind.WORD)
 
 
 def _headed(marks: Sequence[Mark], first: int) -> tuple[list[Mark], int]:

@@ -211,14 +211,17 @@ def _sentence(marks: Sequence[Mark], place: int) -> list[Mark]:
 
 def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     """`155 across. 6 6 5`, `2x28 / 40m`: a load by itself, and then what was done with it."""
-    following = _sentence(marks, place)
-    names = [next((m.names for m in part if m.kind is Kind.NAME), None) for part in (piece, following)]
-    if None not in names and names[0] != names[1]:
-        return False
+    head = next((m.names for m in piece if m.kind is Kind.NAME), None)
     piece = piece[max((i for i, m in enumerate(piece) if m.kind is Kind.NAME), default=0) :]
     two = [m.kind for m in piece if m.kind not in _BESIDE_LOAD] == [Kind.NUM, Kind.X, Kind.NUM] and _holds_two(piece)
-    alone = _is_load_alone(piece) or (two and any(m.kind in _LENGTHS for m in following))
-    return alone and _is_list(following)
+    alone = _is_load_alone(piece)
+    if not alone and not two:
+        return False
+    following = _sentence(marks, place)
+    named = next((m.names for m in following if m.kind is Kind.NAME), None)
+    if head is not None and named is not None and head != named:
+        return False
+    return (alone or any(m.kind in _LENGTHS for m in following)) and _is_list(following)
 
 
 def _holds_two(piece: Sequence[Mark]) -> bool:

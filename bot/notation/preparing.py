@@ -38,7 +38,6 @@ from bot.notation.layout import laid_out
 from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
-from bot.notation.names import session_index
 from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
@@ -53,9 +52,9 @@ from bot.notation.shaping import number_lines
 from bot.notation.shortfalls import with_shortfalls
 from bot.notation.skips.self_asked import with_self_asked
 from bot.notation.smileys import without_smileys
-from bot.notation.tagging import read_kinds
+from bot.notation.tagging.once import Tagger
 from bot.notation.thinning import thinned
-from bot.notation.tokens import Mark, read_marks
+from bot.notation.tokens import Mark
 from bot.notation.told_by_others import with_judged_efforts
 from bot.notation.trade import with_lone_names
 from bot.notation.weight_told import with_hung_load, with_weight_told
@@ -75,14 +74,16 @@ class Kinds:
     hurts: frozenset[int]
 
 
-def kinds_beside_hurts(folded: Folded, request: Request, hurts: Sequence[Span]) -> Kinds:
+def kinds_beside_hurts(
+    folded: Folded, plain: Sequence[Mark], request: Request, hurts: Sequence[Span], tagger: Tagger
+) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
-    typed = without_smileys(read_marks(folded.text))
+    typed = without_smileys(plain)
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)
-    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind.value for m in typed])
-    told = with_help_told(with_weight_told(read_kinds(few, session_index(request.exercises))))
+    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
+    told = with_help_told(with_weight_told(tagger.read(few)))
     told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))

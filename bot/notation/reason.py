@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 
 from bot.notation.answer import AskKind
-from bot.notation.bounds import MOST_LEFT
 from bot.notation.context import Context
 from bot.notation.said import Doubt, SaidSet
+from bot.training.plan import Measure
 from bot.training.report import Performed, Stage
 from bot.training.units import Load
 
@@ -49,7 +49,9 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
     here = Doubt(AskKind.OUT_OF_REASON, said.start, said.end)
     if row.stage is Stage.WORK and not context.are_reps_in_reason(row.reps, row.set):
         doubts.append(here)
-    if row.stage is Stage.WORK and row.reps * 2 < context.range_of(row.set).low and not _is_told_few(said):
+    counted = context.exercise.measure is Measure.REPS
+    few = counted and row.stage is Stage.WORK and row.reps * 2 < context.range_of(row.set).low
+    if few and not _is_told_few(said):
         doubts.append(here)
     light = row.stage in (Stage.MINI, Stage.DROP, Stage.WARMUP)
     most = max(4 * context.range_of(row.set).high, MOST_WARMING if row.stage is Stage.WARMUP else 0)
@@ -82,14 +84,13 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
 
 
 def _is_told_few(said: SaidSet) -> bool:
-    """Whether so few repetitions are told with their load, side or set: `140x1`, `left 3`, `third set only 2`.
+    """Whether so few repetitions are told with their load, side, set or failure: `140x1`, `third set only 2`.
 
     A bare number that is less than half of what the plan asks counts something else more often than not.
     """
-    rated = said.rir is not None and said.rir > MOST_LEFT
     reps, load = said.words.reps, said.load
     tied = load is not None and reps is not None and 0 <= reps[0] - load.end <= _TIED
-    return not rated and (tied or said.side is not None or said.label is not None)
+    return tied or said.side is not None or said.label is not None or said.rir == 0
 
 
 _TIED = len(" for ")

@@ -5,6 +5,7 @@ A set that the message itself said is changed in place; a stored one is replaced
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from itertools import chain
 
 from bot.notation.answer import Source
 from bot.notation.binding import Bound
@@ -33,6 +34,10 @@ class Record:
     """The exercise that the message spoke of last."""
     _contexts: dict[int, Context] = field(default_factory=dict, repr=False, compare=False)
     """Of each exercise asked about, as long as its sets stand as they were."""
+    _asked: tuple[tuple[Performed, ...], tuple[Told, ...]] = field(default=((), ()), repr=False, compare=False)
+    """The sets, stored and said, when an exercise was asked about last."""
+    _fresh: set[int] = field(default_factory=set, repr=False, compare=False)
+    """The exercises asked about since those last changed."""
 
     @property
     def said(self) -> list[Performed]:
@@ -41,6 +46,13 @@ class Record:
 
     def context(self, place: int) -> Context:
         """An exercise with all its sets, stored and said."""
+        now = tuple(self.stored), tuple(self.told)
+        if now != self._asked:
+            self._asked = now
+            self._fresh.clear()
+        elif place in self._fresh:
+            return self._contexts[place]
+        self._fresh.add(place)
         exercise = self.exercises[place]
         name = exercise.name
         rows = [p for p in self.stored if p.exercise == name]
@@ -92,11 +104,13 @@ class Record:
     def last(self, place: int | None = None) -> Performed | None:
         """The set said last: work or continuation, not a warm-up; of one exercise where it is given."""
         name = None if place is None else self.exercises[place].name
-        for row in (*reversed(self.said), *reversed(self.stored)):
+        for row in chain((t.row for t in reversed(self.told)), reversed(self.stored)):
             if row.set is not None and row.stage is not Stage.WARMUP and (name is None or row.exercise == name):
                 return row
         return None
 
     def rows(self, key: SetKey) -> list[Performed]:
         """All of a set."""
-        return [p for p in (*self.stored, *self.said) if (p.exercise, p.set) == key]
+        exercise, number = key
+        rows = chain(self.stored, (t.row for t in self.told))
+        return [p for p in rows if p.set == number and p.exercise == exercise]

@@ -67,6 +67,8 @@ def _is_difference(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:
     """The bracket of one bare number after a whole set: `60x7 (8)`."""
+    if marks[place].kind is not Kind.OPEN:
+        return False
     after = [kind_at(marks, place + n) for n in (0, 1, 2)]
     before = [kind_at(marks, place - n) for n in (2, 1)]
     return after == [Kind.OPEN, Kind.NUM, Kind.CLOSE] and before == [Kind.X, Kind.NUM]
@@ -74,9 +76,11 @@ def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_but_side(marks: Sequence[Mark], place: int) -> bool:
     """The `but` of `10 each but 8 on the left`: which set it is of is not said."""
+    if marks[place].text != "but":
+        return False
     before = [m.kind for m in marks[max(0, place - 3) : place]]
     after = [m.kind for m in marks[place + 1 : place + 6]]
-    return marks[place].text == "but" and Kind.EACH in before and bool({Kind.LEFT, Kind.RIGHT} & set(after))
+    return Kind.EACH in before and bool({Kind.LEFT, Kind.RIGHT} & set(after))
 
 
 def _is_likened(marks: Sequence[Mark], place: int) -> bool:

@@ -78,6 +78,8 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
         before, after = marks[start:place], marks[place + 1 : end]
         if marks[place].text in _REASONS and kind_at(marks, start - 1) in (Kind.COMMA, Kind.BREAK):
             continue  # `80x7, just 7 cause i slept badly` tells one set
+        if kind_at(before, 0) is Kind.NO and any(m.kind is Kind.NAME for m in after):
+            continue  # `no belt so chins 7` says what was worn
         if (is_remark(before) and _tells(after)) or (is_remark(after) and _tells(before) and is_whole(before)):
             out[place] = Mark(Kind.STOP, ".", marks[place].start, marks[place].end)
     return out

@@ -92,13 +92,12 @@ def _mended(marks: Sequence[Mark]) -> set[int]:
     """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`; not `60x8 no 60x9`."""
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
     out: set[int] = set()
-    for one, no, two in zip(kept, kept[1:], kept[2:], strict=False):
-        pair = marks[one].kind is Kind.NUM and marks[two].kind is Kind.NUM and marks[no].kind is Kind.NO
-        at = kept.index(two) + 1
+    for at, (one, no, two) in enumerate(zip(kept, kept[1:], kept[2:], strict=False), 3):
+        if marks[no].kind is not Kind.NO or marks[one].kind is not Kind.NUM or marks[two].kind is not Kind.NUM:
+            continue
         whole = one > 0 and marks[one - 1].kind in _LINKS and at < len(kept) and marks[kept[at]].kind in _LINKS
-        pair = pair and not whole
         ends = at >= len(kept) or marks[kept[at]].kind in (*EDGES, Kind.FOR, Kind.X, Kind.KG, Kind.LB, Kind.REPS)
-        out |= {one, no} if pair and ends else set()
+        out |= {one, no} if ends and not whole else set()
     return out
 
 
@@ -193,13 +192,13 @@ EXTRA = frozenset(["extra", "bonus", "more", "another", "additional", "added", "
 
 def is_called_wrong(piece: Sequence[Mark]) -> bool:
     """`that last set isn't right`: a stored set is wrong, and what it was is not said."""
-    wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in piece)
-    told = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in piece)
-    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
-    units = any(
-        kinds[i : i + 3] in ([Kind.KG, Kind.NOT, Kind.LB], [Kind.LB, Kind.NOT, Kind.KG]) for i in range(len(kinds))
-    )
-    return (wrong and told) or units
+    said = [m for m in piece if m.kind is not Kind.FILL]
+    wrong = any(m.kind is Kind.MEANT and {"wrong", "right", "mistake"} & set(m.text.split()) for m in said)
+    if wrong and any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.WROTE) for m in said):
+        return True
+    denied = [i for i, m in enumerate(said) if m.kind is Kind.NOT and i]
+    units = ([Kind.KG, Kind.LB], [Kind.LB, Kind.KG])
+    return any([m.kind for m in said[i - 1 : i + 2 : 2]] in units for i in denied)
 
 
 def is_of_another(piece: Sequence[Mark]) -> Mark | None:

@@ -4,11 +4,12 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from bot.notation.answer import AskKind, Span
+from bot.notation.quick import quick
 from bot.training.report import Side, Stage
 from bot.training.units import Load
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class SaidLoad:
     """A load as said: where, and whether its sign or its being one dumbbell was said. `None` repeats the set before."""
 
@@ -25,7 +26,7 @@ class SaidLoad:
     halved: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Words:
     """Where the words of a set's values stand (folded text); `None` where no words say them."""
 
@@ -41,7 +42,7 @@ class Words:
     """Whether only a space stands before its repetitions."""
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class SaidSet:
     """One set (or `count` alike) as said. `reps` is `None` where they repeat the set before or are the plan's."""
 
@@ -68,8 +69,12 @@ class SaidSet:
     """Which entry of the message it came from."""
     words: Words = field(default=Words(), compare=False)
 
+    def __hash__(self) -> int:
+        """By a few of its values: each reading in the making is looked up with all its sets."""
+        return hash((self.start, self.end, self.reps, self.count))
 
-@dataclass(frozen=True, slots=True)
+
+@quick
 class Doubt:
     """Why a reading cannot be stored as it is, and where its words stand (folded text)."""
 

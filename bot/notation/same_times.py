@@ -19,6 +19,8 @@ def with_same_times(marks: Sequence[Mark], record: Record, under: int | None) ->
     out = _with_counts_of(marks, record, under)
     marks = tuple(out)
     for place in range(2, len(marks) - 1):
+        if marks[place + 1].kind is not Kind.TIMES:
+            continue
         kinds = [kind_at(marks, place + n) for n in range(3)]
         if kinds != [Kind.NUM, Kind.TIMES, Kind.SAME] or marks[place].value is None:
             continue
@@ -40,9 +42,11 @@ def _with_counts_of(marks: Sequence[Mark], record: Record, under: int | None) ->
     """`4 of 6` as four sets of six, where all sets of the plan are four, and six are of its repetitions."""
     out = list(marks)
     for place in range(1, len(marks) - 1):
+        if marks[place].text != "of":
+            continue
         count, reps = marks[place - 1], marks[place + 1]
         free = kind_at(marks, place - 2) in (None, *EDGES, Kind.NAME, Kind.FILL, Kind.COLON)
-        if marks[place].text != "of" or not free or not count.kind is reps.kind is Kind.NUM:
+        if not free or not count.kind is reps.kind is Kind.NUM:
             continue
         behind = [m.names[0] for m in marks[place + 2 : place + 4] if m.kind is Kind.NAME and len(m.names) == 1]
         exercise = behind[0] if behind else _spoken_of(marks, place, under)

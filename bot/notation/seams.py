@@ -88,15 +88,23 @@ def _efforts_apart(marks: Sequence[Mark]) -> list[Mark]:
     """`60x8, rpe 8 can we move thursday`, `60 8/7/6 which grip is best`: a stop between the sets and the question."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        counted = place > 1 and marks[place - 1].kind is Kind.NUM
-        told = counted and kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR, Kind.SLASH, Kind.COMMA, Kind.X)
-        end = _end(marks, place) if told and mark.kind in _WORDS else place
-        asks = kind_at(marks, end) is Kind.QUERY and mark.text in _OPENS
-        rated = kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR)
-        if end > place and (asks or (rated and opens_question(marks[place:end]))):
+        if _asks_behind(marks, place):
             out.append(Mark(Kind.STOP, ".", mark.start, mark.start))
         out.append(mark)
     return out
+
+
+def _asks_behind(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a question opens here, straight behind the last number of a set or its effort."""
+    counted = place > 1 and marks[place - 1].kind is Kind.NUM
+    if not counted or marks[place].kind not in _WORDS:
+        return False
+    if kind_at(marks, place - 2) not in (Kind.RPE, Kind.RIR, Kind.SLASH, Kind.COMMA, Kind.X):
+        return False
+    end = _end(marks, place)
+    asks = kind_at(marks, end) is Kind.QUERY and marks[place].text in _OPENS
+    rated = kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR)
+    return end > place and (asks or (rated and opens_question(marks[place:end])))
 
 
 def _is_seam(marks: Sequence[Mark], place: int) -> bool:

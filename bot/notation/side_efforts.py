@@ -157,10 +157,12 @@ def _ends(marks: Sequence[Mark], at: int) -> bool:
 
 def _is_left_over(marks: Sequence[Mark], at: int) -> bool:
     """The last word of `left 10 with 2 left`: repetitions that were left, behind a side and its count."""
+    if marks[at].kind is not Kind.LEFT or marks[at].text != "left":
+        return False
     said = [kind_at(marks, at - n) for n in (3, 2, 1)]
     few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= MOST_LEFT
     sided = kind_at(marks, at - 4) in SIDES
-    return marks[at].kind is Kind.LEFT and marks[at].text == "left" and few and sided and _ends(marks, at + 1)
+    return few and sided and _ends(marks, at + 1)
 
 
 def _is_effort(number: Mark, word: Kind) -> bool:

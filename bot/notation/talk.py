@@ -1,6 +1,7 @@
 """Bare numbers of talk: `gym at 7`, `2 sets to go`, `won 24-17`, `down 2kg this week`."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import cache, partial
 
 from bot.notation.bounds import MINUTE_S
 from bot.notation.clauses import EDGES, beside, continues_list, part_of
@@ -18,6 +19,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     nothing but words that go with sets.
     """
     out: set[int] = set()
+    tied = cache(partial(is_tied, marks))
     for place, mark in enumerate(marks):
         if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
             out.add(place)
@@ -51,7 +53,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= {place - 1, place}
         elif is_compared(marks, place):
             out |= {place, place + 1}
-        elif not is_tied(marks, place) and _is_talk(marks, place) and not _opens_sets(marks, place):
+        elif not tied(place) and _is_talk(marks, place, tied) and not _opens_sets(marks, place):
             out.add(place)
     return out
 
@@ -268,27 +270,21 @@ _UNITS = (Kind.KG, Kind.LB)
 
 def _is_body(marks: Sequence[Mark], place: int) -> bool:
     """`down 2kg this week`: the body's weight."""
-    start, end = part_of(marks, place)
     after = beside(marks, place, 1)
+    if after is None or after.kind not in _UNITS:
+        return False
+    start, end = part_of(marks, place)
     words = {w for m in marks[start:end] for w in m.text.split()}
-    if place > 0 and marks[place - 1].text in ("im", "i am", "am") and after is not None and after.kind in _UNITS:
+    if place > 0 and marks[place - 1].text in ("im", "i am", "am"):
         return not any(m.kind in (Kind.X, Kind.FOR, Kind.REPS) for m in marks[place:end])
     alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
     listed = (
         place > start and marks[place - 1].kind is Kind.WORD and not any(m.kind is Kind.NAME for m in marks[start:end])
     )
-    if (
-        alone
-        and listed
-        and after is not None
-        and after.kind in (Kind.KG, Kind.LB)
-        and all(m.kind is Kind.FILL for m in marks[place + 2 : end])
-    ):
+    if alone and listed and all(m.kind is Kind.FILL for m in marks[place + 2 : end]):
         return True
     return (
         alone
-        and after is not None
-        and after.kind in (Kind.KG, Kind.LB)
         and bool(words & {"down", "up", "lost", "gained", "heavier", "lighter"})
         and bool(
             words
@@ -316,14 +312,14 @@ _TALKY = frozenset(
 """Words of talk that do not go with a bare number of repetitions."""
 
 
-def _is_talk(marks: Sequence[Mark], place: int) -> bool:
+def _is_talk(marks: Sequence[Mark], place: int, tied: Callable[[int], bool]) -> bool:
     start, end = part_of(marks, place)
     if is_led_at(marks, place):
         end = next((i for i in range(place, end) if marks[i].text in _OWN or marks[i].kind is Kind.COLON), end)
     part = marks[start:end]
     if any(m.kind in (Kind.X, Kind.KG, Kind.LB, Kind.REPS) for m in part) or _is_of_unknown(marks, start, place):
         return False
-    if any(m.kind is Kind.NUM and is_tied(marks, i) for i, m in enumerate(part, start)):
+    if any(m.kind is Kind.NUM and tied(i) for i, m in enumerate(part, start)):
         return False
     before = beside(marks, place, -1)
     if before is not None and before.kind is Kind.AT and before.text != "@" and place - 1 >= start:

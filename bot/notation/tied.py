@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, beside, continues_list, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -39,6 +39,8 @@ def is_tied(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_one_of_two(marks: Sequence[Mark], place: int) -> bool:
     """`either 4 or 5`: one of two numbers of which one is meant."""
+    if kind_at(marks, place + 1) is not Kind.OR and kind_at(marks, place - 1) is not Kind.OR:
+        return False
     after = [m.kind for m in marks[place + 1 : place + 3]]
     before = [m.kind for m in marks[max(0, place - 2) : place]]
     return after == [Kind.OR, Kind.NUM] or before == [Kind.NUM, Kind.OR]

@@ -7,10 +7,11 @@ word of its own.
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.kinds import Kind
+from bot.notation.quick import quick
 
 _MEANT = frozenset("✅👍#%£$€°")
 """Symbols that say something; others are decoration."""
@@ -45,7 +46,7 @@ SYMBOLS: dict[str, Kind] = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Mark:
     """A token: what it is, its text, the folded text's range, whether it touches the one before it, and its number."""
 

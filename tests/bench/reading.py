@@ -54,6 +54,11 @@ def _longest(request: Request) -> dict[str, Request]:
         "talk of others": "the gym was full of people today / my sister is getting married in june " * 57,
         "dashes": "- 8\n" * 1024,
         "no seams": "press 95 for 6, 5, 8, 7 and 7 chins",
+        "over and over": "same again.. The again.. same The " * 120,
+        "denied": "no, it was 9 not 10. the db bench was 30 not 28? " * 29,
+        "side hurts": "pinch in the front of my left hip on the last lunge. 14s x 10 each\n" * 60,
+        "side corrections": "right was 8 not 9 on that last landmine and " * 59,
+        "words between numbers": "as 8 foal - a wobbly - each, 8 newborn as - " * 59,
     }
     return {
         name: Request(text[:4096], request.unit, request.now, request.exercises, request.done, request.current)

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.notation.grammar import parser
-from bot.notation.kinds import Kind
+from bot.notation.kinds import KINDS
 from bot.notation.names import session_index
 from bot.notation.printer import show_sets
 from bot.notation.reading import Ask, AskKind, Reading, Request, read_message
@@ -172,7 +172,15 @@ def test_no_text_raises(text: str) -> None:
     read_message(request(text, "Bench Press#1 60x5"))
 
 
-@given(st.lists(st.sampled_from(sorted(k.value for k in Kind)), max_size=12))
+@pytest.mark.parametrize(
+    "text", ["60x8 the bar\n60x8", "just the bar\n60x8", "failed the 4th at 85. failed the 5th at 80"]
+)
+def test_what_once_raised_is_read(text: str) -> None:
+    """A bar that ends its line, and two repetitions that failed at their loads."""
+    assert isinstance(read(text), Reading)
+
+
+@given(st.lists(st.sampled_from(sorted(KINDS)), max_size=12))
 @settings(max_examples=300)
 def test_no_session_is_too_odd(kinds: list[str]) -> None:
     """A session without exercises, or with nothing to name, is read too."""
@@ -185,4 +193,4 @@ def test_the_grammar_takes_all_that_shaping_gives(text: str) -> None:
     """Shaped marks of any message are a sentence of the grammar: nothing falls back to being asked about."""
     marks = read_kinds(read_marks(read_script(text).text), session_index(SESSION))
     shaped = shape_marks(marks, True)
-    parser().parse(" ".join(m.kind.value for m in shaped))
+    parser().parse(" ".join(m.kind for m in shaped))

@@ -3,12 +3,12 @@
 An amount knows how it is joined to what stands before it; which role it plays is decided in `roles`.
 """
 
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum, auto
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
+from bot.notation.quick import quick
 from bot.training.report import Side
 from bot.training.units import Unit
 
@@ -49,7 +49,7 @@ class Counts(Enum):
     M = auto()
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Amount:
     """A number (or body weight, or `same weight`) with all that was said of it; `start`, `end` in the folded text."""
 
@@ -112,7 +112,7 @@ class Amount:
         return self.parts_at[0] if not self.parts and self.parts_at else self.at
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Effort:
     """An effort as repetitions in reserve; `failed` is the repetition that failed, -1 for the last one."""
 
@@ -124,7 +124,7 @@ class Effort:
     """Whether the number is off the scale."""
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Sign:
     """A mark that steers: a side, a stage, a label, a separator, a name."""
 

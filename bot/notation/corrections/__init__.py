@@ -153,11 +153,13 @@ def _is_owned_up(marks: Sequence[Mark], cue: int) -> bool:
 
 def _is_put_behind(marks: Sequence[Mark], cue: int, record: Record) -> bool:
     """`right leg only 8 on set 3 actually`, `drop was at 25 actually`: a stored set named, the cue at the end."""
+    if marks[cue].kind is not Kind.SORRY:
+        return False
     ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
     numbers = [m for m in marks[:cue] if m.kind is Kind.NUM]
     named = next((m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1), record.last_exercise)
     last = record.last(named)
-    if marks[cue].kind is not Kind.SORRY or not ends or not numbers or last is None:
+    if not ends or not numbers or last is None:
         return False
     shaped = shape_marks([m for m in marks[:cue] if m.kind is not Kind.NAME], True)
     labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]

@@ -95,7 +95,7 @@ def _one_before(marks: list[Mark]) -> list[Mark]:
     """`the one before that was 4`: the words of one set, where they say what it was."""
     out = list(marks)
     for place in range(len(marks) - 2):
-        named = text_at(marks, place) in ("one", "the one") and text_at(marks, place + 1) == "before"
+        named = marks[place].text in ("one", "the one") and text_at(marks, place + 1) == "before"
         if named and kind_at(marks, place + 2) in (Kind.WAS, Kind.MEANT):
             out[place] = replace(marks[place], kind=Kind.LASTSET, text="one before")
     return out

@@ -28,6 +28,8 @@ def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
     """`140x11 hold on that was 150. 150x11`: what puts right, told once more as the whole set, is one set."""
     out = list(marks)
     for place in range(len(marks) - 5):
+        if marks[place].kind is not Kind.SORRY:
+            continue
         kinds = [m.kind for m in marks[place : place + 6]]
         once = kinds[:3] == [Kind.SORRY, Kind.WAS, Kind.NUM] and kinds[3] in (Kind.STOP, Kind.COMMA, Kind.LINE)
         again = kinds[4:] == [Kind.NUM, Kind.X] and marks[place + 2].value == marks[place + 4].value
@@ -62,7 +64,7 @@ def _rated_again(marks: list[Mark]) -> list[Mark]:
         at += 1
         if out[-1].kind not in _CUES:
             continue
-        rate = _rate_before(out[:-1])
+        rate = _rate_before(out, len(out) - 1)
         number = at
         while number < len(marks) and (marks[number].kind in (Kind.FILL, Kind.MORE, Kind.COMMA, Kind.WAS)):
             number += 1
@@ -74,9 +76,9 @@ def _rated_again(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-def _rate_before(marks: Sequence[Mark]) -> Mark | None:
-    """The word of the effort whose number is told last."""
-    at = len(marks) - 1
+def _rate_before(marks: Sequence[Mark], place: int) -> Mark | None:
+    """The word of the effort whose number is told last before a place."""
+    at = place - 1
     while at >= 0 and marks[at].kind in (Kind.FILL, Kind.COMMA, Kind.STOP, Kind.SORRY):
         at -= 1
     rated = at > 0 and marks[at].kind is Kind.NUM

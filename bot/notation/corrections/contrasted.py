@@ -85,9 +85,11 @@ def _planned(record: Record, place: int) -> set[Decimal]:
 def _this_at(marks: Sequence[Mark], places: range) -> tuple[int, int] | None:
     """Where `this one`, `this set` starts and ends."""
     for at in places:
-        if text_at(marks, at) in _THIS:
+        if not marks[at].text.startswith("this"):
+            continue
+        if marks[at].text in _THIS:
             return at, at + 1
-        if text_at(marks, at) == "this" and (kind_at(marks, at + 1) is Kind.SET or text_at(marks, at + 1) == "time"):
+        if marks[at].text == "this" and (kind_at(marks, at + 1) is Kind.SET or text_at(marks, at + 1) == "time"):
             return at, at + 2
     return None
 

@@ -72,9 +72,11 @@ def without_misloads(marks: Sequence[Mark]) -> list[Mark]:
         stop = end if any(m.kind in _VALUED for m in behind) else end + len(behind)
         part = marks[start:stop]
         said = {w for m in part for w in m.text.split()}
+        if not said & _LOADING or not said & _WRONGLY:
+            continue
         loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
         plain = not any(m.kind in (*_LINKS, Kind.NOT) or (m.kind is Kind.SORRY and m.text not in _OWNED) for m in part)
-        if said & _LOADING and said & _WRONGLY and plain and numbers[0].value in loads:
+        if plain and numbers[0].value in loads:
             out[start:stop] = [m if m.kind in EDGES else replace(m, kind=Kind.FILL, value=None, parts=()) for m in part]
     return out
 
@@ -121,6 +123,8 @@ def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
     """`L2 R1, lost the line on the second right one`: behind both sides, words on a repetition that tell no number."""
     out = list(marks)
     for place in range(3, len(marks)):
+        if marks[place].kind not in _OF_SIDES:
+            continue
         near = [m.kind for m in marks[max(0, place - 4) : place + 1] if m.kind not in _BETWEEN][-4:]
         told = near[::2] == [Kind.NUM] * 2 or near[1::2] == [Kind.NUM] * 2
         if not told or not set(near) - {Kind.NUM} <= _SIDES or len(set(near)) < len(_SIDE_COUNTS):
@@ -140,6 +144,7 @@ def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
 _BETWEEN = (Kind.COMMA, Kind.SLASH, Kind.AND)
 _SIDE_COUNTS = ("left", "right", "count")
 _SIDES = frozenset((Kind.L, Kind.R, Kind.LEFT, Kind.RIGHT))
+_OF_SIDES = _SIDES | {Kind.NUM, *_BETWEEN}
 _TALKS = (*_SIDES, Kind.WORD, Kind.FILL, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.ORD, Kind.LASTREP, Kind.LASTSET,
           Kind.WITH, Kind.AT, Kind.FOR, Kind.GAP, Kind.DROP)  # fmt: skip
 

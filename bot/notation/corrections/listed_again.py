@@ -15,12 +15,13 @@ _PLAIN = (*_CUES, Kind.NUM, Kind.FILL, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.WO
 
 def tells_list_again(piece: Sequence[Mark], record: Record) -> bool:
     """Whether a piece opens with a word that corrects and lists bare numbers, as many as the sets told or more."""
+    if next((m.kind for m in piece if m.kind is not Kind.FILL), None) not in _CUES:
+        return False
     numbers = [m for m in piece if m.kind is Kind.NUM]
-    opens = next((m.kind for m in piece if m.kind is not Kind.FILL), None) in _CUES
     keys = _told(record)
     plain = all(m.kind in _PLAIN for m in piece) and all(m.value is not None for m in numbers)
     enough = len(numbers) > 2 or not any(m.kind is Kind.NO for m in piece)
-    return opens and plain and enough and 1 < len(keys) <= len(numbers)
+    return plain and enough and 1 < len(keys) <= len(numbers)
 
 
 def list_again(piece: Sequence[Mark], record: Record) -> list[Mark]:

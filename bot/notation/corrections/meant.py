@@ -90,12 +90,14 @@ def _both_sides(marks: Sequence[Mark]) -> tuple[tuple[Side, int, Span], ...]:
 
 def _loaded(amount: Amount, shaped: Sequence[Mark]) -> Amount:
     """The number of `was with 10`, `were at 10` as a load."""
+    if amount.counts is not Counts.UNSAID:
+        return amount
     behind = any(
         m.kind in (Kind.WAS, Kind.MEANT) and m.text.split()[-1] in ("with", "at") and after.start == amount.start
         for m, after in pairwise(shaped)
         if m.text
     )
-    return replace(amount, counts=Counts.LOAD) if behind and amount.counts is Counts.UNSAID else amount
+    return replace(amount, counts=Counts.LOAD) if behind else amount
 
 
 def _atoms(marks: Sequence[Mark], *, keep_sides: bool = False) -> tuple[Atom, ...]:

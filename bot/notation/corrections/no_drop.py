@@ -24,7 +24,9 @@ _NEVER = frozenset(
 _PASSED = (Kind.FILL, Kind.COMMA, Kind.WAS, Kind.AT, Kind.WITH, Kind.OTHERTIME, Kind.DONE, Kind.SORRY, Kind.LASTSET,
            Kind.LASTREP, Kind.SET, Kind.NAME, Kind.DASH, Kind.FOR, Kind.AND, Kind.X, Kind.NUM, Kind.WORD,
            *_TAKING, *_STAGES)  # fmt: skip
-_FORGOTTEN = frozenset(words("forgot forgotten forget missed missing left didnt add mention"))
+_FORGOTTEN = frozenset(words("forgot forgotten forget missed missing add mention"))
+_TELLING = frozenset(words("add mention log report send write say put tell note"))
+"""With `left` or `didnt` these are of what was not told; `left the drop out` is of what was not done."""
 _FAR = 12
 """Marks between the words of a drop and its numbers."""
 
@@ -52,7 +54,8 @@ def _plain(sentence: list[Mark], request: Request) -> list[Mark]:
     stored = [p for p in rows if p.stage is stage]
     said = {w for m in sentence for w in m.text.split()}
     if not stored:
-        forgot = {w for m in sentence[: at + 1] for w in m.text.split()} & _FORGOTTEN
+        before = {w for m in sentence[: at + 1] for w in m.text.split()}
+        forgot = bool(before & _FORGOTTEN) or bool(before & {"left", "didnt"} and before & _TELLING)
         return _added(sentence, at) if forgot and rows else sentence
     number = stored[-1].set or 0
     taken = said & _NEVER or any(m.kind in _TAKING for m in sentence)

@@ -140,7 +140,14 @@ def _plain(clause: list[Mark], request: Request, *, goes_on: bool = False) -> li
         return None
     helped = counts is False and _helped(staged)
     value = _told_plainly(new, old, counts=counts, helped=helped)
-    return _put(said, chosen, value, drops=stage is Stage.DROP)
+    put = _put(said, chosen, value, drops=stage is Stage.DROP)
+    return [*_edge(clause[0], put), *put, *_edge(clause[-1], put)]
+
+
+def _edge(mark: Mark, put: Sequence[Mark]) -> list[Mark]:
+    """The first or the last word of the clause as one that says nothing: the evidence holds the whole of it."""
+    kept = any(m.start <= mark.start and mark.end <= m.end for m in put)
+    return [] if kept else [replace(mark, kind=Kind.FILL, text="that", value=None, parts=(), names=())]
 
 
 def _is_told(said: _Said, exercise: str, request: Request) -> bool:

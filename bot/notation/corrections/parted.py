@@ -65,10 +65,11 @@ def _counted_at(marks: Sequence[Mark], at: int) -> bool:
 
 def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """Whether a stored set is corrected on the left, and a whole one is told on the right."""
-    told = [i for i, m in enumerate(left) if m.kind is Kind.NUM and not (i and left[i - 1].kind is Kind.SET)]
-    named = any(m.kind in _NAMING for m in left)
-    if not told or any(m.kind is Kind.X or m.kind in _RATES for m in left) or not any(m.kind in _CUES for m in left):
+    if not any(m.kind in _CUES for m in left) or any(m.kind is Kind.X or m.kind in _RATES for m in left):
         return False
+    if not any(m.kind is Kind.NUM and not (i and left[i - 1].kind is Kind.SET) for i, m in enumerate(left)):
+        return False
+    named = any(m.kind in _NAMING for m in left)
     at = 0
     now = False
     while at < len(right) and not (_entry_at(right, at) or _listed_at(right, at) or (now and _counted_at(right, at))):
@@ -88,10 +89,10 @@ def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
 
 def _is_corrected(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """Whether a whole set is told on the left, and on the right a set that is named is corrected."""
-    if not any(_entry_at(left, i) for i in range(len(left))) or any(m.kind in _CUES for m in left):
-        return False
     cue = next((i for i, m in enumerate(right) if m.kind in _CUES and any(n.kind in _NAMING for n in right[:i])), None)
-    if cue is None or any(m.kind is Kind.X for m in right):
+    if cue is None or any(m.kind is Kind.X for m in right) or any(m.kind in _CUES for m in left):
+        return False
+    if not any(_entry_at(left, i) for i in range(len(left))):
         return False
     aims = [m for i, m in enumerate(right[:cue]) if not (i and right[i - 1].kind is Kind.SET and m.kind is Kind.NUM)]
     plain = all(m.kind in _AIMS or set(m.text.split()) <= _LATE for m in aims)
@@ -106,12 +107,13 @@ def _puts_right(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
 
 def _is_of_side(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     """`45x8 each, no wait right was 7`: one side of a set that is told of both on the left."""
-    both = any(m.kind is Kind.EACH or m.text == "both sides" for m in left)
+    if not any(m.kind is Kind.EACH or m.text == "both sides" for m in left):
+        return False
     said = [m for m in right[:_REACH] if m.kind not in (Kind.FILL, Kind.SORRY, Kind.NO, Kind.NOT, Kind.COMMA)]
     kinds = [m.kind for m in said]
     ends = len(said) == len(_SIDE_WAS) or kinds[len(_SIDE_WAS) : len(_SIDE_WAS) + 1] == [Kind.REPS]
     sided = kinds[:1] in ([Kind.LEFT], [Kind.RIGHT]) and kinds[1 : len(_SIDE_WAS)] == list(_SIDE_WAS[1:])
-    return both and sided and ends and any(m.kind is Kind.NUM for m in left)
+    return sided and ends and any(m.kind is Kind.NUM for m in left)
 
 
 _SIDE_WAS = (Kind.LEFT, Kind.WAS, Kind.NUM)

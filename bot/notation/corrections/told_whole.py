@@ -30,8 +30,10 @@ def sets_anew(draft: Draft, piece: Sequence[Mark]) -> list[Mark] | None:
     """The marks of the sets told anew, those told before taken out; `None` where the piece tells no such sets."""
     start = next((i for i, m in enumerate(piece) if not _leads(m)), len(piece))
     rest = list(piece[start:])
+    if not any(m.kind in _CUES for m in piece[:start]) or any(m.kind in _OF_ONE for m in rest):
+        return None
     before = _told_last(draft)
-    if not any(m.kind in _CUES for m in piece[:start]) or any(m.kind in _OF_ONE for m in rest) or not before:
+    if not before:
         return None
     place = draft.record.place_of(before[0].row.exercise)
     if place is None or any(m.kind is Kind.NAME and m.names != (place,) for m in rest):

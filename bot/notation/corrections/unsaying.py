@@ -20,6 +20,8 @@ def with_uncounted(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         named = place > 0 and marks[place - 1].kind in _LASTS and mark.text.split()[-1:] != []
+        if not named and mark.text not in _UNCOUNTED:
+            continue
         said = " ".join((mark.text, text_at(marks, place + 1))).split()
         counts = named and bool(said) and said[0] in _DENIES and said[1:2] == ["count"]
         if (counts or mark.text in _UNCOUNTED) and not _tells_number(marks, place):

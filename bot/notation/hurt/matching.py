@@ -12,9 +12,10 @@ from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spelling import Readings
 from bot.notation.hurt.tokens import Gap, Kind, Token
 from bot.notation.hurt.variants import CANON
+from bot.notation.quick import quick
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Mark:
     """A phrase found: tokens `first` up to, not with, `end`, and what it means."""
 
@@ -95,7 +96,7 @@ _BY_FIRST = _by_first()
 _NO_PATTERNS = _Opening()
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class _Typed:
     """A token as the finder sees it."""
 
@@ -111,7 +112,7 @@ class _Typed:
         return not words.isdisjoint(self.sure) or not words.isdisjoint(self.doubtful)
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class _Match:
     end: int
     doubts: int

@@ -145,16 +145,9 @@ def _happened(scene: Passage, mark: Mark) -> bool:
     return bool(told or scene.words(mark.first - 2, mark.first) & _ONE)
 
 
-def _is_year(scene: Passage, index: int) -> bool:
-    """`slipped a disc in 2018`: a year behind `in`."""
-    token = scene.tokens[index]
-    year = token.word.isdigit() and len(token.word) == 4 and token.word.startswith(("19", "200", "201"))
-    return token.kind is Kind.NUMBER and year and scene.word(index - 1) == "in"
-
-
 def long_ago(scene: Passage, mark: Mark) -> bool:
     """History and nothing of today: `hurt my back years ago`."""
-    years = any(_is_year(scene, i) for i in range(1, len(scene.tokens)) if scene.same_sentence(i, mark.first))
+    years = any(scene.same_sentence(i, mark.first) for i in scene.years)
     if not years and not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
         return False
     still = scene.sentence_words(mark.first) & _STILL

@@ -32,8 +32,16 @@ class Passage(Scene):
         """The tokens of hurts and places."""
         self.begins = frozenset(s.first for s in self.spots if s.place.name != "side")
         """The tokens where a place begins."""
+        self.years = tuple(i for i in range(1, len(self.tokens)) if self._is_year(i))
+        """The tokens that are years behind an `in`: `slipped a disc in 2018`."""
         self.lasts_weeks = any(t.kind is Kind.TIME and ("week" in t.word or "month" in t.word) for t in tokens)
         """Whether a time of weeks or months is said: no soreness of training lasts so long."""
+
+    def _is_year(self, index: int) -> bool:
+        token = self.tokens[index]
+        if token.kind is not Kind.NUMBER or self.word(index - 1) != "in":
+            return False
+        return token.word.isdigit() and len(token.word) == 4 and token.word.startswith(("19", "200", "201"))
 
 
 @dataclass(frozen=True, slots=True)

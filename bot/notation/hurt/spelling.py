@@ -8,7 +8,6 @@ stand but for it (`doubtful`).
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 
 from rapidfuzz.distance import OSA
@@ -16,6 +15,7 @@ from rapidfuzz.distance import OSA
 from bot.notation.abbreviations import ABBREVIATIONS
 from bot.notation.hurt.everyday import EVERYDAY
 from bot.notation.hurt.rows import word_set
+from bot.notation.quick import quick
 
 LONG = 8
 """Letters from which two slips are forgiven."""
@@ -25,7 +25,7 @@ LONGEST = 24
 """Letters beyond which a word is taken as typed."""
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Readings:
     """What a word may stand for: `sure` as typed or by an evident slip, `doubtful` only beside an urgent sign."""
 

@@ -3,46 +3,57 @@
 Case, spacing, digit script, zero-width characters, accents and emoji are
 folded away here, so nothing behind this module can depend on them.
 
->>> [(t.word, t.kind.name) for t in read_tokens("Knee's at 4/10, 60x5")]
+>>> [(t.word, str(t.kind)) for t in read_tokens("Knee's at 4/10, 60x5")]
 [('knee', 'WORD'), ("'s", 'WORD'), ('at', 'WORD'), ('4/10', 'SCORE'), ('60x5', 'SET')]
 """
 
+from __future__ import annotations
+
 import re
 import unicodedata
-from dataclasses import dataclass
-from enum import Enum
+from typing import ClassVar
 
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.variants import CANON, NEGATED, UNABLE
+from bot.notation.named import Named
+from bot.notation.quick import quick
 
 
-class Kind(Enum):
+class Kind(Named):
     """What a token is, by its shape alone."""
 
-    WORD = "word"
-    NUMBER = "number"
+    __slots__ = ()
+
+    WORD: ClassVar[Kind]
+    NUMBER: ClassVar[Kind]
     """A bare number: a score, a load, repetitions."""
-    SCORE = "score"
+    SCORE: ClassVar[Kind]
     """`4/10` and its like."""
-    SET = "set"
+    SET: ClassVar[Kind]
     """A piece of a set report, which is never a pain score: `60x5`, `8 reps`, `rpe 8`, `@8`, `set 2`."""
-    TIME = "time"
+    TIME: ClassVar[Kind]
     """A number with a unit of time: `10 min`."""
 
 
-class Gap(Enum):
+class Gap(Named):
     """What stands between a token and the one before it."""
 
-    NONE = 0
-    SOFT = 1
+    __slots__ = ()
+
+    NONE: ClassVar[Gap]
+    SOFT: ClassVar[Gap]
     """A comma, a dash, a bracket."""
-    HARD = 2
+    HARD: ClassVar[Gap]
     """A full stop, a new line."""
 
 
-@dataclass(frozen=True, slots=True)
+Kind.fill()
+Gap.fill()
+
+
+@quick
 class Token:
     """One token: `word` is folded, `start` and `end` are characters of the raw text."""
 
@@ -81,6 +92,8 @@ _SCANNER = re.compile(
     """,
     re.VERBOSE,
 )
+_KINDS = {kind.lower(): kind for kind in (Kind.WORD, Kind.NUMBER, Kind.SCORE, Kind.SET, Kind.TIME)}
+"""By the group of the scanner."""
 _AS_NEW = {"whole": "100%", "first": "perfect"}
 """What numbers that praise are read as: `feels A1 today`, `isn't 100`."""
 _APOSTROPHES = str.maketrans(dict.fromkeys("’‘`´ʼ′", "'"))
@@ -104,7 +117,7 @@ def read_tokens(text: str) -> tuple[Token, ...]:
             gap = Gap.NONE
             continue
         for word, start, end in _parts(match.group(), match.start(), match.end()):
-            out.append(Token(word, places[start], places[end - 1] + 1, gap, Kind(kind)))
+            out.append(Token(word, places[start], places[end - 1] + 1, gap, _KINDS[kind]))
             gap = Gap.NONE
     return _unable(_little(_timed(out)))
 

@@ -30,7 +30,7 @@ def with_plain_titles(lines: Sequence[Line]) -> list[Line]:
 
 def _code_end(marks: Sequence[Mark]) -> int:
     """Where the code of a week and day ends before the rest of its line: `W1D2 hack squat`, `wk2 d1: bench`."""
-    said = [m.text if m.kind is Kind.WORD else m.kind.value for m in marks[: len(_CODE)]]
+    said = [m.text if m.kind is Kind.WORD else m.kind for m in marks[: len(_CODE)]]
     coded = len(said) == len(_CODE) and said[0] in _WEEK and said[2] in _DAY and said[1] == said[3] == Kind.NUM
     end = len(_CODE) + (len(marks) > len(_CODE) and marks[len(_CODE)].kind in (Kind.COLON, Kind.DASH, Kind.STOP))
     return end if coded and len(marks) > end and marks[end].kind is Kind.WORD else 0
@@ -74,7 +74,7 @@ def _prescribed(marks: Sequence[Mark]) -> int:
         return 0
     told = [m for m in marks[start:] if m.kind not in (Kind.CLOSE, Kind.COLON, Kind.FILL)]
     bracketed = marks[start - 1].kind is Kind.OPEN
-    words = [m.kind.value if m.kind is Kind.NUM else m.text for m in told]
+    words = [m.kind if m.kind is Kind.NUM else m.text for m in told]
     sets = len(words) == _FEWEST and words[1] in _SETS
     by = words[:3] in (["NUM", "x", "NUM"], ["NUM", "*", "NUM"]) and bracketed
     ranged = words in (["NUM", "x", "NUM", "-", "NUM"], ["NUM", "*", "NUM", "-", "NUM"])

@@ -56,16 +56,14 @@ def over(marks: Sequence[Mark]) -> set[int]:
             out |= set(range(place, rest))
         if mark.kind is Kind.CLOCK and _is_of_event(marks, place):
             out.add(place)
-        at = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
         if mark.kind is Kind.NOT and _is_of_time(marks, place):
             out |= set(range(*part_of(marks, place)))
-        if (
-            mark.kind is Kind.WARMUP
-            and kind_at(marks, place - 1) is Kind.MINUTES
-            and kind_at(marks, place - 2) is Kind.NUM
-        ):
+        if mark.kind is not Kind.WARMUP:
+            continue
+        at = place + 1 + (kind_at(marks, place + 1) is Kind.FOR)
+        if kind_at(marks, place - 1) is Kind.MINUTES and kind_at(marks, place - 2) is Kind.NUM:
             out |= {place - 2, place - 1, place}
-        if mark.kind is Kind.WARMUP and kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) is Kind.MINUTES:
+        if kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) is Kind.MINUTES:
             out |= set(range(place, at + 2))
     return out
 

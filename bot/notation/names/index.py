@@ -149,10 +149,12 @@ def _around_and(text: str) -> list[tuple[str, str]]:
     return [(said[i - 1], said[i + 1]) for i in range(1, len(said) - 1) if said[i] == "and"]
 
 
+_SYNONYMS = tuple((frozenset(_split_name(one)), frozenset(_split_name(two))) for one, two in SYNONYMS)
+
+
 def _synonyms(form: frozenset[str]) -> list[tuple[frozenset[str], frozenset[str]]]:
     found: list[tuple[frozenset[str], frozenset[str]]] = []
-    for one, two in SYNONYMS:
-        first, second = frozenset(_split_name(one)), frozenset(_split_name(two))
+    for first, second in _SYNONYMS:
         for a, b in ((first, second), (second, first)):
             if a <= form and not b <= form:
                 found.append(((form - a) | b, b))

@@ -1,7 +1,6 @@
 """The words of the trade in what was said: known, short for others, or misspelt."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 from rapidfuzz.distance import OSA
@@ -9,6 +8,7 @@ from rapidfuzz.distance import OSA
 from bot.notation.abbreviations import ABBREVIATIONS, EVERYDAY, HEADS, QUALIFIERS, singular, vocabulary
 from bot.notation.lexicon import fillers, lexicon_words
 from bot.notation.names.index import JOINED, Index, expanded
+from bot.notation.quick import quick
 from bot.notation.wordlist import words
 
 TELLING = QUALIFIERS - frozenset(
@@ -37,7 +37,7 @@ _REAL = frozenset(
 _SHORT = frozenset(("row", "dip", "fly"))
 
 
-@dataclass(frozen=True, slots=True)
+@quick
 class Word:
     """A said word, plain, over the raw words `first` to `last`; what it may stand for, and how well it is known."""
 

@@ -94,8 +94,8 @@ def _counted(marks: list[Mark]) -> list[Mark]:
         planned = kind_at(marks, at) is Kind.PLANNED and (_opens(marks, place) or is_lighter(mark))
         if planned and mark.kind is Kind.EACH and mark.text == "both":
             mark = replace(mark, kind=Kind.NUM, value=Decimal(2), parts=())
-        told = any(m.kind is Kind.NUM for m in marks[:place])
-        if planned and (mark.kind is Kind.THEREST or (is_lighter(mark) and told)):
+        lighter = planned and is_lighter(mark) and any(m.kind is Kind.NUM for m in marks[:place])
+        if planned and (mark.kind is Kind.THEREST or lighter):
             mark = replace(mark, kind=Kind.ALL)
         out.append(mark)
         few = mark.kind is Kind.NUM and mark.value is not None and 1 < mark.value <= FEW_SETS

@@ -49,6 +49,9 @@ def _uncounted(marks: list[Mark]) -> list[Mark]:
     `35x9 and again to 25x7`."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.NUM, Kind.TIMES, Kind.TO):
+            out.append(mark)
+            continue
         entry = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (
             Kind.X,
             Kind.FOR,
@@ -110,7 +113,9 @@ _DOUBLED = frozenset(["double drop", "double drops", "double dropped", "double d
 def _of_several(marks: list[Mark]) -> list[Mark]:
     """`180 for 11 and 90 for 10 on the drops`: each set of the part before, but the first of more than two."""
     for place, mark in enumerate(marks):
-        plural = mark.kind in (Kind.DROP, Kind.DROPPED) and bool(set(mark.text.split()) & _PLURAL)
+        if mark.kind not in (Kind.DROP, Kind.DROPPED):
+            continue
+        plural = bool(set(mark.text.split()) & _PLURAL)
         plural = plural or (mark.kind is Kind.DROPPED and kind_at(marks, place + 1) is Kind.SETS)
         end = place + 1 + (kind_at(marks, place + 1) is Kind.SETS)
         if not plural or kind_at(marks, end) not in (None, Kind.COMMA, *_ENDS):
@@ -141,12 +146,14 @@ def _of_several(marks: list[Mark]) -> list[Mark]:
 def _loaded_behind(marks: list[Mark]) -> list[Mark]:
     """`12, and 10 more on the drop with 25`: the drop's own load, told behind it."""
     for place in range(1, len(marks) - 2):
+        if marks[place].kind is not Kind.DROPPED:
+            continue
         count = place - 1 - (kind_at(marks, place - 1) in (Kind.REPS, Kind.MORE))
         counted = kind_at(marks, count) is Kind.NUM and kind_at(marks, count - 1) not in (Kind.X, Kind.FOR, Kind.AT)
         loaded = kind_at(marks, place + 1) in (Kind.WITH, Kind.AT) and kind_at(marks, place + 2) is Kind.NUM
         end = place + 3 + (kind_at(marks, place + 3) in (Kind.KG, Kind.LB, Kind.S))
         ends = kind_at(marks, end) in (None, Kind.COMMA, Kind.CLOSE, *_ENDS)
-        if marks[place].kind is Kind.DROPPED and counted and loaded and ends:
+        if counted and loaded and ends:
             first = count - (kind_at(marks, count - 1) in (Kind.AND, Kind.THEN))
             drop = replace(marks[place], kind=Kind.DROP, text="drop")
             times = replace(marks[place + 1], kind=Kind.X, text="x")
@@ -159,7 +166,8 @@ _PLURAL = frozenset(["drops", "dropsets", "sets"])
 
 def _is_said_again(marks: Sequence[Mark], at: int) -> bool:
     """The last word of `60x13 straight into a 40x9 drop`, whose numbers are told to be a drop before them."""
-    ends = marks[at].kind is Kind.DROP and kind_at(marks, at + 1) in (None, Kind.STOP, Kind.LINE, Kind.COMMA)
+    if marks[at].kind is not Kind.DROP or kind_at(marks, at + 1) not in (None, Kind.STOP, Kind.LINE, Kind.COMMA):
+        return False
     entry = [kind_at(marks, at - n) for n in (3, 2, 1)] in (
         [Kind.NUM, Kind.X, Kind.NUM],
         [Kind.NUM, Kind.FOR, Kind.NUM],
@@ -167,7 +175,7 @@ def _is_said_again(marks: Sequence[Mark], at: int) -> bool:
     led = at - 4
     while kind_at(marks, led) is Kind.FILL:
         led -= 1
-    return ends and entry and kind_at(marks, led) is Kind.DROP
+    return entry and kind_at(marks, led) is Kind.DROP
 
 
 def _forgotten(marks: Sequence[Mark], at: int) -> int:

@@ -21,7 +21,7 @@ def did_not_come(marks: list[Mark]) -> list[Mark]:
     """`the fifth rep not come up`, `the tenth did not go`: failed the fifth, the tenth."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        failed = kind_at(marks, place - 1) is Kind.FAILED
+        failed = mark.kind is Kind.ORD and kind_at(marks, place - 1) is Kind.FAILED
         if mark.kind is not Kind.ORD or failed or mark.value is None or mark.value < EARLIEST_FAILED:
             continue
         said = [w for m in marks[place + 1 : place + 6] for w in m.text.split()][:6]

@@ -51,6 +51,8 @@ def _one_set(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     counted = next((i for i, m in enumerate(marks) if m.kind is Kind.SETS), len(marks))
     for place in range(len(marks) - 2):
+        if marks[place].kind not in (Kind.NUM, Kind.FILL):
+            continue
         if place > counted:
             one_of = text_at(marks, place) == "one" and text_at(marks, place + 1) in ("of", "with", "at")
             one = kind_at(marks, place) is Kind.NUM and marks[place].value == 1
@@ -122,10 +124,9 @@ def _turns(marks: list[Mark]) -> list[Mark]:
         other = is_name and bool(mark.names) and not set(named) & set(mark.names)
         turn = mark.text in _TURNS and not other
         linked = kind_at(out, place + 1) in (Kind.AT, Kind.WITH, Kind.X) and kind_at(out, place + 2) is Kind.NUM
-        entry = kind_at(out, place - 2) in (Kind.COMMA, Kind.FOR, None) and any(
-            m.kind is Kind.NUM for m in out[: place - 1]
-        )
-        behind = entry and mark.text in _TURNS and kind_at(out, place + 1) in _ENDS and not other
+        entry = turn and kind_at(out, place - 2) in (Kind.COMMA, Kind.FOR, None)
+        entry = entry and any(m.kind is Kind.NUM for m in out[: place - 1])
+        behind = entry and kind_at(out, place + 1) in _ENDS
         if turn and ((of and numbered) or (linked and not is_name)):
             out[place] = counted_sets(mark)
         elif turn and behind:
@@ -140,10 +141,13 @@ def _thrice(marks: list[Mark]) -> list[Mark]:
     """`20x10 thrice`: three of what was told before it; `thrice 50x12`: of what follows."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        if mark.text != "thrice":
+            out.append(mark)
+            continue
         three = replace(mark, kind=Kind.NUM, value=Decimal(3), text="three")
         told = any(m.kind is Kind.NUM for m in out)
         heads = kind_at(marks, past_fill(marks, place + 1)) in (Kind.NUM, Kind.COMMA, Kind.COLON)
-        if mark.text == "thrice" and (told or heads):
+        if told or heads:
             out += [three, counted_sets(mark, "of them" if told else "sets")]
         else:
             out.append(mark)
@@ -232,14 +236,22 @@ def _each_of(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
+        if mark.kind not in (Kind.EACH, Kind.ALL, Kind.NUM):
+            out.append(mark)
+            at += 1
+            continue
         each = (mark.kind is Kind.EACH and mark.text == "each") or mark.kind is Kind.ALL
         end = at + 1
         while each and text_at(marks, end) in _THOSE:
             end += 1
         count = _is_few(marks, end, FEW_SETS) and marks[end].text != "one"
         led = bool(out) and out[-1].kind is Kind.AT and out[-1].text == "on"
-        told = any(m.kind is Kind.NUM for m in out)
-        if each and told and end > at + 1 and kind_at(marks, end + count) in (*_ENDS, Kind.SETS):
+        if (
+            each
+            and end > at + 1
+            and any(m.kind is Kind.NUM for m in out)
+            and kind_at(marks, end + count) in (*_ENDS, Kind.SETS)
+        ):
             out = out[:-1] if led else out
             out.append(replace(mark, kind=Kind.ALL, text="every set", end=marks[end - 1 + count].end))
             at = end + count + (kind_at(marks, end + count) is Kind.SETS)

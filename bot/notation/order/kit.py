@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, past
 from bot.notation.tokens import Mark
@@ -34,7 +34,7 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
 def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
     """The `the bar` of `60x8 the bar felt light`: its load is told."""
     bar = marks[place].kind is Kind.PLATES and marks[place].text.split()[-1] in BARS
-    if bar and place + 1 < len(marks) and marks[place + 1].text.split()[0] in _OF_BAR:
+    if bar and _OF_BAR.intersection(text_at(marks, place + 1).split()[:1]):
         return True
     if not bar or kind_at(marks, place - 1) is not Kind.NUM:
         return False

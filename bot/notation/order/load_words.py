@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past
 from bot.notation.tokens import Mark
 
 _UNITS = (Kind.KG, Kind.LB)
@@ -66,8 +67,9 @@ def _belted(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     paired = False
     for place, mark in enumerate(marks):
-        paired = paired and mark.kind not in (*EDGES, Kind.NAME)
-        paired = paired or [kind_at(marks, place + n) for n in (-2, -1, 0)] == [Kind.NUM, Kind.X, Kind.NUM]
+        paired = paired and mark.kind is not Kind.NAME and mark.kind not in EDGES
+        ends = mark.kind is Kind.NUM and kind_at(marks, place - 1) is Kind.X
+        paired = paired or (ends and kind_at(marks, place - 2) is Kind.NUM)
         worn = paired and mark.kind is Kind.ADDED and mark.text.endswith("belt")
         out.append(replace(mark, kind=Kind.FILL) if worn else mark)
     return out
@@ -84,12 +86,10 @@ def _helped(marks: list[Mark]) -> list[Mark]:
         leads = leads or (mark.kind is Kind.ASSIST and kind_at(marks, place - 1) not in (Kind.NUM, *_UNITS))
         out.append(mark)
         helped = None if mark.kind in (Kind.STOP, Kind.LINE, Kind.NAME) else helped
-        at = place + 1
-        while kind_at(marks, at) in (Kind.FILL, Kind.COMMA):
-            at += 1
-        loaded = helped is not None and mark.kind is Kind.NUM and kind_at(marks, place - 1) is Kind.WITH
-        if loaded and helped is not None and at > place + 1 and kind_at(marks, at) is Kind.NUM:
-            out.append(replace(helped, start=mark.end, end=mark.end))
+        if helped is not None and mark.kind is Kind.NUM and kind_at(marks, place - 1) is Kind.WITH:
+            at = past(marks, place + 1, Kind.FILL, Kind.COMMA)
+            if at > place + 1 and kind_at(marks, at) is Kind.NUM:
+                out.append(replace(helped, start=mark.end, end=mark.end))
         helped = mark if mark.kind is Kind.ASSIST else helped
     return out
 

@@ -13,11 +13,18 @@ from bot.notation.wordlist import words
 _REPEATS = ("and again", "once more", "again")
 _BELLS = frozenset(words("db dbs dumbbell dumbbells dumbell dumbells kb kbs kettlebell kettlebells bells"))
 _LITTLE = frozenset(words("little bit some slight tiny"))
+_SEVERAL = frozenset((
+    Kind.SAME, Kind.AGAIN, Kind.THEN, Kind.SLASH, Kind.DASH, Kind.TIMES, Kind.NUM, Kind.HAND, Kind.LASTREP, Kind.MORE,
+    Kind.AT, Kind.WORD, Kind.TO, Kind.DROP, Kind.PLATES, Kind.NAME, Kind.WEAK, Kind.ASSIST, Kind.WITH, Kind.BODY,
+))  # fmt: skip
+"""Kinds that mean several things."""
 
 
 def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
     """A mark with the meaning that those beside it give it."""
     mark = marks[place]
+    if mark.kind not in _SEVERAL:
+        return mark
     after = kind_at(marks, place + 1)
     numbered = after is Kind.NUM
     if mark.kind in (Kind.SAME, Kind.AGAIN) and mark.text in _REPEATS and numbered:
@@ -95,9 +102,9 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.HAND, names=())
     if mark.kind is Kind.ASSIST and _is_helped(marks, place):
         return replace(mark, kind=Kind.GAP)
-    helped = next((i for i in range(place + 1, min(place + 5, len(marks))) if marks[i].kind is Kind.ASSIST), None)
-    if mark.kind is Kind.WITH and helped is not None and _is_helped(marks, helped):
-        return replace(mark, kind=Kind.GAP)
+    if mark.kind is Kind.WITH:
+        helped = next((i for i in range(place + 1, min(place + 5, len(marks))) if marks[i].kind is Kind.ASSIST), None)
+        return replace(mark, kind=Kind.GAP) if helped is not None and _is_helped(marks, helped) else mark
     return mark
 
 

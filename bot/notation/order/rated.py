@@ -37,11 +37,11 @@ def _both_apart(marks: list[Mark]) -> list[Mark]:
     """`60x8, 62.5x7 both rpe 9`: behind two whole sets `both` is of their efforts, and makes none of the last twice."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        rated = past(marks, place + 1, Kind.AT, Kind.FILL)
-        entries = sum(m.kind is Kind.X for m in marks[:place]) == _HEAVY and kind_at(marks, place - 2) is Kind.X
-        effort = kind_at(marks, rated) in _WORDS or text_at(marks, rated - 1) == "@"
-        if mark.text == "both" and mark.kind is Kind.EACH and entries and effort:
-            out.append(replace(mark, kind=Kind.COMMA, text=",", end=mark.start))
+        if mark.text == "both" and mark.kind is Kind.EACH:
+            rated = past(marks, place + 1, Kind.AT, Kind.FILL)
+            entries = sum(m.kind is Kind.X for m in marks[:place]) == _HEAVY and kind_at(marks, place - 2) is Kind.X
+            if entries and (kind_at(marks, rated) in _WORDS or text_at(marks, rated - 1) == "@"):
+                out.append(replace(mark, kind=Kind.COMMA, text=",", end=mark.start))
         out.append(mark)
     return out
 

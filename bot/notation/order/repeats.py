@@ -33,8 +33,12 @@ def repeats(marks: list[Mark]) -> list[Mark]:
 def as_back_then(marks: Sequence[Mark]) -> list[Mark]:
     """`100x10, same as last week`, `same number as in week 1`: behind a whole set, how it compares, and no set more."""
     out = list(marks)
+    whole: int | None = None
     for place, mark in enumerate(marks):
-        if mark.kind not in _SAMES or not any([m.kind for m in marks[i : i + 3]] in _WHOLE for i in range(place)):
+        if mark.kind not in _SAMES:
+            continue
+        whole = _first_whole(marks) if whole is None else whole
+        if whole >= place:
             continue
         end = part_of(marks, place)[1]
         rest = marks[place + 1 : end]
@@ -47,11 +51,18 @@ def as_back_then(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+def _first_whole(marks: Sequence[Mark]) -> int:
+    """Where the first whole set starts."""
+    links = (i for i in range(1, len(marks)) if marks[i].kind in (Kind.X, Kind.FOR))
+    return next((i - 1 for i in links if [m.kind for m in marks[i - 1 : i + 2]] in _WHOLE), len(marks))
+
+
 def _alike(marks: list[Mark]) -> list[Mark]:
     """`10, both legs the same`, `60x8, same every set`: of sets that are told, not one more."""
     out = list(marks)
+    first = next((i for i, m in enumerate(marks) if m.kind is Kind.NUM), len(marks))
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.SAME or not any(m.kind is Kind.NUM for m in marks[:place]):
+        if mark.kind is not Kind.SAME or first >= place:
             continue
         start, end = part_of(marks, place)
         part = [m for m in marks[start:end] if m.kind not in (Kind.FILL, Kind.WAS)]

@@ -156,10 +156,10 @@ def work_sets(marks: list[Mark]) -> list[Mark]:
     for place, said in enumerate(marks):
         mark = replace(said, kind=Kind.FILL) if _is_load_across(marks, place) else said
         before = out[-1] if out else None
-        numbered = kind_at(marks, place + 1) in (Kind.NUM, Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON, Kind.FILL)
         told = mark.kind is Kind.WORKSET or (mark.kind is Kind.SETS and bool({"back", "down"} & set(mark.text.split())))
         told = told or mark.text.startswith("backoff")
-        if not told or before is None or not numbered:
+        numbered = told and kind_at(marks, place + 1) in _BEFORE_NUMBERS
+        if before is None or not numbered:
             out.append(mark)
             continue
         word = "".join(before.text.split()[-1:])
@@ -172,13 +172,18 @@ def work_sets(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_BEFORE_NUMBERS = (Kind.NUM, Kind.AT, Kind.WITH, Kind.WAS, Kind.COLON, Kind.FILL)
+
+
 def _is_load_across(marks: Sequence[Mark], place: int) -> bool:
     """The `sets` of `270 sets across, all tens`: too many to be so many sets, so their load."""
+    if marks[place].text != "sets":
+        return False
     number = place - 1 - (kind_at(marks, place - 1) in (Kind.FOR, Kind.KG, Kind.LB))
     number -= kind_at(marks, number) in (Kind.KG, Kind.LB)
     loaded = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > MOST_SETS
     across = kind_at(marks, place + 1) is Kind.ALL and "across" in marks[place + 1].text.split()
-    return marks[place].text == "sets" and loaded and across
+    return loaded and across
 
 
 def the_others(marks: list[Mark]) -> list[Mark]:
@@ -195,11 +200,14 @@ def the_others(marks: list[Mark]) -> list[Mark]:
         if count is not None and kind_at(marks, place + 1) is Kind.TIMES and kind_at(marks, place - 1) in _COUNTED:
             out.append(replace(mark, kind=Kind.NUM, value=Decimal(count), text=str(count)))
             continue
+        if mark.kind is not Kind.THEREST or skips:
+            out.append(mark)
+            continue
         at = place + 1
         while kind_at(marks, at) in (Kind.WAS, Kind.FILL, Kind.AT, Kind.WITH, Kind.SETS, Kind.ALL, Kind.COLON):
             at += 1
         timed = mark.text == "rest" and kind_at(marks, at + 1) in (Kind.S, Kind.SECONDS, Kind.MINUTES)
-        if mark.kind is not Kind.THEREST or skips or timed or kind_at(marks, at) is not Kind.NUM:
+        if timed or kind_at(marks, at) is not Kind.NUM:
             out.append(mark)
             continue
         if count is None:

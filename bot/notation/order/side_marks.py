@@ -110,11 +110,18 @@ def _unsaid(marks: list[Mark]) -> list[Mark]:
     ]
 
 
+_TURNING = (*_SIDES, Kind.TANK)
+
+
 def _in_turn(marks: list[Mark]) -> list[Mark]:
     """`9 left then right`, `9 reps left and right`: of each side."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
+        if marks[at].kind not in _TURNING:
+            out.append(marks[at])
+            at += 1
+            continue
         kinds = [kind_at(marks, at + n) for n in range(4)]
         over = kinds[0] is Kind.TANK and marks[at].text.split()[-1:] == ["left"]
         kinds[0] = Kind.LEFT if over else kinds[0]
@@ -223,7 +230,7 @@ def _slashed(marks: list[Mark]) -> list[Mark]:
             continue
         for number, kind in zip((marks[one], marks[one + 2]), told, strict=True):
             place = number.start if led else number.end
-            side = Mark(kind, kind.value.lower(), place, place)
+            side = Mark(kind, kind.lower(), place, place)
             out += [side, number] if led else [number, side]
         at = one + 3 + (kind_at(marks, one + 1) is not Kind.SLASH)
     return out

@@ -65,10 +65,12 @@ def _for_sets(marks: list[Mark]) -> list[Mark]:
     """`60 for 3x5`, `80 @ 3x5` as `60 3x5`: a load for sets of so many."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        if mark.kind not in _LEADS:
+            continue
         before = place - 1 - (kind_at(marks, place - 1) in _UNITS)
         kinds = [kind_at(marks, n) for n in (before, place + 1, place + 2, place + 3)]
         few = kinds == [Kind.NUM, Kind.NUM, Kind.X, Kind.NUM] and 1 < (marks[place + 1].value or 0) <= MOST_SETS
-        if mark.kind in _LEADS and few and kind_at(marks, before - 1) not in (Kind.X, Kind.FOR):
+        if few and kind_at(marks, before - 1) not in (Kind.X, Kind.FOR):
             times = 1 if mark.kind is Kind.FOR else 2
             heavy = (marks[before].value or 0) > times * (marks[place + 3].value or 0)
             out[place] = replace(mark, kind=Kind.FILL) if heavy and kind_at(marks, place + 4) is not Kind.X else mark

@@ -124,6 +124,8 @@ def _failed_at(marks: list[Mark]) -> list[Mark]:
     """`failed the third at 75`: 75, failed the third."""
     out = list(marks)
     for place in range(len(marks) - 1):
+        if place == len(out):
+            break
         failed = out[place].kind is Kind.FAILED or (out[place].kind is Kind.EMPTY and "fail" in out[place].text)
         at = place + 1
         while kind_at(out, at) is Kind.FILL:
@@ -201,8 +203,9 @@ def _is_held(marks: Sequence[Mark], place: int) -> bool:
         at += 1
     joined = at > place + 1 or marks[place].text.isalpha()
     timed = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (Kind.SECONDS, Kind.S)
-    alone = sum(m.kind is Kind.NUM for m in marks) == SEVERAL
-    return joined and timed and alone and (marks[place].value or 0) <= _MOST_HELD
+    if not joined or not timed or (marks[place].value or 0) > _MOST_HELD:
+        return False
+    return sum(m.kind is Kind.NUM for m in marks) == SEVERAL
 
 
 def _is_count(mark: Mark) -> bool:

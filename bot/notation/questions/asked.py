@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wholes import is_whole, tells_sets
@@ -167,12 +168,14 @@ _LOAD = 3
 def follows_set(marks: Sequence[Mark], place: int) -> bool:
     """Whether nothing but a whole set stands before a place in its part: `10 reps should i`."""
     start = place
+    if kind_at(marks, place - 1) is Kind.FILL:
+        return False
     while start > 0 and place - start <= _FAR and marks[start - 1].kind not in _EDGES:
         start -= 1
     told = marks[start:place] if place - start <= _FAR else []
     if marks[place].text in _BE and told and told[-1].kind is Kind.S and len(told) <= _LOAD:
         return False  # `the 15s are too light`
-    return bool(told) and told[-1].kind is not Kind.FILL and tells_sets(told) and is_whole(told)
+    return bool(told) and tells_sets(told) and is_whole(told)
 
 
 _GREETING = frozenset(words("hi hey hello hiya morning evening coach boss mate so ok okay and also btw quick question"))

@@ -165,8 +165,8 @@ def _pruned(states: list[State]) -> list[State]:
     for state in states:
         if state.cost > limit or len(kept) >= WIDTH:
             break
-        key = state.key()
-        if key not in seen:
-            seen.add(key)
+        before = len(seen)
+        seen.add(state.key())
+        if len(seen) > before:
             kept.append(state)
     return kept

@@ -45,12 +45,10 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
         if doubted and is_number(mark_at(marks, place - 1)) and is_number(mark_at(marks, place + 1)):
             out.append(replace(mark, kind=Kind.OR))
             continue
-        weighed = kind_at(marks, place - 1) in (Kind.KG, Kind.LB) and is_number(mark_at(marks, place - 2))
-        numbered = weighed or is_number(mark_at(marks, place - 1))
         if mark.text == "plate" and _is_weighed_plate(marks, place):
             out.append(replace(mark, kind=Kind.S, text="s"))
             continue
-        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not numbered:
+        if mark.kind is Kind.PLATES and "bar" not in mark.text.split() and not _is_counted(marks, place):
             out.append(replace(mark, kind=Kind.FILL))
             continue
         if mark.kind is Kind.TIMES and mark.text == "twice":
@@ -101,8 +99,10 @@ def _is_weighed_plate(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_but(marks: Sequence[Mark], place: int) -> bool:
     """The `same` of `same at 70, though only 11 reps`, where all that it would repeat is told."""
+    if marks[place].kind is not Kind.SAME:
+        return False
     load = [m.kind for m in marks[place + 1 : place + 3]]
-    if marks[place].kind is not Kind.SAME or load not in ([Kind.AT, Kind.NUM], [Kind.WITH, Kind.NUM]):
+    if load not in ([Kind.AT, Kind.NUM], [Kind.WITH, Kind.NUM]):
         return False
     rest = marks[place + 3 :]
     return any(m.kind is Kind.NUM and kind_at(rest, i + 1) is Kind.REPS for i, m in enumerate(rest)) or any(
@@ -112,23 +112,32 @@ def _is_but(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_all_at(marks: Sequence[Mark], place: int) -> bool:
     """The `both` of `12 and 11, both at 60`: one load for all that was told."""
+    if marks[place].kind not in (Kind.ALL, Kind.EACH) or marks[place].text.split()[0] not in ("both", "all"):
+        return False
     load = mark_at(marks, place + 2)
-    said = marks[place].kind in (Kind.ALL, Kind.EACH) and marks[place].text.split()[0] in ("both", "all")
-    led = said and any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
+    led = any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)
     unit = kind_at(marks, place + 3) in (Kind.KG, Kind.LB)
     heavy = load is not None and load.kind is Kind.NUM and load.value is not None and (load.value > 10 or unit)
-    return said and led and heavy
+    return led and heavy
+
+
+def _is_counted(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number, or a load with its unit, stands before a place."""
+    weighed = kind_at(marks, place - 1) in (Kind.KG, Kind.LB) and is_number(mark_at(marks, place - 2))
+    return weighed or is_number(mark_at(marks, place - 1))
 
 
 def _is_two(marks: Sequence[Mark], place: int) -> bool:
     """`a couple left`, and `to in the tank` as it is heard."""
     text, after = marks[place].text, place + 1
+    if text not in ("couple", "to", "too", "tu"):
+        return False
     if text == "couple" and mark_at(marks, after) is not None and marks[after].text == "of":
         after += 1
     following = kind_at(marks, after)
     if text == "couple":
         return following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
-    return text in ("to", "too", "tu") and following in (Kind.TANK, Kind.RIR)
+    return following in (Kind.TANK, Kind.RIR)
 
 
 def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:

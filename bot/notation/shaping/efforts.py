@@ -19,6 +19,10 @@ def ranges(marks: list[Mark]) -> list[Mark]:
         effort = (*effort, Kind.LEFT)
     while at < len(marks):
         mark = marks[at]
+        if mark.kind is not Kind.NUM:
+            out.append(mark)
+            at += 1
+            continue
         joined = kind_at(marks, at + 1) in (Kind.DASH, Kind.TO, Kind.OR, Kind.AND, Kind.SLASH)
         second = mark_at(marks, at + 2)
         if mark.kind is Kind.NUM and kind_at(marks, at + 1) is Kind.SLASH and second is not None and second.value == 10:

@@ -176,29 +176,30 @@ def _offered(marks: Sequence[Mark], at: int) -> int:
 def _end(marks: Sequence[Mark], place: int) -> int:
     """Where the part of a place ends."""
     at, last = place + 1, min(len(marks), place + FARTHEST)
-    while (
-        at < last
-        and marks[at].kind not in (*EDGES, Kind.COLON)
-        and marks[at].text not in ("so", "but", "anyway", "lol")
-    ):
+    while at < last and marks[at].kind not in _ENDS and marks[at].text not in _TURNS:
         at += 1
     return at
 
 
+_ENDS = EDGES | {Kind.COLON}
+_TURNS = ("so", "but", "anyway", "lol")
+
+
 def _stands(marks: Sequence[Mark], place: int) -> bool:
     """`there was 180 on the rack`; `180 left on the bar`."""
-    start = place
-    while start > 0 and marks[start - 1].kind not in EDGES:
-        start -= 1
-    before = [w for m in marks[start:place] for w in m.text.split()]
     at = place + 1
     while at < len(marks) and marks[at].kind in _UNITS:
         at += 1
     after = [w for m in marks[at : _end(marks, place)] for w in m.text.split()]
     on = after[:1] == ["on"] or after[1:2] == ["on"]
-    placed = on and bool(set(after[1:5]) & _PLACES)
+    if not on or not set(after[1:5]) & _PLACES:
+        return False
+    start = place
+    while start > 0 and marks[start - 1].kind not in EDGES:
+        start -= 1
+    before = [w for m in marks[start:place] for w in m.text.split()]
     there = bool(set(before) & _THERE) and bool(set(before) & {"was", "were", "is", "theres", "thered"})
-    return placed and (there or bool(set(after[:1]) & _STANDING) or after[:1] == ["was"])
+    return there or bool(set(after[:1]) & _STANDING) or after[:1] == ["was"]
 
 
 _BUILT = frozenset(

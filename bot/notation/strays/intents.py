@@ -33,6 +33,7 @@ _WEIGHED_UP = frozenset(
 )
 _THOUGHT = frozenset(words("about of bout"))
 _MISTAKEN = (("by", "mistake"), ("by", "accident"), ("accidentally",), ("mistakenly",))
+_MISTAKES = frozenset(form[-1] for form in _MISTAKEN)
 _LOADED = frozenset(words("loaded put grabbed racked had took set picked stuck on"))
 _LIFTING = (Kind.X, Kind.FOR, Kind.REPS)
 
@@ -41,7 +42,12 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if any(is_so(marks, place) for is_so in (_is_next, _is_source, _is_intent, _is_weighed_up)):
+        if (
+            _is_next(marks, place)
+            or _is_source(marks, place)
+            or _is_intent(marks, place)
+            or _is_weighed_up(marks, place)
+        ):
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
@@ -52,17 +58,11 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
 
 def _is_source(marks: Sequence[Mark], place: int) -> bool:
     """`the plan said 70`, `you wanted 70`, `the sheet has me at 70`."""
-    before = marks[place - 1].text.split()[-1:] if place else []
     said = marks[place].text
-    if not before or marks[place].kind not in (
-        Kind.FILL,
-        Kind.WORD,
-        Kind.OTHERTIME,
-        Kind.PLANNED,
-        Kind.WROTE,
-        Kind.WAS,
-        Kind.COULD,
-    ):
+    if marks[place].kind not in _OF_SOURCE or said not in _SAID_BY:
+        return False
+    before = marks[place - 1].text.split()[-1:] if place else []
+    if not before:
         return False
     if before[0] in ("it", "you", "that") and place > 1 and marks[place - 2].text == "thought":
         return said in (*_CALLS, "was", "were")
@@ -71,11 +71,17 @@ def _is_source(marks: Sequence[Mark], place: int) -> bool:
     return (before[0] in _SOURCES and said in _CALLS) or (before[0] in ("you", "coach", "u") and said in _ASKED)
 
 
+_OF_SOURCE = (Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.PLANNED, Kind.WROTE, Kind.WAS, Kind.COULD)
+_SAID_BY = frozenset([*_CALLS, *_ASKED, "was", "were", "had"])
+"""All that a source may do."""
+
+
 def _is_intent(marks: Sequence[Mark], place: int) -> bool:
     """`was meant to use the 14s`, `intended on 60`; not `meant to put 60`, which corrects."""
-    last = marks[place].text.split()[-1:]
-    if last == ["to"] and len(marks[place].text.split()) > 1:
-        last, following = marks[place].text.split()[-2:-1], marks[place + 1 : place + 2]
+    said = marks[place].text.split()
+    last = said[-1:]
+    if last == ["to"] and len(said) > 1:
+        last, following = said[-2:-1], marks[place + 1 : place + 2]
     elif place + 1 < len(marks) and marks[place + 1].text in ("to", "on", "for", "of", "by"):
         following = marks[place + 2 : place + 3]
     else:
@@ -115,19 +121,21 @@ def _is_up_next(marks: Sequence[Mark], place: int) -> bool:
     said = [w for m in marks[max(0, place - 4) : place] for w in m.text.split()]
     while said and said[-1] in (":", "is", "the", "a", "it", "with", "-"):
         said.pop()
-    led = tuple(said[-2:]) in _COMING
+    if tuple(said[-2:]) not in _COMING:
+        return False
     end = place + 1 + (place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB))
     ends = end >= len(marks) or marks[end].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY, Kind.FILL)
-    told = any(m.kind in (Kind.X, Kind.FOR) for m in marks[: max(0, place - 2)])
-    return led and ends and told and not any(m.kind is Kind.NUM for m in marks[end:])
+    told = ends and any(m.kind in (Kind.X, Kind.FOR) for m in marks[: max(0, place - 2)])
+    return told and not any(m.kind is Kind.NUM for m in marks[end:])
 
 
 def _is_asked_of(marks: Sequence[Mark], place: int) -> bool:
     """`dropping to 275 for the next two right?`: a number in a question about sets to come."""
     start, end = part_of(marks, place)
+    if end >= len(marks) or marks[end].kind is not Kind.QUERY:
+        return False
     said = [w for m in marks[start:end] for w in m.text.split()]
-    asks = end < len(marks) and marks[end].kind is Kind.QUERY
-    return asks and "next" in said[1:] and bool(set(said[:2]) & _GOING)
+    return "next" in said[1:] and bool(set(said[:2]) & _GOING)
 
 
 _GOING = frozenset(words("dropping drop going go moving move adding add taking take stay staying shall should do"))
@@ -147,7 +155,8 @@ def _is_mistaken(marks: Sequence[Mark], place: int) -> bool:
     """`loaded 80 by mistake`: a load that was not lifted."""
     start, end = part_of(marks, place)
     said = tuple(w for m in marks[place + 1 : end] for w in m.text.split())
-    mistaken = any(said[i : i + len(form)] == form for form in _MISTAKEN for i in range(len(said)))
+    mistaken = not _MISTAKES.isdisjoint(said)
+    mistaken = mistaken and any(said[i : i + len(form)] == form for form in _MISTAKEN for i in range(len(said)))
     before = {w for m in marks[start:place] for w in m.text.split()}
     lifted = any(m.kind in _LIFTING and m.text != "by" for m in marks[start:end])
     return (mistaken or "accidentally" in before) and bool(before & _LOADED) and not lifted

@@ -163,9 +163,10 @@ def is_age(marks: Sequence[Mark], place: int) -> bool:
     after = marks[place + 1] if place + 1 < len(marks) else None
     if value is None or not _YOUNGEST <= value <= _OLDEST or value != int(value):
         return False
-    whole = any(m.kind in (Kind.X, Kind.FOR) and i and marks[i - 1].kind is Kind.NUM for i, m in enumerate(marks[:-1]))
     ends = after is None or after.kind in EDGES or after.kind is Kind.COLON
     said = [w for m in before for w in m.text.split()]
     told = any(said[-len(form) :] == form for form in _AGED) and (ends or after is None or after.text in _AGE_ENDS)
     praised = bool(before) and before[-1].kind in _FOR_AGE and said[-2:-1] != [] and said[-2] in _PRAISE and ends
-    return whole and (told or praised)
+    if not told and not praised:
+        return False
+    return any(m.kind in (Kind.X, Kind.FOR) and i and marks[i - 1].kind is Kind.NUM for i, m in enumerate(marks[:-1]))

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -79,9 +80,11 @@ _AGED = frozenset(words("year years yr yrs old olds yo"))
 
 def _loads_for_me(marks: Sequence[Mark], place: int) -> bool:
     """`my mate loaded it wrong, it was 100x3`: who loads the client's bar lifts nothing."""
-    loads = place + 1 < len(marks) and marks[place + 1].text in ("loaded", "misloaded", "miscounted")
+    if marks[place].kind is not Kind.OTHERPERSON:
+        return False
+    loads = text_at(marks, place + 1) in ("loaded", "misloaded", "miscounted")
     wrong = {"wrong", "misloaded", "miscounted"} & {m.text for m in marks[place + 1 : place + 5]}
-    return marks[place].kind is Kind.OTHERPERSON and loads and bool(wrong)
+    return loads and bool(wrong)
 
 
 def _is_someone(marks: Sequence[Mark], place: int) -> bool:

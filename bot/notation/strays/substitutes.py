@@ -144,11 +144,15 @@ def _on_other_gear(part: Sequence[Mark], own: set[str]) -> Mark | None:
     said = {singular(w) for m in part for w in m.text.split()}
     if said & _DENIED:
         return None
+    if said.isdisjoint(_FREE - own):
+        return None
     for place, mark in enumerate(part):
         gear = {singular(w) for w in mark.text.split()} & _FREE - own
+        if not gear:
+            continue
         used = bool({w for m in part[max(0, place - 3) : place] for w in m.text.split()} & {"used", "using", "use"})
         behind = [m.kind for m in part[place + 1 : place + 6]]
-        if mark.kind not in (*NUMBERS, *_NAMES) and gear and ("smith" in gear or (used and Kind.FOR in behind)):
+        if mark.kind not in (*NUMBERS, *_NAMES) and ("smith" in gear or (used and Kind.FOR in behind)):
             return mark
     return None
 
@@ -166,8 +170,8 @@ def _is_used_for(part: Sequence[Mark]) -> Mark | None:
 
 def taken_up(marks: Sequence[Mark]) -> set[int]:
     """Where such a name stands, whoever it was that praised it."""
-    found = [_is_taken_up(marks[start:end]) for start, end in _sentences(marks)]
-    return {i for i, m in enumerate(marks) if any(m is one for one in found)}
+    found = [one for start, end in _sentences(marks) if (one := _is_taken_up(marks[start:end])) is not None]
+    return {i for i, m in enumerate(marks) if any(m is one for one in found)} if found else set()
 
 
 def _is_taken_up(part: Sequence[Mark]) -> Mark | None:

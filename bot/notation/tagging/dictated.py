@@ -27,12 +27,13 @@ def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
-        pair = _PAIRS.get((mark.text, text_at(marks, at + 1)))
+        both = mark.text, text_at(marks, at + 1)
+        pair = _PAIRS.get(both)
         if pair is not None and mark.kind is Kind.WORD and (out or kind_at(marks, at + 2) is not None):
             out.append(replace(mark, kind=pair, text="." if pair is Kind.STOP else "\n", end=marks[at + 1].end))
             at += 2
             continue
-        initials = _INITIALS.get((mark.text, text_at(marks, at + 1)))
+        initials = _INITIALS.get(both)
         if initials is not None and (not out or out[-1].kind is not Kind.WORD or _is_counted(out[-1])):
             out.append(replace(mark, text=initials, end=marks[at + 1].end))
             at += 2

@@ -8,6 +8,7 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.abbreviations import singular
 from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import phrase_tree
 from bot.notation.names import Index
@@ -154,12 +155,11 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
 
 def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
     """Whether a word stands where a number may: beside a number, or beside a word that stands beside numbers."""
-    said = [
-        i for i, m in enumerate(marks[max(0, place - 2) : place + 3], max(0, place - 2)) if m.kind is not Kind.COMMA
-    ]
-    here = said.index(place)
-    beside = [marks[i] for i in (*said[max(0, here - 1) : here], *said[here + 1 : here + 2])]
-    return any(m.kind is Kind.NUM or m.text in _COUNTED_WORDS or m.text in NUMBER_WORDS for m in beside)
+    for step in (-1, 1):
+        at = place + step + (step if kind_at(marks, place + step) is Kind.COMMA else 0)
+        if kind_at(marks, at) is Kind.NUM or text_at(marks, at) in _COUNTED_WORDS or text_at(marks, at) in NUMBER_WORDS:
+            return True
+    return False
 
 
 def _effort_meant(marks: Sequence[Mark], place: int) -> str:

@@ -93,11 +93,14 @@ def _is_weighed(before: Sequence[Mark]) -> bool:
 
 def _is_inside_name(marks: Sequence[Mark], place: int, index: Index) -> bool:
     """The `and` of `clean and press`, the `of` and `of the` of `curl of the leg`: between two words of one name."""
-    first = place - 1 - (marks[place].text == "the" and place > 1)
+    text = marks[place].text
+    if text != "the" and text not in _LINKING:
+        return False
+    first = place - 1 - (text == "the" and place > 1)
     linked = marks[first + 1].text
     article = linked not in _ANDS and place == first + 1 and [m.text for m in marks[place + 1 :][:1]] == ["the"]
     last = place + 1 + article
-    if linked not in (*_ANDS, "of", "to", *_ON) or last >= len(marks):
+    if linked not in _LINKING or last >= len(marks):
         return False
     one, two = marks[first].text, marks[last].text
     if linked in _ANDS:
@@ -118,6 +121,8 @@ _WAYS = frozenset(["side", "front", "rear", "back"])
 """Ways in which a limb is raised: `raises to the side`."""
 _ANDS = ("and", "&", "n")
 _ON = ("on", "at", "in", "with")
+_LINKING = frozenset((*_ANDS, "of", "to", *_ON))
+"""Words that stand between two words of a name."""
 _GEAR_ON = frozenset(words("cable machine smith dumbbell dumbell barbell kettlebell wall floor landmine ring band"))
 
 

@@ -55,10 +55,9 @@ def _mended_step(node: Node, marks: Sequence[Mark], at: int, place: int) -> Node
 def _stands_out(marks: Sequence[Mark], at: int) -> bool:
     """Whether a slip in a word alone is worth mending: beside a number, or in a message of a word or two."""
     beside = (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2])
-    words = sum(m.kind is Kind.WORD for m in marks)
-    return words <= 2 or any(
-        m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) or m.text in UNITS or m.text in TENS for m in beside
-    )
+    if any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.NAME) or m.text in UNITS or m.text in TENS for m in beside):
+        return True
+    return sum(m.kind is Kind.WORD for m in marks) <= 2
 
 
 def kind_meant(mark: Mark, kinds: tuple[Kind, ...], before: list[Mark]) -> Kind:
