@@ -17,7 +17,7 @@ def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         at = place - 1
         while at >= 0 and (marks[at].kind is Kind.FILL or (at in hurt and marks[at].text in _OF_MY)):
             at -= 1
-        if at >= 0 and marks[at].kind in (Kind.EACH, Kind.ALL) and marks[at].text.split()[0] in ("both", "all"):
+        if at >= 0 and marks[at].kind in (Kind.EACH, Kind.ALL) and marks[at].text.split(" ")[0] in ("both", "all"):
             out.add(at)
         few = at >= 0 and marks[at].kind is Kind.NUM and marks[at].value in _FEW and marks[place].text in _SEVERAL
         if few and kind_at(marks, at - 1) not in (Kind.X, Kind.FOR, Kind.AT, Kind.NUM, Kind.WITH, Kind.KG, Kind.LB):
@@ -142,7 +142,7 @@ def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """`elbow 2/10 and shoulder 4/10, both the left side`, `wrists ouchy, both of them`: a part behind a hurt."""
     out: set[int] = set()
     for place, mark in enumerate(marks) if hurt else ():
-        if mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split()[0] != "both":
+        if mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split(" ")[0] != "both":
             continue
         start, end = part_of(marks, place)
         before = start - 1

@@ -49,7 +49,7 @@ def _seconds(marks: list[Mark], place: int, told_of: Context) -> None:
 
 def _bar(marks: list[Mark], place: int, told_of: Context) -> None:
     """The bar that one hangs from, or that the toes touch: no load of what is done without one."""
-    bar = marks[place].text.split()[-1] == "bar" and kind_at(marks, place - 1) is not Kind.NUM
+    bar = marks[place].text.split(" ")[-1] == "bar" and kind_at(marks, place - 1) is not Kind.NUM
     if bar and told_of.exercise.load_style in (LoadStyle.NONE, LoadStyle.BODYWEIGHT):
         marks[place] = replace(marks[place], kind=Kind.FILL)
 

@@ -72,7 +72,7 @@ def _is_denied(marks: Sequence[Mark], place: int) -> bool:
         before is not None
         and (
             before.kind in (Kind.NO, Kind.NOT, Kind.SKIP)
-            or bool(before.text.split() and before.text.split()[-1] in _DENYING)
+            or bool(before.text.split() and before.text.split(" ")[-1] in _DENYING)
         )
     )
 

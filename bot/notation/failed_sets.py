@@ -169,7 +169,7 @@ def _run_together(marks: Sequence[Mark], failure: _Failure | None) -> _Which | N
     """The `third` of `7th failed on the third`, where the last word of failing is the one before a set."""
     if failure is None or not failure.start + 1 < failure.end or kind_at(marks, failure.end - 1) is not Kind.FAILED:
         return None
-    return _which_at(marks, failure.end) if text_at(marks, failure.end - 1).split()[-1] == "the" else None
+    return _which_at(marks, failure.end) if text_at(marks, failure.end - 1).split(" ")[-1] == "the" else None
 
 
 def _next_set(out: list[Mark], at: int) -> int | None:

@@ -214,7 +214,7 @@ def _ends_a_set(marks: Sequence[Mark], start: int, end: int) -> bool:
     """`twinge on rep 6 so stopped there`: the set is what ended."""
     told = [m for m in marks[start:end] if m.kind is Kind.FINISH]
     rep = any(marks[p].kind in (Kind.REPS, Kind.LASTREP) for p in range(start, end))
-    return rep and all(m.text.split()[0] == "stopped" for m in told)
+    return rep and all(m.text.split(" ")[0] == "stopped" for m in told)
 
 
 def _parts(marks: Sequence[Mark], hurt: set[int]) -> Iterator[tuple[int, int]]:

@@ -159,7 +159,7 @@ def cuts_open_set(draft: Draft, piece: Sequence[Mark]) -> bool:
     """`rows 50x10 9, cut the last set`: whether a set that is still open is given up, not one that was told."""
     at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), None)
     place = draft.record.last_exercise
-    if at is None or place is None or piece[at].text.split()[0] not in _CUTTING or not draft.record.told:
+    if at is None or place is None or piece[at].text.split(" ")[0] not in _CUTTING or not draft.record.told:
         return False
     opens = draft.record.context(place).open_sets
     said = [m for m in piece[at + 1 :] if m.kind not in (Kind.FILL, Kind.STOP, Kind.LINE, Kind.COMMA)]

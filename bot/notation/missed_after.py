@@ -94,4 +94,4 @@ def _is_miss(marks: Sequence[Mark], at: int) -> bool:
 
 
 def _leads(mark: Mark) -> bool:
-    return mark.kind is Kind.FAILED and mark.text.split()[-1] in ("the", "on", "at", "my", "number")
+    return mark.kind is Kind.FAILED and mark.text.split(" ")[-1] in ("the", "on", "at", "my", "number")

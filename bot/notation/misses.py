@@ -198,7 +198,7 @@ def _say_once(out: list[Mark], at: int) -> None:
 def _count_repetition(out: list[Mark], at: int) -> None:
     """`failed rep 9` is `failed the 9th`."""
     number = out[at + 1] if at + 1 < len(out) else None
-    if text_at(out, at).split()[-1] in ("rep", "number") and number is not None and number.kind is Kind.NUM:
+    if text_at(out, at).split(" ")[-1] in ("rep", "number") and number is not None and number.kind is Kind.NUM:
         whole = number.value is not None and number.value >= EARLIEST_FAILED and not number.parts
         if whole and kind_at(out, at + 2) in (*_ENDS, *_LINKS):
             out[at + 1] = replace(number, kind=Kind.ORD)
@@ -246,7 +246,7 @@ def _put_behind_set(out: list[Mark], at: int) -> int:
         link += 1
     if kind_at(out, at + 1) is not Kind.ORD or link == end:
         return at
-    last = kind_at(out, link) in (Kind.LASTSET, Kind.LASTREP) and text_at(out, link).split()[-1] in _LAST
+    last = kind_at(out, link) in (Kind.LASTSET, Kind.LASTREP) and text_at(out, link).split(" ")[-1] in _LAST
     link += kind_at(out, link) is Kind.SET and kind_at(out, link + 1) is Kind.NUM
     numbered = kind_at(out, link) is Kind.ORD and out[link].text != out[at + 1].text
     numbered = numbered or kind_at(out, link - 1) is Kind.SET

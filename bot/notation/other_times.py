@@ -108,14 +108,14 @@ def _next_kind(marks: Sequence[Mark], place: int) -> Kind | None:
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
-    hoping = marks[place].text.split()[-1] in _HOPED
+    hoping = marks[place].text.split(" ")[-1] in _HOPED
     last = min(len(marks), place + FARTHEST)
     because = place > 0 and marks[place - 1].text in BECAUSE
     while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
         if because and tells_of_sets(marks, at):
             break
-        if mark.kind is Kind.FINISH and marks[place].text.split()[0] in _TOMORROW:
+        if mark.kind is Kind.FINISH and marks[place].text.split(" ")[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
@@ -227,7 +227,7 @@ def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`my kid got sick and it was a quick one rows 60 10 9 8`: a named set behind what is no more told of them."""
     named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
     turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
-    mine = any(marks[i + 1].text.split()[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
+    mine = any(marks[i + 1].text.split(" ")[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
     mine = mine or marks[at - 1].text == "so"
     return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
@@ -243,11 +243,11 @@ _LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed
 
 def _is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`before she woke up eight reps`: the client's own number, behind what only says when."""
-    when = place > 0 and marks[place - 1].text.split()[-1:] and marks[place - 1].text.split()[-1] in _WHEN
+    when = place > 0 and marks[place - 1].text.split()[-1:] and marks[place - 1].text.split(" ")[-1] in _WHEN
     if not when or marks[at].kind is not Kind.NUM or at < place + 2:
         return False
     before = marks[at - 1]
-    lifted = before.text.split()[-1:] and before.text.split()[-1] in (*_LIFTS, "the", "my")
+    lifted = before.text.split()[-1:] and before.text.split(" ")[-1] in (*_LIFTS, "the", "my")
     rest = marks[at + 1].kind if at + 1 < len(marks) else None
     counted = rest in (None, Kind.REPS, Kind.X, Kind.FOR, Kind.AND, Kind.WITH, Kind.EACH, *EDGES)
     return counted and not lifted and before.kind is not Kind.NAME

@@ -143,7 +143,7 @@ def _was_meant(marks: Sequence[Mark]) -> set[int]:
     """`supposed to be 60, did 57.5`: before anything is done, what should have been is the plan's."""
     out: set[int] = set()
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.MEANT and mark.text.split()[0] in ("supposed", "should", "was", "meant", "were"):
+        if mark.kind is Kind.MEANT and mark.text.split(" ")[0] in ("supposed", "should", "was", "meant", "were"):
             at = place + 1
             while at < len(marks) and marks[at].kind not in EDGES and marks[at].text != "but":
                 out.add(at)

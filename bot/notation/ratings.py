@@ -75,7 +75,14 @@ def _rating_end(part: Sequence[Mark]) -> int:
     """Where what a part's first rating is of ends: `rpe 8 for the session`; not `rpe 8 third session this week`."""
     if not part or part[0].kind is not Kind.RPE or [m.kind for m in part[1:2]] != [Kind.NUM]:
         return len(part)
-    of = len(part) > _OF_WHAT and part[_OF_WHAT].text.split()[0] in ("for", "overall", "of", "session", "on", "across")
+    of = len(part) > _OF_WHAT and part[_OF_WHAT].text.split(" ")[0] in (
+        "for",
+        "overall",
+        "of",
+        "session",
+        "on",
+        "across",
+    )
     return len(part) if of else _OF_WHAT
 
 

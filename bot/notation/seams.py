@@ -76,7 +76,7 @@ def _is_idle_talk(part: Sequence[Mark]) -> bool:
     if not (kinds <= _IDLE and talks and kinds & {Kind.NUM, Kind.CLOCK}):
         return False
     leads = part[-1].kind in (Kind.AT, Kind.WITH, Kind.FOR, Kind.TO, Kind.WAS) or spoken[-1:] == ["of"]
-    leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split()[-1] in _DOING)
+    leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split(" ")[-1] in _DOING)
     numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
     return not leads and numbers[:1] != [0] and len(numbers) <= 1
 

@@ -255,10 +255,10 @@ def _names_sets(piece: Sequence[Mark], place: int) -> bool:
     mark = piece[place]
     following = piece[place + 1].kind if place + 1 < len(piece) else None
     before = piece[place - 1] if place else None
-    if before is not None and before.text.split()[-1:] and before.text.split()[-1] in _MENTION:
+    if before is not None and before.text.split()[-1:] and before.text.split(" ")[-1] in _MENTION:
         if before.text == "after" and following is Kind.NUM and (place == 1 or piece[place - 2].kind in _OPENS_AFTER):
             return True
-        return following in (Kind.NUM, Kind.COLON) and before.text.split()[-1] in ("from", "like")
+        return following in (Kind.NUM, Kind.COLON) and before.text.split(" ")[-1] in ("from", "like")
     if mark.kind is Kind.WEAK:
         after = piece[place + 2].kind if place + 2 < len(piece) else None
         told = following is Kind.WAS and after in (Kind.NUM, Kind.CLOCK)

@@ -51,7 +51,7 @@ def _names_set(marks: Sequence[Mark], at: int) -> bool:
         return kind_at(marks, at + 1) is Kind.NUM and kind_at(marks, at - 1) is not Kind.ORD
     if mark.kind is Kind.ORD:
         return kind_at(marks, at + 1) is Kind.SET or text_at(marks, at + 1) == "one"
-    return mark.kind is Kind.LASTSET and mark.text.split()[-1] in ("set", "one")
+    return mark.kind is Kind.LASTSET and mark.text.split(" ")[-1] in ("set", "one")
 
 
 def _past_name(marks: Sequence[Mark], at: int) -> int:

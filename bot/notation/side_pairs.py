@@ -120,7 +120,7 @@ def _put_pair(out: list[Mark], pair: _Pair, number: int) -> int:
 def _said(told: _Told) -> list[Mark]:
     side = Kind.LEFT if told.side is Side.LEFT else Kind.RIGHT
     at = told.side_mark
-    start = at.end - len(at.text.split()[-1]) if at.kind is Kind.TANK else at.start
+    start = at.end - len(at.text.split(" ")[-1]) if at.kind is Kind.TANK else at.start
     return [
         Mark(side, told.side.value, start, at.end),
         told.count,

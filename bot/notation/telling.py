@@ -131,7 +131,7 @@ def _starts(piece: Sequence[Mark]) -> bool:
     led = said[-3:-1]
     if len(led) < 2 or said[-1].kind is not Kind.NAME or sum(m.kind is Kind.NAME for m in said) != 1:
         return False
-    return led[0].text.split()[-1] in _STARTED and led[1].kind in (Kind.WITH, Kind.TO, Kind.AT)
+    return led[0].text.split(" ")[-1] in _STARTED and led[1].kind in (Kind.WITH, Kind.TO, Kind.AT)
 
 
 def is_led(piece: Sequence[Mark], effort: Effort) -> bool:

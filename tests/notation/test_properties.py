@@ -173,10 +173,15 @@ def test_no_text_raises(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["60x8 the bar\n60x8", "just the bar\n60x8", "failed the 4th at 85. failed the 5th at 80"]
+    "text",
+    [
+        *("60x8 the bar\n60x8", "just the bar\n60x8", "failed the 4th at 85. failed the 5th at 80"),
+        *("at eight and a", "right, at seven and a", "\ncancelled so i will\nskip: 45: 10/10/9"),
+        "elbow's at a 3/10. it hurts a bit. 6 then failed on. i put 80 but. oops only 9 on. no time.",
+    ],
 )
 def test_what_once_raised_is_read(text: str) -> None:
-    """A bar that ends its line, and two repetitions that failed at their loads."""
+    """A bar that ends its line, repetitions that failed at their loads, words that break off."""
     assert isinstance(read(text), Reading)
 
 

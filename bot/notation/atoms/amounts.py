@@ -66,7 +66,7 @@ def _said(amount: Amount, mark: Mark) -> Amount:
         case Kind.EACH:
             limbs = ("leg", "legs", "arm", "arms", "side", "sides", "foot", "limb")
             return replace(
-                amount, each=True, both=mark.text == "both", limb=mark.text.split()[-1].removeprefix("each") in limbs
+                amount, each=True, both=mark.text == "both", limb=mark.text.split(" ")[-1].removeprefix("each") in limbs
             )
         case Kind.PAIR:
             return replace(amount, pair=True, counts=Counts.LOAD)

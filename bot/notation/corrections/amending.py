@@ -181,7 +181,7 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     if last is None or last.set is None:
         return None
     labels = [int(m.value) for m in marks if m.kind is Kind.LABEL and m.value is not None]
-    those = any(m.kind is Kind.WAS and m.text.split()[0] in ("those", "they", "these") for m in marks)
+    those = any(m.kind is Kind.WAS and m.text.split(" ")[0] in ("those", "they", "these") for m in marks)
     said = [p for p in record.said if p.exercise == last.exercise]
     told: list[SetKey] = list(dict.fromkeys((p.exercise, p.set) for p in said if p.set is not None))
     old = [p for p in record.context(record.place_of(last.exercise) or 0).worked if _is_old(p, marks)]

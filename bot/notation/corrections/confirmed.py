@@ -37,7 +37,7 @@ def without_opinions(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the `should be` of `hack squats should be illegal` as talk: no number stands before its words."""
     return [
         replace(m, kind=Kind.FILL)
-        if m.kind is Kind.MEANT and m.text.split()[0] in _SHOULD and _is_talk(marks, place + 1)
+        if m.kind is Kind.MEANT and m.text.split(" ")[0] in _SHOULD and _is_talk(marks, place + 1)
         else m
         for place, m in enumerate(marks)
     ]

@@ -44,7 +44,7 @@ def without_remarks(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a remark that opens with `actually` as talk: `50x10, actually felt easy, 9, 8`."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if mark.kind is not Kind.SORRY or mark.text.split()[-1] != "actually":
+        if mark.kind is not Kind.SORRY or mark.text.split(" ")[-1] != "actually":
             continue
         end = next((i for i in range(place, min(len(marks), place + _FAR)) if marks[i].kind in EDGES), None)
         said = marks[place + 1 : end]

@@ -93,7 +93,7 @@ def _loaded(amount: Amount, shaped: Sequence[Mark]) -> Amount:
     if amount.counts is not Counts.UNSAID:
         return amount
     behind = any(
-        m.kind in (Kind.WAS, Kind.MEANT) and m.text.split()[-1] in ("with", "at") and after.start == amount.start
+        m.kind in (Kind.WAS, Kind.MEANT) and m.text.split(" ")[-1] in ("with", "at") and after.start == amount.start
         for m, after in pairwise(shaped)
         if m.text
     )

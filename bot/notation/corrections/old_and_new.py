@@ -192,7 +192,7 @@ def _read(clause: Sequence[Mark], stored: Sequence[int]) -> _Said | None:
             said.name = mark
             at += 1
             continue
-        if mark.kind is Kind.DROP and mark.text.split()[-1] in ("drop", "set"):
+        if mark.kind is Kind.DROP and mark.text.split(" ")[-1] in ("drop", "set"):
             said.drops = True
             at += 1
             continue
@@ -224,7 +224,7 @@ def _is_passed(mark: Mark) -> bool:
     said = set(mark.text.split())
     if mark.kind is Kind.WAS and said & {"all", "both"}:
         return False
-    sets = mark.kind not in (Kind.SET, Kind.SETS) or mark.text.split()[0] in ("set", "sets")
+    sets = mark.kind not in (Kind.SET, Kind.SETS) or mark.text.split(" ")[0] in ("set", "sets")
     return (mark.kind in _PASSED or mark.text in CHANGING) and sets and not said & _TURNING
 
 

@@ -52,7 +52,9 @@ def put_plainly(piece: Sequence[Mark], record: Record, place: int | None) -> lis
     old = written if written is not None else _old(piece, numbers, stored[0]) if len(numbers) == 2 else None
     if len(numbers) == 2 and old is None:
         return None
-    new = next(p for p in numbers if p != old)
+    new = next((p for p in numbers if p != old), None)
+    if new is None:
+        return None
     said = [replace(piece[new], kind=Kind.MEANT, text="", value=None, end=piece[new].start), *_with_unit(piece, new)]
     if labels:
         said.insert(0, replace(piece[labels[0]], kind=Kind.LABEL, parts=()))

@@ -68,7 +68,7 @@ def _twice_was(sentence: list[Mark]) -> list[Mark]:
     two = [m for m in sentence[second + 1 :] if m.kind is not Kind.FILL]
     named = any(m.kind in (Kind.SET, Kind.ORD, Kind.LASTSET) for m in sentence[:first])
     numbers = [[m.kind for m in part if m.kind not in _UNITS] for part in (one, two)]
-    joined = sentence[second].text.split()[0] in ("it", "that", "was") and len(one) + len(two) < len(sentence)
+    joined = sentence[second].text.split(" ")[0] in ("it", "that", "was") and len(one) + len(two) < len(sentence)
     if not named or not joined or numbers != [[Kind.NUM]] * 2:
         return sentence
     counted = any(m.kind is Kind.REPS for m in one) or ((one[0].value or 0) < (two[0].value or 0) >= _LOAD)

@@ -225,6 +225,6 @@ def _opens(piece: Sequence[Mark], at: int) -> bool:
 def _is_index(piece: Sequence[Mark], at: int) -> bool:
     """`bench 2 = 82.5x6`, `bench 2 was 7`: what stands behind the number of a set."""
     kind, then = kind_at(piece, at), kind_at(piece, at + 1)
-    if kind in _RATES and text_at(piece, at).split()[0] in ("was", "were"):
+    if kind in _RATES and text_at(piece, at).split(" ")[0] in ("was", "were"):
         return True
     return (kind is Kind.COLON and then is Kind.NUM) or (kind in (Kind.WAS, Kind.MEANT) and then is not Kind.X)

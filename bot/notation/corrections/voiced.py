@@ -81,7 +81,7 @@ def _no_first(sentence: list[Mark]) -> list[Mark]:
 
 def _is_cue(mark: Mark) -> bool:
     """`was`, `should be`, `was rpe`."""
-    return mark.kind in _CUES or (mark.kind in (Kind.RPE, Kind.RIR) and mark.text.split()[0] in ("was", "were"))
+    return mark.kind in _CUES or (mark.kind in (Kind.RPE, Kind.RIR) and mark.text.split(" ")[0] in ("was", "were"))
 
 
 def _did_not(sentence: list[Mark]) -> list[Mark]:
@@ -133,9 +133,9 @@ def _contrasted(sentence: list[Mark]) -> list[Mark]:
             continue
         end = place + 2 + (kind_at(sentence, place + 2) in (Kind.REPS, Kind.KG, Kind.LB))
         rest = sentence[end:]
-        compared = bool(rest) and rest[0].text.split()[:1] and rest[0].text.split()[0] in _COMPARED
+        compared = bool(rest) and rest[0].text.split()[:1] and rest[0].text.split(" ")[0] in _COMPARED
         if compared and not any(m.kind is Kind.NUM for m in rest):
-            same = rest[0].text.split()[0] in ("like", "as", "unlike", "compared")
+            same = rest[0].text.split(" ")[0] in ("like", "as", "unlike", "compared")
             gone = len(sentence) if same else end
             return [*sentence[:place], *(replace(m, kind=Kind.GAP, value=None) for m in sentence[place:gone]),
                     *sentence[gone:]]  # fmt: skip
@@ -150,7 +150,7 @@ def _intended(sentence: list[Mark]) -> list[Mark]:
         end = place + 2 + (kind_at(sentence, place + 2) in (Kind.REPS, Kind.KG, Kind.LB))
         entry = any([m.kind for m in sentence[i : i + 3]] == _ENTRY for i in range(place))
         later = kind_at(sentence, end) is Kind.OTHERTIME
-        planned = mark.text.split()[0] in ("was", "were", "supposed", "meant") and "supposed" in mark.text
+        planned = mark.text.split(" ")[0] in ("was", "were", "supposed", "meant") and "supposed" in mark.text
         if (later or (planned and entry)) and kind_at(sentence, end) is not Kind.X:
             gone = [replace(m, kind=Kind.GAP, value=None) for m in sentence[place:end]]
             return [*sentence[:place], *gone, *sentence[end:]]

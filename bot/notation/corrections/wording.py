@@ -46,7 +46,7 @@ def _announced(marks: Sequence[Mark]) -> list[Mark]:
     """`sorry coach i wrote it wrong, set 2 was 4`: that something was wrong, before what it was."""
     end = next((i for i, m in enumerate(marks) if m.kind in _PARTS), len(marks))
     said = marks[:end]
-    wrong = any(m.kind is Kind.MEANT and m.text.split()[-1] in ("wrong", "mistake") for m in said)
+    wrong = any(m.kind is Kind.MEANT and m.text.split(" ")[-1] in ("wrong", "mistake") for m in said)
     sorry = any(m.kind in (Kind.SORRY, Kind.WROTE) for m in said)
     plain = all(m.kind in (Kind.SORRY, Kind.WROTE, Kind.MEANT, Kind.FILL, Kind.WORD, Kind.WAS) for m in said)
     if not (wrong and sorry and plain) or not any(m.kind is Kind.NUM for m in marks[end:]):
@@ -100,7 +100,7 @@ def _is_old(sentence: Sequence[Mark], first: int, between: Sequence[Mark]) -> bo
         return False
     if first and sentence[first - 1].kind in (Kind.SET, Kind.WROTE, Kind.NOT, Kind.SORRY):
         return False
-    changing = any(m.text.split()[-1:] and m.text.split()[-1] in CHANGING for m in sentence[:first])
+    changing = any(m.text.split()[-1:] and m.text.split(" ")[-1] in CHANGING for m in sentence[:first])
     to = any(m.kind is Kind.TO for m in between)
     wrong = any(m.kind is Kind.MEANT and m.text in _WRONG for m in between)
     led = all(m.kind in (Kind.FILL, Kind.NAME, Kind.COMMA, Kind.MEANT, Kind.COLON) for m in sentence[:first])
@@ -237,7 +237,7 @@ def _is_changed(sentence: Sequence[Mark], first: int, second: int) -> bool:
     small = value is not None and value == int(value) and 1 <= value <= 3
     named = bool(first) and sentence[first - 1].kind is Kind.NAME
     to = [m.kind for m in sentence[first + 1 : second]] in ([Kind.TO], [Kind.TO, Kind.FILL])
-    changing = any(m.text.split()[-1:] and m.text.split()[-1] in CHANGING for m in sentence[:first])
+    changing = any(m.text.split()[-1:] and m.text.split(" ")[-1] in CHANGING for m in sentence[:first])
     return small and named and to and changing
 
 

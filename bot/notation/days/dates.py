@@ -121,7 +121,7 @@ def _goes_on(marks: Sequence[Mark], place: int) -> bool:
     """`pulled a bit on the 6th so i stopped`, `on the 2nd leg press set`: of a set, or a repetition of one."""
     following = marks[place + 1] if place + 1 < len(marks) else None
     value = marks[place].value
-    spoken = following is not None and following.text[:1].isalpha() and following.text.split()[0] not in _SESSION
+    spoken = following is not None and following.text[:1].isalpha() and following.text.split(" ")[0] not in _SESSION
     return spoken and value is not None and value <= _MOST_REPS
 
 

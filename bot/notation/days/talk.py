@@ -57,7 +57,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         or (before == "from" and text_at(marks, at - 1) in ("up", "down", "more"))
     ):
         return True
-    if before.split()[-1:] and before.split()[-1] in _NOT_ITS_DAY:
+    if before.split()[-1:] and before.split(" ")[-1] in _NOT_ITS_DAY:
         return not heads
     edges = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.OPEN, Kind.CLOSE)
     start = first

@@ -95,7 +95,7 @@ def _score_at(scene: Passage, index: int) -> Score | None:
     if _range_goes_on(scene, end):
         value_here, end = max(value_here, _value(scene, end + 1) or 0), end + 2
     if scene.word(end) in ("and", "point") and scene.word(end + 1) in ("a", "half", "five"):
-        value_here, end = value_here + 1, end + (3 if scene.word(end + 1) == "a" else 2)
+        value_here, end = value_here + 1, min(end + (3 if scene.word(end + 1) == "a" else 2), len(scene.tokens))
     words = [scene.word(end + i) for i in range(3)]
     for lead, then in _OUT_OF:
         if lead == "from" and scene.word(index - 1) in _LESS and scene.tokens[index].gap is Gap.NONE:

@@ -96,8 +96,8 @@ fainting 8 sober: gray green grey pale white | go turned turning went | collapse
 fainting 9 sober: next | knew know remember remembered | @floor chair faces looking lying people sat sitting sofa
     someone staring wall water ! exercise plan session set week weight
 fainting 4 sober: losing lost missed missing | sec second seconds secs ! app balance bar between bike clock
-    one ones rep reps set sets concentration connection control count focus footing form from grip hold interest it my off on pace pb plank
-    position pr rest row rower run sight signal split tension time timer track video wifi
+    one ones rep reps set sets concentration connection control count focus footing form from grip hold interest
+    it my off on pace pb plank position pr rest row rower run sight signal split tension time timer track video wifi
 fainting 10 sober: out | for | bit few moment sec second seconds secs while | been was were | @lifts ! action day
     days dinner drinks flu holiday ill injured injury month ride run sick walk week weeks went
 fainting 9 across sober: @floor | @fell | memory recall recollection remember | @not ! many plank press reps weight

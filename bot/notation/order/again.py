@@ -30,7 +30,11 @@ def again(marks: list[Mark]) -> list[Mark]:
             elif kind_at(out, place - 1) in _OPENS and _is_count_now(out, place + 1):
                 out[place] = replace(mark, kind=Kind.SAMELOAD, text="same weight")
                 out[place + 1] = replace(out[place + 1], kind=Kind.FILL)
-        elif mark.kind is Kind.SAME and mark.text.split()[-1] == "again" and kind_at(out, _got(out, place)) is Kind.NUM:
+        elif (
+            mark.kind is Kind.SAME
+            and mark.text.split(" ")[-1] == "again"
+            and kind_at(out, _got(out, place)) is Kind.NUM
+        ):
             at = _got(out, place)
             out[place + 1 : at] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in out[place + 1 : at]]
             out[place] = replace(mark, kind=Kind.SAMELOAD, text="same weight")

@@ -49,7 +49,7 @@ def changes(marks: list[Mark]) -> list[Mark]:
             out[start : end + 1] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[start : end + 1]]
             continue
         if kind_at(marks, end) in _COUNTING or not _is_load_later(marks, end):
-            if told and marks[end].text.split()[0] == "off" and _took(marks, place):
+            if told and marks[end].text.split(" ")[0] == "off" and _took(marks, place):
                 out[place] = replace(mark, kind=Kind.SLIP)
             continue
         start = place if led is None else led
@@ -102,7 +102,7 @@ def _told(marks: Sequence[Mark], end: int, *, unit: bool) -> bool:
 
 def _took(marks: Sequence[Mark], place: int) -> bool:
     """`took 15 off`: by how much the load fell, where the new one is not said."""
-    return any(m.text.split()[-1:] and m.text.split()[-1] in _TAKING for m in marks[max(0, place - 2) : place])
+    return any(m.text.split()[-1:] and m.text.split(" ")[-1] in _TAKING for m in marks[max(0, place - 2) : place])
 
 
 _TAKING = frozenset(words("took take taken stripped knocked dropped pulled shed"))

@@ -265,7 +265,7 @@ _UNKNOWN = frozenset(words(
 def _put_down(out: list[Mark]) -> list[Mark]:
     """`dropped it at 12`: what was lifted came down after so many, which is no drop."""
     for place, mark in enumerate(out):
-        if mark.kind is not Kind.DROP or mark.text.split()[-1] != "dropped":
+        if mark.kind is not Kind.DROP or mark.text.split(" ")[-1] != "dropped":
             continue
         it = place + 1 + (text_at(out, place + 1) in ("it", "them", "that"))
         led = text_at(out, it) in ("at", "after")
@@ -295,7 +295,7 @@ def _told_behind(marks: Sequence[Mark], at: int) -> int:
         kind = marks[end].kind
         if kind in (Kind.NUM, Kind.BODY):
             return end if told else at
-        last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split()[-1] in _LAST
+        last = kind in (Kind.LASTSET, Kind.LASTREP) and text_at(marks, end).split(" ")[-1] in _LAST
         apart = told and kind is Kind.STOP and kind_at(marks, end + 2) in (Kind.X, Kind.FOR)
         if not (last or apart or kind in _OF_BEFORE or marks[end].text == "from"):
             return at

@@ -46,7 +46,7 @@ def _one_of(marks: list[Mark]) -> list[Mark]:
 def _last_behind(marks: list[Mark]) -> list[Mark]:
     """`first two with 24s, 22s for the last`: the last one before what is told of it, behind a group."""
     for place in range(2, len(marks)):
-        last = marks[place].kind in (Kind.LASTSET, Kind.LASTREP) and marks[place].text.split()[-1] in (
+        last = marks[place].kind in (Kind.LASTSET, Kind.LASTREP) and marks[place].text.split(" ")[-1] in (
             "last",
             "one",
             "set",

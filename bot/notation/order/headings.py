@@ -109,7 +109,7 @@ def heading_loads(marks: list[Mark]) -> list[Mark]:
 
 def _is_gone_to(mark: Mark) -> bool:
     """`dropped the weight to`, `went down to`: before a load that heads sets it is no drop."""
-    return mark.kind is Kind.TO or (mark.kind is Kind.DROP and mark.text.split()[-1] == "to")
+    return mark.kind is Kind.TO or (mark.kind is Kind.DROP and mark.text.split(" ")[-1] == "to")
 
 
 def _listed_stops(marks: Sequence[Mark], end: int) -> list[int]:

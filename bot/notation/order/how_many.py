@@ -284,7 +284,7 @@ def _counted_load(marks: list[Mark]) -> list[Mark]:
             at += 1
         every = kind_at(marks, place + 1) is Kind.ALL and kind_at(marks, place + 2) is Kind.NUM
         if spoken and announced and counts == announced - 1 and " " in mark.text:
-            last = mark.text.split()[-1]
+            last = mark.text.split(" ")[-1]
             cut = mark.end - len(last)
             out += [replace(mark, text=mark.text[: -len(last)].strip(), end=cut - 1, value=mark.parts[0], parts=()),
                     replace(mark, text=last, start=cut, value=mark.parts[1], parts=(), tight=False)]  # fmt: skip

@@ -59,7 +59,7 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     one = replace(mark, kind=Kind.NUM, text="one", value=Decimal(1), parts=())
     after = kind_at(marks, place + 1)
     ends = kind_at(marks, place + 2) in _ENDS
-    if mark.kind is Kind.LEFT and mark.text.split()[-1] == "one" and after is Kind.TANK:
+    if mark.kind is Kind.LEFT and mark.text.split(" ")[-1] == "one" and after is Kind.TANK:
         return one, place + 2
     if mark.kind is Kind.LEFT and after is Kind.NUM and kind_at(marks, place + 2) is Kind.TANK:
         return marks[place + 1], place + 3

@@ -33,7 +33,7 @@ def _on_bar(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
     """The `the bar` of `60x8 the bar felt light`: its load is told."""
-    bar = marks[place].kind is Kind.PLATES and marks[place].text.split()[-1] in BARS
+    bar = marks[place].kind is Kind.PLATES and marks[place].text.split(" ")[-1] in BARS
     if bar and _OF_BAR.intersection(text_at(marks, place + 1).split()[:1]):
         return True
     if not bar or kind_at(marks, place - 1) is not Kind.NUM:

@@ -31,13 +31,13 @@ def last_first(marks: list[Mark]) -> list[Mark]:
 def _tells_last(heads: Sequence[Mark]) -> bool:
     """Whether a part is of the last set: it opens with it, or ends with it behind one number."""
     if heads[0].kind in (Kind.LASTREP, Kind.LASTSET):
-        return heads[0].text.split()[-1] in _LAST
+        return heads[0].text.split(" ")[-1] in _LAST
     at = next((i for i, m in enumerate(heads) if m.kind in (Kind.LASTREP, Kind.LASTSET)), None)
     if at is None or at < 2 or heads[at - 1].kind not in (Kind.AT, Kind.WITH, Kind.FOR):
         return False
     behind = [m.kind for m in heads[at + 1 :]]
     numbers = [m for m in heads[:at] if m.kind is Kind.NUM]
-    return behind in ([], [Kind.NAME], [Kind.SET]) and len(numbers) == 1 and heads[at].text.split()[-1] in _LAST
+    return behind in ([], [Kind.NAME], [Kind.SET]) and len(numbers) == 1 and heads[at].text.split(" ")[-1] in _LAST
 
 
 def _tells_others(marks: Sequence[Mark], at: int) -> bool:

@@ -74,7 +74,7 @@ def _last_behind(marks: list[Mark]) -> list[Mark]:
 def _is_effort_of_last(part: Sequence[Mark]) -> bool:
     """Whether a part is the effort of the last set and nothing else."""
     last = [m for m in part if m.kind in (Kind.LASTREP, Kind.LASTSET)]
-    named = bool(last) and last[0].text.split()[-1] in _LAST
+    named = bool(last) and last[0].text.split(" ")[-1] in _LAST
     rated = any(m.kind in _EFFORTS for m in part)
     return named and rated and sum(m.kind is Kind.NUM for m in part) <= 1 and all(m.kind in _OF_LAST for m in part)
 

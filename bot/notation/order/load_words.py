@@ -30,7 +30,7 @@ def _worn(marks: list[Mark]) -> list[Mark]:
     """`vest on (5kg) so +5 x 7`, `5kg vest on, chins 7`, `belt with a five on, 8 chins`: what it weighs, then it."""
     out = list(marks)
     for place in range(len(marks)):
-        vest = kind_at(out, place) is Kind.ADDED and out[place].text.split()[-1] in _KIT
+        vest = kind_at(out, place) is Kind.ADDED and out[place].text.split(" ")[-1] in _KIT
         belt = text_at(out, place) in _KIT and kind_at(out, place) is Kind.FILL
         if not (vest or belt):
             continue

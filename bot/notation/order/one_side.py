@@ -92,7 +92,7 @@ def _all_sets(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         if mark.kind is Kind.SETS and place and marks[place - 1].kind is Kind.ALL and mark.text.startswith("sets"):
-            linked = mark.text.split()[-1] in ("at", "with")
+            linked = mark.text.split(" ")[-1] in ("at", "with")
             out += [replace(mark, kind=Kind.AT, text="at")] if linked else []
             continue
         out.append(mark)

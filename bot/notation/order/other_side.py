@@ -20,7 +20,7 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     side = None if last is None else last.side
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        limb = mark.text.split()[-1:] and mark.text.split()[-1] in _LIMBS
+        limb = mark.text.split()[-1:] and mark.text.split(" ")[-1] in _LIMBS
         if out and out[-1].text.endswith("other") and limb and side is not None:
             side = Side.RIGHT if side is Side.LEFT else Side.LEFT
             kind = Kind.LEFT if side is Side.LEFT else Kind.RIGHT
@@ -48,7 +48,7 @@ def _that_side(marks: Sequence[Mark], place: int) -> Side | None:
         return None
     before = [m for m in marks[:place] if m.kind in _KINDS or (m.kind is Kind.GAP and m.text in _SIDES)]
     if before:
-        return Side(before[-1].text.split()[-1]) if before[-1].text.split()[-1] in _SIDES else None
+        return Side(before[-1].text.split(" ")[-1]) if before[-1].text.split(" ")[-1] in _SIDES else None
     behind = next((m for m in marks[place:] if m.kind in _KINDS), None)
     if behind is None:
         return None

@@ -38,7 +38,7 @@ def roughly(marks: list[Mark]) -> list[Mark]:
 
 def _is_nearly(marks: Sequence[Mark], place: int) -> bool:
     """Whether a minute is only nearly told, and seconds follow it."""
-    before = [m.text.split()[-1] for m in marks[max(0, place - 3) : place] if m.text.split()]
+    before = [m.text.split(" ")[-1] for m in marks[max(0, place - 3) : place] if m.text.split()]
     numbered = kind_at(marks, place - 1) is Kind.NUM
     rest = []
     for m in marks[place + 1 :]:

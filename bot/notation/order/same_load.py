@@ -36,7 +36,7 @@ def _compared(marks: list[Mark]) -> list[Mark]:
     """`same weight as before but 12 this time`: what the load is like, and no set told once more."""
     out = list(marks)
     for place in range(1, len(marks)):
-        like = marks[place].kind is Kind.SAME and marks[place].text.split()[0] in ("as", "like")
+        like = marks[place].kind is Kind.SAME and marks[place].text.split(" ")[0] in ("as", "like")
         if like and marks[place - 1].kind is Kind.SAMELOAD and any(m.kind is Kind.NUM for m in marks[place:]):
             out[place] = replace(marks[place], kind=Kind.FILL)
     return out

@@ -119,7 +119,7 @@ def _is_heading(span: Sequence[Mark]) -> bool:
 
 def _count_of_all(mark: Mark) -> list[Mark]:
     """The repetitions in `all 5` behind the numbers of the sets."""
-    word = mark.text.split()[-1]
+    word = mark.text.split(" ")[-1]
     value = Decimal(word) if word.isdigit() else UNITS.get(word)
     return [] if value is None else [replace(mark, kind=Kind.NUM, text=word, value=value)]
 

@@ -50,7 +50,7 @@ def _last_ones(marks: list[Mark]) -> list[Mark]:
     """`last 2 reps were ugly`, `first 5 reps flew`: repetitions of the set told before."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        last = mark.kind in (Kind.LASTREP, Kind.LASTSET) and mark.text.split()[-1] in _LAST
+        last = mark.kind in (Kind.LASTREP, Kind.LASTSET) and mark.text.split(" ")[-1] in _LAST
         first = mark.kind is Kind.ORD and mark.value == 1 and kind_at(marks, place + 2) is Kind.REPS
         number = marks[place + 1] if kind_at(marks, place + 1) is Kind.NUM else None
         if not (last or first) or number is None or number.value is None or number.value > _MOST:

@@ -167,7 +167,7 @@ def is_hedged(marks: Sequence[Mark]) -> bool:
     kinds = [m.kind for m in marks]
     either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
     past = any(set(m.text.split()) & {"was", "did", "got", "managed", "made", "hit", "were"} for m in marks)
-    return either and past and marks[0].text.split()[0] in ("not", "dont", "cant", "no", "unsure", "wondering")
+    return either and past and marks[0].text.split(" ")[0] in ("not", "dont", "cant", "no", "unsure", "wondering")
 
 
 def is_thought(marks: Sequence[Mark], query: int) -> bool:

@@ -85,7 +85,7 @@ def _for_the(marks: list[Mark]) -> list[Mark]:
     """`went to 16s for the 3rd and got 9`: the third, 16s for 9."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        last = mark.kind in (Kind.LASTSET, Kind.LASTREP) and mark.text.split()[-1] in _LAST
+        last = mark.kind in (Kind.LASTSET, Kind.LASTREP) and mark.text.split(" ")[-1] in _LAST
         if not last and (mark.kind is not Kind.ORD or mark.value is None):
             continue
         link = place - 1

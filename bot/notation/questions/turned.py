@@ -65,7 +65,7 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
     if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
         return None
     starts = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.DASH)
-    if not starts and not (mark.text.split()[0] in _OPENERS and opens(marks, place)):
+    if not starts and not (mark.text.split(" ")[0] in _OPENERS and opens(marks, place)):
         return None
     end = end_of(marks, place)
     if has_entry(marks[place:end]):
@@ -124,7 +124,7 @@ def asks_of_named(part: Sequence[Mark]) -> bool:
     """`do the clams come before or after`, `is bench next`: what is asked of a named exercise, the verb first."""
     if not part or has_entry(part) or any(m.kind is Kind.NUM for m in part):
         return False
-    first = part[0].text.split()[0]
+    first = part[0].text.split(" ")[0]
     article = len(part) > 1 and part[1].text in ("the", "my", "these", "those")
     named = part[1 + article].kind in (Kind.NAME, Kind.WEAK) if len(part) > 1 + article else False
     rest = part[2 + article :]

@@ -34,7 +34,7 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     mark = marks[place]
     if mark.kind in (Kind.SCRAP, Kind.MEANT, Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
         return None
-    first = mark.text.split()[0]
+    first = mark.text.split(" ")[0]
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
         return None
     if first == "which" and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is Kind.WAS:

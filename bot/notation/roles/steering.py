@@ -154,7 +154,7 @@ class Steering(Rating):
         at = (sign.start, sign.end)
         if state.sets and state.stage is Stage.WORK and not state.fresh:
             entry = state.since_edge
-            entry_sets = [s for s in state.sets if s.entry > entry or sign.text.split()[0] in ("to", "as", "for")]
+            entry_sets = [s for s in state.sets if s.entry > entry or sign.text.split(" ")[0] in ("to", "as", "for")]
             state.sets = (
                 *state.sets[: len(state.sets) - len(entry_sets)],
                 *(replace(s, stage=Stage.WARMUP, words=replace(s.words, stage=at)) for s in entry_sets),

@@ -112,7 +112,7 @@ def _is_but(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_all_at(marks: Sequence[Mark], place: int) -> bool:
     """The `both` of `12 and 11, both at 60`: one load for all that was told."""
-    if marks[place].kind not in (Kind.ALL, Kind.EACH) or marks[place].text.split()[0] not in ("both", "all"):
+    if marks[place].kind not in (Kind.ALL, Kind.EACH) or marks[place].text.split(" ")[0] not in ("both", "all"):
         return False
     load = mark_at(marks, place + 2)
     led = any(m.kind is Kind.NUM for m in marks[:place]) and kind_at(marks, place + 1) in (Kind.AT, Kind.WITH)

@@ -39,14 +39,20 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         counted = len(out) < 2 or out[-2].kind not in LINKS or out[-2].kind is Kind.WITH
         few = bool(out) and out[-1].kind is Kind.NUM and out[-1].value is not None and out[-1].value <= _MOST_MINIS
-        if kind is Kind.MINI and mark.text.endswith(" of") and few and counted and mark.text.split()[0] not in _ADDING:
+        if (
+            kind is Kind.MINI
+            and mark.text.endswith(" of")
+            and few
+            and counted
+            and mark.text.split(" ")[0] not in _ADDING
+        ):
             count = out.pop()
             out = out[:-1] if kind_at(out, len(out) - 1) is Kind.WITH else out
             out += [mark, count, replace(mark, kind=Kind.SETS, start=count.end, end=count.end)]
             continue
         leads = (
             kind in (Kind.DROP, Kind.MINI)
-            and (not any(is_number(m) for m in out) or mark.text.split()[0] in ("then", "and", "with"))
+            and (not any(is_number(m) for m in out) or mark.text.split(" ")[0] in ("then", "and", "with"))
             and kind_at(marks, place + 1) is Kind.COMMA
             and is_number(mark_at(marks, place + 2))
         )
@@ -57,7 +63,7 @@ def dropped(marks: list[Mark]) -> list[Mark]:
         if trailing and kind is Kind.DROP and _is_done(mark) and _continues(marks, place + 1):
             out.append(mark)
             continue
-        if trailing and kind is Kind.DROP and mark.text.split()[0] not in ("drop", "drops", "dropset", "dropsets"):
+        if trailing and kind is Kind.DROP and mark.text.split(" ")[0] not in ("drop", "drops", "dropset", "dropsets"):
             out.append(replace(mark, kind=Kind.GAP))
             continue
         linked = len(out) > 1 and out[-1].kind in (Kind.WITH, Kind.AT, Kind.FOR) and is_number(out[-2])

@@ -74,7 +74,7 @@ def _is_asked(marks: Sequence[Mark], place: int) -> bool:
     first, last = max(0, place - FARTHEST), min(len(marks), place + FARTHEST)
     while start > first and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.COMMA):
         start -= 1
-    bare = place == start and marks[place].text.split()[0] in _BARE
+    bare = place == start and marks[place].text.split(" ")[0] in _BARE
     if not bare and not any(m.kind is Kind.OR for m in marks[start:place]):
         return False
     while end < last and marks[end].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
@@ -113,6 +113,8 @@ _WISHED = ("wanted to", "was going to", "was gonna", "nearly", "almost", "planne
 
 def _is_intent(before: Sequence[Mark]) -> bool:
     """`will skip`, `going to skip`: given up all the same; not `dying to skip`, `used to skip`."""
-    wished = any(m.text.split()[0] in ("dying", "used", "cant", "love", "tempted") for m in before)
-    will = any(m.text.split()[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME)
+    wished = any(m.text.split(" ")[0] in ("dying", "used", "cant", "love", "tempted") for m in before)
+    will = any(
+        m.text.split(" ")[-1] in ("will", "ill", "to", "gonna", "have") for m in before if m.kind is Kind.OTHERTIME
+    )
     return will and not wished

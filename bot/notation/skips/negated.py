@@ -78,7 +78,7 @@ _UNABLE = frozenset(["cant", "cannot", "wont", "wont be", "couldnt"])
 def _leads(marks: Sequence[Mark], place: int) -> bool:
     """Whether a word stands here that leads to what is refused: `nah on the`, `no to`."""
     leads = kind_at(marks, place) in (Kind.AT, Kind.WITH, Kind.TO)
-    return leads and marks[place].text.split()[0] in ("on", "to")
+    return leads and marks[place].text.split(" ")[0] in ("on", "to")
 
 
 def _is_refused(marks: Sequence[Mark], place: int, start: int, end: int) -> bool:

@@ -308,7 +308,7 @@ def is_only(marks: Sequence[Mark], place: int) -> bool:
 def is_all_but(marks: Sequence[Mark], place: int) -> bool:
     """`skipping everything except rows`: all is left out but what follows."""
     before = next((m for m in reversed(marks[max(0, place - 3) : place]) if m.kind is not Kind.FILL), None)
-    whole = marks[place].text.split()[0] in ("everything", "all")
+    whole = marks[place].text.split(" ")[0] in ("everything", "all")
     led = before is not None and before.kind is Kind.SKIP
     return whole and (led or left_behind(marks, place) is not None)
 

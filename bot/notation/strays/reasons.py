@@ -67,7 +67,7 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
 def _end(marks: Sequence[Mark], place: int) -> int:
     at = place + 1
     while at < len(marks) and marks[at].kind not in EDGES and marks[at].kind not in (Kind.COLON, Kind.THEN):
-        if marks[at].text.split()[:1] and marks[at].text.split()[0] in _OWN and at > place + 1:
+        if marks[at].text.split()[:1] and marks[at].text.split(" ")[0] in _OWN and at > place + 1:
             break
         if at > place + 2 and tells_of_sets(marks, at):
             break
@@ -79,7 +79,7 @@ def tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
     """`because the 24 was taken fifteen reps four rounds get ups 12 kilos`: a counted set, another exercise's sets."""
     following = marks[at + 1].kind if at + 1 < len(marks) else None
     before = marks[at - 1]
-    free = before.text.split()[-1:] and before.text.split()[-1] not in _LEADING and before.kind not in _LEADING_KINDS
+    free = before.text.split()[-1:] and before.text.split(" ")[-1] not in _LEADING and before.kind not in _LEADING_KINDS
     named = marks[at].kind is Kind.NAME and following in (Kind.NUM, Kind.BODY, Kind.ALL)
     return bool(free) and (named or (marks[at].kind is Kind.NUM and following in _COUNTED))
 

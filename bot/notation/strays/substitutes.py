@@ -159,7 +159,7 @@ def _on_other_gear(part: Sequence[Mark], own: set[str]) -> Mark | None:
 
 def _is_used_for(part: Sequence[Mark]) -> Mark | None:
     """`used hack squats for the squats`, `did squats as leg press`: one that the session lacks for one of it."""
-    kept = [m for m in part if m.kind is not Kind.FILL or m.text == "as" or m.text.split()[-1] in _DOING]
+    kept = [m for m in part if m.kind is not Kind.FILL or m.text == "as" or m.text.split(" ")[-1] in _DOING]
     for done, one, link, two in zip(kept, kept[1:], kept[2:], kept[3:], strict=False):
         doing = bool(set(done.text.split()) & _DOING)
         named = one.kind in _NAMES and two.kind in _NAMES and bool(one.names) != bool(two.names)

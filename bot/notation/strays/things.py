@@ -108,7 +108,7 @@ def _is_likened(marks: Sequence[Mark], place: int) -> bool:
 def _is_unit(mark: Mark) -> bool:
     """`people`, `degrees`; the months of `six months ago`."""
     if mark.kind is Kind.OTHERTIME:
-        return mark.text.split()[0] in UNITS and mark.text.endswith("ago")
+        return mark.text.split(" ")[0] in UNITS and mark.text.endswith("ago")
     return mark.kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.OTHERPERSON) and mark.text in UNITS
 
 
