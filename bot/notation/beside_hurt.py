@@ -61,10 +61,15 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
             done = told in ("got", "did", "managed", "so", "set of", "a set of") or _is_gone_to(marks, at)
-            if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not done:
+            rates = before in _RATES and any(m.kind is Kind.X for m in marks[place:at])
+            if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not (done or rates):
                 out.add(at)
             at += 1
     return out
+
+
+_RATES = (Kind.RPE, Kind.RIR, Kind.FEELS)
+"""Behind a set, these lead its effort: `no pain anymore 65x8 rir 2`."""
 
 
 def _is_gone_to(marks: Sequence[Mark], at: int) -> bool:

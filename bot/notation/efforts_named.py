@@ -76,6 +76,15 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
         mark = out[at]
         if mark.kind is Kind.NAME:
             name, told = mark.names[0] if len(mark.names) == 1 else None, False
+        felt = _felt_end(out, at) if told else None
+        if felt is not None:
+            del out[at:felt]
+            continue
+        talk = _talk_end(out, at) if told else None
+        if talk is not None:
+            out[at:talk] = [replace(m, kind=Kind.GAP, value=None) for m in out[at:talk]]
+            at = talk
+            continue
         if (told or not seen) and (_sets_at(out, at) is not None or effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
@@ -114,6 +123,7 @@ def _read(piece: Sequence[Mark], start: int) -> tuple[list[tuple[_Sets, Decimal,
         at = _past(piece, at, _JOINS) if found else at
         excepted = bool(found) and kind_at(piece, at - 1) in _BUT
         sets = _sets_at(piece, at)
+        sets = replace(sets, end=_past_talk(piece, sets.end)) if sets is not None and sets.reps is not None else sets
         place = _past(piece, sets.end if sets is not None else at, (*_LITTLE, Kind.COMMA) if excepted else _LITTLE)
         effort = effort_at(piece, place, word)
         if effort is None:
@@ -242,6 +252,54 @@ def _past(piece: Sequence[Mark], at: int, kinds: Sequence[Kind]) -> int:
     while kind_at(piece, at) in kinds and text_at(piece, at) not in _OTHERS | NOTHING:
         at += 1
     return at
+
+
+def _past_talk(piece: Sequence[Mark], at: int) -> int:
+    """Behind the talk of `the 4 was all i had, nothing left`, where an effort follows it."""
+    end = at
+    while kind_at(piece, end) in _TALK:
+        end += 1
+    effort = effort_at(piece, end, None) if kind_at(piece, at) is Kind.WAS and end > at + 1 else None
+    return end if effort is not None else at
+
+
+def _talk_end(marks: Sequence[Mark], at: int) -> int | None:
+    """Where the talk of `5 5 4, the 4 was all i had` ends, which tells no set anew; `None` where it is none."""
+    sets = _sets_at(marks, at) if kind_at(marks, at) is Kind.NUM else None
+    if sets is None or sets.reps is None or kind_at(marks, sets.end) is not Kind.WAS:
+        return None
+    end = sets.end + 1
+    while kind_at(marks, end) in _SAYING and text_at(marks, end) not in ("so", "then"):
+        end += 1
+    rated = end < len(marks) and (
+        effort_at(marks, end, None) is not None or effort_at(marks, _past_talk(marks, sets.end), None) is not None
+    )
+    ends = kind_at(marks, end) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.THEN, Kind.FILL)
+    return end if ends and end > sets.end + 1 and not rated else None
+
+
+def _felt_end(marks: Sequence[Mark], at: int) -> int | None:
+    """Where `first three easy` ends, before the effort of another set: `first three easy last one rpe 9`."""
+    sets = _sets_at(marks, at) if kind_at(marks, at) in (Kind.ORD, Kind.LASTSET) else None
+    if sets is None or sets.first is None:
+        return None
+    end = sets.end
+    counted = sets.count > 1
+    if kind_at(marks, end) is Kind.NUM and sets.count == 1 and text_at(marks, end + 1) in _FELT:
+        counted, end = True, end + 1
+    while kind_at(marks, end) in (Kind.WAS, Kind.FILL) and text_at(marks, end) not in ("but", "so"):
+        end += 1
+    felt = any(m.text in _FELT for m in marks[sets.end : end])
+    while kind_at(marks, end) in (Kind.COMMA, Kind.AND) or text_at(marks, end) in ("but", "so", "the"):
+        end += 1
+    ends = kind_at(marks, end) in (None, Kind.STOP, Kind.LINE) and counted
+    return end if felt and (ends or _sets_at(marks, end) is not None) else None
+
+
+_FELT = frozenset(["easy", "fine", "good", "ok", "okay", "smooth", "solid", "clean", "light", "fast", "hard", "tough",
+                   "heavy", "slow", "comfortable", "great", "grand"])  # fmt: skip
+_SAYING = (Kind.WAS, Kind.FILL, Kind.WORD, Kind.ALL, Kind.COULD)
+_TALK = (Kind.WAS, Kind.FILL, Kind.WORD, Kind.ALL, Kind.COULD, Kind.COMMA, Kind.DASH)
 
 
 def rate_named(draft: Draft, said: NamedEfforts) -> None:

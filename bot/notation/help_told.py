@@ -25,12 +25,14 @@ _FAR = 5
 
 def with_help_told(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that form."""
-    out = list(marks)
+    out = _with_new(list(marks))
     if not any(m.kind in (Kind.ASSIST, Kind.BAND) for m in out):
         return out
     place = 0
     while place < len(out):
         end = _level_at(out, place) if out[place].kind is Kind.ASSIST else None
+        if out[place].kind is Kind.ASSIST and _is_led(out, place):
+            out[place] = replace(out[place], kind=Kind.FILL)
         band = _taken_off(out, place) if out[place].kind is Kind.BAND else None
         if end is not None:
             start = _turning(out, place)
@@ -47,6 +49,32 @@ def with_help_told(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+def _with_new(marks: list[Mark]) -> list[Mark]:
+    """`no 40 help but 50`, `not 40 assist, 50`: the help that it was, and not the one that it was not."""
+    for place in range(1, len(marks) - 3):
+        if marks[place].kind is not Kind.NUM or marks[place - 1].kind not in (Kind.NO, Kind.NOT):
+            continue
+        helped = place + 1 + (marks[place + 1].kind in _WEIGHED)
+        new = helped + 2
+        end = new + 1 + (kind_at(marks, new + 1) in _WEIGHED)
+        but = text_at(marks, helped + 1) in ("but", "today", "just") or kind_at(marks, helped + 1) is Kind.COMMA
+        told = kind_at(marks, helped) is Kind.ASSIST and but and kind_at(marks, new) is Kind.NUM
+        if told and kind_at(marks, end) not in (Kind.X, Kind.FOR, Kind.REPS):
+            own = [] if kind_at(marks, end) is Kind.ASSIST else [replace(marks[helped], start=marks[end - 1].end)]
+            return [*marks[: place - 1], *marks[new:end], *own, *marks[end:]]
+    return marks
+
+
+def _is_led(marks: Sequence[Mark], place: int) -> bool:
+    """The `help` of `less help now: 20 assist 8`, whose number has its own word."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.FILL, Kind.COLON, Kind.COMMA):
+        at += 1
+    end = at + 1 + (kind_at(marks, at + 1) in _WEIGHED)
+    led = kind_at(marks, place - 1) not in (Kind.NUM, *_WEIGHED)
+    return led and kind_at(marks, at) is Kind.NUM and kind_at(marks, end) is Kind.ASSIST
+
+
 def _level_at(marks: Sequence[Mark], place: int) -> int | None:
     """Where the number of `assist down to 10` stands; `None` where it is told otherwise."""
     at = place + 1
@@ -55,7 +83,8 @@ def _level_at(marks: Sequence[Mark], place: int) -> int | None:
     if kind_at(marks, at) is Kind.SET or kind_at(marks, at - 1) is Kind.SET:
         return None
     weighed = kind_at(marks, place - 1) in (Kind.NUM, *_WEIGHED)
-    counts = kind_at(marks, at + 1) in _OF_COUNTS
+    told = kind_at(marks, at + 1 + (kind_at(marks, at + 1) in _WEIGHED)) is Kind.ASSIST
+    counts = told or kind_at(marks, at + 1) in _OF_COUNTS
     return at if at > place + 1 and kind_at(marks, at) is Kind.NUM and not weighed and not counts else None
 
 

@@ -46,15 +46,23 @@ def left_out_for(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 
 
 def unhurt(marks: Sequence[Mark]) -> set[int]:
-    """The places of `no chest pain`, `no leg issues`: nothing hurts there, and no exercise is left out."""
-    return {
-        at
-        for place in range(len(marks) - 2)
-        if marks[place].kind is Kind.NO
-        and marks[place + 1].kind in (Kind.NAME, Kind.WEAK)
-        and set(marks[place + 2].text.split()) & _ACHES
-        for at in range(place, place + 3)
-    }
+    """The places of `no chest pain`, `no pain in the shoulder`: nothing hurts there, and no exercise is left out."""
+    out: set[int] = set()
+    for place in range(len(marks) - 2):
+        if marks[place].kind is not Kind.NO:
+            continue
+        if marks[place + 1].kind in (Kind.NAME, Kind.WEAK) and set(marks[place + 2].text.split()) & _ACHES:
+            out |= set(range(place, place + 3))
+        at = place + 2
+        while text_at(marks, at) in _WHERE:
+            at += 1
+        led = at > place + 2 and set(marks[place + 1].text.split()) & _ACHES
+        if led and kind_at(marks, at) in (Kind.WORD, Kind.NAME, Kind.WEAK):
+            out |= set(range(place + 2, at + 1))
+    return out
+
+
+_WHERE = frozenset(words("in on from with at the my either"))
 
 
 _ACHES = frozenset(words(
@@ -127,7 +135,9 @@ def _compared(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     for place in range(1, len(marks) - 1):
         if marks[place].kind is not Kind.SAME or place in hurt:
             continue
-        before = place - (2 if marks[place - 1].kind in (Kind.COMMA, Kind.AND) else 1)
+        before = place - 1
+        while before and marks[before].kind in (Kind.COMMA, Kind.AND, Kind.AGAIN) and before not in hurt:
+            before -= 1
         end = place + 1
         while end < len(marks) and marks[end].kind not in EDGES and marks[end].kind is not Kind.NUM:
             end += 1
@@ -138,7 +148,12 @@ def _compared(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out
 
 
-_THEN = frozenset(words("week time session month workout night yesterday usual before always ever")) | set(WEEKDAYS)
+_THEN = frozenset(
+    words(
+        "week time session month workout night yesterday usual before always ever year january february march "
+        "april may june july august september october november december spring summer autumn fall winter christmas"
+    )
+) | set(WEEKDAYS)
 _SETS = frozenset(words("set sets rep reps weight load"))
 
 

@@ -67,9 +67,37 @@ def _taken(marks: list[Mark]) -> list[Mark]:
     return [*marks[:at], *(replace(m, kind=Kind.FILL, value=None) for m in marks[at:end]), comma, *marks[end + 1 :]]
 
 
+def _opined(marks: list[Mark]) -> list[Mark]:
+    """`lol these 65s are murder. 8`: the load of what follows; `6 15 15, the 6s get heavier`: the load told before."""
+    for place in range(1, len(marks) - 2):
+        weights = marks[place].kind is Kind.NUM and marks[place + 1].kind is Kind.S
+        if not weights or marks[place - 1].text.split()[-1:] not in _THE:
+            continue
+        end = place + 2
+        while end < len(marks) and marks[end].kind in (Kind.WAS, Kind.FILL, Kind.WORD) and marks[end].text != "so":
+            end += 1
+        said = {w for m in marks[place + 2 : end] for w in m.text.split()}
+        if kind_at(marks, end) not in (None, Kind.STOP, Kind.LINE, Kind.COMMA) or not said & _JUDGING or said & _DONE:
+            continue
+        words_of = [replace(m, kind=Kind.FILL, value=None) for m in marks[place:end]]
+        before = [m for m in marks[:place] if m.kind is Kind.NUM]
+        if any(m.value == marks[place].value for m in before):
+            return [*marks[:place], *words_of, *marks[end:]]
+        bare = kind_at(marks, end + 1) is Kind.NUM and kind_at(marks, end + 2) not in (*_LINKS, *_UNITS)
+        if bare and not before:
+            comma = replace(marks[end], kind=Kind.COMMA, text=",")
+            return [*marks[: place + 2], *words_of[2:], comma, *marks[end + 1 :]]
+    return marks
+
+
+_THE = (["the"], ["these"], ["those"], ["them"], ["my"])
+_JUDGING = frozenset(words("are were is was feel feels felt get gets got getting keep kept seem seemed look looked"))
+_DONE = frozenset(words("taken gone missing used busy next too then done"))
+
+
 def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks with such a clause as the load of what follows it, or without bearing where that tells it again."""
-    out = _taken(list(marks))
+    out = _opined(_taken(list(marks)))
     place = 0
     while place < len(out):
         kit = _kit_at(out, place) if out[place].kind is Kind.NUM else None

@@ -304,7 +304,7 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; back downs; backdowns; back downs at; backdowns at; "
+        "series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
         "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "

@@ -57,7 +57,7 @@ from bot.notation.thinning import thinned
 from bot.notation.tokens import Mark
 from bot.notation.told_by_others import with_judged_efforts
 from bot.notation.trade import with_lone_names
-from bot.notation.weight_told import with_weight_told
+from bot.notation.weight_told import with_hung_load, with_weight_told
 
 MOST_NUMBERS = 120
 """A message with more numbers is no report of a session: it is asked about, and its words are not looked at."""
@@ -84,7 +84,7 @@ def kinds_beside_hurts(
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(tagger.read(few)))
-    told = with_judged_efforts(without_greeting(told))
+    told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))
     ended = with_set_ends(missed, request.exercises)

@@ -5,6 +5,7 @@ something back, what was meant is asked about.
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from bot.notation.answer import Source
 from bot.notation.clauses import EDGES
@@ -24,7 +25,31 @@ _WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "mis
 
 def taken_back(marks: Sequence[Mark]) -> set[int]:
     """The places of what a later telling takes the place of."""
-    return _of_another(marks) | _counted_again(marks) | _mended(marks) | _broken_off(marks) | _explained(marks)
+    return (
+        _load_again(marks)
+        | _of_another(marks)
+        | _counted_again(marks)
+        | _mended(marks)
+        | _broken_off(marks)
+        | _explained(marks)
+    )
+
+
+def _load_again(marks: Sequence[Mark]) -> set[int]:
+    """`did the squats at 100 because i slept badly. 100x3x3`: a load alone, with which the next sentence begins."""
+    numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
+    for one, two in pairwise(numbers):
+        led = one > 0 and marks[one - 1].kind in (Kind.AT, Kind.WITH) and marks[one].value is not None
+        again = marks[one].value == marks[two].value and two + 1 < len(marks) and marks[two + 1].kind in _LINKS
+        between = [m.kind for m in marks[one + 1 : two]]
+        told = between[-1:] == [Kind.STOP] and between.count(Kind.STOP) == 1
+        told = told and all(k in (*_TALK, Kind.STOP, Kind.KG, Kind.LB) for k in between)
+        if led and again and told:
+            return {one - 1, one}
+    return set()
+
+
+_TALK = (Kind.FILL, Kind.WORD, Kind.GAP, Kind.COMMA, Kind.WAS)
 
 
 def _explained(marks: Sequence[Mark]) -> set[int]:

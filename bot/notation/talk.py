@@ -35,7 +35,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         steps = [m.text for m in marks[place + 1 : place + 3]]
         if steps == ["k", "steps"]:
             out |= {place, place + 1}
-        if _is_on_scale(marks, place) or is_named_so(marks, place):
+        if _is_on_scale(marks, place) or is_named_so(marks, place) or _is_weight_change(marks, place):
             out.add(place)
         if _took(marks, place):
             out |= {place, place + 1, *_seconds_behind(marks, place + 2)}
@@ -56,6 +56,16 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
         elif not tied(place) and _is_talk(marks, place, tied) and not _opens_sets(marks, place):
             out.add(place)
     return out
+
+
+def _is_weight_change(marks: Sequence[Mark], place: int) -> bool:
+    """`weighed in at 82.4, down 0.6 since last week`: how far the body's weight went."""
+    weighed = any(m.kind in (Kind.TALKNUM, Kind.GAP) and "weigh" in m.text for m in marks[:place])
+    led = {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}
+    return weighed and bool(led & _WENT) and not is_tied(marks, place)
+
+
+_WENT = frozenset(words("down up lost gained minus plus"))
 
 
 def _is_record_by(marks: Sequence[Mark], place: int) -> bool:

@@ -136,3 +136,51 @@ def test_the_set_that_hurt_is_kept(text: str) -> None:
     assert (got.ask, got.performed) == (None, rows("Bench Press#2 60x5"))
     assert got.pain is not None
     assert (got.pain.where, got.pain.score) == ("hand", None)
+
+
+NO_PAIN = ["no pain in the shoulder anymore 🎉 {}", "no pain in the shoulder {}", "no shoulder pain {}",
+           "no pain anymore {}", "no issues with the shoulder {}", "no twinges in the left shoulder {}"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", NO_PAIN)
+def test_no_pain_leaves_the_set_and_its_effort(text: str) -> None:
+    """What does not hurt takes nothing from the set that runs on behind it."""
+    got = read(text.format("60x5 rir 2"), "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.pain, got.performed) == (None, None, rows("Bench Press#2 60x5 rir 2"))
+
+
+SUPPOSED = [
+    ("what do i do if my shoulder pinches on bench? did just now at 60x5", "shoulder"),
+    ("what do i do if my shoulder pinches? it did just now", "shoulder"),
+    ("should i stop if my knee hurts? it does today. 60x5", "knee"),
+    ("what if my shoulder pinches on bench? happened just now", "shoulder"),
+    ("what if my shoulder hurts tomorrow?", None),
+    ("what do i do if my shoulder pinches? did 60x5", None),
+    ("what if my knee hurts? it did not today", None),
+    ("standing calf i leave for today", None),
+    ("calf doing something odd", "calf"),
+    ("skip the calf raises, calf being weird", "calf"),
+]
+
+
+@pytest.mark.parametrize(("text", "where"), SUPPOSED)
+def test_a_hurt_supposed_and_come_true(text: str, where: str | None) -> None:
+    """What is only supposed is no pain; what is said to be so right behind it is."""
+    got = read_pain(text).pain
+    assert (None if got is None else got.where) == where
+
+
+MEANT = [
+    ("left 30 secs, right 22 and i felt a sharp pull in the groin on that side", Side.RIGHT),
+    ("right 22, left 30, groin tweaked that side", Side.LEFT),
+    ("didnt do the right, that knee hurts 2/10", Side.RIGHT),
+    ("left 30, right 22, groin hurts", None),
+    ("left 30 right 30, both fine but that old knee hurts", None),
+]
+
+
+@pytest.mark.parametrize(("text", "side"), MEANT)
+def test_that_side_is_the_side_named_before(text: str, side: Side | None) -> None:
+    got = read_pain(text).pain
+    assert got is not None
+    assert got.side is side

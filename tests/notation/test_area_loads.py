@@ -503,3 +503,36 @@ def test_a_load_again_and_its_repetitions_behind_it(text: str) -> None:
 def test_a_count_and_its_load_this_time(text: str) -> None:
     """What cannot be repetitions is the load."""
     _check(CABLE, text, ("Single-Arm Cable Row#2 26x12",), "Single-Arm Cable Row#1 22.5x12")
+
+
+HUNG = ["hung a 15 this time. 5", "hung a 15 today, 5 reps", "strapped a 15 on. 5", "clipped a 15 to the belt. got 5",
+        "hung a 15kg plate off the belt for 5", "put a 15 plate on my lap, got 5", "used a 15 plate, 5 reps",
+        "pull ups with a 15 plate on me. 5", "put a 15 plate on my lap for the pull ups, got 5"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", HUNG)
+def test_a_load_hung_on_the_body(text: str) -> None:
+    """What is hung, strapped or put on is added to body weight, and tells no set of its own."""
+    _check(PULL, text, ("Weighted Pull-Up#2 15x5",), "Weighted Pull-Up#1 10x6")
+
+
+@pytest.mark.parametrize(
+    ("exercise", "text", "stored"),
+    [
+        (DIP, "I take less help now: 20 assist 8, 7, 6", _all("Assisted Dip", "-20", "8", "7", "6")),
+        (DIP, "dips today no 25 help but 30, 8 reps, tired", _all("Assisted Dip", "-30", "8")),
+        (DIP, "not 25 assist but 30, 8 reps", _all("Assisted Dip", "-30", "8")),
+        (DIP, "no 25 help, 30 help 8 reps", _all("Assisted Dip", "-30", "8")),
+        (HAMMER, "lol these 12s are murder. 8", _all("Hammer Curl", "12", "8")),
+        (HAMMER, "these 12s were brutal. 8 and 9", _all("Hammer Curl", "12", "8", "9")),
+        (HAMMER, "12 10 10 9 and i swear the 12s get heavier every week", _all("Hammer Curl", "12", "10", "10", "9")),
+        (HAMMER, "the 12s were taken so 14s x 8", _all("Hammer Curl", "14", "8")),
+        (FIVES, "squat at 90 because i slept badly. 90x5x3", _all("Back Squat", "90", "5", "5", "5")),
+        (FIVES, "85 by 5, by 5, by 4. back's fine before you ask", _all("Back Squat", "85", "5", "5", "4")),
+        (FIVES, "85x5, x5, x4", _all("Back Squat", "85", "5", "5", "4")),
+        (FIVES, "couple of warm up sets for squat and then 85 for 5, 5, 4", _all("Back Squat", "85", "5", "5", "4")),
+    ],
+)
+def test_loads_told_by_the_way(exercise: PlannedExercise, text: str, stored: tuple[str, ...]) -> None:
+    """Help that was changed, weights spoken of, a load told before its sets, links behind commas."""
+    _check(exercise, text, stored)

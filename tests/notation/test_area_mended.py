@@ -403,3 +403,25 @@ def test_a_load_that_was_left_corrects_nothing(text: str) -> None:
 def test_the_repetition_that_was_not_is_no_set(text: str) -> None:
     """Rule 13: `the 5th` is the repetition that does not count, no number of a set."""
     _check(_read(text, "sq1 100x5"), "sq1 100x4", "sq1")
+
+
+ONCE = "be1 100x3; be2 80x8"
+POINTED = [
+    ("the 8 was rpe 9 and actually 82.5", "be2 82.5x8 rir 1", "be2", ""),
+    ("the 8 was rpe 9", "be2 80x8 rir 1", "be2", ""),
+    ("the 8 was 2 rir", "be2 80x8 rir 2", "be2", ""),
+    ("actually the 8 was 82.5", "be2 82.5x8", "be2", ""),
+    ("the 8 was 82.5 and rpe 9", "be2 82.5x8 rir 1", "be2", ""),
+    ("the 100 was rir 0", "be1 100x3 rir 0", "be1", ""),
+    ("the 8 was a 7", "be2 80x7", "be2", ""),
+    ("scratch set 2, i misgrooved it and didn't do the set", "", "be2", ""),
+    ("scratch the 2nd bench, didn't do that one", "", "be2", ""),
+    ("scratch the 2nd bench, racked it and skipped the set", "", "be2", ""),
+    ("scratch the 2nd set, skipping rdl", "", "be2", "de"),
+]
+
+
+@pytest.mark.parametrize(("text", "told", "replaced", "skipped"), POINTED)
+def test_a_stored_set_called_by_what_it_was(text: str, told: str, replaced: str, skipped: str) -> None:
+    """`the 8 was rpe 9` rates the set of eight; a set that was not done is taken out, and its exercise stays."""
+    _check(_read(text, ONCE, session=HEAVY), told, replaced, skipped)

@@ -180,3 +180,12 @@ def test_minis_counted_and_told() -> None:
     done = (*(f"Rope Pushdown#{n} 27.5x14" for n in (1, 2, 3)), "Rope Pushdown#3 27.5x4 mini")
     reading = _read("also did 2 more minis after, 3 and 2", ROPE, done=done)
     assert reading.performed == rows("Rope Pushdown#3 27.5x3 mini", "Rope Pushdown#3 27.5x2 mini")
+
+
+@pytest.mark.parametrize("who", ["my 8 year old", "my 6yo", "my 10-year-old", "the toddler", "our nine year old",
+                                 "a 70 year old", "my 8 yr old"])  # fmt: skip
+@pytest.mark.parametrize("mine", ["", " haha. mine: 30x10", ", me 30x10"])
+def test_what_somebody_of_an_age_did_is_not_the_clients(who: str, mine: str) -> None:
+    """`my 8 year old did 3 rows with a bottle`: who did it is another, however he is called."""
+    reading = _read(f"{who} did 3 rows with a bottle{mine}", ROW)
+    assert (reading.ask, reading.performed) == (None, rows("Seated Row#1 30x10") if mine else ())

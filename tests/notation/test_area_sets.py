@@ -11,6 +11,7 @@ from tests.notation.plans import DROP, MINI, NOW, row, rows, sets
 
 BENCH = PlannedExercise("Bench Press", sets("60", 8, 10), aliases=("bench",))
 SQUAT = PlannedExercise("Back Squat", sets("100", 5, 5, 5), aliases=("squat",))
+HEAVY = PlannedExercise("Trap Bar Deadlift", sets("275", 5, 5))
 PRESS = PlannedExercise("Leg Press", sets("140", 10, 12, 4))
 PULL = PlannedExercise("Deadlift", (*sets("140", 5, 5, 1), *sets("115", 8, 8, 2)), aliases=("deads",))
 CURL = PlannedExercise("Cable Curl", sets("25", 12, 12), aliases=("curls",))
@@ -152,3 +153,48 @@ def test_hundred_behind_of_is_read_to_its_end() -> None:
     """`hundred` where repetitions may stand, before `for`: one number, and the reading goes on behind it."""
     told = "1 100x5, 2 100x5, 3 100x5"
     assert _read("3 sets of hundred for 5", SQUAT, "").performed == rows(*_rows(SQUAT, told))
+
+
+BENCHED = "1 60x9, 2 60x9, 3 60x8"
+SPOKEN: list[Case] = [
+    ("bench 60 9 9 8 and the 8 was all i had", BENCH, "", BENCHED),
+    ("bench 60 9 9 8 and the 8 was all i had, nothing left", BENCH, "", "1 60x9, 2 60x9, 3 60x8 rir 0"),
+    ("bench 60 9 9 8, the 8 was a grinder, nothing left", BENCH, "", "1 60x9, 2 60x9, 3 60x8 rir 0"),
+    ("bench 60 9 9 8. the 8 was slow, rpe 10", BENCH, "", "1 60x9, 2 60x9, 3 60x8 rir 0"),
+    ("bench 60 9 9 8, the 8 was ugly", BENCH, "", BENCHED),
+    ("bench 60x9, the 9 was easy so 62.5x9", BENCH, "", "1 60x9, 2 62.5x9"),
+    ("140 4x10, first three easy last one rpe 9", PRESS, "", "1 140x10, 2 140x10, 3 140x10, 4 140x10 rir 1"),
+    ("140 10 10 10 10 first three fine", PRESS, "", "1 140x10, 2 140x10, 3 140x10, 4 140x10"),
+    ("140 4x10, first two were easy, last two rpe 9", PRESS, "",
+     "1 140x10, 2 140x10, 3 140x10 rir 1, 4 140x10 rir 1"),
+    ("140x5 @8, 115x8 @7.5, second back off 115x8 @8-9", PULL, "",
+     "1 140x5 rir 2, 2 115x8 rir 2.5, 3 115x8 rir 1.5"),
+    ("first two sets 28x10 a side, third one left 9 right 8", ROW, "",
+     "1 28x10, 2 28x10, 3 28x9 left, 3 28x8 right"),
+    ("16s 10 each, 10 each, and on the third 8 left and then nothing", SPLIT, "", "1 16x10, 2 16x10, 3 16x8 left"),
+    ("16 x 8 left. skipped the right", SPLIT, "1 16x10", "2 16x8 left"),
+    ("16x10 each 2 left", SPLIT, "", "1 16x10 rir 2"),
+    ("sled 85x20 85x20, back to 80 for the other two", SLED, "", "1 85x20, 2 85x20, 3 80x20, 4 80x20"),
+    ("I make 3 serie of 10 with 60", BENCH, "", "1 60x10, 2 60x10, 3 60x10"),
+    ("bench 60 for 9 and 8, more in a bit", BENCH, "", "1 60x9, 2 60x8"),
+    ("ten at sixty nine at sixty then i upped it to sixty five and got eight", BENCH, "", "1 60x10, 2 60x9, 3 65x8"),
+    ("first real set two seventy five for five", HEAVY, "", "1 275x5"),
+    ("60 eight reps left two in there", BENCH, "", "1 60x8 rir 2"),
+    ("weighed in at 82.4 this morning, down 0.6 since last week", BENCH, "", ""),
+    ("lol my dog chewed 2 of my 3 pairs of straps", BENCH, "", ""),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "planned", "done", "told"), SPOKEN)
+def test_what_is_said_of_a_set_is_no_set_more(text: str, planned: PlannedExercise, done: str, told: str) -> None:
+    """A set spoken of again, how the first ones felt, which one it was, and numbers that ran together."""
+    reading = _read(text, planned, done)
+    assert reading.ask is None
+    assert sorted(map(str, reading.performed)) == sorted(map(str, rows(*_rows(planned, told))))
+
+
+def test_one_load_then_counts_like_it_may_be_counts_alone() -> None:
+    """Rule 1: `10 10 10` on 10 kg, for repetitions near it, is asked about; repetitions in the range are taken."""
+    light = PlannedExercise("Back Extension", sets("10", 12, 15))
+    assert _read("10 10 10", light, "").ask is not None
+    assert _read("10 12 12", light, "").performed == rows(*_rows(light, "1 10x12, 2 10x12"))

@@ -1,5 +1,5 @@
-"""Stored sets that a correction points at by what they were: `the 130 was only 4`, `the 9 was an 8`, `the one before`,
-`both back offs`, `the top set`, `only 8 on set 2`. Each is put as the label of its set.
+"""Stored sets that a correction points at by what they were: `the 130 was only 4`, `the 9 was an 8`, `the 6 was rpe 9`,
+`the one before`, `both back offs`, `the top set`, `only 8 on set 2`. Each is put as the label of its set.
 """
 
 from collections.abc import Sequence
@@ -16,6 +16,10 @@ from bot.training.report import Performed
 
 _CUES = (Kind.WAS, Kind.MEANT)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS, Kind.S)
+_RATES = (Kind.RPE, Kind.RIR)
+_RATED = (*_RATES, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK)
+_TWICE = 2
+"""So many times its repetitions told anew: a greater number is the load of `the 6 was actually 82.5`."""
 _POINTING = ("the", "that", "my", "those")
 
 
@@ -46,7 +50,13 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
         reps = piece[end + 1].value if pair else None
         cue = end + 2 if pair else end
         new = _past_fill(piece, cue + 1)
-        if kind_at(piece, cue) not in _CUES or kind_at(piece, new) is not Kind.NUM or _is_taken(piece, at, new):
+        led = cue + (kind_at(piece, cue) is Kind.WAS)
+        ahead = kind_at(piece, led) in _RATES
+        behind = led > cue and kind_at(piece, new) is Kind.NUM and kind_at(piece, new + 1) in _RATED
+        rated = (ahead or behind) and not pair
+        new = _past_fill(piece, led + 1) if ahead else new
+        told = rated or kind_at(piece, cue) in _CUES
+        if not told or kind_at(piece, new) is not Kind.NUM or (not rated and _is_taken(piece, at, new)):
             continue
         rows = [r for r in _rows(record, place) if _was(r, piece[at + 1].value, reps)]
         last = record.last(place)
@@ -55,7 +65,9 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
         if len(sets) != 1 or rows[0].set is None:
             continue
         row = rows[0]
-        counted = reps is None and row.reps == piece[at + 1].value
+        if rated:
+            return [*piece[:at], _label(piece[at + 1], row.set or 0), *piece[led if ahead else new :]]
+        counted = reps is None and row.reps == piece[at + 1].value and (piece[new].value or 0) <= _TWICE * row.reps
         named = replace(piece[at], kind=Kind.NAME, names=(record.place_of(row.exercise) or 0,), end=piece[at].start)
         alone = counted and kind_at(piece, new + 1 + (kind_at(piece, new + 1) in _UNITS)) is not Kind.X
         unit = [replace(piece[new], kind=Kind.REPS, text="", value=None, parts=())] if alone else []

@@ -43,6 +43,7 @@ def with_reasons(marks: list[Mark]) -> list[Mark]:
             for at in left:
                 out[at] = replace(marks[at], kind=Kind.FILL, value=None, parts=())
         _silence_twice(out, place)
+        _silence_undone(out, place)
         end = place + 1 + (kind_at(marks, place + 1) in _LASTS)
         own = kind_at(marks, place + 1) in _LASTS or mark.text.split()[-1:] == ["that"] or "last" in mark.text.split()
         if own and text_at(marks, end) in ("i", "because", "cos", "it", "my") and not _tells_number(marks, place):
@@ -50,6 +51,20 @@ def with_reasons(marks: list[Mark]) -> list[Mark]:
                 out[end] = replace(marks[end], kind=Kind.FILL, names=())
                 end += 1
     return out
+
+
+def _silence_undone(out: list[Mark], place: int) -> None:
+    """Makes `i didnt do the set` behind `scratch the 3rd squat` words without bearing: no more than that set."""
+    end = next((i for i in range(place, len(out)) if out[i].kind in _ENDS), len(out))
+    for at in range(place + 2, end):
+        one = any(m.kind in (*_LASTS, Kind.ORD, Kind.SET) for m in out[place + 1 : at])
+        stop = next((i for i in range(at, len(out)) if out[i].kind in EDGES), len(out))
+        of_it = {w for m in out[at + 1 : stop] for w in m.text.split()}
+        if out[at].kind in (Kind.SKIP, Kind.SKIPPED) and one and of_it and of_it <= _IT:
+            out[at:stop] = [replace(m, kind=Kind.FILL) for m in out[at:stop]]
+
+
+_IT = frozenset(["it", "the", "set", "that", "one", "this", "actually"])
 
 
 def _silence_twice(out: list[Mark], place: int) -> None:

@@ -92,6 +92,8 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
         now = scene.words(m.first, m.end + 1) == {"if", "my"} and scene.words(m.end, mark.first) & _AS_IT_IS
         if now and not scene.words(m.first - 4, m.first) & _TO_TELL:
             continue
+        if m.cue is Cue.IF and _came_true(scene, mark.end):
+            continue
         if scene.word(m.first) == "could" and scene.word(m.end) in _SENSES:
             continue
         if m.cue is Cue.IF and scene.word(m.first) == "to" and scene.word(m.first - 1) in ("had", "have"):
@@ -103,6 +105,24 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
     return False
 
 
+def _came_true(scene: Passage, first: int) -> bool:
+    """Whether what is supposed is said to be so right behind: `what if my knee pinches? it did just now`."""
+    for index in range(first, min(first + _NEAR_TRUE, len(scene.tokens))):
+        if scene.sentence[index] - scene.sentence[first - 1] > 1:
+            return False
+        two = (scene.word(index), scene.word(index + 1))
+        if scene.word(index + 2)[:1].isdigit():
+            continue
+        if (two in _TRUE or two[0] in _HAPPENED) and not scene.words(index - 1, index + 4) & _UNTRUE:
+            return True
+    return False
+
+
+_NEAR_TRUE = 10
+_TRUE = frozenset({("it", "did"), ("it", "does"), ("just", "did"), ("did", "just"), ("did", "now"), ("did", "today"),
+                   ("did", "so"), ("they", "do"), ("they", "did"), ("mine", "does"), ("mine", "did")})  # fmt: skip
+_HAPPENED = word_set("happened happening")
+_UNTRUE = word_set("n't not never if didn't doesn't fine ok okay well good before last once")
 _AS_IT_IS = word_set("is 's feels feel are")
 """Behind `if my knee` these tell how it is: `should i skip these if my elbow is a bit sore?`."""
 _TO_TELL = word_set("tell know say shout report update message text what worry wonder see")

@@ -118,7 +118,7 @@ def _clause(scene: Passage, spot: Spot, well: frozenset[str]) -> Mark | None:
     if said & _NO_CLAUSE or not _is_meant(scene, spot, low) or scene.word(low) in _ASKS:
         return None
     plain = all(t.kind is Kind.WORD for t in scene.tokens[low:high]) and not _touched(scene, spot)
-    if not plain or high - low > _LONG or _is_well(said, well) or not said - SMALL - _OWNERS - set(SIDES):
+    if not plain or high - low > _LONG or _is_well(said, well) or not said - SMALL - _OWNERS - _LEFT_OUT - set(SIDES):
         return None
     return Mark(low, high, None, spot.place)
 
@@ -177,6 +177,8 @@ _NO_CLAUSE = word_set(
 )
 _LONG = 12
 """Words beyond which a clause says too much to be of a joint."""
+_LEFT_OUT = word_set("leave leaving skip skipping do doing standing seated next week tomorrow")
+"""Words of an exercise that is left out: `standing calf i leave for today`."""
 _OWNERS = word_set("my the i i'm me we you your he she his her no")
 
 

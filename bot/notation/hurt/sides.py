@@ -23,7 +23,8 @@ def side_of(scene: Passage, mark: Mark | None, spot: Spot) -> Side | None:
         if word in SIDES and _is_side(scene, index, start):
             seen.add(SIDES[word])
     if not seen:
-        return _side_of_its_own(scene, spot, mark) or _side_ahead(scene, min(spot.first, mark.first if mark else 999))
+        first = min(spot.first, mark.first if mark else 999)
+        return _side_of_its_own(scene, spot, mark) or _side_ahead(scene, first) or _side_meant(scene, spot)
     return seen.pop() if len(seen) == 1 else None
 
 
@@ -38,6 +39,18 @@ def _side_ahead(scene: Passage, first: int) -> Side | None:
     return None
 
 
+def _side_meant(scene: Passage, spot: Spot) -> Side | None:
+    """`right 22 and a pull in the groin on that side`, `not the right, that knee hurts`: the side named before."""
+    that = scene.word(spot.first - 1) in ("that", "same") or any(
+        scene.word(i) in ("that", "same") and scene.word(i + 1) == "side" and scene.same_sentence(i, spot.first)
+        for i in range(spot.end, min(spot.end + 6, len(scene.tokens)))
+    )
+    named = [i for i in range(max(0, spot.first - _NEAR), spot.first) if scene.word(i) in SIDES] if that else []
+    return SIDES[scene.word(named[-1])] if named else None
+
+
+_NEAR = 12
+"""Words between a side and what points back at it."""
 _ALONE = word_set(
     """
     the my it it's 's is on side one was mainly mostly this time that just only again i mean think by way hand sided

@@ -106,7 +106,15 @@ def _then_away(marks: Sequence[Mark], end: int) -> bool:
     _, stop = part_of(marks, end + 1)
     said = [w for m in marks[end + 1 : stop] for w in words_of(m)]
     told = any(m.kind in (Kind.NUM, Kind.NAME, Kind.WEAK) for m in marks[end + 1 : stop])
-    return not told and (said[1:4] in _HAVE_TO or said[:3] in _HAVE_TO or said[:2] == ["gotta", "go"])
+    away = said[:1] == ["home"] or " ".join(said[:2]) in _OFF
+    return not told and (said[1:4] in _HAVE_TO or said[:3] in _HAVE_TO or away)
+
+
+_OFF = frozenset((
+    "gotta go", "im off", "im out", "im gone", "im away", "im done", "i turn", "i vanish", "i leave", "i disappear",
+    "i run", "i bolt", "i dash", "i head", "i bounce", "must run", "must dash", "must leave", "have to",
+))  # fmt: skip
+"""How what a client does then begins: `35 min then i turn into a pumpkin`."""
 
 
 _HAVE_TO = tuple(

@@ -37,7 +37,8 @@ def _runs(marks: Sequence[Mark]) -> list[list[int]]:
     runs: list[list[int]] = []
     ended = -1
     for place, mark in enumerate(marks):
-        if mark.kind not in (Kind.X, Kind.FOR) or not _leads(marks, place):
+        opens = mark.kind is Kind.X and _is_pair(marks, place)
+        if mark.kind not in (Kind.X, Kind.FOR) or not (_leads(marks, place) or opens):
             continue
         joined = ended >= 0 and all(m.kind in _BETWEEN for m in marks[ended:place])
         number = _number(marks, place)
@@ -64,7 +65,15 @@ def _leads(marks: Sequence[Mark], place: int) -> bool:
     if kind_at(marks, at) is not Kind.NUM or kind_at(marks, at + 1) in _COUNTED or not apart:
         return False
     many = (marks[at].value or 0) > FEW_SETS
-    return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end or many
+    parted = kind_at(marks, place - 1) is Kind.COMMA
+    return marks[place].kind is Kind.FOR or marks[at].start == marks[place].end or many or parted
+
+
+def _is_pair(marks: Sequence[Mark], place: int) -> bool:
+    """Whether the `x` of `110x5, x5, x4` starts there: a set told whole, with another link behind a comma."""
+    kinds = [kind_at(marks, place + n) for n in (-1, 1, 2, 3, 4)]
+    counted = kind_at(marks, place + 5) in _COUNTED
+    return kinds == [Kind.NUM, Kind.NUM, Kind.COMMA, Kind.X, Kind.NUM] and not counted
 
 
 def _is_list(marks: Sequence[Mark], run: Sequence[int]) -> bool:

@@ -17,6 +17,8 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     mark, before = marks[place], text_at(marks, place - 1)
     if mark.text in ("more easy", "more hard", "more heavy", "more light"):
         return kind_at(marks, place - 1) not in _COUNTING
+    if mark.text == "more" and _is_to_follow(marks, place):
+        return True
     if kind_at(marks, place - 1) in _COUNTING or mark.text not in ("more", "more than") or before in _VAGUE:
         return False
     after = [kind_at(marks, place + 1), kind_at(marks, place + 2)]
@@ -28,3 +30,25 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     than = text_at(marks, place + 1) == "than"
     spoken = than or after[0] is Kind.WORD or (after[0] is Kind.FILL and marks[place + 1].text.isalpha())
     return spoken and not any(k in (*_COUNTING, *UNITS) for k in after)
+
+
+def _is_to_follow(marks: Sequence[Mark], place: int) -> bool:
+    """`6 and 5, more in a bit`: what the client will tell later."""
+    said = " ".join(
+        m.text for m in marks[place + 1 : place + 5] if m.kind in (Kind.FILL, Kind.WORD, Kind.WITH, Kind.AT)
+    )
+    return said.startswith(_LATER)
+
+
+_LATER = (
+    "in a bit",
+    "in a sec",
+    "in a minute",
+    "in a min",
+    "in a moment",
+    "to follow",
+    "to come",
+    "later",
+    "soon",
+    "after",
+)

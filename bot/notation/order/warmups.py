@@ -14,8 +14,15 @@ _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
+    marks = [replace(m, kind=Kind.FILL) if _leads_name(marks, i) else m for i, m in enumerate(marks)]
     marks = _one_behind(_not_of_work(_told_after(_headed(_of_talk(_crossed(marks))))))
     return _it_was(_all_were(_first_was(_done(_only_counted(_counted_first(_so_many(marks)))))))
+
+
+def _leads_name(marks: list[Mark], place: int) -> bool:
+    """The `for` of `couple of warm up sets for push press, then 135 for 5`."""
+    led = marks[place].kind is Kind.FOR and kind_at(marks, place - 1) is Kind.WARMUP
+    return led and kind_at(marks, place + 1) is Kind.NAME
 
 
 def _crossed(marks: list[Mark]) -> list[Mark]:

@@ -25,7 +25,7 @@ def _of_load(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     for place in range(4, len(marks) - 2):
         entry = [m.kind for m in marks[place - 4 : place] if m.kind not in (Kind.AND, Kind.COMMA, Kind.FILL)]
-        at = past(marks, place + 1, Kind.FILL)
+        at = past(marks, place + 1, Kind.FILL, Kind.WORKSET)
         before = next((i for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.X, Kind.FOR)), 0)
         again = kind_at(marks, at) is Kind.NUM and before > 0 and marks[before - 1].value == marks[at].value
         told = entry[-1:] in ([Kind.NUM], [Kind.REPS]) and marks[place - 1].kind in (Kind.AND, Kind.COMMA, Kind.FILL)

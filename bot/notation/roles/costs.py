@@ -106,7 +106,9 @@ class Costs:
             return 0.0
         load = None if state.fresh else self.context.planned_load(number)
         if load is not None and abs(load.amount_in(self.unit)) == reps and "L" not in state.chain:
-            return 2.4 if reps > asked.high else 1.3
+            alike = bool(state.sets) and all(one.reps == reps for one in state.sets) and 4 * reps >= 3 * asked.low
+            again = -0.4 if len(state.sets) > 1 else -1.3  # `10 10 10` on 10 kg for 12 to 15: three sets, as may be
+            return 2.4 if reps > asked.high else again if alike else 1.3
         if not self.context.are_reps_in_reason(reps, number):
             return OUT + min(reps / 1000, 2)
         linked = "L" in state.chain

@@ -27,7 +27,7 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     shaped = warmed(letters(bands(shaped), two_sided))
     shaped = ranges(reserved(in_both_hands(shaped, two_sided)))
     shaped = labels(shaped)
-    shaped = efforts(shaped if two_sided else left_before(shaped))
+    shaped = efforts(shaped if two_sided else left_before(shaped), two_sided)
     shaped = sides(shaped, two_sided)
     shaped = dropped(shaped)
     shaped = counted(either(shaped))

@@ -52,8 +52,11 @@ def ranges(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-def efforts(marks: list[Mark]) -> list[Mark]:
-    """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`."""
+def efforts(marks: list[Mark], two_sided: bool = False) -> list[Mark]:
+    """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`.
+
+    `two_sided`: the session has an exercise that works each side by itself, so that `8 left` is of that side.
+    """
     sided = any(m.kind is Kind.RIGHT for m in marks)
     marks = _last_first(marks)
     out: list[Mark] = []
@@ -79,7 +82,7 @@ def efforts(marks: list[Mark]) -> list[Mark]:
             if kind is Kind.AT and after is not None and after.kind in (Kind.RPE, Kind.RIR):
                 continue
         elif kind is Kind.LEFT and is_number(before) and not sided and (not mark.tight or _few(before)):
-            kind = Kind.TANK if mark.text == "left" and _small(before) else kind
+            kind = Kind.TANK if mark.text == "left" and _small(before, _FEW_LEFT if two_sided else 10) else kind
         elif kind is Kind.EMPTY and mark.text.endswith("failed") and after is not None and after.kind is Kind.ORD:
             kind = Kind.FAILED
         elif kind is Kind.FEELS and not (is_number(after) and after is not None and _is_scale(after)):
@@ -141,8 +144,12 @@ def _rates_last(marks: Sequence[Mark], place: int, before: Sequence[Mark]) -> bo
     return ends and said and after is not None and after.kind is Kind.NUM and _is_scale(after)
 
 
-def _small(mark: Mark | None) -> bool:
-    return mark is not None and mark.value is not None and mark.value <= 10
+_FEW_LEFT = 5
+"""Repetitions left beyond which `left` beside two-sided work is a side. Ours."""
+
+
+def _small(mark: Mark | None, most: int = 10) -> bool:
+    return mark is not None and mark.value is not None and mark.value <= most
 
 
 def _few(mark: Mark | None) -> bool:

@@ -35,7 +35,7 @@ def labels(marks: list[Mark]) -> list[Mark]:
         elif (
             mark.kind is Kind.ORD
             and (starts or out[-1].kind in SEPARATORS or mark.text.isalpha())
-            and (is_number(after) or kind_at(marks, at + 1) in _OF_LABEL)
+            and (is_number(after) or kind_at(marks, at + 1) in _OF_LABEL or _is_side(marks, at + 1))
         ):
             out.append(replace(mark, kind=Kind.LABEL))
             at += 1
@@ -43,6 +43,12 @@ def labels(marks: list[Mark]) -> list[Mark]:
             out.append(mark)
             at += 1
     return out
+
+
+def _is_side(marks: Sequence[Mark], at: int) -> bool:
+    """The `left 11` of `third one left 11 right 9`."""
+    sided = kind_at(marks, at) in (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
+    return sided and is_number(mark_at(marks, at + 1))
 
 
 def _is_count(mark: Mark) -> bool:

@@ -235,7 +235,7 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             ):
                 break
             found.append(mark)
-        elif mark.text in ("yes", "yep", "yeah", "yup"):
+        elif mark.text in ("yes", "yep", "yeah", "yup") or (found and _is_of_sets(marks, at)):
             break
         elif mark.kind is Kind.THEREST:
             rest = not found
@@ -253,6 +253,12 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
 def _is_talk(marks: Sequence[Mark], at: int) -> bool:
     """The `legs` of `ran out of legs, squats i skip`: it stands in a clause of its own."""
     return (at > 0 and marks[at - 1].kind not in (*_LISTED, Kind.NAME, Kind.WEAK)) or text_at(marks, at - 1) == "of"
+
+
+def _is_of_sets(marks: Sequence[Mark], at: int) -> bool:
+    """The `on all four` of `70 for 6 on all four and curls skipped`: it is of the sets told before it."""
+    of_all = marks[at].kind in (Kind.ALL, Kind.EACH)
+    return of_all and kind_at(marks, at - 1) in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB)
 
 
 def _is_small(marks: Sequence[Mark], at: int) -> bool:

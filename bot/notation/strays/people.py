@@ -20,7 +20,8 @@ PEOPLE = frozenset(
         "brothers sister sisters mum mom mother dad father uncle aunt auntie cousin cousins nephew niece neighbour",
         "neighbor friend friends mate buddy pal colleague coworker boss flatmate roommate housemate spotter trainer",
         "instructor receptionist member members newbie newcomer powerlifter bodybuilder crossfitter beginner",
-        "stranger couple influencer nurse teacher twin twins missus hubby bf gf bro",
+        "stranger couple influencer nurse teacher twin twins missus hubby bf gf bro toddler child children baby",
+        "grandson granddaughter grandkid grandkids stepson stepdaughter",
     )
 )
 """Who lifts beside the client."""
@@ -35,7 +36,7 @@ _TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
 
 def with_people(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such person who does something as one that is not the client."""
-    marks = [replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)]
+    marks = _with_aged([replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)])
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in PEOPLE:
@@ -56,6 +57,25 @@ def with_people(marks: Sequence[Mark]) -> list[Mark]:
         elif _is_whoever(marks, place) or (mark.text in _KIN and _opens(marks, place) and _acts(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.OTHERPERSON)
     return out
+
+
+def _with_aged(marks: list[Mark]) -> list[Mark]:
+    """The marks with the `8 year old` of `my 8 year old did 3` as a kid."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM or not place or marks[place - 1].text.split()[-1:] not in _OWNED:
+            continue
+        end = place + 1
+        while end < len(marks) and end < place + 5 and (marks[end].kind is Kind.DASH or marks[end].text in _AGED):
+            end += 1
+        if marks[end - 1].text in ("old", "yo", "olds"):
+            out[place:end] = [replace(m, kind=Kind.FILL, text="little", value=None) for m in marks[place:end]]
+            out[end - 1] = replace(marks[end - 1], kind=Kind.WORD, text="kid")
+    return out
+
+
+_OWNED = (["my"], ["our"], ["the"], ["a"], ["her"], ["his"], ["this"], ["some"])
+_AGED = frozenset(words("year years yr yrs old olds yo"))
 
 
 def _loads_for_me(marks: Sequence[Mark], place: int) -> bool:

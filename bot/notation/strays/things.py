@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.strays.meanings import (
     UNITS,
@@ -87,6 +87,16 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
             yield from (place + 1, place + 2)
     elif _is_likened(marks, place):
         yield from (place, place + 1)
+    elif _is_part_of(marks, place):
+        yield from (place, place + 3)
+
+
+def _is_part_of(marks: Sequence[Mark], place: int) -> bool:
+    """`2 of my 3 pairs of straps`, `one of our two racks`: some of so many things that are no sets."""
+    said = [w for m in marks[place + 1 : place + 3] for w in m.text.split()]
+    counted = kind_at(marks, place + 3) is Kind.NUM and kind_at(marks, place + 5) is not Kind.NUM
+    things = kind_at(marks, place + 4) in (Kind.WORD, Kind.PAIR)
+    return said[:1] == ["of"] and said[1:2] in (["my"], ["our"], ["the"], ["his"], ["her"]) and counted and things
 
 
 def _is_likened(marks: Sequence[Mark], place: int) -> bool:

@@ -11,7 +11,7 @@ from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
 from bot.notation.spoken import UNITS, read_spoken
-from bot.notation.tagging.dictated import sets_apart, spoken_signs, without_opening
+from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
 from bot.notation.tagging.mending import is_slip, mended
 from bot.notation.tagging.naming import with_names, with_one_limb, with_verbs
@@ -39,7 +39,7 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
         mark, at = _next(corrected, at, out)
         out.append(mark)
     out = [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
-    out = without_opening(sets_apart(out))
+    out = run_together(without_opening(sets_apart(out)))
     return [_of_now(out, i) for i in range(len(out))]
 
 

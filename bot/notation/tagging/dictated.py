@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import FEW_SETS, SEVERAL
+from bot.notation.bounds import FEW_SETS, MOST_LEFT, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import NUMBER_WORDS, TENS, UNITS
@@ -54,6 +54,56 @@ def _is_tenth(marks: Sequence[Mark], at: int) -> bool:
 
 
 _AFTER_LOAD = ("for", "kilos", "kg", "by", "x", "kilo", "pounds")
+
+
+def run_together(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with numbers that ran together apart, and those that fell apart together.
+
+    `ten at seventy nine at seventy` is ten, then nine; `the first real set two seventy five for five` is 275;
+    `eight reps left two in there` is eight repetitions, with two left.
+    """
+    out: list[Mark] = []
+    at = 0
+    while at < len(marks):
+        mark, after = marks[at], kind_at(marks, at + 1)
+        parts = mark.text.split()
+        listed = [kind_at(marks, at + n) for n in (-2, -1, 1, 2)] == [Kind.NUM, Kind.AT, Kind.AT, Kind.NUM]
+        hundred = (
+            mark.kind is Kind.NUM and kind_at(marks, at - 1) is Kind.WORKSET and UNITS.get(mark.text, 0) in _HUNDREDS
+        )
+        whole = hundred and after is Kind.NUM and kind_at(marks, at + 2) in (Kind.FOR, Kind.X)
+        left = mark.text == "reps left" and kind_at(marks, at - 1) is Kind.NUM and after is Kind.NUM
+        if mark.kind is Kind.NUM and listed and len(parts) == SEVERAL and parts[0] in TENS and parts[1] in UNITS:
+            cut = mark.start + len(parts[0])
+            out.append(replace(mark, text=parts[0], value=TENS[parts[0]], end=cut))
+            out.append(replace(mark, text=parts[1], value=UNITS[parts[1]], start=cut + 1))
+        elif whole and _LEAST / 2 <= (marks[at + 1].value or 0) < 100 and not marks[at + 1].text.isdigit():
+            value = UNITS[mark.text] * 100 + (marks[at + 1].value or 0)
+            text = f"{mark.text} {marks[at + 1].text}"
+            out.append(replace(mark, text=text, value=value, end=marks[at + 1].end))
+            at += 1
+        elif left and mark.kind is Kind.TANK and (marks[at + 1].value or 0) <= MOST_LEFT and _is_inside(marks, at + 2):
+            two = marks[at + 1]
+            out.append(replace(mark, kind=Kind.REPS, text="reps"))
+            out.append(replace(mark, kind=Kind.COMMA, text=",", start=mark.end))
+            out += [two, replace(mark, text="left", start=two.end, end=two.end)]
+            at += 1
+        else:
+            out.append(mark)
+        at += 1
+    return out
+
+
+_HUNDREDS = range(1, 10)
+
+
+def _is_inside(marks: Sequence[Mark], at: int) -> bool:
+    """`in there`, `in me`, or the end."""
+    return kind_at(marks, at) in (None, Kind.STOP, Kind.COMMA, Kind.TANK) or text_at(marks, at) in (
+        "in",
+        "in there",
+        "in me",
+    )
 
 
 def without_opening(marks: Sequence[Mark]) -> list[Mark]:
