@@ -76,7 +76,7 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
         while end < len(marks) and marks[end].kind not in _BOUNDS:
             end += 1
         before, after = marks[start:place], marks[place + 1 : end]
-        if marks[place].text in _REASONS and kind_at(marks, start - 1) in (Kind.COMMA, Kind.BREAK):
+        if marks[place].text in _REASONS and any(m.kind is Kind.NUM for m in marks[:start]):
             continue  # `80x7, just 7 cause i slept badly` tells one set
         if kind_at(before, 0) is Kind.NO and any(m.kind is Kind.NAME for m in after):
             continue  # `no belt so chins 7` says what was worn

@@ -65,6 +65,7 @@ SLIPS = {
     "cannae": "cant",
     "canna": "cant",
     "feelin": "feeling",
+    "feeled": "felt",
     "doin": "doing",
     "messin": "messing",
     "botherin": "bothering",
