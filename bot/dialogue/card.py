@@ -7,7 +7,7 @@ from bot.dialogue.underway import UnderWay
 from bot.saying import BLANK, Line, Rows, Say, Urgency, line
 from bot.training.people import Standing
 from bot.training.plan import Drop, LoadStyle, Mini, PlannedExercise, PlannedSet
-from bot.training.report import Stage
+from bot.training.report import Performed, Stage
 from bot.training.shown import show_tempo
 from bot.training.units import Load
 
@@ -106,15 +106,21 @@ def _told_by_the_coach(exercise: PlannedExercise, coming: PlannedSet) -> list[Li
     return lines
 
 
-def _finished_line(at: UnderWay, exercise: PlannedExercise) -> Line:
+def _told(at: UnderWay, exercise: PlannedExercise) -> list[Performed]:
+    """What is done of an exercise but warm-ups, set by set: one put right later keeps its place."""
     done = [p for p in at.session.done if p.exercise == exercise.name and p.stage is not Stage.WARMUP]
+    return sorted(done, key=lambda p: p.set or 0)
+
+
+def _finished_line(at: UnderWay, exercise: PlannedExercise) -> Line:
+    done = _told(at, exercise)
     if not done:
         return line("card-left-out", name=exercise.name)
     return line("card-done", name=exercise.name, sets=joined([done_line(exercise, p) for p in done], "sets-then"))
 
 
 def _coming_line(at: UnderWay, exercise: PlannedExercise) -> Line:
-    done = [p for p in at.session.done if p.exercise == exercise.name and p.stage is not Stage.WARMUP]
+    done = _told(at, exercise)
     number = at.session.next_set(exercise)
     if done and number is not None:
         shown = joined([done_line(exercise, p) for p in done], "sets-then")

@@ -24,6 +24,15 @@ async def test_a_correction_in_words_takes_the_place_of_what_was_kept(practice: 
     assert "2. done: 50 kg × 9" in words
 
 
+async def test_a_set_put_right_keeps_its_place_on_the_card(practice: Practice) -> None:
+    """Behind its exercise the sets stand as they were done, whatever was put right last."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "squat 60x5, 50x9, 50x8", after_min=8)
+    await stage.say(ADA, "set 2 was 52.5", after_min=1)
+    assert "60 kg × 5, then 52.5 kg × 9, then 50 kg × 8" in practice.card().words.text
+
+
 async def test_a_set_scrapped_in_words_is_open_again(practice: Practice) -> None:
     """The set after it would take its place."""
     stage = practice.stage
