@@ -26,6 +26,7 @@ _MOST_COUNTED = 60
 _FAR = 12
 """Marks of a list of repetitions at most, before the loads that are of them."""
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND)
+_NO_LOAD_BEHIND = (Kind.X, Kind.FOR, Kind.RIR, Kind.RPE)
 _SURE = 3
 """So many loads behind each other are no repetitions: with fewer, a word must say that the count is of all."""
 
@@ -45,7 +46,7 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
     at = 0
     while at < len(out):
         loads, end = _loads(out, at)
-        if len(loads) < SEVERAL or kind_at(out, at - 1) in (Kind.X, Kind.FOR) or _is_each_side(out, loads, end):
+        if len(loads) < SEVERAL or kind_at(out, at - 1) in _NO_LOAD_BEHIND or _is_each_side(out, loads, end):
             at = max(end, at + 1)
             continue
         each = _one_each(out, loads, at, end)
