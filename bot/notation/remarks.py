@@ -7,7 +7,7 @@ says nothing about the other. A remark tells no number, names no exercise or set
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wholes import is_whole, tells_sets
@@ -70,11 +70,7 @@ def with_joined_remarks(marks: Sequence[Mark]) -> list[Mark]:
     for place in range(1, len(marks) - 1):
         if not _joins(marks, place):
             continue
-        start, end = place, place + 1
-        while start > 0 and marks[start - 1].kind not in _BOUNDS:
-            start -= 1
-        while end < len(marks) and marks[end].kind not in _BOUNDS:
-            end += 1
+        start, end = part_of(marks, place, ends=_BOUNDS)
         before, after = marks[start:place], marks[place + 1 : end]
         if marks[place].text in _REASONS and any(m.kind is Kind.NUM for m in marks[:start]):
             continue  # `80x7, just 7 cause i slept badly` tells one set

@@ -77,8 +77,6 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
         before = scene.tokens[m.first - 1] if m.first and scene.tokens[m.first].gap is Gap.NONE else None
         if before is not None and before.kind is Kind.SET and before.word.endswith("each"):
             continue
-        if _is_of_a_load(scene, m.first):
-            continue
         out.append(Spot(m.first, m.end, m.place, _side(scene, m), _mine(scene, m.first), m.doubts, m.solid, m.typed))
     sided = [_with_side(scene, s, then) for s, then in zip(out, (*out[1:], None), strict=False)]
     return tuple(sorted([*sided, *_ones(scene, sided)], key=lambda s: s.first))
@@ -108,14 +106,6 @@ def _tells_which(scene: Scene, m: Mark, before: Spot) -> bool:
     sided = first < m.first or scene.word(m.first) in SIDES
     alone = scene.tokens[first].gap is Gap.SOFT and scene.ends(m.end)
     return sided and alone and scene.same_sentence(before.first, m.first) and first - before.end <= _OF_THE_PAIR
-
-
-def _is_of_a_load(scene: Scene, first: int) -> bool:
-    """The `hand` of `65/hand, 9`: what each hand held."""
-    if not first or scene.tokens[first].word not in ("hand", "leg", "arm", "side"):
-        return False
-    before, limb = scene.tokens[first - 1], scene.tokens[first]
-    return before.kind is Kind.NUMBER and limb.gap is Gap.SOFT and limb.start == before.end + 1
 
 
 _PARTS_OF_THINGS = word_set("neck foot head heart leg arm shoulder body mouth lip face eye nose hand heel toe")
