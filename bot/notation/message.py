@@ -14,8 +14,10 @@ from bot.notation.corrections.contrasted import with_contrasts
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.efforts_each import rate_each, split_efforts
-from bot.notation.efforts_named import rate_named, split_named
-from bot.notation.efforts_of_all import rate_of_all, split_of_all
+from bot.notation.efforts_named import split_named
+from bot.notation.efforts_named.rating import rate_named
+from bot.notation.efforts_of_all import split_of_all
+from bot.notation.efforts_of_all.rating import rate_of_all
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
 from bot.notation.exceptions import with_exceptions
 from bot.notation.gear import without_gear
@@ -45,14 +47,14 @@ from bot.notation.same_times import with_same_times
 from bot.notation.same_twice import with_same_twice
 from bot.notation.script import Folded, read_script
 from bot.notation.seams import with_seams
-from bot.notation.segments import EDGES, NUMBERS
+from bot.notation.segments.edges import EDGES, NUMBERS
 from bot.notation.side_counts import with_side_counts
 from bot.notation.side_efforts import with_side_efforts
 from bot.notation.side_pairs import with_side_pairs
 from bot.notation.skips import read_skips
 from bot.notation.skips.endings import closing, read_finish
 from bot.notation.skips.enough import with_enough
-from bot.notation.skips.reach import heads_for_another
+from bot.notation.skips.kept import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.stepped import with_steps
 from bot.notation.strays import nothing_to_drop, stray_numbers, with_others

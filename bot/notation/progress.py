@@ -8,7 +8,7 @@ from bot.notation.bounds import SEVERAL
 from bot.notation.how_far import HowFar, Session, how_far, small
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 from bot.training.report import Stage
 
