@@ -11,10 +11,12 @@ from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
 from bot.notation.corrections.listed_again import list_again, tells_list_again
 from bot.notation.corrections.no_drop import take_drop_back
+from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
+from bot.notation.corrections.sides_rated import rate_sides
 from bot.notation.corrections.swapped import swap_sides
 from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.told_whole import sets_anew
@@ -51,6 +53,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     unnamed = not any(m.kind is Kind.NAME for m in piece)
     turned = (stored or unnamed) and swap_sides(piece, draft.record, place)
     if turned or (stored and correct_unit(piece, draft.record, place)):
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return []
+    if stored and rate_sides(piece, draft.record, place):
         draft.note_replaced((piece[0].start, piece[-1].end))
         return []
     other = is_of_another(piece)
@@ -248,6 +253,12 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     if len(named) > 1 and sum(m.kind is Kind.NUM for m in piece) > 1:
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return
+    hedged = any(set(m.text.split()) & HEDGES for m in piece if m.kind in (Kind.FILL, Kind.WORD))
+    if hedged and draft.doubt(Doubt(AskKind.UNSURE, piece[0].start, piece[-1].end), alternatives=1) is None:
+        return
+    if _is_of_either(draft, piece):
+        draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
+        return
     corrected = correct(piece, draft.record, draft.unit, place)
     if corrected.doubt is not None:
         chosen = draft.doubt(corrected.doubt, len(corrected.choices))
@@ -255,6 +266,13 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
             key, values = corrected.choices[chosen]
             draft.record.change(key, lambda rows: apply_values(rows, values))
     draft.note_replaced((piece[0].start, piece[-1].end))
+
+
+def _is_of_either(draft: Draft, piece: Sequence[Mark]) -> bool:
+    """`row set 2 was 11`, where two rows are stored and none is under way."""
+    record, under = draft.record, draft.under_way()
+    either = [[p for p in m.names if record.last(p) is not None] for m in piece if m.kind is Kind.NAME]
+    return any(len(places) > 1 and under not in places for places in either)
 
 
 def _is_parted(piece: Sequence[Mark]) -> bool:

@@ -124,8 +124,9 @@ def _single(marks: Sequence[Mark], at: int, stored: Sequence[int], *, numbered: 
         return stored[-1], _past_sets(marks, at + 1)
     if mark.kind is Kind.ORD and mark.value is not None:
         return (int(mark.value), _past_sets(marks, at + 1)) if int(mark.value) in stored else None
-    if mark.kind in _SETS and kind_at(marks, at + 1) is Kind.NUM:
-        number, end = _count(marks, at + 1)
+    if mark.kind in _SETS or mark.text == "#":
+        behind = at + 1 + (text_at(marks, at + 1) in ("number", "no", "#"))
+        number, end = _count(marks, behind) if kind_at(marks, behind) is Kind.NUM else (0, at)
         return (number, end) if number in stored else None
     number, end = _count(marks, at) if numbered else (0, at)
     return (number, end) if number in stored else None

@@ -9,21 +9,25 @@ from bot.notation.tokens import Mark
 from bot.training.report import Performed, Stage
 
 
-def is_told(said: Said, exercise: str, request: Request) -> bool:
+def is_told(said: Said, exercise: str, request: Request, *, told: bool = False) -> bool:
     """Whether `set 2 was 190` can only be of a stored set: one that is named by its number, of the exercise that is
-    named or under way.
+    named or under way. `told`: it is told of a set, so that the verb may be left out.
     """
     planned = next(len(e.sets) for e in request.exercises if e.name == exercise)
     stored = {p.set for p in request.done if p.exercise == exercise}
     under_way = request.current in (None, exercise) and len(stored) < planned
-    which = said.which is not None and not said.which.lasts
-    return which and Kind.WAS in said.cues and (said.name is not None or under_way)
+    passed = said.name is not None and len(stored) >= planned
+    which = said.which is not None and (passed or not said.which.lasts)
+    return which and (told or Kind.WAS in said.cues) and (said.name is not None or under_way)
 
 
-def exercise_of(name: Mark | None, request: Request) -> str | None:
-    """The exercise that is put right: the one that is named, else the one of the last set; none where it has none."""
+def exercise_of(name: Mark | None, request: Request, stage: Stage = Stage.WORK) -> str | None:
+    """The exercise that is put right: the one that is named, else the one of the last set (of the last drop, where one
+    is told of); none where it has none.
+    """
     if name is None:
-        return request.done[-1].exercise
+        staged = [p.exercise for p in request.done if p.stage is stage]
+        return staged[-1] if staged else request.done[-1].exercise
     done = {p.exercise for p in request.done}
     named = [request.exercises[p].name for p in name.names if request.exercises[p].name in done]
     return named[0] if len(named) == 1 else None
@@ -44,6 +48,25 @@ def _was(row: Performed, value: Value) -> bool:
 def _was_load(row: Performed, value: Value) -> bool:
     load = None if row.load is None else row.load.amount
     return not value.counts and load is not None and value.amount in (load, -load)
+
+
+def which_continuation(said: Said, rows: Sequence[Performed], old: Value | None) -> tuple[Performed, int | None] | None:
+    """The drop or mini that is put right, and which of its set's it is (`None`: the only one); none where in doubt."""
+    named = None if said.which is None else said.which.sets
+    staged = [p for p in rows if p.stage is said.stage and (named is None or p.set in named)]
+    if not staged or (named is not None and len(named) > 1):
+        return None
+    last = [p for p in staged if p.set == staged[-1].set]
+    once = len({p.set for p in staged}) == len(staged)
+    of_set = staged if once and said.nth is not None else last
+    if old is not None and named is None and said.nth is None and not any(_was(p, old) for p in last):
+        sets = {p.set for p in staged if _was(p, old)}
+        of_set = [p for p in staged if {p.set} == sets]
+    nth = len(of_set) if said.nth is not None and said.nth < 0 else said.nth
+    places = [i for i, p in enumerate(of_set) if (old is None or _was(p, old)) and nth in (None, i + 1)]
+    if len(places) != 1:
+        return None
+    return of_set[places[0]], None if once or len(of_set) == 1 else places[0] + 1
 
 
 def what_changes(
