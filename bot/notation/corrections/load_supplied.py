@@ -20,6 +20,7 @@ from bot.training.report import Performed
 _PASSED = (Kind.FILL, Kind.WAS, Kind.WITH, Kind.AT, Kind.SORRY, Kind.COLON, Kind.COMMA, Kind.FOR, Kind.TO, Kind.AND,
            Kind.STOP, Kind.LINE, Kind.COULD, Kind.EXCEPT, Kind.TALKNUM, Kind.MEANT, Kind.SETS, Kind.SET,
            Kind.DASH)  # fmt: skip
+_CORRECTING = (Kind.MEANT, Kind.SORRY)
 _UNITS = (Kind.KG, Kind.LB, Kind.S)
 _LOADS = frozenset(words("weight weights load loaded bar used using lifted"))
 """Words of a load."""
@@ -32,21 +33,25 @@ _TURNING = frozenset(words("next other rest before more new instead now this tod
 def with_load_supplied(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with such a message in plain wording: its set was with 70; as they are where it is none."""
     numbers = [i for i, m in enumerate(marks) if m.kind is Kind.NUM]
-    if not request.done or len(numbers) != 1 or len(marks) > _LONGEST:
+    if not request.done or not 1 <= len(numbers) <= 2 or len(marks) > _LONGEST:
         return list(marks)
     at = numbers[0]
     said = {w for m in marks for w in m.text.split()}
     names = [m for m in marks if m.kind is Kind.NAME]
     bare = _without_load(request, names)
-    if not bare or said & _TURNING or not all(_has_place(m) for m in marks if m.kind is not Kind.NUM):
+    again = len(numbers) > 1
+    places = [m for m in marks if not (m.kind is Kind.NUM or (again and m.kind in (Kind.X, Kind.REPS)))]
+    if not bare or said & _TURNING or not all(_has_place(m) for m in places):
+        return list(marks)
+    if again and (marks[numbers[1]].value != bare[-1].reps or not any(m.kind in _CORRECTING for m in marks)):
         return list(marks)
     exercise = next(e for e in request.exercises if e.name == bare[0].exercise)
     every = any(m.kind is Kind.ALL or "throughout" in m.text.split() for m in marks)
     several = len(bare) > 1 and not every
     measured = kind_at(marks, at + 1) in _UNITS or any(m.kind in (Kind.TALKNUM, Kind.WITH) for m in marks)
     most = 2 * Context(exercise, request.unit, ()).range_of(bare[-1].set).high
-    loads = measured or bool(said & _LOADS) or (marks[at].value or Decimal(0)) > most
-    told = bool(said & _PAST) or any(m.kind in (Kind.TALKNUM, Kind.LASTSET) for m in marks) or every
+    loads = measured or again or bool(said & _LOADS) or (marks[at].value or Decimal(0)) > most
+    told = bool(said & _PAST) or any(m.kind in (Kind.TALKNUM, Kind.LASTSET) for m in marks) or every or again
     if several or not (loads and (told or said & _LOADS)) or marks[at].value is None:
         return list(marks)
     start = marks[0].start

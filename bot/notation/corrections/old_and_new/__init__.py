@@ -10,23 +10,27 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
+from bot.notation.clauses import kind_at
 from bot.notation.corrections.old_and_new.beside import (
     is_announcement,
     is_of_open,
     is_talk,
     is_unsure,
+    tells_left,
     tells_set,
     with_guesses,
     without_links,
 )
-from bot.notation.corrections.old_and_new.clause import STAGES, Said, Value, new_and_old, read_clause
-from bot.notation.corrections.old_and_new.sides import other_side, rated_sides
+from bot.notation.corrections.old_and_new.clause import STAGES, Said, Value, continuation_at, new_and_old, read_clause
+from bot.notation.corrections.old_and_new.sides import other_side, rated_sides, side_again
 from bot.notation.corrections.old_and_new.stored import (
     all_helped,
     exercise_of,
     is_told,
     what_changes,
-    which_continuation,
+    as_rated,
+    counts_of_part,
+    which_continuations,
     with_old,
 )
 from bot.notation.corrections.old_and_new.taken_out import taken_out
@@ -55,7 +59,9 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
         put = _sentence(sentence, request, before)
         several = tells_set(sentence) or sum(m.kind is Kind.NUM for m in sentence) > 1
         fresh = before.fresh and (put != sentence or not several or is_of_open(sentence, request))
-        before = _Before(put != sentence or is_announcement(sentence), fresh, _name_in(sentence) or before.spoken)
+        before = _Before(
+            put != sentence or is_announcement(sentence), fresh=fresh, spoken=_name_in(sentence) or before.spoken
+        )
         asked = put != sentence and end < len(marks) and marks[end].kind is Kind.QUERY
         out += put + [replace(m, kind=Kind.STOP) if asked else m for m in marks[end : end + 1]]
         start = end + 1
@@ -69,6 +75,8 @@ class _Before:
     """
 
     announced: bool = False
+    rated: bool = False
+    """Whether efforts are told by repetitions in reserve straight before."""
     fresh: bool = True
     spoken: Mark | None = None
 
@@ -86,10 +94,11 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
     if whole is not None:
         return whole
     for place, mark in enumerate(sentence):
-        if mark.kind not in _LINKS:
+        links = mark.kind in _LINKS
+        if not links and not _aims_anew(sentence, place):
             continue
-        left, right = sentence[:place], without_links(sentence[place + 1 :])
-        goes_on = replace(before, announced=True, spoken=_name_in(left) or before.spoken)
+        left, right = sentence[:place], without_links(sentence[place + links :])
+        goes_on = replace(before, announced=True, rated=tells_left(left), spoken=_name_in(left) or before.spoken)
         stop = replace(mark, kind=Kind.STOP, text=".", value=None, parts=())
         if is_announcement(left):
             following = _sentence(right, request, goes_on)
@@ -97,15 +106,15 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
                 return following
         if mark.kind is Kind.COLON:
             continue
-        ahead = _plain(left, request, before)
+        ahead = _plain(left, request, before) or _whole(left, request, before)
         following = right if ahead is None else _sentence(right, request, goes_on)
-        if ahead is not None and mark.kind is not Kind.AND and is_talk(right):
+        if ahead is not None and links and mark.kind is not Kind.AND and is_talk(right):
             maybe = replace(mark, kind=Kind.FILL, text="maybe")
             return [maybe, *ahead] if is_unsure(right) else ahead
-        if ahead is not None and (tells_set(right) or following != right):
+        if ahead is not None and ((links and tells_set(right)) or following != right):
             return [*ahead, stop, *following]
         aims = any(which_at(right, i, (1,)) or right[i].kind in (Kind.ORD, Kind.SET) for i in range(len(right)))
-        if not (aims and tells_set(left)):
+        if not (aims and links and tells_set(left)):
             continue
         behind = _sentence(
             right, request, replace(goes_on, announced=before.announced, fresh=is_of_open(left, request))
@@ -113,6 +122,13 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
         if behind != right and (mark.kind is not Kind.AND or is_of_open(left, request)):
             return [*left, stop, *behind]
     return sentence
+
+
+def _aims_anew(sentence: Sequence[Mark], place: int) -> bool:
+    """Whether another set or drop is named behind a number, without a comma: `first drop 30 second drop 22.5`."""
+    named = sentence[place].kind is Kind.ORD or continuation_at(sentence, place) is not None
+    numbered = sentence[place].kind is Kind.SET and kind_at(sentence, place + 1) is Kind.NUM
+    return (named or numbered) and kind_at(sentence, place - 1) in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB, Kind.RIR)
 
 
 _LONGEST = 40
@@ -125,7 +141,7 @@ def _whole(sentence: list[Mark], request: Request, before: _Before) -> list[Mark
     put = taken_out(named, request) or turned_round(named, request)
     if put is not None or not before.fresh:
         return put
-    return other_side(named, request) or rated_sides(named, request)
+    return other_side(named, request) or rated_sides(named, request) or side_again(named, request)
 
 
 def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] | None:
@@ -141,6 +157,7 @@ def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] 
     said = read_clause(clause, stored) if stored else None
     if said is None or exercise is None:
         return None
+    said = as_rated(said, rows) if before.rated else said
     said.name = said.name or before.spoken
     if said.name is None and exercise != request.done[-1].exercise:
         place = next(i for i, e in enumerate(request.exercises) if e.name == exercise)
@@ -155,9 +172,9 @@ def _told(said: Said, rows: Sequence[Performed], request: Request, before: _Befo
     new, old = new_and_old(said)
     follows = before.announced and before.fresh and (said.which is None or not said.which.lasts)
     last = follows and said.name is not None and not said.several
-    if new is None or (said.which is None and not (said.olds or said.nth or last)):
+    if new is None or (said.which is None and old is None and said.nth is None and not last):
         return None
-    told = is_told(said, exercise, request) or (said.nth is not None and Kind.WAS in said.cues)
+    told = is_told(said, exercise, request) or (said.nth or 0) > 0 or (said.nth is not None and Kind.WAS in said.cues)
     if old is None and not (follows or bool(said.cues & set(_STRONG)) or told):
         return None
     if said.stage is not None:
@@ -175,18 +192,19 @@ def _told(said: Said, rows: Sequence[Performed], request: Request, before: _Befo
 
 def _of_continuation(said: Said, rows: Sequence[Performed], new: Value, old: Value | None) -> list[Mark] | None:
     """One drop or mini that was something else: the one that is named, or the only one with the old value."""
-    found = which_continuation(said, rows, old)
-    if found is None or said.stage is None:
-        return None
-    row, nth = found
-    stage, counts = what_changes([[row]], new, old, (said.stage,))
-    if stage is None:
-        return None
-    value = _told_plainly(new, old, counts=counts, helped=False)
-    at = value[0].start
-    kind, word = (Kind.DROP, "drop") if stage is Stage.DROP else (Kind.MINI, "mini")
-    numbered = [] if nth is None else [Mark(Kind.ORD, "nth", at, at, value=Decimal(nth))]
-    return _put(said, (row.set or 0,), value, [*numbered, Mark(kind, word, at, at)])
+    out: list[Mark] = []
+    for row, nth in which_continuations(said, rows, old):
+        stage, counts = what_changes([[row]], new, old, (row.stage,))
+        if stage is None:
+            return None
+        counts = counts_of_part(row, new) if counts is None and old is None else counts
+        value = _told_plainly(new, old, counts=counts, helped=False)
+        at = value[0].start
+        kind, word = (Kind.DROP, "drop") if stage is Stage.DROP else (Kind.MINI, "mini")
+        numbered = [] if nth is None else [Mark(Kind.ORD, "nth", at, at, value=Decimal(nth))]
+        stop = [Mark(Kind.STOP, ".", out[-1].end, out[-1].end)] if out else []
+        out += [*stop, *_put(said, (row.set or 0,), value, [*numbered, Mark(kind, word, at, at)])]
+    return out or None
 
 
 def _rated(said: Said, exercise: str, request: Request, before: _Before) -> list[Mark] | None:

@@ -55,6 +55,11 @@ def tells_set(marks: Sequence[Mark]) -> bool:
     return entry and not any(k in _CORRECTING for k in kinds)
 
 
+def tells_left(marks: Sequence[Mark]) -> bool:
+    """Whether an effort is told as what was left, so that a small number behind it is one, too: `set 1 had 2 left`."""
+    return any(m.kind in (Kind.RIR, Kind.TANK, Kind.MORE, Kind.RIRPOST, Kind.EMPTY) for m in marks)
+
+
 def is_of_open(marks: Sequence[Mark], request: Request) -> bool:
     """Whether the sets told are of a number that is not stored: `third set 110x8`, so that `first` is a stored one."""
     last = request.done[-1].exercise

@@ -1,13 +1,14 @@
 """What a clause that puts a stored set right tells: which sets, what they were and were not: `190 not 180 on set 2`."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.corrections.voiced import CHANGING
 from bot.notation.corrections.which_stored import Which, which_at
-from bot.notation.efforts_named.effort import effort_at
+from bot.notation.efforts_named.effort import effort_at, is_effort
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -16,7 +17,7 @@ from bot.training.report import Stage
 _SIGNS = {Kind.PLUS: 1, Kind.ADDED: 1, Kind.DASH: -1, Kind.MINUS: -1}
 UNITS = (Kind.KG, Kind.LB, Kind.S)
 _PASSED = (Kind.FILL, Kind.WAS, Kind.AT, Kind.WITH, Kind.FOR, Kind.COMMA, Kind.COLON, Kind.TO, Kind.MEANT, Kind.SORRY,
-           Kind.COULD, Kind.DASH, Kind.SETS, Kind.SET, Kind.OPEN, Kind.CLOSE)  # fmt: skip
+           Kind.COULD, Kind.DASH, Kind.ARROW, Kind.SETS, Kind.SET, Kind.OPEN, Kind.CLOSE)  # fmt: skip
 """Kinds that say nothing more beside a set and what it was."""
 _OF_MORE = (Kind.X, Kind.NUM, Kind.SECONDS, Kind.METRES, Kind.RPE, Kind.RIR, Kind.TANK, Kind.EACH)
 """Kinds behind a number that is no load, or not all that was told."""
@@ -41,6 +42,8 @@ HEDGES = frozenset(words("maybe perhaps might may possibly"))
 """Words of what is not known for certain."""
 _WRITTEN = frozenset(words("told said reported logged typed entered noted sent put wrote gave"))
 """Verbs of what was told before, with the old value straight behind: `i told 9 but it was ten`."""
+EVERY = 0
+"""In place of which drop is named: all of them."""
 STAGES = {Kind.DROP: Stage.DROP, Kind.DROPPED: Stage.DROP, Kind.MINI: Stage.MINI}
 _LASTS = frozenset(words("last final"))
 _ONLY = frozenset(["only", "just"])
@@ -72,7 +75,7 @@ class Said:
     stage: Stage | None = None
     """Of the continuation that is named."""
     nth: int | None = None
-    """Which continuation of its set is named, from 1; -1: the last one."""
+    """Which continuation of its set is named, from 1; -1: the last one; `EVERY`: all of them."""
     effort: tuple[Decimal, Mark, Mark] | None = None
     """Repetitions in reserve, and the first and the last word that tell them."""
     hedge: Mark | None = None
@@ -100,7 +103,7 @@ def _aimed(said: Said, clause: Sequence[Mark], at: int, stored: Sequence[int]) -
     """
     mark = clause[at]
     part = continuation_at(clause, at)
-    which = which_at(clause, at, stored) or _numbered(clause, at, stored) if part is None else None
+    which = which_at(clause, at, stored) or numbered(clause, at, stored) if part is None else None
     rated = effort_said(clause, at) if part is None and which is None else None
     if part is not None and said.stage is None:
         said.stage, said.nth, end = part
@@ -160,6 +163,8 @@ def _cue(mark: Mark) -> Kind:
         return Kind.MEANT
     if said & ANNOUNCING:
         return Kind.SORRY
+    if mark.kind is Kind.COULD and said <= {"i", "had", "got", "did"}:
+        return Kind.WAS
     return Kind.WAS if said & _ONLY else mark.kind
 
 
@@ -172,26 +177,32 @@ def continuation_at(clause: Sequence[Mark], at: int, *, numbered: bool = False) 
     mark = clause[at]
     last = mark.kind in (Kind.LASTSET, Kind.LASTREP) and bool(_LASTS & set(mark.text.split()))
     second = mark.kind is Kind.SECONDS and mark.text == "second"
-    if mark.kind is Kind.ORD or last or second:
-        nth = -1 if last else 2 if second else int(mark.value or 0)
+    every = mark.kind in (Kind.EACH, Kind.ALL) and mark.text.split(" ")[0] in ("both", "all")
+    if mark.kind is Kind.ORD or last or second or every:
+        nth = EVERY if every else -1 if last else 2 if second else int(mark.value or 0)
         at += 1
         at += kind_at(clause, at) is Kind.NAME
     stage = STAGES.get(kind_at(clause, at) or Kind.GAP)
     if stage is None or kind_at(clause, at + 1) in (Kind.MINI, Kind.DROP):
         return None
     at += 1
-    numbered = numbered or kind_at(clause, at + 1) in (Kind.WAS, Kind.MEANT)
+    at += text_at(clause, at) in ("number", "no", "#")
+    numbered = numbered or kind_at(clause, at + 1) in (Kind.WAS, Kind.MEANT, Kind.ARROW, Kind.COLON, Kind.DASH)
     if nth is None and kind_at(clause, at) is Kind.NUM and numbered:
         nth, at = int(clause[at].value or 0), at + 1
     return stage, nth, at
 
 
-def _numbered(clause: Sequence[Mark], at: int, stored: Sequence[int]) -> Which | None:
+def numbered(clause: Sequence[Mark], at: int, stored: Sequence[int], ends: Container[Kind] = ()) -> Which | None:
     """The stored set that stands behind its exercise as a bare number: `front squat 3 only 4 reps`, `rdl #2`."""
     if kind_at(clause, at - 1) is not Kind.NAME or at == 0 or kind_at(clause, at) is not Kind.NUM:
         return None
-    told = kind_at(clause, at + 1) in (Kind.WAS, Kind.MEANT, Kind.COLON) or text_at(clause, at + 1) in _ONLY
+    told = (
+        kind_at(clause, at + 1) in (Kind.WAS, Kind.MEANT, Kind.COLON, Kind.TO, Kind.ARROW)
+        or text_at(clause, at + 1) in _ONLY
+    )
     value = clause[at].value
+    told = told or kind_at(clause, at + 1) in ends
     if not told or value not in stored or not any(m.kind is Kind.NUM for m in clause[at + 1 :]):
         return None
     return Which((int(value or 0),), at + 1)
@@ -205,7 +216,9 @@ def effort_said(clause: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
         return clause[at + 1].value or Decimal(0), end
     if kind is Kind.NUM and kind_at(clause, at + 1) is Kind.REPS and kind_at(clause, at + 2) in (Kind.TANK, Kind.LEFT):
         return clause[at].value or Decimal(0), at + 3
-    if kind is Kind.AT or text_at(clause, at - 1) == "@":
+    if kind is Kind.AT and text_at(clause, at) == "@" and is_effort(clause, at + 1, Kind.RPE):
+        return HARDEST - (clause[at + 1].value or Decimal(0)), at + 2
+    if kind is Kind.AT or (at and text_at(clause, at - 1) == "@"):
         return None
     effort = effort_at(clause, at, None)
     return None if effort is None else (effort.left, effort.end)

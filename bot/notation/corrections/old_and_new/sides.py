@@ -9,7 +9,8 @@ from decimal import Decimal
 from bot.notation.answer import Request
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.corrections.meant import SIDES
-from bot.notation.corrections.old_and_new.clause import effort_said
+from bot.notation.corrections.old_and_new.clause import effort_said, numbered
+from bot.notation.corrections.old_and_new.stored import exercise_of
 from bot.notation.corrections.which_stored import which_at
 from bot.notation.kinds import Kind
 from bot.notation.order.in_reserve import NOTHING
@@ -26,12 +27,14 @@ _KINDS = {Side.LEFT: Kind.LEFT, Side.RIGHT: Kind.RIGHT}
 
 
 def _last_set(request: Request, marks: Sequence[Mark]) -> list[Performed]:
-    """The set that was told last, with both its sides, of a two-sided exercise; none where another is named."""
-    last = request.done[-1]
-    exercise = next(e for e in request.exercises if e.name == last.exercise)
-    place = request.exercises.index(exercise)
-    named = all(m.names == (place,) for m in marks if m.kind is Kind.NAME)
-    if exercise.sides != len(Side) or not named or last.set is None or last.stage is not Stage.WORK:
+    """The set told last, with both its sides, of the two-sided exercise that is named or was told last."""
+    names = [m for m in marks if m.kind is Kind.NAME]
+    named = exercise_of(names[0] if names else None, request)
+    exercise = next((e for e in request.exercises if e.name == named), None)
+    if exercise is None or exercise.sides != len(Side) or len({m.names for m in names}) > 1:
+        return []
+    last = next(p for p in reversed(request.done) if p.exercise == named)
+    if last.set is None or last.stage is not Stage.WORK:
         return []
     return [p for p in request.done if (p.exercise, p.set) == (last.exercise, last.set)]
 
@@ -48,7 +51,8 @@ def other_side(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     for at, mark in enumerate(sentence):
         said = set(mark.text.split())
         other = "other" in said and (said | set(text_at(sentence, at + 1).split())) & _OF_SIDE
-        if (SIDES.get(mark.kind) is missing or other) and side is None:
+        bare = missing.value == mark.text and kind_at(sentence, at + 1) is Kind.NUM
+        if (SIDES.get(mark.kind) is missing or other or bare) and side is None:
             side = mark
         elif mark.kind is Kind.NUM and number is None and not mark.parts:
             number = mark
@@ -65,7 +69,7 @@ def other_side(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     if count.value is None or count.value != int(count.value) or count.value > 2 * rows[0].reps:
         return None
     edges = [replace(m, kind=Kind.FILL, text="that", value=None, names=()) for m in (sentence[0], sentence[-1])]
-    return [edges[0], right, count, edges[1]]
+    return [edges[0], *[m for m in sentence if m.kind is Kind.NAME][:1], right, count, edges[1]]
 
 
 def _has_place(sentence: Sequence[Mark], at: int) -> bool:
@@ -105,11 +109,63 @@ def rated_sides(sentence: Sequence[Mark], request: Request) -> list[Mark] | None
     if not sides or len(sides) != len(efforts) or len(set(sides)) != len(sides):
         return None
     mark = replace(sentence[0], text="set", names=(), parts=(), value=None, end=sentence[-1].end)
-    out = [replace(mark, kind=Kind.LABEL, value=Decimal(number or 0))]
+    out = [
+        *[m for m in sentence if m.kind is Kind.NAME][:1],
+        replace(mark, kind=Kind.LABEL, value=Decimal(number or 0)),
+    ]
     for side, left in zip(sides, efforts, strict=True):
         rir = replace(mark, kind=Kind.RIR, text="rir")
         out += [replace(mark, kind=_KINDS[side], text="side"), rir, replace(mark, kind=Kind.NUM, value=left)]
     return out
+
+
+def side_again(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
+    """What sides of a stored set were, as `set 2 was left 11 right 12`; none where more is told, or of a set to come."""
+    rows = _last_set(request, sentence)
+    if not rows or not any(m.kind in SIDES for m in sentence):
+        return None
+    own = {p.set: {q.side for q in request.done if q.set == p.set and q.exercise == p.exercise}
+           for p in request.done if p.exercise == rows[0].exercise and p.set is not None}  # fmt: skip
+    number: int | None = None
+    told: list[Mark] = []
+    cued = False
+    at = 0
+    while at < len(sentence):
+        mark = sentence[at]
+        which = which_at(sentence, at, sorted(own)) or numbered(sentence, at, sorted(own), ends=SIDES)
+        if which is not None and len(which.sets) == 1 and number is None:
+            number, at = which.sets[0], which.end
+            continue
+        words_of = set(mark.text.split())
+        cued = cued or mark.kind in (Kind.MEANT, Kind.SORRY) or bool(words_of & {"only", "actually"})
+        if mark.kind in SIDES or _is_count(mark):
+            told.append(mark)
+        elif mark.kind not in (*_PASSED, Kind.NAME, Kind.MEANT) or words_of & _TURNING:
+            return None
+        at += 1
+    cued = cued or number is not None
+    number = rows[0].set or 0 if number is None else number
+    sides = [m for m in told if m.kind in SIDES]
+    counts = [m for m in told if m.kind is Kind.NUM]
+    paired = all(a.kind is not b.kind and (a.kind is Kind.NUM) is not (b.kind is Kind.NUM)
+                 for a, b in zip(told[::2], told[1::2], strict=False))  # fmt: skip
+    kept = own[number] >= {SIDES[m.kind] for m in sides} or own[number] == {None}
+    if not cued or not kept or not paired or len(sides) != len(counts) or len({m.kind for m in sides}) != len(sides):
+        return None
+    start = sentence[0].start
+    label = Mark(Kind.LABEL, "set", start, sentence[-1].end, value=Decimal(number))
+    out = [
+        *[m for m in sentence if m.kind is Kind.NAME][:1],
+        label,
+        Mark(Kind.MEANT, "was", counts[0].start, counts[0].start),
+    ]
+    for side, count in zip(sides, counts, strict=True):
+        out += [replace(side, kind=_KINDS[SIDES[side.kind]], text="side"), count]
+    return out
+
+
+def _is_count(mark: Mark) -> bool:
+    return mark.kind is Kind.NUM and not mark.parts and mark.value is not None and mark.value == int(mark.value)
 
 
 def _going_on(sentence: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:

@@ -1,9 +1,12 @@
 """What is stored of the sets that are put right: of `190 not 180`, the one with 180, and that 180 was its load."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.notation.answer import Request
-from bot.notation.corrections.old_and_new.clause import Said, Value
+from bot.notation.bounds import MOST_LEFT
+from bot.notation.context import LEAST, MOST
+from bot.notation.corrections.old_and_new.clause import EVERY, Said, Value
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, Stage
@@ -50,12 +53,12 @@ def _was_load(row: Performed, value: Value) -> bool:
     return not value.counts and load is not None and value.amount in (load, -load)
 
 
-def which_continuation(said: Said, rows: Sequence[Performed], old: Value | None) -> tuple[Performed, int | None] | None:
-    """The drop or mini that is put right, and which of its set's it is (`None`: the only one); none where in doubt."""
+def which_continuations(said: Said, rows: Sequence[Performed], old: Value | None) -> list[tuple[Performed, int | None]]:
+    """The drops or minis that are put right, and which of its set's each is (`None`: the only one); none in doubt."""
     named = None if said.which is None else said.which.sets
     staged = [p for p in rows if p.stage is said.stage and (named is None or p.set in named)]
     if not staged or (named is not None and len(named) > 1):
-        return None
+        return []
     last = [p for p in staged if p.set == staged[-1].set]
     once = len({p.set for p in staged}) == len(staged)
     of_set = staged if once and said.nth is not None else last
@@ -63,10 +66,29 @@ def which_continuation(said: Said, rows: Sequence[Performed], old: Value | None)
         sets = {p.set for p in staged if _was(p, old)}
         of_set = [p for p in staged if {p.set} == sets]
     nth = len(of_set) if said.nth is not None and said.nth < 0 else said.nth
-    places = [i for i, p in enumerate(of_set) if (old is None or _was(p, old)) and nth in (None, i + 1)]
-    if len(places) != 1:
-        return None
-    return of_set[places[0]], None if once or len(of_set) == 1 else places[0] + 1
+    fits = [i for i, p in enumerate(of_set) if (old is None or _was(p, old)) and nth in (None, EVERY, i + 1)]
+    if len(fits) != (len(of_set) if nth == EVERY else 1):
+        return []
+    return [(of_set[i], None if once or len(of_set) == 1 else i + 1) for i in fits]
+
+
+def as_rated(said: Said, rows: Sequence[Performed]) -> Said:
+    """The number of `first one 3 rir, second 2` as an effort, where nobody did so few repetitions."""
+    if said.effort is not None or said.which is None or len(said.plain) != 1 or said.olds or said.stage is not None:
+        return said
+    value = said.plain[0]
+    least = min((p.reps for p in rows if p.set in said.which.sets), default=0)
+    if value.counts or value.loads or len(value.marks) > 1 or not 0 <= 2 * value.amount < min(least, 2 * MOST_LEFT + 1):
+        return said
+    return replace(said, effort=(value.amount, value.marks[0], value.marks[0]), plain=[])
+
+
+def counts_of_part(row: Performed, new: Value) -> bool | None:
+    """Whether a bare number is the repetitions of a drop, beside what is stored of it; `None` where it may be either."""
+    load = None if row.load is None else row.load.amount
+    loads = load is not None and LEAST * load <= new.amount <= MOST * load
+    counts = new.amount == int(new.amount) and new.amount <= 2 * row.reps
+    return None if loads == counts or new.loads or new.counts else counts
 
 
 def what_changes(

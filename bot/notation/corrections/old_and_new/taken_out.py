@@ -10,6 +10,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
+from bot.notation.bounds import FEW_SETS
 from bot.notation.corrections.old_and_new.clause import STAGES, continuation_at
 from bot.notation.corrections.old_and_new.stored import exercise_of
 from bot.notation.corrections.which_stored import which_at
@@ -53,9 +54,16 @@ def taken_out(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     ends = [i for i, m in enumerate(sentence) if m.kind in (Kind.COMMA, Kind.DASH)] + [len(sentence)]
     for end in ends:
         put = _plain(sentence[:end], request, sentence[end:])
-        if put is not None and all(m.kind in _TALK or m.text in ("one", "by") for m in sentence[end + 1 :]):
+        behind = sentence[end + 1 :]
+        did = any(set(m.text.split()) & _DOING for m in behind)
+        if put is not None and all(m.kind in _TALK or m.text in ("one", "by") or (did and _is_few(m)) for m in behind):
             return put
     return None
+
+
+def _is_few(mark: Mark) -> bool:
+    """The `two` of `i only did two`."""
+    return mark.kind is Kind.NUM and mark.value is not None and mark.value <= FEW_SETS
 
 
 def _plain(clause: Sequence[Mark], request: Request, behind: Sequence[Mark]) -> list[Mark] | None:
