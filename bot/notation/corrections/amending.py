@@ -68,7 +68,7 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
             record.last_exercise = where
             continue
         many = sum(r.stage is said.stage for r in rows)
-        nth = which_continuation(shaped, many) if continued and len(said.amounts) == 1 else None
+        nth = which_continuation(shaped, many) if continued and (whole_set or len(said.amounts) == 1) else None
         if nth is not None:
             staged = [r for r in rows if r.stage is said.stage][nth:][:1]
             ways = honest_values(said, rows=staged, context=context, unit=unit, key=key)

@@ -131,7 +131,7 @@ def _single(marks: Sequence[Mark], at: int, stored: Sequence[int], *, numbered: 
         number, end = _count(marks, behind) if kind_at(marks, behind) is Kind.NUM else (0, at)
         return (number, end) if number in stored else None
     if said & _NAMED.keys() and mark.kind in (Kind.WORD, Kind.FILL):
-        number = _NAMED[mark.text] if mark.text in _NAMED else 0
+        number = _NAMED.get(mark.text, 0)
         middle = number == 1 or len(stored) == number + 1
         return (number, _past_sets(marks, at + 1)) if number in stored and middle else None
     number, end = _count(marks, at) if numbered else (0, at)

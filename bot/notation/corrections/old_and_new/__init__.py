@@ -12,6 +12,7 @@ from decimal import Decimal
 from bot.notation.answer import Request
 from bot.notation.clauses import kind_at
 from bot.notation.corrections.old_and_new.beside import (
+    asks_for_change,
     is_announcement,
     is_of_open,
     is_talk,
@@ -25,11 +26,11 @@ from bot.notation.corrections.old_and_new.clause import STAGES, Said, Value, con
 from bot.notation.corrections.old_and_new.sides import other_side, rated_sides, side_again
 from bot.notation.corrections.old_and_new.stored import (
     all_helped,
+    as_rated,
+    counts_of_part,
     exercise_of,
     is_told,
     what_changes,
-    as_rated,
-    counts_of_part,
     which_continuations,
     with_old,
 )
@@ -37,6 +38,7 @@ from bot.notation.corrections.old_and_new.taken_out import taken_out
 from bot.notation.corrections.old_and_new.turned import turned_round
 from bot.notation.corrections.which_stored import which_at
 from bot.notation.kinds import Kind
+from bot.notation.order.in_reserve import NOTHING
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, Side, Stage
 
@@ -52,6 +54,8 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
     out: list[Mark] = []
     start = 0
     before = _Before()
+    marks = [replace(m, kind=Kind.COMMA) if m.kind in _ENDS and asks_for_change(marks[_start(marks, i) : i]) else m
+             for i, m in enumerate(marks)]  # fmt: skip
     for end in range(len(marks) + 1):
         if end < len(marks) and marks[end].kind not in _ENDS:
             continue
@@ -66,6 +70,13 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
         out += put + [replace(m, kind=Kind.STOP) if asked else m for m in marks[end : end + 1]]
         start = end + 1
     return out
+
+
+def _start(marks: Sequence[Mark], end: int) -> int:
+    """Where the sentence starts that ends at a place, no longer than one that is looked at."""
+    return next(
+        (i + 1 for i in range(end - 1, max(-1, end - _LONGEST), -1) if marks[i].kind in _ENDS), max(0, end - _LONGEST)
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +168,7 @@ def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] 
     said = read_clause(clause, stored) if stored else None
     if said is None or exercise is None:
         return None
-    said = as_rated(said, rows) if before.rated else said
+    said = as_rated(said, rows, next((m for m in clause if m.text in NOTHING), None)) if before.rated else said
     said.name = said.name or before.spoken
     if said.name is None and exercise != request.done[-1].exercise:
         place = next(i for i, e in enumerate(request.exercises) if e.name == exercise)

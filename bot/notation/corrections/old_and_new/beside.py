@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.answer import Request
 from bot.notation.clauses import kind_at
-from bot.notation.corrections.old_and_new.clause import ANNOUNCING, UNITS
+from bot.notation.corrections.old_and_new.clause import ANNOUNCING, PUTTING, UNITS
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -15,6 +15,13 @@ _LED = (Kind.AND, Kind.COMMA, Kind.THEN, Kind.DASH, Kind.FILL)
 _SAYING = (Kind.FILL, Kind.WORD, Kind.SORRY, Kind.MEANT, Kind.COMMA, Kind.AND, Kind.WAS, Kind.DASH, Kind.COLON,
            Kind.FOR, Kind.TO)  # fmt: skip
 """Kinds of words that tell no set."""
+_TELLING = frozenset((
+    Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.BODY, Kind.NAME, Kind.WEAK, Kind.ORD, Kind.SET, Kind.SETS, Kind.LASTSET,
+    Kind.LASTREP, Kind.SCRAP, Kind.SKIP, Kind.SKIPPED, Kind.FINISH, Kind.SAME, Kind.AGAIN, Kind.SAMELOAD, Kind.SAMEREPS,
+    Kind.RPE, Kind.RIR, Kind.EMPTY, Kind.FEELS, Kind.ALL, Kind.EACH, Kind.THEREST, Kind.LEFT, Kind.RIGHT, Kind.DONE,
+    Kind.PLANNED, Kind.DROP, Kind.MINI, Kind.NOT, Kind.EXCEPT, Kind.COUNTED, Kind.SLIP, Kind.LASTREP, Kind.NO,
+))  # fmt: skip
+"""Kinds that tell of sets, or of what is not done."""
 _NAMING = (Kind.ORD, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, Kind.RIGHT, Kind.ALL, Kind.EACH,
            Kind.SAME, Kind.NUM)  # fmt: skip
 _AS_IT_IS = frozenset(words("right correct fine ok okay good true stays stay unchanged stands same accurate"))
@@ -60,6 +67,15 @@ def tells_left(marks: Sequence[Mark]) -> bool:
     return any(m.kind in (Kind.RIR, Kind.TANK, Kind.MORE, Kind.RIRPOST, Kind.EMPTY) for m in marks)
 
 
+def asks_for_change(sentence: Sequence[Mark]) -> bool:
+    """`can you amend the first rdl?`, `set 2 is wrong.`: of a set whose value follows in the next sentence."""
+    said = {w for m in sentence for w in m.text.split()}
+    aims = any(m.kind is Kind.ORD or (m.kind is Kind.SET and kind_at(sentence, i + 1) is Kind.NUM)
+               for i, m in enumerate(sentence))  # fmt: skip
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM and kind_at(sentence, i - 1) is not Kind.SET]
+    return aims and not numbers and bool(said & (PUTTING | {"wrong"})) and len(sentence) <= _SHORT
+
+
 def is_of_open(marks: Sequence[Mark], request: Request) -> bool:
     """Whether the sets told are of a number that is not stored: `third set 110x8`, so that `first` is a stored one."""
     last = request.done[-1].exercise
@@ -74,7 +90,9 @@ def is_announcement(marks: Sequence[Mark]) -> bool:
     """`two fixes before i forget`, `correcting`, `hang on`: that something is put right, and nothing else."""
     said = [m for i, m in enumerate(marks) if not (m.kind is Kind.NUM and _is_counted(marks, i))]
     cued = any(m.kind in (Kind.SORRY, Kind.WROTE) or set(m.text.split()) & ANNOUNCING for m in said)
-    return cued and len(marks) <= _SHORT and all(m.kind in (*_SAYING, Kind.WROTE, Kind.OTHERTIME) for m in said)
+    return (
+        cued and len(marks) <= _SHORT and all(m.kind in (*_SAYING, Kind.WROTE, Kind.OTHERTIME, Kind.SETS) for m in said)
+    )
 
 
 _SHORT = 9
@@ -84,7 +102,7 @@ _SHORT = 9
 def _is_counted(marks: Sequence[Mark], at: int) -> bool:
     """The number of `two fixes`, `one little correction sir`."""
     behind = {w for m in marks[at + 1 : at + 3] for w in m.text.split()}
-    return bool(behind & ANNOUNCING) or bool(behind & {"things", "thing", "changes", "change"})
+    return bool(behind & ANNOUNCING) or bool(behind & {"things", "thing", "changes", "change", "sets"})
 
 
 def is_unsure(marks: Sequence[Mark]) -> bool:
@@ -101,7 +119,7 @@ _UNREMEMBERED = (["cant", "remember"], ["dont", "remember"], ["cannot", "remembe
 
 def is_talk(marks: Sequence[Mark]) -> bool:
     """Whether the words tell no set, or of one that it was told rightly: `miscounted`, `first ones right`."""
-    if is_unsure(marks) or all(m.kind in _SAYING for m in marks):
+    if is_unsure(marks) or not any(m.kind in _TELLING for m in marks):
         return True
     said = {w for m in marks for w in m.text.split()}
     right = bool(said & _AS_IT_IS) and not said & {"not", "wrong"}

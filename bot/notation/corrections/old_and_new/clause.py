@@ -27,7 +27,7 @@ _THINGS = frozenset(words(
     "thing things correction corrections change changes fix fixes mistake mistakes edit edits typo typos",
 ))  # fmt: skip
 """What an announcement counts: `two things, set 1 was 11`."""
-_PUTTING = frozenset(["make", *CHANGING])
+PUTTING = frozenset(["make", *CHANGING])
 ANNOUNCING = frozenset(words(
     "correcting correction corrections fix fixes mistake mistakes error errors typo mistyped miscounted misread oops",
     "amendment edit",
@@ -60,6 +60,8 @@ class Value:
     marks: list[Mark]
     counts: bool = False
     loads: bool = False
+    pair: bool = False
+    """Whether a load and its repetitions are told: `30x8`."""
 
 
 @dataclass
@@ -141,7 +143,7 @@ def _valued(said: Said, clause: Sequence[Mark], at: int) -> int | None:
     written = written and _value_at(clause, at + 1) is not None
     denies = written or mark.kind in (Kind.NOT, Kind.INSTEAD, Kind.WROTE, Kind.NO)
     led = denies and kind_at(clause, at + 1) in (Kind.WITH, Kind.AT)
-    value = _value_at(clause, at + denies + led)
+    value = (_pair_at(clause, at) if said.stage is not None else None) or _value_at(clause, at + denies + led)
     if denies:
         said.cues.add(Kind.WROTE if written else mark.kind)
         said.olds += [value] if value is not None else []
@@ -159,7 +161,7 @@ def _valued(said: Said, clause: Sequence[Mark], at: int) -> int | None:
 def _cue(mark: Mark) -> Kind:
     """What a word that has its place says about the clause: that it changes, tells, or corrects what is stored."""
     said = set(mark.text.split())
-    if said & _PUTTING:
+    if said & PUTTING:
         return Kind.MEANT
     if said & ANNOUNCING:
         return Kind.SORRY
@@ -235,6 +237,16 @@ def _is_passed(mark: Mark) -> bool:
     return (mark.kind in _PASSED or mark.text in CHANGING) and sets and not said & _TURNING
 
 
+def _pair_at(marks: Sequence[Mark], at: int) -> Value | None:
+    """A load with its repetitions here: `30x8`, `22.5 kg for 7`."""
+    link = at + 1 + (kind_at(marks, at + 1) in UNITS)
+    told = kind_at(marks, at) is Kind.NUM and kind_at(marks, link) in (Kind.X, Kind.FOR)
+    if not told or kind_at(marks, link + 1) is not Kind.NUM or kind_at(marks, link + 2) is Kind.X:
+        return None
+    end = link + 2 + (kind_at(marks, link + 2) is Kind.REPS)
+    return Value(marks[at].value or Decimal(0), end, list(marks[at:end]), pair=True)
+
+
 def _value_at(marks: Sequence[Mark], at: int) -> Value | None:
     """The number that starts here, with its sign, its unit, and whether it is help."""
     start = at
@@ -267,7 +279,7 @@ def new_and_old(said: Said) -> tuple[Value | None, Value | None]:
     """What it was, and what it was not: the first of two plain numbers, as in `the 180 on set 1 should be 190`."""
     if len(said.plain) == 1 and len(said.olds) <= 1:
         return said.plain[0], said.olds[0] if said.olds else None
-    turned = said.cues & {Kind.MEANT, Kind.TO}
+    turned = said.cues & {Kind.MEANT, Kind.TO, Kind.ARROW}
     if len(said.plain) == 2 and not said.olds and turned:
         return said.plain[1], said.plain[0]
     return None, None

@@ -7,6 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
+from bot.notation.bounds import HARDEST
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.corrections.meant import SIDES
 from bot.notation.corrections.old_and_new.clause import effort_said, numbered
@@ -90,10 +91,11 @@ def rated_sides(sentence: Sequence[Mark], request: Request) -> list[Mark] | None
     number = rows[0].set
     sides: list[Side] = []
     efforts: list[Decimal] = []
+    exerted = any(m.kind is Kind.RPE for m in sentence)
     at = 0
     while at < len(sentence):
         which = which_at(sentence, at, stored)
-        effort = effort_said(sentence, at) or (_going_on(sentence, at) if efforts else None)
+        effort = effort_said(sentence, at) or (_going_on(sentence, at, exerted=exerted) if efforts else None)
         if which is not None and len(which.sets) == 1:
             number, at = which.sets[0], which.end
         elif effort is not None and abs(len(efforts) + 1 - len(sides)) <= 1:
@@ -120,7 +122,7 @@ def rated_sides(sentence: Sequence[Mark], request: Request) -> list[Mark] | None
 
 
 def side_again(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
-    """What sides of a stored set were, as `set 2 was left 11 right 12`; none where more is told, or of a set to come."""
+    """What sides of a stored set were, as `set 2 was left 11 right 12`; none where more is told or it is to come."""
     rows = _last_set(request, sentence)
     if not rows or not any(m.kind in SIDES for m in sentence):
         return None
@@ -168,10 +170,11 @@ def _is_count(mark: Mark) -> bool:
     return mark.kind is Kind.NUM and not mark.parts and mark.value is not None and mark.value == int(mark.value)
 
 
-def _going_on(sentence: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
+def _going_on(sentence: Sequence[Mark], at: int, *, exerted: bool) -> tuple[Decimal, int] | None:
     """The 2 of `left rir 1, right 2`, of `1 more on the left and 2 more on the right`; the `none` of `right none`."""
     if text_at(sentence, at) in NOTHING:
         return Decimal(0), at + 1
     if kind_at(sentence, at) is not Kind.NUM or kind_at(sentence, at + 1) in (Kind.KG, Kind.LB, Kind.REPS, Kind.X):
         return None
-    return sentence[at].value or Decimal(0), at + 1 + (kind_at(sentence, at + 1) is Kind.MORE)
+    value = sentence[at].value or Decimal(0)
+    return HARDEST - value if exerted else value, at + 1 + (kind_at(sentence, at + 1) is Kind.MORE)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.answer import Request
 from bot.notation.bounds import MOST_LEFT
@@ -19,9 +20,10 @@ def is_told(said: Said, exercise: str, request: Request, *, told: bool = False) 
     planned = next(len(e.sets) for e in request.exercises if e.name == exercise)
     stored = {p.set for p in request.done if p.exercise == exercise}
     under_way = request.current in (None, exercise) and len(stored) < planned
-    passed = said.name is not None and len(stored) >= planned
-    which = said.which is not None and (passed or not said.which.lasts)
-    return which and (told or Kind.WAS in said.cues) and (said.name is not None or under_way)
+    whole = len(stored) >= planned
+    which = said.which is not None and (whole or not said.which.lasts)
+    plainly = told or Kind.WAS in said.cues or said.name is not None or whole or said.hedge is not None
+    return which and plainly and (said.name is not None or under_way or (whole and request.current in (None, exercise)))
 
 
 def exercise_of(name: Mark | None, request: Request, stage: Stage = Stage.WORK) -> str | None:
@@ -72,8 +74,10 @@ def which_continuations(said: Said, rows: Sequence[Performed], old: Value | None
     return [(of_set[i], None if once or len(of_set) == 1 else i + 1) for i in fits]
 
 
-def as_rated(said: Said, rows: Sequence[Performed]) -> Said:
-    """The number of `first one 3 rir, second 2` as an effort, where nobody did so few repetitions."""
+def as_rated(said: Said, rows: Sequence[Performed], none: Mark | None) -> Said:
+    """The number of `first one 3 rir, second 2`, the `none` of `set 3 none` as an effort, where nobody did so few."""
+    if none is not None and said.which is not None and not said.plain and said.effort is None:
+        return replace(said, effort=(Decimal(0), none, none))
     if said.effort is not None or said.which is None or len(said.plain) != 1 or said.olds or said.stage is not None:
         return said
     value = said.plain[0]
@@ -84,17 +88,19 @@ def as_rated(said: Said, rows: Sequence[Performed]) -> Said:
 
 
 def counts_of_part(row: Performed, new: Value) -> bool | None:
-    """Whether a bare number is the repetitions of a drop, beside what is stored of it; `None` where it may be either."""
+    """Whether a bare number is the repetitions of a drop, beside what is stored of it; `None` in doubt."""
     load = None if row.load is None else row.load.amount
     loads = load is not None and LEAST * load <= new.amount <= MOST * load
     counts = new.amount == int(new.amount) and new.amount <= 2 * row.reps
-    return None if loads == counts or new.loads or new.counts else counts
+    return None if new.pair or loads == counts or new.loads or new.counts else counts
 
 
 def what_changes(
     staged: Sequence[Sequence[Performed]], new: Value, old: Value | None, stages: Sequence[Stage]
 ) -> tuple[Stage | None, bool | None]:
     """The stage that is put right, and whether repetitions (`None`: not said); no stage where the old value is none."""
+    if new.pair:
+        return stages[0], None
     if old is None and all(any(p.stage is stages[0] for p in one) for one in staged):
         return stages[0], True if new.counts else False if new.loads else None
     if old is None:
