@@ -19,6 +19,7 @@ _PAIRS = {("full", "stop"): Kind.STOP, ("new", "line"): Kind.LINE, ("next", "lin
 _INITIALS = {(one, two): "rdls" for one in ("are", "our", "r", "ar") for two in ("deals", "dls", "dl", "deal")}
 """Initials as dictation writes them."""
 _LEAST = 20
+"""The lightest load that runs into a count by dictation (`sixty eight three sets`); of one behind a hundred, half."""
 
 
 def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:
