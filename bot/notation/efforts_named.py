@@ -17,6 +17,10 @@ from bot.notation.tokens import Mark
 from bot.training.report import SetKey, Stage
 
 _WORDS = (Kind.RPE, Kind.RIR)
+_TELLING = (Kind.NUM, Kind.EMPTY, *_WORDS)
+"""What an effort begins with."""
+_NAMING = (Kind.NUM, Kind.ALL, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST)
+"""What the name of some sets begins with."""
 _JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP, Kind.EXCEPT, Kind.PLATES)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET, Kind.COULD)
 _ENDS = (None, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.FILL, Kind.CLOSE)
@@ -166,6 +170,8 @@ _ALIKE = (Kind.EACH, Kind.ALL, Kind.SETS, Kind.TIMES)
 def effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
     """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
     kind, start = kind_at(piece, at), at
+    if word is None and kind not in _TELLING:
+        return None
     none = word is Kind.RIR and text_at(piece, at) in NOTHING and kind_at(piece, at + 1) in (*_LITTLE, *_ENDS)
     if kind is Kind.EMPTY or none:
         return _Effort(Decimal(0), Kind.RIR, start, at + 1)
@@ -191,6 +197,8 @@ def _is_entry_led(piece: Sequence[Mark], at: int) -> bool:
 def _sets_at(piece: Sequence[Mark], at: int) -> _Sets | None:
     """The sets that words name here: `first`, `first two`, `second set`, `the other two`, `all but the last`."""
     kind, text = kind_at(piece, at), text_at(piece, at)
+    if kind not in _NAMING and text not in _OTHERS:
+        return None
     if kind is Kind.NUM and (
         text_at(piece, at - 1).split()[-1:] in (["the"], ["that"]) or text_at(piece, at - 1) == "after"
     ):

@@ -227,11 +227,12 @@ def _is_set_of_mine(marks: Sequence[Mark], place: int, at: int) -> bool:
 
 def _is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`my kid got sick and it was a quick one rows 60 10 9 8`: a named set behind what is no more told of them."""
-    named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
+    if marks[at].kind is not Kind.NAME or at + 1 >= len(marks) or marks[at + 1].kind not in _OF_SETS:
+        return False
     turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
     mine = any(marks[i + 1].text.split(" ")[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
     mine = mine or marks[at - 1].text == "so"
-    return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
+    return mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 
 _OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS,

@@ -17,6 +17,7 @@ _SETS = frozenset(
         Kind.DONE, Kind.LASTREP)
 )  # fmt: skip
 """Kinds of a part that tells sets and nothing else."""
+_TOLD = frozenset((Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED, Kind.DONE))
 _ALONE = ([Kind.SAME], [Kind.SAME, Kind.AGAIN], [Kind.NUM], [Kind.DONE])
 _MOST = 4
 """Little words of a part that tells sets."""
@@ -24,9 +25,10 @@ _MOST = 4
 
 def tells_sets(part: Sequence[Mark]) -> bool:
     """Whether a part tells sets and nothing else: `90x10`, `10 reps`, `same again`, `rdl 60`."""
-    little = sum(m.kind is Kind.FILL and m.text.isalpha() for m in part)
-    told = any(m.kind in (Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED, Kind.DONE) for m in part)
-    return told and little <= _MOST and all(m.kind in _SETS for m in part)
+    kinds = {m.kind for m in part}
+    if kinds.isdisjoint(_TOLD) or not kinds <= _SETS:
+        return False
+    return sum(m.kind is Kind.FILL and m.text.isalpha() for m in part) <= _MOST
 
 
 def is_whole(part: Sequence[Mark]) -> bool:
