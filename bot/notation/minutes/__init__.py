@@ -96,8 +96,10 @@ _DAY_PART = 300
 def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     """`have to be out in 40`: a bare number of minutes after words of having to leave."""
     mark = marks[place]
+    if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST:
+        return None
     ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES or marks[place + 1].text.split()[:1] in _BEHIND
-    if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
+    if not ends:
         return None
     before = part_words(marks[:place], place)[-8:]
     if text_at(marks, place + 1).startswith("before") and set(before[-2:]) & HAD:

@@ -46,8 +46,9 @@ def part_of(marks: Sequence[Mark], place: int) -> tuple[int, int]:
 def is_edge(marks: Sequence[Mark], place: int) -> bool:
     """Whether a part ends at a mark: at a comma, a stop, a dash between spaces."""
     mark = marks[place]
-    spaced = mark.kind is Kind.DASH and not mark.tight and not any(m.tight for m in marks[place + 1 : place + 2])
-    return mark.kind in EDGES or spaced
+    if mark.kind is not Kind.DASH:
+        return mark.kind in EDGES
+    return not mark.tight and not any(m.tight for m in marks[place + 1 : place + 2])
 
 
 def part_words(marks: Sequence[Mark], place: int) -> list[str]:

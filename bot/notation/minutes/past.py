@@ -145,8 +145,10 @@ def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
 def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
     """`not a minute more`, `i have not so much time`: takes back no set."""
     start, end = part_of(marks, place)
-    said = {w for m in marks[start:end] for w in words_of(m)}
-    return bool(said & {"time", "minute", "longer"}) and not any(m.kind in _SETS for m in marks[start:end])
+    if any(m.kind in _SETS for m in marks[start:end]):
+        return False
+    return not _TIME.isdisjoint(w for m in marks[start:end] for w in words_of(m))
 
 
+_TIME = frozenset(("time", "minute", "longer"))
 _SETS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.NAME, Kind.SKIP, Kind.SET, Kind.ORD, Kind.LASTSET, Kind.REPS)

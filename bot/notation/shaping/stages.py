@@ -29,11 +29,18 @@ def warmed(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_STAGED = (Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.MORE)
+"""Kinds that those beside them may change or move."""
+
+
 def dropped(marks: list[Mark]) -> list[Mark]:
     """`8 on the drop` becomes `drop 8`; `4 4 3 minis` becomes `minis 4 4 3`."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         kind = mark.kind
+        if kind not in _STAGED:
+            out.append(mark)
+            continue
         lighter = any(m.kind is Kind.DROP for m in out[-5:])
         if kind is Kind.MORE and lighter and is_number(mark_at(marks, place - 1)):
             continue
