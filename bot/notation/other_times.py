@@ -60,10 +60,12 @@ def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
     """`then went back to 120 for 9`, `back to the 14s and got 12`, `back to rows 60x8`: what was done, not what is to
     come."""
+    if marks[place].text.split()[-2:] != ["back", "to"]:
+        return False
     at = place + 1
     while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind is Kind.NAME):
         at += 1
-    if marks[place].text.split()[-2:] != ["back", "to"] or at >= len(marks) or marks[at].kind is not Kind.NUM:
+    if at >= len(marks) or marks[at].kind is not Kind.NUM:
         return False
     following = [m for m in marks[at + 1 : at + 6] if m.kind not in (Kind.KG, Kind.LB, Kind.S, Kind.HAND)]
     got = [m for m in following[1:] if m.kind is not Kind.FILL or m.text in _DOING]
@@ -108,46 +110,44 @@ def _next_kind(marks: Sequence[Mark], place: int) -> Kind | None:
 def _reach(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
-    hoping = marks[place].text.split(" ")[-1] in _HOPED
+    opening = marks[place]
+    of_time, of_person = opening.kind is Kind.OTHERTIME, opening.kind is Kind.OTHERPERSON
+    doing = _NOW if opening.text.startswith(_PAST) else _DOING
+    hoping = opening.text.split(" ")[-1] in _HOPED
     last = min(len(marks), place + FARTHEST)
     because = place > 0 and marks[place - 1].text in BECAUSE
     while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
         if because and tells_of_sets(marks, at):
             break
-        if mark.kind is Kind.FINISH and marks[place].text.split(" ")[0] in _TOMORROW:
+        if mark.kind is Kind.FINISH and opening.text.split(" ")[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
         if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
             break
-        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and marks[place].kind is Kind.OTHERTIME:
+        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
         if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
             break
-        doing = _DOING if not marks[place].text.startswith(_PAST) else _NOW
-        if (
-            marks[place].kind is Kind.OTHERTIME
-            and mark.text in doing
-            and not (hoping and mark.text in ("only", "just"))
-        ):
+        if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
-        if marks[place].kind is Kind.OTHERPERSON and (_is_own(marks, at) or _is_told_behind(marks, place, at)):
+        if of_person and (_is_own(marks, at) or _is_told_behind(marks, place, at)):
             break
-        if marks[place].kind is Kind.OTHERPERSON and (_is_set_of_mine(marks, place, at) or _is_named(marks, place, at)):
+        if of_person and (_is_set_of_mine(marks, place, at) or _is_named(marks, place, at)):
             break
-        if (marks[place].kind is Kind.OTHERPERSON or marks[place].text in _SAYS) and _lists_behind(marks, place, at):
+        if (of_person or opening.text in _SAYS) and _lists_behind(marks, place, at):
             break
-        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
+        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and opening.text.startswith("instead"):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break
         reached.add(at)
         hoping = mark.text in _HOPED
         at += 1
-    if at < len(marks) and marks[at].kind not in EDGES and marks[place].kind is Kind.OTHERTIME:
+    if at < len(marks) and marks[at].kind not in EDGES and of_time:
         reached -= _still_named(marks, reached, at)
-    if marks[place].kind is Kind.OTHERPERSON:
+    if of_person:
         reached |= _in_apposition(marks, at)
         reached -= _still_named(marks, reached, at) if _is_own_count(marks, at) else set()
     before = place - 1
@@ -184,8 +184,9 @@ _NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat
 
 def _ends_telling(marks: Sequence[Mark], at: int) -> bool:
     """Whether `then` or a colon ends what is told of another: not the `next` of `the guy in the next rack`."""
-    beside = marks[at].text == "next" and at + 1 < len(marks) and marks[at + 1].text in _NEXT
-    return marks[at].kind in (Kind.THEN, Kind.COLON) and not beside
+    if marks[at].kind not in (Kind.THEN, Kind.COLON):
+        return False
+    return marks[at].text != "next" or at + 1 >= len(marks) or marks[at + 1].text not in _NEXT
 
 
 _RESUMING = ("anyway", "anyways", "anyhow")
@@ -246,8 +247,10 @@ _LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed
 
 def _is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`before she woke up eight reps`: the client's own number, behind what only says when."""
+    if marks[at].kind is not Kind.NUM or at < place + 2:
+        return False
     when = place > 0 and marks[place - 1].text.split()[-1:] and marks[place - 1].text.split(" ")[-1] in _WHEN
-    if not when or marks[at].kind is not Kind.NUM or at < place + 2:
+    if not when:
         return False
     before = marks[at - 1]
     lifted = before.text.split()[-1:] and before.text.split(" ")[-1] in (*_LIFTS, "the", "my")

@@ -79,17 +79,7 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             out.append(replace(mark, kind=Kind.DROP, text="drop"))
             continue
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
-            start = len(out)
-            while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
-                if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
-                    break
-                if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
-                    break
-                if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
-                    break
-                start -= 1
-            if kind is Kind.MINI:
-                start = _list_start(out, start)
+            start = _entry_start(out, kind)
             if kind is not Kind.MINI:
                 kind = Kind.DROP
             out.insert(
@@ -102,6 +92,20 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+def _entry_start(out: Sequence[Mark], kind: Kind) -> int:
+    """Where the entry starts that a drop, or minis, said behind it are of."""
+    start = len(out)
+    while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
+        if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
+            break
+        if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
+            break
+        if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
+            break
+        start -= 1
+    return _list_start(out, start) if kind is Kind.MINI else start
 
 
 def _is_chain_end(out: Sequence[Mark]) -> bool:
