@@ -24,8 +24,10 @@ _CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", 
 
 def end_of(marks: Sequence[Mark], place: int) -> int:
     """Where the part of a question that opens at a place ends."""
-    end, last = place, min(len(marks), place + LONGEST)
-    while end < last and marks[end].kind not in _PART_ENDS:
+    end = place
+    for mark in marks[place : place + LONGEST]:
+        if mark.kind in _PART_ENDS:
+            break
         end += 1
     return end
 

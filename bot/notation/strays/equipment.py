@@ -180,10 +180,12 @@ def _offered(marks: Sequence[Mark], at: int) -> int:
 
 def _end(marks: Sequence[Mark], place: int) -> int:
     """Where the part of a place ends."""
-    at, last = place + 1, min(len(marks), place + FARTHEST)
-    while at < last and marks[at].kind not in _ENDS and marks[at].text not in _TURNS:
-        at += 1
-    return at
+    end = place + 1
+    for mark in marks[end : place + FARTHEST]:
+        if mark.kind in _ENDS or mark.text in _TURNS:
+            break
+        end += 1
+    return end
 
 
 _ENDS = EDGES | {Kind.COLON}
