@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
-from bot.notation.segments import EDGES
+from bot.notation.segments.edges import EDGES
 from bot.notation.tokens import Mark
 from bot.notation.when_hurt import told_when
 from bot.notation.wordlist import words

@@ -12,7 +12,8 @@ from bot.notation.draft import Draft
 from bot.notation.names import is_misspelt, looser_fits, session_index
 from bot.notation.ranking import Ranked
 from bot.notation.said import Doubt
-from bot.notation.segments import EDGES, NUMBERS, Segment
+from bot.notation.segments import Segment
+from bot.notation.segments.edges import EDGES, NUMBERS
 from bot.notation.tokens import Mark
 from bot.training.plan import Measure
 from bot.training.report import Performed, Stage

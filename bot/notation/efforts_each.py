@@ -72,6 +72,7 @@ def _counts(told: Sequence[Mark], many: int) -> bool:
 
 
 _ENTRY_AND_TIMES = 2
+"""The crosses of `65x8x2`: of the set, and of how many there were."""
 
 
 def _rates_sets(piece: Sequence[Mark], place: int) -> bool:

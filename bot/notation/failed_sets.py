@@ -27,6 +27,7 @@ _RISING = frozenset(words("come came go went move moved up happen rise lock budg
 _HALTED = frozenset(words("stalled died stopped bailed got gave lost"))
 """Words with which `at 7` counts what was done: `stalled at 7`."""
 _FAR = 6
+"""Little words between a set, its failing and the repetition that failed."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -30,7 +31,6 @@ _TO_GO = tuple(
 _LONGEST = max(map(len, _BAGGED))
 """Words of the longest of them."""
 _ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
-_MOST = 12
 _SETS = (Kind.SETS, Kind.SET)
 _ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 _TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
@@ -56,7 +56,7 @@ class Session:
 def small(marks: Sequence[Mark], place: int) -> int | None:
     """A number that may count sets."""
     value = marks[place].value if 0 <= place < len(marks) and marks[place].kind is Kind.NUM else None
-    return int(value) if value is not None and value == int(value) and 1 <= value <= _MOST else None
+    return int(value) if value is not None and value == int(value) and 1 <= value <= MOST_SETS else None
 
 
 def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:

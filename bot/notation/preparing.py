@@ -46,7 +46,7 @@ from bot.notation.order.vague import with_lost_counts
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
-from bot.notation.segments import EDGES, NUMBERS
+from bot.notation.segments.edges import EDGES, NUMBERS
 from bot.notation.set_ends import with_set_ends
 from bot.notation.shaping import number_lines
 from bot.notation.shortfalls import with_shortfalls

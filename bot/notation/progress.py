@@ -8,7 +8,7 @@ from bot.notation.bounds import SEVERAL
 from bot.notation.how_far import HowFar, Session, how_far, small
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 from bot.training.report import Stage
 
@@ -68,6 +68,7 @@ def _take(out: list[Mark], place: int, end: int, new: int) -> int:
 
 
 _NEAR = 3
+"""Little words before a count of sets that are looked past for the `was` that leads it."""
 
 
 def _counted_pairs(marks: Sequence[Mark]) -> list[Mark]:

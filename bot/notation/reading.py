@@ -1,11 +1,12 @@
 """Reads a client's message as a coach who knows the plan would; what is doubtful is asked about, never stored.
 
 The way of a message: plain letters (`script`), marks (`tokens`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
-then what is not a set is taken out (`pain`, `days`, `minutes`, `questions`, `skips`, `other_times`, `talk`); what is
-left is cut into pieces (`pieces`), which change what was said (`corrections`) or report. A report is cut by exercise
-(`segments`), shaped (`shaping`), parsed (`grammar`, `atoms`); its readings (`roles`) are bound to a plan (`binding`,
-`reason`), ranked (`ranking`); a clear one is kept, else asked about (`taking`, `choosing`, `alternatives`). `message`
-goes this way; `draft` holds what it has made so far; `grounds` and `evidence` say which words gave which value.
+then what is not a set is taken out (`beside_sets` with `days`, `minutes`, `questions`; `left_out` with `skips`,
+`other_times`; `talk`); what is left is put plainly (`keeping`) and cut into pieces (`pieces`), which change what was
+said (`corrections`) or report. A report is cut by exercise (`segments`), shaped (`shaping`), parsed (`grammar`,
+`atoms`); its readings (`roles`) are bound to a plan (`binding`, `reason`), ranked (`ranking`); a clear one is kept,
+else asked about (`taking`, `choosing`, `alternatives`). `message` goes this way; `draft` holds what it has made so far;
+`grounds` and `evidence` say which words gave which value.
 """
 
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request, Source

@@ -11,7 +11,7 @@ from bot.notation.answer import Source
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.strays.reasons import BECAUSE
 from bot.notation.tokens import Mark
 from bot.training.report import Stage

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from bot.notation.atoms import Amount, Atom, Effort, Join, Sign
 from bot.notation.bounds import SEVERAL
 from bot.notation.kinds import Kind
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 
 

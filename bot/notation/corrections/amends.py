@@ -26,7 +26,7 @@ from bot.notation.masking import masked
 from bot.notation.record import Record
 from bot.notation.restated import is_called_wrong, is_of_another
 from bot.notation.said import Doubt
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
 

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 
 

@@ -6,7 +6,7 @@ from bot.notation.answer import AskKind
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.said import Doubt
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
 from bot.training.report import SetKey

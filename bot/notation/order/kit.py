@@ -14,6 +14,7 @@ _COUNTED = (*OF_LOAD, Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.SECONDS, Kind
             Kind.TANK, Kind.LEFT, Kind.RIGHT, Kind.MORE, Kind.SLASH, Kind.DASH, Kind.WORD, Kind.RIR,
             Kind.PLATES)  # fmt: skip
 _TWO = 2
+"""The two bells or words that are counted: `both 20s`, `holding the 16`."""
 _LEAST = 4
 """A lesser number after `the` is rather how many: `the 3`."""
 

@@ -13,6 +13,7 @@ _LEADS = (Kind.AT, Kind.WITH)
 _BEFORE_LIST = (*EDGES, Kind.DASH, Kind.FILL)
 _WITHIN = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.THEN, Kind.AND, Kind.REPS)
 _REACH = 12
+"""Marks of a list that are looked back at from its end."""
 
 
 def labelled(marks: list[Mark]) -> list[Mark]:

@@ -7,7 +7,7 @@ from decimal import Decimal
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.named_entries import name_first
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

@@ -92,6 +92,7 @@ def _is_some(marks: list[Mark], place: int) -> bool:
 
 
 _LEAST_TENS = 20
+"""The lowest load of which only the tens are told: `twenty something`."""
 SOME = frozenset(words("something odd sommat summat smth sth somethin"))
 _UNSURE = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.NUM, Kind.WITH, Kind.REPS)
 

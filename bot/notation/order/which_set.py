@@ -196,6 +196,7 @@ def _is_entry(marks: Sequence[Mark], place: int) -> bool:
 
 
 _MOST_HELD = 4
+"""Holds and carries that are told by their number: a greater one is their seconds."""
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:

@@ -159,6 +159,7 @@ def tagged(marks: Sequence[Mark], end: int) -> int | None:
 
 
 _LEAST = 4
+"""Words of a question that is asked by turning its first two: `do i do these paused`."""
 
 
 def _asks_of(said: Sequence[str]) -> bool:

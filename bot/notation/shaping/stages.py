@@ -125,7 +125,9 @@ def _is_entry_end(out: Sequence[Mark]) -> bool:
 
 
 _PAIR = 2
+"""Marks before the last number of an entry: its load and what links them."""
 _MOST_MINIS = 5
+"""Minis behind one set at the most, as a count before `minis of`."""
 _ADDING = ("and", "then", "with")
 
 

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 
 _FORGOT = ("forgot", "forgotten", "forgot about", "forgetting", "overlooked", "neglected")

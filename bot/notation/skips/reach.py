@@ -2,15 +2,14 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
+from bot.notation.skips.counted import counted_alone
+from bot.notation.skips.names_ahead import LISTED
 from bot.notation.tokens import Mark
 
 _BETWEEN = frozenset((Kind.FILL, Kind.AND, Kind.FOR, Kind.WITH, Kind.AT, Kind.ALL, Kind.EACH))
-_LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
 _SETS = frozenset((Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL, Kind.NUM))
-_PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
-                      Kind.OR))  # fmt: skip
 _DOING = (
     "doing",
     "do",
@@ -60,20 +59,20 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             pass
         elif mark.kind is Kind.THEREST and _is_of_pronoun(marks, at) and not found:
             sets_first = True
-        elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in _LISTED):
+        elif mark.kind is Kind.THEREST and (not found or rest or marks[at - 1].kind in LISTED):
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
         elif not found and mark.text in _SORTS:
             pass
-        elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in _LISTED)):
+        elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in LISTED)):
             break
         used.add(at)
         at += 1
     if marks[place].kind is Kind.NO and not (found or rest):
         named = (Kind.ORD, Kind.LASTSET, Kind.LABEL, Kind.SET)
         sets_first = sets_first and any(m.kind in named for m in marks[place + 1 : at])
-    while used and max(used) > place and marks[max(used)].kind in (*_LISTED, *_BETWEEN):
+    while used and max(used) > place and marks[max(used)].kind in (*LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
 
@@ -116,7 +115,7 @@ def _is_reason(marks: Sequence[Mark], at: int) -> bool:
     """`no face pulls today the cable's snapped`, `skipping rows, bench was taken`: what hinders."""
     after = marks[at + 1] if at + 1 < len(marks) else None
     before = next((m for m in reversed(marks[max(0, at - 3) : at]) if m.kind is not Kind.FILL), None)
-    linked = before is not None and before.kind in _LISTED
+    linked = before is not None and before.kind in LISTED
     if after is None:
         return False
     stated = after.kind is Kind.WAS or bool(set(after.text.split()[:1]) & (_TAKEN | _COMES))
@@ -135,47 +134,6 @@ def _is_other(marks: Sequence[Mark], at: int, place: int) -> bool:
     one = mark.text in ("other", "other one", "second one") and mark.kind is Kind.FILL and ends
     rest = mark.kind is Kind.THEREST and mark.text in ("the others", "the rest", "the other two")
     return one or (rest and counted_alone(marks, place) is not None)
-
-
-_FAR = 60
-"""Marks that are looked back at."""
-_COUNTS = {"two": 2, "three": 3, "four": 4, "both": 2, "2": 2, "3": 3, "4": 4}
-
-
-def rest_count(marks: Sequence[Mark], used: set[int]) -> int | None:
-    """How many the rest is said to be: `the other two`, `the last 2`."""
-    for at in sorted(used):
-        said = marks[at].text.split()
-        if marks[at].kind is Kind.THEREST and "exercises" not in said:
-            counts = [_COUNTS[w] for w in said if w in _COUNTS]
-            after = marks[at + 1] if at + 1 in used else None
-            number = None if after is None or after.kind is not Kind.NUM else after.value
-            return counts[0] if counts else None if number is None else int(number)
-    return None
-
-
-def told_before(marks: Sequence[Mark], place: int) -> Mark | None:
-    """The name whose sets are told before a place, where another name with sets follows it."""
-    near = range(max(0, place - _FAR), min(len(marks), place + _FAR))
-    named = [i for i in near if marks[i].kind is Kind.NAME and len(marks[i].names) == 1]
-    before = [i for i in named if i < place and any(m.kind is Kind.NUM for m in marks[i:place])]
-    after = [i for i in named if i > place and any(m.kind is Kind.NUM for m in marks[i + 1 : i + 3])]
-    return marks[before[-1]] if before and after else None
-
-
-def counted_alone(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
-    """Where `just the one set` stands, in the sentence before a place; `None` where it does not."""
-    start = place
-    while start > max(0, place - _FAR) and marks[start - 1].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
-        start -= 1
-    for at in range(start, place - 1):
-        named = marks[at + 1].kind is Kind.NAME
-        if marks[at].kind is not Kind.NUM or marks[at + 1 + named].kind not in (Kind.SET, Kind.SETS):
-            continue
-        words = {w for m in (*marks[max(start, at - 3) : at], *marks[at + 2 : at + 3]) for w in m.text.split()}
-        if words & {"just", "only", "after"}:
-            return at, at + 2
-    return None
 
 
 def _is_of_name(marks: Sequence[Mark], place: int) -> bool:
@@ -215,132 +173,3 @@ def _has_numbers_next(marks: Sequence[Mark], at: int, *, listed: bool) -> bool:
     if listed:
         return following[1:2] not in ([Kind.SET], [Kind.SETS], [Kind.MINUTES])
     return following[1:2] in ([Kind.X], [Kind.KG], [Kind.LB], [Kind.NUM]) or following[1:3] == [Kind.FOR, Kind.NUM]
-
-
-def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mark], set[int], bool]:
-    """Names straight before `skipped`: `calves and rows skipped`."""
-    found: list[Mark] = []
-    used = {place}
-    rest = False
-    at = place - 1
-    while at >= 0:
-        mark = marks[at]
-        if mark.kind in (Kind.NAME, Kind.WEAK):
-            if found and mark.kind is Kind.WEAK and _is_talk(marks, at):
-                break
-            if found and at + 1 < len(marks) and marks[at + 1].kind is Kind.NAME and marks[at].kind is Kind.NAME:
-                pass
-            elif found and not any(
-                m.kind in (Kind.AND, Kind.COMMA, Kind.SLASH, Kind.PLUS, Kind.OR) for m in marks[at + 1 : at + 3]
-            ):
-                break
-            found.append(mark)
-        elif mark.text in ("yes", "yep", "yeah", "yup") or (found and _is_of_sets(marks, at)):
-            break
-        elif mark.kind is Kind.THEREST:
-            rest = not found
-        elif (not found and _counts_sets(marks, at)) or _is_small(marks, at):
-            pass
-        elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
-            break
-        used.add(at)
-        at -= 1
-    if not found and not rest:
-        return [], set(), False
-    return found, used, rest
-
-
-def _is_talk(marks: Sequence[Mark], at: int) -> bool:
-    """The `legs` of `ran out of legs, squats i skip`: it stands in a clause of its own."""
-    return (at > 0 and marks[at - 1].kind not in (*_LISTED, Kind.NAME, Kind.WEAK)) or text_at(marks, at - 1) == "of"
-
-
-def _is_of_sets(marks: Sequence[Mark], at: int) -> bool:
-    """The `on all four` of `70 for 6 on all four and curls skipped`: it is of the sets told before it."""
-    of_all = marks[at].kind in (Kind.ALL, Kind.EACH)
-    return of_all and kind_at(marks, at - 1) in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB)
-
-
-def _is_small(marks: Sequence[Mark], at: int) -> bool:
-    """The `sets` of `both pallof sets and the hangs skipped`, the `r` of `burpees r not happening`."""
-    sets = marks[at].kind in (Kind.SETS, Kind.SET) and at > 0 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
-    return sets or (marks[at].kind is Kind.R and not marks[at].tight)
-
-
-def _counts_sets(marks: Sequence[Mark], at: int) -> bool:
-    """`3 sets of them`, `curls and planks both`: how many of what stands before."""
-    numbered = marks[at].kind is Kind.NUM and marks[at + 1].kind is Kind.SETS
-    return marks[at].kind is Kind.SETS or numbered or marks[at].text == "both"
-
-
-def counted_before(marks: Sequence[Mark], place: int) -> set[int]:
-    """How many sets of a name are left out: `3 sets of calf raises binned`, `two calf sets skipped`."""
-    at = place - 1
-    while at >= 0 and (marks[at].kind in (Kind.SETS, Kind.SET, Kind.FILL, Kind.THEREST) or marks[at].text == "of"):
-        at -= 1
-    sets = at < place - 1 or kind_at(marks, place + 1) in (Kind.SETS, Kind.SET)
-    counts = at >= 0 and sets and marks[at].kind is Kind.NUM
-    return set(range(at, place)) if counts else set()
-
-
-def is_after(marks: Sequence[Mark], name: Mark) -> bool:
-    """`everything after pull ups`: a name after which all is meant."""
-    place = next(i for i, m in enumerate(marks) if m is name)
-    while place and marks[place - 1].text in ("the", "my"):
-        place -= 1
-    before = marks[place - 1] if place else None
-    return before is not None and before.kind is Kind.THEREST and before.text.endswith("after")
-
-
-def is_only(marks: Sequence[Mark], place: int) -> bool:
-    """`rows only today`, `just rows`, `rows and curls only`: a name that is to be done, whatever is left out."""
-    if marks[place].kind is not Kind.NAME:
-        return False
-    start, end = place, place + 1
-    while start > 1 and marks[start - 1].kind is Kind.AND and marks[start - 2].kind is Kind.NAME:
-        start -= 2
-    while end + 1 < len(marks) and marks[end].kind is Kind.AND and marks[end + 1].kind is Kind.NAME:
-        end += 2
-    beside = [m.text for m in (*marks[max(0, start - 1) : start], *marks[end : end + 1])]
-    return bool({"only", "just"} & set(beside))
-
-
-def is_all_but(marks: Sequence[Mark], place: int) -> bool:
-    """`skipping everything except rows`: all is left out but what follows."""
-    before = next((m for m in reversed(marks[max(0, place - 3) : place]) if m.kind is not Kind.FILL), None)
-    whole = marks[place].text.split(" ")[0] in ("everything", "all")
-    led = before is not None and before.kind is Kind.SKIP
-    return whole and (led or left_behind(marks, place) is not None)
-
-
-def left_behind(marks: Sequence[Mark], place: int) -> int | None:
-    """The place of what skips behind the names that are kept: `everything bar the rows got skipped`; else none."""
-    at = place + 1
-    while at < len(marks) and marks[at].kind in (Kind.NAME, Kind.WEAK, Kind.AND, Kind.FILL, Kind.WAS):
-        at += 1
-    named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[place + 1 : at])
-    skips = at < len(marks) and marks[at].kind in (Kind.SKIP, Kind.SKIPPED)
-    return at if named and skips else None
-
-
-def counted_after(marks: Sequence[Mark], place: int) -> set[int]:
-    """How many sets were done of what is stopped: `stopping bench at two sets`."""
-    kinds = [m.kind for m in marks[place + 1 : place + 4]]
-    counted = kinds[:1] in ([Kind.AT], [Kind.WITH]) or [m.text for m in marks[place + 1 : place + 2]] == ["after"]
-    return set(range(place + 1, place + 4)) if counted and kinds[1:] == [Kind.NUM, Kind.SETS] else set()
-
-
-def heads_for_another(marks: Sequence[Mark], place: int) -> bool:
-    """`chins only, so no pressing: 8 7 7`: the sets behind a name that is denied are of the one named before, alone."""
-    denied = any(m.kind is Kind.NO for m in marks[max(0, place - 2) : place])
-    if not denied:
-        return False
-    before = next((i for i in range(place - 1, -1, -1) if marks[i].kind is Kind.NAME), None)
-    if before is None or marks[before].names == marks[place].names:
-        return False
-    told = any(m.kind in _TOLD for m in marks[before:place])
-    return not told and any(m.text in _ALONE for m in marks[max(0, before - 2) : before + 3])
-
-
-_TOLD = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED)
-_ALONE = ("only", "just", "today")

@@ -255,8 +255,10 @@ def _is_small(before: Sequence[Mark], value: Decimal) -> bool:
 
 
 _SMALL = 8
+"""So many times the weight of a plate is a load that the plate is a part of."""
 _SO_MANY = range(2, 9)
 _USED = frozenset(words("used using use took with pair needed"))
 _FEW = 6
+"""Words before a list of plates that say what is made of them."""
 _OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
 _STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)

@@ -178,6 +178,7 @@ _AGE_ENDS = frozenset(words("today now tomorrow years yrs this and but so to old
 _FOR_AGE = (Kind.FOR, Kind.AT)
 _PRAISE = frozenset(words("bad good decent shabby impressive alright great ok okay strong"))
 _YOUNGEST, _OLDEST = 13, 99
+"""Years of age that a client tells: the youngest who trains by a chat of their own (ours), and two digits."""
 
 
 def is_age(marks: Sequence[Mark], place: int) -> bool:

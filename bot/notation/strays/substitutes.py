@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
-from bot.notation.segments import NUMBERS
+from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 from bot.training.plan import LoadStyle, PlannedExercise

@@ -21,6 +21,7 @@ _INITIALS = {(one, two): "rdls" for one in ("are", "our", "r", "ar") for two in 
 _SIGNS = frozenset((*_COMMAS, *(first for first, _ in (*_PAIRS, *_INITIALS))))
 """Words that such a name begins with."""
 _LEAST = 20
+"""The lightest load that runs into a count by dictation (`sixty eight three sets`); of one behind a hundred, half."""
 
 
 def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:

@@ -18,6 +18,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _SHORTEST = 2
+"""Letters of a small word that may be mistyped."""
 _REAL = frozenset(
     words("lest deft lift rest rest let lets leg legs rep set core mire wore some time sale game came name")
 )

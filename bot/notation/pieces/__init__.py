@@ -5,6 +5,8 @@ from dataclasses import replace
 
 from bot.notation.corrections.told_new import ESTIMATES
 from bot.notation.kinds import Kind
+from bot.notation.pieces.going_on import GOING_ON
+from bot.notation.pieces.lists import heads_list
 from bot.notation.tokens import Mark
 
 
@@ -13,11 +15,11 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
     pieces: list[list[Mark]] = [[]]
     for place, mark in enumerate(marks):
         ends = mark.kind in (Kind.LINE, Kind.STOP)
-        if ends and _heads_list(pieces[-1], marks, place):
+        if ends and heads_list(pieces[-1], marks, place):
             pieces[-1] = [m for m in pieces[-1] if m.kind is not Kind.ALL]
             pieces[-1].append(replace(mark, kind=Kind.COLON, text=":"))
             continue
-        if ends and any(goes_on(pieces[-1], marks, place) for goes_on in _GOING_ON):
+        if ends and any(goes_on(pieces[-1], marks, place) for goes_on in GOING_ON):
             pieces[-1].append(replace(mark, kind=Kind.COMMA))
             continue
         if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
@@ -99,165 +101,6 @@ def _is_guess(piece: Sequence[Mark], mark: Mark) -> bool:
         return False
     last = max((i for i, m in enumerate(piece) if m.kind is Kind.NUM), default=-1)
     return any(m.kind in (Kind.THEN, Kind.ORD) for m in piece[last + 1 :])
-
-
-_ERRORS = frozenset(["mistake", "miscounted", "miscount", "misread", "error", "typo", "wrong"])
-_BREAKING_OFF = frozenset(
-    ["wait", "no wait", "wait no", "oh wait", "hang on", "hold on", "no hang on", "no hold on", "oops", "whoops",
-     "ah no", "hmm no", "ugh no", "oh no wait", "no sorry", "sorry no", "actually no", "no actually", "no no"]
-)  # fmt: skip
-"""Words that break off what is being told."""
-
-
-def _is_broken_off(piece: Sequence[Mark]) -> bool:
-    """Whether a sentence is nothing but `no wait`."""
-    plain = all(m.kind in (Kind.SORRY, Kind.FILL, Kind.COMMA, Kind.NO) for m in piece)
-    return plain and any(m.text in _BREAKING_OFF for m in piece)
-
-
-def _opens_correction(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """Whether a sentence only says that something was wrong, and the next one what it was: `typo. 62.5`."""
-    numbers = (Kind.NUM, Kind.BODY, Kind.SAME, Kind.CLOCK)
-    cued = any(m.kind is Kind.MEANT or set(m.text.split()) & _ERRORS for m in piece)
-    cued = cued or (_is_broken_off(piece) and place > len(piece))
-    if not cued or any(m.kind in (*numbers, Kind.WORD) for m in piece):
-        return False
-    following = marks[place + 1 : place + 7]
-    ends = next((i for i, m in enumerate(following) if m.kind in (Kind.LINE, Kind.QUERY)), len(following))
-    return any(m.kind in (Kind.NUM, Kind.BODY) for m in following[:ends])
-
-
-def _is_of_all(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`were 12s sorry not 10s. all three`: the next sentence says how many sets the correction is of, and no more."""
-    if not any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.WAS) for m in piece):
-        return False
-    following = []
-    for mark in marks[place + 1 :]:
-        if mark.kind in (Kind.LINE, Kind.STOP, Kind.QUERY):
-            break
-        following.append(mark)
-    said = [m for m in following if m.kind is not Kind.FILL]
-    return bool(said) and all(m.kind in (Kind.ALL, Kind.SETS, Kind.SET) or m.text == "both" for m in said)
-
-
-def _counts_sets(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`52.5 for 8. twice`, `sled 60 20m. Three times.`: the next sentence only says how many times."""
-    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in (Kind.LINE, Kind.STOP, Kind.QUERY)), None)
-    said = [m.kind for m in marks[place + 1 : end] if m.kind is not Kind.FILL]
-    pair = any(m.kind in (Kind.X, Kind.FOR) for m in piece)
-    measured = any(m.kind in _MEASURES for m in piece)
-    counted = measured and not any(m.kind in (Kind.SETS, Kind.SET, Kind.TIMES) for m in piece)
-    times = said in ([Kind.TIMES], [Kind.NUM, Kind.TIMES], [Kind.NUM, Kind.X], [Kind.LEADX, Kind.NUM])
-    return (pair or counted) and (times or said == [Kind.NUM, Kind.SETS])
-
-
-_MEASURES = (Kind.REPS, Kind.METRES, Kind.M, Kind.SECONDS, Kind.S)
-
-
-_EFFORTS = (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.TANK, Kind.AT, Kind.FEELS)
-
-
-def _rates_side(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`L9 R10. left had nothing left, right 2 more`: the next sentence says how hard a side was that is told before."""
-    numbers = any(m.kind is Kind.NUM for m in piece)
-    sided = sum(m.kind in (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R) for m in piece) > 1
-    if not (numbers and sided):
-        return False
-    said = [m for m in marks[place + 1 :] if m.kind is not Kind.FILL and m.text not in _LIMBS]
-    if not (said and said[0].kind in (Kind.LEFT, Kind.RIGHT)):
-        return False
-    after = [m.kind for m in said[1:4] if m.kind is not Kind.WAS]
-    return bool(after) and (after[0] in _EFFORTS or after[:2] in ([Kind.NUM, Kind.TANK], [Kind.NUM, Kind.RIRPOST]))
-
-
-_SIDES = (Kind.LEFT, Kind.RIGHT)
-_LIMBS = ("leg", "arm", "side", "one", "hand")
-
-
-_BESIDE_LOAD = (Kind.WAS, Kind.PLATES, Kind.GAP, Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA,
-                Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON, Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
-_LENGTHS = (Kind.METRES, Kind.M, Kind.SECONDS)
-_SIDED = (Kind.EACH, Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R)
-_LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.REPS, Kind.DASH, Kind.THEN, Kind.X, Kind.SETS, *_SIDED,
-           *_LENGTHS)  # fmt: skip
-_TALK = (Kind.FILL, Kind.WORD, Kind.GAP)
-
-
-def _is_load_alone(part: Sequence[Mark]) -> bool:
-    """Whether a sentence tells one load and no repetitions: `90 kg`, `at 90 for all`, `weight 90`."""
-    said = [m.kind for m in part if m.kind not in _BESIDE_LOAD]
-    return said in ([Kind.NUM], [Kind.NUM, Kind.ALL], [Kind.ALL, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.ALL])
-
-
-def _is_list(part: Sequence[Mark]) -> bool:
-    """Whether a sentence tells counts only: `10, 9 and 8`, `reps 10/9/8`, `10 each side`, `3x10`, `40m`."""
-    kinds = [m.kind for m in part if m.kind not in (Kind.FILL, Kind.NAME)]
-    kinds = kinds[2:] if kinds[:2] == [Kind.REPS, Kind.COLON] else kinds
-    worded = any(k in (Kind.REPS, Kind.SETS, *_SIDED, *_LENGTHS) for k in kinds) and Kind.NUM in kinds
-    return all(k in _LISTED for k in kinds) and (kinds.count(Kind.NUM) > 1 or worded)
-
-
-def _sentence(marks: Sequence[Mark], place: int) -> list[Mark]:
-    """The sentence behind a stop, past those that are talk and nothing else."""
-    ends = (Kind.LINE, Kind.STOP, Kind.QUERY)
-    end = place
-    said: list[Mark] = []
-    while end < len(marks) and all(m.kind in _TALK for m in said):
-        start = end + 1
-        end = next((i for i in range(start, len(marks)) if marks[i].kind in ends), len(marks))
-        said = list(marks[start:end])
-    return said
-
-
-def _heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`155 across. 6 6 5`, `2x28 / 40m`: a load by itself, and then what was done with it."""
-    head = next((m.names for m in piece if m.kind is Kind.NAME), None)
-    piece = piece[max((i for i, m in enumerate(piece) if m.kind is Kind.NAME), default=0) :]
-    two = [m.kind for m in piece if m.kind not in _BESIDE_LOAD] == [Kind.NUM, Kind.X, Kind.NUM] and _holds_two(piece)
-    alone = _is_load_alone(piece)
-    if not alone and not two:
-        return False
-    following = _sentence(marks, place)
-    named = next((m.names for m in following if m.kind is Kind.NAME), None)
-    if head is not None and named is not None and head != named:
-        return False
-    return (alone or any(m.kind in _LENGTHS for m in following)) and _is_list(following)
-
-
-def _holds_two(piece: Sequence[Mark]) -> bool:
-    """Whether a number is led by `2x`: a weight in each hand."""
-    return next(m.value for m in piece if m.kind is Kind.NUM) == len(_SIDES)
-
-
-def _has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`10/9/8. weight 90`: repetitions, and their load in a sentence of its own."""
-    if not _is_list([m for m in piece if m.kind is not Kind.COLON]):
-        return False
-    after = _sentence(marks, place)
-    return _is_load_alone(after) and not any(m.kind is Kind.NAME for m in after)
-
-
-_COUNTED = (Kind.REPS, Kind.M, Kind.METRES, Kind.SECONDS, Kind.EACH, Kind.LEFT, Kind.RIGHT)
-_GOT = ("got", "managed", "only", "just", "made", "did")
-
-
-def _is_load_again(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
-    """`24 again. Left 30 m, right 22 m`, `110 again. Got 7`: a load alone, and its count in the next sentence."""
-    said = [m for m in piece if m.kind not in (Kind.FILL, Kind.KG, Kind.LB, Kind.S, Kind.AT, Kind.NAME)]
-    if [m.kind for m in said] != [Kind.NUM, Kind.AGAIN]:
-        return False
-    at = place + 1
-    got = False
-    while at < len(marks) and marks[at].kind in (Kind.FILL, Kind.LEFT, Kind.RIGHT, Kind.LEFTPOST):
-        got = got or marks[at].text in _GOT or marks[at].kind is not Kind.FILL
-        at += 1
-    behind = [m.kind for m in marks[at + 1 : at + 2]]
-    counts = got or behind[:1] in ([k] for k in _COUNTED)
-    return at < len(marks) and marks[at].kind is Kind.NUM and counts and behind not in ([Kind.X], [Kind.FOR])
-
-
-_GOING_ON = (_opens_correction, _is_of_all, _rates_side, _counts_sets, _has_load_behind, _is_load_again)
-"""When a sentence goes on behind its stop."""
 
 
 def _is_of_target(piece: Sequence[Mark]) -> bool:

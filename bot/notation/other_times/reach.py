@@ -1,0 +1,156 @@
+"""How far what is told of another time or person reaches: `going for 8 but got 7`, `my mate pulled 120, i did 90x5`."""
+
+from collections.abc import Sequence
+
+from bot.notation.clauses import EDGES, FARTHEST
+from bot.notation.kinds import Kind
+from bot.notation.other_times.own import is_named, is_own, is_own_count, is_set_of_mine, is_told_behind
+from bot.notation.strays.reasons import BECAUSE, tells_of_sets
+from bot.notation.tokens import Mark
+
+DOING = (
+    "did",
+    "got",
+    "managed",
+    "made",
+    "ended",
+    "but",
+    "only",
+    "just",
+    "actual",
+    "actually",
+    "instead",
+    "so",
+    "today",
+)
+_PAST = ("last", "used", "my", "pb", "pr", "best", "personal", "previous", "record", "since", "back in")
+_NOW = ("but", "today", "now", "tonight", "instead", "actual")
+_HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
+
+
+def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
+    reached = {place}
+    at = place + 1
+    opening = marks[place]
+    of_time, of_person = opening.kind is Kind.OTHERTIME, opening.kind is Kind.OTHERPERSON
+    doing = _NOW if opening.text.startswith(_PAST) else DOING
+    hoping = opening.text.split(" ")[-1] in _HOPED
+    last = min(len(marks), place + FARTHEST)
+    because = place > 0 and marks[place - 1].text in BECAUSE
+    while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
+        mark = marks[at]
+        if because and tells_of_sets(marks, at):
+            break
+        if mark.kind is Kind.FINISH and opening.text.split(" ")[0] in _TOMORROW:
+            break
+        if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
+            break
+        if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
+            break
+        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
+            break  # `wanted 8 but failed the 8th at 155`
+        if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
+            break
+        if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
+            break
+        if of_person and (is_own(marks, at) or is_told_behind(marks, place, at)):
+            break
+        if of_person and (is_set_of_mine(marks, place, at) or is_named(marks, place, at)):
+            break
+        if (of_person or opening.text in _SAYS) and _lists_behind(marks, place, at):
+            break
+        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and opening.text.startswith("instead"):
+            break
+        if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
+            break
+        reached.add(at)
+        hoping = mark.text in _HOPED
+        at += 1
+    if at < len(marks) and marks[at].kind not in EDGES and of_time:
+        reached -= _still_named(marks, reached, at)
+    if of_person:
+        reached |= _in_apposition(marks, at)
+        reached -= _still_named(marks, reached, at) if is_own_count(marks, at) else set()
+    before = place - 1
+    while before > 0 and marks[before].kind in (Kind.KG, Kind.LB, Kind.S) and marks[place].text.startswith(_AHEAD):
+        before -= 1
+    bare = before >= 0 and marks[before].kind is Kind.NUM
+    bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
+    if bare and marks[place].text.startswith((*_AHEAD, "last")):
+        reached |= set(range(before, place))
+    return reached | _aimed(marks, place)
+
+
+_SAYS = ("says", "said", "say", "sends", "thinks", "reckons")
+
+
+def _lists_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`my wife says hi and 60 8 8 7`: behind words without a number, the client's own list."""
+    if marks[at].kind is not Kind.AND:
+        return False
+    told = any(m.kind is Kind.NUM for m in marks[place:at])
+    listed = [m.kind for m in marks[at + 1 : at + 4]]
+    return not told and listed in ([Kind.NUM] * 3, [Kind.NUM, Kind.X, Kind.NUM])
+
+
+def _is_set_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`hurt my pride more than anything 80x3`: a set behind what is only compared."""
+    entry = at + 1 < len(marks) and marks[at + 1].kind is Kind.X
+    return marks[place].text == "than" and entry and all(m.kind is Kind.FILL for m in marks[place + 1 : at])
+
+
+_AHEAD = ("next", "tomorrow")
+_NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat")
+
+
+def _ends_telling(marks: Sequence[Mark], at: int) -> bool:
+    """Whether `then` or a colon ends what is told of another: not the `next` of `the guy in the next rack`."""
+    if marks[at].kind not in (Kind.THEN, Kind.COLON):
+        return False
+    return marks[at].text != "next" or at + 1 >= len(marks) or marks[at + 1].text not in _NEXT
+
+
+_TOMORROW = ("tomorrow", "tmrw", "tmr", "tomoz", "tmw", "2moro", "tomorow", "tommorow")
+"""Days to come, behind which an end is of today: `so sore tmrw haha all done`."""
+
+
+def _in_apposition(marks: Sequence[Mark], at: int) -> set[int]:
+    """`some girl pulled double bodyweight, 120!`: a number of theirs that ends the sentence behind a comma."""
+    if not (at + 1 < len(marks) and marks[at].kind is Kind.COMMA and marks[at + 1].kind is Kind.NUM):
+        return set()
+    end = at + 2
+    while end < len(marks) and marks[end].kind in (Kind.KG, Kind.LB):
+        end += 1
+    more = any(m.kind is Kind.NUM for m in marks[end:])
+    return set(range(at + 1, end)) if more and end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE) else set()
+
+
+def _is_set_apart(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """Whether a sign of mood ends what is told: of another person, behind a number of theirs."""
+    return marks[place].kind is Kind.OTHERTIME or any(m.kind is Kind.NUM for m in marks[place:at])
+
+
+def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
+    """`was gonna take 14s for lunges but took the 10s`: the one name of what was then done otherwise."""
+    names = [i for i in reached if marks[i].kind is Kind.NAME]
+    later = False
+    while at < len(marks) and marks[at].kind not in (Kind.STOP, Kind.LINE, Kind.QUERY):
+        later = later or marks[at].kind in (Kind.NAME, Kind.WEAK)
+        at += 1
+    return set(names) if len(names) == 1 and not later else set()
+
+
+def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
+    """`dropping to -10 next time`: the load that is only thought of, before the words that put it off."""
+    if not marks[place].text.startswith(_AHEAD):
+        return set()
+    at = place - 1
+    while at >= 0 and marks[at].kind in (Kind.KG, Kind.LB, Kind.FILL, Kind.FOR):
+        at -= 1
+    if at < 0 or marks[at].kind is not Kind.NUM:
+        return set()
+    number = at
+    while at > 0 and marks[at - 1].kind in (Kind.DASH, Kind.PLUS, Kind.MINUS, Kind.FILL):
+        at -= 1
+    led = at > 0 and (marks[at - 1].kind is Kind.TO or marks[at - 1].text.endswith(" to"))
+    return set(range(at - 1, number + 1)) if led else set()

@@ -1,0 +1,64 @@
+"""Verbs that have their name in the middle, as what skips: `left the press out`, `gave the rows a miss`."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from bot.notation.days.weekdays import WEEKDAYS
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+
+_PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
+                     "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "crossed",
+                     "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
+                     "punt", "punted", "punting", "bump", "bumped", "bumping", "shifted", "shifting", "save", "saving",
+                     "writing", "wrote", "ruled", "ruling", "let", "letting", "lets"])  # fmt: skip
+_BEHIND = (
+    ["out"],
+    ["off"],
+    ["go"],
+    ["up"],
+    ["undone"],
+    *(["to", day] for day in ("next", "tomorrow", "another", *WEEKDAYS)),
+    ["a", "miss"],
+    ["the", "miss"],
+    ["a", "rest"],
+    ["a", "break"],
+    ["the", "boot"],
+    ["the", "swerve"],
+    ["away"],
+    ["be"],
+    ["a", "swerve"],
+    ["a", "skip"],
+    ["there"],
+    ["for", "next"],
+    ["for", "another"],
+    ["for", "tomorrow"],
+    ["til", "next"],
+    ["until", "next"],
+)
+
+
+def with_parted(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with `left` as what skips, where a name stands between it and its `out`: `left the press out`."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.text not in _PARTED:
+            continue
+        at = place + 1
+        while at < len(marks) and at < place + 9 and marks[at].kind in (Kind.FILL, Kind.NAME, Kind.WEAK, Kind.AND):
+            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at)[:1] in (["out"], ["off"], ["away"]):
+                break
+            if marks[at - 1].kind in (Kind.NAME, Kind.WEAK) and _said(marks, at) in _BEHIND:
+                break
+            at += 1
+        named = at < len(marks) and at > place + 1 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
+        if named and (_said(marks, at)[:1] in _BEHIND or _said(marks, at) in _BEHIND):
+            out[place] = replace(mark, kind=Kind.SKIP)
+            if _said(marks, at) == ["a", "rest"]:
+                out[at + 1] = replace(marks[at + 1], kind=Kind.FILL)
+    return out
+
+
+def _said(marks: Sequence[Mark], place: int) -> list[str]:
+    """The two words from a place on."""
+    return [w for m in marks[place : place + 2] for w in m.text.split()][:2]

@@ -1,0 +1,66 @@
+"""Times that are of no set: `30 sec rest`, `done in 55 minutes`, `took 1 min 58`, `5 in the morning`."""
+
+from collections.abc import Sequence
+
+from bot.notation.bounds import MINUTE_S
+from bot.notation.clauses import EDGES
+from bot.notation.kinds import Kind
+from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
+
+
+def is_rest(marks: Sequence[Mark], place: int) -> bool:
+    """`30 sec rest`: the time between two sets."""
+    timed = place + 2 < len(marks) and marks[place + 1].kind in (Kind.SECONDS, Kind.S, Kind.MINUTES)
+    return timed and marks[place + 2].text in ("rest", "rests", "break", "breather", "pause")
+
+
+_LONG = 15
+"""Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
+
+
+def took(marks: Sequence[Mark], place: int) -> bool:
+    """`done in 55 minutes`, `took 48 min`: how long the session took."""
+    timed = place + 1 < len(marks) and marks[place + 1].kind in (Kind.MINUTES, Kind.HOURS)
+    before = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    after = [m.text for m in marks[place + 2 : place + 3]]
+    if timed and after and after[0] in ("early", "late", "behind", "ahead", "ago", "walk", "drive", "away"):
+        return True
+    return timed and bool(
+        set(before) & _TAKING
+        or before[-1:] == ["within"]
+        or (before[-1:] == ["in"] and {"done", "finished"} & set(before))
+    )
+
+
+def seconds_behind(marks: Sequence[Mark], at: int) -> set[int]:
+    """The `58` of `took 1 min 58`."""
+    value = marks[at].value if at < len(marks) and marks[at].kind is Kind.NUM else None
+    ends = at + 1 >= len(marks) or marks[at + 1].kind in (*EDGES, Kind.AND, Kind.THEN, Kind.SECONDS)
+    return {at} if value is not None and value < MINUTE_S and ends else set()
+
+
+def is_duration(marks: Sequence[Mark], place: int) -> bool:
+    """`time 52:10`, `took 48:30`: how long the session took."""
+    at = place - 1
+    while at >= 0 and (marks[at].kind in (Kind.FILL, Kind.WAS, Kind.COLON) or marks[at].text == "of"):
+        if marks[at].text in _TAKING:
+            break
+        at -= 1
+    taken = at >= 0 and bool({*marks[at].text.split()} & _TAKING)
+    return taken and marks[place].parts[0] >= _LONG
+
+
+_TAKING = frozenset(words("time took duration total length timer clock elapsed lasted"))
+
+
+def is_hour(marks: Sequence[Mark], place: int) -> bool:
+    """`5 in the morning`, `finished work at 6`: a time of day."""
+    if [m.kind for m in marks[max(0, place - 2) : place]] == [Kind.UNDONE, Kind.AT] and "work" in marks[place - 2].text:
+        return True
+    said = [m.text for m in marks[place + 1 : place + 4]]
+    return said[:2] == ["in", "the"] and said[2:] in (["morning"], ["evening"], ["afternoon"])
+
+
+LAST_HOUR = 24
+"""`gym at 7` is a time of day; a greater number after `at` is none."""
