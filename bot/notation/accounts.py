@@ -9,6 +9,7 @@ from bot.notation.answer import Source, Span
 from bot.notation.clauses import EDGES, continues_list, is_led_at
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
+from bot.notation.spans import Spans
 from bot.notation.tokens import Mark
 from bot.training.units import Load
 
@@ -26,12 +27,12 @@ def unaccounted(
     """The first number of the marks that no kept set holds and no word explains. `said`: all marks, corrections too;
     `gone`: what the message said and put right.
     """
-    spans = [*_said(told), *_said(gone)]
+    spans = Spans([*_said(told), *_said(gone)])
     numbered = [one.row.set for one in told]
     for place, mark in enumerate(marks):
         if mark.kind is Kind.ORD and _names_set(marks, place) and mark.value not in numbered:
             return mark
-        if mark.kind not in _NUMBERS or any(start < mark.end and mark.start < end for start, end in spans):
+        if mark.kind not in _NUMBERS or spans.touch(mark):
             continue
         if not (_is_corrected(said, mark) or _is_explained(marks, place) or _says_no_more(marks, place, told)):
             return mark

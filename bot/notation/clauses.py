@@ -57,11 +57,14 @@ FARTHEST = 96
 
 def part_of(marks: Sequence[Mark], place: int, far: int = FARTHEST, ends: Container[Kind] = EDGES) -> tuple[int, int]:
     """Where the part of a place, between two of `ends`, starts and ends, `far` marks away at most."""
-    start, first = place, max(0, place - far)
-    while start > first and marks[start - 1].kind not in ends:
+    start, end = place, place + 1
+    for mark in reversed(marks[max(0, place - far) : place]):
+        if mark.kind in ends:
+            break
         start -= 1
-    end, last = place + 1, min(len(marks), place + far)
-    while end < last and marks[end].kind not in ends:
+    for mark in marks[end : place + far]:
+        if mark.kind in ends:
+            break
         end += 1
     return start, end
 

@@ -28,6 +28,8 @@ _TO_GO = tuple(
         "still to do", "more to do", "togo",
     )
 )  # fmt: skip
+_LONGEST = max(map(len, _BAGGED))
+"""Words of the longest of them."""
 _ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 _SETS = (Kind.SETS, Kind.SET)
 _ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
@@ -96,7 +98,10 @@ def _is_free(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_done(marks: Sequence[Mark], at: int) -> int:
     """How many marks say that something is done: `done`, `in the bag`; 0 where none does."""
+    first = _words(marks, at, _LONGEST)[:1]
     for phrase in _BAGGED:
+        if phrase[:1] != first:
+            continue
         end = at
         while end < at + len(phrase) and len(_words(marks, at, end - at)) < len(phrase):
             end += 1
@@ -211,8 +216,9 @@ def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar
         return None
     sets = kind_at(marks, place + 1) in _SETS
     at = place + 1 + sets
+    few = [_words(marks, at, many) for many in range(4)]
     for phrase in _TO_GO:
-        if _words(marks, at, len(phrase)) == phrase:
+        if few[len(phrase)] == phrase:
             return HowFar(at + len(phrase), left=count)
     if _words(marks, at, 1) != ["left"]:
         return None

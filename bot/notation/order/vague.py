@@ -115,6 +115,8 @@ def _is_doubted(marks: list[Mark], place: int) -> bool:
 
 def _is_or_was(marks: list[Mark], place: int) -> int | None:
     """Where the number stands of `275x5. or was it 265`, `275x5 maybe 265`, behind a whole set: which one it was."""
+    if marks[place].kind is not Kind.OR and marks[place].text not in MAYBE:
+        return None
     at = place + 1
     while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
         at += 1

@@ -24,12 +24,14 @@ def _of_load(marks: list[Mark]) -> list[Mark]:
     """`365x3 then 315x6 and the second 315x6`: the second of that load, which the order of the sets says already."""
     out = list(marks)
     for place in range(4, len(marks) - 2):
+        if marks[place].kind is not Kind.ORD or marks[place].value != SEVERAL:
+            continue
         entry = [m.kind for m in marks[place - 4 : place] if m.kind not in (Kind.AND, Kind.COMMA, Kind.FILL)]
         at = past(marks, place + 1, Kind.FILL, Kind.WORKSET)
         before = next((i for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.X, Kind.FOR)), 0)
         again = kind_at(marks, at) is Kind.NUM and before > 0 and marks[before - 1].value == marks[at].value
         told = entry[-1:] in ([Kind.NUM], [Kind.REPS]) and marks[place - 1].kind in (Kind.AND, Kind.COMMA, Kind.FILL)
-        if marks[place].kind is Kind.ORD and marks[place].value == SEVERAL and again and told:
+        if again and told:
             out[place] = replace(marks[place], kind=Kind.FILL, value=None)
     return out
 
