@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, parts_between, text_at
 from bot.notation.corrections.old_and_new.beside import (
     asks_for_change,
     is_announcement,
@@ -52,31 +52,28 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if not request.done:
         return list(marks)
     out: list[Mark] = []
-    start = 0
     before = _Before()
-    marks = [replace(m, kind=Kind.COMMA) if m.kind in _ENDS and asks_for_change(marks[_start(marks, i) : i]) else m
-             for i, m in enumerate(marks)]  # fmt: skip
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in _ENDS:
-            continue
+    marks = _with_values_joined(marks)
+    for start, end in parts_between(marks, _ENDS):
         sentence = with_guesses(marks[start:end])
         put = _sentence(sentence, request, before)
         several = tells_set(sentence) or sum(m.kind is Kind.NUM for m in sentence) > 1
         fresh = before.fresh and (put != sentence or not several or is_of_open(sentence, request))
-        before = _Before(
-            put != sentence or is_announcement(sentence), fresh=fresh, spoken=_name_in(sentence) or before.spoken
-        )
-        asked = put != sentence and end < len(marks) and marks[end].kind is Kind.QUERY
+        spoken = _name_in(sentence) or before.spoken
+        before = _Before(announced=put != sentence or is_announcement(sentence), fresh=fresh, spoken=spoken)
+        asked = put != sentence and kind_at(marks, end) is Kind.QUERY
         out += put + [replace(m, kind=Kind.STOP) if asked else m for m in marks[end : end + 1]]
-        start = end + 1
     return out
 
 
-def _start(marks: Sequence[Mark], end: int) -> int:
-    """Where the sentence starts that ends at a place, no longer than one that is looked at."""
-    return next(
-        (i + 1 for i in range(end - 1, max(-1, end - _LONGEST), -1) if marks[i].kind in _ENDS), max(0, end - _LONGEST)
-    )
+def _with_values_joined(marks: Sequence[Mark]) -> list[Mark]:
+    """`can you amend the first rdl? it was 102.5`: the value in one sentence with its set."""
+    out = list(marks)
+    for start, end in parts_between(marks, _ENDS):
+        follows = kind_at(marks, end + 1) in (Kind.WAS, Kind.MEANT) or text_at(marks, end + 1) == "it"
+        if follows and asks_for_change(marks[start:end]):
+            out[end] = replace(marks[end], kind=Kind.COMMA)
+    return out
 
 
 @dataclass(frozen=True, slots=True)

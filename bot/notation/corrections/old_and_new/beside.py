@@ -110,7 +110,7 @@ def is_unsure(marks: Sequence[Mark]) -> bool:
     said = [w for m in marks for w in m.text.split()]
     unsure = said[:2] == ["not", "sure"] and said[2:3] in ([], ["which"], ["if"], ["tbh"], ["though"], ["anymore"])
     forgot = any(said[i : i + 2] in _UNREMEMBERED for i in range(len(said)))
-    plain = all(m.kind in (*_SAYING, Kind.NOT, Kind.OTHERTIME) for m in marks)
+    plain = all(m.kind is Kind.NOT or m.kind not in _TELLING for m in marks)
     return (unsure or forgot) and plain
 
 

@@ -46,6 +46,7 @@ EVERY = 0
 """In place of which drop is named: all of them."""
 STAGES = {Kind.DROP: Stage.DROP, Kind.DROPPED: Stage.DROP, Kind.MINI: Stage.MINI}
 _LASTS = frozenset(words("last final"))
+_HAD = frozenset(words("i had got did"))
 _ONLY = frozenset(["only", "just"])
 
 
@@ -155,6 +156,8 @@ def _valued(said: Said, clause: Sequence[Mark], at: int) -> int | None:
         return None
     else:
         said.cues.add(_cue(mark))
+        had = mark.kind is Kind.COULD and set(mark.text.split()) <= _HAD
+        said.cues |= {Kind.WAS} if had and kind_at(clause, at + 1) is Kind.NUM else set()
     return value.end if value is not None else at + 1
 
 
@@ -165,8 +168,6 @@ def _cue(mark: Mark) -> Kind:
         return Kind.MEANT
     if said & ANNOUNCING:
         return Kind.SORRY
-    if mark.kind is Kind.COULD and said <= {"i", "had", "got", "did"}:
-        return Kind.WAS
     return Kind.WAS if said & _ONLY else mark.kind
 
 

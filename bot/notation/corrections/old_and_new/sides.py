@@ -139,7 +139,7 @@ def side_again(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
             number, at = which.sets[0], which.end
             continue
         words_of = set(mark.text.split())
-        cued = cued or mark.kind in (Kind.MEANT, Kind.SORRY) or bool(words_of & {"only", "actually"})
+        cued = cued or mark.kind in (Kind.MEANT, Kind.SORRY) or "actually" in words_of
         if mark.kind in SIDES or _is_count(mark):
             told.append(mark)
         elif mark.kind not in (*_PASSED, Kind.NAME, Kind.MEANT) or words_of & _TURNING:

@@ -17,13 +17,19 @@ def is_told(said: Said, exercise: str, request: Request, *, told: bool = False) 
     """Whether `set 2 was 190` can only be of a stored set: one that is named by its number, of the exercise that is
     named or under way. `told`: it is told of a set, so that the verb may be left out.
     """
-    planned = next(len(e.sets) for e in request.exercises if e.name == exercise)
+    planned = {e.name: len(e.sets) for e in request.exercises}
     stored = {p.set for p in request.done if p.exercise == exercise}
-    under_way = request.current in (None, exercise) and len(stored) < planned
-    whole = len(stored) >= planned
+    whole = len(stored) >= planned[exercise]
+    ended = request.current == exercise or not any(_has_open(name, planned[name], request) for name in planned)
+    under_way = ended if whole else request.current in (None, exercise)
     which = said.which is not None and (whole or not said.which.lasts)
     plainly = told or Kind.WAS in said.cues or said.name is not None or whole or said.hedge is not None
-    return which and plainly and (said.name is not None or under_way or (whole and request.current in (None, exercise)))
+    return which and plainly and (said.name is not None or under_way)
+
+
+def _has_open(name: str, planned: int, request: Request) -> bool:
+    """Whether sets of an exercise are still to come."""
+    return len({p.set for p in request.done if p.exercise == name}) < planned
 
 
 def exercise_of(name: Mark | None, request: Request, stage: Stage = Stage.WORK) -> str | None:
