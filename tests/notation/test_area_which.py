@@ -180,7 +180,7 @@ CORRECTED: list[Change] = [
         "weight was 70", "forgot to say, it was 70 kilos", "with 70kg btw", "70 on the bar for that", "i used 70",
         "weight: 70", "70x9 i mean")),
     ("sm ro", SMITH, "sm1 sm2 sm3", "sm1 70x9; sm2 70x8; sm3 70x8", ("all at 70", "weight was 70 for all of them")),
-    ("sm ro", SMITH, "sm1 sm2 sm3", "sm1 70x9; sm2 70x8; sm3 75x8", ("first two were with 70, last with 75",)),
+    ("sm", SMITH, "sm1 sm2 sm3", "sm1 70x9; sm2 70x8; sm3 75x8", ("first two were with 70, last with 75",)),
 ]  # fmt: skip
 GONE: list[Change] = [
     ("hi ro", f"{TWO}; ro1 50x12", "hi2", "", (
