@@ -10,7 +10,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from bot.notation.answer import AskKind, Source
-from bot.notation.atoms import Counts
+from bot.notation.atoms import Counts, Join
 from bot.notation.context import Context
 from bot.notation.corrections.continued import which_continuation, with_continuations, with_one_changed
 from bot.notation.corrections.honest import honest_values
@@ -22,7 +22,7 @@ from bot.notation.said import Doubt
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, SetKey, Stage
-from bot.training.units import Unit
+from bot.training.units import Load, Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +73,11 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         nth = which_continuation(shaped, many) if continued and (whole_set or len(said.amounts) == 1) else None
         if nth is not None:
             staged = [r for r in rows if r.stage is said.stage][nth:][:1]
-            ways = honest_values(said, rows=staged, context=context, unit=unit, key=key)
+            ways = (
+                _as_told(said, staged[0], unit)
+                if whole_set
+                else honest_values(said, rows=staged, context=context, unit=unit, key=key)
+            )
             if len(ways) != 1:
                 return Corrected(Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end))
             _change_one(record, key, said.stage, nth, ways[0])
@@ -99,6 +103,15 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         record.change(key, lambda gone, values=ways[0]: apply_values(gone, values))  # type: ignore[misc]
         record.last_exercise = where
     return Corrected()
+
+
+def _as_told(said: Correction, row: Performed, unit: Unit) -> list[Values]:
+    """The load and the repetitions of one continuation, told together: `second drop was 22.5x7`."""
+    load, reps = said.amounts
+    if load.value is None or reps.value is None or reps.value != int(reps.value) or reps.join is Join.AT:
+        return []
+    weight = Load.of(load.value, load.unit or (row.load.unit if row.load is not None else unit))
+    return [Values(load=weight, reps=int(reps.value), load_at=load.at, unit_at=load.unit_at, reps_at=reps.at)]
 
 
 def _change_one(record: Record, key: SetKey, stage: Stage | None, nth: int, values: Values) -> None:

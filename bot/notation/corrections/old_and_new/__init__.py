@@ -166,6 +166,7 @@ def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] 
     if said is None or exercise is None:
         return None
     said = as_rated(said, rows, next((m for m in clause if m.text in NOTHING), None)) if before.rated else said
+    said.owned = said.name is not None
     said.name = said.name or before.spoken
     if said.name is None and exercise != request.done[-1].exercise:
         place = next(i for i, e in enumerate(request.exercises) if e.name == exercise)

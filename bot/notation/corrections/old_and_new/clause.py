@@ -70,6 +70,8 @@ class Said:
     """What a clause has told so far."""
 
     name: Mark | None = None
+    owned: bool = False
+    """Whether the name stands in the clause itself."""
     which: Which | None = None
     at: Mark | None = None
     plain: list[Value] = field(default_factory=list)
@@ -191,6 +193,8 @@ def continuation_at(clause: Sequence[Mark], at: int, *, numbered: bool = False) 
     at += 1
     at += text_at(clause, at) in ("number", "no", "#")
     numbered = numbered or kind_at(clause, at + 1) in (Kind.WAS, Kind.MEANT, Kind.ARROW, Kind.COLON, Kind.DASH)
+    if nth is None and text_at(clause, at) == "one" and numbered:
+        nth, at = 1, at + 1
     if nth is None and kind_at(clause, at) is Kind.NUM and numbered:
         nth, at = int(clause[at].value or 0), at + 1
     return stage, nth, at

@@ -49,7 +49,16 @@ def other_side(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     side: Mark | None = None
     number: Mark | None = None
     same = False
+    effort: list[Mark] = []
+    end = 0
     for at, mark in enumerate(sentence):
+        rated = effort_said(sentence, at) if at >= end and number is not None else None
+        if rated is not None and not effort:
+            rir = replace(mark, kind=Kind.RIR, text="rir", value=None, end=mark.start)
+            effort = [rir, replace(mark, kind=Kind.NUM, value=rated[0], end=sentence[rated[1] - 1].end)]
+            end = rated[1]
+        if at < end:
+            continue
         said = set(mark.text.split())
         other = "other" in said and (said | set(text_at(sentence, at + 1).split())) & _OF_SIDE
         bare = missing.value == mark.text and kind_at(sentence, at + 1) is Kind.NUM
@@ -70,13 +79,22 @@ def other_side(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     if count.value is None or count.value != int(count.value) or count.value > 2 * rows[0].reps:
         return None
     edges = [replace(m, kind=Kind.FILL, text="that", value=None, names=()) for m in (sentence[0], sentence[-1])]
-    return [edges[0], *[m for m in sentence if m.kind is Kind.NAME][:1], right, count, edges[1]]
+    return [
+        edges[0],
+        *[m for m in sentence if m.kind is Kind.NAME][:1],
+        right,
+        count,
+        *effort,
+        *([] if effort else edges[1:]),
+    ]
 
 
 def _has_place(sentence: Sequence[Mark], at: int) -> bool:
     mark = sentence[at]
     sided = (
-        mark.kind in (Kind.EACH, Kind.WEAK) and mark.text in _OF_SIDE and text_at(sentence, at - 1).endswith("other")
+        mark.kind in (Kind.EACH, Kind.WEAK, Kind.HAND)
+        and mark.text in _OF_SIDE
+        and text_at(sentence, at - 1).endswith("other")
     )
     word = mark.kind is Kind.WORD and mark.text in ("mention", "add", "okay")
     return sided or word or mark.kind in (*_PASSED, Kind.NAME)

@@ -23,7 +23,7 @@ def is_told(said: Said, exercise: str, request: Request, *, told: bool = False) 
     ended = request.current == exercise or not any(_has_open(name, planned[name], request) for name in planned)
     under_way = ended if whole else request.current in (None, exercise)
     which = said.which is not None and (whole or not said.which.lasts)
-    plainly = told or Kind.WAS in said.cues or said.name is not None or whole or said.hedge is not None
+    plainly = told or Kind.WAS in said.cues or said.owned or whole or said.hedge is not None
     return which and plainly and (said.name is not None or under_way)
 
 

@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from bot.notation.answer import Request
 from bot.notation.bounds import FEW_SETS
-from bot.notation.corrections.old_and_new.clause import STAGES, continuation_at
+from bot.notation.corrections.old_and_new.clause import EVERY, STAGES, continuation_at
 from bot.notation.corrections.old_and_new.stored import exercise_of
 from bot.notation.corrections.which_stored import which_at
 from bot.notation.kinds import Kind
@@ -99,7 +99,7 @@ def _plain(clause: Sequence[Mark], request: Request, behind: Sequence[Mark]) -> 
         return None
     staged = [p for p in rows if part is None or p.stage is part[0]]
     staged = [p for p in staged if not sets or p.set in sets]
-    if part is not None and (not staged or part[1] is None):
+    if part is not None and not staged:
         return None
     scrap = Mark(Kind.SCRAP, "out", clause[0].start, clause[-1].end)
     labels = [replace(scrap, kind=Kind.LABEL, value=Decimal(n)) for n in sets or (staged[-1].set or 0,)]
@@ -108,10 +108,12 @@ def _plain(clause: Sequence[Mark], request: Request, behind: Sequence[Mark]) -> 
     if part is None:
         return [name, scrap, *labels]
     count = sum(p.set == staged[-1].set for p in staged)
-    nth = count if part[1] == -1 else part[1] or 0
-    if not 0 < nth <= count or len(labels) > 1:
-        return None
+    nth = count if part[1] == -1 else part[1] or EVERY
     kind = Kind.DROP if part[0] is Stage.DROP else Kind.MINI
+    if not 0 <= nth <= count or len(labels) > 1:
+        return None
+    if nth == EVERY:
+        return [name, *labels, scrap, replace(scrap, kind=kind)]
     return [name, *labels, scrap, replace(scrap, kind=Kind.ORD, text="nth", value=Decimal(nth)),
             replace(scrap, kind=kind)]  # fmt: skip
 
