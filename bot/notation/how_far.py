@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.bounds import MOST_SETS
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, is_entry, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -85,12 +85,6 @@ def _among(marks: Sequence[Mark], place: int) -> HowFar | None:
     one = kind_at(marks, at - 1) in (Kind.ORD, Kind.LASTSET, Kind.LASTREP) and _words(marks, at, 1) == ["of"]
     ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.COLON, Kind.DONE) or is_entry(marks, place + 1)
     return HowFar(place + 1) if one and ends and small(marks, place) is not None else None
-
-
-def is_entry(marks: Sequence[Mark], place: int) -> bool:
-    """`100x5`: a load with its repetitions."""
-    kinds = [m.kind for m in marks[place : place + 3]]
-    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
 
 
 def _words(marks: Sequence[Mark], at: int, count: int) -> list[str]:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.bounds import HARDEST
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, part_of, parts_between
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.tokens import Mark
@@ -52,11 +52,8 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
     of_session = _SESSION if listed else _SESSION | _ALL
     if {w for m in marks for w in m.text.split()}.isdisjoint(of_session | _TODAY):
         return out
-    start = 0
     spoken = False
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in EDGES:
-            continue
+    for start, end in parts_between(marks, EDGES):
         part = marks[start:end]
         said = {w for m in part[: _rating_end(part)] for w in m.text.split()}
         heading = any(m.kind is Kind.COLON and part[i + 1 : i + 2] and part[i + 1].names for i, m in enumerate(part))
@@ -70,7 +67,6 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)
         if told or (end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)):
             spoken = False
-        start = end + 1
     return out
 
 
