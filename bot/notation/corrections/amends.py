@@ -266,6 +266,19 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
             key, values = corrected.choices[chosen]
             draft.record.change(key, lambda rows: apply_values(rows, values))
     draft.note_replaced((piece[0].start, piece[-1].end))
+    _leave_ended(draft)
+
+
+def _leave_ended(draft: Draft) -> None:
+    """`front squat set 2 was 80, then 100x8`: behind a correction of what is over, what is under way goes on."""
+    record, place = draft.record, draft.record.last_exercise
+    if place is None or record.context(place).open_sets or draft.request.current == record.exercises[place].name:
+        return
+    stored = {p.exercise for p in draft.request.done}
+    if record.exercises[place].name in stored and any(
+        record.context(p).open_sets for p in range(len(record.exercises))
+    ):
+        record.last_exercise = None
 
 
 def _is_of_either(draft: Draft, piece: Sequence[Mark]) -> bool:

@@ -157,6 +157,7 @@ def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] 
 
     Behind another correction, or where one is announced, a set that is named and its value are enough: `and set 2 185`.
     """
+    clause = clause[:-1] if before.announced and len(clause) > 1 and clause[-1].text in ("too", "as well") else clause
     name = next((m for m in clause if m.kind is Kind.NAME), before.spoken)
     parts = [STAGES[m.kind] for m in clause if m.kind in STAGES]
     exercise = exercise_of(name, request, parts[0] if parts else Stage.WORK)

@@ -89,7 +89,7 @@ def is_of_open(marks: Sequence[Mark], request: Request) -> bool:
 def is_announcement(marks: Sequence[Mark]) -> bool:
     """`two fixes before i forget`, `correcting`, `hang on`: that something is put right, and nothing else."""
     said = [m for i, m in enumerate(marks) if not (m.kind is Kind.NUM and _is_counted(marks, i))]
-    cued = any(m.kind in (Kind.SORRY, Kind.WROTE) or set(m.text.split()) & ANNOUNCING for m in said)
+    cued = any(m.kind in (Kind.SORRY, Kind.WROTE) or set(m.text.split()) & (ANNOUNCING | {"wrong"}) for m in said)
     return (
         cued and len(marks) <= _SHORT and all(m.kind in (*_SAYING, Kind.WROTE, Kind.OTHERTIME, Kind.SETS) for m in said)
     )
@@ -102,7 +102,7 @@ _SHORT = 9
 def _is_counted(marks: Sequence[Mark], at: int) -> bool:
     """The number of `two fixes`, `one little correction sir`."""
     behind = {w for m in marks[at + 1 : at + 3] for w in m.text.split()}
-    return bool(behind & ANNOUNCING) or bool(behind & {"things", "thing", "changes", "change", "sets"})
+    return bool(behind & ANNOUNCING) or bool(behind & {"things", "thing", "changes", "change", "sets", "wrong"})
 
 
 def is_unsure(marks: Sequence[Mark]) -> bool:
