@@ -31,10 +31,13 @@ from bot.notation.said import Doubt
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
 
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    if has_entry(piece) and not any(m.kind in _OF_BEFORE for m in piece):
+        _leave_ended(draft)
     if draft.record.replaces and _keeps_rest(piece):
         return []
     denied = denied_behind(piece)
@@ -266,13 +269,21 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
             key, values = corrected.choices[chosen]
             draft.record.change(key, lambda rows: apply_values(rows, values))
     draft.note_replaced((piece[0].start, piece[-1].end))
-    _leave_ended(draft)
+
+
+_OF_BEFORE = (Kind.NAME, Kind.WEAK, Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.SCRAP)
+"""Kinds that name an exercise, or that are of the set told before."""
 
 
 def _leave_ended(draft: Draft) -> None:
     """`front squat set 2 was 80, then 100x8`: behind a correction of what is over, what is under way goes on."""
     record, place = draft.record, draft.record.last_exercise
-    if place is None or record.context(place).open_sets or draft.request.current == record.exercises[place].name:
+    if (
+        place is None
+        or not record.replaces
+        or record.context(place).open_sets
+        or draft.request.current == record.exercises[place].name
+    ):
         return
     stored = {p.exercise for p in draft.request.done}
     if record.exercises[place].name in stored and any(
