@@ -32,8 +32,8 @@ LINKS = (
     " straight into ", ", straight to ", ", then dropped it to ", ", no rest, ", ", dropset ", ", stripped it to ",
     ", took it down to ", ", went down to ", " and went down to ", ", and then down to ", " then immediately ",
     ", quick change to ", ", pin up to ", ", lightened it to ", ", dropping to ", " with a drop to ", " + drop ",
-    ", ds ",    ", after that ", ", followed by a drop at ", " & drop ", ", finished it off with ", ", burned out with ", "; drop ",
-    ", strip a plate, ",
+    ", ds ", ", after that ", ", followed by a drop at ", " & drop ", ", finished it off with ", ", burned out with ",
+    "; drop ", ", strip a plate, ",
 )  # fmt: skip
 PLAINLY = tuple(product(LINKS, ENTRIES))
 

@@ -94,8 +94,10 @@ def _straight_down(out: list[Mark]) -> list[Mark]:
 
 
 def _down_to(out: list[Mark]) -> list[Mark]:
-    """`42.5x12, down to 32.5x8, down again to 22.5x7`, `42.5x12 into 32.5x8`: on to a lighter load, which is a drop only
-    where one is planned."""
+    """`42.5x12, down to 32.5x8, down again to 22.5x7`, `42.5x12 into 32.5x8`: on to a lighter load.
+
+    It is a drop only where one is planned.
+    """
     for place in range(1, len(out) - 1):
         number = _end_of_lead(out, place) if kind_at(out, place - 1) in _BEHIND else 0
         told = number and any(m.kind is Kind.NUM for m in out[:place])
