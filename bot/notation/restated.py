@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.notation.answer import Source
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments.edges import NUMBERS
@@ -174,7 +174,8 @@ def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
         return next((m for m in marks if m.kind in NUMBERS), None)
     cue = next((m for m in marks if m.kind in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.EXCEPT, Kind.LASTSET)), None)
     if len({row.load for row in record.said}) > 1:
-        cue = cue or next((m for m in marks if m.kind is Kind.SETS), None)
+        counts = (m for i, m in enumerate(marks) if m.kind is Kind.SETS and kind_at(marks, i - 1) is not Kind.ORD)
+        cue = cue or next(counts, None)
     planned = {e.name: len(e.sets) for e in record.exercises}
     beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
     if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in EXTRA for m in marks):
