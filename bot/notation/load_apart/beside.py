@@ -82,8 +82,9 @@ def told_beside(marks: Sequence[Mark], context: Context) -> tuple[Mark, ...] | N
     taken = by_others and bool(GONE & set(words_of(marks)))
     sided = kind_at(behind, 0) is Kind.EACH and marks[0].kind is Kind.WAS and numbers == [1]
     sided = sided and context.exercise.load_style is LoadStyle.TOTAL and context.exercise.sides == 1
+    meant = any(m.kind is Kind.OTHERTIME and m.text != "back to" for m in marks[: numbers[0]])
     compared = kind_at(behind, 0) is Kind.MORE and "than" in words_of(behind)
-    if judged or taken or sided or compared or _is_of_kit(marks, numbers[0], context):
+    if judged or taken or sided or compared or meant or _is_of_kit(marks, numbers[0], context):
         return remark(masked(marks, [i for i, m in enumerate(marks) if m.kind in _NUMBERED]))
     return None
 

@@ -10,7 +10,7 @@ from bot.notation.tokens import Mark
 
 _ENDS = (Kind.QUERY, Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE)
 _CUTS = frozenset(("which", "so", "but", "though", "holding", "wearing", "hugging", *REASONS))
-_OWN = frozenset((Kind.SKIP, Kind.SKIPPED, Kind.FINISH, Kind.ASKING, Kind.DONE))
+_OWN = frozenset((Kind.SKIP, Kind.SKIPPED, Kind.FINISH, Kind.ASKING))
 """Kinds of a part that tells something of its own."""
 
 
@@ -25,7 +25,8 @@ class Cut:
 def is_apart(part: Cut) -> bool:
     """Whether a part tells of something else than its sets: a skip, the end, a question."""
     kinds = {m.kind for m in part.marks}
-    return (part.end is not None or bool(kinds & _OWN)) and Kind.NUM not in kinds
+    done = Kind.DONE in kinds and kinds <= {Kind.DONE, Kind.FILL}
+    return (part.end is not None or done or bool(kinds & _OWN)) and Kind.NUM not in kinds
 
 
 def parts_of(marks: Sequence[Mark]) -> Iterator[Cut]:

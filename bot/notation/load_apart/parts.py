@@ -46,14 +46,14 @@ def read_part(part: Sequence[Mark], context: Context) -> Part | None:
     failed = failed_rep(marks)
     if failed:
         return Part(Tells.FAILED, Amount(failed), name=name)
+    effort = effort_alone(marks)
+    if effort:
+        return Part(Tells.EFFORT, Amount((), effort), name=name)
     marks, which = _without_which(marks)
     if which is None:
         return None
     if not any(m.kind in _TOLD for m in marks):
         return _without_numbers(part, marks, which, name)
-    effort = effort_alone(marks)
-    if effort:
-        return None if which else Part(Tells.EFFORT, Amount((), effort), name=name)
     beside = told_beside(marks, context)
     if beside is not None:
         return Part(Tells.REMARK, Amount((), remark=beside))
@@ -74,7 +74,7 @@ def _without_numbers(
     if (which or name) and all(m.kind in (Kind.FILL, Kind.COLON, Kind.SET, Kind.DONE) for m in marks):
         return Part(Tells.WHICH, which=which, name=name)
     told = remark(marks if which else part)
-    if told is None:
+    if told is None or [m.kind for m in which] == [Kind.ORD]:  # `5th died halfway` is of a repetition
         return None
     amount = Amount((), remark=told)
     return Part(Tells.WHICH, amount, which, name) if which else Part(Tells.REMARK, amount)

@@ -5,7 +5,7 @@ from bot.notation.wordlist import words
 
 LOADING = frozenset(
     words(
-        "put moving moved stuck settled nearest closest heaviest lightest biggest smallest lowest highest barbell bar",
+        "goes go hotel has put moving moved stuck settled nearest closest heaviest lightest biggest smallest lowest highest barbell bar",
         "plates were was is be this that it its those these they weight of as by pair the a my at to on with for had",
         "i we so went dropped bumped pulled only just still then and could have again one time managed lifted pressed",
         "pushed swapped switched back instead loaded all found grabbed picked weve ive id turned ended stayed kept",
@@ -17,7 +17,7 @@ LOADING = frozenset(
 """Words, outside those without bearing, that lead a load and change nothing about it."""
 AFTER_LOAD = frozenset(
     words(
-        "today tdy now again this that time on the bar barbell plates belt only then instead tonight here it was one",
+        "feet today tdy now again this that time on the bar barbell plates belt only then instead tonight here it was one",
         "ones kilo kilos kg weight weights total dumbbells dumbbell dbs db kettlebell kettlebells kb bell bells plate",
         "disc stack pin machine vest around waist chest lap loaded in at for all day hand hands straight off load",
         "left round my a an pair of between legs knees ankles me hanging pounders pounder pound free as before same",
