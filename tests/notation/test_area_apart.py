@@ -27,13 +27,14 @@ PLAN = (THRUST, HINGE)
 DONE = "Hip Thrust#1 90x9"
 LOADS = (
     "only {}", "went up to {}", "nearest was {}", "had to use {}", "loaded {}", "bumped it to {}", "bar was at {}",
-    "{} today", "settled for {}", "made it up to {}", "{} on the bar", "back to {}", "stayed at {}", "the {} felt heavy",
-    "this one was {}", "opened with {}", "{}",
+    "{} today", "settled for {}", "made it up to {}", "{} on the bar", "back to {}", "stayed at {}",
+    "the {} felt heavy", "this one was {}", "opened with {}", "{}",
 )  # fmt: skip
 REMARKS = (
-    "", " because it slips", ", legs like wet sand", " bc 85 was a joke", ". knackered from surfing", ", gym was rammed",
-    " which is all they had", ". bar felt glued to the floor", ". Not my day", " since the other bar was taken",
-    ". cat kept me up all night", ", felt ok actually", ", someone nicked the pad", " (long queue)",
+    "", " because it slips", ", legs like wet sand", " bc 85 was a joke", ". knackered from surfing",
+    ", gym was rammed", " which is all they had", ". bar felt glued to the floor", ". Not my day",
+    " since the other bar was taken", ". cat kept me up all night", ", felt ok actually", ", someone nicked the pad",
+    " (long queue)",
 )  # fmt: skip
 COUNTS = (
     "8 reps", "8", "got 8", "8 of them", "8 of those", "still got eight", "eight times", "squeezed out 8",
@@ -86,6 +87,8 @@ def test_a_load_behind_is_of_the_count_before(load: str, count: str) -> None:
         ("24s x 9, then someone took them so the 22.5 kilo ones for 9", (FLOOR,), (),
          ("Floor Press#1 24x9", "Floor Press#2 22.5x9")),
         ("had the 22 kilo ones. 10", (FLOOR,), (), ("Floor Press#1 22x10",)),
+        ("22 gave me 9", (FLOOR,), (), ("Floor Press#1 22x9",)),
+        ("9 is all i had. 22", (FLOOR,), (), ("Floor Press#1 22x9",)),
         ("9 with those. they're 22s", (FLOOR,), (), ("Floor Press#1 22x9",)),
         ("all the bars were in use so i had the 15kg one instead. still made it up to 95, eight reps", PLAN, (),
          ("Hip Thrust#1 95x8",)),

@@ -7,7 +7,18 @@ from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
-from bot.notation.load_apart.words import GONE, OF_IT, OF_SETS, REASONS, REMARKS, TAKING_BACK, TELLING, UNREAL, VAGUE
+from bot.notation.load_apart.words import (
+    GONE,
+    HAD,
+    OF_IT,
+    OF_SETS,
+    REASONS,
+    REMARKS,
+    TAKING_BACK,
+    TELLING,
+    UNREAL,
+    VAGUE,
+)
 from bot.notation.masking import masked
 from bot.notation.order.near import UNITS, past
 from bot.notation.tokens import Mark
@@ -78,8 +89,8 @@ def told_beside(marks: Sequence[Mark], context: Context) -> tuple[Mark, ...] | N
     behind = marks[numbers[0] + 1 :]
     reason = text_at(marks, past(marks, 0, Kind.GAP)) in REASONS
     judged = reason and any(m.kind is Kind.WAS or m.text in REMARKS for m in behind)
-    by_others = any(m.kind is Kind.OTHERPERSON for m in marks[: numbers[0]]) or any(m.kind is Kind.WAS for m in behind)
-    taken = by_others and bool(GONE & set(words_of(marks)))
+    by_others = any(m.kind is Kind.OTHERPERSON for m in marks[: numbers[0]]) and bool(HAD & set(words_of(marks)))
+    taken = by_others or (any(m.kind is Kind.WAS for m in behind) and bool(GONE & set(words_of(behind))))
     sided = kind_at(behind, 0) is Kind.EACH and marks[0].kind is Kind.WAS and numbers == [1]
     sided = sided and context.exercise.load_style is LoadStyle.TOTAL and context.exercise.sides == 1
     meant = any(m.kind is Kind.OTHERTIME and m.text != "back to" for m in marks[: numbers[0]])

@@ -9,7 +9,7 @@ from bot.notation.load_apart.words import REASONS
 from bot.notation.tokens import Mark
 
 _ENDS = (Kind.QUERY, Kind.STOP, Kind.LINE, Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE)
-_CUTS = frozenset(("which", "so", "but", "though", "holding", "wearing", "hugging", *REASONS))
+_CUTS = frozenset(("which", "so", "but", "though", "holding", "wearing", "hugging", "gave", *REASONS))
 _OWN = frozenset((Kind.SKIP, Kind.SKIPPED, Kind.FINISH, Kind.ASKING))
 """Kinds of a part that tells something of its own."""
 

@@ -5,23 +5,23 @@ from bot.notation.wordlist import words
 
 LOADING = frozenset(
     words(
-        "goes go hotel has put moving moved stuck settled nearest closest heaviest lightest biggest smallest lowest highest barbell bar",
-        "plates were was is be this that it its those these they weight of as by pair the a my at to on with for had",
-        "i we so went dropped bumped pulled only just still then and could have again one time managed lifted pressed",
-        "pushed swapped switched back instead loaded all found grabbed picked weve ive id turned ended stayed kept",
-        "slapped whacked chucked threw stacked racked stripped eased backed crept nudged opened started opening",
-        "starting strapped wore wearing vest belt extra holding hung hanging same before cut theyre ran run running",
-        "enough thats stole stolen nicked borrowed shared",
+        "goes go hotel has put moving moved stuck settled nearest closest heaviest lightest biggest smallest lowest",
+        "highest barbell bar plates were was is be this that it its those these they weight of as by pair the a my at",
+        "to on with for had i we so went dropped bumped pulled only just still then and could have again one time",
+        "managed lifted pressed pushed swapped switched back instead loaded all found grabbed picked weve ive id",
+        "turned ended stayed kept slapped whacked chucked threw stacked racked stripped eased backed crept nudged",
+        "opened started opening starting strapped wore wearing vest belt extra holding hung hanging same before cut",
+        "theyre ran run running enough thats stole stolen nicked borrowed shared",
     )
 )
 """Words, outside those without bearing, that lead a load and change nothing about it."""
 AFTER_LOAD = frozenset(
     words(
-        "feet today tdy now again this that time on the bar barbell plates belt only then instead tonight here it was one",
-        "ones kilo kilos kg weight weights total dumbbells dumbbell dbs db kettlebell kettlebells kb bell bells plate",
-        "disc stack pin machine vest around waist chest lap loaded in at for all day hand hands straight off load",
-        "left round my a an pair of between legs knees ankles me hanging pounders pounder pound free as before same",
-        "extra hugged hugging held to against",
+        "feet today tdy now again this that time on the bar barbell plates belt only then instead tonight here it was",
+        "one ones kilo kilos kg weight weights total dumbbells dumbbell dbs db kettlebell kettlebells kb bell bells",
+        "plate disc stack pin machine vest around waist chest lap loaded in at for all day hand hands straight off",
+        "load left round my a an pair of between legs knees ankles me hanging pounders pounder pound free as before",
+        "same extra hugged hugging held to against",
     )
 )
 """Words, outside those without bearing, that end it."""
@@ -54,18 +54,14 @@ VAGUE = UNREAL | frozenset(
     )
 )
 """Words without bearing elsewhere that beside a load or a count may change it: `92 and a half`, `about 95`."""
-REASONS = frozenset(
-    words(
-        "because cause cus cos coz cuz bc bcs bcos becuz becuase becos since as",
-    )
-)
+REASONS = frozenset(words("because cause cus cos coz cuz bc bcs bcos becuz becuase becos since as"))
 """Words with which a reason begins."""
 COUNTING = frozenset(
     words(
-        "squeezed ground grinded eked scraped banged knocked pumped churned fought forced cranked repped came ended",
-        "with a an my the so it was that and then for x of only just got did made hit done managed completed finished",
-        "all still today now this one reps total very earned hard grindy scrappy shaky ropey sloppy wobbly ugly",
-        "strict could have stopped at kept going till until to",
+        "gave me squeezed ground grinded eked scraped banged knocked pumped churned fought forced cranked repped came",
+        "ended with a an my the so it was that and then for x of only just got did made hit done managed completed",
+        "finished all still today now this one reps total very earned hard grindy scrappy shaky ropey sloppy wobbly",
+        "ugly strict could have stopped at kept going till until to",
     )
 )
 """Words, outside those without bearing, that lead a count and change nothing about it."""
@@ -91,29 +87,21 @@ TAKING_BACK = frozenset(
 )
 """Words that take something back, or say that it did not come: `no way`, `no chance`."""
 CHANGING = frozenset(
-    words(
-        "up down moved moving bumped jumped dropped went nudged increased raised lowered back upped",
-    )
+    words("up down moved moving bumped jumped dropped went nudged increased raised lowered back upped")
 )
 """Words that lead to another load: behind a count it may be the next set's."""
 CARRIED = frozenset(
-    words(
-        "vest belt plate added extra hanging hung strapped wore wearing backpack rucksack holding hugging hugged",
-    )
+    words("vest belt plate added extra hanging hung strapped wore wearing backpack rucksack holding hugging hugged")
 )
 """Words of a load that is hung on the body."""
 ENDED = frozenset(("ended", "made", "stayed"))
 """Words that say that it was the load after all: `ended up on 95`."""
-GONE = frozenset(
-    words(
-        "nicked took taken stole stolen grabbed has had using hogging pinched gone missing use used busy hogged",
-    )
-)
-"""Words of what others had: `someone nicked the 60s`."""
+GONE = frozenset(words("nicked taken stolen gone missing busy hogged pinched"))
+"""Words of loads that were not there: `the 60s were gone`."""
+HAD = GONE | frozenset(words("took stole grabbed has had using hogging use used"))
+"""Words of what others had: `someone grabbed the 60s`."""
 OF_IT = frozenset(
-    words(
-        "on that in there for this set triple double single one it me though tho at least easy easily today now of",
-    )
+    words("on that in there for this set triple double single one it me though tho at least easy easily today now of")
 )
 """Words behind an effort that tell what it is of."""
 TELLING = frozenset((
