@@ -104,6 +104,9 @@ def read_count(marks: Sequence[Mark], context: Context) -> Amount | None:
     value = marks[at].value
     if value is None or not _may_count(value, context) or not are_known(marks[:at], COUNTING, _COUNT_KINDS):
         return None
+    every = at == 1 and marks[0].kind is Kind.ALL and text_at(marks, at + 1) != "of"  # `90, all 8s`: of every set
+    if every or (kind_at(marks, at + 1) is Kind.S and not context.is_timed):
+        return None
     end = at + 1 + (kind_at(marks, at + 1) in _COUNTED)
     if (text_at(marks, at) == "one" or kind_at(marks, at - 1) is Kind.AT) and end == at + 1:
         return None
