@@ -45,11 +45,7 @@ def with_side_efforts(marks: Sequence[Mark], record: Record, under: int | None) 
         return out
     at = 1
     while at < len(out):
-        if _is_left_over(out, at) and is_sided(out, at, record, under):
-            out[at] = replace(out[at], kind=Kind.TANK)
-        elif out[at].kind is Kind.FAILED and is_sided(out, at, record, under):
-            at = _failed_side(out, at)
-        elif out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
+        if out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
             at = _rate(out, at)
         at += 1
     return out
@@ -139,30 +135,6 @@ def _drop_both(out: list[Mark], at: int) -> None:
     if said and sets <= 1 and not any(m.kind in (Kind.SETS, Kind.ALL) for m in before):
         for place in range(number + 1, both + 1):
             out[place] = replace(out[place], kind=Kind.FILL)
-
-
-def _failed_side(out: list[Mark], at: int) -> int:
-    """`failed the 10th on the right`: the side before what failed."""
-    end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
-    link = _past(out, end, _LITTLE)
-    if kind_at(out, at + 1) in (Kind.ORD, Kind.NUM) and kind_at(out, link) in SIDES and _ends(out, link + 1):
-        out[at : link + 1] = [out[link], *out[at:end]]
-        return at + 1
-    return at
-
-
-def _ends(marks: Sequence[Mark], at: int) -> bool:
-    return kind_at(marks, at) in _ENDS
-
-
-def _is_left_over(marks: Sequence[Mark], at: int) -> bool:
-    """The last word of `left 10 with 2 left`: repetitions that were left, behind a side and its count."""
-    if marks[at].kind is not Kind.LEFT or marks[at].text != "left":
-        return False
-    said = [kind_at(marks, at - n) for n in (3, 2, 1)]
-    few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= MOST_LEFT
-    sided = kind_at(marks, at - 4) in SIDES
-    return few and sided and _ends(marks, at + 1)
 
 
 def _is_effort(number: Mark, word: Kind) -> bool:

@@ -12,7 +12,6 @@ from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
 from bot.notation.order.changes import CHANGING, changes
 from bot.notation.order.counted_off import counted_off, each_apart
-from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.extra_sets import EXTRA, extra_sets
@@ -44,7 +43,7 @@ from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
-from bot.notation.order.placing import another, labels_first, likes, mentions
+from bot.notation.order.placing import another, likes, mentions
 from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.rated_again import rated_again
 from bot.notation.order.rated_twice import TELLING, rated_twice
@@ -108,7 +107,6 @@ STEPS = (
     step(drops),
     step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL, Kind.TIMES)),
     step(changes, (Kind.MORE, Kind.PLUS, *CHANGING)),
-    step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
     step(two_bells, (*BELLS, Kind.S, "halfs", "halves", "2", "two"), (Kind.NUM,)),
     step(kit, ("the", "extra", *BARS, Kind.TOTAL)),
@@ -138,7 +136,6 @@ STEPS = (
     step(counts_by_name, ("single", "double", "triple")),
     step(numbered_all, (Kind.ALL,)),
     step(the_others, (Kind.THEREST,)),
-    step(labels_first),
     step(did_not_come),
     step(out_of_ten, ("of", "from")),
     step(another, (Kind.ANOTHER,)),

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.order.drops.counted import each_counted, of_several, uncounted
+from bot.notation.order.drops.counted import each_counted, of_several
 from bot.notation.order.drops.untold import ENDS, forgotten, went_on
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -20,7 +20,7 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
-    out = _straight_down(went_on(_put_down(_loaded_behind(of_several(uncounted(each_counted(spelled)))))))
+    out = _straight_down(went_on(_loaded_behind(of_several(each_counted(spelled)))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
@@ -90,21 +90,6 @@ def _straight_down(out: list[Mark]) -> list[Mark]:
             told = any(m.kind is Kind.NUM for m in out[:place])
             out[place] = replace(out[place], kind=Kind.DROP, names=()) if told else out[place]
             out[place + 1] = replace(out[place + 1], kind=Kind.FILL) if told else out[place + 1]
-    return out
-
-
-def _put_down(out: list[Mark]) -> list[Mark]:
-    """`dropped it at 12`: what was lifted came down after so many, which is no drop."""
-    for place, mark in enumerate(out):
-        if mark.kind is not Kind.DROP or mark.text.split(" ")[-1] != "dropped":
-            continue
-        it = place + 1 + (text_at(out, place + 1) in ("it", "them", "that"))
-        led = text_at(out, it) in ("at", "after")
-        loaded = kind_at(out, it + 2) in (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.HAND)
-        if it > place + 1 and led and kind_at(out, it + 1) is Kind.NUM and not loaded:
-            then = Kind.THEN if mark.text.startswith("then") else Kind.FILL
-            out[place : it + 1] = [replace(m, kind=Kind.FILL) for m in out[place : it + 1]]
-            out[place] = replace(mark, kind=then)
     return out
 
 
