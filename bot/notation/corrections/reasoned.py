@@ -1,6 +1,6 @@
-"""A correction told with its reason, or with what was written first, put plainly: its set, what it was, what not.
+"""A correction told with its reason, put plainly: its set, what it was, what not.
 
-`set 3: i put 80, meant 85`, `that 9 was an 8 and with the 18s`, `it was 90, the bar here is 20 not 10`,
+`that 9 was an 8 and with the 18s`, `it was 90, the bar here is 20 not 10`,
 `that curl was on the small plates, so 27.5 not 30`, `those chins had no belt on, just bodyweight`.
 """
 

@@ -1,4 +1,4 @@
-"""Which sets a correction speaks of, put plainly: `and set 2 also`, `the 2 set`, `a triple, not a double`.
+"""Which sets a correction speaks of, put plainly: `and set 2 also`, `a triple, not a double`.
 
 Also the talk around it that is none: an apology for something else, plates that were forgotten.
 """

@@ -1,7 +1,6 @@
 """What is told beside a list of repetitions, put where the grammar takes it.
 
-`last one rpe 8, 90: 10 9 8`: the effort of the last set behind the list. `10, 9, 8, 3 sets, 90 kg`: how many they are
-is told by the list itself.
+`last one rpe 8, 90: 10 9 8`: the effort of the last set behind the list.
 """
 
 from collections.abc import Sequence

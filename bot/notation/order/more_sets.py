@@ -1,4 +1,4 @@
-"""More sets, counted before their numbers: `2 more: 11, 10`, `another two at 140`, `a couple more`, `25 12s across`."""
+"""More sets, counted before their numbers: `2 more: 11, 10`, `another two at 140`, `25 12s across`."""
 
 from collections.abc import Sequence
 from dataclasses import replace

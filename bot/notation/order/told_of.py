@@ -1,4 +1,4 @@
-"""Numbers that only speak of what is told already: `60x8, last two were ugly`, `8 8 6, rpe 9 on the six`."""
+"""Numbers that only speak of what is told already: `60x8, last two were ugly`."""
 
 from collections.abc import Sequence
 from dataclasses import replace

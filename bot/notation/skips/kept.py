@@ -1,4 +1,4 @@
-"""What is done all the same: `everything except rows`, `rows only today`, `chins only, so no pressing: 8 7 7`."""
+"""What is done all the same: `everything except rows`, `chins only, so no pressing: 8 7 7`."""
 
 from collections.abc import Sequence
 

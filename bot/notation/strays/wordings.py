@@ -1,4 +1,4 @@
-"""Words of talk as what they are in their clause: habits, moods, hedges, a watch's numbers, sets counted."""
+"""Words of talk as what they are in their clause: moods, hedges, a watch's numbers."""
 
 from collections.abc import Sequence
 from dataclasses import replace

@@ -1,4 +1,4 @@
-"""Times that are of no set: `30 sec rest`, `done in 55 minutes`, `took 1 min 58`, `5 in the morning`."""
+"""Times that are of no set: `30 sec rest`, `time 52:10`, `5 in the morning`."""
 
 from collections.abc import Sequence
 

@@ -1,4 +1,4 @@
-"""Drops that are counted or told of in the plural: `two drops: 180x11, 90x10`, `dropped it twice, 10 and 8`."""
+"""Drops that are counted or told of in the plural: `90x10 and 70x8 on the drops`, `dropped it twice, 10 and 8`."""
 
 from dataclasses import replace
 from itertools import pairwise

@@ -1,4 +1,4 @@
-"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `one set`, `2 further sets`.
+"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `one set`.
 
 Each becomes a number with `sets` behind it, which the grammar knows.
 """
