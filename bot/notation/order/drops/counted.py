@@ -1,4 +1,4 @@
-"""Drops that are counted or told of in the plural: `90x10 and 70x8 on the drops`, `dropped it twice, 10 and 8`."""
+"""Drops that are counted or told of in the plural: `two drops: 180x11, 90x10`, `dropped it twice, 10 and 8`."""
 
 from dataclasses import replace
 from itertools import pairwise
@@ -9,6 +9,36 @@ from bot.notation.kinds import Kind
 from bot.notation.order.drops.untold import ENDS
 from bot.notation.order.near import past
 from bot.notation.tokens import Mark
+
+
+def uncounted(marks: list[Mark]) -> list[Mark]:
+    """`two drops: 180x11, 90x10`, `dropped twice, 180x11`, `drop 1 180x11`: the drops, not how many or which; so too in
+    `35x9 and again to 25x7`."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.NUM, Kind.TIMES, Kind.TO):
+            out.append(mark)
+            continue
+        entry = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) in (
+            Kind.X,
+            Kind.FOR,
+            Kind.KG,
+            Kind.LB,
+        )
+        many = kind_at(marks, place + 1) is Kind.DROP and set(text_at(marks, place + 1).split()) & _PLURAL
+        counts = mark.kind is Kind.NUM and mark.value in (1, 2, 3, 4)
+        behind = kind_at(marks, place - 1) is Kind.DROP
+        numbered = behind and counts and mark.value != 4 and (entry or kind_at(marks, place + 1) is Kind.COLON)
+        if (counts and (many or numbered)) or (mark.kind is Kind.TIMES and behind):
+            out.append(replace(mark, kind=Kind.FILL, value=None, parts=()))
+        else:
+            led = text_at(marks, place - 1).split()[-1:]
+            to = mark.kind is Kind.TO and (kind_at(marks, place - 1) is Kind.THEN or led == ["again"])
+            went = to and any(m.kind in (Kind.DROP, Kind.ARROW) for m in marks[:place])
+            if went and led == ["again"]:
+                out[-1] = replace(out[-1], kind=Kind.FILL)
+            out.append(replace(mark, kind=Kind.DROP, text="drop to") if went else mark)
+    return out
 
 
 def each_counted(marks: list[Mark]) -> list[Mark]:
