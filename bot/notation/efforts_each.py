@@ -1,7 +1,7 @@
 """Efforts told set by set: `the three sets were rpe 8, 9 and 10`, `60: 5 5 5 rpe 7 8 9`."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import pairwise
 
@@ -36,6 +36,7 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
     for place, mark in enumerate(piece):
         if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS) and not _rates_sets(piece, place):
             continue
+        piece = _apart(piece, place + 1)
         places = _listed(piece, place + 1, mark.kind)
         values = [piece[i].value or Decimal(0) for i in places]
         if len(values) < 2 or not _are_efforts(values, mark.kind):
@@ -79,6 +80,21 @@ def _rates_sets(piece: Sequence[Mark], place: int) -> bool:
     kinds = [m.kind for m in piece[max(0, place - 5) : place]]
     whole = [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]
     return piece[place].kind is Kind.AT and piece[place].text == "@" and kinds == whole
+
+
+def _apart(piece: list[Mark], at: int) -> list[Mark]:
+    """The piece with the numbers of a list typed as one apart, straight behind the word: `rpe 8,8,9,10`."""
+    while at < len(piece) and piece[at].kind in (Kind.COLON, Kind.WAS, Kind.FILL):
+        at += 1
+    mark = piece[at] if at < len(piece) else None
+    if mark is None or mark.kind is not Kind.NUM or mark.value is not None or len(mark.parts) < _SURE:
+        return piece
+    out: list[Mark] = []
+    start = mark.start
+    for value, text in zip(mark.parts, mark.text.split(","), strict=True):
+        out.append(replace(mark, text=text, start=start, end=start + len(text), value=value, parts=()))
+        start += len(text) + 1
+    return [*piece[:at], *out, *piece[at + 1 :]]
 
 
 def _are_efforts(values: Sequence[Decimal], kind: Kind) -> bool:

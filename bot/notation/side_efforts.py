@@ -41,11 +41,19 @@ def is_sided(marks: Sequence[Mark], at: int, record: Record, under: int | None) 
 def with_side_efforts(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
     """The marks with such efforts in that form."""
     out = list(marks)
-    if not any(m.kind in (*_RATES, Kind.FAILED, Kind.TANK) or m.text in ("@", "left") for m in out):
+    if not any(m.kind in (*_RATES, Kind.FAILED, Kind.TANK, Kind.EMPTY) or m.text in ("@", "left") for m in out):
         return out
     at = 1
     while at < len(out):
-        if out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
+        if _is_left_over(out, at) and is_sided(out, at, record, under):
+            out[at] = replace(out[at], kind=Kind.TANK)
+        elif out[at].kind is Kind.WITH and _is_own_effort(out, at) and is_sided(out, at, record, under):
+            side = next(m for m in reversed(out[:at]) if m.kind in SIDES)
+            out[at : at + 1] = [replace(out[at], kind=Kind.COMMA, text=","), replace(side, start=out[at].start)]
+            at += 1
+        elif out[at].kind is Kind.FAILED and is_sided(out, at, record, under):
+            at = _failed_side(out, at)
+        elif out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
             at = _rate(out, at)
         at += 1
     return out
@@ -135,6 +143,41 @@ def _drop_both(out: list[Mark], at: int) -> None:
     if said and sets <= 1 and not any(m.kind in (Kind.SETS, Kind.ALL) for m in before):
         for place in range(number + 1, both + 1):
             out[place] = replace(out[place], kind=Kind.FILL)
+
+
+def _is_own_effort(marks: Sequence[Mark], at: int) -> bool:
+    """The `with` of `left 12, right 10 with nothing left`: the effort of the side told last, behind its count."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in _BREAKS), 0)
+    sided = [m.kind for m in marks[start:at] if m.kind in SIDES]
+    last = [m.kind for m in marks[max(0, at - 3) : at] if m.kind is not Kind.REPS][-2:]
+    counted = sorted(last) in ([Kind.LEFT, Kind.NUM], [Kind.NUM, Kind.RIGHT])
+    behind = kind_at(marks, at + 1) is Kind.EMPTY or kind_at(marks, at + 2) is Kind.TANK
+    end = at + 2 + (kind_at(marks, at + 2) is Kind.TANK)
+    return sorted(sided) == sorted(SIDES) and counted and behind and _ends(marks, end)
+
+
+def _failed_side(out: list[Mark], at: int) -> int:
+    """`failed the 10th on the right`: the side before what failed."""
+    end = at + 2 + (kind_at(out, at + 2) is Kind.REPS)
+    link = _past(out, end, _LITTLE)
+    if kind_at(out, at + 1) in (Kind.ORD, Kind.NUM) and kind_at(out, link) in SIDES and _ends(out, link + 1):
+        out[at : link + 1] = [out[link], *out[at:end]]
+        return at + 1
+    return at
+
+
+def _ends(marks: Sequence[Mark], at: int) -> bool:
+    return kind_at(marks, at) in _ENDS
+
+
+def _is_left_over(marks: Sequence[Mark], at: int) -> bool:
+    """The last word of `left 10 with 2 left`: repetitions that were left, behind a side and its count."""
+    if marks[at].kind is not Kind.LEFT or marks[at].text != "left":
+        return False
+    said = [kind_at(marks, at - n) for n in (3, 2, 1)]
+    few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= MOST_LEFT
+    sided = kind_at(marks, at - 4) in SIDES
+    return few and sided and _ends(marks, at + 1)
 
 
 def _is_effort(number: Mark, word: Kind) -> bool:

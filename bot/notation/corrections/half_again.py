@@ -26,7 +26,7 @@ _FAR = 12
 
 def told_at_once(marks: Sequence[Mark]) -> list[Mark]:
     """The marks without what was broken off."""
-    out = _without_tries(_no_named(list(marks)))
+    out = _without_tries(_no_named(_rather(marks)))
     start = 0
     for place, mark in enumerate(out):
         if mark.kind is Kind.NUM and place - start < _FAR and all(m.kind in _LEADING for m in out[start:place]):
@@ -56,6 +56,16 @@ def _again(marks: Sequence[Mark], place: int) -> int:
 
 def _takes_back(mark: Mark) -> bool:
     return mark.kind in _CUES and (mark.kind is not Kind.MEANT or "count" not in mark.text)
+
+
+def _rather(marks: Sequence[Mark]) -> list[Mark]:
+    """`70x14, rather 13`: the word that corrects, between two numbers."""
+    out = list(marks)
+    for place in range(1, len(marks) - 1):
+        told = kind_at(marks, place - 1) in (Kind.NUM, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.REPS)
+        if marks[place].text == "rather" and told and any(m.kind is Kind.NUM for m in marks[place + 1 : place + 3]):
+            out[place] = replace(marks[place], kind=Kind.MEANT, text="or rather")
+    return out
 
 
 def _no_named(marks: list[Mark]) -> list[Mark]:

@@ -6,6 +6,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from bot.notation.corrections.idle import without_idle
 from bot.notation.corrections.reasoned import reasoned
@@ -62,7 +63,7 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
-    sentence = _kept_as(sentence)
+    sentence = _uncounted_rep(_kept_as(sentence))
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if whole and len(numbers) == 1 and _is_starred(sentence):
         return [_mark(sentence[0], Kind.MEANT), *sentence[:-1]]
@@ -126,6 +127,7 @@ def _making(sentence: list[Mark]) -> list[Mark]:
         named = to and any(m.kind is Kind.NAME for m in sentence[place + 1 : place + 3])
         sets = bool(following) and (
             following[0].kind in _SETS
+            or (following[0].kind in (Kind.ALL, Kind.DROP) and not _leads(sentence[:place]))
             or (
                 following[0].kind in (Kind.SETS, Kind.WORKSET) and following[0].text.startswith(("back", "down", "top"))
             )
@@ -133,6 +135,11 @@ def _making(sentence: list[Mark]) -> list[Mark]:
         if sets or named:
             return [*sentence[:place], replace(mark, kind=Kind.MEANT), *sentence[place + 1 :]]
     return sentence
+
+
+def _leads(before: Sequence[Mark]) -> bool:
+    """Whether more than a word that corrects stands before the verb."""
+    return any(m.kind not in (Kind.FILL, Kind.SORRY, Kind.COMMA, Kind.ASKING) for m in before)
 
 
 _PUTTING = frozenset(["make", "call", "put", "count", "mark", "log", "record", "note", "enter", "set", *CHANGING])
@@ -154,6 +161,25 @@ def _kept_as(sentence: list[Mark]) -> list[Mark]:
     was = replace(sentence[verb], kind=Kind.MEANT, text="was")
     told = replace(sentence[sides[0]], kind=Kind.LASTSET) if sentence[sides[0]].kind is Kind.LASTREP else None
     return [*ahead, sentence[sides[0]] if told is None else told, was, *sentence[number:]]
+
+
+def _uncounted_rep(sentence: list[Mark]) -> list[Mark]:
+    """`the last rep of the last set doesn't count so 6`: what the set was without it."""
+    rep = next((i for i, m in enumerate(sentence) if m.kind is Kind.LASTREP and "rep" in m.text), None)
+    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
+    if rep is None or len(numbers) != 1 or numbers[0] < rep:
+        return sentence
+    said = [w for m in sentence[rep + 1 : numbers[0]] for w in m.text.split()]
+    denied = any(a in _DENIES and b in ("count", "counted") for a, b in pairwise(said))
+    if not denied or not all(m.kind in (Kind.FILL, Kind.LASTSET, Kind.COMMA) for m in sentence[rep + 1 : numbers[0]]):
+        return sentence
+    number = sentence[numbers[0]]
+    reps = [replace(number, kind=Kind.REPS, text="", value=None, parts=())]
+    behind = sentence[numbers[0] + 1 :]
+    return [*sentence[:rep], replace(sentence[rep], kind=Kind.MEANT), number, *reps, *behind]
+
+
+_DENIES = frozenset(["doesnt", "didnt", "dont", "shouldnt", "wont", "not"])
 
 
 def _named_first(sentence: list[Mark]) -> list[Mark]:
