@@ -11,6 +11,7 @@ from decimal import Decimal
 from bot.notation.clauses import EDGES, kind_at, number_before, part_of, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
+from bot.notation.order.meanings import counted_by_hand
 from bot.notation.order.near import OF_LOAD, UNITS, past, past_fill, whole_number
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -174,7 +175,19 @@ def _sided(marks: list[Mark], place: int, told_of: Context) -> None:
             marks[place:place] = [replace(marks[place], kind=Kind.COLON, text=":", start=at, end=at)]
 
 
+def _by_hand(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`4x12 each hand`: repetitions, where so many are asked and no such load."""
+    counted = counted_by_hand(marks, place)
+    opens = told_of.open_sets
+    if counted is None or not opens or counted[1] not in told_of.range_of(opens[0]):
+        return
+    planned = told_of.planned_load(opens[0])
+    if planned is None or planned.kg != counted[1]:
+        marks[place] = replace(marks[place], kind=Kind.EACH)
+
+
 _RULES: dict[Kind, _Rule] = {
+    Kind.HAND: _by_hand,
     Kind.S: _seconds,
     Kind.PLATES: _bar,
     Kind.BODY: _body,

@@ -264,9 +264,9 @@ PHRASES: dict[Kind, str] = {
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
-    Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
+    Kind.FOR: ("por; fur; stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
-    Kind.WITH: ("with; w; wi; w /; using; with the; on the; with a"),
+    Kind.WITH: ("con; mit; avec; com; with; w; wi; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
     Kind.THEN: (
         "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
@@ -304,14 +304,14 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
+        "serien; saetze; satze; tandas; sett; serier; ripetute; series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
         "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
         "like that; setz"
     ),
     Kind.SET: ("serie; set; set number; set no; set #"),
-    Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
+    Kind.TIMES: ("mal; veces; vezes; fois; volte; razy; ganger; ggr; gange; keer; time; twice; times; times over"),
     Kind.LASTSET: (
         "last lot; the last lot; last lot of; the last lot of; my last lot of; last go; the last go; last bout; final "
         "lot; the final lot; final go; the final go; last go at; last bash; "
@@ -649,6 +649,59 @@ PHRASES: dict[Kind, str] = {
                 ("plan", "programme", "program", "sheet"),
             )
         )
+        + "; "
+        + "; ".join(
+            products(
+                (
+                    "according to",
+                    "accordingly to",
+                    "according",
+                    "acc to",
+                    "in accordance with",
+                    "in line with",
+                    "conform",
+                    "conforming to",
+                    "corresponding to",
+                    "following",
+                    "respecting",
+                    "per",
+                    "as per",
+                    "as indicated in",
+                    "as written in",
+                    "as wrote in",
+                    "as it stands in",
+                    "as stands in",
+                    "like it stands in",
+                    "as said in",
+                ),
+                ("", "the", "my", "your"),
+                (
+                    "plan",
+                    "programme",
+                    "program",
+                    "sheet",
+                    "schedule",
+                    "training plan",
+                    "schema",
+                    "scheme",
+                    "protocol",
+                    "instructions",
+                    "instruction",
+                    "prescription",
+                    "routine",
+                    "paper",
+                    "table",
+                    "workout plan",
+                    "card",
+                ),
+            )
+        )
+        + "; according to what you wrote; according to you; according your plan; as you putted; like you putted; "
+        "as you put; like you put; as indicated; like indicated; how indicated; how it was planned; like it was planned; "
+        "as it was planned; as was planned; like was planned; how planned; like in plan; like in program; like agreed; "
+        "as agreed; as discussed; as foreseen; like foreseen; as previewed; as expected in the plan; nach plan; "
+        "segun plan; segun el plan; conforme o plano; come da programma; come da piano; som planlagt; som planen; "
+        "selon le plan; selon plan; comme prevu; zgodnie z planem; plana gore; wie geplant; como planeado"
         + "; "
         + _AS_PLANNED
     ),

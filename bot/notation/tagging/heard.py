@@ -6,6 +6,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.spoken import NUMBER_WORDS, TENS
 from bot.notation.tokens import Mark
@@ -29,6 +30,8 @@ _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
+_POINTS = frozenset(words("komma coma virgola virgule virgula przecinek kropka punkt punto ponto"))
+"""The decimal sign by its name in other languages: no list is told with it."""
 _TENTHS = ("five", "5", "25", "75", "2.5")
 _AFTER_LOAD = frozenset(words("for x by kg kilo kilos kgs times lb lbs pounds with"))
 _OPENS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
@@ -71,6 +74,8 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     between = numbered and _is_number(before)
     if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
         return "for" if after.kind is Kind.NUM else mark.text
+    if between and mark.text in ("set", "serie") and _counts_sets(marks, place):
+        return "sets"
     if between and mark.text == "into":
         return "x"
     if between and mark.text in _FOR and before.kind is Kind.NUM:
@@ -78,6 +83,9 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
+    if between and mark.text in _POINTS and after is not None and after.text in _TENTHS:
+        listed = {m.text for m in (*marks[max(0, place - 2) : place], *marks[place + 1 : place + 3])}
+        return mark.text if mark.text in listed else "point"
     counted = after is not None and after.text in _COUNTED
     if mark.text == "too" and after is not None and after.text in _TIMED and before.text in (*TENS, "fourty"):
         return "two"
@@ -88,6 +96,17 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]
     return mark.text
+
+
+def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """`3 set 10 reps`: so many sets, whose repetitions follow."""
+    few = marks[place - 1].value
+    counted = place + 2 < len(marks) and marks[place + 2].text in _REPS
+    labelled = place > 1 and marks[place - 2].text in ("set", "x", "for")
+    return few is not None and SEVERAL <= few <= FEW_SETS and counted and not labelled
+
+
+_REPS = frozenset(words("rep reps repetitions repetition"))
 
 
 def _is_last_to(mark: Mark, after: Mark | None) -> bool:
