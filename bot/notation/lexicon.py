@@ -120,6 +120,7 @@ _AS_PLANNED = "; ".join(
     )
 )
 """`just like you planned them`, `the way the sheet has it`: as it was prescribed."""
+_HOW_SAID = ("how you say", "how u say", "how it say")
 _SAME_LOAD = "; ".join(
     products(
         ("", "at", "with", "on", "using"),
@@ -304,7 +305,8 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
-        "serien; saetze; satze; tandas; sett; serier; ripetute; series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
+        "serien; saetze; satze; tandas; sett; serier; ripetute; "
+        "series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
         "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
         "sets; sets of; sets at; sets x; sets with; stes; setts; rounds; rounds of; sests; set of; sets of it; sets "
@@ -697,7 +699,8 @@ PHRASES: dict[Kind, str] = {
             )
         )
         + "; according to what you wrote; according to you; according your plan; as you putted; like you putted; "
-        "as you put; like you put; as indicated; like indicated; how indicated; how it was planned; like it was planned; "
+        "as you put; like you put; as indicated; like indicated; how indicated; how it was planned; "
+        "like it was planned; "
         "as it was planned; as was planned; like was planned; how planned; like in plan; like in program; like agreed; "
         "as agreed; as discussed; as foreseen; like foreseen; as previewed; as expected in the plan; nach plan; "
         "segun plan; segun el plan; conforme o plano; come da programma; come da piano; som planlagt; som planen; "

@@ -2,7 +2,8 @@
 
 Digits of any script become `0`-`9` (Unicode category Nd), full-width forms their plain ones (NFKC), no-break spaces a
 space; zero-width characters, variation selectors and accents go. Raised digits, circled numbers and thirds become `^`:
-a number that holds one is asked about. The comma and the stop of Chinese and Japanese part words, never decimals. `×`, `✕` and the Cyrillic and Greek look-alikes of `x` become `x`.
+a number that holds one is asked about. `×`, `✕` and the Cyrillic and Greek look-alikes of `x` become `x`.
+The comma and the stop of Chinese and Japanese part numbers, and are never decimal signs.
 """
 
 import unicodedata

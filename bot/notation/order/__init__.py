@@ -37,7 +37,7 @@ from bot.notation.order.last_first import last_first
 from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_each import load_each
-from bot.notation.order.load_last import load_last
+from bot.notation.order.load_last import load_last, load_of_all
 from bot.notation.order.load_told import load_told
 from bot.notation.order.load_words import load_words
 from bot.notation.order.meanings import by_neighbours
@@ -80,6 +80,7 @@ STEPS = (
     step(mentions),
     step(each_apart, (Kind.SET,), (Kind.ALL,)),
     step(counted_off, (Kind.NUM,), (Kind.X, Kind.FOR)),
+    step(load_of_all, (Kind.ALL, Kind.EACH), (Kind.NUM,)),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(rated_twice, (Kind.NUM,), (Kind.RPE, Kind.AT), TELLING),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
