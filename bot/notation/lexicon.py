@@ -73,7 +73,8 @@ _MISSING = "; ".join(
 )
 """`the two sets that are missing`: as many as are left."""
 _AS_PLANNED = "; ".join(
-    products(
+    said
+    for said in products(
         ("as", "like", "just as", "just like", "exactly as", "exactly like", "same as", "the way", "just how", "how"),
         ("you", "u", "the coach", "coach", "the plan", "the sheet", "the app", "it"),
         (
@@ -118,9 +119,9 @@ _AS_PLANNED = "; ".join(
             "gave me",
         ),
     )
+    if said not in ("how you say", "how u say")
 )
 """`just like you planned them`, `the way the sheet has it`: as it was prescribed."""
-_HOW_SAID = ("how you say", "how u say", "how it say")
 _SAME_LOAD = "; ".join(
     products(
         ("", "at", "with", "on", "using"),
@@ -222,6 +223,8 @@ PHRASES: dict[Kind, str] = {
         "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "at the same time; at the same time as; at same time; "
+        "how you say; how u say; how do you say; how do u say; how to say; how you call it; how do you call it; how is it "
+        "called; how it is called; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
@@ -1109,7 +1112,7 @@ FILLERS = words(
     "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
     "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
     "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",
-    "hey hi hello hiya morning afternoon evening coach boss mate bro man dude buddy pal lads guys sir maam thanks",
+    "hey hi hello hiya morning afternoon evening coach boss mate bro brother brotha habibi amigo man dude buddy pal lads guys sir maam thanks",
     "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
     "really very pretty quite super so too just only about around roughly approx approximately like maybe",
     "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",
