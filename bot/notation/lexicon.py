@@ -268,7 +268,7 @@ PHRASES: dict[Kind, str] = {
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
-    Kind.FOR: ("por; fur; stopped at; had to stop at; for; for a set of; for a; for an"),
+    Kind.FOR: ("por; fur; para; stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
     Kind.WITH: ("con; mit; avec; com; with; w; wi; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
@@ -540,7 +540,8 @@ PHRASES: dict[Kind, str] = {
         "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
     ),
     Kind.COULD: (
-        "it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
+        "were staying me; was staying me; stayed me; stays me; remained me; remain me; remains me; were remaining me; "
+        "were resting me; rested me; was leaving me; it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
         "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
         "have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve "

@@ -23,7 +23,7 @@ _POINT = 100
 
 
 def numbered(marks: list[Mark]) -> list[Mark]:
-    """`1. set 80x15 2. set 80x14`: which set each is."""
+    """`1. set 80x15 2. set 80x14`, `1set 80x15 2set 80x14`: which set each is."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -31,11 +31,12 @@ def numbered(marks: list[Mark]) -> list[Mark]:
         mark = marks[at]
         told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
         opens = not out or out[-1].kind in (*EDGES, Kind.NAME)
-        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told
-        listed = listed and (opens or mark.value == sum(m.kind is Kind.LABEL for m in out) + 1)
-        if listed and mark.value is not None and mark.value <= 12:
-            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
-            at += 3
+        next_one = mark.value == sum(m.kind is Kind.LABEL for m in out) + 1
+        stopped = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and (opens or next_one)
+        glued = kinds == [Kind.NUM, Kind.SET, Kind.NUM] and marks[at + 1].tight and next_one and mark.text.isdigit()
+        if not told and (stopped or glued) and mark.value is not None and mark.value <= 12:
+            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 1 + stopped].end))
+            at += 2 + stopped
             continue
         out.append(mark)
         at += 1
