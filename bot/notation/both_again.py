@@ -18,8 +18,8 @@ _PARTS = frozenset((*EDGES, Kind.THEN))
 _TOLD = frozenset((Kind.NUM, Kind.REPS, Kind.KG, Kind.LB, Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.SECONDS,
                    Kind.METRES))  # fmt: skip
 _AGAIN = frozenset((Kind.SAME, Kind.AGAIN, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SAMELOAD))
-_SAID = frozenset((*_AGAIN, Kind.NUM, Kind.NAME, Kind.WEAK, Kind.SETS, Kind.SET, Kind.RPE, Kind.RIR, Kind.TANK, Kind.EMPTY,
-                   Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.PLANNED, Kind.DONE))  # fmt: skip
+_SAID = frozenset((*_AGAIN, Kind.NUM, Kind.NAME, Kind.WEAK, Kind.SETS, Kind.SET, Kind.RPE, Kind.RIR, Kind.TANK,
+                   Kind.EMPTY, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.PLANNED, Kind.DONE))  # fmt: skip
 """What a part says of sets: a `both` of none of it is of how they felt."""
 _COUNTING = frozenset((Kind.SETS, Kind.SET, Kind.TIMES))
 _SMALL = frozenset(

@@ -74,7 +74,7 @@ def _body(marks: list[Mark], place: int, told_of: Context) -> None:
     end = numbers[-1] + 1 if numbers else first
     alone = kind_at(marks, end) in (None, *EDGES, Kind.FILL, Kind.REPS, Kind.THEN, Kind.SLASH)
     if (
-        not (len(numbers) == count or _LEAST_LIST < len(numbers))
+        not (len(numbers) == count or len(numbers) > _LEAST_LIST)
         or len(numbers) > len(told_of.open_sets)
         or not alone
         or kind_at(marks, at) in (Kind.BODY, Kind.PLUS)

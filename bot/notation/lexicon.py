@@ -223,8 +223,8 @@ PHRASES: dict[Kind, str] = {
         "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "at the same time; at the same time as; at same time; "
-        "how you say; how u say; how do you say; how do u say; how to say; how you call it; how do you call it; how is it "
-        "called; how it is called; "
+        "how you say; how u say; how do you say; how do u say; how to say; how you call it; how do you call it; how is "
+        "it called; how it is called; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
@@ -541,7 +541,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.COULD: (
         "were staying me; was staying me; stayed me; stays me; remained me; remain me; remains me; were remaining me; "
-        "were resting me; rested me; was leaving me; it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
+        "were resting me; rested me; was leaving me; "
+        "it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
         "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
         "have had; could do; couldve gone; couldve gone for; could have gone for; could have managed; couldve "
@@ -1113,7 +1114,8 @@ FILLERS = words(
     "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
     "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
     "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",
-    "hey hi hello hiya morning afternoon evening coach boss mate bro brother brotha habibi amigo man dude buddy pal lads guys sir maam thanks",
+    "hey hi hello hiya morning afternoon evening coach boss mate bro brother brotha habibi amigo man",
+    "dude buddy pal lads guys sir maam thanks",
     "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
     "really very pretty quite super so too just only about around roughly approx approximately like maybe",
     "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",
