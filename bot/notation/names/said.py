@@ -106,7 +106,7 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         ways = _as_written(single, index)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
-        if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
+        if any(index.words.issuperset(way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
             plural = raw != single and any(len(way.split()) > 1 for way in ABBREVIATIONS.get(raw, ()))
             out.append(Word(single, place, place, ways, True, False, plural))
         elif raw in lexicon_words() or raw in _HALVES:
@@ -206,6 +206,7 @@ def _begun(said: Sequence[str], place: int, index: Index) -> str | None:
 
 
 _FEW_LETTERS = 4
+"""Letters of a word that is only begun: a longer one is a word of its own, or a slip."""
 _LETTERS = frozenset(
     words("a i l r s x w k m u n for at to on in up and the was set so is it as my of or but rep reps")
 )
@@ -234,6 +235,7 @@ def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
 
 
 _SHORTEST_HALF = 3
+"""Letters of a half that is taken for a slip of one: of fewer, any word is."""
 
 
 def is_near_name(raw: str, index: Index) -> bool:
@@ -255,7 +257,8 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
     if near:
         return Word(single, place, place, tuple((n,) for n in near), True, True)
     begun = [w for w in index.words if w.startswith(raw) and len(w) > len(raw) + 1]
-    if len(raw) >= _LONG_ENOUGH and len(begun) == 1 and not is_plain(raw):
+    short = len(raw) == _LONG_ENOUGH - 1 and not place and not after and raw not in lexicon_words()
+    if (len(raw) >= _LONG_ENOUGH or short) and len(begun) == 1 and not is_plain(raw):
         return Word(single, place, place, ((begun[0],),), True, True)
     for cut in range(3, len(raw) - 2):
         first, second = singular(raw[:cut]), singular(raw[cut:])
@@ -272,6 +275,7 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
 
 
 _LONG_ENOUGH = 4
+"""Letters from which on a beginning tells a word, and above which a slip of one is looked for."""
 _TELLING_SPELLINGS = tuple(sorted(w for w in TELLING if len(w) > _LONG_ENOUGH))
 """Words that make another exercise of the name behind them: the `front` of `frnot squat`."""
 _TRADE_SPELLINGS = tuple(

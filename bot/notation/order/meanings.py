@@ -4,10 +4,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_talk import is_more_of_talk
-from bot.notation.order.near import LOADED, OF_LOAD, UNITS
+from bot.notation.order.near import LOADED, OF_LOAD, UNITS, whole_number
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -32,7 +33,7 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         whole = kind_at(marks, place + 2) in LOADED or kind_at(marks, place + 2) in OF_LOAD
         whole = whole or kind_at(marks, place - 1) is kind_at(marks, place + 2) is Kind.TIMES
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
-    if mark.kind is Kind.SAME and not any(m.kind is Kind.NUM for m in marks[:place]) and _is_entry(marks, place + 1):
+    if mark.kind is Kind.SAME and _is_entry(marks, place + 1) and not any(m.kind is Kind.NUM for m in marks[:place]):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.THEN and after in (Kind.COLON, Kind.COMMA) and _is_load_at(marks, place - 1):
         return replace(mark, kind=Kind.FILL)
@@ -87,6 +88,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.LASTREP and mark.text in ("last", "the last") and _is_failed(marks, place + 1):
         return replace(mark, kind=Kind.LASTSET)
+    if mark.text == "times" and kind_at(marks, place - 1) in _COUNTED and whole_number(marks, place + 1, 1, MOST_SETS):
+        return replace(mark, kind=Kind.X, text="x")  # `40 seconds a side times two`
     if mark.kind is Kind.DROP and mark.text.endswith(" to") and _is_of_new(marks, place):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "extra" and _is_set(marks, place + 1):
@@ -121,6 +124,9 @@ def counted_by_hand(marks: Sequence[Mark], place: int) -> tuple[Decimal, Decimal
     load = count - 2 - (kind_at(marks, count - 2) in (Kind.KG, Kind.LB, Kind.S))
     values = (marks[load].value, marks[count].value) if linked and kind_at(marks, load) is Kind.NUM else (None, None)
     return (values[0], values[1]) if values[0] is not None and values[1] is not None else None
+
+
+_COUNTED = (Kind.EACH, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.HAND)
 
 
 def _is_of_event(marks: Sequence[Mark], place: int) -> bool:

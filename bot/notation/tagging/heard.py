@@ -27,6 +27,8 @@ _ORDINALS = {
 }
 _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 """`for` as thumbs hit it."""
+_MISHEARD = _FOR | {*_COUNTS, *_ORDINALS, *words("than to four into wan yin wun comma komma coma dot")}
+"""All words that are put right somewhere."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
@@ -45,7 +47,7 @@ def heard(marks: Sequence[Mark]) -> list[Mark]:
 def _meant(marks: Sequence[Mark], place: int) -> str:
     """The word that was meant at a place: the one that stands there, unless its neighbours tell."""
     mark = marks[place]
-    if mark.kind is not Kind.WORD:
+    if mark.kind is not Kind.WORD or mark.text not in _MISHEARD:
         return mark.text
     before = marks[place - 1] if place else None
     after = marks[place + 1] if place + 1 < len(marks) else None
@@ -71,13 +73,17 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "one"
     if before.text == "set" and numbered and (mark.text in _COUNTS or _is_second(marks, place)):
         return _COUNTS.get(mark.text, "two")
+    eaten = after is not None and after.text in _EATEN
+    if mark.text == "ate" and before.text == "and" and place > 1 and _is_number(marks[place - 2]) and not eaten:
+        return "eight"
     between = numbered and _is_number(before)
     if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
         return "for" if after.kind is Kind.NUM else mark.text
     if between and mark.text in ("set", "serie") and _counts_sets(marks, place):
         return "sets"
     if between and mark.text == "into":
-        return "x"
+        linked = len(marks) > place + 2 and marks[place + 2].text in _LINKS  # `45x12 into 30x9` goes on to a drop
+        return mark.text if linked else "x"
     if between and mark.text in _FOR and before.kind is Kind.NUM:
         return "for"
     if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
@@ -107,6 +113,10 @@ def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
 
 
 _REPS = frozenset(words("rep reps repetitions repetition"))
+_EATEN = ("a", "an", "the", "my", "some", "half", "too", "so", "lunch", "breakfast", "something", "it", "them")
+"""What follows `ate` where it was food."""
+_LINKS = ("x", "for", "kg", "lb", "kilos", "pounds")
+"""Words that a load has behind it."""
 
 
 def _is_last_to(mark: Mark, after: Mark | None) -> bool:
