@@ -141,6 +141,7 @@ def _is_turned(one: str, two: str, index: Index) -> bool:
 
 HEARD = {
     "squad": "squat", "squads": "squat", "rose": "row", "roes": "row", "roles": "row", "pool": "pull", "pools": "pull",
+    "poll": "pull", "polls": "pull",
     "bull": "pull", "bulls": "pull", "girl": "curl", "girls": "curl", "pearls": "curl", "coral": "curl",
     "lounge": "lunge", "lounges": "lunge", "race": "raise", "races": "raise", "rays": "raise", "rises": "raise",
     "cough": "calf", "carve": "calf", "carves": "calf", "cavs": "calf", "trust": "thrust", "trusts": "thrust",

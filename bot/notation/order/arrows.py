@@ -38,7 +38,7 @@ def _part(out: list[Mark], start: int, end: int) -> None:
         load = told if told is not None else load
         if out[place].kind is not Kind.ARROW:
             continue
-        after = _load_told(out, past(out, place + 2, Kind.KG, Kind.LB))
+        after = _load_told(out, place + 2) or _load_told(out, past(out, place + 2, Kind.KG, Kind.LB))
         ratio = after / load if load and after is not None else None
         leads_on = leads_on or kind_at(out, past(out, place + 1, Kind.FILL)) in _ALIKE or (ratio or 0) >= 1
         leading.append(place)
@@ -54,7 +54,8 @@ def _part(out: list[Mark], start: int, end: int) -> None:
 
 def _load_told(marks: Sequence[Mark], link: int) -> Decimal | None:
     """The load before a link to repetitions; `None` where no link stands there."""
-    if kind_at(marks, link) not in _LINKS or kind_at(marks, link + 1) is not Kind.NUM or not link:
+    told = kind_at(marks, link) in (*_LINKS, Kind.KG, Kind.LB) and kind_at(marks, link + 1) is Kind.NUM
+    if not told or not link:
         return None
     at = link - 1 - (marks[link - 1].kind in (Kind.KG, Kind.LB))
     return marks[at].value if kind_at(marks, at) is Kind.NUM else None

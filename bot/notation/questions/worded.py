@@ -42,7 +42,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
     led_by = place > 0 and marks[place - 1].text in _PREPOSITIONS and opens(marks, place - 1)
-    if first in _ASKING and (opens(marks, place) or led_by) and _asks_straight(marks, place):
+    begins = kind_at(marks, place - 1 - led_by) in (None, Kind.STOP, Kind.LINE, Kind.QUERY)
+    if first in _ASKING and begins and _asks_straight(marks, place):
         return end_of(marks, place)
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))

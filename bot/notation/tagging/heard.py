@@ -27,13 +27,13 @@ _ORDINALS = {
 }
 _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 """`for` as thumbs hit it."""
-_MISHEARD = _FOR | {*_COUNTS, *_ORDINALS, *words("than to four into wan yin wun comma komma coma dot")}
-"""All words that are put right somewhere."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
 _POINTS = frozenset(words("komma coma virgola virgule virgula przecinek kropka punkt punto ponto"))
 """The decimal sign by its name in other languages: no list is told with it."""
+_MISHEARD = _FOR | _POINTS | {*_COUNTS, *_ORDINALS, *_COMMAS, *words("than to four into wan yin wun set serie repeat")}
+"""All words that are put right somewhere."""
 _TENTHS = ("five", "5", "25", "75", "2.5")
 _AFTER_LOAD = frozenset(words("for x by kg kilo kilos kgs times lb lbs pounds with"))
 _OPENS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
@@ -76,6 +76,11 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     eaten = after is not None and after.text in _EATEN
     if mark.text == "ate" and before.text == "and" and place > 1 and _is_number(marks[place - 2]) and not eaten:
         return "eight"
+    told = after is not None and after.text in _ENDING and place > 1 and marks[place - 2].text in _REPS
+    if mark.text in ("set", "serie") and told and before.kind is Kind.NUM:
+        return "sets"  # `5 rep 3 set done`
+    if mark.text == "repeat" and before.kind is Kind.NUM:
+        return "reps"
     between = numbered and _is_number(before)
     if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
         return "for" if after.kind is Kind.NUM else mark.text
@@ -113,6 +118,7 @@ def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
 
 
 _REPS = frozenset(words("rep reps repetitions repetition"))
+_ENDING = frozenset(words("done complete completed finished finish ok"))
 _EATEN = ("a", "an", "the", "my", "some", "half", "too", "so", "lunch", "breakfast", "something", "it", "them")
 """What follows `ate` where it was food."""
 _LINKS = ("x", "for", "kg", "lb", "kilos", "pounds")
