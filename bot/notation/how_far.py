@@ -6,7 +6,7 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.bounds import MOST_SETS
+from bot.notation.bounds import MOST_SETS, SEVERAL
 from bot.notation.clauses import EDGES, is_entry, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import past
@@ -153,7 +153,7 @@ def _opening(marks: Sequence[Mark], place: int, at: int, count: int) -> int | No
     end = past(marks, at, Kind.COMMA, Kind.COLON, Kind.FILL)
     every = kind_at(marks, end) in (Kind.ALL, Kind.EACH)
     all_of = text_at(marks, end) == "both" or kind_at(marks, end) is Kind.ALL
-    if every and (not all_of or (text_at(marks, end).startswith("both") and count != _ALL["both"])):
+    if every and (not all_of or (text_at(marks, end).startswith("both") and count != SEVERAL)):
         return None
     set_at = past(marks, end + every, Kind.AT, Kind.WITH, Kind.WAS, Kind.FILL)
     opens = kind_at(marks, start - 1) in (None, Kind.STOP, Kind.LINE) and count > 1
