@@ -157,12 +157,38 @@ def _is_on_paper(said: Sequence[str]) -> bool:
 def is_setting(marks: Sequence[Mark], place: int) -> bool:
     """`level 8`, `seat on 5, back on 3`: how a machine is set, or which of several it is."""
     at = place - 1
-    while at >= 0 and marks[at].text in ("on", "at", "is", "was", "no", "number", "to", "the"):
+    while at >= 0 and (marks[at].text in _SET_TO or marks[at].kind is Kind.COLON):
         at -= 1
+    colon = any(m.kind is Kind.COLON for m in marks[at + 1 : place])
     led = at >= 0 and marks[at].kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and marks[at].text in _LED
     back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
     dated = led and marks[at].text in ("week", "day") and at == place - 1
-    return dated or ((led or back) and _ends(marks, place))
+    pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
+    led = led and not (colon and marks[at].text in ("week", "day", "level", "room"))
+    return dated or ((led or back or pinned or bool(set_up(marks, place))) and _ends(marks, place))
+
+
+def set_up(marks: Sequence[Mark], place: int) -> range:
+    """The name of `bench set to 2`, `incline at 30 degrees` before the number, where the session has no such exercise."""
+    at = place - 1
+    while at >= 0 and marks[at].text in _SET_TO and marks[at].kind is not Kind.COLON:
+        at -= 1
+    furniture = 0 <= at < place - 1 and marks[at].text in _FURNITURE
+    turned = place + 1 < len(marks) and marks[place + 1].text in ("degrees", "degree", "deg")
+    return range(at, at + 1) if furniture and (turned or not marks[at].names) else range(0)
+
+
+_FURNITURE = ("bench", "incline", "decline", "rack", "adjustable bench", "incline bench")
+_SET_TO = frozenset(
+    words("on at is was no number to the set setting up down still = hole position notch slot level in")
+)
+
+
+def _is_load_told(marks: Sequence[Mark], place: int) -> bool:
+    """Whether another number is told as a load: with its unit, or with its repetitions."""
+    tells = (Kind.KG, Kind.LB, Kind.X, Kind.FOR, Kind.COLON)
+    others = (i for i, m in enumerate(marks) if m.kind is Kind.NUM and i != place)
+    return any(i + 1 < len(marks) and marks[i + 1].kind in tells for i in others)
 
 
 def _ends(marks: Sequence[Mark], place: int) -> bool:

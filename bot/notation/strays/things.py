@@ -16,6 +16,7 @@ from bot.notation.strays.meanings import (
     is_score,
     is_setting,
     is_wanted,
+    set_up,
 )
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -81,6 +82,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from (place - 1, place)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
+        yield from set_up(marks, place)
         if [m.text for m in marks[place + 1 : place + 2]] == ["of"] and [
             m.kind for m in marks[place + 2 : place + 3]
         ] == [Kind.NUM]:
@@ -140,7 +142,8 @@ def _is_numbered(marks: Sequence[Mark], place: int) -> bool:
     thing = marks[place - 2] if place > 1 else None
     return (
         thing is not None
-        and thing.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON)
+        and (thing.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON) or thing.text in ("machine", "rack", "bench"))
+        and not thing.names
         and thing.text not in _OF_SETS
         and marks[place - 1].text in ("number", "no", "nr", "num", "#")
         and marks[place - 1].kind in (Kind.FILL, Kind.NO, Kind.WORD)
