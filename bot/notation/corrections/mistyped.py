@@ -6,15 +6,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.bounds import MINUTE_S
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.NO)
-_TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RIGHT, Kind.AT, Kind.WITH)
+_TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RIGHT, Kind.AT, Kind.WITH, Kind.WAS)
 _LINKS = (Kind.X, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB)
-_LAUGHS = frozenset(["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright"])
+_LAUGHS = frozenset(
+    ["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright", "obviously",
+     "obvs", "clearly", "jaja", "jajaja", "typo", "obv", "ofc", "oops", "whoops", "duh"]
+)  # fmt: skip
 _JESTS = tuple(
     phrase.split()
     for phrase in (
@@ -44,6 +48,7 @@ def without_mistyped(marks: Sequence[Mark]) -> list[Mark]:
     while at < len(out):
         entry = _entry_at(out, at)
         if entry is None:
+            _without_lone_jest(out, at)
             at += 1
             continue
         new = _past_talk(out, entry.end)
@@ -51,6 +56,28 @@ def without_mistyped(marks: Sequence[Mark]) -> list[Mark]:
             _mend(out, entry, new)
         at = entry.end
     return out
+
+
+def _without_lone_jest(out: list[Mark], at: int) -> None:
+    """`1:10 each side, only joking. 40 each`: a count alone that was said in jest before the real one."""
+    opens = kind_at(out, at) in (Kind.NUM, Kind.CLOCK) and kind_at(out, at - 1) in (None, Kind.NAME, *EDGES)
+    end = at + 1
+    while kind_at(out, end) in (*_UNITS, Kind.REPS, Kind.SECONDS, Kind.EACH):
+        end += 1
+    new = _past_talk(out, end) if opens and kind_at(out, end) not in _LINKS else None
+    if (
+        new is None
+        or kind_at(out, new + 1) in _LINKS
+        or not _is_jest([w for m in out[end:new] for w in m.text.split()])
+    ):
+        return
+    if _is_beyond(_seconds(out[at]), out[new].value):
+        _silence(out, at, new)
+
+
+def _seconds(mark: Mark) -> Decimal | None:
+    """The number of a mark; of a clock's minutes and seconds, the seconds."""
+    return mark.parts[0] * MINUTE_S + mark.parts[1] if mark.kind is Kind.CLOCK else mark.value
 
 
 def _entry_at(marks: Sequence[Mark], at: int) -> _Entry | None:
@@ -75,6 +102,7 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
     cued = any(m.kind in _CUES for m in out[old.end : new])
     said = [w for m in out[old.end : new] for w in m.text.split()]
+    said += text_at(out, new + 1).split()
     laughs = any(w in _LAUGHS for w in said)
     jests = _is_jest(said)
     if not (cued or laughs or jests):
@@ -89,6 +117,8 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
             _silence(out, old.load, new)
         return
     unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
+    while kind_at(out, unit) in (Kind.FILL, Kind.WORD) and text_at(out, unit) in _LAUGHS:
+        unit += 1
     if kind_at(out, unit) not in (None, *EDGES):
         return
     place = old.load if _slips(out[old.load].value, out[new].value) else old.reps
@@ -116,8 +146,12 @@ def _silence(out: list[Mark], start: int, end: int) -> None:
 
 
 def _slips(old: Decimal | None, new: Decimal | None) -> bool:
-    """Whether a number is another with its last digit twice, or with a nought too many or too few."""
-    if old is None or new is None or old == new or old != int(old) or new != int(new):
+    """Whether a number is another with its last digit twice, without its point, or a nought too long or too short."""
+    if old is None or new is None or old == new:
+        return False
+    if old == new * 10 or (old != int(old) and new == old * 10):
+        return True
+    if old != int(old) or new != int(new):
         return False
     one, two = str(int(old)), str(int(new))
     return one == two + "0" or two == one + "0" or one == two + two[-1]

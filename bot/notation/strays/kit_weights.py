@@ -43,17 +43,22 @@ def kit_weights(marks: Sequence[Mark]) -> set[int]:
 
 def _told_at(marks: Sequence[Mark], place: int) -> set[int]:
     """The places of what tells that the kit weighs the number here; none where it may be a load."""
+    plates = _plates(marks, place)
+    if plates is not None:
+        return plates
     after = place + 1 + (kind_at(marks, place + 1) in _UNITS)
     by_itself = text_at(marks, after) == "by" and text_at(marks, after + 1) == "itself"
     if kind_at(marks, place - 1) in _JOINED or (kind_at(marks, after) in _OF_SET and not by_itself):
         return set()
     start, end = part_of(marks, place, _FAR)
-    if any(m.kind is Kind.NAME and m.names for m in marks[start:end]):
+    counted = any(set(m.text.split()) & _COUNTED for m in marks[start:place])
+    if any(m.kind is Kind.NAME and m.names for m in marks[start : place if counted else end]):
         return set()
     first = _weighing(marks, place)
     if first is None:
         first = _with_kit(marks, start, place, end) if after > place + 1 else None
-    if first is None or not _is_beside_sets(marks, first, place, end):
+    alone = [w for m in marks[after : after + 3] for w in m.text.split()][:3] in _BY_ITSELF
+    if first is None or not (alone or _is_beside_sets(marks, first, place, end)):
         return set()
     while first > 0 and (text_at(marks, first - 1) in _COUNTED | {"the", "my"} or _is_elsewhere(marks[first - 1])):
         first -= 1
@@ -61,6 +66,33 @@ def _told_at(marks: Sequence[Mark], place: int) -> set[int]:
     while last < end and marks[last].kind not in (Kind.THEN, Kind.NAME) and text_at(marks, last) not in ("so", "but"):
         last += 1
     return set(range(first, last))
+
+
+_BY_ITSELF = (["by", "itself"], ["on", "its", "own"], ["alone"], ["itself"], ["by", "themselves"])
+
+
+def _plates(marks: Sequence[Mark], place: int) -> set[int] | None:
+    """The places of `grabbed the wrong 5s`, `had 2.5s on not 5s`: small plates beside a load; else `None`."""
+    value = marks[place].value or 0
+    if kind_at(marks, place + 1) is not Kind.S or kind_at(marks, place + 2) in (Kind.X, Kind.FOR, Kind.REPS, Kind.NUM):
+        return None
+    start, end = part_of(marks, place, _FAR)
+    start = next((i + 1 for i in range(place - 1, start, -1) if marks[i].kind in (Kind.X, Kind.FOR)), start - 1) + 1
+    start = min(start, place)
+    part = range(start, end)
+    led = {w for i in part for w in marks[i].text.split()}
+    listed = [i for i in part if marks[i].kind is Kind.NUM]
+    plates = all(kind_at(marks, i + 1) is Kind.S and (marks[i].value or 0) <= _HEAVIEST for i in listed)
+    heavier = any(m.kind is Kind.NUM and (m.value or 0) > _SMALL * value for m in (*marks[:start], *marks[end:]))
+    if not (heavier and plates and led & _GRABBED) or any(marks[i].kind in (Kind.X, Kind.REPS) for i in part):
+        return None
+    return set(range(start, end))
+
+
+_SMALL = 8
+"""So much heavier than a plate is what it is loaded on (common practice, no source)."""
+_GRABBED = frozenset(words("grabbed wrong had put putting loaded loading used took forgot missing swapped only find finding "
+                           "added add need needed got ran lost no"))  # fmt: skip
 
 
 def _is_elsewhere(mark: Mark) -> bool:

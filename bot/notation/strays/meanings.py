@@ -23,7 +23,7 @@ UNITS = frozenset(
 _LED = frozenset(
     words(
         "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
-        "week day age lv seat height hole notch setting settings position lever backrest footplate",
+        "week day age lv seat height hole notch setting settings position lever backrest footplate hr heartrate pulse pass",
     )
 )
 """Words before a number that names a thing."""
@@ -88,7 +88,13 @@ def is_score(marks: Sequence[Mark], place: int) -> bool:
     _, end = part_of(marks, place)
     whole = marks[place + 3].kind is Kind.NUM if place + 3 < end else False
     said = {w for m in marks[place + 4 : end] for w in m.text.split()}
+    dashed = [m.kind for m in marks[place + 1 : place + 3]] == [Kind.DASH, Kind.NUM]
+    if dashed and {w for m in marks[max(0, place - 3) : place] for w in m.text.split()} & _PLAYED:
+        return True
     return whole and [m.text for m in marks[place + 1 : place + 3]] == ["out", "of"] and bool(said & _RATED)
+
+
+_PLAYED = frozenset(words("score lost won losing winning drew leading beat beaten"))
 
 
 def is_price(marks: Sequence[Mark], place: int) -> bool:
@@ -128,6 +134,32 @@ def _is_thought(marks: Sequence[Mark], place: int, at: int) -> bool:
 _THINKING = ("thought", "think", "reckon")
 
 
+_COMING = frozenset(words(
+    "come came coming arrive arriving arrived there here home make making leave leaving left start starts started opens open "
+    "closes close shuts shut meeting meet work finish finished train bus be back free pickup appointment until til till "
+    "school kids bed up class lesson gym shift"
+))  # fmt: skip
+_WHEN = frozenset(words("before until till til by around past from"))
+
+
+def is_clock(marks: Sequence[Mark], place: int) -> bool:
+    """`can not come before 7 on thursday`, `work until 6`: a time of day."""
+    value, led = marks[place].value, [w for m in marks[max(0, place - 6) : place] for w in m.text.split()]
+    hour = value is not None and 1 <= value <= _LAST_HOUR and value == int(value)
+    if not hour or led[-1:] == [] or led[-1] not in _WHEN or marks[place - 1].kind is Kind.NUM:
+        return False
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    ends = (
+        after is None
+        or after.kind in (*EDGES, Kind.AT, Kind.GAP)
+        or after.text in ("today", "tonight", "so", "on", "and")
+    )
+    return ends and bool(set(led) & _COMING)
+
+
+_LAST_HOUR = 24
+
+
 def is_body_change(marks: Sequence[Mark], place: int) -> bool:
     """`down 2 kilos since january`, `up 1kg this month`: the body's weight."""
     led = place > 0 and marks[place - 1].text in ("down", "up", "lost", "gained")
@@ -160,7 +192,8 @@ def is_setting(marks: Sequence[Mark], place: int) -> bool:
     while at >= 0 and (marks[at].text in _SET_TO or marks[at].kind is Kind.COLON):
         at -= 1
     colon = any(m.kind is Kind.COLON for m in marks[at + 1 : place])
-    led = at >= 0 and marks[at].kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and marks[at].text in _LED
+    kinds = (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.HOURS)
+    led = at >= 0 and marks[at].kind in kinds and marks[at].text in _LED
     back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
     dated = led and marks[at].text in ("week", "day") and at == place - 1
     pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
@@ -210,10 +243,13 @@ def is_age(marks: Sequence[Mark], place: int) -> bool:
     after = marks[place + 1] if place + 1 < len(marks) else None
     if value is None or not _YOUNGEST <= value <= _OLDEST or value != int(value):
         return False
-    ends = after is None or after.kind in EDGES or after.kind is Kind.COLON
+    ends = after is None or after.kind in EDGES or after.kind in (Kind.COLON, Kind.NOT)
     said = [w for m in before for w in m.text.split()]
     told = any(said[-len(form) :] == form for form in _AGED) and (ends or after is None or after.text in _AGE_ENDS)
     praised = bool(before) and before[-1].kind in _FOR_AGE and said[-2:-1] != [] and said[-2] in _PRAISE and ends
     if not told and not praised:
         return False
-    return any(m.kind in (Kind.X, Kind.FOR) and i and marks[i - 1].kind is Kind.NUM for i, m in enumerate(marks[:-1]))
+    return any(
+        m.kind in (Kind.X, Kind.FOR, Kind.COLON) and i and marks[i - 1].kind is Kind.NUM
+        for i, m in enumerate(marks[:-1])
+    )

@@ -121,7 +121,7 @@ def _told_of(marks: Sequence[Mark], place: int, may_be_set: Callable[[Mark, int]
     reasoned = bool(_REASONED.search(led)) and kind_at(marks, after) is not None
     judged = bool(_JUDGED.search(said)) and bool(_OPINION.search(said))
     if judged and (reasoned or _opens(marks, place)) and (reasoned or not may_be_set(marks[place], others)):
-        return set(range(place, end)) if _is_set_elsewhere(marks, place, end) else set()
+        return set(range(place, end)) if reasoned or _is_set_elsewhere(marks, place, end) else set()
     return set()
 
 

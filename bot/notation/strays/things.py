@@ -8,6 +8,7 @@ from bot.notation.strays.meanings import (
     UNITS,
     is_age,
     is_body_change,
+    is_clock,
     is_described,
     is_goal,
     is_in_mind,
@@ -59,6 +60,8 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         return
     if is_age(marks, place):
         yield place
+        if [m.kind for m in marks[place + 1 : place + 3]] == [Kind.NOT, Kind.NUM]:
+            yield from (place + 1, place + 2)
     elif after is not None and _is_unit(after) and not linked and not is_placed(marks, place + 1):
         yield from (place, place + 1)
         if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
@@ -68,7 +71,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     elif is_described(marks, place) and not linked:
         yield from (place, place + 1, place + 2)
     elif is_score(marks, place):
-        yield from range(place, place + 4)
+        yield from range(place, place + (3 if marks[place + 1].kind is Kind.DASH else 4))
     elif (
         _is_distance(marks, place)
         or _is_decade(marks, place)
@@ -119,7 +122,7 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number stands for something else by itself: `a queue of 4`, `level 8`, `105 in mind`."""
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
     meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
-    return group or meant or is_setting(marks, place)
+    return group or meant or is_setting(marks, place) or is_clock(marks, place)
 
 
 def _to_go(marks: Sequence[Mark], place: int) -> range:

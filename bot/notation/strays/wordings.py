@@ -28,6 +28,9 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             or is_apology(marks, place)
         ):
             out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.kind is Kind.MORE and _is_uncounted(marks, place):
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+            out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
     return out
@@ -56,6 +59,17 @@ def with_sets_counted(marks: list[Mark]) -> list[Mark]:
 def _is_habit(marks: Sequence[Mark], place: int) -> bool:
     before = marks[place - 1].text if place else ""
     return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
+
+
+def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
+    """`could have done more but the straps slipped`: how many is not said."""
+    led = place > 0 and marks[place - 1].kind is Kind.COULD
+    return (
+        led
+        and place + 1 < len(marks)
+        and marks[place + 1].kind not in (Kind.NUM, Kind.REPS)
+        or (led and place + 1 == len(marks))
+    )
 
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
