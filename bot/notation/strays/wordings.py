@@ -63,13 +63,8 @@ def _is_habit(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
     """`could have done more but the straps slipped`: how many is not said."""
-    led = place > 0 and marks[place - 1].kind is Kind.COULD
-    return (
-        led
-        and place + 1 < len(marks)
-        and marks[place + 1].kind not in (Kind.NUM, Kind.REPS)
-        or (led and place + 1 == len(marks))
-    )
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return place > 0 and marks[place - 1].kind is Kind.COULD and following not in (Kind.NUM, Kind.REPS)
 
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
