@@ -102,12 +102,12 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
     cued = any(m.kind in _CUES for m in out[old.end : new])
     said = [w for m in out[old.end : new] for w in m.text.split()]
-    said += text_at(out, new + 1).split()
+    again = _entry_at(out, new)
+    said += text_at(out, new + 1 if again is None else again.end).split()
     laughs = any(w in _LAUGHS for w in said)
     jests = _is_jest(said)
     if not (cued or laughs or jests):
         return
-    again = _entry_at(out, new)
     if again is not None:
         loads = out[old.load].value, out[again.load].value
         reps = out[old.reps].value, out[again.reps].value

@@ -19,7 +19,7 @@ _HOLDERS = frozenset(words(
 """What holds a load, and is none that is hung on somebody."""
 _HUNG = frozenset(words("belt belts chain chains vest harness plate plates"))
 """What may be hung on somebody, or be loaded: a load itself, where no word says that it only weighs so much."""
-_WEIGHS = frozenset(words("is was are were weigh weighs weighed weighing s thats"))
+_WEIGHS = frozenset(words("is was are were weigh weighs weighed weighing s thats its"))
 _BETWEEN = _WEIGHS | frozenset(words("it its only just like about around roughly maybe prob probably here alone itself "
                                      "empty = the in i think this gym"))  # fmt: skip
 _USED = frozenset(words("with used using use on"))
@@ -91,8 +91,8 @@ def _plates(marks: Sequence[Mark], place: int) -> set[int] | None:
 
 _SMALL = 8
 """So much heavier than a plate is what it is loaded on (common practice, no source)."""
-_GRABBED = frozenset(words("grabbed wrong had put putting loaded loading used took forgot missing swapped only find finding "
-                           "added add need needed got ran lost no"))  # fmt: skip
+_GRABBED = frozenset(words("grabbed wrong had put putting loaded loading used took forgot missing swapped only find "
+                           "finding added add need needed got ran lost no"))  # fmt: skip
 
 
 def _is_elsewhere(mark: Mark) -> bool:

@@ -23,7 +23,8 @@ UNITS = frozenset(
 _LED = frozenset(
     words(
         "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
-        "week day age lv seat height hole notch setting settings position lever backrest footplate hr heartrate pulse pass",
+        "week day age lv seat height hole notch setting settings position lever backrest footplate slot hr",
+        "heartrate pulse pass",
     )
 )
 """Words before a number that names a thing."""
@@ -136,8 +137,9 @@ _THINKING = ("thought", "think", "reckon")
 
 
 _COMING = frozenset(words(
-    "come came coming arrive arriving arrived there here home make making leave leaving left start starts started opens open "
-    "closes close shuts shut meeting meet work finish finished train bus be back free pickup appointment until til till "
+    "come came coming arrive arriving arrived there here home make making leave leaving left start starts started "
+    "opens open closes close shuts shut meeting meet work finish finished train bus be back free pickup appointment "
+    "until til till "
     "school kids bed up class lesson gym shift"
 ))  # fmt: skip
 _WHEN = frozenset(words("before until till til by around past from"))
@@ -203,7 +205,7 @@ def is_setting(marks: Sequence[Mark], place: int) -> bool:
 
 
 def set_up(marks: Sequence[Mark], place: int) -> range:
-    """The name of `bench set to 2`, `incline at 30 degrees` before the number, where the session has no such exercise."""
+    """The name of `bench set to 2`, `incline at 30 degrees` before the number, where the session has none so called."""
     at = place - 1
     while at >= 0 and marks[at].text in _SET_TO and marks[at].kind is not Kind.COLON:
         at -= 1
@@ -213,9 +215,7 @@ def set_up(marks: Sequence[Mark], place: int) -> range:
 
 
 _FURNITURE = ("bench", "incline", "decline", "rack", "adjustable bench", "incline bench")
-_SET_TO = frozenset(
-    words("on at is was no number to the set setting up down still = hole position notch slot level in")
-)
+_SET_TO = frozenset(words("on at is was no number to the set up down still = in"))
 
 
 def _is_load_told(marks: Sequence[Mark], place: int) -> bool:
