@@ -22,7 +22,7 @@ def is_compared(marks: Sequence[Mark], place: int) -> bool:
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True
-    return len(following) > 1 and following[0] in _UNITS and following[1] in ("pb", "pr", "up", "heavier")
+    return len(following) > 1 and following[0] in _UNITS and following[1] in ("pb", "pr", "up", "heavier", "lighter")
 
 
 def _is_step(marks: Sequence[Mark], place: int) -> bool:

@@ -48,7 +48,7 @@ def with_next_failed(marks: Sequence[Mark]) -> list[Mark]:
             continue
         start = _failing(out, place - 1, -1)
         end = _failing(out, place + 1, 1)
-        denied = end is not None and _is_denied(out, end)
+        denied = end is not None and (_is_denied(out, end) or text_at(out, place - 2).split()[-1:] == ["went"])
         counting = text_at(out, place - 1).split()[-1:] in _COUNTING
         if mark.kind is Kind.NUM and start is None and not counting and not denied:
             continue

@@ -23,8 +23,8 @@ _WEIGHS = frozenset(words("is was are were weigh weighs weighed weighing s thats
 _BETWEEN = _WEIGHS | frozenset(words("it its only just like about around roughly maybe prob probably here alone itself "
                                      "empty = the in i think this gym"))  # fmt: skip
 _USED = frozenset(words("with used using use on"))
-_COUNTED = frozenset(words("counting count counts include including includes included incl inc excluding excl exclude "
-                           "excludes excluded without minus not"))  # fmt: skip
+_COUNTED = frozenset(words("counting count counts counted include including includes included incl inc excluding excl "
+                           "exclude excludes excluded without minus not"))  # fmt: skip
 _HEAVIEST = 55
 """The heaviest bar, in pounds or kilograms (common practice, no source)."""
 _JOINED = (Kind.PLUS, Kind.X, Kind.FOR, Kind.SLASH, Kind.MINUS, Kind.SIGN, Kind.NUM, Kind.RPE, Kind.RIR, Kind.AT)
@@ -47,6 +47,8 @@ def _told_at(marks: Sequence[Mark], place: int) -> set[int]:
     if plates is not None:
         return plates
     after = place + 1 + (kind_at(marks, place + 1) in _UNITS)
+    if text_at(marks, place - 1) == "the" and kind_at(marks, place - 2) is Kind.NOT and text_at(marks, after) in _ONES:
+        return set(range(place - 2, after + 1))
     by_itself = text_at(marks, after) == "by" and text_at(marks, after + 1) == "itself"
     if kind_at(marks, place - 1) in _JOINED or (kind_at(marks, after) in _OF_SET and not by_itself):
         return set()
@@ -95,6 +97,10 @@ _GRABBED = frozenset(words("grabbed wrong had put putting loaded loading used to
                            "finding added add need needed got ran lost no"))  # fmt: skip
 
 
+_ONES = ("one", "ones", "bar", "plates")
+"""What ends `not the 20 one`, which was not used."""
+
+
 def _is_elsewhere(mark: Mark) -> bool:
     """The `smith` of `smith bar is 9 kg`: no exercise of the session."""
     return mark.kind in (Kind.NAME, Kind.WEAK) and not mark.names
@@ -110,7 +116,8 @@ def _weighing(marks: Sequence[Mark], place: int) -> int | None:
     weighs = bool(said & _WEIGHS) or kind_at(marks, place - 1) in (Kind.COLON, Kind.OPEN)
     if noun & _HUNG:
         return at if weighs and said & _WEIGHS else None
-    apart = kind_at(marks, place - 1) is Kind.COMMA and kind_at(marks, place + 1) in _UNITS
+    weighs = weighs or ("not" in said and text_at(marks, place + 1) == "one")
+    apart = kind_at(marks, place - 1) is Kind.COMMA and kind_at(marks, place + 1) in (*_UNITS, Kind.EACH)
     return at if noun & (_BARS | _HOLDERS) and (weighs or apart) else None
 
 

@@ -65,11 +65,16 @@ def failed_again(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
 def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     """Where the part of a number starts and ends."""
     start = end = place
-    while start > 0 and marks[start - 1].kind not in _ENDS:
+    while start > 0 and marks[start - 1].kind not in _ENDS and not _ends_entry(marks, start - 1):
         start -= 1
     while end < len(marks) and marks[end].kind not in _ENDS:
         end += 1
     return start, end
+
+
+def _ends_entry(marks: Sequence[Mark], place: int) -> bool:
+    """The repetitions of `75x5 leaving 80 for another day`, behind which talk begins."""
+    return place > 0 and marks[place].kind is Kind.NUM and marks[place - 1].kind in (Kind.X, Kind.FOR)
 
 
 def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:

@@ -100,8 +100,10 @@ _PLAYED = frozenset(words("score lost won losing winning drew leading beat beate
 
 
 def is_price(marks: Sequence[Mark], place: int) -> bool:
-    """`45 a month`."""
+    """`45 a month`; `6 of us`, who lift beside the client."""
     said = [w for m in marks[place + 1 : place + 3] for w in m.text.split()][:2]
+    if said[:2] == ["of", "us"]:
+        return True
     return len(said) == 2 and said[0] in ("a", "per", "an") and said[1] in _PERIODS
 
 
@@ -198,10 +200,22 @@ def is_setting(marks: Sequence[Mark], place: int) -> bool:
     kinds = (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.HOURS)
     led = at >= 0 and marks[at].kind in kinds and marks[at].text in _LED
     back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
+    seated = _is_led_by_seat(marks, place)
     dated = led and marks[at].text in ("week", "day") and at == place - 1
     pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
     led = led and not (colon and marks[at].text in ("week", "day", "level", "room"))
-    return dated or ((led or back or pinned or bool(set_up(marks, place))) and _ends(marks, place))
+    return dated or ((led or back or pinned or seated or bool(set_up(marks, place))) and _ends(marks, place))
+
+
+def _is_led_by_seat(marks: Sequence[Mark], place: int) -> bool:
+    """`seat was too low at 3 so moved to 5 after`."""
+    if place < 1 or marks[place - 1].text not in ("at", "to", "on", "in"):
+        return False
+    start, _ = part_of(marks, place)
+    return any(m.text in _SEATS for m in marks[start:place])
+
+
+_SEATS = ("seat", "backrest", "footplate", "pad", "stopper", "pulley", "safeties")
 
 
 def set_up(marks: Sequence[Mark], place: int) -> range:

@@ -86,9 +86,13 @@ def _is_bare(marks: Sequence[Mark], place: int) -> bool:
     after = place + 1
     while kind_at(marks, after) in _UNITS:
         after += 1
-    put_off = kind_at(marks, after) is Kind.FOR and kind_at(marks, after + 1) is Kind.OTHERTIME
+    put_off = kind_at(marks, after) is Kind.FOR and _is_later(marks, after + 1)
     free = put_off or kind_at(marks, after) not in _COUNTS
     return kind_at(marks, place - 1) not in _LINKS and free and not marks[place].parts
+
+
+def _is_later(marks: Sequence[Mark], place: int) -> bool:
+    return kind_at(marks, place) is Kind.OTHERTIME or text_at(marks, place).split()[:1] in (["another"], ["later"])
 
 
 def _opens(marks: Sequence[Mark], place: int) -> bool:

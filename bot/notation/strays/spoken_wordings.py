@@ -38,7 +38,7 @@ COMPARED = re.compile(
     r"|(?:no|not|any|zero|little) differen(?:t|ce)\w* (?:to|than|from)"
     rf"|{_FEEL}(?: \w+){{0,3}} like"
     r"|(?:compared|relative|next) (?:to|with)"
-    r"|could (?:have|of|ve)? ?(?:sworn|guessed) (?:it|that)(?: was|s)"
+    r"|(?:could (?:have|of|ve)? ?(?:sworn|guessed)|thought|assumed|swore) (?:it|that|they|these|those)(?: was| were|s)"
     rf"|beats|unlike|versus|vs)(?: {_ARTICLES})*$"
 )
 """Before a load that a set is held against: `felt the same as 72.5`, `easier than the 72.5`."""
@@ -58,9 +58,9 @@ OPINION = re.compile(
     + _one_of(
         _ADJECTIVE,
         _MORE_SO,
-        "joke/nothing/flew/flying/flies/warm ?ups?/cake/piece of/breeze/childs play/baby/feather/feathers/air/lol",
-        "enough/too/so/boring/bored/dream/butter/well/speed/rocket/cinch/doddle/walk in/chump/laughable/trivial/toy/paper",
-        "pillow/empty bar/money/beast/killer/monster/hell/grind/history",
+        "joke/nothing/flew/flying/flies/warm ?ups?/cake/piece of/breeze/childs play/baby/babies/kids/feathers?/air/lol",
+        "enough/too/so/boring/bored/dream/butter/well/speed/rocket/cinch/doddle/walk in/chump/laughable/trivial/toy",
+        "paper/pillow/empty bar/money/beast/killer/monster/hell/grind/history",
     )
     + r"\b"
 )
@@ -69,8 +69,8 @@ OPINION = re.compile(
 LEFT_BEHIND = re.compile(
     r"\b"
     + _one_of(
-        "bored of/sick of/tired of/over/done with/no point (?:in|doing)/had enough of/fed up (?:of|with)/outgrown",
-        "outgrew/too strong for/didnt want(?: to do)?/dont want(?: to do)?",
+        "boring at/bored of/sick of/tired of/over/done with/no point (?:in|doing)/had enough of/fed up (?:of|with)",
+        "outgrown/outgrew/too strong for/didnt want(?: to do)?/dont want(?: to do)?",
     )
     + r"(?: (?:the|doing|using|lifting|those|another))*$"
 )
@@ -93,7 +93,7 @@ TO_COME = re.compile(
         "doable/possible/feasible/coming/within reach/reach/cards/(?<=is )there/(?<=be )there/soon/close/far off",
         "far away/next/here (?:we|i) (?:come|go)/in sight/in the bag/realistic/on the horizon/horizon/attainable",
         "by (?:christmas|summer|easter|spring|june|july|new year|then|the end)/achievable/waiting",
-        "calling(?: me| my name)?/watch out/inbound/incoming/mine/loading",
+        "calling(?: me| my name)?/has (?:my|its) name/watch out/inbound/incoming/mine/loading",
         "(?:would|wouldnt|could|couldnt|might|may)(?: not)?(?: have|ve| of) been",
     )
     + r"\b"
@@ -104,7 +104,7 @@ LOOKED_TO = re.compile(
     r"\b"
     + _one_of(
         "ready/eyeing/eying/aiming/aim/hoping/gunning/shooting/hunting/chasing/keen/excited/building/working/looking",
-        "heading/itching/cant wait/bring on/roll on/hello/step closer/closer",
+        "leaving/saving/keeping/heading/itching/cant wait/bring on/roll on/hello/step closer/closer",
     )
     + r"(?: (?:for|to|at|on|up|towards|try|go|do|hit|use|the|up to|forward|a|get))*$"
 )

@@ -54,6 +54,8 @@ def things(marks: Sequence[Mark]) -> set[int]:
 def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     after = marks[place + 1] if place + 1 < len(marks) else None
     before = marks[place - 1] if place else None
+    if before is not None and before.text in ("£", "$", "€") and before.end == marks[place].start:
+        yield from (place - 1, place)
     linked = before is not None and before.kind is Kind.X and before.text != "by"
     stepped = after is not None and after.text == "steps" and marks[place + 2 : place + 3] != []
     if stepped and marks[place + 2].kind is Kind.EACH:
