@@ -538,6 +538,17 @@ def test_a_load_that_may_have_a_set_is_asked_about(text: str) -> None:
     assert _read(text, PENDLAY, FLOOR).ask is not None, text
 
 
+@pytest.mark.parametrize(
+    ("text", "load", "reps"),
+    [("75 for 5, 77.5 was heavy, only 3", "77.5", 3), ("75 for 5, 77.5 felt like a ton but got 4", "77.5", 4),
+     ("75x5 and 77.5 felt good for 5", "77.5", 5), ("75x5, 77.5 was a grind: 4", "77.5", 4),
+     ("75x5. 77.5 moved ok. 5 reps", "77.5", 5), ("75x5, 77.5 next x4", "77.5", 4)],
+)  # fmt: skip
+def test_a_judged_load_with_its_repetitions_is_a_set(text: str, load: str, reps: int) -> None:
+    """`75 for 5, 77.5 was heavy, only 3` are two sets."""
+    _check(text, ("Floor Press#2 75x5", f"Floor Press#3 {load}x{reps}"), FLOOR, done=FLOORED)
+
+
 @pytest.mark.parametrize("setting", ["seat at no. 4, wide handles", "seat: 5", "pin 7", "hole 3", "seat #6"])
 def test_how_a_machine_is_set_is_no_set(setting: str) -> None:
     """`seat at no. 4, wide handles, 30 kg 12 12 10` are three sets at 30."""

@@ -203,6 +203,7 @@ def is_setting(marks: Sequence[Mark], place: int) -> bool:
     seated = _is_led_by_seat(marks, place)
     dated = led and marks[at].text in ("week", "day") and at == place - 1
     pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
+    pinned = pinned and [m.kind for m in marks[place + 1 : place + 2]] != [Kind.FOR]
     led = led and not (colon and marks[at].text in ("week", "day", "level", "room"))
     return dated or ((led or back or pinned or seated or bool(set_up(marks, place))) and _ends(marks, place))
 

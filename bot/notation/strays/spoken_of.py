@@ -61,7 +61,7 @@ def _told_of(marks: Sequence[Mark], place: int, may_be_set: Callable[[Mark, int]
     heavy = (marks[place].value or 0) > HARDEST or after > place + 1
     others = sum(m.kind is Kind.NUM for m in marks) - 1
     compared = COMPARED.search(led)
-    if compared and (heavy or not compared.group().rstrip().endswith("like")):
+    if compared and (heavy or "like" not in compared.group().split()):
         first = _place_of(marks, start, place, compared.start())
         lone = others == 1 and first == start and kind_at(marks, start - 1) is Kind.NUM and _is_bare(marks, start - 1)
         return set(range(first - lone, end))
@@ -70,15 +70,25 @@ def _told_of(marks: Sequence[Mark], place: int, may_be_set: Callable[[Mark, int]
     if LOOKED_TO.search(led) or NOT_TAKEN.search(led) or LEFT_BEHIND.search(led):
         return set(range(place, end))
     later = any(m.kind is Kind.OTHERTIME and m.text.startswith(LATER) for m in marks[after:end])
-    if (later or TO_COME.search(said)) and _opens(marks, place):
+    counted = _is_counted(marks, end, marks[place])
+    if (later or TO_COME.search(said)) and _opens(marks, place) and not counted:
         return set(range(place, end))
     reasoned = bool(REASONED.search(led)) and kind_at(marks, after) is not None
     judged = bool(JUDGED.search(said)) and bool(OPINION.search(said))
     left = text_at(marks, end) == "so" and any(m.kind is Kind.NUM for m in marks[end : end + _SOON])
-    told = reasoned or (_opens(marks, place) and (left or not may_be_set(marks[place], others)))
+    told = reasoned or (_opens(marks, place) and not counted and (left or not may_be_set(marks[place], others)))
     if judged and told:
         return set(range(place, end)) if reasoned or left or _is_set_elsewhere(marks, place, end) else set()
     return set()
+
+
+def _is_counted(marks: Sequence[Mark], at: int, load: Mark) -> bool:
+    """Whether the repetitions of a load follow the words about it: `77.5 was heavy, only 3`."""
+    end = min(len(marks), at + _SOON)
+    while at < end and marks[at].kind is not Kind.NUM:
+        at += 1
+    few = at < end and (marks[at].value or 0) * 2 < (load.value or 0)
+    return few and kind_at(marks, at + 1) not in (Kind.X, Kind.FOR, Kind.COLON, Kind.KG, Kind.LB, Kind.S)
 
 
 def _is_bare(marks: Sequence[Mark], place: int) -> bool:
