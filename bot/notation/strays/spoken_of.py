@@ -29,6 +29,8 @@ _COUNTS = (*_LINKS, Kind.AT, Kind.REPS, Kind.SETS, Kind.SECONDS, Kind.MINUTES, K
 _TURNS = (Kind.THEN, Kind.NUM, Kind.CLOCK, Kind.COLON, Kind.NAME)
 _FAR = 9
 """Marks that such words reach."""
+_MISTAKEN = frozenset(("thought", "assumed", "swore", "sworn"))
+"""What puts right what is stored, where `but` follows: `thought it was 75 but it was 72.5`."""
 _SOON = 5
 """Marks behind `so` in which the load stands that was taken: `145 was light so 150 for 6`."""
 _TIMES_REPS = 3
@@ -61,7 +63,8 @@ def _told_of(marks: Sequence[Mark], place: int, may_be_set: Callable[[Mark, int]
     heavy = (marks[place].value or 0) > HARDEST or after > place + 1
     others = sum(m.kind is Kind.NUM for m in marks) - 1
     compared = COMPARED.search(led)
-    if compared and (heavy or "like" not in compared.group().split()):
+    mistaken = bool(compared) and text_at(marks, end) == "but" and not _MISTAKEN.isdisjoint(led.split())
+    if compared and not mistaken and (heavy or "like" not in compared.group().split()):
         first = _place_of(marks, start, place, compared.start())
         lone = others == 1 and first == start and kind_at(marks, start - 1) is Kind.NUM and _is_bare(marks, start - 1)
         return set(range(first - lone, end))
