@@ -238,6 +238,7 @@ PHRASES: dict[Kind, str] = {
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
         "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
+        "looking back; looking back on it; looking back at it; "
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
         "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; "

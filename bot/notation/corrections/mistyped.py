@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.bounds import MINUTE_S
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -16,9 +16,11 @@ _TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RI
 _LINKS = (Kind.X, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB)
 _LAUGHS = frozenset(
-    ["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright", "obviously",
-     "obvs", "clearly", "jaja", "jajaja", "typo", "obv", "ofc", "oops", "whoops", "duh"]
+    ["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright", "jaja", "jajaja",
+     "typo", "oops", "whoops"]
 )  # fmt: skip
+_SURE = frozenset(["obviously", "clearly", "obvs", "ofc", "of", "course", "obv", "duh", "that", "is", "lol", "haha"])
+"""Words behind the number as it should have been."""
 _JESTS = tuple(
     phrase.split()
     for phrase in (
@@ -103,8 +105,11 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     cued = any(m.kind in _CUES for m in out[old.end : new])
     said = [w for m in out[old.end : new] for w in m.text.split()]
     again = _entry_at(out, new)
-    said += text_at(out, new + 1 if again is None else again.end).split()
-    laughs = any(w in _LAUGHS for w in said)
+    behind = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS)) if again is None else again.end
+    sure = behind
+    while kind_at(out, sure) in (Kind.FILL, Kind.WORD) and out[sure].text in _SURE:
+        sure += 1
+    laughs = any(w in _LAUGHS for w in said) or sure > behind
     jests = _is_jest(said)
     if not (cued or laughs or jests):
         return
@@ -116,9 +121,7 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
         if slips or (jests and any(beyond)) or (cued and all(beyond)):
             _silence(out, old.load, new)
         return
-    unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
-    while kind_at(out, unit) in (Kind.FILL, Kind.WORD) and text_at(out, unit) in _LAUGHS:
-        unit += 1
+    unit = sure
     if kind_at(out, unit) not in (None, *EDGES):
         return
     place = old.load if _slips(out[old.load].value, out[new].value) else old.reps
@@ -146,12 +149,12 @@ def _silence(out: list[Mark], start: int, end: int) -> None:
 
 
 def _slips(old: Decimal | None, new: Decimal | None) -> bool:
-    """Whether a number is another with its last digit twice, without its point, or a nought too long or too short."""
+    """Whether a number is another with its last digit twice, a nought too many or too few, or no point."""
     if old is None or new is None or old == new:
         return False
-    if old == new * 10 or (old != int(old) and new == old * 10):
-        return True
-    if old != int(old) or new != int(new):
-        return False
+    if old != int(old):  # `7.5x5 haha 75`: a point too many
+        return new == old * 10
+    if new != int(new):  # `875x4 lol, 87.5 obviously`: without its point
+        return old in (new * 10, new * 100)
     one, two = str(int(old)), str(int(new))
     return one == two + "0" or two == one + "0" or one == two + two[-1]
