@@ -3,15 +3,19 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import text_at
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
+from bot.notation.skips.reach import PRONOUNS
 from bot.notation.tokens import Mark
 
 _PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
                      "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "crossed",
                      "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
                      "punt", "punted", "punting", "bump", "bumped", "bumping", "shifted", "shifting", "save", "saving",
-                     "writing", "wrote", "ruled", "ruling", "let", "letting", "lets"])  # fmt: skip
+                     "writing", "wrote", "ruled", "ruling", "let", "letting", "lets", "put", "putting", "strike", "struck",
+                     "striking", "cross", "scrubbed",
+                     "have"])  # fmt: skip
 _BEHIND = (
     ["out"],
     ["off"],
@@ -26,6 +30,7 @@ _BEHIND = (
     ["the", "boot"],
     ["the", "swerve"],
     ["away"],
+    ["in", "me"],
     ["be"],
     ["a", "swerve"],
     ["a", "skip"],
@@ -39,7 +44,7 @@ _BEHIND = (
 
 
 def with_parted(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with `left` as what skips, where a name stands between it and its `out`: `left the press out`."""
+    """The marks with `left` as what skips, where a name, or what stands for one, is between it and its `out`."""
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.text not in _PARTED:
@@ -52,7 +57,14 @@ def with_parted(marks: Sequence[Mark]) -> list[Mark]:
                 break
             at += 1
         named = at < len(marks) and at > place + 1 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
-        if named and (_said(marks, at)[:1] in _BEHIND or _said(marks, at) in _BEHIND):
+        if text_at(marks, place + 1) in PRONOUNS and any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[:place]):
+            two = text_at(marks, place + 2) in ("both", "all")
+            if _said(marks, place + 2 + two) in _BEHIND:
+                out[place] = replace(mark, kind=Kind.SKIP, text="skip")
+                out[place + 1] = replace(marks[place + 1], text="both" if two else marks[place + 1].text)
+                out[place + 2] = replace(marks[place + 2], kind=Kind.FILL)
+                out[place + 2 + two] = replace(marks[place + 2 + two], kind=Kind.FILL)
+        elif named and (_said(marks, at)[:1] in _BEHIND or _said(marks, at) in _BEHIND):
             out[place] = replace(mark, kind=Kind.SKIP)
             if _said(marks, at) == ["a", "rest"]:
                 out[at + 1] = replace(marks[at + 1], kind=Kind.FILL)

@@ -25,7 +25,6 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
         left = left or (mark.text in ("let", "letting") and _falls(marks, place))
-        left = left or (mark.text == "drop" and text_at(marks, place - 1) == "to" and _drops(marks, place))
         if left or (_misses(mark) and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
         elif _says_none(marks, place):
@@ -39,18 +38,13 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
                 out[after[0]] = replace(marks[after[0]], kind=Kind.THEREST, text="of it", value=None, parts=())
         elif mark.kind is Kind.SKIP and _stops_at(marks, place):
             out[place + 3] = replace(marks[place + 3], kind=Kind.THEREST, text="of it", value=None, parts=())
+        elif mark.kind is Kind.THEREST and mark.text in _OTHERS and text_at(marks, place + 1) in ("one", "set"):
+            out[place] = replace(mark, kind=Kind.LASTSET, text="the last")
         elif mark.text in _OTHERS and _counts(out, place):
             count = _COUNTS[int(marks[place + 1].value or 0)]
             out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
     return out
-
-
-def _drops(marks: Sequence[Mark], place: int) -> bool:
-    """`had to drop rows today`: an exercise, and no load or count behind it."""
-    _, end = part_of(marks, place, _FAR)
-    kinds = [m.kind for m in marks[place + 1 : end]]
-    return kinds[:1] in ([Kind.NAME], [Kind.WEAK]) and not {Kind.NUM, Kind.TO} & set(kinds)
 
 
 def _misses(mark: Mark) -> bool:
@@ -207,6 +201,7 @@ def _denies(marks: Sequence[Mark], place: int) -> bool:
     end = place - (kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS))
     before = [m.kind for m in marks[max(0, end - 2) : end]]
     numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
+    numbered = numbered or (text_at(marks, end - 2) in _OTHERS and kind_at(marks, end - 1) is Kind.SET)
     return numbered and kind_at(marks, place + 1) in (None, *EDGES)
 
 

@@ -17,21 +17,33 @@ def named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list
     if numbered and not pronoun(marks, place):
         return [], False, used
     both = [m.text for m in marks[place + 1 : place + 2]] == ["both"]
-    return [marks[i] for i in named[-2 if both else -1 :]], not named, {place}
+    first = len(named) - 1
+    while first > 0 and not both and named[first - 1] == named[first] - 2 and _joined(marks, named[first] - 1):
+        first -= 1
+    return [marks[i] for i in named[-2 if both else max(first, 0) :]], not named, {place}
+
+
+def _joined(marks: Sequence[Mark], place: int) -> bool:
+    """The `and` of `calves and planks: giving them a miss`."""
+    return marks[place].kind in (Kind.AND, Kind.PLUS)
 
 
 def set_before(marks: Sequence[Mark], place: int) -> set[int]:
-    """The places of `the third i skipped`, `set 3 not done`: a set of the exercise under way, named before."""
+    """The places of `the third i skipped`, `set 3 not done`, `the other i leave`: a set of the exercise under way, named before."""
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS):
+    kinds = (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS)
+    while at >= 0 and marks[at].kind in kinds and marks[at].text not in _OTHER:
         if marks[at].text in ("so", "then", "but"):
             return set()
         at -= 1
     number = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind is Kind.SET
-    named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number)
+    named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number or marks[at].text in _OTHER)
     end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in PART_ENDS), len(marks))
     behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : min(end, place + 4)])
     return set(range(at - number, place + 1)) if named and not behind else set()
+
+
+_OTHER = ("other", "others", "other one", "other ones", "remaining", "remaining one")
 
 
 def after_name(marks: Sequence[Mark], place: int) -> bool:
