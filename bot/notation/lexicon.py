@@ -202,6 +202,11 @@ _NO_KIT = "; ".join(
     )
 )
 """`no dumbbells free`: why something is left out."""
+_POWER_CUT = "; ".join((
+    *products(("power", "electricity", "electric", "water", "internet", "wifi"), ("cut", "cut out", "got cut", "was cut")),
+    *("powercut", "price cut", "pay cut", "hair cut", "short cut", "shortcut"),
+))
+"""`then power cut`: cut by others, and no exercise left out."""
 _OTHER_ORDER = "; ".join(products(
     words("switched swapped changed flipped reversed mixed switching swapping changing flipping"),
     ("the order", "order", "up the order", "the order around", "the order round", "the order up", "the order a bit"),
@@ -210,7 +215,7 @@ _OTHER_ORDER = "; ".join(products(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT + "; " + _OTHER_ORDER + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        _NO_KIT + "; " + _OTHER_ORDER + "; " + _POWER_CUT + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "

@@ -79,8 +79,9 @@ def _led_by(marks: Sequence[Mark], place: int) -> tuple[int, str]:
     at = place - 1
     while at >= 0 and text_at(marks, at) in _ARTICLES:
         at -= 1
-    two = f"{text_at(marks, at - 1)} {text_at(marks, at)}"
-    return (at - 1, two) if two in _ORDERING else (at, text_at(marks, at).split(" ")[-1])
+    said = [w for w in text_at(marks, at).split() if w not in _ARTICLES]
+    two = " ".join([*text_at(marks, at - 1).split(), *said][-2:])
+    return (at - 1, two) if two in _ORDERING else (at, (said or [""])[-1])
 
 
 _ORDERING = ("before", "after", "ahead of", "prior to", "in front of", "following")

@@ -42,7 +42,7 @@ def _is_of_talk(marks: Sequence[Mark], place: int, *, told: bool) -> bool:
             return mark.text.endswith("rest") and (before in _HOW_LONG or text_at(marks, place + 1) in _HOW_LONG)
         case Kind.SKIPPED | Kind.SKIP:  # `had to wait for the bench`, `rdl felt off today`
             waits = mark.text.endswith("wait") and kind_at(marks, place + 1) is Kind.FOR
-            return waits or (mark.text == "off today" and before in _HOW_IT_FELT)
+            return waits or (mark.text.startswith("off ") and before in _HOW_IT_FELT)
         case Kind.NAME:
             waits = kind_at(marks, place - 2) is Kind.FOR and "wait" in text_at(marks, place - 3)
             return waits and before == "the" and not mark.names

@@ -75,6 +75,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
+    if any(m.kind is Kind.NAME for m in part) and _place_end(marks, last + 1) == end > last + 1:
+        return False
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part) or words & _ELSE or _is_only_meant(part):
         return True
     if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TOGETHER:

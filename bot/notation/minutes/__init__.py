@@ -28,8 +28,8 @@ _LEAVING = frozenset(words(
 ))  # fmt: skip
 _BACK = frozenset(words("wants want need needs be gotta have has must due expected"))
 _ENDING = frozenset(words(
-    "stop stopping off home finish finishing finished ends end ending done call calling packing packed wrap wrapping "
-    "wrapped clocking signing over"
+    "stop stopping off home finish finishing finished ends end ending done calling packing packed wrap wrapping "
+    "wrapped clocking signing"
 ))  # fmt: skip
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 
