@@ -202,10 +202,14 @@ _NO_KIT = "; ".join(
     )
 )
 """`no dumbbells free`: why something is left out."""
-_POWER_CUT = "; ".join((
-    *products(("power", "electricity", "electric", "water", "internet", "wifi"), ("cut", "cut out", "got cut", "was cut")),
-    *("powercut", "price cut", "pay cut", "hair cut", "short cut", "shortcut"),
-))
+_POWER_CUT = "; ".join(
+    (
+        *products(
+            ("power", "electricity", "electric", "water", "internet", "wifi"), ("cut", "cut out", "got cut", "was cut")
+        ),
+        *("powercut", "price cut", "pay cut", "hair cut", "short cut", "shortcut"),
+    )
+)
 """`then power cut`: cut by others, and no exercise left out."""
 _OTHER_ORDER = "; ".join(products(
     words("switched swapped changed flipped reversed mixed switching swapping changing flipping"),
@@ -215,7 +219,12 @@ _OTHER_ORDER = "; ".join(products(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT + "; " + _OTHER_ORDER + "; " + _POWER_CUT + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        _NO_KIT
+        + "; "
+        + _OTHER_ORDER
+        + "; "
+        + _POWER_CUT
+        + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "
@@ -1098,7 +1107,7 @@ FILLERS = words(
     "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day 2nite 2night rn atm",
     "thru u ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
     "yo yoo yooo ayo oi heya howdy gday bruh fam chief bud brah dawg homie captain champ guv gaffer doc mister hun luv sis",
-    "eyup ello ngl fwiw jw idk",
+    "eyup ello ngl fwiw jw idk snapped snaps snap",
     "summary recap follows following below above list workout's hers his session's sets exercise exercises",
     "movement movements lift lifts lifting worked work works hello: ps p.s pps",
 )

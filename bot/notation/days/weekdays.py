@@ -104,7 +104,11 @@ _WISHING = ("this", "next", "good", "nice", "great", "happy", "lovely", "wonderf
 
 def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     led = text_at(marks, place - 1).split()[-1:] + text_at(marks, place - 2).split()[-1:]
-    if text_at(marks, place - 1) in _WISHING or set(led) & {"for", "til", "till", "until", "to", "by"} or text_at(marks, place + 1) in ("plans", "coming"):
+    if (
+        text_at(marks, place - 1) in _WISHING
+        or set(led) & {"for", "til", "till", "until", "to", "by"}
+        or text_at(marks, place + 1) in ("plans", "coming")
+    ):
         return None
     saturday = today - timedelta(days=(today.weekday() - 5) % 7 or 7)
     sunday = today - timedelta(days=(today.weekday() - 6) % 7 or 7)

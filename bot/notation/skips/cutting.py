@@ -24,7 +24,7 @@ _LEADING = frozenset(words(
 _ARTICLES = ("the", "my", "any", "those", "all", "these")
 _TRAILING = frozenset(words(
     "today tonight now then sorry altogether completely entirely off out too also for this time session coach again "
-    "lol haha im afraid as well either the day night entirely instead"
+    "lol haha im afraid as well pls please thanks ta cheers mate coach boss either the day night entirely instead"
 ))  # fmt: skip
 _BECAUSE = frozenset(words("because cos coz cause cuz bc as since so but"))
 _NAMES = (Kind.NAME, Kind.WEAK)
