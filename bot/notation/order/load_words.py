@@ -15,6 +15,7 @@ _SIGNS = (Kind.PLUS, Kind.ADDED)
 _ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
 _COUNTS = (Kind.NUM, Kind.REPS)
 _WORDS = 2
+"""Words between a load and its repetitions, bells of a pair, and numbers of a list's entry."""
 
 
 def load_words(marks: list[Mark]) -> list[Mark]:

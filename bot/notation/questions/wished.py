@@ -27,6 +27,7 @@ _BEFORE_HEAD = frozenset(
     words("my a one quick another got have small 1 random dumb silly stupid daft noob weird odd i do quick little")
 )
 _LEAST = 3
+"""Words of a question about what is not known: `not sure what`, of which fewer are talk."""
 
 
 def asks_for(marks: Sequence[Mark], place: int) -> int | None:

@@ -11,9 +11,11 @@ from bot.notation.wordlist import words
 
 def is_weight_change(marks: Sequence[Mark], place: int) -> bool:
     """`weighed in at 82.4, down 0.6 since last week`: how far the body's weight went."""
-    weighed = any(m.kind in (Kind.TALKNUM, Kind.GAP) and "weigh" in m.text for m in marks[:place])
     led = {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}
-    return weighed and bool(led & _WENT) and not is_tied(marks, place)
+    if led.isdisjoint(_WENT):
+        return False
+    weighed = any(m.kind in (Kind.TALKNUM, Kind.GAP) and "weigh" in m.text for m in marks[:place])
+    return weighed and not is_tied(marks, place)
 
 
 _WENT = frozenset(words("down up lost gained minus plus"))
