@@ -9,9 +9,11 @@ from bot.notation.wordlist import products, words
 _ADVICE = words(
     "cue cues tip tips trick tricks pointer pointers hint hints advice drill drills alternative alternatives swap swaps"
 )
-_GOT = ("got any", "got a", "got an", "got any good", "any good", "gimme a", "give me a", "give me some", "gimme some", "have you",
-        "you got a", "you got any", "need some", "need a", "need any", "whats a good", "whats the best", "whats your",
-        "whats your best", "what is a good", "what is the best", "any", "some")  # fmt: skip
+_GOT = (
+    *("got any", "got a", "got an", "got any good", "any good", "gimme a", "give me a", "give me some", "gimme some"),
+    *("have you", "you got a", "you got any", "need some", "need a", "need any", "whats a good", "whats the best"),
+    *("whats your", "whats your best", "what is a good", "what is the best", "any", "some"),
+)
 _THING = words(
     "muscle muscles grip attachment attachments tempo rest angle height stance handle handles order pace cadence shoes "
     "day form setting"
@@ -23,15 +25,17 @@ ASKINGS = "; ".join((
     *products(_GOT, _ADVICE, ("for", "on", "about", "with", "to", "when")),
     *products(("got", "any", "some", "need"), ("cues", "tips", "pointers", "hints", "advice"), ("for", "on", "about")),
     *products(("which", "what"), _THING),
-    *products(("how",), ("i", "we", "you"), ("know", "must", "should", "can", "hold", "choose", "find", "start", "begin",
-                                             "set", "calculate", "decide", "need")),
+    *products(
+        ("how",),
+        ("i", "we", "you"),
+        words("know must should can hold choose find start begin set calculate decide need"),
+    ),
     *products(("how",), ("must", "may", "can", "shud", "to know"), ("i", "we", "")),
     *products(("what", "why"), ("i", "we"), ("must", "should", "shall")),
     *products(("what",), ("you",), words("mean want think say reckon suggest advise recommend prefer")),
     *products(("what",), ("means", "is meant", "is the meaning", "muscle is", "muscles are")),
     *products(("why",), ("i", "we", "you", "they"), words("do must have need only always never put gave chose")),
-    *products(("how",), _HOW_MUCH, ("the", "my", "for", "between", "rest", "a rest", "should", "shud", "must", "do", "is",
-                                    "r", "up", "down")),
+    *products(("how",), _HOW_MUCH, words("the my for between rest should shud must do is r up down")),
     *products(("rest", "a rest"), ("how long", "how much")),
     *products(("how much", "how long"), ("rest", "a rest", "break", "pause")),
     *products(("", "is"), ("normal",), ("to", "that", "if", "or")),
@@ -47,7 +51,7 @@ ASKINGS = "; ".join((
     *products(("you reckon", "you think"), ("i should", "i can", "i could", "im ready", "its ok",
                                                               "its time")),
     *products(("shouldnt", "couldnt", "wouldnt", "mustnt"), ("i", "we", "it")),
-    *products(("that", "this", "it"), ("look right", "look ok", "look okay", "sound right", "sound ok", "look right to you",
+    *products(("that", "this", "it"), ("look right", "look ok", "look okay", "sound right", "sound ok",
                                        "look about right", "sound about right", "make sense")),
     *products(("is", "was"), ("tomorrow", "tomorrows", "next week", "next session", *words("monday tuesday wednesday "
               "thursday friday saturday sunday")), ("a", "the", "still", "leg", "off", "rest", "on")),

@@ -1106,8 +1106,8 @@ FILLERS = words(
     "perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long apparently",
     "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day 2nite 2night rn atm",
     "thru u ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
-    "yo yoo yooo ayo oi heya howdy gday bruh fam chief bud brah dawg homie captain champ guv gaffer doc mister hun luv sis",
-    "eyup ello ngl fwiw jw idk snapped snaps snap",
+    "yo yoo yooo ayo oi heya howdy gday bruh fam chief bud brah dawg homie captain champ guv gaffer doc mister hun",
+    "luv sis eyup ello ngl fwiw jw idk snapped snaps snap",
     "summary recap follows following below above list workout's hers his session's sets exercise exercises",
     "movement movements lift lifts lifting worked work works hello: ps p.s pps",
 )

@@ -75,7 +75,7 @@ _FAR = 8
 
 
 def _led_by(marks: Sequence[Mark], place: int) -> tuple[int, str]:
-    """Where the words before a name start, articles left out, and the last of them: the `before` of `before the rows`."""
+    """Where the words before a name start, and the last of them but articles: `before` of `before the rows`."""
     at = place - 1
     while at >= 0 and text_at(marks, at) in _ARTICLES:
         at -= 1
@@ -92,7 +92,7 @@ def _is_of_order(marks: Sequence[Mark], place: int) -> bool:
     at, leads = _led_by(marks, place)
     if at < 0 or leads not in _ORDERING:
         return False
-    start, end = part_of(marks, place)
+    start, _ = part_of(marks, place)
     ahead = [i for i in range(max(start, at - _FAR), at) if marks[i].kind is Kind.NAME]
     if ahead:
         return not any(m.kind in _COUNTS for m in marks[ahead[-1] : at])

@@ -62,7 +62,7 @@ _OUT = words(
     "chickened wussed bailing bailed tapping tapped crying bottled copped",
 )
 _LETTING_GO = (
-    *products(words("resign resigning resigned abstain abstaining abstained desist desisting desisted refrain refraining"),
+    *products(words("resign resigning resigned abstain abstaining abstained desist desisting desisted refrain"),
               ("from", "of", "on")),
     *products(words("renounce renouncing renounced"), ("", "on", "to", "of")),
     *products(words("do doing did manage go"), ("without",), ("the",)),
@@ -129,7 +129,8 @@ REFUSED = "; ".join((
     *products(_DENIED, ("on the cards", "in the cards", "on the menu", "on the table", "getting done", "on today",
                         "on tonight", "gonna get done", "going to get done", "being done")),
     *products(("wont", "will not", "shant", "aint gonna", "not gonna"), ("be done", "get done", "be getting done")),
-    *products(("can",), ("get in the bin", "get in the sea", "get stuffed", "get lost", "jog on", "piss off", "go to hell")),
+    *products(("can",), ("get in the bin", "get in the sea", "get stuffed", "get lost", "jog on", "piss off",
+                         "go to hell")),
     *products(("got", "get", "gets", "gettin", "getting"), ("the boot", "the bullet", "the push", "the heave ho",
                                                             "bumped", "nixed", "punted", "shelved", "parked")),
     *products(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
@@ -145,7 +146,7 @@ REFUSED = "; ".join((
     *products(("", "is", "are"), ("on the shelf", "in the bin", "a pass", "a miss", "for the bin", "for the birds")),
     *products(words("none no nope nah nil zero"), words("because bc cos coz cause cuz since")),
     *products(("is", "are", "was", "were", "be"), ("a",), ("write off", "writeoff", "no show", "non starter", "bust")),
-    *products(("got", "were", "was", "get"), ("swallowed", "eaten", "derailed", "scuppered", "swallowed up", "eaten up"),
+    *products(("got", "were", "was", "get"), ("swallowed", "eaten", "derailed", "scuppered", "swallowed up"),
               ("", "by")),
     *products(("didnt", "did not", "couldnt", "never", "wont"), ("bother", "bothered", "fancy", "face", "be bothered",
               "attempt", "touch", "get to"), ("", "it", "them", "with them", "those", "any")),

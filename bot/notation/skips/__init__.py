@@ -141,8 +141,8 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     kind = marks[place].kind
     found, used, is_rest, is_current = names_after(marks, place)
     if found and _is_also(marks, place, used):
-        ahead, behind, _ = names_before(marks, place, kind is Kind.SKIPPED)
-        found, used = ahead + found, used | behind
+        before, led, _ = names_before(marks, place, kind is Kind.SKIPPED)
+        found, used = before + found, used | led
     if is_current and [m.text for m in marks[place + 1 : place + 2]] in _THAT_ONE:
         named, _, ahead = named_ahead(marks, place, used)
         if named:

@@ -158,13 +158,15 @@ _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
-    """`outta here at 7:30`, `gotta be packed up in 20 min`, `20 min then home`: the time until then is read, and this is
-    no end yet."""
+    """`outta here at 7:30`, `gotta be packed up in 20 min`, `20 min then home`: the time until then is read, and this
+    is no end yet.
+    """
     at = place + 1
     while at < len(marks) and marks[at].kind is Kind.FILL:
         at += 1
     timed = at < len(marks) and marks[at].kind is Kind.GAP
-    if timed and (marks[at].text.split(" ")[-1] in _BY or marks[at - 1].text in _WITHIN):
+    due = any(set(m.text.split()) & _DUE for m in marks[max(0, place - 5) : place])
+    if timed and (marks[at].text.split(" ")[-1] in _BY or (due and marks[at - 1].text in _WITHIN)):
         return True
     at = place - 1
     while at >= 0 and (marks[at].kind is Kind.FILL or marks[at].text in ("im", "i am")):
@@ -180,6 +182,7 @@ def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
 
 
 _BY = ("at", "by", "before", "until", "till", "til")
+_DUE = frozenset(words("gotta need needs have must got want wanna should be im ill hafta"))
 _WITHIN = ("in", "within", "inside", "under")
 
 

@@ -8,14 +8,14 @@ from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.reach import PRONOUNS
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
-_PARTED = frozenset(["left", "leave", "took", "take", "taking", "leaving", "cut", "gave", "give", "giving", "given",
-                     "called", "calling", "ended", "sack", "sacked", "sacking", "knock", "knocking", "knocked", "crossed",
-                     "crossing", "kick", "kicked", "kicking", "push", "pushed", "pushing", "move", "moved", "moving",
-                     "punt", "punted", "punting", "bump", "bumped", "bumping", "shifted", "shifting", "save", "saving",
-                     "writing", "wrote", "ruled", "ruling", "let", "letting", "lets", "put", "putting", "strike", "struck",
-                     "striking", "cross", "scrubbed",
-                     "have"])  # fmt: skip
+_PARTED = frozenset(words(
+    "left leave took take taking leaving cut gave give giving given called calling ended sack sacked sacking "
+    "knock knocking knocked crossed crossing kick kicked kicking push pushed pushing move moved moving punt "
+    "punted punting bump bumped bumping shifted shifting save saving writing wrote ruled ruling let letting lets "
+    "put putting strike struck striking cross scrubbed have"
+))  # fmt: skip
 _BEHIND = (
     ["out"],
     ["off"],
@@ -72,6 +72,12 @@ def with_parted(marks: Sequence[Mark]) -> list[Mark]:
                 out[place + 1] = replace(marks[place + 1], text="both" if two else marks[place + 1].text)
                 out[place + 2] = replace(marks[place + 2], kind=Kind.FILL)
                 out[place + 2 + two] = replace(marks[place + 2 + two], kind=Kind.FILL)
+        elif mark.text == "have":
+            if named and _said(marks, at) == ["in", "me"] and text_at(marks, place - 1) in ("didnt", "dont", "not"):
+                out[place - 1 : place + 1] = [
+                    replace(marks[place - 1], kind=Kind.FILL, text="i"),
+                    replace(mark, kind=Kind.SKIP),
+                ]
         elif named and (_said(marks, at)[:1] in _BEHIND or _is_behind(marks, at)):
             out[place] = replace(mark, kind=Kind.SKIP)
             if _said(marks, at) == ["a", "rest"]:

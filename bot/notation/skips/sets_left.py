@@ -213,8 +213,11 @@ def _is_left(marks: Sequence[Mark], place: int) -> bool:
         at += 1
     if kind_at(marks, at) is Kind.THEREST:
         return kind_at(marks, at + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
-    if text_at(marks, at) in _OTHERS and kind_at(marks, at + 1) is Kind.NUM and marks[at + 1].value in _COUNTS:
-        return kind_at(marks, at + 2) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.SETS)
+    if text_at(marks, at).split()[-1:] in (["other"], ["remaining"]):
+        number = marks[at + 1] if kind_at(marks, at + 1) is Kind.NUM else None
+        counts = number is not None and number.value in _COUNTS
+        at += 1 + (counts or text_at(marks, at + 1) == "one")
+        return kind_at(marks, at) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.SETS)
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
     whole = kind_at(marks, at) is not Kind.ORD

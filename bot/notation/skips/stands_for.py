@@ -36,7 +36,7 @@ def _joined(marks: Sequence[Mark], place: int) -> bool:
 
 
 def set_before(marks: Sequence[Mark], place: int) -> set[int]:
-    """The places of `the third i skipped`, `set 3 not done`, `the other i leave`: a set of the exercise under way, named before."""
+    """The places of `the third i skipped`, `set 3 not done`, `the other i leave`: of the exercise told before."""
     at = place - 1
     kinds = (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS)
     while at >= 0 and marks[at].kind in kinds and marks[at].text not in _OTHER:
