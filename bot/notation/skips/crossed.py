@@ -10,16 +10,16 @@ from bot.notation.wordlist import words
 PART_ENDS = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY))
 
 
-_BECAUSE = frozenset(words("because cos coz cause cuz bc as since"))
+BECAUSE = frozenset(words("because cos coz cause cuz bc as since"))
 """Words that open a reason: `lunges none because my knee hurt`."""
 
 
 def ends_part(marks: Sequence[Mark], place: int) -> bool:
     """Whether a part ends after a place, or a reason begins, but for words that change nothing."""
     at = place + 1
-    while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text not in _BECAUSE:
+    while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text not in BECAUSE:
         at += 1
-    return at >= len(marks) or marks[at].kind in PART_ENDS or marks[at].text in _BECAUSE
+    return at >= len(marks) or marks[at].kind in PART_ENDS or marks[at].text in BECAUSE
 
 
 def is_crossed(marks: Sequence[Mark], place: int) -> bool:

@@ -33,6 +33,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
             continue
+        if mark.text == "finish" and before is not None and before.text.split()[-1:] in (["can"], ["could"], ["to"]):
+            continue
         own = mark.text.split(" ")[0] in _OWN and any(
             m.kind in (Kind.SKIP, Kind.NO) for m in marks[max(0, place - 5) : place]
         )

@@ -202,6 +202,8 @@ def _denies(marks: Sequence[Mark], place: int) -> bool:
     end = place - (kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS))
     before = [m.kind for m in marks[max(0, end - 2) : end]]
     numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
+    one = end - (text_at(marks, end - 1) == "one")
+    numbered = numbered or (kind_at(marks, one - 1) is Kind.LASTSET and one > 1)
     numbered = numbered or (text_at(marks, end - 2) in _OTHERS and kind_at(marks, end - 1) is Kind.SET)
     return numbered and kind_at(marks, place + 1) in (None, *EDGES)
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
-from bot.notation.skips.crossed import PART_ENDS, ends_part
+from bot.notation.skips.crossed import BECAUSE, PART_ENDS, ends_part
 from bot.notation.skips.reach import (
     PRONOUNS,
 )
@@ -45,9 +45,14 @@ def set_before(marks: Sequence[Mark], place: int) -> set[int]:
         at -= 1
     number = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind is Kind.SET
     named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number or marks[at].text in _OTHER)
-    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in PART_ENDS), len(marks))
+    end = next((i for i in range(place + 1, len(marks)) if _ends(marks[i])), len(marks))
     behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : min(end, place + 4)])
     return set(range(at - number, place + 1)) if named and not behind else set()
+
+
+def _ends(mark: Mark) -> bool:
+    """Whether a part ends at a mark, or a reason begins: `the last i leave because the adductor cramps`."""
+    return mark.kind in PART_ENDS or mark.text in BECAUSE
 
 
 _OTHER = ("other", "others", "other one", "other ones", "remaining", "remaining one")
