@@ -98,7 +98,7 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         ways = _as_written(single, index)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
-        if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
+        if any(index.words.issuperset(way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
             plural = raw != single and any(len(way.split()) > 1 for way in ABBREVIATIONS.get(raw, ()))
             out.append(Word(single, place, place, ways, True, False, plural))
         elif raw in lexicon_words() or raw in _HALVES:

@@ -31,9 +31,11 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
     """`the 24s were gone so 22s x 10`, `no 65s anywhere`: loads that were not to be had, where others are told."""
     out: set[int] = set()
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
         kinds = [m.kind for m in marks[place + 1 : place + 3]]
         plates = kinds in ([Kind.KG, Kind.PLATES], [Kind.LB, Kind.PLATES]) or kinds[:1] == [Kind.PLATES]
-        if mark.kind is not Kind.NUM or not (kinds[:1] == [Kind.S] or plates):
+        if not (kinds[:1] == [Kind.S] or plates):
             continue
         end = _end(marks, place)
         lacking = place > 0 and marks[place - 1].kind is Kind.NO
@@ -56,9 +58,11 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
 
 def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     """`the 20 is with my husband`, `the 20 was missing`, `husband took the 20`, where another number is told."""
+    if marks[place].kind is not Kind.NUM:
+        return range(0)
     the = place > 0 and marks[place - 1].text.split()[-1:] == ["the"]
     opens = place == 0 or marks[place - 1].kind in EDGES
-    if marks[place].kind is not Kind.NUM or not (the or opens):
+    if not (the or opens):
         return range(0)
     end = _end(marks, place)
     part = marks[place + 1 : end]
@@ -241,12 +245,14 @@ def _was_built(marks: Sequence[Mark], place: int) -> bool:
     told = [w for m in marks[max(0, start - _FEW) : start] for w in m.text.split()][-_FEW:]
     built = told[-1:] != [] and told[-1] in _MADE_OF and bool(_BUILT & set(told[:-1]))
     built = built or (bool(_USED & set(told[-2:])) and _is_small(marks[:start], value))
+    if not built:
+        return False
     listed = [m for m in marks[start:end] if m.kind is Kind.NUM]
     bare = end >= len(marks) or marks[end].kind not in (Kind.X, Kind.FOR, Kind.REPS, Kind.EACH, Kind.COLON)
     whole = any(m.kind is Kind.NUM and m.value is not None and m.value > value for m in marks[:start])
     plates = all(marks[i + 1 : i + 2] and marks[i + 1].kind in _OF_PLATE for i in range(start, end)
                  if marks[i].kind is Kind.NUM and (i + 1 != place or marks[i].value not in _SO_MANY))  # fmt: skip
-    return built and bare and whole and plates and bool(listed)
+    return bare and whole and plates and bool(listed)
 
 
 def _is_small(before: Sequence[Mark], value: Decimal) -> bool:

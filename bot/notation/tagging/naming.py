@@ -70,7 +70,7 @@ _COUNTING = (Kind.NUM, Kind.CLOCK)
 
 
 _SIDED = frozenset(["side", "leg", "arm", "hand"])
-_EACH = (["each"], ["per"], ["either"], ["every"])
+_EACH = ("each", "per", "either", "every")
 """What makes of such a word how a count is told: `twelve each side pallof press` names no side press."""
 _PHRASES = frozenset(
     [
@@ -128,9 +128,12 @@ _LINKING = frozenset((*_ANDS, "of", "to", *_ON))
 _GEAR_ON = frozenset(words("cable machine smith dumbbell dumbell barbell kettlebell wall floor landmine ring band"))
 
 
-def _of_bands(mark: Mark, beside: Sequence[str], index: Index) -> int | None:
+def _of_bands(marks: Sequence[Mark], place: int, index: Index) -> int | None:
     """The one exercise of the session that `the bands` are; none where they help or load another: `with the bands`."""
-    if mark.text != "bands" or not set(beside[-1:]) <= {"the", "my", "and", ",", ".", "then"}:
+    if marks[place].text != "bands":
+        return None
+    beside = [m.text for m in marks[max(0, place - 2) : place]]
+    if not set(beside[-1:]) <= {"the", "my", "and", ",", ".", "then"}:
         return None
     fits = {one.exercise for one in index.variants if "band" in one.words}
     held = beside[:1] != beside[-1:] and set(beside[:1]) & _HOLDING
@@ -177,18 +180,17 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         after = marks[place + 1].text if place + 1 < len(marks) else ""
         if after == "-" and mark.text == "back" and place + 2 < len(marks):
             after = marks[place + 2].text
-        beside = [m.text for m in marks[max(0, place - 2) : place]]
-        banded = _of_bands(mark, beside, index)
+        banded = _of_bands(marks, place, index)
         if banded is not None:
             flush()
             out.append(replace(mark, kind=Kind.NAME, names=(banded,)))
         elif (
-            (mark.text == "row" and beside == ["in", "a"])
-            or (mark.text == "chop" and beside in _CHOPPED)
+            (mark.text == "row" and [m.text for m in marks[max(0, place - 2) : place]] == ["in", "a"])
+            or (mark.text == "chop" and [m.text for m in marks[max(0, place - 2) : place]] in _CHOPPED)
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
-            or (mark.text in _SIDED and beside[-1:] in _EACH)
+            or (mark.text in _SIDED and place > 0 and marks[place - 1].text in _EACH)
         ):
             flush()
             out.append(mark)

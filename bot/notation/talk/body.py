@@ -23,6 +23,8 @@ _WENT = frozenset(words("down up lost gained minus plus"))
 
 def is_on_scale(marks: Sequence[Mark], place: int) -> bool:
     """`hit 82 on the scale`."""
+    if not any(w in ("scale", "scales") for m in marks[place + 1 : place + 5] for w in m.text.split()):
+        return False
     _, end = part_of(marks, place)
     end = next((i for i in range(place + 1, end) if marks[i].kind is Kind.NUM), end)
     return bool({"scale", "scales"} & {w for m in marks[place + 1 : min(end, place + 5)] for w in m.text.split()})
