@@ -32,7 +32,7 @@ ASKINGS = "; ".join((
     ),
     *products(("how",), ("must", "may", "can", "shud", "to know"), ("i", "we", "")),
     *products(("what", "why"), ("i", "we"), ("must", "should", "shall")),
-    *products(("what",), ("you",), words("mean want think say reckon suggest advise recommend prefer")),
+    *products(("what",), ("you",), ("mean with", "mean by", "reckon", "would do")),
     *products(("what",), ("means", "is meant", "is the meaning", "muscle is", "muscles are")),
     *products(("why",), ("i", "we", "you", "they"), words("do must have need only always never put gave chose")),
     *products(("how",), _HOW_MUCH, words("the my for between rest should shud must do is r up down")),

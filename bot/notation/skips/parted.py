@@ -65,7 +65,7 @@ def with_parted(marks: Sequence[Mark]) -> list[Mark]:
                 break
             at += 1
         named = at < len(marks) and at > place + 1 and marks[at - 1].kind in (Kind.NAME, Kind.WEAK)
-        if text_at(marks, place + 1) in PRONOUNS and any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks[:place]):
+        if text_at(marks, place + 1) in PRONOUNS and _is_name_meant(marks, place):
             two = text_at(marks, place + 2) in ("both", "all")
             if _is_behind(marks, place + 2 + two):
                 out[place] = replace(mark, kind=Kind.SKIP, text="skip")
@@ -83,6 +83,15 @@ def with_parted(marks: Sequence[Mark]) -> list[Mark]:
             if _said(marks, at) == ["a", "rest"]:
                 out[at + 1] = replace(marks[at + 1], kind=Kind.FILL)
     return out
+
+
+def _is_name_meant(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a pronoun here stands for a name, and for no set or repetition: `8th i had help with so leave it out`."""
+    named = max((i for i in range(place) if marks[i].kind in (Kind.NAME, Kind.WEAK)), default=place)
+    return (
+        not any(m.kind in (Kind.ORD, Kind.LASTREP, Kind.LASTSET, Kind.NUM) for m in marks[named:place])
+        and named < place
+    )
 
 
 def _is_behind(marks: Sequence[Mark], place: int) -> bool:
