@@ -30,7 +30,6 @@ _TO_GO = tuple(
 )  # fmt: skip
 _LONGEST = max(map(len, _BAGGED))
 """Words of the longest of them."""
-_ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 _SETS = (Kind.SETS, Kind.SET)
 _ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 _TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
@@ -67,7 +66,7 @@ def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None
         return None
     if kind_at(marks, place - 1) is Kind.REPS and kind_at(marks, place + 1) is Kind.SETS:
         return None  # `40 kg 12 reps 2 sets done`
-    looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place), _all(marks, place))
+    looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place))
     return next((found for found in looks if found is not None), _among(marks, place))
 
 
@@ -248,12 +247,3 @@ def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:
         start -= 1
     whole = kind_at(marks, start - 1) in (None, *EDGES) and kind_at(marks, end) in (None, *EDGES)
     return HowFar(end, done=int(mark.value)) if whole and said else None
-
-
-def _all(marks: Sequence[Mark], place: int) -> HowFar | None:
-    """`and that's all five`."""
-    mark = marks[place]
-    ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.DONE)
-    led = kind_at(marks, place - 1) is Kind.WAS and marks[place - 1].text in ("thats", "that was", "its")
-    count = next((_ALL[w] for w in mark.text.split() if w in _ALL), None) if mark.kind is Kind.ALL else None
-    return HowFar(place + 1, done=count) if led and ends and count is not None else None

@@ -23,8 +23,14 @@ _BEFORE = frozenset(
 """Words of a clause that tells what there was."""
 _HAD = frozenset(words("find found only just have has had use used using got ive weve theyve there"))
 _GEAR = frozenset(
-    words("ones dumbbells dumbbell dumbells dumbell dbs db weights weight kettlebells kettlebell kbs kb bells pair")
+    words(
+        "ones dumbbells dumbbell dumbells dumbell dbs db weights weight kettlebells kettlebell kbs kb bells bell",
+        "pair",
+    )
 )
+_ALONE = frozenset(("only", "just"))
+_LEFT = ("left", "free", "available", "remaining", "there", "around")
+"""Words behind what alone there was: `only the 30 kilo bell left`."""
 _UNITS = (Kind.KG, Kind.LB, Kind.S)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _STOPS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.DASH)
@@ -131,7 +137,7 @@ def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
         start -= 1
     before = {w for m in marks[start:number] for w in m.text.split()}
     opens = kind_at(marks, start - 1) in (None, *_STOPS, Kind.OPEN, Kind.NAME, Kind.AND, Kind.FILL)
-    if not opens or not before & _HAD:
+    if not opens:
         return None
     end = number + 2
     while end < len(marks) and marks[end].text in _GEAR:
@@ -144,7 +150,8 @@ def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
         stop += 1
     ends = kind_at(marks, stop) in (*_STOPS, Kind.AND) or (stop < len(marks) and marks[stop].text == "so")
     named = kind_at(marks, stop) in _NAMES and kind_at(marks, stop - 1) in (Kind.FOR, Kind.FILL)
-    return _Kit(start, number, stop) if geared and (ends or named) else None
+    left = bool(before & _ALONE) and any(m.text in _LEFT for m in marks[end:stop])
+    return _Kit(start, number, stop) if geared and (ends or named) and (before & _HAD or left) else None
 
 
 def _is_again(rest: Sequence[Mark], place: int, load: Mark) -> bool:

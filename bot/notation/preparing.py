@@ -20,6 +20,7 @@ from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed, without_opinions
 from bot.notation.corrections.half_again import told_at_once
 from bot.notation.corrections.load_left import without_left
+from bot.notation.corrections.load_supplied import with_load_supplied
 from bot.notation.corrections.no_drop import with_drops
 from bot.notation.corrections.old_and_new import old_and_new
 from bot.notation.corrections.parted import parted
@@ -35,6 +36,8 @@ from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
 from bot.notation.layout import laid_out
+from bot.notation.load_apart import with_set_joined
+from bot.notation.load_apart.described import with_described_counts
 from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
@@ -85,12 +88,14 @@ def kinds_beside_hurts(
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(tagger.read(few)))
     told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
+    told = with_set_joined(with_described_counts(told), request)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))
     ended = with_set_ends(missed, request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = told_at_once(with_lost_counts(with_set_apart(ended)))
-    said = old_and_new(without_left(with_drops(said, request), request), request)
+    said = with_load_supplied(without_left(said, request), request)
+    said = with_drops(old_and_new(said, request), request)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.bounds import SEVERAL
-from bot.notation.how_far import HowFar, Session, how_far, small
+from bot.notation.how_far import HowFar, Session, how_far
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments.edges import NUMBERS
@@ -24,7 +24,7 @@ class Progress:
 
 def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> Progress:
     """How far the client says to be. Before sets that follow, it becomes how many they are."""
-    out = _counted_pairs(marks)
+    out = list(marks)
     exercise = _place_of(out, under)
     if sum(m.kind in NUMBERS or m.kind is Kind.ORD for m in out) < SEVERAL:
         return Progress(out)
@@ -69,21 +69,6 @@ def _take(out: list[Mark], place: int, end: int, new: int) -> int:
 
 _NEAR = 3
 """Little words before a count of sets that are looked past for the `was` that leads it."""
-
-
-def _counted_pairs(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with the `two of the` of `two of the three: 10 and 9` as a number of sets, not of dumbbells."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        heads = place + 2 < len(marks) and marks[place + 2].kind in (Kind.COLON, Kind.COMMA, Kind.DONE, Kind.SETS)
-        if mark.kind is Kind.PAIR and mark.text.startswith("two of") and small(marks, place + 1) and heads:
-            out += [
-                replace(mark, kind=Kind.NUM, value=Decimal(2), text="two"),
-                replace(mark, kind=Kind.FILL, text="of"),
-            ]
-        else:
-            out.append(mark)
-    return out
 
 
 def _counted(mark: Mark, count: int) -> list[Mark]:

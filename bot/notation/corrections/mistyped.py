@@ -15,6 +15,8 @@ _TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RI
 _LINKS = (Kind.X, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB)
 _LAUGHS = frozenset(["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright"])
+_SURE = frozenset(["obviously", "clearly", "obvs", "ofc", "of", "course", "obv", "duh", "that", "is", "lol", "haha"])
+"""Words behind the number as it should have been."""
 _JESTS = tuple(
     phrase.split()
     for phrase in (
@@ -75,7 +77,11 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
     cued = any(m.kind in _CUES for m in out[old.end : new])
     said = [w for m in out[old.end : new] for w in m.text.split()]
-    laughs = any(w in _LAUGHS for w in said)
+    behind = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
+    sure = behind
+    while kind_at(out, sure) in (Kind.FILL, Kind.WORD) and out[sure].text in _SURE:
+        sure += 1
+    laughs = any(w in _LAUGHS for w in said) or sure > behind
     jests = _is_jest(said)
     if not (cued or laughs or jests):
         return
@@ -88,7 +94,7 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
         if slips or (jests and any(beyond)) or (cued and all(beyond)):
             _silence(out, old.load, new)
         return
-    unit = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
+    unit = sure
     if kind_at(out, unit) not in (None, *EDGES):
         return
     place = old.load if _slips(out[old.load].value, out[new].value) else old.reps
@@ -116,8 +122,10 @@ def _silence(out: list[Mark], start: int, end: int) -> None:
 
 
 def _slips(old: Decimal | None, new: Decimal | None) -> bool:
-    """Whether a number is another with its last digit twice, or with a nought too many or too few."""
-    if old is None or new is None or old == new or old != int(old) or new != int(new):
+    """Whether a number is another with its last digit twice, a nought too many or too few, or no point."""
+    if old is None or new is None or old == new or old != int(old):
         return False
+    if new != int(new):  # `875x4 lol, 87.5 obviously`: without its point
+        return old in (new * 10, new * 100)
     one, two = str(int(old)), str(int(new))
     return one == two + "0" or two == one + "0" or one == two + two[-1]

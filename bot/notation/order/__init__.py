@@ -44,7 +44,7 @@ from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
-from bot.notation.order.placing import another, labels_first, likes, mentions
+from bot.notation.order.placing import another, likes, mentions
 from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.rated_again import rated_again
 from bot.notation.order.rated_twice import TELLING, rated_twice
@@ -138,7 +138,6 @@ STEPS = (
     step(counts_by_name, ("single", "double", "triple")),
     step(numbered_all, (Kind.ALL,)),
     step(the_others, (Kind.THEREST,)),
-    step(labels_first),
     step(did_not_come),
     step(out_of_ten, ("of", "from")),
     step(another, (Kind.ANOTHER,)),

@@ -17,7 +17,7 @@ from bot.notation.strays.people import with_people
 from bot.notation.strays.reasons import reasons, without_skips
 from bot.notation.strays.things import things
 from bot.notation.strays.undone import undone
-from bot.notation.strays.wordings import apologies, with_sets_counted, with_wordings
+from bot.notation.strays.wordings import apologies, with_wordings
 from bot.notation.tokens import Mark
 
 __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
@@ -25,7 +25,7 @@ __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
 
 def with_others(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with other people, and with what was planned or nearly done, as such."""
-    return without_skips(with_sets_counted(with_intents(with_wordings(with_people(marks)))))
+    return without_skips(with_intents(with_wordings(with_people(marks))))
 
 
 def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, is_first: bool) -> set[int]:

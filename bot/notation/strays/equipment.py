@@ -125,25 +125,6 @@ def left_standing(marks: Sequence[Mark]) -> set[int]:
     return out
 
 
-_BAR_MOST = 55
-"""The heaviest bar, in pounds or kilograms (common practice, no source)."""
-
-
-def _is_bar(marks: Sequence[Mark], place: int) -> bool:
-    """`bar is 25 not 20`, `the bar weighs 25`, where heavier loads are told: what the bar itself weighs."""
-    verb = marks[place - 1].text.split() if place else []
-    bar = place > 1 and marks[place - 2].text.split()[-1:] in (["bar"], ["barbell"])
-    value = marks[place].value
-    end = _end(marks, place)
-    if not bar or value is None or value > _BAR_MOST or any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end]):
-        return False
-    others = [
-        m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and m.value is not None and not place <= i < end
-    ]
-    contrasted = verb in (["is"], ["was"]) and any(m.kind is Kind.NOT for m in marks[place:end])
-    return (contrasted or verb in (["weighs"], ["weight"], ["weighed"])) and any(v > 2 * value for v in others)
-
-
 def _were_on(marks: Sequence[Mark], place: int) -> bool:
     """`two plates were already on it`."""
     following = [w for m in marks[place + 1 : place + 6] for w in m.text.split()]
@@ -267,4 +248,4 @@ _USED = frozenset(words("used using use took with pair needed"))
 _FEW = 6
 """Words before a list of plates that say what is made of them."""
 _OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
-_STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)
+_STOOD = (_stands, _was_set, _were_on, _was_built)

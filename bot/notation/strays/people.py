@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -36,7 +35,7 @@ _TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
 
 def with_people(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such person who does something as one that is not the client."""
-    marks = _with_aged([replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)])
+    marks = _with_aged(list(marks))
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in PEOPLE:
@@ -76,15 +75,6 @@ def _with_aged(marks: list[Mark]) -> list[Mark]:
 
 _OWNED = (["my"], ["our"], ["the"], ["a"], ["her"], ["his"], ["this"], ["some"])
 _AGED = frozenset(words("year years yr yrs old olds yo"))
-
-
-def _loads_for_me(marks: Sequence[Mark], place: int) -> bool:
-    """`my mate loaded it wrong, it was 100x3`: who loads the client's bar lifts nothing."""
-    if marks[place].kind is not Kind.OTHERPERSON:
-        return False
-    loads = text_at(marks, place + 1) in ("loaded", "misloaded", "miscounted")
-    wrong = {"wrong", "misloaded", "miscounted"} & {m.text for m in marks[place + 1 : place + 5]}
-    return loads and bool(wrong)
 
 
 def _is_someone(marks: Sequence[Mark], place: int) -> bool:
