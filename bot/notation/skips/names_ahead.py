@@ -36,7 +36,7 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             rest = not found
         elif found and mark.kind is Kind.COMMA and _is_done(marks, at):
             break
-        elif (not found and _counts_sets(marks, at)) or _is_small(marks, at):
+        elif (not found and not rest and _counts_sets(marks, at)) or _is_small(marks, at):
             pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
