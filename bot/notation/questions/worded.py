@@ -87,7 +87,8 @@ def _asks_straight(marks: Sequence[Mark], place: int) -> bool:
     said = _words(marks, place, 10)
     part = marks[place : end_of(marks, place)]
     who = next((i for i, w in enumerate(said[:5]) if w in ("i", "we")), None)
-    if said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
+    relative = said[:2] == ["which", "i"] and place > 0  # `a dull ache, which i should put at two`
+    if relative or said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
         return False
     verbs = _WHY if said[0] == "why" else _STRAIGHT
     must = said[who + 1 : who + 2] in ([v] for v in verbs) or said[who + 1 : who + 3] == ["have", "to"]
