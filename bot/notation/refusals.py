@@ -75,8 +75,8 @@ _LATER = (
 )
 _PUT = ("put off", "pushed back", "held over", *words("left saved kept moved pushed shifted parked postponed delayed"))
 _CUT_OUT = (
-    *words("ignored refused sacrificed ducked avoided jettisoned dodged excluded nixed vetoed culled benched"),
-    *("squeezed out", "crossed off", "crossed out", "struck off", "kicked out", "thrown out", "written off", "put off"),
+    *words("ignored refused sacrificed ducked avoided jettisoned dodged excluded nixed vetoed culled"),
+    *("crossed off", "crossed out", "struck off", "kicked out", "thrown out", "written off", "put off"),
 )
 _GONE = ("bail", "dip", "bounce", "leave", "run", "dash", "go", "head off", "shoot off", "split", "scoot", "jet")
 
