@@ -1,0 +1,33 @@
+"""What people say for `did` and `went down to`, on both sides of the Atlantic and in a second language."""
+
+from bot.notation.wordlist import products, words
+
+DID = (
+    *products(
+        words("knocked banged cranked repped squeezed ground eked pumped churned smashed grinded cranked belted"),
+        ("out",),
+    ),
+    *words("reached achieved completed performed executed accomplished attained nailed smashed"),
+    *products(("ended", "finished", "came"), ("up with", "up at", "up on", "up getting", "away with", "out with")),
+    *("ended with", "ended on", "got through", "got up to", "worked through", "got to", "came to", "ended up"),
+    *products(("was able to",), words("do get make hit manage complete perform")),
+    *products(("managed", "succeeded"), ("to do", "to get", "to make", "to hit", "with", "in doing", "to complete")),
+)
+"""`squeezed out 9`, `ended up with 8`: what was done, straight before its number."""
+
+OPENERS = (
+    *("update", "quick update", "quick one", "quick note", "reporting in", "here you go", "here we go", "as promised"),
+    *("just a quick one", "checking in", "report", "my report", "status", "news", "heads up", "fyi", "for the record"),
+)
+"""What opens a message before its colon or dash: `update: done`."""
+
+LIGHTER = products(
+    ("", "then", "and", "and then", "so", "i", "then i", "and i", "so i"),
+    (
+        *products(("went", "came", "moved", "stepped", "backed", "scaled"), ("down to",)),
+        *products(("went",), ("lighter", "lower"), ("to", "with", "at")),
+        *products(("reduced", "decreased", "eased", "lightened", "lowered"), ("", "it", "off", "back"), ("to",)),
+        *products(("scaled", "cut", "backed", "eased", "dialled", "dialed"), ("back", "off"), ("to",)),
+    ),
+)
+"""`then went down to 16`, `eased back to 20`: a lighter load, behind a set that is told."""
