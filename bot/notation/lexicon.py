@@ -599,6 +599,7 @@ PHRASES: dict[Kind, str] = {
         "whole way through; for each; across all; sets all; straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
+        "snap; matched it; matched that; more of the same; "
         "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "
         "same drill; same business; same old; same as ever; same idea; same score; exact same; exact same again; "
         "exactly same; the exact same; the exact same thing; the exact same again; same one again; "
@@ -676,9 +677,9 @@ PHRASES: dict[Kind, str] = {
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
         "it here for today; leaving it here for today; leaving it here; "
-        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
-        "here; "
-        "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
+        "end of training; end of the session; end of the workout; end of my session; wrapping it up; "
+        "wrapping it up here; wrapping up; wrapping up here; wrapping up now; wrapping this up; im wrapping up; "
+        "i finish now; i am finish; "
         "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
         "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
         "here; im calling it; i am calling it; session concluded; done for tonite; finished for tonight; finished "
@@ -733,7 +734,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "forget the; forget about; forget about the; cried off; cried off the; crying off; wimped out on; "
+        "forget the; forget about; forget about the; scrapping; cried off; cried off the; crying off; wimped out on; "
         "wimped out of; wimped out on the; wussed out of; wussed "
         "out on; pulled out of; pulled out of the; backed out of; backed out of the; ducked out of; ducked out of the; "
         "opted out of; opted out of the; had to drop the; have to drop the; having to drop the; need to drop the; "

@@ -5,7 +5,7 @@ Each test gets the marks and where the phrase starts and ends.
 
 from collections.abc import Callable, Iterable, Sequence
 
-from bot.notation.alike.verbs import DID, LIGHTER, OPENERS
+from bot.notation.alike.verbs import DID, LIGHTER, NONE_MORE, OPENERS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import NUMBER_WORDS
@@ -69,7 +69,14 @@ _BEFORE_EMPTY = frozenset(words("and with had then one was reps went got rep but
 def _lighter(marks: Sequence[Mark], start: int, end: int) -> bool:
     """`12, went down to 16 and got 8`: a lighter set behind one that is told."""
     end += text_at(marks, end) in ("the", "a", "about", "only", "just")
+    bare = text_at(marks, start) in ("down", "back")
+    led = kind_at(marks, start - 1) in (*EDGES, Kind.NUM) or text_at(marks, start - 1) in _LEADS
+    if bare and not led:
+        return False
     return any(_is_count(marks, i) for i in range(max(0, start - 12), start)) and _is_count(marks, end)
+
+
+_LEADS = frozenset(words("reps rep kg kilos lbs each then and but so now again"))
 
 
 def _rates(marks: Sequence[Mark], _start: int, end: int) -> bool:
@@ -94,6 +101,90 @@ def _tight(marks: Sequence[Mark], start: int, end: int) -> bool:
 def _before_set(marks: Sequence[Mark], _start: int, end: int) -> bool:
     """`closing set`, `opening one`."""
     return text_at(marks, end) in ("set", "one", "sets", "round")
+
+
+def _ends_part(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`couldnt squeeze out another`, and no set or exercise of it."""
+    return start > 0 and (_at_end(marks, start, end) or text_at(marks, end) in _BEHIND_LAST)
+
+
+_BEHIND_LAST = frozenset(words("if on there after honestly tbh at even for so but and then coach mate rep reps"))
+
+
+def _tried(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`tried 95, got 8`: what was done, where nothing says that it came to nothing."""
+    behind = {text_at(marks, i) for i in range(end, end + 12)}
+    return _did(marks, start, end) and not behind & _IN_VAIN
+
+
+_IN_VAIN = frozenset(
+    words("but failed fail couldnt didnt no nope not nothing missed wouldnt bailed stuck and then once")
+)
+
+
+def _told_alone(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`the load was 87.5`, `weight was 60, not 65`: one number of a set that is told already."""
+    behind = {text_at(marks, i) for i in range(end, end + 8)}
+    return start == 0 and _is_count(marks, end) and not behind & {"reps", "x", "for", "rep", "sets", "and", "then"}
+
+
+def _opens_count(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`on second thoughts 8`: at the start, before the number that holds."""
+    return start == 0 and _is_count(marks, end + (kind_at(marks, end) is Kind.COMMA))
+
+
+def _behind_count(marks: Sequence[Mark], start: int, _end: int) -> bool:
+    """`9 was a typo`: of the number before."""
+    return _is_count(marks, start - 1)
+
+
+def _both_sides(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`25 seconds on left and right`, `twelve l and r`: one number of each, where no number of a side follows."""
+    told = _is_count(marks, start - 1) or text_at(marks, start - 1) in _UNITS
+    return told and not _is_count(marks, end) and kind_at(marks, end) is not Kind.COLON
+
+
+_UNITS = frozenset(words("seconds second secs sec s m metres meters metre meter reps rep kg kilos lbs pounds kgs"))
+
+
+def _not_of_last(marks: Sequence[Mark], start: int, _end: int) -> bool:
+    """`60x8, a couple of sets`: two, where they are not the last or the first ones."""
+    return start > 0 and text_at(marks, start - 1) not in _WHICH
+
+
+_WHICH = frozenset(words("last first next other final the did do after in warm warmup up skip skipped missed"))
+
+
+def _after_skip(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`skip the others`: all that is left, where nothing says of what."""
+    before = {text_at(marks, i) for i in range(start - 2, start)}
+    return bool(before & _SKIPS) and text_at(marks, end) not in ("of", "sets", "set", "two", "three")
+
+
+_SKIPS = frozenset(words("skip skipping skipped drop dropping leave leaving left bin binning ditch ditching cut"))
+
+
+def _plural_count(marks: Sequence[Mark], _start: int, end: int) -> bool:
+    """`triple fives`: three sets."""
+    return text_at(marks, end) in _PLURALS or (_is_count(marks, end) and text_at(marks, end + 1) == "s")
+
+
+_PLURALS = frozenset(words("threes fours fives sixes sevens eights nines tens elevens twelves fifteens"))
+
+
+def _sided(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """The `L` of `L: 8, R: 8`, `9 l, 8 right`: at a number, with the other side told beside it."""
+    other = _RIGHTS if text_at(marks, start) == "l" else _LEFTS
+    beside = any(text_at(marks, i) in other for i in (*range(start - 5, start), *range(end, end + 5)))
+    return beside and (_is_count(marks, end) or _is_count(marks, start - 1))
+
+
+_LEFTS, _RIGHTS = ("l", "left", "lt"), ("r", "right", "rt")
+
+
+def _of_those(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`10 of them at 90`: repetitions of a load."""
+    return _is_count(marks, start - 1) and text_at(marks, end) in ("at", "with", "@", "on")
 
 
 def _of_label(marks: Sequence[Mark], start: int, end: int) -> bool:
@@ -259,10 +350,33 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
                       "all i had", "everything i had", "all i could do", "to the limit", "to my limit", "to the max",
                       "i was empty", "absolutely empty", "completely empty", "totally empty", "running on empty",
                       "empty", "nothing in hand", "nothing available", "nothing to give"), _alone),
+    ("did", ("tried", "i tried", "tried out", "had a go at", "attempted"), _tried),
+    ("make that", products(("can you", "could you", "please", "pls", ""),
+                           words("change fix edit correct switch amend adjust update alter"),
+                           ("that", "it"), ("to", "into")), _before_count),
+    ("that was", products(("the", "my", ""), ("load", "weight", "bar"), ("was", "was only")), _told_alone),
+    ("actually", ("on second thoughts", "on second thought", "on reflection", "come to think of it", "thinking back",
+                  "now i think of it", "now that i think of it", "thinking about it"), _opens_count),
+    ("is wrong", products(("was", "is"), ("a", "an", "my"), ("typo", "mistake", "error", "slip", "misprint")),
+     _behind_count),
+    ("with the same", ("on the same", "at the same"), _at_end),
+    ("left", ("l :", "l"), _sided),
+    ("right", ("r :", "r"), _sided),
+    ("each side", products(("on the", "on", "for", "per", "both", ""),
+                           ("left and right", "l and r", "left & right", "l & r", "left + right", "l + r",
+                            "right and left", "r and l", "left and the right")), _both_sides),
+    ("two sets", products(("for a", "for", "a", ""), ("couple of sets", "couple sets", "pair of sets")), _not_of_last),
+    ("another", ("one more set of", "1 more set of", "another set of", "a further"), _before_count),
+    ("the rest", products(("the others", "the remaining ones", "the other ones", "the remaining exercises",
+                           "the other exercises")), _after_skip),
+    ("three", ("triple",), _plural_count),
+    ("nothing left", NONE_MORE, _ends_part),
+    ("reps", products(("of",), ("them", "em", "those", "these")), _of_those),
     ("reps rir", ("reps in reserve",), _reserved),
     ("rir", ("reps in reserve", "reps reserve", "reserve reps"), _before_count),
     ("rpe", (*products(("rated", "rating", "i rated", "id rate", "rate"), ("it", "that", "this", ""), ("a", "an", "")),
-             "perceived effort", "perceived exertion", "effort level", "effort rating", "rpe -"), _rates),
+             "perceived effort", "perceived exertion", "effort level", "effort rating", "rpe -",
+        "hardness", "toughness", "difficulty level", "hard level"), _rates),
     ("everything", ("the lot", "all of it", "the whole lot", "the whole thing", "it all", "the full thing"), _of_all),
 )  # fmt: skip
 """What is said for what, where the neighbours tell that it is."""

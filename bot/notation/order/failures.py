@@ -43,7 +43,8 @@ def _is_called(marks: list[Mark], at: int) -> bool:
     before = marks[at - 1].text.split()[-1:] if at else []
     value = marks[at].value
     told = any(m.kind is Kind.NUM for m in marks[:at])
-    if _is_behind_set(marks, at) and value is not None and value >= _LEAST:
+    effort = kind_at(marks, at + 1) is Kind.SLASH and kind_at(marks, at + 3) is Kind.RPE
+    if (effort or _is_behind_set(marks, at)) and value is not None and value >= _LEAST:
         return True
     return told and before in (["a"], ["an"], ["say"], ["like"], ["about"]) and value is not None and value >= _LEAST
 
@@ -66,14 +67,15 @@ def out_of_ten(marks: list[Mark]) -> list[Mark]:
         called = mark.kind is Kind.NUM and not rated and _is_called(marks, at)
         rated = rated or called
         span = next((n for n in (1, 2) if [m.text for m in marks[at + 1 : at + 1 + n]] in _OF), 0) if rated else 0
-        slashed = called and kind_at(marks, at + 1) is Kind.SLASH and _is_behind_set(marks, at)
+        slashed = called and kind_at(marks, at + 1) is Kind.SLASH
         span = 1 if slashed else span
         ten = marks[at + 1 + span] if at + 1 + span < len(marks) else None
-        if span and ten is not None and ten.value == 10 and kind_at(marks, at + 2 + span) in _ENDS:
+        named = kind_at(marks, at + 2 + span) is Kind.RPE and slashed
+        if span and ten is not None and ten.value == 10 and (named or kind_at(marks, at + 2 + span) in _ENDS):
             if called:
                 out.append(Mark(Kind.RPE, "rpe", mark.start, mark.start))
             out.append(replace(mark, end=ten.end))
-            at += 2 + span
+            at += 2 + span + named
             continue
         out.append(mark)
         at += 1
