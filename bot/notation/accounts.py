@@ -6,9 +6,10 @@ What is accounted for by neither may be a set that was missed, and is asked abou
 from collections.abc import Sequence
 
 from bot.notation.answer import Source, Span
-from bot.notation.clauses import EDGES, continues_list
+from bot.notation.clauses import EDGES, continues_list, is_led_at
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
+from bot.notation.spans import Spans
 from bot.notation.tokens import Mark
 from bot.training.units import Load
 
@@ -26,12 +27,12 @@ def unaccounted(
     """The first number of the marks that no kept set holds and no word explains. `said`: all marks, corrections too;
     `gone`: what the message said and put right.
     """
-    spans = [*_said(told), *_said(gone)]
+    spans = Spans([*_said(told), *_said(gone)])
     numbered = [one.row.set for one in told]
     for place, mark in enumerate(marks):
         if mark.kind is Kind.ORD and _names_set(marks, place) and mark.value not in numbered:
             return mark
-        if mark.kind not in _NUMBERS or any(start < mark.end and mark.start < end for start, end in spans):
+        if mark.kind not in _NUMBERS or spans.touch(mark):
             continue
         if not (_is_corrected(said, mark) or _is_explained(marks, place) or _says_no_more(marks, place, told)):
             return mark
@@ -94,16 +95,11 @@ def _says_no_more(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bo
         sum(other.row.exercise == one.row.exercise for other in told) for one in told
     }
     ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES
-    if (sets or (mark.text.isalpha() and not ends) or (ends and _stops_at(marks, place))) and (
+    if (sets or (mark.text.isalpha() and not ends) or (ends and is_led_at(marks, place))) and (
         int(mark.value) in counts or int(mark.value) in numbers
     ):
         return True
     return any(_is_amount(one.row.load, mark) for one in told)
-
-
-def _stops_at(marks: Sequence[Mark], place: int) -> bool:
-    """`leaving it at two`."""
-    return place > 0 and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@"
 
 
 def _is_amount(load: Load | None, mark: Mark) -> bool:

@@ -24,6 +24,7 @@ _NAMING = (Kind.ORD, Kind.SET, *_LAST)
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.S, Kind.SETS, Kind.SET, Kind.ORD,
            Kind.RPE, Kind.RIR, Kind.TANK, Kind.LEFT, Kind.MORE)  # fmt: skip
 _MOST_REPS, _LONGEST = 60, 24
+"""Repetitions or seconds of a list that a heading announces, and marks of such a heading, at the most."""
 
 
 @dataclass(frozen=True, slots=True)

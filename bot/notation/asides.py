@@ -129,23 +129,24 @@ def _tempos(marks: Sequence[Mark]) -> Iterator[int]:
 
 def _rests(marks: Sequence[Mark]) -> Iterator[int]:
     for place, mark in enumerate(marks):
-        at = place + 1
-        while kind_at(marks, at) in _BETWEEN:
-            at += 1
-        if (
-            mark.text in ("rest", "rests", "pause", "paused")
-            and _is_number(marks, at)
-            and kind_at(marks, at + 1) in _TIMES
-        ):
-            yield from (at, at + 1)
-        if mark.text in ("rest", "rests", "rested", "resting") and kind_at(marks, at) is Kind.CLOCK:
-            yield at
+        if mark.text in _RESTED or mark.text in _PAUSED:
+            at = place + 1
+            while kind_at(marks, at) in _BETWEEN:
+                at += 1
+            if mark.text in _PAUSED and _is_number(marks, at) and kind_at(marks, at + 1) in _TIMES:
+                yield from (at, at + 1)
+            if mark.text in _RESTED and kind_at(marks, at) is Kind.CLOCK:
+                yield at
+        if mark.kind is not Kind.NUM:
+            continue
         timed = kind_at(marks, place + 1) in _TIMES or text_at(marks, place + 1) == "count"
         put = text_at(marks, place + 2) == "down" and (mark.value or 0) > _LONGEST_DOWN
-        if mark.kind is Kind.NUM and timed and not put and _is_paced(marks, place + 2):
+        if timed and not put and _is_paced(marks, place + 2):
             yield from (place, place + 1)
 
 
+_PAUSED = ("rest", "rests", "pause", "paused")
+_RESTED = ("rest", "rests", "rested", "resting")
 _LONGEST_DOWN = 15
 """Seconds: what is lowered for no longer; `put the 55s down` speaks of dumbbells (common practice, no source)."""
 _PACED = frozenset(words(
@@ -209,8 +210,10 @@ def _sums(marks: Sequence[Mark]) -> Iterator[int]:
 def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:
     """`bar + 40`, `40 plus the bar`: what was lifted is not the number."""
     mark = marks[place]
+    if mark.kind is not Kind.PLATES:
+        return False
     said = mark.text.split()
-    if mark.kind is not Kind.PLATES or "bar" not in said:
+    if "bar" not in said:
         return False
     adds = kind_at(marks, place + 1) in (Kind.PLUS, Kind.AND, Kind.WITH) and _is_number(marks, place + 2)
     added = said[0] in ("plus", "+", "and") or kind_at(marks, place - 1) in (Kind.PLUS, Kind.AND)

@@ -60,9 +60,9 @@ class _Desk:
         self.doubts.append(Doubt(kind, said.start, said.end))
 
     def next_number(self, side: Side | None) -> int:
+        taken = {number for number, filled in self.filled if side in (None, filled)}
         number = self.next.get(side, 1)
-        wanted = tuple(Side) if side is None else (side,)
-        while any((number, s) in self.filled for s in wanted):
+        while number in taken:
             number += 1
         self.next[side] = number
         return number

@@ -7,6 +7,9 @@ FEW_SETS = 6
 repetitions or kilograms. Short programmes prescribe at most so many of one exercise (common practice, no source)."""
 MOST_SETS = 12
 """The highest number by which a set is called (`set 12`, `12. 60x5`), with those that were put in beside the plan."""
+MOST_REPS = 30
+"""Repetitions of a set in a list of counts, or in the plural (`all 12s`): a greater number there is a load (common
+practice, no source)."""
 MOST_LEFT = 5
 """Repetitions in reserve that people tell: up to 5 they guess to about one, farther from failure by more than two
 (Hackett et al. 2017, J Strength Cond Res 31:2162-2168). A greater number beside `left` counts something else."""

@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from bot.notation.bounds import MOST_REPS
 from bot.notation.clauses import EDGES, kind_at, number_before, part_of, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
@@ -19,7 +20,8 @@ from bot.training.plan import LoadStyle, Measure, Mini
 _LISTED = (Kind.COMMA, Kind.SLASH, Kind.AND)
 _HELD = frozenset(["holding", "hugging", "clutching", "wearing", "carrying"])
 _COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
-_MOST_REPS, _LEAST_LIST = 30, 2
+_LEAST_LIST = 2
+"""Numbers that are no list yet, and digits of a number of sets."""
 
 _Rule = Callable[[list[Mark], int, Context], None]
 
@@ -60,7 +62,7 @@ def _body(marks: list[Mark], place: int, told_of: Context) -> None:
         return
     first = past(marks, place + 1, Kind.COLON, Kind.X, Kind.FOR, Kind.FILL)
     at, numbers = first, list[int]()
-    while whole_number(marks, at, 1, _MOST_REPS) is not None:
+    while whole_number(marks, at, 1, MOST_REPS) is not None:
         numbers.append(at)
         at = past(marks, at + 1, *_LISTED)
         at += kind_at(marks, at) is Kind.LEADX
@@ -86,7 +88,7 @@ def _added(marks: list[Mark], place: int, told_of: Context) -> None:
     planned = told_of.planned(told_of.open_sets[0])
     mini = planned is not None and isinstance(planned.finish, Mini)
     reps = place + 2 + (kind_at(marks, place + 2) in UNITS)
-    told = kind_at(marks, place + 1) is Kind.NUM and whole_number(marks, reps, 1, _MOST_REPS) is not None
+    told = kind_at(marks, place + 1) is Kind.NUM and whole_number(marks, reps, 1, MOST_REPS) is not None
     apart = place == 0 or kind_at(marks, place - 1) in (*EDGES, Kind.THEN, Kind.NAME, Kind.AND)
     ends = kind_at(marks, reps + 1) in (None, *EDGES, Kind.REPS, Kind.THEN, Kind.AND, Kind.FILL)
     if told and apart and ends and not mini and not any(m.kind is Kind.PLUS for m in marks[reps : reps + 2]):

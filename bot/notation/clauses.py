@@ -1,6 +1,6 @@
 """Where a message's words stand to each other: its parts, and what stands beside what."""
 
-from collections.abc import Container, Sequence
+from collections.abc import Container, Iterator, Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -57,13 +57,36 @@ FARTHEST = 96
 
 def part_of(marks: Sequence[Mark], place: int, far: int = FARTHEST, ends: Container[Kind] = EDGES) -> tuple[int, int]:
     """Where the part of a place, between two of `ends`, starts and ends, `far` marks away at most."""
-    start, first = place, max(0, place - far)
-    while start > first and marks[start - 1].kind not in ends:
+    start, end = place, place + 1
+    for mark in reversed(marks[max(0, place - far) : place]):
+        if mark.kind in ends:
+            break
         start -= 1
-    end, last = place + 1, min(len(marks), place + far)
-    while end < last and marks[end].kind not in ends:
+    for mark in marks[end : place + far]:
+        if mark.kind in ends:
+            break
         end += 1
     return start, end
+
+
+def parts_between(marks: Sequence[Mark], ends: Container[Kind]) -> Iterator[tuple[int, int]]:
+    """Where each part starts and ends that `ends` part, those without a mark too."""
+    start = 0
+    for place in range(len(marks) + 1):
+        if place == len(marks) or marks[place].kind in ends:
+            yield start, place
+            start = place + 1
+
+
+def is_entry(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a load with its repetitions starts at a place: `100x5`, `100 for 5`."""
+    kinds = [m.kind for m in marks[place : place + 3]]
+    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+
+
+def is_led_at(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `at` stands before a place, and no sign of an effort: `leaving it at two`."""
+    return kind_at(marks, place - 1) is Kind.AT and marks[place - 1].text != "@"
 
 
 def number_before(marks: Sequence[Mark], place: int, ends: Container[Kind]) -> bool:

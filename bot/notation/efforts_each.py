@@ -5,15 +5,15 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import pairwise
 
-from bot.notation.answer import AskKind, Source, Span
+from bot.notation.answer import AskKind, Span
 from bot.notation.atoms import Effort
 from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.draft import Draft
-from bot.notation.grounds import Ground, Told
+from bot.notation.grounds import Told, with_effort
 from bot.notation.kinds import Kind
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
-from bot.training.report import SetKey, Stage
+from bot.training.report import SetKey
 
 _BETWEEN = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.SLASH)
 _COUNTED = (Kind.X, Kind.REPS, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.RPE, Kind.RIR, Kind.SETS, Kind.WITH, Kind.S,
@@ -72,6 +72,7 @@ def _counts(told: Sequence[Mark], many: int) -> bool:
 
 
 _ENTRY_AND_TIMES = 2
+"""The crosses of `65x8x2`: of the set, and of how many there were."""
 
 
 def _rates_sets(piece: Sequence[Mark], place: int) -> bool:
@@ -148,7 +149,7 @@ def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return
     for key, (rir, at) in zip(keys, said.efforts, strict=True):
-        record.change(key, lambda rows, rir=rir, at=at: [_rated(t, rir, at) for t in rows])  # type: ignore[misc]
+        record.change(key, lambda rows, rir=rir, at=at: [with_effort(t, rir, at) for t in rows])  # type: ignore[misc]
     draft.note_replaced(said.at)
 
 
@@ -165,17 +166,10 @@ def rate_in_turn(draft: Draft, efforts: Sequence[Effort], name: Mark | None) -> 
         return False
     for key, effort in zip(keys, efforts, strict=True):
         at = (effort.start, effort.end)
-        record.change(key, lambda rows, rir=effort.rir, at=at: [_rated(t, rir, at) for t in rows])  # type: ignore[misc]
+        record.change(key, lambda rows, rir=effort.rir, at=at: [with_effort(t, rir, at) for t in rows])  # type: ignore[misc]
     draft.note_replaced((efforts[0].start, efforts[-1].end))
     return True
 
 
 def _keys(told: Sequence[Told], exercise: str) -> list[SetKey]:
     return [(t.row.exercise, t.row.set) for t in told if t.row.exercise == exercise and t.row.set is not None]
-
-
-def _rated(told: Told, rir: Decimal, at: Span) -> Told:
-    if told.row.stage is not Stage.WORK:
-        return told
-    ground = Ground(Source.SAID, at)
-    return replace(told, row=replace(told.row, rir=rir), grounds=replace(told.grounds, effort=ground))

@@ -68,9 +68,10 @@ def read_parts(marks: Sequence[Mark]) -> list[Part]:
 
 def _parts(marks: Sequence[Mark], start: int, place: int) -> bool:
     """Whether a mark ends the part that starts at `start`: a comma and the like, the plus of `95x6 press + 8 chins`."""
-    if marks[place].kind is Kind.PLUS:
+    kind = marks[place].kind
+    if kind is Kind.PLUS:
         return kind_at(marks, place - 1) in _NAMES and not marks[place].tight
-    return marks[place].kind in PARTING and not _goes_on(marks, start, place)
+    return kind in PARTING and not _goes_on(marks, start, place)
 
 
 def _is_turn(part: Sequence[Mark], place: int) -> bool:

@@ -27,6 +27,7 @@ _RISING = frozenset(words("come came go went move moved up happen rise lock budg
 _HALTED = frozenset(words("stalled died stopped bailed got gave lost"))
 """Words with which `at 7` counts what was done: `stalled at 7`."""
 _FAR = 6
+"""Little words between a set, its failing and the repetition that failed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,9 +216,11 @@ def _failed_behind(out: list[Mark], at: int) -> int | None:
 
 def _of_lone_load(out: list[Mark], at: int) -> int | None:
     """`22.5 kg. Too heavy! Failed the 9th`: of that load, where the message tells no other number."""
-    numbers = [i for i, m in enumerate(out) if m.kind in (Kind.NUM, Kind.SAME, Kind.BODY, Kind.PLANNED)]
-    failure = _failure_at(out, at) if len(numbers) == 1 and numbers[0] < at else None
+    failure = _failure_at(out, at)
     if failure is None or kind_at(out, failure.end) not in _ENDS:
+        return None
+    numbers = [i for i, m in enumerate(out) if m.kind in (Kind.NUM, Kind.SAME, Kind.BODY, Kind.PLANNED)]
+    if len(numbers) != 1 or numbers[0] >= at:
         return None
     load = numbers[0]
     between = out[load + 1 + (kind_at(out, load + 1) in (Kind.KG, Kind.LB, Kind.S)) : at]

@@ -1,6 +1,7 @@
 """Why each value of a set is what it is: the words that gave it, or where it was taken from."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.answer import Source, Span
 from bot.notation.quick import quick
@@ -98,3 +99,11 @@ def answered(told: Told, row: Performed) -> Told:
 
 def _answer(ground: Ground) -> Ground:
     return replace(ground, source=Source.ANSWERED)
+
+
+def with_effort(told: Told, rir: Decimal, at: Span) -> Told:
+    """What was told with so many repetitions in reserve, said at `at`, where it is of a working set."""
+    if told.row.stage is not Stage.WORK:
+        return told
+    ground = Ground(Source.SAID, at)
+    return replace(told, row=replace(told.row, rir=rir), grounds=replace(told.grounds, effort=ground))

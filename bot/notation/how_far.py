@@ -6,7 +6,8 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.bounds import MOST_SETS
+from bot.notation.clauses import EDGES, is_entry, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -27,8 +28,9 @@ _TO_GO = tuple(
         "still to do", "more to do", "togo",
     )
 )  # fmt: skip
+_LONGEST = max(map(len, _BAGGED))
+"""Words of the longest of them."""
 _ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
-_MOST = 12
 _SETS = (Kind.SETS, Kind.SET)
 _ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 _TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
@@ -54,7 +56,7 @@ class Session:
 def small(marks: Sequence[Mark], place: int) -> int | None:
     """A number that may count sets."""
     value = marks[place].value if 0 <= place < len(marks) and marks[place].kind is Kind.NUM else None
-    return int(value) if value is not None and value == int(value) and 1 <= value <= _MOST else None
+    return int(value) if value is not None and value == int(value) and 1 <= value <= MOST_SETS else None
 
 
 def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
@@ -85,12 +87,6 @@ def _among(marks: Sequence[Mark], place: int) -> HowFar | None:
     return HowFar(place + 1) if one and ends and small(marks, place) is not None else None
 
 
-def is_entry(marks: Sequence[Mark], place: int) -> bool:
-    """`100x5`: a load with its repetitions."""
-    kinds = [m.kind for m in marks[place : place + 3]]
-    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
-
-
 def _words(marks: Sequence[Mark], at: int, count: int) -> list[str]:
     return [w for m in marks[max(at, 0) : at + count] for w in m.text.split()]
 
@@ -102,7 +98,10 @@ def _is_free(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_done(marks: Sequence[Mark], at: int) -> int:
     """How many marks say that something is done: `done`, `in the bag`; 0 where none does."""
+    first = _words(marks, at, _LONGEST)[:1]
     for phrase in _BAGGED:
+        if phrase[:1] != first:
+            continue
         end = at
         while end < at + len(phrase) and len(_words(marks, at, end - at)) < len(phrase):
             end += 1
@@ -217,8 +216,9 @@ def _rest(marks: Sequence[Mark], place: int, *, follows: bool = False) -> HowFar
         return None
     sets = kind_at(marks, place + 1) in _SETS
     at = place + 1 + sets
+    few = [_words(marks, at, many) for many in range(4)]
     for phrase in _TO_GO:
-        if _words(marks, at, len(phrase)) == phrase:
+        if few[len(phrase)] == phrase:
             return HowFar(at + len(phrase), left=count)
     if _words(marks, at, 1) != ["left"]:
         return None

@@ -180,7 +180,7 @@ def _heading(marks: Sequence[Mark]) -> int:
 
 def without_words(marks: Sequence[Mark], starts: frozenset[int]) -> list[Mark]:
     """The marks with those of hurts, by where they start, without their words too, which would be read as a set's."""
-    return [replace(m, text=_SAID) if m.start in starts and m.kind is Kind.GAP else m for m in marks]
+    return [replace(m, text=_SAID) if m.kind is Kind.GAP and m.start in starts else m for m in marks]
 
 
 _SAID = "?"

@@ -165,6 +165,8 @@ def _has_load(marks: Sequence[Mark]) -> bool:
 
 def _is_load_alone(said: Sequence[Mark]) -> bool:
     """Whether marks are one number, with its name or unit: `squat 155kg`."""
+    if not any(m.kind is Kind.NUM for m in said):
+        return False
     named = {i - 1 for i, m in enumerate(said) if m.kind is Kind.NAME and i and said[i - 1].kind in (Kind.FOR, Kind.AT)}
     kinds = [m.kind for i, m in enumerate(said) if m.kind not in (Kind.NAME, Kind.COLON) and i not in named]
     kinds = kinds[1:] if kinds[:1] == [Kind.WITH] else kinds

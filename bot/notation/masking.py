@@ -9,11 +9,11 @@ from bot.notation.tokens import Mark
 
 def masked(marks: Sequence[Mark], places: Collection[int]) -> list[Mark]:
     """The marks with those at these places without bearing on the sets. Lines stay: they part what they part."""
-    gone = frozenset(places)
-    return [
-        replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone and m.kind is not Kind.LINE else m
-        for i, m in enumerate(marks)
-    ]
+    out = list(marks)
+    for place in places:
+        if 0 <= place < len(out) and out[place].kind is not Kind.LINE:
+            out[place] = replace(out[place], kind=Kind.GAP, value=None, parts=())
+    return out
 
 
 def unsaid(marks: Sequence[Mark], places: Collection[int]) -> list[Mark]:

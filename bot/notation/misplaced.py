@@ -4,6 +4,7 @@ kept for the first, a lone number that is itself a question. Each is asked about
 """
 
 from collections.abc import Iterator, Sequence
+from itertools import chain
 
 from bot.notation.answer import Source
 from bot.notation.clauses import EDGES, kind_at
@@ -18,13 +19,16 @@ _CHANGING = frozenset(words("add adding added knock knocked take takes minus les
 _OF_EFFORT = (Kind.TANK, Kind.MORE, Kind.LEFT, Kind.RIRPOST, Kind.RPEPOST, Kind.FILL, Kind.REPS, Kind.AT, Kind.WITH,
               Kind.FOR, Kind.COULD, Kind.DONE)  # fmt: skip
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
+_Placed = tuple[int, Mark]
+"""A number and where it stands."""
 
 
 def misplaced(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Mark | None:
     """The first such mark; `None` where there is none."""
-    found = next(_efforts(marks, told), None) or next(_counts(marks, told), None) or next(_numbered(marks, told), None)
-    found = found or next(_questioned(marks, told), None)
-    return found or next(_named(marks, told, exercises), None)
+    numbers = [(place, mark) for place, mark in enumerate(marks) if mark.kind in (Kind.NUM, Kind.CLOCK)]
+    looks = (_efforts(marks, told, numbers), _counts(marks, told, numbers), _numbered(marks, told, numbers),
+             _questioned(marks, told), _named(marks, told, exercises))  # fmt: skip
+    return next(chain.from_iterable(looks), None)
 
 
 def _named(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Iterator[Mark]:
@@ -41,11 +45,11 @@ def _named(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[Plan
             yield mark
 
 
-def _efforts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+def _efforts(marks: Sequence[Mark], told: Sequence[Told], numbers: Sequence[_Placed]) -> Iterator[Mark]:
     """Efforts kept for another set than the one that is named straight behind them."""
     for one in told:
         at = None if one.row.rir is None or one.grounds.effort is None else one.grounds.effort.at
-        place = _place(marks, at)
+        place = _place(numbers, at)
         if place is None or at is None:
             continue
         while place < len(marks) and (marks[place].start < at[1] or marks[place].kind in _OF_EFFORT):
@@ -58,11 +62,11 @@ def _efforts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
                 yield mark
 
 
-def _numbered(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+def _numbered(marks: Sequence[Mark], told: Sequence[Told], numbers: Sequence[_Placed]) -> Iterator[Mark]:
     """Repetitions kept for another set than the one that is named straight behind them: `were 11 on the second`."""
     for one in told:
         at = one.grounds.reps.at if one.grounds.reps.source is Source.SAID else None
-        place = _place(marks, at)
+        place = _place(numbers, at)
         if place is None or at is None:
             continue
         behind = place + 1
@@ -89,11 +93,11 @@ def _questioned(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
         yield marks[numbers[0]]
 
 
-def _counts(marks: Sequence[Mark], told: Sequence[Told]) -> Iterator[Mark]:
+def _counts(marks: Sequence[Mark], told: Sequence[Told], numbers: Sequence[_Placed]) -> Iterator[Mark]:
     """Bare numbers kept as repetitions that stand in brackets with words, or say by how much a set changes."""
     for one in told:
         at = one.grounds.reps.at if one.grounds.reps.source is Source.SAID else None
-        place = _place(marks, at)
+        place = _place(numbers, at)
         if place is None or not place:
             continue
         before, after = marks[place - 1], marks[place + 1 : place + 3]
@@ -121,9 +125,8 @@ def _is_kept(number: Mark, told: Sequence[Told]) -> bool:
     )
 
 
-def _place(marks: Sequence[Mark], at: tuple[int, int] | None) -> int | None:
+def _place(numbers: Sequence[_Placed], at: tuple[int, int] | None) -> int | None:
     """Where the first number inside a range stands."""
     if at is None:
         return None
-    numbers = (Kind.NUM, Kind.CLOCK)
-    return next((i for i, m in enumerate(marks) if m.kind in numbers and at[0] <= m.start and m.end <= at[1]), None)
+    return next((place for place, m in numbers if at[0] <= m.start and m.end <= at[1]), None)

@@ -25,7 +25,9 @@ _LEADING = frozenset(
     )
 )
 _FAR = 4
+"""Marks beside the repetition among which the word of failing stands."""
 _EARLIEST = 2
+"""The lowest repetition behind one that was done."""
 _ENDS = (Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.BREAK)
 _SAYING = (Kind.FAILED, Kind.EMPTY, Kind.NO)
 _SO = frozenset(words("so only just got gives means meaning"))

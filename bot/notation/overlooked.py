@@ -13,6 +13,7 @@ from bot.notation.context import Context
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
+from bot.notation.spans import Spans
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 from bot.training.report import Stage
@@ -35,21 +36,21 @@ _EXPLAINED = frozenset(
 
 def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
     """The first such mark; `None` where all that is said is used."""
-    spans = list(_used((*told, *record.gone), Source.SAID))
-    repeated = list(_used(told, Source.SAID, Source.BEFORE))
+    spans = Spans(_used((*told, *record.gone), Source.SAID))
+    repeated = Spans(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     warmed = sum(one.row.stage is Stage.WARMUP for one in told)
     after = _next_after(numbers)
     for place, mark in enumerate(marks):
         rates = mark.kind is Kind.NUM and _is_rating(marks, place) and not _agrees(marks, place, told)
-        if rates and not _is_within(mark, spans):
+        if rates and not spans.touch(mark):
             return mark
         number = _set_named(marks, place, after)
         if number is not None and number not in numbers and number > warmed:
             return mark
         if mark.kind is Kind.ORD and mark.value == after and _is_left_open(marks, place, spans):
             return mark
-        if mark.kind is Kind.SAME and not _is_within(mark, repeated) and _stands_alone(marks, place):
+        if mark.kind is Kind.SAME and not repeated.touch(mark) and _stands_alone(marks, place):
             return mark
     return _rated_twice(marks, told) or next(_unlikely(marks, told, record), None)
 
@@ -77,10 +78,6 @@ def _used(told: Sequence[Told], *sources: Source) -> Iterator[Span]:
                        grounds.sets):  # fmt: skip
             if ground is not None and ground.at is not None and ground.source in sources:
                 yield ground.at
-
-
-def _is_within(mark: Mark, spans: Sequence[Span]) -> bool:
-    return any(start < mark.end and mark.start < end for start, end in spans)
 
 
 def _agrees(marks: Sequence[Mark], place: int, told: Sequence[Told]) -> bool:
@@ -132,12 +129,12 @@ def _next_after(numbers: set[int | None]) -> int:
     return max((n for n in numbers if n is not None), default=0) + 1
 
 
-def _is_left_open(marks: Sequence[Mark], place: int, spans: Sequence[Span]) -> bool:
+def _is_left_open(marks: Sequence[Mark], place: int, spans: Spans) -> bool:
     """Whether a number that is no kept value stands in the sentence behind: `third i bailed, did not get past 3`."""
     for at in range(place + 1, len(marks)):
         if marks[at].kind in (Kind.STOP, Kind.LINE, Kind.QUERY):
             return False
-        if marks[at].kind is Kind.NUM and not _is_within(marks[at], spans) and marks[at].value is not None:
+        if marks[at].kind is Kind.NUM and not spans.touch(marks[at]) and marks[at].value is not None:
             return not (at + 1 < len(marks) and marks[at + 1].kind in (Kind.MINUTES, Kind.HOURS, Kind.SLASH))
     return False
 
@@ -159,12 +156,12 @@ def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> It
         place = record.place_of(one.row.exercise)
         if place is None or one.row.stage is not Stage.WORK:
             continue
-        mark = _bare(marks, one)
-        context = record.context(place)
         if (one.row.exercise, one.row.set or 0) in record.replaces and any(_puts_right(m) for m in marks):
             continue
-        if mark is not None and _is_low(one, context) and not (highest is not None and one.row.reps * 3 > highest):
-            yield mark
+        if _is_low(one, record.context(place)) and not (highest is not None and one.row.reps * 3 > highest):
+            mark = _bare(marks, one)
+            if mark is not None:
+                yield mark
         highest = one.row.reps
 
 

@@ -57,6 +57,8 @@ def with_paired(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> 
 
 def _planned(marks: Sequence[Mark]) -> list[Mark]:
     """`both bench and rows as planned`, `as planned on bench and rows`: each as planned."""
+    if not any(m.kind is Kind.PLANNED for m in marks):
+        return list(marks)
     out: list[Mark] = []
     at = 0
     while at < len(marks):

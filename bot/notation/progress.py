@@ -68,6 +68,7 @@ def _take(out: list[Mark], place: int, end: int, new: int) -> int:
 
 
 _NEAR = 3
+"""Little words before a count of sets that are looked past for the `was` that leads it."""
 
 
 def _counted_pairs(marks: Sequence[Mark]) -> list[Mark]:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.bounds import HARDEST
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, part_of, parts_between
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.tokens import Mark
@@ -21,11 +21,11 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
     """The marks with such scores without bearing. `hurts`: the message tells of pain, which a bare score rates."""
     gone: set[int] = set()
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
         ten = next((i for i in range(place + 2, min(place + 4, len(marks))) if marks[i].value == 10), None)
-        if (
-            mark.kind is Kind.NUM
-            and ten is not None
-            and (marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"])
+        if ten is not None and (
+            marks[place + 1].kind is Kind.SLASH or [m.text for m in marks[place + 1 : ten]] == ["out", "of"]
         ):
             near = [w for m in (*marks[max(0, place - 4) : place], *marks[ten + 1 : ten + 3]) for w in m.text.split()]
             told = (hurts and mark.value is not None and mark.value < 10) or mark.value == 0
@@ -36,6 +36,7 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
 
 
 _SESSION = frozenset(words("session workout training overall srpe"))
+_TODAY = frozenset(["today", "day"])
 _ALL = frozenset(["everything"])
 """Of the session where no list of sets stands beside it."""
 _LISTED = 3
@@ -49,16 +50,15 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
     out: set[int] = set()
     listed = sum(max(1, len(m.parts)) for m in marks if m.kind is Kind.NUM) > _LISTED
     of_session = _SESSION if listed else _SESSION | _ALL
-    start = 0
+    if {w for m in marks for w in m.text.split()}.isdisjoint(of_session | _TODAY):
+        return out
     spoken = False
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in EDGES:
-            continue
+    for start, end in parts_between(marks, EDGES):
         part = marks[start:end]
         said = {w for m in part[: _rating_end(part)] for w in m.text.split()}
         heading = any(m.kind is Kind.COLON and part[i + 1 : i + 2] and part[i + 1].names for i, m in enumerate(part))
         spoken = spoken or (bool(said & of_session) and not heading and not any(m.kind in _OF_SETS for m in part))
-        spoken = spoken or (bool({"today", "day"} & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
+        spoken = spoken or (bool(_TODAY & said) and any(m.kind is Kind.WAS for m in part) and _slashed(part))
         numbers = [m.value for m in part if m.kind is Kind.NUM]
         rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & of_session) or _slashed(part)
         scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= HARDEST for v in numbers)
@@ -67,7 +67,6 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)
         if told or (end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE, Kind.QUERY)):
             spoken = False
-        start = end + 1
     return out
 
 

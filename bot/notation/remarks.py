@@ -124,12 +124,13 @@ def is_remark(part: Sequence[Mark]) -> bool:
     """Whether a part says something that bears on no set: `the rack was taken`, `legs are like jelly`."""
     judged = _judged_from(part)
     part = _without_times(part[judged:])
+    if not all(m.kind in _PLAIN for m in part):
+        return False
     said = [w for m in part if m.kind not in (Kind.LASTSET, Kind.OTHERTIME) for w in m.text.split()]
     tells = judged > 0 or kind_at(part, 0) is Kind.NO or any(m.kind in _TELLING for m in part)
     return (
         len(said) > 1
         and tells
-        and all(m.kind in _PLAIN for m in part)
         and not _OF_SETS & set(said)
         and part[-1].kind not in (Kind.TO, Kind.AT, Kind.FOR, Kind.WITH)
     )

@@ -56,6 +56,8 @@ def _explained(marks: Sequence[Mark]) -> set[int]:
     """`155x6. only 6 because my grip went`: the count of the set before, told again for its reason."""
     out: set[int] = set()
     for place in range(3, len(marks) - 1):
+        if marks[place].kind is not Kind.NUM:
+            continue
         start = place - 1
         while start and marks[start].kind is Kind.FILL:
             start -= 1
@@ -65,14 +67,7 @@ def _explained(marks: Sequence[Mark]) -> set[int]:
         whole = last > 0 and marks[last].kind is Kind.NUM and marks[last - 1].kind in _LINKS
         because = place + 1 + (marks[place + 1].kind is Kind.REPS)
         told = because < len(marks) and marks[because].text in BECAUSE
-        if (
-            marks[place].kind is Kind.NUM
-            and led
-            and parted
-            and whole
-            and told
-            and marks[last].value == marks[place].value
-        ):
+        if led and parted and whole and told and marks[last].value == marks[place].value:
             out |= set(range(start + 1, because))
     return out
 

@@ -9,6 +9,8 @@ from bot.notation.record import Record
 from bot.notation.tokens import Mark
 
 _LINKS = (Kind.X, Kind.FOR)
+_REPEATING = (Kind.SAME, Kind.AGAIN)
+_TWICE = "same same"
 
 
 def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
@@ -16,8 +18,12 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
     out: list[Mark] = []
     place = 0
     while place < len(marks):
+        if marks[place].kind not in _REPEATING and marks[place].text != _TWICE:
+            out.append(marks[place])
+            place += 1
+            continue
         end = _run(marks, place)
-        times = end - place + sum(m.text == "same same" for m in marks[place:end])
+        times = end - place + sum(m.text == _TWICE for m in marks[place:end])
         opens = _opens(marks, place, record, under) if times > 1 else 0
         behind = opens > times > 1 and _one_told(marks, place)
         alone = marks[place].text == "ditto" and not any(m.kind is Kind.NUM for m in marks) and opens >= times
@@ -34,7 +40,7 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
 def _run(marks: Sequence[Mark], place: int) -> int:
     """Where the words of repeating end that start at a place, said again with nothing between."""
     end = place + 1
-    while end < len(marks) and marks[end].kind is Kind.SAME and marks[place].kind in (Kind.SAME, Kind.AGAIN):
+    while end < len(marks) and marks[end].kind is Kind.SAME and marks[place].kind in _REPEATING:
         again = marks[end - 1].kind is Kind.AGAIN and marks[end].text == "and again"
         if not again and marks[end - 1].text != marks[end].text:
             break

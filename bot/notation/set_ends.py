@@ -54,6 +54,7 @@ _OF_DAY = frozenset(
 """Words beside which a number behind `at` is a time of day."""
 _TIMES = frozenset(words("pm am oclock today tonight tomorrow sharp ish"))
 _MOST = 8
+"""Marks that are looked back at for the words of a set that ended."""
 _WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.LABEL)
 """Kinds that say which set ended: `cut the last set at 6`."""
 

@@ -20,6 +20,7 @@ _LAST = frozenset(["final", "last"])
 _COUNTED = (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.M)
 _LOADS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.X, Kind.FOR, Kind.PLUS, Kind.DASH, Kind.SLASH)
 _TEN = 10
+"""The whole of `8 out of 10`, which rates where nothing else says that it counts."""
 
 
 def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:

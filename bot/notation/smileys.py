@@ -7,7 +7,9 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _EYES = 8
+"""The eyes of `8)`."""
 _HEART = 3
+"""The digit of `<3`."""
 
 
 def without_smileys(marks: Sequence[Mark]) -> list[Mark]:

@@ -130,6 +130,7 @@ def mended_word(word: str, beside_numbers: bool) -> str:
     return near[0] if len(set(near)) == 1 else word
 
 
+@lru_cache(maxsize=8192)
 def near_numbers(word: str) -> tuple[str, ...]:
     """The number words that an unknown word is one slip away from."""
     if not 4 <= len(word) <= 14 or is_common(word):

@@ -32,6 +32,8 @@ _AFTER_LOAD = frozenset(words("for by x kg kilo kilos pound pounds lb lbs times"
 _POINTING = frozenset(words("first second third fourth fifth last next final other this that st nd rd th"))
 _ORDINALS = frozenset(words("first second third fourth fifth last next"))
 NUMBER_WORDS = frozenset(UNITS) | frozenset(TENS) | {"hundred", "point"}
+_FIRST = NUMBER_WORDS - {"point"} | {"a"}
+"""What a number begins with: `a hundred` too."""
 
 
 class _Reader:
@@ -144,7 +146,8 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
 
     `parts` holds the two numbers that one may be instead: `sixty five` is also 60 and 5.
     """
-    if marks[at].kind is not Kind.WORD or _is_pronoun(marks, at):
+    first = marks[at].text
+    if marks[at].kind is not Kind.WORD or MISSPELT.get(first, first) not in _FIRST or _is_pronoun(marks, at):
         return None
     words = []
     for mark in marks[at : at + 9]:

@@ -22,8 +22,12 @@ def thinned(items: Sequence[Said], keys: Sequence[str | None]) -> list[Said]:
     runs = [0] * (LONGEST + 1)
     for place, item in enumerate(items):
         key, says = keys[place], True
+        if key is None or key not in keys[max(0, place - LONGEST) : place]:
+            runs = [0] * (LONGEST + 1)
+            out.append(item)
+            continue
         for period in range(1, LONGEST + 1):
-            repeats = key is not None and place >= period and keys[place - period] == key
+            repeats = place >= period and keys[place - period] == key
             runs[period] = runs[period] + 1 if repeats else 0
             says = says and runs[period] <= TIMES * period
         if says:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, beside, continues_list, kind_at, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -76,10 +76,6 @@ def _is_for_talk(marks: Sequence[Mark], place: int) -> bool:
     rest = marks[place + 2 : end]
     words_only = bool(rest) and all(m.kind in (Kind.FILL, Kind.WORD) for m in rest)
     return place + 1 < end and marks[place + 1].kind in (Kind.FOR, Kind.WITH) and words_only
-
-
-def is_led_at(marks: Sequence[Mark], place: int) -> bool:
-    return place > 0 and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@"
 
 
 def _is_reached(marks: Sequence[Mark], place: int) -> bool:

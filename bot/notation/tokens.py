@@ -106,6 +106,10 @@ def _with_initials(marks: list[Mark]) -> list[Mark]:
     out: list[Mark] = []
     at = 0
     while at < len(marks):
+        if len(marks[at].text) > 1:
+            out.append(marks[at])
+            at += 1
+            continue
         end = at
         while _is_initial(marks, end, first=end == at):
             end += 2

@@ -25,6 +25,7 @@ _OF_SETS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, Kind.NAME,
 _ENDS = (*EDGES, Kind.DASH)
 _SCORED = (["a"], ["an"])
 _FAR = 12
+"""Marks of the part in which somebody judges an effort."""
 
 
 def with_judged_efforts(marks: Sequence[Mark]) -> list[Mark]:

@@ -33,6 +33,8 @@ _NUMBERS_ASKED = (AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.L
 _MARGIN = 2
 """Of the score: readings that are no farther apart are both honest."""
 _WHOLE, _EXTRA, _ASKED = 4, -4, -8
+"""Points of a reading: for an exercise whose open sets are all told, for a set beside the plan or put right, for
+asking."""
 
 
 @dataclass(frozen=True, slots=True)

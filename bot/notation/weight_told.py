@@ -109,6 +109,8 @@ def _is_on_body(marks: Sequence[Mark], request: Request) -> bool:
 def _is_turned(marks: Sequence[Mark], place: int) -> bool:
     """The word of `turned the help down to 30`, no age; of `back to 180 for the other two`, no other time."""
     turned = marks[place].kind is Kind.TALKNUM and marks[place].text == "turned"
+    if not turned and marks[place].text != "back to":
+        return False
     load = place + 2 + (kind_at(marks, place + 2) in (Kind.KG, Kind.LB))
     for_rest = kind_at(marks, load) is Kind.FOR and kind_at(marks, load + 1) in (Kind.THEREST, Kind.LASTSET)
     back = marks[place].text == "back to" and kind_at(marks, place + 1) is Kind.NUM and for_rest

@@ -7,7 +7,7 @@ from bot.notation.tokens import Mark
 
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.REPS)
-_SETS = frozenset(
+OF_SETS = frozenset(
     (Kind.NUM, Kind.CLOCK, *_LINKS, *_UNITS, Kind.SECONDS, Kind.METRES, Kind.M, Kind.SETS, Kind.SET, Kind.TIMES, Kind.L,
      Kind.R, Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.BODY, Kind.MINUS, Kind.PLUS, Kind.SLASH, Kind.RPE, Kind.RIR,
      Kind.TANK, Kind.COULD, Kind.MORE, Kind.EMPTY, Kind.FAILED, Kind.ORD, Kind.LASTSET, Kind.ALL, Kind.SAME, Kind.AGAIN,
@@ -17,6 +17,7 @@ _SETS = frozenset(
         Kind.DONE, Kind.LASTREP)
 )  # fmt: skip
 """Kinds of a part that tells sets and nothing else."""
+_TOLD = frozenset((Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED, Kind.DONE))
 _ALONE = ([Kind.SAME], [Kind.SAME, Kind.AGAIN], [Kind.NUM], [Kind.DONE])
 _MOST = 4
 """Little words of a part that tells sets."""
@@ -24,9 +25,10 @@ _MOST = 4
 
 def tells_sets(part: Sequence[Mark]) -> bool:
     """Whether a part tells sets and nothing else: `90x10`, `10 reps`, `same again`, `rdl 60`."""
-    little = sum(m.kind is Kind.FILL and m.text.isalpha() for m in part)
-    told = any(m.kind in (Kind.NUM, Kind.SAME, Kind.AGAIN, Kind.PLANNED, Kind.FAILED, Kind.DONE) for m in part)
-    return told and little <= _MOST and all(m.kind in _SETS for m in part)
+    kinds = {m.kind for m in part}
+    if kinds.isdisjoint(_TOLD) or not kinds <= OF_SETS:
+        return False
+    return sum(m.kind is Kind.FILL and m.text.isalpha() for m in part) <= _MOST
 
 
 def is_whole(part: Sequence[Mark]) -> bool:

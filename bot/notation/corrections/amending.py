@@ -6,6 +6,8 @@ not corrected. Which number is meant is told by the old value where it is said, 
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from decimal import Decimal
+from itertools import pairwise
 
 from bot.notation.answer import AskKind, Source
 from bot.notation.atoms import Counts
@@ -184,7 +186,9 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     those = any(m.kind is Kind.WAS and m.text.split(" ")[0] in ("those", "they", "these") for m in marks)
     said = [p for p in record.said if p.exercise == last.exercise]
     told: list[SetKey] = list(dict.fromkeys((p.exercise, p.set) for p in said if p.set is not None))
-    old = [p for p in record.context(record.place_of(last.exercise) or 0).worked if _is_old(p, marks)]
+    denied = _denied(marks)
+    worked = record.context(record.place_of(last.exercise) or 0).worked if denied else ()
+    old = [p for p in worked if denied[0] in (p.reps, None if p.load is None else p.load.amount)]
     both = any(m.text.split()[-1:] == ["both"] or m.text.startswith("both ") for m in marks)
     if both and not labels and len(told) == 2:
         return told
@@ -207,14 +211,11 @@ def _targets(marks: Sequence[Mark], record: Record, place: int | None) -> list[S
     return [(last.exercise, last.set)]
 
 
-def _is_old(row: Performed, marks: Sequence[Mark]) -> bool:
-    """Whether a stored set has the value that a correction denies; an effort's, as in `rpe 8 not 7`, is no set's."""
+def _denied(marks: Sequence[Mark]) -> list[Decimal | None]:
+    """The values of stored sets that a correction denies; an effort's, as in `rpe 8 not 7`, is no set's."""
     if any(m.kind in (Kind.RPE, Kind.RIR, Kind.TANK) for m in marks):
-        return False
-    denied = [
-        m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and i and marks[i - 1].kind in (Kind.NOT, Kind.WROTE)
-    ]
-    return bool(denied) and denied[0] in (row.reps, None if row.load is None else row.load.amount)
+        return []
+    return [two.value for one, two in pairwise(marks) if two.kind is Kind.NUM and one.kind in (Kind.NOT, Kind.WROTE)]
 
 
 def _out_of_reason(values: Values, rows: Sequence[Performed], context: Context) -> AskKind | None:

@@ -38,11 +38,14 @@ def with_contrasts(marks: Sequence[Mark], record: Record, under: int | None) -> 
 
 
 def _sentence(marks: Sequence[Mark], place: int) -> tuple[int, int]:
-    start = place
-    while start and marks[start - 1].kind not in _ENDS:
+    start = end = place
+    for mark in reversed(marks[:place]):
+        if mark.kind in _ENDS:
+            break
         start -= 1
-    end = place
-    while end < len(marks) and marks[end].kind not in _ENDS:
+    for mark in marks[place:]:
+        if mark.kind in _ENDS:
+            break
         end += 1
     return start, end
 

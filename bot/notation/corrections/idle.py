@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, parts_between
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -91,14 +91,10 @@ def without_kept_counts(marks: Sequence[Mark]) -> list[Mark]:
     if not named and not any(m.kind in _CORRECTING for m in marks):
         return list(marks)
     out = list(marks)
-    start = 0
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in EDGES:
-            continue
+    for start, end in parts_between(marks, EDGES):
         said = {w for m in marks[start:end] for w in m.text.split() if w.isalpha()}
         if said & _COUNTS and said & _KEPT and not said - _COUNTS - _KEPT - _LITTLE:
             out[start:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[start:end]]
-        start = end + 1
     return out
 
 

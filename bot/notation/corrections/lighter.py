@@ -46,7 +46,7 @@ def by_part(piece: list[Mark], context: Context) -> list[Mark]:
             start = next((i for i in range(led - 1, max(-1, led - 4), -1) if _counts_all(piece[i], len(numbers))), led)
         names = [m for m in piece[start:at] if m.kind is Kind.NAME]
         was = [replace(m, kind=Kind.MEANT) if m.kind is Kind.WAS else m for m in piece[end:]]
-        return [*piece[:start], *names, *(_label(mark, n) for n in numbers), *was]
+        return [*piece[:start], *names, *(label_of(mark, n) for n in numbers), *was]
     return piece
 
 
@@ -60,7 +60,7 @@ def lighter_open(piece: list[Mark], context: Context) -> list[Mark]:
         named = text_at(piece, place + 1) in _LIGHTER
         number = int(mark.value or 0) if mark.kind is Kind.ORD and (named or is_said) else 0
         if 0 < number <= len(light) and light[number - 1] in context.open_sets:
-            mark, is_said = _label(mark, light[number - 1]), True  # noqa: PLW2901
+            mark, is_said = label_of(mark, light[number - 1]), True  # noqa: PLW2901
         elif mark.text in _LIGHTER and mark.kind is not Kind.LABEL and out and out[-1].kind is Kind.LABEL:
             continue
         out.append(mark)
@@ -106,5 +106,6 @@ _MOST_LIGHTER = 5
 """A number behind `back off` that may say which one it is."""
 
 
-def _label(at: Mark, number: int) -> Mark:
+def label_of(at: Mark, number: int) -> Mark:
+    """The number of a set, where another mark stands: `set 2` for the `backoff`."""
     return replace(at, kind=Kind.LABEL, value=Decimal(number), parts=(), names=())

@@ -9,7 +9,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, parts_between, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -40,17 +40,13 @@ def without_left(marks: Sequence[Mark], request: Request) -> list[Mark]:
         return list(marks)
     loads = _loads(request)
     out = list(marks)
-    start = 0
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in _ENDS:
-            continue
+    for start, end in parts_between(marks, _ENDS):
         behind = _lifted(marks[start:end], loads)
         for at in range(start, start + behind):
             if out[at].kind is not Kind.NAME:
                 out[at] = replace(out[at], kind=Kind.FILL, value=None, parts=())
         if behind:
             _without_now(out, start + behind, end)
-        start = end + 1
     return out
 
 

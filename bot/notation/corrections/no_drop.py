@@ -8,7 +8,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, parts_between
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -36,14 +36,10 @@ def with_drops(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if not request.done or not any(m.kind in _STAGES for m in marks):
         return list(marks)
     out: list[Mark] = []
-    start = 0
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in _ENDS:
-            continue
+    for start, end in parts_between(marks, _ENDS):
         sentence = list(marks[start:end])
         out += _plain(sentence, request) if any(m.kind in _STAGES for m in sentence) else sentence
         out += marks[end : end + 1]
-        start = end + 1
     return out
 
 

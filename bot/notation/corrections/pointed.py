@@ -8,8 +8,9 @@ from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.context import Context
-from bot.notation.corrections.lighter import by_part, lighter_open
+from bot.notation.corrections.lighter import by_part, label_of, lighter_open
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past_fill
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.training.report import Performed
@@ -36,10 +37,6 @@ def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
     )
 
 
-def _label(at: Mark, number: int) -> Mark:
-    return replace(at, kind=Kind.LABEL, value=Decimal(number), parts=(), names=())
-
-
 def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
     """`the 130 was only 4`: the one stored set that was 130, or 130x5."""
     for at in range(len(piece) - 3):
@@ -49,12 +46,12 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
         pair = kind_at(piece, end) is Kind.X and kind_at(piece, end + 1) is Kind.NUM
         reps = piece[end + 1].value if pair else None
         cue = end + 2 if pair else end
-        new = _past_fill(piece, cue + 1)
+        new = past_fill(piece, cue + 1)
         led = cue + (kind_at(piece, cue) is Kind.WAS)
         ahead = kind_at(piece, led) in _RATES
         behind = led > cue and kind_at(piece, new) is Kind.NUM and kind_at(piece, new + 1) in _RATED
         rated = (ahead or behind) and not pair
-        new = _past_fill(piece, led + 1) if ahead else new
+        new = past_fill(piece, led + 1) if ahead else new
         told = rated or kind_at(piece, cue) in _CUES
         if not told or kind_at(piece, new) is not Kind.NUM or (not rated and _is_taken(piece, at, new)):
             continue
@@ -66,13 +63,13 @@ def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark
             continue
         row = rows[0]
         if rated:
-            return [*piece[:at], _label(piece[at + 1], row.set or 0), *piece[led if ahead else new :]]
+            return [*piece[:at], label_of(piece[at + 1], row.set or 0), *piece[led if ahead else new :]]
         counted = reps is None and row.reps == piece[at + 1].value and (piece[new].value or 0) <= _TWICE * row.reps
         named = replace(piece[at], kind=Kind.NAME, names=(record.place_of(row.exercise) or 0,), end=piece[at].start)
         alone = counted and kind_at(piece, new + 1 + (kind_at(piece, new + 1) in _UNITS)) is not Kind.X
         unit = [replace(piece[new], kind=Kind.REPS, text="", value=None, parts=())] if alone else []
         was = replace(piece[cue], kind=Kind.MEANT, text="was")
-        return [*piece[:at], named, _label(piece[at + 1], rows[0].set), was, *piece[cue + 1 : new + 1],
+        return [*piece[:at], named, label_of(piece[at + 1], rows[0].set), was, *piece[cue + 1 : new + 1],
                 *unit, *piece[new + 1 + bool(unit and kind_at(piece, new + 1) is Kind.REPS) :]]  # fmt: skip
     return piece
 
@@ -84,7 +81,7 @@ def _all_of_value(piece: list[Mark], context: Context) -> list[Mark]:
         while kind_at(piece, end) in (Kind.S, Kind.SETS, Kind.SET, Kind.KG, Kind.LB) or text_at(piece, end) == "ones":
             end += 1
         plural = kind_at(piece, end - 1) in (Kind.S, Kind.SETS) or text_at(piece, end - 1) == "ones"
-        told = kind_at(piece, end) in _CUES and kind_at(piece, _past_fill(piece, end + 1)) is Kind.NUM
+        told = kind_at(piece, end) in _CUES and kind_at(piece, past_fill(piece, end + 1)) is Kind.NUM
         if kind_at(piece, at) is not Kind.NUM or end == at + 1 or not plural or not told:
             continue
         start = at
@@ -97,14 +94,8 @@ def _all_of_value(piece: list[Mark], context: Context) -> list[Mark]:
         if not sets or start == at or (both and len(sets) != len(("both", "of"))):
             continue
         was = replace(piece[end], kind=Kind.MEANT, text="was")
-        return [*piece[:start], *(_label(piece[at], number) for number in sets), was, *piece[end + 1 :]]
+        return [*piece[:start], *(label_of(piece[at], number) for number in sets), was, *piece[end + 1 :]]
     return piece
-
-
-def _past_fill(piece: Sequence[Mark], at: int) -> int:
-    while kind_at(piece, at) is Kind.FILL:
-        at += 1
-    return at
 
 
 def _is_taken(piece: Sequence[Mark], at: int, new: int) -> bool:
@@ -145,7 +136,7 @@ def _set_before(piece: list[Mark], record: Record, where: int) -> list[Mark]:
         plainly = kind_at(piece, at) is not Kind.LASTSET or text_at(piece, at) == "one before"
         if last is None or last.set is None or not (told or plainly) or last.set - 1 not in stored:
             continue
-        return [*piece[:at], _label(piece[at], last.set - 1), *piece[end:]]
+        return [*piece[:at], label_of(piece[at], last.set - 1), *piece[end:]]
     return piece
 
 
@@ -171,7 +162,7 @@ def _named_ahead(piece: list[Mark], context: Context) -> list[Mark]:
     if comma is None or any(m.kind in (Kind.NUM, *_CUES) for m in piece[:comma]):
         return piece
     ordinals = [i for i in range(comma) if piece[i].kind is Kind.ORD]
-    cue = _past_fill(piece, comma + 1)
+    cue = past_fill(piece, comma + 1)
     told = kind_at(piece, cue) is Kind.WAS and kind_at(piece, cue + 1) is Kind.NUM
     stored = {p.set for p in context.worked}
     if not told or len(ordinals) != 1 or text_at(piece, cue) not in ("it was", "that was", "was"):
@@ -180,7 +171,7 @@ def _named_ahead(piece: list[Mark], context: Context) -> list[Mark]:
     if number not in stored or kind_at(piece, cue + 2) in (Kind.X, Kind.FOR):
         return piece
     names = [m for m in piece[:comma] if m.kind is Kind.NAME]
-    return [*names, _label(piece[ordinals[0]], number), replace(piece[cue], kind=Kind.MEANT), *piece[cue + 1 :]]
+    return [*names, label_of(piece[ordinals[0]], number), replace(piece[cue], kind=Kind.MEANT), *piece[cue + 1 :]]
 
 
 def _both(piece: list[Mark], context: Context) -> list[Mark]:
@@ -191,7 +182,7 @@ def _both(piece: list[Mark], context: Context) -> list[Mark]:
         return piece
     for at, mark in enumerate(piece):
         if mark.kind is Kind.WAS and mark.text.startswith("both"):
-            return [*piece[:at], *(_label(mark, n) for n in stored), replace(mark, kind=Kind.MEANT), *piece[at + 1 :]]
+            return [*piece[:at], *(label_of(mark, n) for n in stored), replace(mark, kind=Kind.MEANT), *piece[at + 1 :]]
         if mark.text != "both":
             continue
         cue = next((i for i in range(at + 1, min(at + 5, len(piece))) if piece[i].kind in _CUES), None)
@@ -199,7 +190,7 @@ def _both(piece: list[Mark], context: Context) -> list[Mark]:
         if cue is not None and all(m.kind in (Kind.FILL, Kind.NAME, Kind.COMMA) or m.text == "of" for m in between):
             names = [m for m in between if m.kind is Kind.NAME]
             was = replace(piece[cue], kind=Kind.MEANT)
-            return [*piece[:at], *names, *(_label(mark, n) for n in stored), was, *piece[cue + 1 :]]
+            return [*piece[:at], *names, *(label_of(mark, n) for n in stored), was, *piece[cue + 1 :]]
     return piece
 
 
@@ -220,4 +211,4 @@ def _only_on(piece: list[Mark], context: Context) -> list[Mark]:
         return piece
     gone = {at - 2, at - 1, at}
     rest = [replace(m, kind=Kind.MEANT) if i == only[0] else m for i, m in enumerate(piece) if i not in gone]
-    return [_label(piece[at], int(value)), *rest]
+    return [label_of(piece[at], int(value)), *rest]

@@ -31,6 +31,7 @@ def ignored(sentence: list[Mark]) -> list[Mark]:
 _VOIDING = ("forget", "scratch", "never mind", "nevermind", "strike")
 _HAD = frozenset(["had", "used", "did", "got", "actually", "put", "have"])
 _TWO = 2
+"""Numbers of such a sentence: what was written, and what it was."""
 
 
 _RATES = (Kind.RPE, Kind.RIR)

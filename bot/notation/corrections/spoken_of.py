@@ -90,6 +90,7 @@ def _low_that_was(ahead: list[Mark]) -> list[Mark]:
 
 
 _TWO_WORDS = 2
+"""Marks of `top single`: which set, and its repetitions."""
 _LED_LOW = frozenset(["top", "the", "that", "my", "heavy"])
 _PLATES = frozenset(
     ["chucked", "forgot", "had", "added", "put", "threw", "left", "missed", "stuck", "slapped", "loaded"]

@@ -57,6 +57,7 @@ def _belongs(mark: Mark, after: Kind | None) -> bool:
 
 
 _HOURS = 24
+"""Hours of a day: a number behind a date that is below is a time."""
 
 
 def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
@@ -112,6 +113,7 @@ _OF_REPS = frozenset(words(
 ))  # fmt: skip
 """How a set or a repetition went, and no day."""
 _MOST_REPS = 12
+"""The highest repetition that people call by its ordinal (`the 8th was a grind`): a higher one may be a date."""
 _YEAR = 2
 """Digits of the shortest year."""
 _SESSION = ("session", "workout", "training", "i", "we", "of", "at", "in", "with", "after", "before")
@@ -142,6 +144,7 @@ def _year(mark: Mark) -> int:
 
 
 _CENTURY = 2000
+"""The years that dates are in, and what a year of two digits counts from."""
 
 
 def _kind_after(marks: Sequence[Mark], place: int) -> Kind | None:

@@ -52,14 +52,16 @@ def either_day(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None
 
 def _days_at(marks: Sequence[Mark], place: int, today: date) -> tuple[tuple[date, ...], int] | None:
     """The days that a word may be, and the place behind it: `friday`, `yesterday`, `the day before`, `the weekend`."""
-    if text_at(marks, place) in WEEKDAYS:
+    text = text_at(marks, place)
+    if text in WEEKDAYS:
         return (_past(marks, place, today),), place + 1
-    if text_at(marks, place) in YESTERDAY:
+    if text in YESTERDAY:
         return (today - timedelta(days=1),), place + 1
-    said = " ".join(text_at(marks, i) for i in range(max(0, place), place + 3))
-    if said.startswith(("the day before", "day before")):
-        return (today - timedelta(days=2),), place + 2 + said.startswith("the")
-    if text_at(marks, place) == "weekend":
+    if text.startswith(("the", "day")):
+        said = " ".join(text_at(marks, i) for i in range(max(0, place), place + 3))
+        if said.startswith(("the day before", "day before")):
+            return (today - timedelta(days=2),), place + 2 + said.startswith("the")
+    if text == "weekend":
         return tuple(today - timedelta(days=(today.weekday() - d) % 7 or 7) for d in (5, 6)), place + 1
     return None
 

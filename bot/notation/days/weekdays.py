@@ -7,6 +7,7 @@ from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.days.dates import DaySaid, dated
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 WEEKDAYS = {
     "monday": 0, "mondays": 0, "mon": 0, "mons": 0, "tuesday": 1, "tuesdays": 1, "tue": 1, "tues": 1, "teusday": 1,
@@ -16,10 +17,13 @@ WEEKDAYS = {
     "firday": 4, "firdays": 4, "saturday": 5, "saturdays": 5, "sat": 5, "sats": 5, "satruday": 5, "sunday": 6,
     "sundays": 6, "sun": 6, "monady": 6 - 6, "tuesdsy": 1, "moday": 0, "tusday": 1, "wednsday": 2, "saterday": 5,
 }  # fmt: skip
-YESTERDAY = ("yesterday", "yesterdays", "yest", "yday", "yesteday", "yestrday", "yesturday", "ystrday", "ysterday",
-             "yestarday", "ystday", "yestday", "ytday", "ystrdy", "yesday", "yestrdy", "yestdy", "ysday", "yessterday",
-             "yestadey", "yestoday", "yesty", "yestie", "ystd", "yestd", "yesturdays", "yestarvo",
-             "yesterdy", "yeserday", "yestredy", "yestreday", "yesterady", "yesteray")  # fmt: skip
+YESTERDAY = frozenset(
+    words(
+        "yesterday yesterdays yest yday yesteday yestrday yesturday ystrday ysterday yestarday ystday yestday ytday",
+        "ystrdy yesday yestrdy yestdy ysday yessterday yestadey yestoday yesty yestie ystd yestd yesturdays",
+        "yestarvo yesterdy yeserday yestredy yestreday yesterady yesteray",
+    )
+)
 _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
@@ -30,9 +34,16 @@ _LEADS = ("sometime", "some", "day", "earlier", "late", "back", "time", "one", "
 _SHORT = ("mon", "sat", "sun", "wed", "fri", "thu", "tue", "mons", "sats", "fris", "suns")
 
 
+_NAMING = frozenset((*YESTERDAY, *WEEKDAYS, *_DARK, *_VAGUE, "last", "couple", "few", "week", "this weekend", "other"))
+"""What the name of a day begins with, but for numbers, dates and `weekend`."""
+
+
 def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
-    word, following, second = text_at(marks, place), text_at(marks, place + 1), text_at(marks, place + 2)
-    words = word.split()
+    word = text_at(marks, place)
+    if word not in _NAMING and not word.startswith("weekend") and marks[place].kind is not Kind.NUM:
+        return dated(marks, place, today)
+    following, second = text_at(marks, place + 1), text_at(marks, place + 2)
+    said = word.split()
     if word in YESTERDAY:
         ahead = text_at(marks, place - 1), text_at(marks, place - 2)
         back = 2 if "before" in (ahead[0], *ahead[0].split()) and ("day" in ahead[1] or "day" in ahead[0]) else 1
@@ -57,7 +68,7 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return _weekend(marks, place, today)
     if word == "other" and following == "day":
         return DaySaid(None, (place, place + 1), _last(today, 3))
-    if words[:1] == ["weekend"] or word == "weekend":
+    if said[:1] == ["weekend"] or word == "weekend":
         return _weekend(marks, place, today)
     if word in WEEKDAYS:
         return _weekday(marks, place, today)

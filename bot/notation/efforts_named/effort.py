@@ -13,6 +13,8 @@ from bot.notation.tokens import Mark
 WORDS = (Kind.RPE, Kind.RIR)
 LITTLE = (Kind.FILL, Kind.WAS, Kind.COLON, Kind.AT, Kind.WITH, Kind.FOR, Kind.SET, Kind.COULD)
 ENDS = (None, Kind.COMMA, Kind.AND, Kind.THEN, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.FILL, Kind.CLOSE)
+_TELLING = (Kind.NUM, Kind.EMPTY, *WORDS)
+"""What an effort begins with."""
 OTHERS = frozenset(["other", "others", "rest"])
 _BEHIND = {
     Kind.RPE: Kind.RPE, Kind.RPEPOST: Kind.RPE, Kind.RIR: Kind.RIR, Kind.RIRPOST: Kind.RIR, Kind.TANK: Kind.RIR,
@@ -34,6 +36,8 @@ class _Effort:
 def effort_at(piece: Sequence[Mark], at: int, word: Kind | None) -> _Effort | None:
     """An effort that starts here: `rpe 8`, `2 rir`, `two in the tank`, `nothing left`, or a number of its `word`."""
     kind, start = kind_at(piece, at), at
+    if word is None and kind not in _TELLING:
+        return None
     none = word is Kind.RIR and text_at(piece, at) in NOTHING and kind_at(piece, at + 1) in (*LITTLE, *ENDS)
     if kind is Kind.EMPTY or none:
         return _Effort(Decimal(0), Kind.RIR, start, at + 1)

@@ -1,13 +1,13 @@
 """The sets that were told get the efforts that name them; asked about where they are not so many."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
 
-from bot.notation.answer import AskKind, Source, Span
+from bot.notation.answer import AskKind, Span
 from bot.notation.draft import Draft
 from bot.notation.efforts_named.which_sets import Sets
-from bot.notation.grounds import Ground, Told
+from bot.notation.grounds import with_effort
 from bot.notation.said import Doubt
 from bot.training.report import SetKey, Stage
 
@@ -43,7 +43,7 @@ def rate_named(draft: Draft, said: NamedEfforts) -> None:
             return
         rated.update(chosen)
         for key in chosen:
-            record.change(key, lambda told, rir=rir, at=at: [_rated(t, rir, at) for t in told])  # type: ignore[misc]
+            record.change(key, lambda told, rir=rir, at=at: [with_effort(t, rir, at) for t in told])  # type: ignore[misc]
     draft.note_replaced(said.at)
 
 
@@ -60,10 +60,3 @@ def _chosen(keys: Sequence[SetKey], sets: Sets, rated: set[SetKey]) -> list[SetK
     if sets.first is None:
         return list(keys[-sets.count :])
     return list(keys[sets.first - 1 : sets.first - 1 + sets.count])
-
-
-def _rated(told: Told, rir: Decimal, at: Span) -> Told:
-    if told.row.stage is not Stage.WORK:
-        return told
-    ground = Ground(Source.SAID, at)
-    return replace(told, row=replace(told.row, rir=rir), grounds=replace(told.grounds, effort=ground))

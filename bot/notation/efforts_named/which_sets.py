@@ -11,6 +11,8 @@ from bot.notation.order.near import whole_number
 from bot.notation.tokens import Mark
 
 BUT = (Kind.EXCEPT, Kind.PLATES)
+_NAMING = (Kind.NUM, Kind.ALL, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST)
+"""What the name of some sets begins with."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +32,8 @@ class Sets:
 def sets_at(piece: Sequence[Mark], at: int) -> Sets | None:
     """The sets that words name here: `first`, `first two`, `second set`, `the other two`, `all but the last`."""
     kind, text = kind_at(piece, at), text_at(piece, at)
+    if kind not in _NAMING and text not in OTHERS:
+        return None
     if kind is Kind.NUM and (
         text_at(piece, at - 1).split()[-1:] in (["the"], ["that"]) or text_at(piece, at - 1) == "after"
     ):

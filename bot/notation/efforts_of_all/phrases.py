@@ -23,6 +23,7 @@ ENDS = (None, *EDGES, Kind.AND, Kind.THEN, Kind.DASH, Kind.COLON, Kind.NAME, Kin
 APART = (*EDGES, Kind.AND, Kind.DASH, Kind.THEN)
 _BUT = frozenset(words("but bar until till apart minus besides not"))
 _HALF = Decimal("0.5")
+"""The step that a range of efforts is rounded to, up."""
 
 
 @dataclass(frozen=True, slots=True)

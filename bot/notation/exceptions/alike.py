@@ -15,6 +15,7 @@ LINKS = (Kind.AT, Kind.WITH, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS)
 _LOADS = (Kind.S, Kind.KG, Kind.LB)
 MOST_ALIKE = 10
+"""Sets told alike at the most: a greater number counts repetitions. Before a load and repetitions (`3x60x10`), half."""
 
 
 @dataclass(frozen=True, slots=True)

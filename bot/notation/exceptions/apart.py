@@ -7,7 +7,7 @@ from bot.notation.all_but import past_there
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.exceptions.alike import BUT, LINKS, UNTIL
 from bot.notation.kinds import Kind
-from bot.notation.order.near import whole_number
+from bot.notation.order.near import past_fill, whole_number
 from bot.notation.tagging.plurals import PLURALS
 from bot.notation.tokens import Mark
 
@@ -70,7 +70,7 @@ def one_at(marks: Sequence[Mark], at: int) -> One | None:
     linked = value is not None and (kind_at(marks, value) in LINKS or text_at(marks, value) == "in")
     if value is None or not linked or marks[value].text == "@":
         return None
-    name = name_at(marks, _past_fill(marks, value + 1))
+    name = name_at(marks, past_fill(marks, value + 1))
     ends = None if name is None else kind_at(marks, name.end)
     if name is None or (ends not in _ENDS and not (ends is Kind.WITH and _rates(marks, name.end + 1))):
         return None
@@ -81,12 +81,6 @@ def _rates(marks: Sequence[Mark], at: int) -> bool:
     """`8 on the last with 1 left`: an effort behind it."""
     behind = kind_at(marks, at + 1) in (Kind.LEFT, Kind.TANK, Kind.RIR)
     return kind_at(marks, at) is Kind.NUM and behind
-
-
-def _past_fill(marks: Sequence[Mark], at: int) -> int:
-    while kind_at(marks, at) is Kind.FILL:
-        at += 1
-    return at
 
 
 def _past_little(marks: Sequence[Mark], at: int) -> int:
@@ -133,7 +127,7 @@ def _several(marks: Sequence[Mark], at: int) -> tuple[int, int] | None:
         return None
     if kind_at(marks, at + 1) in (Kind.SETS, Kind.SET):
         return count, at + 2
-    following = kind_at(marks, _past_fill(marks, at + 1))
+    following = kind_at(marks, past_fill(marks, at + 1))
     counts = following in (Kind.NUM, Kind.WAS) or (marks[at].text.isalpha() and following in _ENDS)
     led = at > 1 and marks[at - 2].kind in LINKS and following in _ENDS
     return (count, at + 1) if counts or led or (following is Kind.COMMA and marks[at].text.isalpha()) else None

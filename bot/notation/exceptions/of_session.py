@@ -49,6 +49,8 @@ _BESIDE_ONE = (Kind.FILL, Kind.AT, Kind.WITH, Kind.FOR, Kind.WAS, Kind.COLON, Ki
 
 def each_planned(marks: list[Mark]) -> list[Mark]:
     """`sets 1 and 2 as planned`, `first two squats as planned`: each as planned, by its number."""
+    if not any(m.kind is Kind.PLANNED for m in marks):
+        return marks
     for place in range(len(marks) - 2):
         numbers, end = _numbers_at(marks, place)
         name = [marks[end]] if numbers and kind_at(marks, end) is Kind.NAME else []

@@ -73,5 +73,11 @@ def _mended(token: Token, after: Token | None) -> Token:
     if slips:
         helps = all(word in _HELPING for word in slips)
         return replace(token, word=slips[0]) if helps else token
-    near = [w for w in _SORTED if abs(len(w) - len(token.word)) <= 1 and OSA.distance(w, token.word) == 1]
-    return replace(token, word=near[0]) if near else token
+    near = _helping_word(token.word)
+    return token if near is None else replace(token, word=near)
+
+
+@lru_cache(maxsize=4096)
+def _helping_word(word: str) -> str | None:
+    """The helping word that an unknown one is a slip away from."""
+    return next((w for w in _SORTED if abs(len(w) - len(word)) <= 1 and OSA.distance(w, word) == 1), None)

@@ -137,6 +137,7 @@ def _came_true(scene: Passage, first: int) -> bool:
 
 
 _NEAR_TRUE = 10
+"""Words behind what is supposed in which it is said to be so."""
 _TRUE = frozenset({("it", "did"), ("it", "does"), ("just", "did"), ("did", "just"), ("did", "now"), ("did", "today"),
                    ("did", "so"), ("they", "do"), ("they", "did"), ("mine", "does"), ("mine", "did")})  # fmt: skip
 _HAPPENED = word_set("happened happening")

@@ -56,6 +56,7 @@ class Speller:
         self._targets = _Index(w for w in targets if len(w) >= 3)
         self._urgent = _Index(w for w in urgent if len(w) >= 3)
         self.read = lru_cache(maxsize=8192)(self._read)
+        self.slips = lru_cache(maxsize=8192)(self._slips)
 
     def is_known(self, word: str) -> bool:
         """Whether a word is taken as typed."""
@@ -78,7 +79,7 @@ class Speller:
         """The words of urgent signs one slip away."""
         return self._urgent.near(word)
 
-    def slips(self, word: str) -> tuple[str, ...]:
+    def _slips(self, word: str) -> tuple[str, ...]:
         """The targets nearest to a word that a slip explains, the nearest only."""
         found = [(OSA.distance(word, t), t) for t in self._targets.near(word, two=len(word) >= LONG - 2)]
         forgiven = sorted((d, -len(t), t) for d, t in found if _forgiven(word, t, d))

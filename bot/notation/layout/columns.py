@@ -48,6 +48,7 @@ _BODY = frozenset(("bw", "bodyweight", "body"))
 _LISTED = (Kind.COMMA, Kind.SLASH)
 _SIGNS = (Kind.DASH, Kind.PLUS)
 _LEAST = 2
+"""Columns of a table, and the bars that two of them have around them."""
 _NEAR = 12
 """Lines below a heading among which its first row stands."""
 _PAIR = len(("9", "/", "9"))

@@ -14,6 +14,7 @@ _BULLETS = (Kind.STOP, Kind.CLOSE, Kind.COLON, Kind.DASH, Kind.BREAK)
 _BODY = frozenset(("bw", "bodyweight", "body", "same", "ditto"))
 _LINKS = frozenset(("x", "for", "at", "@", "*"))
 _FEW = 2
+"""Rows that are a list, and the marks that lead one of them with a word: `set 1`, `a 1`."""
 _LEAST = 3
 """Rows of one number each that are taken as numbered without a sign behind their number."""
 

@@ -10,6 +10,7 @@ from bot.notation.tokens import Mark
 _SIGNS = frozenset(("#", "*", "_", "~"))
 _SETS = frozenset(("set", "sets"))
 _FEWEST = 2
+"""Rows below a title from which on it is one, and the words of `3 sets`."""
 _NEAR = 10
 """Lines below a heading that are looked at."""
 

@@ -21,6 +21,8 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
+_LEADING = _UNTIL | {"at", "stop", "leave", "to"}
+"""Words before a time of day at which there is no more time."""
 _LEAVING = frozenset(words(
     "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
     "chucked thrown locks outta",
@@ -96,8 +98,10 @@ _DAY_PART = 300
 def _bare(marks: Sequence[Mark], place: int) -> MinutesSaid | None:
     """`have to be out in 40`: a bare number of minutes after words of having to leave."""
     mark = marks[place]
+    if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST:
+        return None
     ends = place + 1 >= len(marks) or marks[place + 1].kind in EDGES or marks[place + 1].text.split()[:1] in _BEHIND
-    if mark.kind is not Kind.NUM or mark.value is None or not _SHORTEST <= mark.value <= _LONGEST or not ends:
+    if not ends:
         return None
     before = part_words(marks[:place], place)[-8:]
     if text_at(marks, place + 1).startswith("before") and set(before[-2:]) & HAD:
@@ -144,10 +148,12 @@ def _runs_at(before: Sequence[str]) -> set[str]:
 def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | None:
     """`until 18:15`, `need to leave at half six`: the minutes from now to that time."""
     words = words_of(marks[place])
+    if not words or words[-1] not in _LEADING:
+        return None
     hard = words[-1:] == ["stop"] and place > 0 and marks[place - 1].text == "hard"
     leaves = words[-1:] == ["leave"] and kind_at(marks, place + 1) is Kind.CLOCK
     hard = hard or leaves or is_to_clock(marks, place)
-    if not words or (words[-1] not in (*_UNTIL, "at") and not hard):
+    if words[-1] not in (*_UNTIL, "at") and not hard:
         return None
     is_until = words[-1] in _UNTIL
     if is_over(marks, place):

@@ -30,15 +30,16 @@ RUNNING_OFF = frozenset(words(
 """Of one who is about to go, without a word of having to: `bouncing at 7:15`."""
 MUST = frozenset(words("have gotta need must got hafta has supposed haveto needs should ive ta"))
 EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
+_EDGES = EDGES | {Kind.DASH}
+"""Those, and what is one at times."""
 
 
 def part_of(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     """Where the part that a place stands in starts and ends; `then` is an edge here."""
-    start = place
-    while start > 0 and not is_edge(marks, start - 1):
+    start, end = place, min(place, len(marks))
+    while start > 0 and (marks[start - 1].kind not in _EDGES or not is_edge(marks, start - 1)):
         start -= 1
-    end = min(place, len(marks))
-    while end < len(marks) and not is_edge(marks, end):
+    while end < len(marks) and (marks[end].kind not in _EDGES or not is_edge(marks, end)):
         end += 1
     return start, end
 
@@ -46,8 +47,9 @@ def part_of(marks: Sequence[Mark], place: int) -> tuple[int, int]:
 def is_edge(marks: Sequence[Mark], place: int) -> bool:
     """Whether a part ends at a mark: at a comma, a stop, a dash between spaces."""
     mark = marks[place]
-    spaced = mark.kind is Kind.DASH and not mark.tight and not any(m.tight for m in marks[place + 1 : place + 2])
-    return mark.kind in EDGES or spaced
+    if mark.kind is not Kind.DASH:
+        return mark.kind in EDGES
+    return not mark.tight and not any(m.tight for m in marks[place + 1 : place + 2])
 
 
 def part_words(marks: Sequence[Mark], place: int) -> list[str]:

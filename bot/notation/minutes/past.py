@@ -50,8 +50,9 @@ def over(marks: Sequence[Mark]) -> set[int]:
                 out |= set(range(place, found[3]))
         if mark.kind is Kind.TO and is_of_gear(marks, place):
             out |= {place, place + 1}
-        out |= set(range(place, _pause_before(marks, place)))
-        rest = _rest_behind(marks, place)
+        duration = duration_at(marks, place, False)
+        out |= set(range(place, _pause_before(marks, place, duration)))
+        rest = None if duration is None else _rest_behind(marks, duration[1])
         if rest is not None:
             out |= set(range(place, rest))
         if mark.kind is Kind.CLOCK and _is_of_event(marks, place):
@@ -68,12 +69,9 @@ def over(marks: Sequence[Mark]) -> set[int]:
     return out
 
 
-def _rest_behind(marks: Sequence[Mark], place: int) -> int | None:
-    """Where `1 min 10 of rest` ends: a pause, and no hold."""
-    duration = duration_at(marks, place, False)
-    if duration is None:
-        return None
-    end = duration[1] + (kind_at(marks, duration[1]) is Kind.NUM)
+def _rest_behind(marks: Sequence[Mark], at: int) -> int | None:
+    """Where `1 min 10 of rest` ends, from behind its minutes on: a pause, and no hold."""
+    end = at + (kind_at(marks, at) is Kind.NUM)
     end += text_at(marks, end) == "of"
     return end + 1 if text_at(marks, end) in ("rest", "resting", "break", "pause", "rests") else None
 
@@ -83,9 +81,11 @@ _LONGEST = 10
 """Minutes of a pause between exercises (common practice, no source)."""
 
 
-def _pause_before(marks: Sequence[Mark], place: int) -> int:
-    """Where the time of `gimme 2 min then face pulls` ends: a pause, and no more told of what is next; else `place`."""
-    duration = duration_at(marks, place, False)
+def _pause_before(marks: Sequence[Mark], place: int, duration: tuple[Decimal, int] | None) -> int:
+    """Where the time of `gimme 2 min then face pulls` ends: a pause, and no more told of what is next; else `place`.
+
+    `duration` is what starts there: minutes, and the place after them.
+    """
     if kind_at(marks, place + 1) is Kind.MINUTES and text_at(marks, place) == "a":
         duration = Decimal(1), place + 2
     if duration is None or not is_before_next(marks, *duration):
@@ -145,8 +145,10 @@ def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
 def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
     """`not a minute more`, `i have not so much time`: takes back no set."""
     start, end = part_of(marks, place)
-    said = {w for m in marks[start:end] for w in words_of(m)}
-    return bool(said & {"time", "minute", "longer"}) and not any(m.kind in _SETS for m in marks[start:end])
+    if any(m.kind in _SETS for m in marks[start:end]):
+        return False
+    return not _TIME.isdisjoint(w for m in marks[start:end] for w in words_of(m))
 
 
+_TIME = frozenset(("time", "minute", "longer"))
 _SETS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.NAME, Kind.SKIP, Kind.SET, Kind.ORD, Kind.LASTSET, Kind.REPS)

@@ -97,22 +97,21 @@ def _with_way(hit: Hit, words: Sequence[str]) -> Hit:
     return replace(hit, end=hit.end + 1) if posed else hit
 
 
-_OTHERS = tuple(
-    tuple(phrase.split())
-    for phrase in (
-        "sit to stand", "sit and stand", "chair stand", "wall slide", "heel slide", "bear crawl", "star jump",
-        "jumping jack", "flutter kick", "scissor kick", "floor slide", "leg lower", "crab walk", "wall angel",
-    )
-)  # fmt: skip
-"""Exercises whose words are everyday talk apart from each other."""
+_OTHERS = {
+    first: tuple((first, *rest.split()) for rest in others)
+    for first, others in {
+        "sit": ("to stand", "and stand"), "chair": ("stand",), "wall": ("slide", "angel"), "heel": ("slide",),
+        "bear": ("crawl",), "star": ("jump",), "jumping": ("jack",), "flutter": ("kick",), "scissor": ("kick",),
+        "floor": ("slide",), "leg": ("lower",), "crab": ("walk",),
+    }.items()
+}  # fmt: skip
+"""Exercises whose words are everyday talk apart from each other, by their first word."""
 
 
 def _lacked(words: Sequence[str], index: Index) -> Hit | None:
     """The first of these that the session does not have."""
     for place in range(len(words) - 1):
-        for phrase in _OTHERS:
-            if words[place] != phrase[0]:
-                continue
+        for phrase in _OTHERS.get(words[place], ()):
             said = tuple(singular(w) for w in words[place : place + len(phrase)])
             if said == phrase and not {w for w in phrase if w not in ("to", "and")} <= index.words:
                 return Hit(place, place + len(phrase), ())

@@ -16,11 +16,11 @@ def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
         spare = 0
         for word in window:
             for way in word.ways:
-                if all(w in variant.words for w in way):
+                if variant.words.issuperset(way):
                     used.update(way)
                     break
             else:
-                if not any(all(w in extras for w in way) for way in word.ways):
+                if not any(extras.issuperset(way) for way in word.ways):
                     break
                 spare += 1
         else:
@@ -43,7 +43,7 @@ def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:
     found = {
         variant.exercise
         for variant in index.variants
-        if variant.rank == 0 and all(any(all(x in variant.words for x in way) for way in w.ways) for w in window)
+        if variant.rank == 0 and all(any(variant.words.issuperset(way) for way in w.ways) for w in window)
     }
     return tuple(sorted(found))
 

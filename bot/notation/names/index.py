@@ -142,6 +142,7 @@ def _initials(name: str) -> str:
 
 
 _FEWEST_LETTERS = 3
+"""Letters of a name's initials: two may be any word's."""
 
 
 def _around_and(text: str) -> list[tuple[str, str]]:

@@ -98,7 +98,7 @@ def read_words(words: Sequence[str], index: Index) -> list[Word | None]:
         ways = _as_written(single, index)
         if raw in ABBREVIATIONS:
             ways = tuple(dict.fromkeys((*ways, *expanded(raw))))
-        if any(all(w in index.words for w in way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
+        if any(index.words.issuperset(way) for way in ways) or _is_trade(single) or raw in ABBREVIATIONS:
             plural = raw != single and any(len(way.split()) > 1 for way in ABBREVIATIONS.get(raw, ()))
             out.append(Word(single, place, place, ways, True, False, plural))
         elif raw in lexicon_words() or raw in _HALVES:
@@ -198,6 +198,7 @@ def _begun(said: Sequence[str], place: int, index: Index) -> str | None:
 
 
 _FEW_LETTERS = 4
+"""Letters of a word that is only begun: a longer one is a word of its own, or a slip."""
 _LETTERS = frozenset(
     words("a i l r s x w k m u n for at to on in up and the was set so is it as my of or but rep reps")
 )
@@ -226,6 +227,7 @@ def _half_meant(said: Sequence[str], place: int, index: Index) -> str:
 
 
 _SHORTEST_HALF = 3
+"""Letters of a half that is taken for a slip of one: of fewer, any word is."""
 
 
 def is_near_name(raw: str, index: Index) -> bool:
@@ -264,6 +266,7 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
 
 
 _LONG_ENOUGH = 4
+"""Letters from which on a beginning tells a word, and above which a slip of one is looked for."""
 _TELLING_SPELLINGS = tuple(sorted(w for w in TELLING if len(w) > _LONG_ENOUGH))
 """Words that make another exercise of the name behind them: the `front` of `frnot squat`."""
 _TRADE_SPELLINGS = tuple(

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import EASIEST, HARDEST
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -15,7 +16,6 @@ _HARD = frozenset(
     + words("legit definite clear firm shaky big soft high low good nice rough real full straight decent")
 )
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.AND, Kind.THEN, Kind.QUERY, Kind.BREAK, Kind.CLOSE, Kind.FILL)
-_LEAST, _MOST = 5, 10
 
 
 def called(marks: list[Mark]) -> list[Mark]:
@@ -32,7 +32,7 @@ def called(marks: list[Mark]) -> list[Mark]:
 
 
 def _is_scale(mark: Mark) -> bool:
-    return mark.value is not None and _LEAST <= mark.value <= _MOST
+    return mark.value is not None and EASIEST <= mark.value <= HARDEST
 
 
 def _is_at_a(marks: Sequence[Mark], place: int) -> bool:

@@ -3,13 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.bounds import SEVERAL
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT, SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_FEW = 5
-_LEAST_SCALE, _MOST_SCALE = 5, 10
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.THEN, Kind.AND, Kind.QUERY, Kind.BREAK)
 
 
@@ -28,7 +26,7 @@ def _in_tank(marks: list[Mark]) -> list[Mark]:
         after = kind_at(marks, place + 1)
         if after in (Kind.TANK, Kind.LEFT, Kind.RIR):
             full = marks[place + 1]
-        elif full is not None and mark.value is not None and mark.value <= _FEW and _ends(marks, place + 1):
+        elif full is not None and mark.value is not None and mark.value <= MOST_LEFT and _ends(marks, place + 1):
             out.append(replace(full, kind=Kind.TANK, start=mark.end, end=mark.end))
     return out
 
@@ -56,4 +54,4 @@ def _on_scale(marks: list[Mark]) -> list[Mark]:
 
 def _is_scale(marks: Sequence[Mark], place: int) -> bool:
     value = marks[place].value if kind_at(marks, place) is Kind.NUM else None
-    return value is not None and _LEAST_SCALE <= value <= _MOST_SCALE
+    return value is not None and EASIEST <= value <= HARDEST

@@ -13,6 +13,7 @@ EXTRA = frozenset(["extra", "bonus", "additional"])
 _ONE = frozenset(["set", "round", "set of", "round of"])
 _BETWEEN = (Kind.NAME, Kind.WEAK, Kind.WORD, Kind.FILL, Kind.MORE)
 _FAR = 4
+"""Marks between the words of one set more and its numbers."""
 
 
 def extra_sets(marks: list[Mark]) -> list[Mark]:

@@ -9,6 +9,7 @@ from bot.notation.tokens import Mark
 
 _LOWS = {"single": 1, "double": 2, "triple": 3}
 _HALF = Decimal("0.5")
+"""What `and a half` adds to a number before it."""
 _FRACTIONS = (
     (("and", "a", "half"), _HALF),
     (("and", "one", "half"), _HALF),
@@ -56,6 +57,7 @@ def with_linked_decimals(marks: list[Mark]) -> list[Mark]:
 
 
 _TENTHS = (Decimal(5), Decimal(25), Decimal(75))
+"""What stands behind the comma of a load that is no list: `92,5`, `11,25`, `3,75`."""
 
 
 def with_decimals(marks: list[Mark]) -> list[Mark]:

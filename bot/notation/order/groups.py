@@ -141,13 +141,15 @@ def _counts_again(marks: Sequence[Mark], end: int) -> bool:
 
 def _is_fifth_at(marks: Sequence[Mark], place: int) -> bool:
     """`5th at 72.5 x 3`: the number of a set before its load."""
+    if marks[place].kind is not Kind.ORD:
+        return False
     before = kind_at(marks, place - 1)
     linked = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
     at = place - 1
     while at >= 0 and marks[at].kind is Kind.FILL:
         at -= 1
     opens = before is None or kind_at(marks, at) in (None, *EDGES, Kind.AND, Kind.THEN)
-    return marks[place].kind is Kind.ORD and linked and opens and marks[place + 1].text != "@"
+    return linked and opens and marks[place + 1].text != "@"
 
 
 def _behind(marks: list[Mark]) -> list[Mark]:
@@ -162,10 +164,14 @@ def _behind(marks: list[Mark]) -> list[Mark]:
             at, start = at + 1, len(out) + 1
             start = len(out)
             continue
+        linked = mark.kind in _LINKS or mark.text in ("in", "of")
+        if not linked and mark.kind is not Kind.ORD:
+            out.append(mark)
+            at += 1
+            continue
         place = past_fill(marks, at + 1)
         entry = [replace(m, kind=Kind.FILL) if m.kind is Kind.DROP else m for m in out[start:]]
         told = any(m.kind is Kind.NUM for m in entry) and all(m.kind in _ENTRY or m.text in _LOWS for m in entry)
-        linked = mark.kind in _LINKS or mark.text in ("in", "of")
         found = _numbered(marks, place) if told and linked else None
         if told and mark.kind is Kind.ORD and _opening(marks, at) is not None and out[-1].kind in (Kind.NUM, Kind.S):
             found = _numbered(marks, at)

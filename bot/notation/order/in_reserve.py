@@ -53,9 +53,17 @@ def in_reserve(marks: list[Mark]) -> list[Mark]:
     ]
 
 
+_RESERVING = (Kind.NUM, Kind.LEFT, Kind.ANOTHER, Kind.COULD, Kind.WITH)
+_NONE = NOTHING | {"zero", "0"}
+_ALONE = _NONE | {"one more"}
+"""Words of other kinds that such words begin with."""
+
+
 def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     """How many are left by the words that start here, as a number, and where they end."""
     mark = marks[place]
+    if mark.kind not in _RESERVING and mark.text not in _ALONE:
+        return None
     one = replace(mark, kind=Kind.NUM, text="one", value=Decimal(1), parts=())
     after = kind_at(marks, place + 1)
     ends = kind_at(marks, place + 2) in _ENDS
@@ -81,7 +89,7 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
         at += 1
     if mark.kind is Kind.ANOTHER and mark.text == "one more" and text_at(marks, at) in _POSSIBLE:
         return one, at + 1
-    if mark.text in NOTHING | {"zero", "0"} and _is_bare_behind(marks, place):
+    if mark.text in _NONE and _is_bare_behind(marks, place):
         return replace(one, text="none", value=Decimal(0)), place + 1
     article = place + 1 + (text_at(marks, place + 1) in ("a", "one"))
     if mark.kind is Kind.LEFT and (article > place + 1 or mark.text.split()[-1:] == ["one"]):

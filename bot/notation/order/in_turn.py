@@ -21,6 +21,7 @@ _OPENS = (None, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME, Kind.COLON, Kind.FI
 _CLOSING = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.NAME)
 _TAILS = (Kind.REPS, Kind.EACH, Kind.METRES, Kind.M, Kind.SECONDS)
 _MOST_REPS = 12
+"""Repetitions beside a load of the same size at the most: in `17.5 10` the greater number is the load."""
 _MOST_COUNTED = 60
 """Repetitions, metres or seconds of one set at most, where each load has its own."""
 _FAR = 12

@@ -14,6 +14,7 @@ _COUNTED = (*OF_LOAD, Kind.X, Kind.REPS, Kind.SETS, Kind.SET, Kind.SECONDS, Kind
             Kind.TANK, Kind.LEFT, Kind.RIGHT, Kind.MORE, Kind.SLASH, Kind.DASH, Kind.WORD, Kind.RIR,
             Kind.PLATES)  # fmt: skip
 _TWO = 2
+"""The two bells or words that are counted: `both 20s`, `holding the 16`."""
 _LEAST = 4
 """A lesser number after `the` is rather how many: `the 3`."""
 
@@ -45,11 +46,12 @@ def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
     """The `two` of `10 each, two 16s`: both hands, behind what was done with them."""
-    both = marks[place].kind is Kind.NUM and marks[place].value == _TWO
+    if marks[place].kind is not Kind.NUM or marks[place].value != _TWO:
+        return False
     load = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) is Kind.S
     ends = kind_at(marks, place + 3) in (None, *EDGES, Kind.RPE, Kind.RIR)
     free = kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.NUM)
-    return both and load and ends and free and any(m.kind is Kind.NUM for m in marks[:place])
+    return load and ends and free and any(m.kind is Kind.NUM for m in marks[:place])
 
 
 def kit(marks: list[Mark]) -> list[Mark]:

@@ -13,6 +13,7 @@ _LEADS = (Kind.AT, Kind.WITH)
 _BEFORE_LIST = (*EDGES, Kind.DASH, Kind.FILL)
 _WITHIN = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.THEN, Kind.AND, Kind.REPS)
 _REACH = 12
+"""Marks of a list that are looked back at from its end."""
 
 
 def labelled(marks: list[Mark]) -> list[Mark]:
@@ -52,13 +53,15 @@ def _unlabel(out: list[Mark]) -> None:
 
 def _labels_list(marks: Sequence[Mark], place: int) -> bool:
     """Whether `reps:` or `sets were` stands here before a list; not `12 reps: 60kg`."""
+    if marks[place].kind not in (Kind.SETS, Kind.REPS):
+        return False
     before = kind_at(marks, place - 1)
     counted = (
         before is Kind.NUM and kind_at(marks, place - 2) not in _LEADS and text_at(marks, place - 2) not in WEIGHTS
     )
     opens = before in _BEFORE_LIST and kind_at(marks, place + 1) is Kind.WAS
     label = marks[place].kind is Kind.REPS and kind_at(marks, place + 1) is Kind.COLON and not counted
-    label = label or (marks[place].kind in (Kind.SETS, Kind.REPS) and opens and not counted)
+    label = label or (opens and not counted)
     several = kind_at(marks, place + 3) is Kind.NUM or kind_at(marks, place + 4) is Kind.NUM
     sets = marks[place].kind is Kind.SETS and kind_at(marks, place + 1) is Kind.COLON and before in _BEFORE_LIST
     label = label or (sets and several)

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.bounds import SEVERAL
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at, parts_between, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -37,21 +37,10 @@ def list_fields(marks: list[Mark]) -> list[Mark]:
     return _counted(_last_behind(marks))
 
 
-def _parts(marks: Sequence[Mark]) -> list[tuple[int, int]]:
-    """Where the parts of a message start and end."""
-    out = []
-    start = 0
-    for place in range(len(marks) + 1):
-        if place == len(marks) or marks[place].kind in _PARTS:
-            out.append((start, place))
-            start = place + 1
-    return out
-
-
 def _last_behind(marks: list[Mark]) -> list[Mark]:
     """`rpe 8 on the last, 10 9 8`: that effort behind the sets, where nothing but a name stands before it."""
     told = 0
-    for start, end in _parts(marks):
+    for start, end in parts_between(marks, _PARTS):
         head = 0
         while start + head < end and marks[start + head].kind in (Kind.NAME, Kind.COLON):
             head += 1
@@ -82,7 +71,7 @@ def _is_effort_of_last(part: Sequence[Mark]) -> bool:
 def _counted(marks: list[Mark]) -> list[Mark]:
     """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one."""
     out = list(marks)
-    for start, end in _parts(marks):
+    for start, end in parts_between(marks, _PARTS):
         said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]
         counted = [marks[i].kind for i in said] == [Kind.NUM, Kind.SETS]
         counts = [marks[i].value or 0 for i in _of_name(marks, start, end) if _is_count(marks, i)] if counted else []

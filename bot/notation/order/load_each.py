@@ -6,7 +6,7 @@ Each load gets the repetitions, as if it had been told with them.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.notation.bounds import FEW_SETS, SEVERAL
+from bot.notation.bounds import FEW_SETS, MOST_REPS, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.by_number import group_marks
@@ -33,7 +33,6 @@ _BEHIND = (
     Kind.NUM,
     Kind.FILL,
 )
-_MOST_REPS = 30
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +75,7 @@ def _common(marks: Sequence[Mark], at: int) -> tuple[Mark, int] | None:
     place = past(marks, at, Kind.FILL)
     led = kind_at(marks, place) in _EVERY
     place = past(marks, place + led, Kind.FILL, Kind.FOR)
-    if whole_number(marks, place, 1, _MOST_REPS) is None:
+    if whole_number(marks, place, 1, MOST_REPS) is None:
         return None
     end = place + 1
     while kind_at(marks, end) in (Kind.REPS, Kind.S, Kind.METRES, Kind.M, Kind.SECONDS):

@@ -18,6 +18,7 @@ _LASTS = (Kind.LASTSET, Kind.LASTREP)
 _NAMING = ("on", "on the", "for", "for the", "s")
 """Links to the words that name a set, and the plural of repetitions."""
 _LEAST = 15
+"""The lightest load that a sentence ends with without its unit: a lower number counts."""
 
 
 def load_last(marks: list[Mark]) -> list[Mark]:

@@ -15,6 +15,7 @@ _SIGNS = (Kind.PLUS, Kind.ADDED)
 _ENDS = (None, *EDGES, Kind.RPE, Kind.RIR, Kind.AT, Kind.CLOSE)
 _COUNTS = (Kind.NUM, Kind.REPS)
 _WORDS = 2
+"""Words between a load and its repetitions, bells of a pair, and numbers of a list's entry."""
 
 
 def load_words(marks: list[Mark]) -> list[Mark]:
@@ -189,14 +190,15 @@ def _minis_apart(marks: list[Mark]) -> list[Mark]:
 def _minis_last(marks: list[Mark]) -> list[Mark]:
     """`13 + 4 + 4 + 3 at 25` as `25: 13 + 4 + 4 + 3`."""
     for place in range(len(marks) - 2, 0, -1):
+        if marks[place].kind not in (Kind.AT, Kind.WITH) or marks[place + 1].kind is not Kind.NUM:
+            continue
         start = place - 1
         while kind_at(marks, start) is Kind.NUM and kind_at(marks, start - 1) is Kind.PLUS:
             start -= 2
-        loaded = marks[place].kind in (Kind.AT, Kind.WITH) and kind_at(marks, place + 1) is Kind.NUM
         end = place + 2 + (kind_at(marks, place + 2) in _WEIGHED)
         free = kind_at(marks, start - 1) in (None, Kind.NAME, Kind.COLON, Kind.FILL, *EDGES)
         listed = place - 1 - start >= 2 * _WORDS and kind_at(marks, start) is Kind.NUM
-        if loaded and listed and free and kind_at(marks, end) in _ENDS:
+        if listed and free and kind_at(marks, end) in _ENDS:
             colon = replace(marks[place], kind=Kind.COLON, text=":")
             return [*marks[:start], *marks[place + 1 : end], colon, *marks[start:place], *marks[end:]]
     return marks

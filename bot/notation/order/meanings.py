@@ -31,7 +31,7 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         whole = kind_at(marks, place + 2) in LOADED or kind_at(marks, place + 2) in OF_LOAD
         whole = whole or kind_at(marks, place - 1) is kind_at(marks, place + 2) is Kind.TIMES
         return replace(mark, kind=Kind.AND if mark.text.startswith("and") else Kind.FILL) if whole else mark
-    if mark.kind is Kind.SAME and not any(m.kind is Kind.NUM for m in marks[:place]) and _is_entry(marks, place + 1):
+    if mark.kind is Kind.SAME and _is_entry(marks, place + 1) and not any(m.kind is Kind.NUM for m in marks[:place]):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.THEN and after in (Kind.COLON, Kind.COMMA) and _is_load_at(marks, place - 1):
         return replace(mark, kind=Kind.FILL)

@@ -129,6 +129,8 @@ def _each_behind(marks: list[Mark]) -> list[Mark]:
 def _load_first(marks: list[Mark]) -> list[Mark]:
     """`left 10 right 10 all three with 16`, `10 a side, three sets, 16s`: the load before what both sides did."""
     for place in range(len(marks)):
+        if marks[place].kind not in _BOTH_OPEN:
+            continue
         both = next((n for n in (4, 3, 2) if [m.kind for m in marks[place : place + n]] in _BOTH), None)
         if both is None or kind_at(marks, place - 1) in (*OF_LOAD, *_LINKS, Kind.COMMA, Kind.SLASH, Kind.NUM):
             continue
@@ -157,6 +159,7 @@ _BOTH = [
     [Kind.NUM, Kind.SLASH, Kind.NUM],
     [Kind.NUM, Kind.EACH],
 ]
+_BOTH_OPEN = frozenset(kinds[0] for kinds in _BOTH)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _COUNTED = (Kind.SETS, Kind.TIMES)
 

@@ -5,10 +5,9 @@ from dataclasses import replace
 
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
-from bot.notation.wordlist import words
 from bot.training.report import Performed, Side
 
-_LIMBS = frozenset(words("side leg arm one"))
+_LIMBS = ("side", "leg", "arm", "one")
 _KINDS = {Kind.LEFT: Side.LEFT, Kind.RIGHT: Side.RIGHT}
 
 
@@ -20,8 +19,8 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     side = None if last is None else last.side
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        limb = mark.text.split()[-1:] and mark.text.split(" ")[-1] in _LIMBS
-        if out and out[-1].text.endswith("other") and limb and side is not None:
+        limb = mark.text.endswith(_LIMBS) and mark.text.split(" ")[-1] in _LIMBS
+        if limb and out and out[-1].text.endswith("other") and side is not None:
             side = Side.RIGHT if side is Side.LEFT else Side.LEFT
             kind = Kind.LEFT if side is Side.LEFT else Kind.RIGHT
             out[-1] = replace(mark, kind=kind, text=side.value, start=out[-1].start, names=())

@@ -51,9 +51,11 @@ def _is_nearly(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_time(marks: Sequence[Mark], place: int) -> bool:
     """`500 in one fifty two`: minutes and seconds, of a distance."""
-    value, led = marks[place].value, place > 1 and marks[place - 1].text == "in"
+    if place <= 1 or marks[place - 1].text != "in":
+        return False
+    value = marks[place].value
     spoken = marks[place].text[:1].isalpha() and kind_at(marks, place + 1) in _PARTS
-    far = led and (kind_at(marks, place - 2) in (Kind.METRES, Kind.M) or _is_far(marks, place - 2))
+    far = kind_at(marks, place - 2) in (Kind.METRES, Kind.M) or _is_far(marks, place - 2)
     return far and spoken and value is not None and _MINUTE <= value < 10 * _MINUTE and value % _MINUTE < _SIXTY
 
 
@@ -67,11 +69,13 @@ def _is_turned_down(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1 + (kind_at(marks, place + 1) in OF_LOAD)
     said = [w for m in marks[at : at + 5] for w in m.text.split()]
     judged = said[:1] in (["was"], ["were"], ["felt"], ["is"], ["are"], ["looked"]) and "too" in said[1:4]
-    rest = next((i for i, m in enumerate(marks) if i > at and m.kind is Kind.NUM), None)
+    if not judged:
+        return False
+    rest = next((i for i in range(at + 1, len(marks)) if marks[i].kind is Kind.NUM), None)
     linked = kind_at(marks, place - 1) in (Kind.X, Kind.FOR)
     so = rest is not None and bool({"so", "took", "used", "went", "dropped", "grabbed", "instead"} & set(said + _said(
         marks, at, rest)))  # fmt: skip
-    return judged and so and not linked
+    return so and not linked
 
 
 def _said(marks: Sequence[Mark], start: int, end: int) -> list[str]:

@@ -102,9 +102,11 @@ _DID = frozenset(words("did i we done do went gone through repeated repeat and t
 def _all_counted(marks: Sequence[Mark]) -> list[Mark]:
     """`all 3 rounds done: swings 15, goblets 10`: the number of rounds, said of all."""
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.ALL or not mark.text.endswith("rounds"):
+            continue
         said = mark.text.split()
         count = next((_NUMBERS[w] for w in said if w in _NUMBERS), None)
-        if mark.kind is Kind.ALL and said[-1:] == ["rounds"] and count is not None:
+        if said[-1] == "rounds" and count is not None:
             number = replace(mark, kind=Kind.NUM, value=Decimal(count), parts=())
             return [*marks[:place], number, replace(mark, kind=Kind.SETS, text="rounds"), *marks[place + 1 :]]
     return list(marks)

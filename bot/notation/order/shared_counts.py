@@ -6,7 +6,7 @@ Only where each set is named and none has repetitions of its own; each load then
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.bounds import SEVERAL
+from bot.notation.bounds import MOST_REPS, SEVERAL
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, past_fill, whole_number
@@ -15,7 +15,6 @@ from bot.notation.tokens import Mark
 _NAMING = (Kind.LABEL, Kind.SETS, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET)
 _HELD = (Kind.REPS, Kind.RPE, Kind.RIR, Kind.TANK, Kind.STOP, Kind.LINE, Kind.QUERY, Kind.DROP, Kind.MINI, Kind.WARMUP,
          Kind.SAME, Kind.BODY, Kind.SLASH, Kind.PLUS)  # fmt: skip
-_MOST = 30
 
 
 def shared_counts(marks: list[Mark]) -> list[Mark]:
@@ -28,7 +27,7 @@ def shared_counts(marks: list[Mark]) -> list[Mark]:
         return marks
     at = past_fill(marks, every + 1)
     at += kind_at(marks, at) in (Kind.X, Kind.FOR)
-    reps = whole_number(marks, at, 1, _MOST)
+    reps = whole_number(marks, at, 1, MOST_REPS)
     stop = at + 1 + (kind_at(marks, at + 1) in (Kind.S, Kind.REPS))
     if reps is None or stop < end:
         return marks

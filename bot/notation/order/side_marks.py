@@ -17,8 +17,10 @@ _LINKS = (Kind.X, Kind.FOR, Kind.LEADX, Kind.COLON, Kind.DASH)
 _UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.HAND)
 _AND = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN)
 _PAIR = 2
+"""The two sides, and how many times as much one may have done as the other."""
 _PLACING = (Kind.FILL, Kind.WITH, Kind.AT, Kind.WORD, Kind.WEAK)
 _FAR = 6
+"""Marks between a number and the side behind it."""
 _MOST_LEFT = 6
 """Nobody counts more repetitions in reserve: `9 reps left, right 8` tells a side."""
 _LIMBS = (["side"], ["leg"], ["arm"])

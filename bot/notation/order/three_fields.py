@@ -20,6 +20,7 @@ _RATED = (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST, Kind.MORE, Kind.LEFT, Kind.COUL
 _ALIKE = ("fold", "group", "last group")
 """Sets that are counted with their repetitions already: `two tens and an eight`."""
 _FIELDS = 3
+"""Sets, repetitions and a load."""
 
 
 @dataclass

@@ -36,10 +36,11 @@ def _after_which(marks: list[Mark]) -> list[Mark]:
     """`12, 11 and 10 and dropped to 25 for 9 after the 10`: the set that a drop came after."""
     out = list(marks)
     for place in range(3, len(marks)):
-        led = [m.text for m in marks[place - 2 : place]] == ["after", "the"]
+        if marks[place].kind is not Kind.NUM or marks[place - 1].text != "the" or marks[place - 2].text != "after":
+            continue
         told = any(m.kind is Kind.NUM and m.value == marks[place].value for m in marks[: place - 2])
         ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.DROP, Kind.FILL, Kind.THEN, Kind.AND, Kind.NAME)
-        if marks[place].kind is Kind.NUM and led and told and ends:
+        if told and ends:
             out[place - 2 : place + 1] = [
                 replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place - 2 : place + 1]
             ]

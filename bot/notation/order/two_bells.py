@@ -15,6 +15,7 @@ from bot.notation.wordlist import words
 BELLS = frozenset(words("dumbbell dumbbells dumbell dumbells db dbs kettlebell kettlebells kb kbs bell bells"))
 _LINKS = frozenset(words("of from with at"))
 _TWO = 2
+"""The bells of a pair, and the hundreds that dictation makes of them: `two twenty fours` as 224."""
 _HALVES = ("halfs", "halves")
 """Plurals of `two twelve and a halfs`."""
 _LOADING = (Kind.WITH, Kind.AT)

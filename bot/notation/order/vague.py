@@ -92,6 +92,7 @@ def _is_some(marks: list[Mark], place: int) -> bool:
 
 
 _LEAST_TENS = 20
+"""The lowest load of which only the tens are told: `twenty something`."""
 SOME = frozenset(words("something odd sommat summat smth sth somethin"))
 _UNSURE = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.NUM, Kind.WITH, Kind.REPS)
 
@@ -114,6 +115,8 @@ def _is_doubted(marks: list[Mark], place: int) -> bool:
 
 def _is_or_was(marks: list[Mark], place: int) -> int | None:
     """Where the number stands of `275x5. or was it 265`, `275x5 maybe 265`, behind a whole set: which one it was."""
+    if marks[place].kind is not Kind.OR and marks[place].text not in MAYBE:
+        return None
     at = place + 1
     while kind_at(marks, at) in (Kind.WAS, Kind.FILL):
         at += 1

@@ -5,7 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.bounds import MOST_SETS, SEVERAL
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import is_entry, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, past
 from bot.notation.tokens import Mark
@@ -24,12 +24,14 @@ def _of_load(marks: list[Mark]) -> list[Mark]:
     """`365x3 then 315x6 and the second 315x6`: the second of that load, which the order of the sets says already."""
     out = list(marks)
     for place in range(4, len(marks) - 2):
+        if marks[place].kind is not Kind.ORD or marks[place].value != SEVERAL:
+            continue
         entry = [m.kind for m in marks[place - 4 : place] if m.kind not in (Kind.AND, Kind.COMMA, Kind.FILL)]
         at = past(marks, place + 1, Kind.FILL, Kind.WORKSET)
         before = next((i for i in range(place - 1, -1, -1) if marks[i].kind in (Kind.X, Kind.FOR)), 0)
         again = kind_at(marks, at) is Kind.NUM and before > 0 and marks[before - 1].value == marks[at].value
         told = entry[-1:] in ([Kind.NUM], [Kind.REPS]) and marks[place - 1].kind in (Kind.AND, Kind.COMMA, Kind.FILL)
-        if marks[place].kind is Kind.ORD and marks[place].value == SEVERAL and again and told:
+        if again and told:
             out[place] = replace(marks[place], kind=Kind.FILL, value=None)
     return out
 
@@ -164,10 +166,10 @@ def _named(marks: list[Mark]) -> list[Mark]:
     names = {marks[i - 1].names for i in after}
     done = [i for i in range(1, len(marks) - 1) if marks[i].kind is Kind.NUM and kind_at(marks, i + 1) is Kind.DONE]
     for place in done:
-        if kind_at(marks, place - 1) is Kind.NAME and _is_entry(marks, place + 2) and _is_count(marks[place]):
+        if kind_at(marks, place - 1) is Kind.NAME and is_entry(marks, place + 2) and _is_count(marks[place]):
             out[place] = replace(marks[place], kind=Kind.LABEL)
             out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
-    alone = [i for i in after if _is_entry(marks, i + 2) and (marks[i].value or 0) <= _MOST_HELD + 2]
+    alone = [i for i in after if is_entry(marks, i + 2) and (marks[i].value or 0) <= _MOST_HELD + 2]
     for place in alone if len(after) == 1 else ():
         out[place] = replace(marks[place], kind=Kind.LABEL)
     called = [i for i in range(1, len(marks)) if marks[i].kind is Kind.NUM and kind_at(marks, i - 1) is Kind.NAME]
@@ -187,13 +189,8 @@ def _is_called(marks: Sequence[Mark], place: int) -> bool:
     return place > 0 and marks[place - 1].text == "number" and kind_at(marks, at) is Kind.NUM
 
 
-def _is_entry(marks: Sequence[Mark], place: int) -> bool:
-    """`100x5`: a load with its repetitions."""
-    kinds = [m.kind for m in marks[place : place + 3]]
-    return kinds in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
-
-
 _MOST_HELD = 4
+"""Holds and carries that are told by their number: a greater one is their seconds."""
 
 
 def _is_held(marks: Sequence[Mark], place: int) -> bool:

@@ -40,10 +40,12 @@ def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
     """`then went back to 120 for 9`, `back to the 14s and got 12`, `back to rows 60x8`: what was done, not what is to
     come."""
+    if marks[place].text.split()[-2:] != ["back", "to"]:
+        return False
     at = place + 1
     while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind is Kind.NAME):
         at += 1
-    if marks[place].text.split()[-2:] != ["back", "to"] or at >= len(marks) or marks[at].kind is not Kind.NUM:
+    if at >= len(marks) or marks[at].kind is not Kind.NUM:
         return False
     following = [m for m in marks[at + 1 : at + 6] if m.kind not in (Kind.KG, Kind.LB, Kind.S, Kind.HAND)]
     got = [m for m in following[1:] if m.kind is not Kind.FILL or m.text in DOING]

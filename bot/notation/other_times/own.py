@@ -28,11 +28,12 @@ def is_set_of_mine(marks: Sequence[Mark], place: int, at: int) -> bool:
 
 def is_named(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`my kid got sick and it was a quick one rows 60 10 9 8`: a named set behind what is no more told of them."""
-    named = marks[at].kind is Kind.NAME and at + 1 < len(marks) and marks[at + 1].kind in _OF_SETS
+    if marks[at].kind is not Kind.NAME or at + 1 >= len(marks) or marks[at + 1].kind not in _OF_SETS:
+        return False
     turned = (i for i in range(place, at) if marks[i].kind is Kind.AND or marks[i].text in ("so", "but", "because"))
     mine = any(marks[i + 1].text.split(" ")[0] in _NOT_THEIRS for i in turned if marks[i + 1].text)
     mine = mine or marks[at - 1].text == "so"
-    return named and mine and not any(m.kind is Kind.NUM for m in marks[place:at])
+    return mine and not any(m.kind is Kind.NUM for m in marks[place:at])
 
 
 _OF_SETS = (Kind.NUM, Kind.BODY, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.ASSIST, Kind.ADDED, Kind.PLUS,
@@ -46,8 +47,10 @@ _LIFTS = frozenset(("did", "got", "had", "hit", "put", "made", "pulled", "pushed
 
 def is_told_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`before she woke up eight reps`: the client's own number, behind what only says when."""
+    if marks[at].kind is not Kind.NUM or at < place + 2:
+        return False
     when = place > 0 and marks[place - 1].text.split()[-1:] and marks[place - 1].text.split(" ")[-1] in _WHEN
-    if not when or marks[at].kind is not Kind.NUM or at < place + 2:
+    if not when:
         return False
     before = marks[at - 1]
     lifted = before.text.split()[-1:] and before.text.split(" ")[-1] in (*_LIFTS, "the", "my")

@@ -31,46 +31,44 @@ _HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should"
 def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
-    hoping = marks[place].text.split(" ")[-1] in _HOPED
+    opening = marks[place]
+    of_time, of_person = opening.kind is Kind.OTHERTIME, opening.kind is Kind.OTHERPERSON
+    doing = _NOW if opening.text.startswith(_PAST) else DOING
+    hoping = opening.text.split(" ")[-1] in _HOPED
     last = min(len(marks), place + FARTHEST)
     because = place > 0 and marks[place - 1].text in BECAUSE
     while at < last and marks[at].kind not in EDGES and not _ends_telling(marks, at):
         mark = marks[at]
         if because and tells_of_sets(marks, at):
             break
-        if mark.kind is Kind.FINISH and marks[place].text.split(" ")[0] in _TOMORROW:
+        if mark.kind is Kind.FINISH and opening.text.split(" ")[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
         if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
             break
-        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and marks[place].kind is Kind.OTHERTIME:
+        if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
         if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
             break
-        doing = DOING if not marks[place].text.startswith(_PAST) else _NOW
-        if (
-            marks[place].kind is Kind.OTHERTIME
-            and mark.text in doing
-            and not (hoping and mark.text in ("only", "just"))
-        ):
+        if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
-        if marks[place].kind is Kind.OTHERPERSON and (is_own(marks, at) or is_told_behind(marks, place, at)):
+        if of_person and (is_own(marks, at) or is_told_behind(marks, place, at)):
             break
-        if marks[place].kind is Kind.OTHERPERSON and (is_set_of_mine(marks, place, at) or is_named(marks, place, at)):
+        if of_person and (is_set_of_mine(marks, place, at) or is_named(marks, place, at)):
             break
-        if (marks[place].kind is Kind.OTHERPERSON or marks[place].text in _SAYS) and _lists_behind(marks, place, at):
+        if (of_person or opening.text in _SAYS) and _lists_behind(marks, place, at):
             break
-        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and marks[place].text.startswith("instead"):
+        if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and opening.text.startswith("instead"):
             break
         if mark.kind is Kind.AND and at + 2 < len(marks) and marks[at + 1].kind is Kind.NAME:
             break
         reached.add(at)
         hoping = mark.text in _HOPED
         at += 1
-    if at < len(marks) and marks[at].kind not in EDGES and marks[place].kind is Kind.OTHERTIME:
+    if at < len(marks) and marks[at].kind not in EDGES and of_time:
         reached -= _still_named(marks, reached, at)
-    if marks[place].kind is Kind.OTHERPERSON:
+    if of_person:
         reached |= _in_apposition(marks, at)
         reached -= _still_named(marks, reached, at) if is_own_count(marks, at) else set()
     before = place - 1
@@ -107,8 +105,9 @@ _NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat
 
 def _ends_telling(marks: Sequence[Mark], at: int) -> bool:
     """Whether `then` or a colon ends what is told of another: not the `next` of `the guy in the next rack`."""
-    beside = marks[at].text == "next" and at + 1 < len(marks) and marks[at + 1].text in _NEXT
-    return marks[at].kind in (Kind.THEN, Kind.COLON) and not beside
+    if marks[at].kind not in (Kind.THEN, Kind.COLON):
+        return False
+    return marks[at].text != "next" or at + 1 >= len(marks) or marks[at + 1].text not in _NEXT
 
 
 _TOMORROW = ("tomorrow", "tmrw", "tmr", "tomoz", "tmw", "2moro", "tomorow", "tommorow")

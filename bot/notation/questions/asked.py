@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
-from bot.notation.wholes import is_whole, tells_sets
+from bot.notation.wholes import OF_SETS, is_whole, tells_sets
 from bot.notation.wordlist import words
 
 ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -24,8 +24,10 @@ _CHANGING = ("add", "increase", "reduce", "raise", "bump", "should i", "go up", 
 
 def end_of(marks: Sequence[Mark], place: int) -> int:
     """Where the part of a question that opens at a place ends."""
-    end, last = place, min(len(marks), place + LONGEST)
-    while end < last and marks[end].kind not in _PART_ENDS:
+    end = place
+    for mark in marks[place : place + LONGEST]:
+        if mark.kind in _PART_ENDS:
+            break
         end += 1
     return end
 
@@ -173,9 +175,11 @@ def follows_set(marks: Sequence[Mark], place: int) -> bool:
     start = place
     if kind_at(marks, place - 1) is Kind.FILL:
         return False
-    while start > 0 and place - start <= _FAR and marks[start - 1].kind not in _EDGES:
+    while start > 0 and marks[start - 1].kind not in _EDGES:
         start -= 1
-    told = marks[start:place] if place - start <= _FAR else []
+        if marks[start].kind not in OF_SETS or place - start > _FAR:
+            return False
+    told = marks[start:place]
     if marks[place].text in _BE and told and told[-1].kind is Kind.S and len(told) <= _LOAD:
         return False  # `the 15s are too light`
     return bool(told) and tells_sets(told) and is_whole(told)

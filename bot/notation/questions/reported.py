@@ -55,7 +55,9 @@ def _is_of_drop(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_of_load(marks: Sequence[Mark], place: int) -> bool:
     """`on the drop 11, dont know what plates`, `60x5, not sure what weight it was`: what was lifted."""
-    told = any(m.kind is Kind.NUM for m in marks[:place]) and marks[place].text.endswith(("what", "which"))
+    if not marks[place].text.endswith(("what", "which")):
+        return False
+    told = any(m.kind is Kind.NUM for m in marks[:place])
     end = place + 1
     while end < len(marks) and marks[end].kind not in ENDS:
         end += 1

@@ -53,6 +53,7 @@ _CHOOSING = frozenset(words("keep stay stick go use add drop hold take leave bum
 """Words that open a choice of what to do: `keep the 25 or go bw today`."""
 _BODY = ("bw", "bodyweight", "body")
 _OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how", "r", "you", "anything", "who", "what", "where"))
+_BEFORE = EDGES | {Kind.COLON, Kind.DASH}
 _MOST = 10
 """Words of a choice."""
 
@@ -64,7 +65,7 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         return end_of(marks, place) if _is_of_topic(marks[place + 1 : end_of(marks, place)]) else None
     if mark.kind in (Kind.NUM, Kind.NAME, Kind.LINE, Kind.CLOCK, Kind.SCRAP) or not mark.text.strip():
         return None
-    starts = place == 0 or marks[place - 1].kind in (*EDGES, Kind.COLON, Kind.DASH)
+    starts = place == 0 or marks[place - 1].kind in _BEFORE
     if not starts and not (mark.text.split(" ")[0] in _OPENERS and opens(marks, place)):
         return None
     end = end_of(marks, place)
@@ -158,6 +159,7 @@ def tagged(marks: Sequence[Mark], end: int) -> int | None:
 
 
 _LEAST = 4
+"""Words of a question that is asked by turning its first two: `do i do these paused`."""
 
 
 def _asks_of(said: Sequence[str]) -> bool:

@@ -25,6 +25,7 @@ _SURE = frozenset(words("no not idea clue know remember sure say said tell like 
 _WHO = frozenset(words("me us"))
 _BEFORE_HEAD = frozenset(words("my a one quick another got have small 1"))
 _LEAST = 3
+"""Words of a question about what is not known: `not sure what`, of which fewer are talk."""
 
 
 def asks_for(marks: Sequence[Mark], place: int) -> int | None:

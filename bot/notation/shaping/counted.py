@@ -157,10 +157,12 @@ def in_both_hands(marks: list[Mark], two_sided: bool) -> list[Mark]:
     if two_sided:
         return out
     for place in range(len(marks) - 4):
+        if marks[place].kind is not Kind.NUM:
+            continue
         one, two, times = (marks[place + n] for n in (0, 2, 4))
         joined = kind_at(marks, place + 1) in (Kind.SLASH, Kind.PLUS, Kind.AND) and is_number(times)
         linked = kind_at(marks, place + 3) in (Kind.X, Kind.FOR) and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR)
-        if joined and linked and one.kind is two.kind is Kind.NUM and one.value == two.value:
+        if joined and linked and two.kind is Kind.NUM and one.value == two.value:
             out[place] = replace(one, kind=Kind.PAIR, value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
     return [m for m in out if m.kind is not Kind.FILL]

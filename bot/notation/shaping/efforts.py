@@ -52,6 +52,13 @@ def ranges(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_SEVERAL = (
+    Kind.FILL, Kind.REPS, Kind.RPE, Kind.RIR, Kind.AT, Kind.LASTREP, Kind.COLON, Kind.WAS, Kind.DASH, Kind.LEFT,
+    Kind.EMPTY, Kind.FEELS, Kind.COULD, Kind.TANK,
+)  # fmt: skip
+"""Kinds that those beside them may change."""
+
+
 def efforts(marks: list[Mark], two_sided: bool = False) -> list[Mark]:
     """Efforts before or after their number; `2 left` is one where no side is meant; `had` only with `more`.
 
@@ -61,8 +68,11 @@ def efforts(marks: list[Mark], two_sided: bool = False) -> list[Mark]:
     marks = _last_first(marks)
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        before, after = mark_at(out, len(out) - 1), mark_at(marks, place + 1)
         kind = mark.kind
+        if kind not in _SEVERAL:
+            out.append(mark)
+            continue
+        before, after = mark_at(out, len(out) - 1), mark_at(marks, place + 1)
         if kind is Kind.REPS and is_number(before) and kind_at(marks, place + 1) is Kind.TANK:
             continue
         if kind in (Kind.RPE, Kind.RIR) and not is_number(after):
@@ -101,6 +111,8 @@ def efforts(marks: list[Mark], two_sided: bool = False) -> list[Mark]:
 
 def _last_first(marks: list[Mark]) -> list[Mark]:
     """`15x5 all sets, rpe 8 on the last`: what the effort is of, before it."""
+    if not any(m.kind in (Kind.LASTSET, Kind.LASTREP) for m in marks):
+        return marks
     for place in range(1, len(marks) - 3):
         rated = marks[place].kind in (Kind.RPE, Kind.RIR) and is_number(marks[place + 1])
         kept = marks[place + 1].kind in (Kind.TANK, Kind.LEFT, Kind.RIR, Kind.RPE) and is_number(marks[place])

@@ -16,6 +16,8 @@ _SHORT = {
 """Words so common after a number that a slip in them is still seen."""
 _TRIED = ("reps", "sets", "kilo", "kilos", "each", "secs", "mins", "side", "rep", "set")
 """The order in which they are tried."""
+_SEVERAL = (Kind.L, Kind.R, Kind.S, Kind.M, Kind.WEAK, Kind.WORD, Kind.SET, Kind.LB)
+"""Kinds that those beside them may change."""
 
 
 def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
@@ -24,6 +26,9 @@ def letters(marks: list[Mark], two_sided: bool) -> list[Mark]:
     has_left = Kind.L in letters or Kind.LEFT in letters
     out: list[Mark] = []
     for place, mark in enumerate(marks):
+        if mark.kind not in _SEVERAL:
+            out.append(mark)
+            continue
         before, after = mark_at(marks, place - 1), mark_at(marks, place + 1)
         touches = mark.tight and is_number(before)
         measured = kind_at(marks, place - 1) in (Kind.SECONDS, Kind.METRES, Kind.MINUTES) and is_number(

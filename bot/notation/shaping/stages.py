@@ -29,11 +29,18 @@ def warmed(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_STAGED = (Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.MORE)
+"""Kinds that those beside them may change or move."""
+
+
 def dropped(marks: list[Mark]) -> list[Mark]:
     """`8 on the drop` becomes `drop 8`; `4 4 3 minis` becomes `minis 4 4 3`."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         kind = mark.kind
+        if kind not in _STAGED:
+            out.append(mark)
+            continue
         lighter = any(m.kind is Kind.DROP for m in out[-5:])
         if kind is Kind.MORE and lighter and is_number(mark_at(marks, place - 1)):
             continue
@@ -72,17 +79,7 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             out.append(replace(mark, kind=Kind.DROP, text="drop"))
             continue
         if kind is Kind.DROPPED or (trailing and out and (is_number(out[-1]) or out[-1].kind in TAILS)):
-            start = len(out)
-            while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
-                if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
-                    break
-                if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
-                    break
-                if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
-                    break
-                start -= 1
-            if kind is Kind.MINI:
-                start = _list_start(out, start)
+            start = _entry_start(out, kind)
             if kind is not Kind.MINI:
                 kind = Kind.DROP
             out.insert(
@@ -95,6 +92,20 @@ def dropped(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
     return out
+
+
+def _entry_start(out: Sequence[Mark], kind: Kind) -> int:
+    """Where the entry starts that a drop, or minis, said behind it are of."""
+    start = len(out)
+    while start > 0 and out[start - 1].kind not in SEPARATORS and out[start - 1].kind is not Kind.NAME:
+        if start < len(out) and is_number(out[start]) and is_number(out[start - 1]):
+            break
+        if kind is not Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.PLUS, Kind.SLASH):
+            break
+        if kind is Kind.MINI and start < len(out) and out[start - 1].kind in (Kind.X, *TAILS):
+            break
+        start -= 1
+    return _list_start(out, start) if kind is Kind.MINI else start
 
 
 def _is_chain_end(out: Sequence[Mark]) -> bool:
@@ -114,7 +125,9 @@ def _is_entry_end(out: Sequence[Mark]) -> bool:
 
 
 _PAIR = 2
+"""Marks before the last number of an entry: its load and what links them."""
 _MOST_MINIS = 5
+"""Minis behind one set at the most, as a count before `minis of`."""
 _ADDING = ("and", "then", "with")
 
 

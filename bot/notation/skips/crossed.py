@@ -20,7 +20,8 @@ def ends_part(marks: Sequence[Mark], place: int) -> bool:
 def is_crossed(marks: Sequence[Mark], place: int) -> bool:
     """`calves x`, `calves - no`, `calves: nope`: a name with a cross or a no behind it, and nothing else."""
     mark = marks[place]
-    crossed = mark.kind in (Kind.X, Kind.NO) or mark.text in _NONE
+    if mark.kind not in (Kind.X, Kind.NO) and mark.text not in _NONE:
+        return False
     at = place - 1
     while at >= 0 and marks[at].kind in (Kind.DASH, Kind.COLON, Kind.FILL) and marks[at].text != "but":
         at -= 1
@@ -30,7 +31,7 @@ def is_crossed(marks: Sequence[Mark], place: int) -> bool:
     if (mark.text in ("out", "zero") or apart) and not _opens_part(marks, at):
         return False
     closed = ends_part(marks, place) and not (apart and kind_at(marks, place + 1) in (Kind.COMMA, Kind.QUERY))
-    return crossed and at >= 0 and marks[at].kind is Kind.NAME and closed
+    return closed and at >= 0 and marks[at].kind is Kind.NAME
 
 
 def closes_list(marks: Sequence[Mark], place: int) -> bool:

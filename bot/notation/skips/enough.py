@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.answer import Span
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
@@ -16,7 +17,6 @@ from bot.notation.wordlist import words
 _NAMES = (Kind.NAME, Kind.WEAK)
 _SETS = (Kind.SET, Kind.SETS)
 _BESIDE = (*_NAMES, Kind.COLON, Kind.DASH)
-_MOST = 5
 _FAR = 24
 """Marks of a part that are looked at."""
 _ENOUGH = frozenset(words("enough plenty sufficient ample"))
@@ -68,7 +68,7 @@ def _limit(
     start = next((i + 1 for i in range(place, start - 1, -1) if marks[i].kind is Kind.PART), start)
     named = [i for i in range(start, end) if marks[i].kind in _NAMES]
     numbers = [i for i in range(start, end) if marks[i].kind is Kind.NUM]
-    if count is None or not 0 < count <= _MOST or len(named) > 1 or numbers != [number]:
+    if count is None or not 0 < count <= FEW_SETS or len(named) > 1 or numbers != [number]:
         return
     if kind_at(marks, end) is Kind.QUERY or not _is_limit(marks, start, number, place, end):
         return

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -95,20 +95,14 @@ def _breaks(mark: Mark) -> bool:
     return mark.kind in (Kind.AND, Kind.FINISH, Kind.THEN) or mark.text in _BECAUSE
 
 
+_EDGES = EDGES | {Kind.DASH}
 _REACH = 40
 """Marks that are looked at on either side."""
 
 
 def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     """The part of a place, a dash between words as its edge too: `70x5 - not the rows today`."""
-    edges = (*EDGES, Kind.DASH)
-    start = place
-    while start > max(0, place - _REACH) and marks[start - 1].kind not in edges:
-        start -= 1
-    end = place + 1
-    while end < min(len(marks), place + _REACH) and marks[end].kind not in edges:
-        end += 1
-    return start, end
+    return part_of(marks, place, _REACH, _EDGES)
 
 
 _FEELING = ("feeling", "feelin", "feeling like")

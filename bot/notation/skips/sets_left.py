@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
@@ -100,7 +101,7 @@ def stops_after(marks: Sequence[Mark], place: int) -> range:
             return range(0)
         at += 1
     value = marks[at].value if kind_at(marks, at) is Kind.NUM else None
-    if value is None or not 0 < value <= _MOST:
+    if value is None or not 0 < value <= FEW_SETS:
         return range(0)
     told = at + 1
     while kind_at(marks, told) in (*_PAUSES, Kind.GAP):
@@ -113,7 +114,6 @@ def stops_after(marks: Sequence[Mark], place: int) -> range:
 
 _PAUSES = (Kind.COLON, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.LINE)
 _QUITTING = frozenset(["quit", "stopped", "stop", "gave", "stopping", "quitting", "giving"])
-_MOST = 5
 
 
 def _names_set(marks: Sequence[Mark], at: int) -> bool:
@@ -168,6 +168,7 @@ _LATER = frozenset(["tomorrow", "tmrw", "tomorow", "next time", "next session", 
 _PUT_OFF = frozenset(["saved", "kept", "left", "moved", "pushed", "for", "to", "on", "til", "until", "will", "be",
                       "i", "do", "ill", "comes", "come", "is", "shifted", "parked", "done"])  # fmt: skip
 _NEAR = 5
+"""Words that put off which are looked back over: `leaving the last one for another day`."""
 _USED_UP = frozenset(["legs", "leg", "arms", "back", "chest", "abs", "core", "grip", "hands", "shoulders", "quads"])
 """What is gone when it is tired: `90x10, legs gone` leaves no leg curl out."""
 

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
+from bot.notation.clauses import parts_between
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -18,7 +19,7 @@ _LEAST = 4
 
 def around(marks: Sequence[Mark], is_likely: Callable[[Mark], bool]) -> set[int]:
     """The places of such numbers. `is_likely`: whether a number may be a load or a count of the exercise at hand."""
-    sentences = _sentences(marks)
+    sentences = [s for s in parts_between(marks, _ENDS) if s[0] < s[1]]
     whole = [s for s in sentences if _is_whole(marks, s)]
     out: set[int] = set()
     for start, end in sentences:
@@ -35,7 +36,7 @@ def around(marks: Sequence[Mark], is_likely: Callable[[Mark], bool]) -> set[int]
 
 def told_again(marks: Sequence[Mark]) -> set[int]:
     """`the rack only had 60 kg of plates. 60x6`: a load that talk tells, and a whole set after it that has it too."""
-    sentences = _sentences(marks)
+    sentences = [s for s in parts_between(marks, _ENDS) if s[0] < s[1]]
     out: set[int] = set()
     for (start, end), after in pairwise(sentences):
         numbers = [i for i in range(start, end) if marks[i].kind is Kind.NUM]
@@ -65,17 +66,6 @@ def nothing_to_drop(marks: Sequence[Mark], gone: set[int], *, is_begun: bool) ->
 
 
 _ENDED = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.CLOSE)
-
-
-def _sentences(marks: Sequence[Mark]) -> list[tuple[int, int]]:
-    found: list[tuple[int, int]] = []
-    start = 0
-    for place in range(len(marks) + 1):
-        if place == len(marks) or marks[place].kind in _ENDS:
-            if place > start:
-                found.append((start, place))
-            start = place + 1
-    return found
 
 
 def _is_whole(marks: Sequence[Mark], sentence: tuple[int, int]) -> bool:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import chain
 
 from bot.notation.clauses import EDGES, FARTHEST
 from bot.notation.kinds import Kind
@@ -30,9 +31,11 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
     """`the 24s were gone so 22s x 10`, `no 65s anywhere`: loads that were not to be had, where others are told."""
     out: set[int] = set()
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
         kinds = [m.kind for m in marks[place + 1 : place + 3]]
         plates = kinds in ([Kind.KG, Kind.PLATES], [Kind.LB, Kind.PLATES]) or kinds[:1] == [Kind.PLATES]
-        if mark.kind is not Kind.NUM or not (kinds[:1] == [Kind.S] or plates):
+        if not (kinds[:1] == [Kind.S] or plates):
             continue
         end = _end(marks, place)
         lacking = place > 0 and marks[place - 1].kind is Kind.NO
@@ -46,24 +49,24 @@ def not_there(marks: Sequence[Mark]) -> set[int]:
             and told
             and not any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end])
         )
-        others = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and not place <= i < end]
         away = gone and bool(said & GONE) and not placed
         nowhere = lacking and bool(said & (_AROUND | {"left"}))
-        if (lacking or gone) and (others or away or nowhere):
+        if away or nowhere or ((lacking or gone) and _tells_another(marks, place, end)):
             out |= set(range(place, end))
     return out | {i for place in range(len(marks)) for i in _held_elsewhere(marks, place)}
 
 
 def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     """`the 20 is with my husband`, `the 20 was missing`, `husband took the 20`, where another number is told."""
+    if marks[place].kind is not Kind.NUM:
+        return range(0)
     the = place > 0 and marks[place - 1].text.split()[-1:] == ["the"]
     opens = place == 0 or marks[place - 1].kind in EDGES
-    if marks[place].kind is not Kind.NUM or not (the or opens):
+    if not (the or opens):
         return range(0)
     end = _end(marks, place)
     part = marks[place + 1 : end]
-    others = any(m.kind is Kind.NUM for i, m in enumerate(marks) if not place <= i < end)
-    if not others or any(m.kind in _OF_SET for m in part):
+    if any(m.kind in _OF_SET for m in part) or not _tells_another(marks, place, end):
         return range(0)
     said = [w for m in part for w in m.text.split()]
     is_at = bool(part) and part[0].kind is Kind.WAS
@@ -73,6 +76,11 @@ def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     who = [m for m in marks[max(0, place - 4) : place] if m.kind is Kind.OTHERPERSON or m.text in PEOPLE]
     taken = the and led[-2:-1] != [] and ((who and led[-2] in _TAKING) or (led[-2] in _LENT and said[:1] == ["to"]))
     return range(place, end) if gone or taken else range(0)
+
+
+def _tells_another(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """Whether a number is told outside of a stretch."""
+    return any(m.kind is Kind.NUM for m in chain(marks[:start], marks[end:]))
 
 
 _OF_SET = (Kind.NUM, Kind.X, Kind.REPS, Kind.RPE, Kind.RIR, Kind.NAME)
@@ -176,10 +184,12 @@ def _offered(marks: Sequence[Mark], at: int) -> int:
 
 def _end(marks: Sequence[Mark], place: int) -> int:
     """Where the part of a place ends."""
-    at, last = place + 1, min(len(marks), place + FARTHEST)
-    while at < last and marks[at].kind not in _ENDS and marks[at].text not in _TURNS:
-        at += 1
-    return at
+    end = place + 1
+    for mark in marks[end : place + FARTHEST]:
+        if mark.kind in _ENDS or mark.text in _TURNS:
+            break
+        end += 1
+    return end
 
 
 _ENDS = EDGES | {Kind.COLON}
@@ -235,12 +245,14 @@ def _was_built(marks: Sequence[Mark], place: int) -> bool:
     told = [w for m in marks[max(0, start - _FEW) : start] for w in m.text.split()][-_FEW:]
     built = told[-1:] != [] and told[-1] in _MADE_OF and bool(_BUILT & set(told[:-1]))
     built = built or (bool(_USED & set(told[-2:])) and _is_small(marks[:start], value))
+    if not built:
+        return False
     listed = [m for m in marks[start:end] if m.kind is Kind.NUM]
     bare = end >= len(marks) or marks[end].kind not in (Kind.X, Kind.FOR, Kind.REPS, Kind.EACH, Kind.COLON)
     whole = any(m.kind is Kind.NUM and m.value is not None and m.value > value for m in marks[:start])
     plates = all(marks[i + 1 : i + 2] and marks[i + 1].kind in _OF_PLATE for i in range(start, end)
                  if marks[i].kind is Kind.NUM and (i + 1 != place or marks[i].value not in _SO_MANY))  # fmt: skip
-    return built and bare and whole and plates and bool(listed)
+    return bare and whole and plates and bool(listed)
 
 
 def _is_small(before: Sequence[Mark], value: Decimal) -> bool:
@@ -249,8 +261,10 @@ def _is_small(before: Sequence[Mark], value: Decimal) -> bool:
 
 
 _SMALL = 8
+"""So many times the weight of a plate is a load that the plate is a part of."""
 _SO_MANY = range(2, 9)
 _USED = frozenset(words("used using use took with pair needed"))
 _FEW = 6
+"""Words before a list of plates that say what is made of them."""
 _OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
 _STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)

@@ -160,9 +160,11 @@ def _is_in_place(marks: Sequence[Mark], place: int) -> bool:
 def _is_mistaken(marks: Sequence[Mark], place: int) -> bool:
     """`loaded 80 by mistake`: a load that was not lifted."""
     start, end = part_of(marks, place)
+    before = {w for m in marks[start:place] for w in m.text.split()}
+    if before.isdisjoint(_LOADED):
+        return False
     said = tuple(w for m in marks[place + 1 : end] for w in m.text.split())
     mistaken = not _MISTAKES.isdisjoint(said)
     mistaken = mistaken and any(said[i : i + len(form)] == form for form in _MISTAKEN for i in range(len(said)))
-    before = {w for m in marks[start:place] for w in m.text.split()}
     lifted = any(m.kind in _LIFTING and m.text != "by" for m in marks[start:end])
-    return (mistaken or "accidentally" in before) and bool(before & _LOADED) and not lifted
+    return (mistaken or "accidentally" in before) and not lifted

@@ -85,10 +85,12 @@ _RATED = frozenset(words("energy sleep mood motivation stress front scale vibes 
 
 def is_score(marks: Sequence[Mark], place: int) -> bool:
     """`4 out of 5 on the energy front`."""
+    if [m.text for m in marks[place + 1 : place + 3]] != ["out", "of"]:
+        return False
     _, end = part_of(marks, place)
-    whole = marks[place + 3].kind is Kind.NUM if place + 3 < end else False
-    said = {w for m in marks[place + 4 : end] for w in m.text.split()}
-    return whole and [m.text for m in marks[place + 1 : place + 3]] == ["out", "of"] and bool(said & _RATED)
+    if place + 3 >= end or marks[place + 3].kind is not Kind.NUM:
+        return False
+    return not _RATED.isdisjoint(w for m in marks[place + 4 : end] for w in m.text.split())
 
 
 def is_price(marks: Sequence[Mark], place: int) -> bool:
@@ -176,6 +178,7 @@ _AGE_ENDS = frozenset(words("today now tomorrow years yrs this and but so to old
 _FOR_AGE = (Kind.FOR, Kind.AT)
 _PRAISE = frozenset(words("bad good decent shabby impressive alright great ok okay strong"))
 _YOUNGEST, _OLDEST = 13, 99
+"""Years of age that a client tells: the youngest who trains by a chat of their own (ours), and two digits."""
 
 
 def is_age(marks: Sequence[Mark], place: int) -> bool:

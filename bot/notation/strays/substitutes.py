@@ -6,6 +6,7 @@
 from collections.abc import Iterator, Sequence
 
 from bot.notation.abbreviations import singular
+from bot.notation.clauses import parts_between
 from bot.notation.kinds import Kind
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
@@ -37,7 +38,7 @@ _DENIED = frozenset(words("didnt couldnt cant wont not dont havent cannot"))
 def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], told: frozenset[str]) -> Mark | None:
     """The first word of such equipment. `told`: the names of the exercises whose sets are kept."""
     own = {word for e in exercises if e.name in told for word in _own(e)}
-    for start, end in _sentences(marks):
+    for start, end in parts_between(marks, _ENDS):
         part = marks[start:end]
         swapped = any(m.kind is Kind.INSTEAD for m in part) or _is_in_trouble(part)
         if swapped:
@@ -107,15 +108,6 @@ def _own(exercise: PlannedExercise) -> Iterator[str]:
         yield "barbell"
 
 
-def _sentences(marks: Sequence[Mark]) -> Iterator[tuple[int, int]]:
-    start = 0
-    for place in range(len(marks) + 1):
-        if place == len(marks) or marks[place].kind in _ENDS:
-            if place > start:
-                yield start, place
-            start = place + 1
-
-
 def _is_in_trouble(part: Sequence[Mark]) -> bool:
     """`machine row has a problem so`, `no bench free so`: what was not to be had, then what was done."""
     said = [w for m in part for w in m.text.split()]
@@ -170,7 +162,7 @@ def _is_used_for(part: Sequence[Mark]) -> Mark | None:
 
 def taken_up(marks: Sequence[Mark]) -> set[int]:
     """Where such a name stands, whoever it was that praised it."""
-    found = [one for start, end in _sentences(marks) if (one := _is_taken_up(marks[start:end])) is not None]
+    found = [one for start, end in parts_between(marks, _ENDS) if (one := _is_taken_up(marks[start:end])) is not None]
     return {i for i, m in enumerate(marks) if any(m is one for one in found)} if found else set()
 
 

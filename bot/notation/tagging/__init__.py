@@ -144,11 +144,11 @@ def _next(marks: list[Mark], at: int, before: list[Mark]) -> tuple[Mark, int]:
         kinds, end = _short_of_count(marks, at, phrase)
         text = " ".join(m.text for m in marks[at:end])
         return replace(mark, kind=kind_meant(mark, kinds, before), text=text, end=marks[end - 1].end), end
-    if mark.kind is Kind.WORD and mark.text in fillers():
+    if mark.kind is not Kind.WORD:
+        return mark, at + 1
+    if mark.text in fillers():
         return replace(mark, kind=Kind.FILL), at + 1
-    if mark.kind is Kind.WORD and is_slip(marks, at):
-        return replace(mark, kind=Kind.SLIP), at + 1
-    return mark, at + 1
+    return replace(mark, kind=Kind.SLIP) if is_slip(marks, at) else mark, at + 1
 
 
 def _short_of_count(marks: list[Mark], at: int, phrase: tuple[tuple[Kind, ...], int]) -> tuple[tuple[Kind, ...], int]:

@@ -18,7 +18,10 @@ _COMMAS = ("comma", "komma")
 _PAIRS = {("full", "stop"): Kind.STOP, ("new", "line"): Kind.LINE, ("next", "line"): Kind.LINE}
 _INITIALS = {(one, two): "rdls" for one in ("are", "our", "r", "ar") for two in ("deals", "dls", "dl", "deal")}
 """Initials as dictation writes them."""
+_SIGNS = frozenset((*_COMMAS, *(first for first, _ in (*_PAIRS, *_INITIALS))))
+"""Words that such a name begins with."""
 _LEAST = 20
+"""The lightest load that runs into a count by dictation (`sixty eight three sets`); of one behind a hundred, half."""
 
 
 def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:
@@ -27,6 +30,10 @@ def spoken_signs(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark = marks[at]
+        if mark.text not in _SIGNS:
+            out.append(mark)
+            at += 1
+            continue
         both = mark.text, text_at(marks, at + 1)
         pair = _PAIRS.get(both)
         if pair is not None and mark.kind is Kind.WORD and (out or kind_at(marks, at + 2) is not None):
@@ -66,6 +73,10 @@ def run_together(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark, after = marks[at], kind_at(marks, at + 1)
+        if after is not Kind.NUM and after is not Kind.AT:
+            out.append(mark)
+            at += 1
+            continue
         parts = mark.text.split()
         listed = [kind_at(marks, at + n) for n in (-2, -1, 1, 2)] == [Kind.NUM, Kind.AT, Kind.AT, Kind.NUM]
         hundred = (
@@ -135,12 +146,15 @@ def sets_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a dictated load and its number of sets as two numbers; the `plus` that opens a part is a sign."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        if mark.kind is Kind.NUM and text_at(marks, place - 1) == "plus" and kind_at(marks, place - 2) in _OPENS:
+        if mark.kind is not Kind.NUM:
+            out.append(mark)
+            continue
+        if text_at(marks, place - 1) == "plus" and kind_at(marks, place - 2) in _OPENS:
             out[-1] = replace(out[-1], text="+")
             out.append(replace(mark, tight=True))
             continue
         words = mark.text.split()
-        count = UNITS.get(words[-1]) if words and mark.kind is Kind.NUM and mark.value is not None else None
+        count = UNITS.get(words[-1]) if words and mark.value is not None else None
         times = text_at(marks, place + 1) == "times" and kind_at(marks, place + 2) is not Kind.NUM
         told = kind_at(marks, place + 1) is Kind.SETS or (times and len(words) > 1 and words[-2] in TENS)
         run = count is not None and len(words) > 1 and told

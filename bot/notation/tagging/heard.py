@@ -26,6 +26,8 @@ _ORDINALS = {
 }
 _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 """`for` as thumbs hit it."""
+_MISHEARD = _FOR | {*_COUNTS, *_ORDINALS, *words("than to four into wan yin wun comma komma coma dot")}
+"""All words that are put right somewhere."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
@@ -42,7 +44,7 @@ def heard(marks: Sequence[Mark]) -> list[Mark]:
 def _meant(marks: Sequence[Mark], place: int) -> str:
     """The word that was meant at a place: the one that stands there, unless its neighbours tell."""
     mark = marks[place]
-    if mark.kind is not Kind.WORD:
+    if mark.kind is not Kind.WORD or mark.text not in _MISHEARD:
         return mark.text
     before = marks[place - 1] if place else None
     after = marks[place + 1] if place + 1 < len(marks) else None

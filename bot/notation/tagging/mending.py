@@ -139,7 +139,7 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
         word = SLIPS.get(mark.text, mark.text)
         word = _drawn_in(_effort_meant(marks, place)) if word not in index.words else word
         if word not in _COUNTS and word not in index.words and singular(word) not in index.words:
-            word = mended_word(word, _beside_numbers(marks, place))
+            word = mended_word(word, bool(near_numbers(word)) and _beside_numbers(marks, place))
         if word in _COUNTS:
             out.append(replace(mark, text=_COUNTS[word], end=mark.end - 1))
             out.append(replace(mark, text="s", start=mark.end - 1, tight=True))
@@ -166,11 +166,13 @@ def _beside_numbers(marks: Sequence[Mark], place: int) -> bool:
 def _effort_meant(marks: Sequence[Mark], place: int) -> str:
     """`55x7 tpe 9`: a short word one slip from `rpe` or `rir`, behind a number and before one of its scale."""
     word = SLIPS.get(marks[place].text, marks[place].text)
+    if not 3 <= len(word) <= 4:
+        return word
     following = marks[place + 1] if place + 1 < len(marks) else None
     told = place > 0 and (
         marks[place - 1].kind in (Kind.NUM, Kind.COMMA, Kind.AT) or marks[place - 1].text in _BEFORE_EFFORT
     )
-    if not told or following is None or following.kind is not Kind.NUM or not 3 <= len(word) <= 4:
+    if not told or following is None or following.kind is not Kind.NUM:
         return word
     if is_common(word) or word in phrase_tree().next or following.value is None:
         return word

@@ -70,7 +70,7 @@ _COUNTING = (Kind.NUM, Kind.CLOCK)
 
 
 _SIDED = frozenset(["side", "leg", "arm", "hand"])
-_EACH = (["each"], ["per"], ["either"], ["every"])
+_EACH = ("each", "per", "either", "every")
 """What makes of such a word how a count is told: `twelve each side pallof press` names no side press."""
 _PHRASES = frozenset(
     [
@@ -163,13 +163,12 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         after = marks[place + 1].text if place + 1 < len(marks) else ""
         if after == "-" and mark.text == "back" and place + 2 < len(marks):
             after = marks[place + 2].text
-        beside = [m.text for m in marks[max(0, place - 2) : place]]
         if (
-            (mark.text == "row" and beside == ["in", "a"])
+            (mark.text == "row" and [m.text for m in marks[max(0, place - 2) : place]] == ["in", "a"])
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
-            or (mark.text in _SIDED and beside[-1:] in _EACH)
+            or (mark.text in _SIDED and place > 0 and marks[place - 1].text in _EACH)
         ):
             flush()
             out.append(mark)

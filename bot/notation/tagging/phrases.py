@@ -9,6 +9,7 @@ from bot.notation.spoken import TENS, UNITS
 from bot.notation.tokens import Mark
 
 LONGEST = 9
+"""Marks of a phrase of the lexicon at the most."""
 
 
 def longest_phrase(marks: list[Mark], at: int) -> tuple[tuple[Kind, ...], int] | None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import MOST_SETS
+from bot.notation.bounds import MOST_REPS, MOST_SETS
 from bot.notation.kinds import Kind
 from bot.notation.spoken import TENS, UNITS
 from bot.notation.tokens import Mark
@@ -17,7 +17,6 @@ PLURALS = {
 """The plurals of numbers, with what they count."""
 _LEAST_SURE = 3
 """Of dumbbells people hold no more than two: `two 20s` may be what was lifted, `three 20s` is not."""
-_MOST_REPS = 30
 _LINKS = ("for", "x", "by")
 _SIGNS = (Kind.X, Kind.SLASH, Kind.COMMA, Kind.PLUS, Kind.DASH)
 _AT = ("at", "@", "on")
@@ -89,7 +88,7 @@ def _is_told(marks: Sequence[Mark], at: int, start: int, end: int) -> bool:
     following = marks[end] if end < len(marks) else None
     count, _ = _count(marks, at)
     value = _plural(marks, start)
-    if value is None or count is None or value[0] > _MOST_REPS:
+    if value is None or count is None or value[0] > MOST_REPS:
         return False
     spoken = marks[start].kind is Kind.WORD
     beside = following is not None and following.text in _ONE_LEFT and not (spoken and following.text == "and")
@@ -136,4 +135,4 @@ def _is_loaded(marks: Sequence[Mark], end: int) -> bool:
     linked = end + 1 < len(marks) and marks[end].text in _AT and marks[end + 1].kind is Kind.NUM
     value = marks[end + 1].value if linked else None
     counted = end + 2 < len(marks) and marks[end + 2].text in ("reps", "rep", "each")
-    return value is not None and value > _MOST_REPS and not counted
+    return value is not None and value > MOST_REPS and not counted

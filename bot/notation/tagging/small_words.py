@@ -18,6 +18,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _SHORTEST = 2
+"""Letters of a small word that may be mistyped."""
 _REAL = frozenset(
     words("lest deft lift rest rest let lets leg legs rep set core mire wore some time sale game came name")
 )
@@ -27,6 +28,7 @@ _ORDINALS = words("first second third fourth fifth last")
 _AGAIN = frozenset(words("again as weight load reps rep thing here for with before too set"))
 _THREE = frozenset(words("thee there their thre tree free threee"))
 _LEFT = frozenset(words("let lift lft lef lest"))
+_HEARD = _THREE | _LEFT | {"ten"}
 
 
 def small_words(marks: Sequence[Mark], index: Index) -> list[Mark]:
@@ -69,7 +71,10 @@ def _opens(marks: Sequence[Mark], place: int) -> bool:
 
 def _by_neighbours(marks: Sequence[Mark], place: int) -> str | None:
     """Words that are known ones elsewhere: `all thee sets`, `2 let in the tank`, `let 10 right 9`, `60x5 ten 60x5`."""
-    word, before, after = marks[place].text, text_at(marks, place - 1), text_at(marks, place + 1)
+    word = marks[place].text
+    if word not in _HEARD:
+        return None
+    before, after = text_at(marks, place - 1), text_at(marks, place + 1)
     if before == "all" and after == "sets" and word in _THREE:
         return "three"
     tanked = [m.text for m in marks[place + 1 : place + 4]] == ["in", "the", "tank"]

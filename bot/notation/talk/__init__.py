@@ -3,13 +3,13 @@
 from collections.abc import Callable, Sequence
 from functools import cache, partial
 
-from bot.notation.clauses import EDGES, beside, continues_list, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.talk.body import is_body, is_on_scale, is_weight_change, weighs_in
 from bot.notation.talk.judged import has_grown, is_judged, is_load_judged
 from bot.notation.talk.times import LAST_HOUR, is_duration, is_hour, is_rest, seconds_behind, took
-from bot.notation.tied import is_led_at, is_tied
+from bot.notation.tied import is_tied
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

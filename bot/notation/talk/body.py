@@ -11,9 +11,11 @@ from bot.notation.wordlist import words
 
 def is_weight_change(marks: Sequence[Mark], place: int) -> bool:
     """`weighed in at 82.4, down 0.6 since last week`: how far the body's weight went."""
-    weighed = any(m.kind in (Kind.TALKNUM, Kind.GAP) and "weigh" in m.text for m in marks[:place])
     led = {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}
-    return weighed and bool(led & _WENT) and not is_tied(marks, place)
+    if led.isdisjoint(_WENT):
+        return False
+    weighed = any(m.kind in (Kind.TALKNUM, Kind.GAP) and "weigh" in m.text for m in marks[:place])
+    return weighed and not is_tied(marks, place)
 
 
 _WENT = frozenset(words("down up lost gained minus plus"))
@@ -21,6 +23,8 @@ _WENT = frozenset(words("down up lost gained minus plus"))
 
 def is_on_scale(marks: Sequence[Mark], place: int) -> bool:
     """`hit 82 on the scale`."""
+    if not any(w in ("scale", "scales") for m in marks[place + 1 : place + 5] for w in m.text.split()):
+        return False
     _, end = part_of(marks, place)
     end = next((i for i in range(place + 1, end) if marks[i].kind is Kind.NUM), end)
     return bool({"scale", "scales"} & {w for m in marks[place + 1 : min(end, place + 5)] for w in m.text.split()})

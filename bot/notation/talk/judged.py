@@ -54,12 +54,13 @@ _GENERAL = (*_JUDGING, *_OF_LOADS, Kind.WORD, Kind.REPS, Kind.AT, Kind.WITH, Kin
 def has_grown(marks: Sequence[Mark], place: int) -> bool:
     """`twelve has become too easy`, `65 is getting too light`, `8 is too easy now`: of sets in general, and no set."""
     start, end = part_of(marks, place)
-    rest = [m for i, m in enumerate(marks[start:end], start) if i != place]
     said = [w for m in marks[place + 1 : end] for w in m.text.split()]
     now = bool(said) and said[-1] in ("now", "lately", "already")
     while said and said[-1] in _OF_NOW:
         said.pop()
-    if not said or said[-1] not in _JUDGED or not all(m.kind in _GENERAL for m in rest):
+    if not said or said[-1] not in _JUDGED:
+        return False
+    if not all(m.kind in _GENERAL for i, m in enumerate(marks[start:end], start) if i != place):
         return False
     grown = bool(_GROWN & set(said)) and bool({"has", "is", "have", "are", "became", "getting"} & set(said))
     return grown or (now and "too" in said and bool({"is", "are"} & set(said)))

@@ -10,6 +10,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
+from bot.notation.clauses import parts_between
 from bot.notation.corrections.old_and_new.clause import UNITS, Said, Value, new_and_old, read_clause
 from bot.notation.corrections.old_and_new.stored import all_helped, exercise_of, is_told, what_changes, with_old
 from bot.notation.corrections.which_stored import which_at
@@ -27,13 +28,9 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if not request.done or not any(m.kind in (Kind.NUM, Kind.BODY) for m in marks):
         return list(marks)
     out: list[Mark] = []
-    start = 0
-    for end in range(len(marks) + 1):
-        if end < len(marks) and marks[end].kind not in _ENDS:
-            continue
+    for start, end in parts_between(marks, _ENDS):
         out += _sentence(list(marks[start:end]), request)
         out += marks[end : end + 1]
-        start = end + 1
     return out
 
 

@@ -45,11 +45,13 @@ def each_counted(marks: list[Mark]) -> list[Mark]:
     """`dropped it twice, 10 and 8`, `two drops of 10 and 8`: as many drops, each told by its number alone."""
     out = list(marks)
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.DROP:
+            continue
         at = past(marks, place + 1, Kind.FILL)
         twice = kind_at(marks, at) is Kind.TIMES and text_at(marks, at).split()[-1:] == ["twice"]
         two = kind_at(marks, place - 1) is Kind.NUM and marks[place - 1].value == SEVERAL
         two = two or text_at(marks, place - 1) == "double"
-        if mark.kind is not Kind.DROP or not (twice or two or text_at(marks, place) in _DOUBLED):
+        if not (twice or two or mark.text in _DOUBLED):
             continue
         at = past(marks, at + twice, Kind.FILL, Kind.COMMA, Kind.COLON, Kind.FOR)
         counted = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)

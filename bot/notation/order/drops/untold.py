@@ -22,6 +22,7 @@ def forgotten(marks: Sequence[Mark], at: int) -> int:
 
 ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _FAR = 10
+"""Marks between a drop, the words that it was not told, and its numbers."""
 _UNTOLD = frozenset(words("forgot forget forgotten missed missing didnt write wrote mention omitted unlogged"))
 """Words of what was not told."""
 _TELLING = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.COLON, Kind.WAS, Kind.NOT, Kind.TO, Kind.DASH, Kind.WITH, Kind.AT,
