@@ -126,11 +126,10 @@ def _crossed(marks: list[Mark]) -> list[Mark]:
         while kind_at(marks, two) in _AND or text_at(marks, two) == "but":
             two += 1
         other = two + 1 + (kind_at(marks, two + 1) in _COUNTED)
-        ends = kind_at(marks, other + 1) in (None, *EDGES, Kind.FILL)
+        ends = kind_at(marks, other + 1) in (None, *EDGES, Kind.FILL, Kind.WITH, Kind.AT, Kind.THEN, Kind.AND)
         crossed = two > link and kind_at(marks, two) is Kind.NUM and kind_at(marks, other) in _ANY and ends
         if crossed and _SIDE_OF[mark.kind] is not _SIDE_OF[marks[other].kind]:
             out[two : other + 1] = [marks[other], *marks[two:other]]
-            return out
     return out
 
 

@@ -53,7 +53,9 @@ def _given_up(marks: Sequence[Mark], place: int) -> Mark:
     told = told or any(w in _LATER for m in marks[named:end] for w in m.text.split())
     asked = any(m.kind is Kind.QUERY for m in marks[end : end + 1])
     the = mark.kind is Kind.DROP or text_at(marks, place + 1) in ("the", "my")
-    given = mark.text in _DROPPED and the and kind_at(marks, named) is Kind.NAME and opens and not told and not asked
+    what = kind_at(marks, named) in (Kind.NAME, Kind.THEREST) or text_at(marks, named) == "everything"
+    what = what or (mark.kind is Kind.DROP and kind_at(marks, named) is Kind.WEAK and named == place + 1)
+    given = mark.text in _DROPPED and the and what and opens and not told and not asked
     return replace(mark, kind=Kind.SKIP, text="skipped") if given else mark
 
 
