@@ -6,7 +6,7 @@ means the same wherever it stands is in `anywhere`; what does so only beside som
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from functools import cache
 
 from bot.notation.alike.anywhere import ANYWHERE
@@ -17,18 +17,26 @@ from bot.notation.tokens import Mark
 __all__ = ["said_plainly"]
 
 
+@dataclass(slots=True)
+class _Node:
+    """Where some first words of phrases lead: by the next word, and what is said for those that end here."""
+
+    next: dict[str, "_Node"] = field(default_factory=dict)
+    ends: list[tuple[tuple[str, ...], Where | None]] = field(default_factory=list)
+
+
 @cache
-def _by_first() -> dict[str, list[tuple[tuple[str, ...], tuple[str, ...], Where | None]]]:
-    """All phrases by their first word, the longest first."""
-    out: dict[str, list[tuple[tuple[str, ...], tuple[str, ...], Where | None]]] = {}
+def _phrases() -> _Node:
+    """All phrases, word by word."""
+    root = _Node()
     rows: list[tuple[str, Iterable[str], Where | None]] = [*BESIDE, *((plain, said, None) for plain, said in ANYWHERE)]
     for plain, said, where in rows:
         for phrase in said:
-            spoken = tuple(phrase.split())
-            out.setdefault(spoken[0], []).append((spoken, tuple(plain.split()), where))
-    for found in out.values():
-        found.sort(key=lambda one: -len(one[0]))
-    return out
+            node = root
+            for word in phrase.split():
+                node = node.next.setdefault(word, _Node())
+            node.ends.append((tuple(plain.split()), where))
+    return root
 
 
 def said_plainly(marks: Sequence[Mark]) -> list[Mark]:
@@ -38,24 +46,32 @@ def said_plainly(marks: Sequence[Mark]) -> list[Mark]:
     >>> [m.text for m in said_plainly(read_marks("60 for 5 once more, final one 4"))]
     ['60', 'for', '5', 'again', ',', 'last', 'one', '4']
     """
-    phrases = _by_first()
     out: list[Mark] = []
     at = 0
     while at < len(marks):
-        found = None
-        for spoken, plain, where in phrases.get(marks[at].text, ()):
-            end = at + len(spoken)
-            fits = all(m.text == w for m, w in zip(marks[at:end], spoken, strict=False))
-            if fits and end <= len(marks) and (where is None or where(marks, at, end)):
-                found = plain, end
-                break
+        found = _longest(marks, at)
         if found is None:
             out.append(marks[at])
             at += 1
         else:
-            out += _put(marks[at : found[1]], found[0])
-            at = found[1]
+            plain, end = found
+            out += _put(marks[at:end], plain)
+            at = end
     return out
+
+
+def _longest(marks: Sequence[Mark], at: int) -> tuple[tuple[str, ...], int] | None:
+    """What is said for the longest phrase from a place on, and where that ends."""
+    node, end = _phrases(), at
+    met: list[tuple[int, _Node]] = []
+    while end < len(marks) and (following := node.next.get(marks[end].text)) is not None:
+        node, end = following, end + 1
+        met.append((end, node))
+    for end, node in reversed(met):
+        for plain, where in node.ends:
+            if where is None or where(marks, at, end):
+                return plain, end
+    return None
 
 
 def _put(said: Sequence[Mark], plain: Sequence[str]) -> list[Mark]:
