@@ -38,7 +38,7 @@ class _List:
 
 def without_announced(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such a heading as its name and its load before the list."""
-    marks = _without_count(list(marks))
+    marks = _without_next(_without_count(list(marks)))
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -75,6 +75,24 @@ def _without_count(marks: list[Mark]) -> list[Mark]:
                 _gap(m) if m.kind is not Kind.COLON else replace(_gap(m), kind=Kind.COMMA, text=",")
                 for m in marks[place : colon + 1]
             ]
+    return marks
+
+
+def _without_next(marks: list[Mark]) -> list[Mark]:
+    """`seated row next two, 45 kg 10 and 40 kg 12`: how many there were, where as many loads with counts are told."""
+    for place in range(len(marks) - 1):
+        count = whole_number(marks, place + 1, 2, 6)
+        led = text_at(marks, place).split()[-1:] in (["next"], ["last"], ["remaining"], ["other"])
+        end = place + 2 + (kind_at(marks, place + 2) in (Kind.SETS, Kind.SET) or text_at(marks, place + 2) == "ones")
+        if not led or count is None or kind_at(marks, end) not in (Kind.COMMA, Kind.COLON, Kind.DASH):
+            continue
+        stop = next((i for i in range(end, len(marks)) if marks[i].kind in _BREAKS), len(marks))
+        units = (Kind.KG, Kind.LB, Kind.S, Kind.X, Kind.FOR)
+        loads = sum(m.kind is Kind.NUM and kind_at(marks, end + i + 1) in units for i, m in enumerate(marks[end:stop]))
+        numbers = sum(m.kind is Kind.NUM and not m.parts for m in marks[end:stop])
+        if loads == count and numbers == 2 * count:
+            comma = replace(_gap(marks[end]), kind=Kind.COMMA, text=",")
+            return [*marks[:place], *(_gap(m) for m in marks[place:end]), comma, *marks[end + 1 :]]
     return marks
 
 

@@ -82,6 +82,7 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         rate_named(draft, one)
     for every in plain.of_all if draft.ask is None else ():
         rate_of_all(draft, every)
+    record.settle(draft.request.done)
     if draft.reports and not draft.is_decided:
         unread = unread or last_look(Looked(plain.said, told, record, plain.progress, plain.unclear))
         other = substituted(plain.said, draft.request.exercises, frozenset(one.row.exercise for one in record.told))

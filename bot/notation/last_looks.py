@@ -13,7 +13,7 @@ from bot.notation.progress import Progress, contradicted
 from bot.notation.qualified import of_another_kind
 from bot.notation.record import Record
 from bot.notation.restated import goes_beyond, numbered_again
-from bot.notation.set_or_reps import beyond_plan, may_be_sets, too_many
+from bot.notation.set_or_reps import beyond_plan, drops_beyond, may_be_sets, too_many
 from bot.notation.strays.lone_loads import failed_again, lone_load, missed_load
 from bot.notation.strays.other_measure import of_another_measure
 from bot.notation.tokens import Mark
@@ -41,6 +41,7 @@ def last_look(at: Looked) -> Mark | None:
         or sounds_like_another(told, rows, exercises)
         or may_be_sets(told, rows, record)
         or too_many(told, rows, record)
+        or drops_beyond(said, rows, record)
         or beyond_plan(said, rows, record)
         or of_another_kind(told, rows, exercises)
         or goes_beyond(told, record)

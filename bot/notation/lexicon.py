@@ -162,6 +162,18 @@ _SAME_LOAD = "; ".join(
     )
 )
 """`at the same pin`, `with the very same bells`."""
+_LED = ("", "and", "then", "and then")
+_LOWERED = words("dropped drop dropping stripped strip stripping lowered reduced lightened")
+_LOWERED_IT = words("lower lowering reduce reducing cut took brought")
+_WEIGHT = ("it", "that", "weight", "the weight", "load", "the load", "the pin", "the stack")
+_DOWN = ("down to", "back down to", "down again to", "down once more to", "down further to")
+_TO = ("to", "again to", "further to", *_DOWN)
+_WENT_DOWN = "; ".join([
+    *products(_LED, _LOWERED, ("", *_WEIGHT), _TO),
+    *products(_LED, _LOWERED_IT, _WEIGHT, _TO),
+])  # fmt: skip
+"""`dropped the weight to`, `took it down again to`: a load gone down to."""
+
 TELL_ME = products(
     (
         "let me know",
@@ -226,6 +238,7 @@ PHRASES: dict[Kind, str] = {
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
         "my notes say; my notes said; notes say; my notebook says; my book says; my log says; my diary says; the video "
         "says; the video shows; video says; video shows; thinking about it; thinking about that; thinking back; "
+        "looking back; looking back on it; looking back at it; "
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
         "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; "
@@ -405,37 +418,10 @@ PHRASES: dict[Kind, str] = {
         "some off; stripped some off; stripped some weight off; stripped weight off; stripped it; stripped it "
         "down; moved the pin up; pulled the pin up; moved the pin; a plate off; a plate off each side; lost a "
         "plate; stripped some plates; stripped the plates; "
-        "dropped it to; dropped it down to; dropped the weight to; dropped the weight down to; dropped weight to; "
-        "dropped weight down to; dropped the load to; dropped the load down to; dropped load to; dropped load down "
-        "to; dropped that to; dropped that down to; drop it to; drop it down to; drop the weight to; drop the "
-        "weight down to; drop weight to; drop weight down to; drop the load to; drop the load down to; drop load "
-        "to; drop load down to; drop that to; drop that down to; dropping it to; dropping it down to; dropping the "
-        "weight to; dropping the weight down to; dropping weight to; dropping weight down to; dropping the load to; "
-        "dropping the load down to; dropping load to; dropping load down to; dropping that to; dropping that down "
-        "to; lowered it to; lowered it down to; lowered the weight to; lowered the weight down to; lowered weight "
-        "to; lowered weight down to; lowered the load to; lowered the load down to; lowered load to; lowered load "
-        "down to; lowered that to; lowered that down to; lower it to; lower it down to; lower the weight to; lower "
-        "the weight down to; lower weight to; lower weight down to; lower the load to; lower the load down to; "
-        "lower load to; lower load down to; lower that to; lower that down to; lowering it to; lowering it down to; "
-        "lowering the weight to; lowering the weight down to; lowering weight to; lowering weight down to; lowering "
-        "the load to; lowering the load down to; lowering load to; lowering load down to; lowering that to; "
-        "lowering that down to; reduced it to; reduced it down to; reduced the weight to; reduced the weight down "
-        "to; reduced weight to; reduced weight down to; reduced the load to; reduced the load down to; reduced load "
-        "to; reduced load down to; reduced that to; reduced that down to; reduce it to; reduce it down to; reduce "
-        "the weight to; reduce the weight down to; reduce weight to; reduce weight down to; reduce the load to; "
-        "reduce the load down to; reduce load to; reduce load down to; reduce that to; reduce that down to; "
-        "reducing it to; reducing it down to; reducing the weight to; reducing the weight down to; reducing weight "
-        "to; reducing weight down to; reducing the load to; reducing the load down to; reducing load to; reducing "
-        "load down to; reducing that to; reducing that down to; stripped it to; stripped it down to; stripped the "
-        "weight to; stripped the weight down to; stripped weight to; stripped weight down to; stripped the load to; "
-        "stripped the load down to; stripped load to; stripped load down to; stripped that to; stripped that down "
-        "to; cut the weight to; cut the weight down to; cut weight to; cut weight down to; cut the load to; cut the "
-        "load down to; cut load to; cut load down to; cut that to; cut that down to; took it to; took it down to; "
-        "took the weight to; took the weight down to; took weight to; took weight down to; took the load to; took "
-        "the load down to; took load to; took load down to; took that to; took that down to; brought it to; brought "
-        "it down to; brought the weight to; brought the weight down to; brought weight to; brought weight down to; "
-        "brought the load to; brought the load down to; brought load to; brought load down to; brought that to; "
-        "brought that down to; "
+        "strip a plate; strip a plate off; strip another; strip another plate; stripped another; "
+        "stripped another plate; "
+        "take a plate off; took another plate off; another plate off; strip it; strip it down; "
+        f"{_WENT_DOWN}; "
         "drop; drops; dropset; dropsets; drop set; drop sets; dropped to; drop to; drop down to; dropped down to; "
         "dropping to; dropped; strip to; stripped to; stripped down to; then drop; then dropped; then dropped to; and "
         "dropped to; and drop; and drop to; drop it to; dropped it to; drop was; drop set was; drop set at; drop at; "

@@ -45,6 +45,8 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
         rates = mark.kind is Kind.NUM and _is_rating(marks, place) and not _agrees(marks, place, told)
         if rates and not spans.touch(mark):
             return mark
+        if place + 1 < len(marks) and marks[place + 1].kind in (Kind.DROP, Kind.DROPPED, Kind.MINI):
+            continue
         number = _set_named(marks, place, after)
         if number is not None and number not in numbers and number > warmed:
             return mark

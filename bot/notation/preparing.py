@@ -21,6 +21,7 @@ from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed, without_opinions
 from bot.notation.corrections.half_again import told_at_once
 from bot.notation.corrections.load_left import without_left
+from bot.notation.corrections.load_supplied import with_load_supplied
 from bot.notation.corrections.no_drop import with_drops
 from bot.notation.corrections.old_and_new import old_and_new
 from bot.notation.corrections.parted import parted
@@ -91,7 +92,8 @@ def kinds_beside_hurts(
     ended = with_set_ends(missed, request.exercises)
     ended = with_shortfalls(ended, request.exercises)
     said = told_at_once(with_lost_counts(with_set_apart(ended)))
-    said = old_and_new(without_left(with_drops(said, request), request), request)
+    said = with_load_supplied(without_left(said, request), request)
+    said = with_drops(old_and_new(said, request), request)
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at

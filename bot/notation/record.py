@@ -96,6 +96,16 @@ class Record:
         now = [(t.row.reps, t.row.load) for t in told]
         self.retold += [t for t in before if (t.row.reps, t.row.load) not in now]
 
+    def settle(self, before: Sequence[Performed]) -> None:
+        """Leaves each set as it was `before` that is told again as it is, where others are put right.
+
+        `set one was 80, only the second one was 85` changes the first, where both are stored with 85.
+        """
+        as_was = [key for key in self.replaces if self.rows(key) == [p for p in before if (p.exercise, p.set) == key]]
+        if len(as_was) < len(self.replaces):
+            self.replaces = [key for key in self.replaces if key not in as_was]
+            self.told = [t for t in self.told if (t.row.exercise, t.row.set) not in as_was]
+
     def _numbered(self, key: SetKey) -> list[Told]:
         """A set of this message that its own words numbered."""
         told = [t for t in self.told if (t.row.exercise, t.row.set) == key]

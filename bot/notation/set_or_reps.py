@@ -11,6 +11,8 @@ from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
+from bot.training.plan import Drop
+from bot.training.report import Performed, Stage
 
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
            Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
@@ -52,6 +54,31 @@ def too_many(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mar
             at = rows[0].grounds.reps.at
             return next((m for m in marks if at is not None and m.start < at[1] and at[0] < m.end), None)
     return None
+
+
+def drops_beyond(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
+    """The first word of a drop of a stored set that has all its planned ones: it may be one of those told again."""
+    if any(m.kind in _OF_MORE or (_EXTRA | {"forgot", "missed", "third"}) & set(m.text.split()) for m in marks):
+        return None
+    added = [one.row for one in told if one.row.stage is Stage.DROP]
+    for row in added:
+        place = record.place_of(row.exercise)
+        before = [p for p in record.stored if (p.exercise, p.set) == (row.exercise, row.set)]
+        planned = record.exercises[place].sets if place is not None else ()
+        finish = planned[row.set - 1].finish if row.set is not None and 0 < row.set <= len(planned) else None
+        full = isinstance(finish, Drop) and sum(p.stage is Stage.DROP for p in before) >= finish.times
+        if (full and before) or (isinstance(finish, Drop) and _are_added(told, row, finish.times)):
+            return next((m for m in marks if m.kind in (Kind.DROP, Kind.DROPPED)), marks[0])
+    return None
+
+
+def _are_added(told: Sequence[Told], row: Performed, times: int) -> bool:
+    """Whether drops that are told stand beside those that a corrected set kept, more than so many in all."""
+    drops = [
+        one for one in told if (one.row.exercise, one.row.set, one.row.stage) == (row.exercise, row.set, Stage.DROP)
+    ]
+    kept = sum(one.grounds.stage.source is Source.KEPT for one in drops)
+    return len(drops) > times and 0 < kept < len(drops)
 
 
 def beyond_plan(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:

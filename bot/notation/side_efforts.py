@@ -41,12 +41,16 @@ def is_sided(marks: Sequence[Mark], at: int, record: Record, under: int | None) 
 def with_side_efforts(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
     """The marks with such efforts in that form."""
     out = list(marks)
-    if not any(m.kind in (*_RATES, Kind.FAILED, Kind.TANK) or m.text in ("@", "left") for m in out):
+    if not any(m.kind in (*_RATES, Kind.FAILED, Kind.TANK, Kind.EMPTY) or m.text in ("@", "left") for m in out):
         return out
     at = 1
     while at < len(out):
         if _is_left_over(out, at) and is_sided(out, at, record, under):
             out[at] = replace(out[at], kind=Kind.TANK)
+        elif out[at].kind is Kind.WITH and _is_own_effort(out, at) and is_sided(out, at, record, under):
+            side = next(m for m in reversed(out[:at]) if m.kind in SIDES)
+            out[at : at + 1] = [replace(out[at], kind=Kind.COMMA, text=","), replace(side, start=out[at].start)]
+            at += 1
         elif out[at].kind is Kind.FAILED and is_sided(out, at, record, under):
             at = _failed_side(out, at)
         elif out[at].kind in _RATES and number_before(out, at, _BREAKS) and is_sided(out, at, record, under):
@@ -139,6 +143,17 @@ def _drop_both(out: list[Mark], at: int) -> None:
     if said and sets <= 1 and not any(m.kind in (Kind.SETS, Kind.ALL) for m in before):
         for place in range(number + 1, both + 1):
             out[place] = replace(out[place], kind=Kind.FILL)
+
+
+def _is_own_effort(marks: Sequence[Mark], at: int) -> bool:
+    """The `with` of `left 12, right 10 with nothing left`: the effort of the side told last, behind its count."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if marks[i].kind in _BREAKS), 0)
+    sided = [m.kind for m in marks[start:at] if m.kind in SIDES]
+    last = [m.kind for m in marks[max(0, at - 3) : at] if m.kind is not Kind.REPS][-2:]
+    counted = sorted(last) in ([Kind.LEFT, Kind.NUM], [Kind.NUM, Kind.RIGHT])
+    behind = kind_at(marks, at + 1) is Kind.EMPTY or kind_at(marks, at + 2) is Kind.TANK
+    end = at + 2 + (kind_at(marks, at + 2) is Kind.TANK)
+    return sorted(sided) == sorted(SIDES) and counted and behind and _ends(marks, end)
 
 
 def _failed_side(out: list[Mark], at: int) -> int:

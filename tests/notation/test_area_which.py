@@ -6,8 +6,8 @@ source.
 
 import pytest
 
-from bot.notation.reading import Request, read_message
-from bot.training.plan import LoadStyle, Measure, PlannedExercise
+from bot.notation.reading import Reading, Request, read_message
+from bot.training.plan import Drop, LoadStyle, Measure, PlannedExercise
 from bot.training.units import Unit
 from tests.notation.plans import DROP, MINI, NOW, row, rows, sets
 
@@ -23,6 +23,11 @@ PLANS = {
     "dp": PlannedExercise("Weighted Dip", sets("15", 6, 8, 3, DROP), aliases=("dips",), load_style=BODY),
     "pu": PlannedExercise("Push-Up", sets("0", 12, 20, 1, MINI) * 2, aliases=("push ups",), load_style=BODY),
     "ch": PlannedExercise("Assisted Chin-Up", sets("-40", 6, 8), aliases=("chins",), load_style=BODY),
+    "ex": PlannedExercise("Leg Extension", sets("42.5", 12, 15, 3, Drop(2, (20, 30))), aliases=("extensions",)),
+    "rw": PlannedExercise("Single-Arm Row", sets("24", 10, 12), aliases=("arm rows",), load_style=HAND, sides=2),
+    "sm": PlannedExercise("Smith Squat", sets(None, 8, 10), aliases=("smith",)),
+    "lo": PlannedExercise("Low Row", sets("45", 10, 12), aliases=("low rows",)),
+    "hr": PlannedExercise("High Row", sets("45", 10, 12), aliases=("high rows",)),
     "ca": PlannedExercise("Suitcase Carry", sets("24", 20, 40, 2), aliases=("carry",), load_style=HAND, sides=2,
                           measure=Measure.METRES),
 }  # fmt: skip
@@ -34,9 +39,13 @@ def _rows(written: str) -> tuple[str, ...]:
     return tuple(f"{PLANS[short[:2]].name}#{short[2:]} {body}" for short, body in parts)
 
 
-def _check(session: str, done: str, text: str, wanted: str) -> None:
+def _read(session: str, done: str, text: str) -> Reading:
     exercises = tuple(PLANS[short] for short in session.split())
-    reading = read_message(Request(text, Unit.KG, NOW, exercises, tuple(row(r) for r in _rows(done))))
+    return read_message(Request(text, Unit.KG, NOW, exercises, tuple(row(r) for r in _rows(done))))
+
+
+def _check(session: str, done: str, text: str, wanted: str) -> None:
+    reading = _read(session, done, text)
     assert (reading.ask, reading.performed, reading.skipped) == (None, rows(*_rows(wanted)), ())
 
 
@@ -125,9 +134,84 @@ APART: list[Meaning] = [
     ("db", "", "db1 24x10; db2 24x9", ("24s x 10 strict, x 9 and my forearms hate you",)),
     ("hi", ONE, "hi2 90x9; hi3 90x9", ("rest all 9", "the other two sets 9 reps each", "both others 9")),
 ]  # fmt: skip
+EXT = "ex1 42.5x14; ex2 42.5x14; ex3 42.5x13; ex3 32.5x8 drop; ex3 25x7 drop"
+ROWS = "rw1 24x12; rw2 24x11"
+HALF = "rw1 24x12 left"
+BOTH = "rw1 24x12 left; rw1 24x11 right"
+SMITH = "sm1 -x9; sm2 -x8; sm3 -x8"
+Change = tuple[str, str, str, str, tuple[str, ...]]
+CORRECTED: list[Change] = [
+    ("hi ro", TWO, "hi1", "hi1 90x8", (
+        "thrusts #1 was 8 reps", "can you change thrust set 1 to 8?", "thrust set 1 i told 10 but it was 8",
+        "in fact it was eight for the first thrusts", "i put 10 for thrusts #1 but it was eight",
+        "can you amend the first thrust set? it was 8", "the opener on thrusts was 8",
+        "one correction sir, first set of thrusts I told 10 but it was 8",
+        "the first thrust set has to be 8 instead of 10")),
+    ("hi ro", TWO, "hi1", "hi1 80x10", (
+        "set one was 80, only the second one was 90", "set 1 was 80, second one's right",
+        "hang on. set one was 80, only the second one was 90")),
+    ("hi ro", TWO, "hi1 hi2", "hi1 80x10; hi2 85x9", (
+        "thrusts set 1 was 80, set 2 was 85", "first thrusts 80, second 85, i mixed the plates up")),
+    ("hi ro", f"{TWO}; hi3 90x8; ro1 50x12", "ro1 hi3", "ro1 52.5x12; hi3 90x7", (
+        "correcting: the row was 52.5, and thrusts 3 only 7 reps",
+        "two fixes: the row was 52.5 and thrust set 3 was 7")),
+    ("hi ro", f"{TWO}; hi3 90x8", "hi3", "hi3 95x8; ro1 50x12", ("last thrust set was 95, and rows first set 50x12",)),
+    ("hi ro", TWO, "hi1 hi2", "hi1 90x9; hi2 90x10", (
+        "swap the two thrust sets round, it was 9 and then 10", "sets 1 and 2 of thrusts are swapped",
+        "the two thrust sets are the wrong way round", "i mixed up the thrust sets, first was 9 and second 10")),
+    ("hi ro", TWO, "hi1 hi2", "hi1 90x10 rir 3; hi2 90x9 rir 1; hi3 90x8", (
+        "third set 90x8, and btw second one was 1 rir, first one 3 rir",)),
+    ("hi ro", TWO, "hi1 hi2", "hi1 90x10 rir 3; hi2 90x9 rir 1", (
+        "second one was 1 rir, first one 3 rir", "first thrust set @7, second @9",
+        "set 2 of thrusts i had 1 left in me, set 1 3 left in me")),
+    ("ex ro", EXT, "ex3", "ex3 42.5x13; ex3 32.5x8 drop; ex3 25x6 drop", (
+        "the last drop was only 6 reps", "second drop was 6", "extensions set 3 second drop was 6",
+        "set 3 drop 2 -> 6 reps", "the second extension drop was 6 not 7")),
+    ("ex ro", f"{EXT}; ro1 50x12", "ex3", "ex3 42.5x13; ex3 30x8 drop; ex3 25x7 drop", (
+        "the first drop was 30", "the first extension drop was 30 not 32.5", "first drop was 30x8")),
+    ("ex ro", EXT, "ex3", "ex3 42.5x13; ex3 30x8 drop; ex3 22.5x7 drop", ("first drop 30 second drop 22.5",)),
+    ("rw", ROWS, "rw2", "rw2 24x11 left; rw2 24x9 right", (
+        "right arm of set 2 was 9", "set 2 L11 R9", "on the second row i got 11 left 9 right")),
+    ("rw", BOTH, "rw1", "rw1 24x12 rir 1 left; rw1 24x11 rir 2 right", (
+        "could have done 1 more on the left and 2 more on the right there", "left rir 1, right rir 2",
+        "left had 1 in the tank, right 2", "left side was rpe 9 and right rpe 8")),
+    ("rw", BOTH, "rw1", "rw1 24x12 rir 1 left; rw1 24x11 right", ("left arm was rpe 9", "that was rpe 9 on the left")),
+    ("sm ro", "sm1 -x9", "sm1", "sm1 70x9", (
+        "weight was 70", "forgot to say, it was 70 kilos", "with 70kg btw", "70 on the bar for that", "i used 70",
+        "weight: 70", "70x9 i mean")),
+    ("sm ro", SMITH, "sm1 sm2 sm3", "sm1 70x9; sm2 70x8; sm3 70x8", ("all at 70", "weight was 70 for all of them")),
+    ("sm", SMITH, "sm1 sm2 sm3", "sm1 70x9; sm2 70x8; sm3 75x8", ("first two were with 70, last with 75",)),
+]  # fmt: skip
+GONE: list[Change] = [
+    ("hi ro", f"{TWO}; ro1 50x12", "hi2", "", (
+        "pls cancel the second thrust set, it didn't happen", "take thrust set 2 off again", "i never did thrust set 2",
+        "wipe the second set of thrusts, logged it by accident", "can you delete thrust set 2?",
+        "there was no second thrust set")),
+    ("ex ro", f"{EXT}; ro1 50x12", "ex3", "ex3 42.5x13; ex3 32.5x8 drop", (
+        "take the second drop off again, I only did one", "delete the last drop", "there was no second drop",
+        "scrap drop number two", "the second drop shouldn't be there, delete it")),
+]  # fmt: skip
+TOLD_LATER: list[Meaning] = [
+    ("rw", HALF, "rw1 24x12 right", (
+        "okay so the right arm on that row, I forgot to say, was twelve too", "right was also 12", "same on the right",
+        "the other arm was 12", "the other side was the same", "and the right arm 12 as well")),
+    ("rw", "rw1 24x12", "rw2 24x9 left; rw2 24x11 right", (
+        "9 on the weak side (left) and 11 on the other", "left 9, 11 on the other one")),
+    ("rw", "rw1 24x12", "rw2 24x11 right; rw2 24x9 left", ("11 on the strong side (right) 9 on the weak one",)),
+    ("rw", "rw1 24x12", "rw2 24x12 left; rw2 24x10 rir 0 right", ("set 2 left 12, right 10 with nothing left",)),
+    ("cu ro", f"{CURLS}; ro1 50x12", "cu3 25x8 drop", (
+        "forgot to write the dropset before: it was 25 for 8", "forgot the drop earlier, 25x8")),
+]  # fmt: skip
+DOUBTED = [
+    ("hi ro", TWO, text) for text in (
+        "I sent 90 but it might have been 95, not sure which plates it was", "that might have been 8",
+        "thrust set 2 might have been 8", "maybe 8 on the second thrusts")
+]  # fmt: skip
+DOUBTED += [("lo hr hi", "lo1 45x12; lo2 45x12; hr1 45x12; hr2 45x12; hi1 90x10", "row set 2 was 11"),
+            ("ex ro", EXT, "extension drops: 30x8, 25x7")]  # fmt: skip
 CASES = [
     (session, done, text, wanted)
-    for session, done, wanted, texts in (*FAILED, *LOADS, *FINISHES, *SIDES, *APART)
+    for session, done, wanted, texts in (*FAILED, *LOADS, *FINISHES, *SIDES, *APART, *TOLD_LATER)
     for text in texts
 ]
 
@@ -135,3 +219,28 @@ CASES = [
 @pytest.mark.parametrize(("session", "done", "text", "wanted"), CASES)
 def test_the_sets_are_those_that_the_words_tell(session: str, done: str, text: str, wanted: str) -> None:
     _check(session, done, text, wanted)
+
+
+CHANGES = [
+    (session, done, text, replaced, wanted)
+    for session, done, replaced, wanted, texts in (*CORRECTED, *GONE)
+    for text in texts
+]
+
+
+@pytest.mark.parametrize(("session", "done", "text", "replaced", "wanted"), CHANGES)
+def test_a_correction_replaces_just_the_sets_that_it_names(
+    session: str, done: str, text: str, replaced: str, wanted: str
+) -> None:
+    reading = _read(session, done, text)
+    keys = {(PLANS[key[:2]].name, int(key[2:])) for key in replaced.split()}
+    said = (reading.ask, reading.skipped, reading.question, set(reading.replaces))
+    assert said == (None, (), False, keys)
+    assert sorted(map(repr, reading.performed)) == sorted(map(repr, rows(*_rows(wanted))))
+
+
+@pytest.mark.parametrize(("session", "done", "text"), DOUBTED)
+def test_what_is_in_doubt_of_a_stored_set_is_asked(session: str, done: str, text: str) -> None:
+    reading = _read(session, done, text)
+    assert reading.ask is not None
+    assert (reading.performed, reading.replaces) == ((), ())

@@ -10,7 +10,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from bot.notation.answer import AskKind, Source
-from bot.notation.atoms import Counts
+from bot.notation.atoms import Counts, Join
 from bot.notation.context import Context
 from bot.notation.corrections.continued import which_continuation, with_continuations, with_one_changed
 from bot.notation.corrections.honest import honest_values
@@ -22,7 +22,7 @@ from bot.notation.said import Doubt
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, SetKey, Stage
-from bot.training.units import Unit
+from bot.training.units import Load, Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,9 +54,7 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
     keys = _targets(shaped, record, place)
     whole_set = len(said.amounts) == 2 and said.amounts[1].join in PAIRING
     several = len(said.amounts) > 1 and not whole_set
-    if keys is not None and len(keys) > 1 and several and any(m.kind is Kind.LABEL for m in shaped):
-        return Corrected(Doubt(AskKind.WHICH_SET, start, end))
-    if keys is None:
+    if keys is None or (len(keys) > 1 and several and any(m.kind is Kind.LABEL for m in shaped)):
         return Corrected(Doubt(AskKind.WHICH_SET, start, end))
     if any(m.kind is Kind.BAD for m in shaped):
         return Corrected(Doubt(AskKind.NUMBER_FORMAT, start, end))
@@ -72,10 +70,17 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
             record.last_exercise = where
             continue
         many = sum(r.stage is said.stage for r in rows)
-        nth = which_continuation(shaped, many) if continued and len(said.counts) == 1 else None
+        nth = which_continuation(shaped, many) if continued and (whole_set or len(said.amounts) == 1) else None
         if nth is not None:
-            record.change(key, lambda gone, nth=nth: with_one_changed(gone, said, nth))  # type: ignore[misc]
-            record.last_exercise = where
+            staged = [r for r in rows if r.stage is said.stage][nth:][:1]
+            ways = (
+                _as_told(said, staged[0], unit)
+                if whole_set
+                else honest_values(said, rows=staged, context=context, unit=unit, key=key)
+            )
+            if len(ways) != 1:
+                return Corrected(Doubt(AskKind.ORDER if ways else AskKind.UNSURE, start, end))
+            _change_one(record, key, said.stage, nth, ways[0])
             continue
         if continued and not any(m.kind is Kind.ALL for m in shaped):
             return Corrected(Doubt(AskKind.WHICH_SET, start, end))
@@ -98,6 +103,21 @@ def correct(piece: Sequence[Mark], record: Record, unit: Unit, place: int | None
         record.change(key, lambda gone, values=ways[0]: apply_values(gone, values))  # type: ignore[misc]
         record.last_exercise = where
     return Corrected()
+
+
+def _as_told(said: Correction, row: Performed, unit: Unit) -> list[Values]:
+    """The load and the repetitions of one continuation, told together: `second drop was 22.5x7`."""
+    load, reps = said.amounts
+    if load.value is None or reps.value is None or reps.value != int(reps.value) or reps.join is Join.AT:
+        return []
+    weight = Load.of(load.value, load.unit or (row.load.unit if row.load is not None else unit))
+    return [Values(load=weight, reps=int(reps.value), load_at=load.at, unit_at=load.unit_at, reps_at=reps.at)]
+
+
+def _change_one(record: Record, key: SetKey, stage: Stage | None, nth: int, values: Values) -> None:
+    """Puts one continuation of a set right."""
+    record.change(key, lambda gone: with_one_changed(gone, stage, nth, values))
+    record.last_exercise = record.place_of(key[0])
 
 
 def _is_of_drop(shaped: Sequence[Mark], record: Record, *, numbered: bool) -> bool:

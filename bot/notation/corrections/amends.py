@@ -11,10 +11,12 @@ from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
 from bot.notation.corrections.listed_again import list_again, tells_list_again
 from bot.notation.corrections.no_drop import take_drop_back
+from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
 from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
+from bot.notation.corrections.sides_rated import rate_sides
 from bot.notation.corrections.swapped import swap_sides
 from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.told_whole import sets_anew
@@ -29,10 +31,13 @@ from bot.notation.said import Doubt
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.shaping import shape_marks
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
 
 
 def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """Applies what the piece corrects or takes back; gives what is left of it to be read as new sets, if anything."""
+    if has_entry(piece) and not any(m.kind in _OF_BEFORE for m in piece):
+        _leave_ended(draft)
     if draft.record.replaces and _keeps_rest(piece):
         return []
     denied = denied_behind(piece)
@@ -51,6 +56,9 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     unnamed = not any(m.kind is Kind.NAME for m in piece)
     turned = (stored or unnamed) and swap_sides(piece, draft.record, place)
     if turned or (stored and correct_unit(piece, draft.record, place)):
+        draft.note_replaced((piece[0].start, piece[-1].end))
+        return []
+    if stored and rate_sides(piece, draft.record, place):
         draft.note_replaced((piece[0].start, piece[-1].end))
         return []
     other = is_of_another(piece)
@@ -248,6 +256,12 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     if len(named) > 1 and sum(m.kind is Kind.NUM for m in piece) > 1:
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return
+    hedged = any(set(m.text.split()) & HEDGES for m in piece if m.kind in (Kind.FILL, Kind.WORD))
+    if hedged and draft.doubt(Doubt(AskKind.UNSURE, piece[0].start, piece[-1].end), alternatives=1) is None:
+        return
+    if _is_of_either(draft, piece):
+        draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
+        return
     corrected = correct(piece, draft.record, draft.unit, place)
     if corrected.doubt is not None:
         chosen = draft.doubt(corrected.doubt, len(corrected.choices))
@@ -255,6 +269,34 @@ def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
             key, values = corrected.choices[chosen]
             draft.record.change(key, lambda rows: apply_values(rows, values))
     draft.note_replaced((piece[0].start, piece[-1].end))
+
+
+_OF_BEFORE = (Kind.NAME, Kind.WEAK, Kind.DROP, Kind.DROPPED, Kind.MINI, Kind.SORRY, Kind.MEANT, Kind.NOT, Kind.SCRAP)
+"""Kinds that name an exercise, or that are of the set told before."""
+
+
+def _leave_ended(draft: Draft) -> None:
+    """`front squat set 2 was 80, then 100x8`: behind a correction of what is over, what is under way goes on."""
+    record, place = draft.record, draft.record.last_exercise
+    if (
+        place is None
+        or not record.replaces
+        or record.context(place).open_sets
+        or draft.request.current == record.exercises[place].name
+    ):
+        return
+    stored = {p.exercise for p in draft.request.done}
+    if record.exercises[place].name in stored and any(
+        record.context(p).open_sets for p in range(len(record.exercises))
+    ):
+        record.last_exercise = None
+
+
+def _is_of_either(draft: Draft, piece: Sequence[Mark]) -> bool:
+    """`row set 2 was 11`, where two rows are stored and none is under way."""
+    record, under = draft.record, draft.under_way()
+    either = [[p for p in m.names if record.last(p) is not None] for m in piece if m.kind is Kind.NAME]
+    return any(len(places) > 1 and under not in places for places in either)
 
 
 def _is_parted(piece: Sequence[Mark]) -> bool:

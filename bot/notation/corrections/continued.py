@@ -6,18 +6,18 @@ from itertools import pairwise
 
 from bot.notation.answer import Source
 from bot.notation.corrections.meant import Correction
+from bot.notation.corrections.revised import Values, apply_values
 from bot.notation.grounds import Ground, Told
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.training.report import Stage
 
 
-def with_one_changed(rows: Sequence[Told], said: Correction, number: int) -> list[Told]:
-    """A set with one of its continuations as it is told again: `last mini was a 2` (-1), `second mini was 3` (1)."""
-    places = [i for i, t in enumerate(rows) if t.row.stage is said.stage]
-    reps, at = said.counts[0]
+def with_one_changed(rows: Sequence[Told], stage: Stage | None, number: int, values: Values) -> list[Told]:
+    """A set with one of its continuations as it is told again: `last mini was a 2` (-1), `second drop was 22.5` (1)."""
+    places = [i for i, t in enumerate(rows) if t.row.stage is stage]
     out = list(rows)
-    was = out[places[number]]
-    out[places[number]] = Told(replace(was.row, reps=reps), replace(was.grounds, reps=Ground(Source.SAID, at)))
+    out[places[number]] = apply_values([out[places[number]]], replace(values, stage=stage))[0]
     return out
 
 

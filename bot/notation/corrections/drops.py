@@ -33,18 +33,20 @@ def drop_again(piece: list[Mark], record: Record, last: Performed) -> list[Mark]
 
 def parted_drop(piece: list[Mark], record: Record, last: Performed | None) -> tuple[list[Mark], list[Mark]] | None:
     """`last one should be 235 for 10 with the drop at 165`: the work set's correction, and its drop's; else none."""
-    at = next((i for i, m in enumerate(piece) if m.kind in _SAID), len(piece))
+    at = next((i for i, m in enumerate(piece) if m.kind in (*_SAID, Kind.MINI)), len(piece))
     cue = next((i for i, m in enumerate(piece[:at]) if m.kind in _CUES), None)
     link = at - 1 - (kind_at(piece, at - 1) is Kind.FILL)
-    linked = kind_at(piece, link) in (Kind.WITH, Kind.AND, Kind.COMMA, Kind.THEN)
+    linked = kind_at(piece, link) in (Kind.WITH, Kind.AND, Kind.COMMA, Kind.THEN, Kind.PLUS)
     behind = [m for m in piece[at + 1 :] if m.kind is Kind.NUM]
     told = cue is not None and any(m.kind is Kind.NUM for m in piece[cue:at]) and bool(behind)
-    stored = last is not None and any(r.stage is Stage.DROP for r in record.rows((last.exercise, last.set or 0)))
+    stage = Stage.MINI if kind_at(piece, at) is Kind.MINI else Stage.DROP
+    stored = last is not None and any(r.stage is stage for r in record.rows((last.exercise, last.set or 0)))
     if cue is None or not (linked and told and stored) or any(m.kind is Kind.NOT for m in piece):
         return None
     was = replace(piece[cue], kind=Kind.MEANT, text="was")
     named = [m for m in piece[:cue] if m.kind is not Kind.NUM]
-    return piece[:link], [*named, was, replace(piece[at], kind=Kind.DROP), *piece[at + 1 :]]
+    kind = Kind.MINI if stage is Stage.MINI else Kind.DROP
+    return piece[:link], [*named, was, replace(piece[at], kind=kind), *piece[at + 1 :]]
 
 
 def _is_whole(record: Record, last: Performed) -> bool:

@@ -13,6 +13,7 @@ from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
+from bot.training.plan import Drop, Mini
 from bot.training.report import Performed, SetKey, Stage
 
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
@@ -38,7 +39,8 @@ def with_drops(marks: Sequence[Mark], request: Request) -> list[Mark]:
     out: list[Mark] = []
     for start, end in parts_between(marks, _ENDS):
         sentence = list(marks[start:end])
-        out += _plain(sentence, request) if any(m.kind in _STAGES for m in sentence) else sentence
+        put = any(m.kind is Kind.LABEL for m in sentence)
+        out += _plain(sentence, request) if not put and any(m.kind in _STAGES for m in sentence) else sentence
         out += marks[end : end + 1]
     return out
 
@@ -52,7 +54,7 @@ def _plain(sentence: list[Mark], request: Request) -> list[Mark]:
     if not stored:
         before = {w for m in sentence[: at + 1] for w in m.text.split()}
         forgot = bool(before & _FORGOTTEN) or bool(before & {"left", "didnt"} and before & _TELLING)
-        return _added(sentence, at) if forgot and rows else sentence
+        return _of_untold(_added(sentence, at), stage, request) if forgot and rows else sentence
     number = stored[-1].set or 0
     taken = said & _NEVER or any(m.kind in _TAKING for m in sentence)
     if not taken or not all(m.kind in _PASSED for m in sentence) or not _fits(sentence, rows, number):
@@ -61,6 +63,22 @@ def _plain(sentence: list[Mark], request: Request) -> list[Mark]:
     drop = replace(mark, kind=Kind.DROP if stage is Stage.DROP else Kind.MINI, value=None)
     label = replace(mark, kind=Kind.LABEL, value=Decimal(number), parts=(), names=())
     return [*(m for m in sentence if m.kind is Kind.NAME), label, replace(mark, kind=Kind.SCRAP, text="scrap"), drop]
+
+
+def _of_untold(sentence: list[Mark], stage: Stage, request: Request) -> list[Mark]:
+    """The sentence with the exercise whose finish is planned and not told yet, where the last one has none and no name
+    is said: `forgot to write the drop before, 65 for 12`.
+    """
+    kind = Drop if stage is Stage.DROP else Mini
+    planned = {e.name: {n for n, s in enumerate(e.sets, 1) if isinstance(s.finish, kind)} for e in request.exercises}
+    told = {(p.exercise, p.set) for p in request.done if p.stage is stage}
+    whole = [p for p in request.done if (p.exercise, p.set) not in told]
+    untold = [p.exercise for p in whole if p.set in planned.get(p.exercise, ())]
+    if any(m.kind is Kind.NAME for m in sentence) or not untold or planned[request.done[-1].exercise]:
+        return sentence
+    place = next(i for i, e in enumerate(request.exercises) if e.name == untold[-1])
+    start = sentence[0].start
+    return [Mark(Kind.NAME, untold[-1], start, start, names=(place,)), *sentence]
 
 
 def _rows(sentence: Sequence[Mark], request: Request) -> list[Performed]:
@@ -93,9 +111,10 @@ def _added(sentence: list[Mark], at: int) -> list[Mark]:
 
 
 def take_drop_back(piece: Sequence[Mark], record: Record, place: int | None) -> SetKey | None:
-    """Takes a stored continuation back where the piece scraps one; gives the set whose it was."""
+    """Takes a set's stored continuations back, or the numbered one, where the piece scraps it; gives the set."""
     at = next((i for i, m in enumerate(piece) if m.kind is Kind.SCRAP), len(piece))
-    stage = _STAGES.get(piece[at + 1].kind) if at + 1 < len(piece) else None
+    nth = int(piece[at + 1].value or 0) if kind_at(piece, at + 1) is Kind.ORD else None
+    stage = _STAGES.get(kind_at(piece, at + 1 + (nth is not None)) or Kind.GAP)
     last = record.last(place)
     if stage is None or last is None or any(m.kind is Kind.NUM for m in piece):
         return None
@@ -104,6 +123,8 @@ def take_drop_back(piece: Sequence[Mark], record: Record, place: int | None) -> 
     rows = record.rows(key)
     if not any(r.stage is stage for r in rows) or not any(r.stage is Stage.WORK for r in rows):
         return None
-    record.change(key, lambda told: [t for t in told if t.row.stage is not stage])
+    gone = [i for i, r in enumerate(rows) if r.stage is stage]
+    gone = gone if nth is None else gone[nth - 1 : nth]
+    record.change(key, lambda told: [t for i, t in enumerate(told) if i not in gone])
     record.last_exercise = record.place_of(last.exercise)
     return key

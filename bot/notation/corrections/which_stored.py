@@ -16,6 +16,8 @@ _JOINS = (Kind.AND, Kind.COMMA, Kind.PLUS)
 _RUNS = (Kind.DASH, Kind.TO, Kind.COLON)
 _LASTS = frozenset(["last", "final", "previous", "latest", "prior"])
 _FIRSTS = frozenset(["first", "opening"])
+_NAMED = {"opener": 1, "opening": 1, "starter": 1, "middle": 2}
+"""Words for one set, the middle one of three."""
 _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "five": 5, "2": 2, "3": 3, "4": 4, "5": 5}
 
 
@@ -124,8 +126,13 @@ def _single(marks: Sequence[Mark], at: int, stored: Sequence[int], *, numbered: 
         return stored[-1], _past_sets(marks, at + 1)
     if mark.kind is Kind.ORD and mark.value is not None:
         return (int(mark.value), _past_sets(marks, at + 1)) if int(mark.value) in stored else None
-    if mark.kind in _SETS and kind_at(marks, at + 1) is Kind.NUM:
-        number, end = _count(marks, at + 1)
+    if mark.kind in _SETS or mark.text == "#":
+        behind = at + 1 + (text_at(marks, at + 1) in ("number", "no", "#"))
+        number, end = _count(marks, behind) if kind_at(marks, behind) is Kind.NUM else (0, at)
         return (number, end) if number in stored else None
+    if said & _NAMED.keys() and mark.kind in (Kind.WORD, Kind.FILL):
+        number = _NAMED.get(mark.text, 0)
+        middle = number == 1 or len(stored) == number + 1
+        return (number, _past_sets(marks, at + 1)) if number in stored and middle else None
     number, end = _count(marks, at) if numbered else (0, at)
     return (number, end) if number in stored else None

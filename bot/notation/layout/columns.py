@@ -63,7 +63,9 @@ def with_columns(lines: Sequence[Line]) -> list[Line]:
     names: list[str] = []
     for place, line in enumerate(lines):
         headed = _columns_of(line)
-        if headed and _heads(headed, lines[place + 1 : place + _NEAR]):
+        if _numbers_sets(line) and place + 1 < len(lines) and lines[place + 1].marks:
+            out.append(with_marks(line, ()))
+        elif headed and _heads(headed, lines[place + 1 : place + _NEAR]):
             columns = headed
             out.append(with_marks(line, ()))
         elif columns and line.marks and all(m.kind in _RULE for m in line.marks):
@@ -76,6 +78,14 @@ def with_columns(lines: Sequence[Line]) -> list[Line]:
             told = None if cells is None else _told(columns, cells, again=again, numbered=again or goes_on)
             out.append(line if told is None else with_marks(line, told))
     return out
+
+
+def _numbers_sets(line: Line) -> bool:
+    """Whether a line only numbers the columns below it as sets: `set1  set2  set3`, `exercise | set 1 | set 2`."""
+    said = [m for m in line.marks if m.kind not in _BETWEEN and _COLUMNS.get(m.text) is not Column.NAME]
+    numbers = [m.value for m in said[1::2]]
+    named = all(m.text in ("set", "s", "round") for m in said[::2]) and len(said) == 2 * len(numbers)
+    return named and len(numbers) >= _LEAST and numbers == list(range(1, len(numbers) + 1))
 
 
 def _name(columns: Sequence[Column], cells: Cells | None) -> list[str]:

@@ -249,7 +249,8 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
     if near:
         return Word(single, place, place, tuple((n,) for n in near), True, True)
     begun = [w for w in index.words if w.startswith(raw) and len(w) > len(raw) + 1]
-    if len(raw) >= _LONG_ENOUGH and len(begun) == 1 and not is_plain(raw):
+    short = len(raw) == _LONG_ENOUGH - 1 and not place and not after and raw not in lexicon_words()
+    if (len(raw) >= _LONG_ENOUGH or short) and len(begun) == 1 and not is_plain(raw):
         return Word(single, place, place, ((begun[0],),), True, True)
     for cut in range(3, len(raw) - 2):
         first, second = singular(raw[:cut]), singular(raw[cut:])

@@ -141,6 +141,9 @@ def _loads(marks: Sequence[Mark], at: int) -> tuple[list[list[Mark]], int]:
 def _counted_behind(marks: Sequence[Mark], end: int, count: int) -> tuple[Mark, int] | None:
     """The repetitions of all of them behind the list, and where their words end."""
     at = end + (kind_at(marks, end) is Kind.COMMA)
+    sets = past(marks, at, Kind.EACH)
+    if count < _SURE and kind_at(marks, sets) is Kind.ALL and text_at(marks, sets).split()[-1] not in PLURALS:
+        return None  # `10 14 all three`, `10 14 each side all three`: three sets
     every = kind_at(marks, at) in (Kind.ALL, Kind.EACH)
     held = _count_of(marks, at) if kind_at(marks, at) is Kind.ALL else None
     if held is not None:

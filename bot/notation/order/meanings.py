@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.more_talk import is_more_of_talk
-from bot.notation.order.near import LOADED, OF_LOAD, UNITS
+from bot.notation.order.near import LOADED, OF_LOAD, UNITS, whole_number
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -82,6 +83,8 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.LASTREP and mark.text in ("last", "the last") and _is_failed(marks, place + 1):
         return replace(mark, kind=Kind.LASTSET)
+    if mark.text == "times" and kind_at(marks, place - 1) in _COUNTED and whole_number(marks, place + 1, 1, MOST_SETS):
+        return replace(mark, kind=Kind.X, text="x")  # `40 seconds a side times two`
     if mark.kind is Kind.DROP and mark.text.endswith(" to") and _is_of_new(marks, place):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "extra" and _is_set(marks, place + 1):
@@ -106,6 +109,9 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         helped = next((i for i in range(place + 1, min(place + 5, len(marks))) if marks[i].kind is Kind.ASSIST), None)
         return replace(mark, kind=Kind.GAP) if helped is not None and _is_helped(marks, helped) else mark
     return mark
+
+
+_COUNTED = (Kind.EACH, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.HAND)
 
 
 def _is_of_event(marks: Sequence[Mark], place: int) -> bool:

@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 from bot.training.report import Performed, Side
 
 _LIMBS = ("side", "leg", "arm", "one")
@@ -17,6 +19,7 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     `last` is the set kept last. The words alone, with no side said, are left as they are.
     """
     side = None if last is None else last.side
+    marks = _with_sides_named(marks)
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         limb = mark.text.endswith(_LIMBS) and mark.text.split(" ")[-1] in _LIMBS
@@ -38,6 +41,47 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     return out
 
 
+def _with_sides_named(marks: Sequence[Mark]) -> list[Mark]:
+    """`8 on the left and 10 on the other`, `10 on the strong side (right), 8 on the weak one`: the other, a side."""
+    out = list(marks)
+    told: tuple[Kind, str] | None = None
+    for place in range(2, len(out) - 1):
+        which = out[place].kind is Kind.WAS and out[place - 1].text == "which" and text_at(out, place - 2) in _LIMBS
+        if which and out[place + 1].kind in _KINDS:
+            out[place] = replace(out[place], kind=Kind.FILL)
+    for place, mark in enumerate(out):
+        if mark.kind in (Kind.STOP, Kind.LINE):
+            told = None
+        elif mark.kind in _KINDS:
+            led = [w for m in out[max(0, place - _NEAR) : place] for w in m.text.split() if w in _MANNERS]
+            told = (mark.kind, _MANNERS[led[-1]] if led else "") if told is None else None
+        elif told is not None and _is_turned(out, place, told[1]):
+            kind = Kind.RIGHT if told[0] is Kind.LEFT else Kind.LEFT
+            out[place] = replace(mark, kind=kind, text=_KINDS[kind].value)
+            if kind_at(out, place + 1) in (Kind.FILL, Kind.WEAK, Kind.EACH) and text_at(out, place + 1) in _LIMBS:
+                out[place + 1] = replace(out[place + 1], kind=Kind.FILL, text="")
+            told = None
+    return out
+
+
+def _is_turned(marks: Sequence[Mark], place: int, manner: str) -> bool:
+    """Whether the other side is meant: `the other` at the end of its part beside a number, or another manner."""
+    text = marks[place].text.split()[-1:]
+    ends = kind_at(marks, place + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.CLOSE)
+    near = any(m.kind is Kind.NUM for m in marks[max(0, place - _NEAR) : place])
+    if text == ["other"]:
+        return ends and near
+    limb = text_at(marks, place + 1) in _LIMBS
+    return near and limb and bool(text) and bool(manner) and _MANNERS.get(text[0], manner) != manner
+
+
+_NEAR = 5
+"""Marks between a side and what is said of it."""
+_MANNERS = {
+    **dict.fromkeys(words("weak weaker bad worse"), "weak"),
+    **dict.fromkeys(words("strong stronger good better"), "strong"),
+}
+"""Words for one of two sides, with the side that they mean."""
 _THAT = ("that", "this")
 
 

@@ -96,7 +96,7 @@ class Costs:
             cost = 0.0 if reps <= max(most * 2, 15) or self.seconds or self.metres else 3.0
             if stage is Stage.DROP and not state.fresh and "L" not in state.chain:
                 before = state.sets[-1] if state.sets else None
-                cost += 3.0 if state.wants_load else 0.0
+                cost += 3.0 if state.wants_load else 1.0 if reps > most else 0.0
                 cost += 1.5 if before is not None and before.stage is Stage.DROP and before.load is None else 0.0
             return cost
         asked = self.context.range_of(number)

@@ -9,7 +9,7 @@ from bot.notation.bounds import HARDEST
 from bot.notation.kinds import Kind
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.state import State
-from bot.notation.roles.steering import Steering
+from bot.notation.roles.steering import Steering, is_new_stage
 from bot.notation.said import SaidLoad, SaidSet
 from bot.training.report import Stage
 
@@ -60,6 +60,8 @@ class Loads(Steering):
         ahead = self._ahead(state, amount, said, bare=surprise is None)
         if ahead is None:
             return
+        if _is_heavier_than_drop(state, said):
+            ahead.enter(Stage.WORK)
         yield ahead
         near = join in (Join.COMMA, Join.SPACE, Join.AND, Join.BREAK)
         if near and ahead.stage is Stage.WORK and self._may_drop(state, said):
@@ -217,6 +219,15 @@ class Loads(Steering):
         plain = all(s.load is None and s.stage is Stage.WORK and s.label is None and not s.same for s in state.sets)
         planned = {self.context.planned_load(self.number(n)) for n in range(state.index)}
         return plain and len(state.sets) > 1 and len(planned) == 1 and not state.last_named
+
+
+def _is_heavier_than_drop(state: State, said: SaidLoad) -> bool:
+    """Whether a load is no further drop, as it is above that of the last one: `45x14 > 30x10 and 45x12 > 30x8`."""
+    last = state.sets[-1] if state.sets else None
+    if state.stage is not Stage.DROP or last is None or last.stage is not Stage.DROP or last.load is None:
+        return False
+    dropped = last.load.load
+    return not is_new_stage(state) and said.load is not None and dropped is not None and said.load.kg > dropped.kg
 
 
 def _are_loose(state: State) -> bool:

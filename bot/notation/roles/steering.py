@@ -138,7 +138,12 @@ class Steering(Rating):
         state.since_then = state.entry if sign.kind is Kind.THEN else state.since_then
         state.cost += 2.0 if state.mult and state.mult_follows else 0.0
         if sign.kind is Kind.COMMA:
-            if state.stage is Stage.DROP and state.sets and state.sets[-1].stage is Stage.DROP:
+            if (
+                state.stage is Stage.DROP
+                and state.sets
+                and state.sets[-1].stage is Stage.DROP
+                and not is_new_stage(state)
+            ):
                 state.enter(Stage.WORK)
             yield from _after_minis(state)
             yield state
@@ -177,7 +182,7 @@ class Steering(Rating):
         number = self.number(state.index - 1 + max(spread - 1, 0))
         planned = self.context.planned(number)
         finish = planned.finish if planned is not None else None
-        if state.sets[-1].stage is Stage.WORK and isinstance(finish, Drop):
+        if isinstance(finish, Drop) and (state.sets[-1].stage is Stage.WORK or self._drops_next(state)):
             drop = state.copy()
             drop.enter(Stage.DROP, (sign.start, sign.end))
             drop.load = None
@@ -274,6 +279,11 @@ class Steering(Rating):
             return state
         state.planned = (sign.start, sign.end)
         return state
+
+
+def is_new_stage(state: State) -> bool:
+    """Whether the stage was entered behind the set told last: the drop of `22x9, no rest, 15x8`."""
+    return state.stage_at is not None and state.stage_at[0] >= state.sets[-1].end
 
 
 def _are_sides(sets: tuple[SaidSet, ...]) -> bool:

@@ -70,11 +70,15 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
         return "one"
     if before.text == "set" and numbered and (mark.text in _COUNTS or _is_second(marks, place)):
         return _COUNTS.get(mark.text, "two")
+    eaten = after is not None and after.text in _EATEN
+    if mark.text == "ate" and before.text == "and" and place > 1 and _is_number(marks[place - 2]) and not eaten:
+        return "eight"
     between = numbered and _is_number(before)
     if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
         return "for" if after.kind is Kind.NUM else mark.text
     if between and mark.text == "into":
-        return "x"
+        linked = len(marks) > place + 2 and marks[place + 2].text in _LINKS  # `45x12 into 30x9` goes on to a drop
+        return mark.text if linked else "x"
     if between and mark.text in _FOR and before.kind is Kind.NUM:
         return "for"
     if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
@@ -90,6 +94,12 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     if mark.text in _COUNTS and mark.text != "free" and (counted or before.text == "for"):
         return _COUNTS[mark.text]
     return mark.text
+
+
+_EATEN = ("a", "an", "the", "my", "some", "half", "too", "so", "lunch", "breakfast", "something", "it", "them")
+"""What follows `ate` where it was food."""
+_LINKS = ("x", "for", "kg", "lb", "kilos", "pounds")
+"""Words that a load has behind it."""
 
 
 def _is_last_to(mark: Mark, after: Mark | None) -> bool:

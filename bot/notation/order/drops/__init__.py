@@ -8,7 +8,7 @@ from bot.notation.kinds import Kind
 from bot.notation.order.drops.counted import each_counted, of_several, uncounted
 from bot.notation.order.drops.untold import ENDS, forgotten, went_on
 from bot.notation.tokens import Mark
-from bot.notation.wordlist import words
+from bot.notation.wordlist import products, words
 
 _SHORT = frozenset(["ds", "dset"])
 _NAMED = frozenset(["drop", "dropset", "drops", "set"])
@@ -20,7 +20,7 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
-    out = _straight_down(went_on(_put_down(_loaded_behind(of_several(uncounted(each_counted(spelled)))))))
+    out = _straight_down(_down_to(went_on(_put_down(_loaded_behind(of_several(uncounted(each_counted(spelled))))))))
     at = 0
     while at < len(out):
         if _is_said_again(out, at):
@@ -91,6 +91,43 @@ def _straight_down(out: list[Mark]) -> list[Mark]:
             out[place] = replace(out[place], kind=Kind.DROP, names=()) if told else out[place]
             out[place + 1] = replace(out[place + 1], kind=Kind.FILL) if told else out[place + 1]
     return out
+
+
+def _down_to(out: list[Mark]) -> list[Mark]:
+    """`42.5x12, down to 32.5x8, down again to 22.5x7`, `42.5x12 into 32.5x8`: on to a lighter load.
+
+    It is a drop only where one is planned.
+    """
+    for place in range(1, len(out) - 1):
+        number = _end_of_lead(out, place) if kind_at(out, place - 1) in _BEHIND else 0
+        told = number and any(m.kind is Kind.NUM for m in out[:place])
+        entries = kind_at(out, place - 2) in _LINKS and kind_at(out, place + 2) in _LINKS
+        if told and kind_at(out, number) is Kind.NUM and (entries or out[place].kind is not Kind.X):
+            out[place:number] = [replace(m, kind=Kind.FILL, names=()) for m in out[place:number]]
+            out[place] = replace(out[place], kind=Kind.THEN, text="then")
+    return out
+
+
+_ON_TO = frozenset([
+    *products(("", "i"), ("", "went", "back", "go"), ("down",), ("", "again", "further"), ("to",)),
+    *products(("finished", "finished off", "burned", "burnt"), ("", "it", "that"), ("", "off", "out"), ("with", "at")),
+    *words("into"), "right into", "quick change to", "quickly to", "pin up to", "pin to",
+])  # fmt: skip
+"""Words that go on to another load."""
+_BEHIND = (Kind.COMMA, Kind.AND, Kind.NUM, Kind.REPS, Kind.STOP)
+_LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
+
+
+def _end_of_lead(marks: Sequence[Mark], place: int) -> int:
+    """Where words that go on to another load end, if they start here, none of which is of a drop already; else 0."""
+    said = ""
+    for at in range(place, min(len(marks), place + _MOST)):
+        if marks[at].kind is Kind.DROP or marks[at].kind is Kind.NUM:
+            return 0
+        said = f"{said} {marks[at].text}".strip()
+        if said in _ON_TO and kind_at(marks, at + 1) is Kind.NUM:
+            return at + 1
+    return 0
 
 
 def _put_down(out: list[Mark]) -> list[Mark]:
