@@ -97,12 +97,16 @@ def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         after = [w for m in marks[place + 2 : place + 3] for w in m.text.split()]
         told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
         led = [w for w in before if w not in _ABOUT][-1:]
-        opens = place == start and after[:1] in (["after"], ["into"]) and any(p in hurt for p in range(place, end))
+        opens = place == start and after[:1] in _PAST and any(p in hurt for p in range(place, end))
         of_it = opens or (bool(_FOR & set(led)) and any(p in hurt for p in range(start, place)))
         named = any(m.kind is Kind.NAME for m in marks[start:end])
         if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
             out |= {place, place + 1}
     return out
+
+
+_PAST = (["after"], ["into"], ["off"], ["since"], ["out"], ["past"], ["later"])
+"""What tells how long after an exercise it hurts: `ten minutes off the bike and no breath`."""
 
 
 def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:

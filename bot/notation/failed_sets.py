@@ -76,7 +76,6 @@ def _told_set(out: list[Mark], at: int) -> int | None:
         while kind_at(out, link) in _LINKS:
             link += 1
         which = None if failure is None else _which_at(out, link)
-        which = which or _run_together(out, failure)
         start, end = at, 0 if which is None else which.end
     if failure is None or which is None or kind_at(out, end) not in _ENDS or which.mark.start == failure.rep.start:
         return None
@@ -164,13 +163,6 @@ def _is_rep(marks: Sequence[Mark], at: int, kind: Kind) -> bool:
 def _leads_to_set(marks: Sequence[Mark], at: int) -> bool:
     """Whether a little word here stands before the words of a set: `on the third`, `in the last one`."""
     return kind_at(marks, at) in _LINKS and _which_at(marks, at + 1) is not None
-
-
-def _run_together(marks: Sequence[Mark], failure: _Failure | None) -> _Which | None:
-    """The `third` of `7th failed on the third`, where the last word of failing is the one before a set."""
-    if failure is None or not failure.start + 1 < failure.end or kind_at(marks, failure.end - 1) is not Kind.FAILED:
-        return None
-    return _which_at(marks, failure.end) if text_at(marks, failure.end - 1).split(" ")[-1] == "the" else None
 
 
 def _next_set(out: list[Mark], at: int) -> int | None:

@@ -6,13 +6,14 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.bounds import MOST_SETS
-from bot.notation.clauses import EDGES, is_entry, kind_at
+from bot.notation.bounds import MOST_SETS, SEVERAL
+from bot.notation.clauses import EDGES, is_entry, kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_DONE = frozenset(words("down in complete completed finished done behind banked"))
+_DONE = frozenset(words("down in complete completed finished done behind banked ready made"))
 _BAGGED = tuple(
     phrase.split()
     for phrase in (
@@ -30,7 +31,6 @@ _TO_GO = tuple(
 )  # fmt: skip
 _LONGEST = max(map(len, _BAGGED))
 """Words of the longest of them."""
-_ALL = {"both": 2, "two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
 _SETS = (Kind.SETS, Kind.SET)
 _ENDING = (Kind.COLON, Kind.AND, Kind.THEN, Kind.FILL, Kind.AT, Kind.WITH, Kind.NAME, Kind.UNDONE)
 _TIED = (Kind.X, Kind.FOR, Kind.NUM, Kind.RPE, Kind.RIR, Kind.COULD, Kind.SLASH, Kind.PLUS, Kind.WITH)
@@ -67,7 +67,7 @@ def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None
         return None
     if kind_at(marks, place - 1) is Kind.REPS and kind_at(marks, place + 1) is Kind.SETS:
         return None  # `40 kg 12 reps 2 sets done`
-    looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place), _all(marks, place))
+    looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place))
     return next((found for found in looks if found is not None), _among(marks, place))
 
 
@@ -138,8 +138,26 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
             return HowFar(at, done=None if label else count)
         told = any(is_entry(marks, i) for i in range(at, len(marks)))
         return HowFar(at) if told and count == beside.next_number and (ends or is_entry(marks, at)) else None
+    opened = _opening(marks, place, at, count) if said and beside.next_number == 1 else None
+    if opened is not None:
+        return HowFar(opened, done=count)
     told = ends and _is_told(marks, place, at, bool(counts and said), beside)
     return HowFar(at, done=count) if told or (ends and said and _is_own_count(marks, place, beside)) else None
+
+
+def _opening(marks: Sequence[Mark], place: int, at: int, count: int) -> int | None:
+    """Where the words of `2 down, both 155 for 5` end that open a sentence and count the sets that follow."""
+    start = place
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.NAME) or text_at(marks, start - 1) == "first":
+        start -= 1
+    end = past(marks, at, Kind.COMMA, Kind.COLON, Kind.FILL)
+    every = kind_at(marks, end) in (Kind.ALL, Kind.EACH)
+    all_of = text_at(marks, end) == "both" or kind_at(marks, end) is Kind.ALL
+    if every and (not all_of or (text_at(marks, end).startswith("both") and count != SEVERAL)):
+        return None
+    set_at = past(marks, end + every, Kind.AT, Kind.WITH, Kind.WAS, Kind.FILL)
+    opens = kind_at(marks, start - 1) in (None, Kind.STOP, Kind.LINE) and count > 1
+    return end + every if opens and is_entry(marks, set_at) and (every or set_at == at) else None
 
 
 def _is_own_count(marks: Sequence[Mark], place: int, beside: Session) -> bool:
@@ -248,12 +266,3 @@ def _nth(marks: Sequence[Mark], place: int) -> HowFar | None:
         start -= 1
     whole = kind_at(marks, start - 1) in (None, *EDGES) and kind_at(marks, end) in (None, *EDGES)
     return HowFar(end, done=int(mark.value)) if whole and said else None
-
-
-def _all(marks: Sequence[Mark], place: int) -> HowFar | None:
-    """`and that's all five`."""
-    mark = marks[place]
-    ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.DONE)
-    led = kind_at(marks, place - 1) is Kind.WAS and marks[place - 1].text in ("thats", "that was", "its")
-    count = next((_ALL[w] for w in mark.text.split() if w in _ALL), None) if mark.kind is Kind.ALL else None
-    return HowFar(place + 1, done=count) if led and ends and count is not None else None

@@ -23,8 +23,14 @@ _BEFORE = frozenset(
 """Words of a clause that tells what there was."""
 _HAD = frozenset(words("find found only just have has had use used using got ive weve theyve there"))
 _GEAR = frozenset(
-    words("ones dumbbells dumbbell dumbells dumbell dbs db weights weight kettlebells kettlebell kbs kb bells pair")
+    words(
+        "ones dumbbells dumbbell dumbells dumbell dbs db weights weight kettlebells kettlebell kbs kb bells bell",
+        "pair",
+    )
 )
+_ALONE = frozenset(("only", "just"))
+_LEFT = ("left", "free", "available", "remaining", "there", "around")
+"""Words behind what alone there was: `only the 30 kilo bell left`."""
 _UNITS = (Kind.KG, Kind.LB, Kind.S)
 _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH)
 _STOPS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.DASH)
@@ -106,7 +112,8 @@ def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
             continue
         rest = out[kit.end :]
         clause = masked(out[kit.start : kit.end], set(range(kit.end - kit.start)))
-        if any(_is_again(rest, i, out[kit.number]) for i in range(len(rest))):
+        small = any(m.kind is Kind.NUM and (m.value or 0) > _SMALL * (out[kit.number].value or 0) for m in rest)
+        if small or any(_is_again(rest, i, out[kit.number]) for i in range(len(rest))):
             out[kit.start : kit.end] = clause
             continue
         load = out[kit.number : kit.number + 2]
@@ -122,6 +129,10 @@ def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
     return out
 
 
+_SMALL = 8
+"""So much lighter than the load told behind it is a plate (common practice, no source)."""
+
+
 def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
     """The clause around a load that tells what there was; `None` where it tells a set, or something else."""
     if kind_at(marks, number + 1) not in _UNITS:
@@ -131,7 +142,7 @@ def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
         start -= 1
     before = {w for m in marks[start:number] for w in m.text.split()}
     opens = kind_at(marks, start - 1) in (None, *_STOPS, Kind.OPEN, Kind.NAME, Kind.AND, Kind.FILL)
-    if not opens or not before & _HAD:
+    if not opens:
         return None
     end = number + 2
     while end < len(marks) and marks[end].text in _GEAR:
@@ -144,7 +155,8 @@ def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:
         stop += 1
     ends = kind_at(marks, stop) in (*_STOPS, Kind.AND) or (stop < len(marks) and marks[stop].text == "so")
     named = kind_at(marks, stop) in _NAMES and kind_at(marks, stop - 1) in (Kind.FOR, Kind.FILL)
-    return _Kit(start, number, stop) if geared and (ends or named) else None
+    left = bool(before & _ALONE) and any(m.text in _LEFT for m in marks[end:stop])
+    return _Kit(start, number, stop) if geared and (ends or named) and (before & _HAD or left) else None
 
 
 def _is_again(rest: Sequence[Mark], place: int, load: Mark) -> bool:

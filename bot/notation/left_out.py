@@ -19,6 +19,7 @@ from bot.notation.skips.kept import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.strays import nothing_to_drop, stray_numbers
 from bot.notation.tokens import Mark
+from bot.training.units import Load
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +41,8 @@ def without_left_out(draft: Draft, marks: list[Mark], hurt_names: Set[int], *, w
     marks = with_enough(marks, draft.record, draft.under_way())
     wanted = {i for i, m in enumerate(marks) if m.kind is Kind.NO} if wants_other else set()
     skips = read_skips(masked(marks, wanted))
-    strays = stray_numbers(marks, partial(_is_likely, draft), is_first=not draft.record.stored)
+    closures = partial(_is_likely, draft), partial(_may_be_set, draft)
+    strays = stray_numbers(marks, *closures, is_first=not draft.record.stored)
     draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
     elsewhen = other_times(marks) | strays
     elsewhen |= nothing_to_drop(marks, elsewhen, is_begun=bool(draft.record.stored))
@@ -62,6 +64,19 @@ def _is_likely(draft: Draft, number: Mark) -> bool:
     under = draft.under_way()
     places = {place for _, place in draft.mentions} | ({under} if under is not None else set())
     return any(draft.record.context(place).is_likely(number.value, draft.unit) for place in places)
+
+
+def _may_be_set(draft: Draft, load: Mark, others: int) -> bool:
+    """Whether a load without its count may be of a set: it is the planned one of an exercise of which nothing is done,
+    and so many `others` tell not all sets of it.
+    """
+    under = draft.under_way()
+    places = {place for _, place in draft.mentions} or ({under} if under is not None else set())
+    contexts = [draft.record.context(place) for place in places]
+    told = None if load.value is None else Load.of(load.value, draft.unit)
+    return told is not None and any(
+        not c.done and others <= len(c.exercise.sets) and c.is_planned(told, None) for c in contexts
+    )
 
 
 def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:

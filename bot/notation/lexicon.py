@@ -73,7 +73,8 @@ _MISSING = "; ".join(
 )
 """`the two sets that are missing`: as many as are left."""
 _AS_PLANNED = "; ".join(
-    products(
+    said
+    for said in products(
         ("as", "like", "just as", "just like", "exactly as", "exactly like", "same as", "the way", "just how", "how"),
         ("you", "u", "the coach", "coach", "the plan", "the sheet", "the app", "it"),
         (
@@ -118,6 +119,7 @@ _AS_PLANNED = "; ".join(
             "gave me",
         ),
     )
+    if said not in ("how you say", "how u say")
 )
 """`just like you planned them`, `the way the sheet has it`: as it was prescribed."""
 _SAME_LOAD = "; ".join(
@@ -233,6 +235,8 @@ PHRASES: dict[Kind, str] = {
         "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "at the same time; at the same time as; at same time; "
+        "how you say; how u say; how do you say; how do u say; how to say; how you call it; how do you call it; how is "
+        "it called; how it is called; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
@@ -277,9 +281,9 @@ PHRASES: dict[Kind, str] = {
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
-    Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
+    Kind.FOR: ("por; fur; para; stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
-    Kind.WITH: ("with; w; wi; w /; using; with the; on the; with a"),
+    Kind.WITH: ("con; mit; avec; com; with; w; wi; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
     Kind.THEN: (
         "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
@@ -317,6 +321,7 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
+        "serien; saetze; satze; tandas; sett; serier; ripetute; "
         "series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
         "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
@@ -324,7 +329,7 @@ PHRASES: dict[Kind, str] = {
         "like that; setz"
     ),
     Kind.SET: ("serie; set; set number; set no; set #"),
-    Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
+    Kind.TIMES: ("mal; veces; vezes; fois; volte; razy; ganger; ggr; gange; keer; time; twice; times; times over"),
     Kind.LASTSET: (
         "last lot; the last lot; last lot of; the last lot of; my last lot of; last go; the last go; last bout; final "
         "lot; the final lot; final go; the final go; last go at; last bash; "
@@ -521,6 +526,8 @@ PHRASES: dict[Kind, str] = {
         "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
     ),
     Kind.COULD: (
+        "were staying me; was staying me; stayed me; stays me; remained me; remain me; remains me; were remaining me; "
+        "were resting me; rested me; was leaving me; "
         "it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
         "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
@@ -640,6 +647,60 @@ PHRASES: dict[Kind, str] = {
                 ("plan", "programme", "program", "sheet"),
             )
         )
+        + "; "
+        + "; ".join(
+            products(
+                (
+                    "according to",
+                    "accordingly to",
+                    "according",
+                    "acc to",
+                    "in accordance with",
+                    "in line with",
+                    "conform",
+                    "conforming to",
+                    "corresponding to",
+                    "following",
+                    "respecting",
+                    "per",
+                    "as per",
+                    "as indicated in",
+                    "as written in",
+                    "as wrote in",
+                    "as it stands in",
+                    "as stands in",
+                    "like it stands in",
+                    "as said in",
+                ),
+                ("", "the", "my", "your"),
+                (
+                    "plan",
+                    "programme",
+                    "program",
+                    "sheet",
+                    "schedule",
+                    "training plan",
+                    "schema",
+                    "scheme",
+                    "protocol",
+                    "instructions",
+                    "instruction",
+                    "prescription",
+                    "routine",
+                    "paper",
+                    "table",
+                    "workout plan",
+                    "card",
+                ),
+            )
+        )
+        + "; according to what you wrote; according to you; according your plan; as you putted; like you putted; "
+        "as you put; like you put; as indicated; like indicated; how indicated; how it was planned; "
+        "like it was planned; "
+        "as it was planned; as was planned; like was planned; how planned; like in plan; like in program; like agreed; "
+        "as agreed; as discussed; as foreseen; like foreseen; as previewed; as expected in the plan; nach plan; "
+        "segun plan; segun el plan; conforme o plano; come da programma; come da piano; som planlagt; som planen; "
+        "selon le plan; selon plan; comme prevu; zgodnie z planem; plana gore; wie geplant; como planeado"
         + "; "
         + _AS_PLANNED
     ),
@@ -1045,7 +1106,8 @@ FILLERS = words(
     "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
     "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
     "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",
-    "hey hi hello hiya morning afternoon evening coach boss mate bro man dude buddy pal lads guys sir maam thanks",
+    "hey hi hello hiya morning afternoon evening coach boss mate bro brother brotha habibi amigo man",
+    "dude buddy pal lads guys sir maam thanks",
     "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
     "really very pretty quite super so too just only about around roughly approx approximately like maybe",
     "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",

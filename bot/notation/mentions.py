@@ -58,7 +58,7 @@ def _ends_so(marks: Sequence[Mark], at: int) -> bool:
 def _is_passed(marks: Sequence[Mark], place: int) -> bool:
     for at in range(place - 1, max(place - 4, -1), -1):
         said = marks[at].text.split()
-        if set(said) & _PASSED:
+        if set(said) & _PASSED or (said[-1:] == ["next"] and not marks[place].names and at == place - 1):
             return True
         if marks[at].kind not in (Kind.FILL, Kind.FOR) and said[-1:] != ["to"]:
             return False

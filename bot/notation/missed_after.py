@@ -57,7 +57,7 @@ def _miss_at(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
         at += 1
     start = at
     joined = False
-    while at < len(marks) and (marks[at].kind in _JOINS or _is_little(marks[at]) or _is_one(marks, at)):
+    while at < len(marks) and (marks[at].kind in _JOINS or _is_little(marks[at])):
         joined = joined or marks[at].kind in _JOINS
         at += 1
     if not joined:
@@ -82,10 +82,6 @@ def _miss_at(marks: Sequence[Mark], place: int) -> tuple[int, int] | None:
 
 def _is_little(mark: Mark) -> bool:
     return mark.kind is Kind.FILL and set(mark.text.split()) <= _LITTLE
-
-
-def _is_one(marks: Sequence[Mark], at: int) -> bool:
-    return kind_at(marks, at) is Kind.NUM and marks[at].value == 1 and _is_miss(marks, at + 1)
 
 
 def _is_miss(marks: Sequence[Mark], at: int) -> bool:

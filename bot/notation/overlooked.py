@@ -187,7 +187,7 @@ def _bare(marks: Sequence[Mark], one: Told) -> Mark | None:
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     said = {w for m in marks[max(0, place - 3) : place] for w in m.text.split()}
     load = one.grounds.load
-    linked = load.source is Source.SAID and load.at is not None and load.at[1] <= at[0]
+    linked = load.source is Source.SAID and load.at is not None
     if linked and any(m.kind in _LINKS for m in marks[max(0, place - 1) : place]):
         return None
     first = not any(m.kind is Kind.NUM for m in marks[:place])

@@ -37,6 +37,8 @@ from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
 from bot.notation.layout import laid_out
+from bot.notation.load_apart import with_set_joined
+from bot.notation.load_apart.described import with_described_counts
 from bot.notation.masking import masked
 from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
@@ -87,6 +89,7 @@ def kinds_beside_hurts(
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(tagger.read(few)))
     told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
+    told = with_set_joined(with_described_counts(told), request)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))
     ended = with_set_ends(missed, request.exercises)

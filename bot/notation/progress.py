@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.bounds import SEVERAL
-from bot.notation.how_far import HowFar, Session, how_far, small
+from bot.notation.how_far import HowFar, Session, how_far
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments.edges import NUMBERS
@@ -20,11 +20,13 @@ class Progress:
     marks: list[Mark]
     done: int | None = None
     at: Mark | None = None
+    goes_on: bool = False
+    """Whether a set that is told behind it is named: `2 down both 155 for 5, third one 4`."""
 
 
 def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> Progress:
     """How far the client says to be. Before sets that follow, it becomes how many they are."""
-    out = _counted_pairs(marks)
+    out = list(marks)
     exercise = _place_of(out, under)
     if sum(m.kind in NUMBERS or m.kind is Kind.ORD for m in out) < SEVERAL:
         return Progress(out)
@@ -45,7 +47,9 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
             out = [replace(m, kind=Kind.FILL) if m.kind is Kind.WAS else m for m in out]
         new = 0 if exercise is None else _new(out, place, found, stored)
         place = _take(out, place, found.end, new)
-    return Progress(out, done, at)
+    named = (Kind.ORD, Kind.LASTSET)
+    goes_on = at is not None and any(m.kind in named and m.start > at.end for m in out)
+    return Progress(out, done, at, goes_on)
 
 
 def _take(out: list[Mark], place: int, end: int, new: int) -> int:
@@ -69,21 +73,6 @@ def _take(out: list[Mark], place: int, end: int, new: int) -> int:
 
 _NEAR = 3
 """Little words before a count of sets that are looked past for the `was` that leads it."""
-
-
-def _counted_pairs(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with the `two of the` of `two of the three: 10 and 9` as a number of sets, not of dumbbells."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        heads = place + 2 < len(marks) and marks[place + 2].kind in (Kind.COLON, Kind.COMMA, Kind.DONE, Kind.SETS)
-        if mark.kind is Kind.PAIR and mark.text.startswith("two of") and small(marks, place + 1) and heads:
-            out += [
-                replace(mark, kind=Kind.NUM, value=Decimal(2), text="two"),
-                replace(mark, kind=Kind.FILL, text="of"),
-            ]
-        else:
-            out.append(mark)
-    return out
 
 
 def _counted(mark: Mark, count: int) -> list[Mark]:
@@ -122,4 +111,6 @@ def contradicted(progress: Progress, record: Record) -> Mark | None:
     if progress.done is None or len(names) != 1:
         return None
     place = record.place_of(next(iter(names)))
-    return progress.at if place is not None and _stored(record, place) != progress.done else None
+    if place is None or (progress.goes_on and _stored(record, place) > progress.done):
+        return None
+    return progress.at if _stored(record, place) != progress.done else None

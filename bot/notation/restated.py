@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.notation.answer import Source
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.segments.edges import NUMBERS
@@ -100,9 +100,6 @@ def _broken_off(marks: Sequence[Mark]) -> set[int]:
     """`sixty for... no. 72.5 for 5`: a load whose repetitions are never told, before a whole set."""
     out: set[int] = set()
     for place in range(1, len(marks) - 1):
-        if _is_dropped(marks, place):
-            out |= set(range(place - 1, next(i for i, m in enumerate(marks) if i >= place and m.kind is Kind.NUM)))
-            continue
         dangling = marks[place].kind in (Kind.FOR, Kind.X) and marks[place + 1].kind is Kind.STOP
         if not dangling or marks[place - 1].kind is not Kind.NUM:
             continue
@@ -110,17 +107,6 @@ def _broken_off(marks: Sequence[Mark]) -> set[int]:
         if [m.kind for m in rest[:2]] in ([Kind.NUM, Kind.FOR], [Kind.NUM, Kind.X]):
             out |= {place - 1, place}
     return out
-
-
-def _is_dropped(marks: Sequence[Mark], place: int) -> bool:
-    """`65... no sorry, 55x9`: a number alone in its sentence, taken back before a whole set."""
-    alone = place == 1 or marks[place - 2].kind in _ENDS
-    if not alone or marks[place - 1].kind is not Kind.NUM or marks[place].kind is not Kind.STOP:
-        return False
-    rest = [m for m in marks[place:] if m.kind not in (Kind.STOP, Kind.FILL, Kind.COMMA)]
-    after = [m.kind for m in rest if m.kind not in (Kind.SORRY, Kind.NO, Kind.MEANT, Kind.KG, Kind.LB)]
-    back = bool(rest) and rest[0].kind in (Kind.SORRY, Kind.NO, Kind.MEANT)
-    return back and after[:3] in ([Kind.NUM, Kind.FOR, Kind.NUM], [Kind.NUM, Kind.X, Kind.NUM])
 
 
 def _of_another(marks: Sequence[Mark]) -> set[int]:
@@ -169,7 +155,8 @@ def goes_beyond(marks: Sequence[Mark], record: Record) -> Mark | None:
         return next((m for m in marks if m.kind in NUMBERS), None)
     cue = next((m for m in marks if m.kind in (Kind.SORRY, Kind.MEANT, Kind.NO, Kind.EXCEPT, Kind.LASTSET)), None)
     if len({row.load for row in record.said}) > 1:
-        cue = cue or next((m for m in marks if m.kind is Kind.SETS), None)
+        counts = (m for i, m in enumerate(marks) if m.kind is Kind.SETS and kind_at(marks, i - 1) is not Kind.ORD)
+        cue = cue or next(counts, None)
     planned = {e.name: len(e.sets) for e in record.exercises}
     beyond = [row for row in record.said if (row.set or 0) > planned[row.exercise] > 0 and row.stage is Stage.WORK]
     if len(beyond) > 1 and len(beyond) == len(record.said) and not any(m.text in EXTRA for m in marks):

@@ -29,14 +29,13 @@ _DAYS = frozenset(
     (*WEEKDAYS, *YESTERDAY, *words("this is from my last on session workout training log the of for late"))
 )
 """Words of a heading that names a day."""
-_WORDS = (Kind.ASKING, Kind.FILL, Kind.WORD, Kind.COULD)
 _LEAST = 3
 """Words of a part that talks."""
 
 
 def with_seams(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with a stop wherever talk and sets meet."""
-    out = _efforts_apart(with_joined_remarks(with_named_remarks(with_plain_words(marks))))
+    out = with_joined_remarks(with_named_remarks(with_plain_words(marks)))
     told = with_people(out)
     for place in range(len(out)):
         if _is_seam(told, place):
@@ -79,32 +78,6 @@ def _is_idle_talk(part: Sequence[Mark]) -> bool:
     leads = leads or (part[-1].kind is not Kind.NUM and part[-1].text.split(" ")[-1] in _DOING)
     numbers = [i for i, m in enumerate(part) if m.kind is Kind.NUM]
     return not leads and numbers[:1] != [0] and len(numbers) <= 1
-
-
-_OPENS = frozenset(words("which what how why when where who whats hows should can could is are do does did"))
-
-
-def _efforts_apart(marks: Sequence[Mark]) -> list[Mark]:
-    """`60x8, rpe 8 can we move thursday`, `60 8/7/6 which grip is best`: a stop between the sets and the question."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        if _asks_behind(marks, place):
-            out.append(Mark(Kind.STOP, ".", mark.start, mark.start))
-        out.append(mark)
-    return out
-
-
-def _asks_behind(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a question opens here, straight behind the last number of a set or its effort."""
-    counted = place > 1 and marks[place - 1].kind is Kind.NUM
-    if not counted or marks[place].kind not in _WORDS:
-        return False
-    if kind_at(marks, place - 2) not in (Kind.RPE, Kind.RIR, Kind.SLASH, Kind.COMMA, Kind.X):
-        return False
-    end = _end(marks, place)
-    asks = kind_at(marks, end) is Kind.QUERY and marks[place].text in _OPENS
-    rated = kind_at(marks, place - 2) in (Kind.RPE, Kind.RIR)
-    return end > place and (asks or (rated and opens_question(marks[place:end])))
 
 
 def _is_seam(marks: Sequence[Mark], place: int) -> bool:

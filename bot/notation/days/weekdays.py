@@ -26,6 +26,9 @@ YESTERDAY = frozenset(
 )
 _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
+_OCCASIONS = frozenset(("turning", "birthday", "bday", "wedding", "flying", "holiday", "exam", "surgery", "appointment",
+                        "interview", "competing", "comp", "race", "due"))  # fmt: skip
+"""What a day before which they stand is to come for: `turning 40 on friday`."""
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
 _DARK = ("night", "nite", "evening", "eve")
@@ -132,6 +135,8 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if before == "on" and not (headed or told) and text_at(marks, place - 2) == "back" and _is_edge(marks, place - 3):
         return None
     if _is_remarked(marks, place, today):
+        return None
+    if {w for m in marks[max(0, place - 6) : place] for w in m.text.split()} & _OCCASIONS:
         return None
     at = place - 1 - (last_before == "on")
     seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (

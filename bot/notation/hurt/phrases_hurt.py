@@ -34,7 +34,8 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.QUALITY: """
       catching/catches/catchy; pulling/pulls; feel/feels/feeling a pull; grabbing/grabs/grabbed/grabby; jarred/
-      jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?;
+      jarring; knot/knots/knotted; prick/pricks/pricked/pricking; puncture/punctures;
+      biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?;
       crick/cricked; squeaky/squeaks
     """,
     Cue.SORE: """

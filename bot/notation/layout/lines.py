@@ -44,8 +44,3 @@ def word(text: str, near: Mark) -> Mark:
 def has_number(line: Line) -> bool:
     """Whether a number is written on the line."""
     return any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.BAD) for m in line.marks)
-
-
-def is_words(line: Line) -> bool:
-    """Whether the line holds a word and no number: it may be a heading."""
-    return any(m.kind is Kind.WORD for m in line.marks) and not has_number(line)

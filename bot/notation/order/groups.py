@@ -5,7 +5,6 @@ A group becomes the number of its first set and how many sets, before what is to
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
 from bot.notation.bounds import FEW_SETS, MOST_SETS
 from bot.notation.clauses import EDGES, kind_at
@@ -27,20 +26,6 @@ _LASTS = ("last", "the last", "final", "the final", "next", "the next", "other",
 def groups(marks: list[Mark]) -> list[Mark]:
     """The marks with each group before what is told of it."""
     return put_in_place(marks, GROUPS if any(m.kind is Kind.NUM for m in marks) else BY_NUMBER)
-
-
-def _one_of(marks: list[Mark]) -> list[Mark]:
-    """`two at 90x10 and one at 85x8`: one set behind a group."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        parted = kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA, Kind.THEN)
-        led = kind_at(marks, place + 1) in (Kind.AT, Kind.WITH) and kind_at(marks, place + 2) is Kind.NUM
-        if mark.text == "one" and parted and led and any(m.text in _GROUPS for m in out):
-            number = replace(mark, kind=Kind.NUM, value=Decimal(1))
-            out += [number, replace(mark, kind=Kind.SETS, text="sets", start=mark.end)]
-            continue
-        out.append(mark)
-    return out
 
 
 def _last_behind(marks: list[Mark]) -> list[Mark]:
@@ -243,7 +228,6 @@ GROUPS = (
     *BY_NUMBER,
     step(_behind, (*_HEADS, Kind.LABEL, Kind.THEREST, "others")),
     step(_led, _HEADS),
-    step(_one_of, ("one",)),
     step(_last_behind, (Kind.LASTSET, Kind.LASTREP)),
 )
 """The steps, in order."""

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import OF_LOAD, past
 from bot.notation.tokens import Mark
@@ -44,22 +44,11 @@ def _is_spoken_of(marks: Sequence[Mark], place: int) -> bool:
     return loaded and kind_at(marks, place + 1) in (Kind.FILL, Kind.WORD, Kind.WAS)
 
 
-def _is_of_pair(marks: Sequence[Mark], place: int) -> bool:
-    """The `two` of `10 each, two 16s`: both hands, behind what was done with them."""
-    if marks[place].kind is not Kind.NUM or marks[place].value != _TWO:
-        return False
-    load = kind_at(marks, place + 1) is Kind.NUM and kind_at(marks, place + 2) is Kind.S
-    ends = kind_at(marks, place + 3) in (None, *EDGES, Kind.RPE, Kind.RIR)
-    free = kind_at(marks, place - 1) not in (Kind.X, Kind.FOR, Kind.NUM)
-    return load and ends and free and any(m.kind is Kind.NUM for m in marks[:place])
-
-
 def kit(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers as loads."""
     marks = _without_plates(marks)
     beside = [_on_bar(marks, i) or _is_spoken_of(marks, i) for i in range(len(marks))]
     marks = [replace(m, kind=Kind.FILL) if of_bar else m for m, of_bar in zip(marks, beside, strict=True)]
-    marks = [replace(m, kind=Kind.GAP, value=None) if _is_of_pair(marks, i) else m for i, m in enumerate(marks)]
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         out.append(mark)

@@ -1,14 +1,13 @@
 """What is told beside a list of repetitions, put where the grammar takes it.
 
-`last one rpe 8, 90: 10 9 8`: the effort of the last set behind the list. `10, 9, 8, 3 sets, 90 kg`: how many they are
-is told by the list itself.
+`last one rpe 8, 90: 10 9 8`: the effort of the last set behind the list.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.bounds import SEVERAL
-from bot.notation.clauses import EDGES, kind_at, parts_between, text_at
+from bot.notation.clauses import EDGES, parts_between
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -27,14 +26,11 @@ _OF_LAST = (
     Kind.SET,
 )
 _PARTS = (*EDGES, Kind.DASH)
-_LEADS = (Kind.AT, Kind.WITH)
-_UNITS = (Kind.KG, Kind.LB)
-_WEIGHTS = ("weight", "load", "weights", "loaded")
 
 
 def list_fields(marks: list[Mark]) -> list[Mark]:
     """The marks with such words in their place."""
-    return _counted(_last_behind(marks))
+    return _last_behind(marks)
 
 
 def _last_behind(marks: list[Mark]) -> list[Mark]:
@@ -66,32 +62,3 @@ def _is_effort_of_last(part: Sequence[Mark]) -> bool:
     named = bool(last) and last[0].text.split(" ")[-1] in _LAST
     rated = any(m.kind in _EFFORTS for m in part)
     return named and rated and sum(m.kind is Kind.NUM for m in part) <= 1 and all(m.kind in _OF_LAST for m in part)
-
-
-def _counted(marks: list[Mark]) -> list[Mark]:
-    """`10, 9, 8, 3 sets, 90 kg`: how many sets, where so many repetitions are told one by one."""
-    out = list(marks)
-    for start, end in parts_between(marks, _PARTS):
-        said = [i for i in range(start, end) if marks[i].kind is not Kind.FILL]
-        counted = [marks[i].kind for i in said] == [Kind.NUM, Kind.SETS]
-        counts = [marks[i].value or 0 for i in _of_name(marks, start, end) if _is_count(marks, i)] if counted else []
-        if counts and len(counts) == marks[said[0]].value and max(counts) <= SEVERAL * min(counts):
-            for place in said:
-                out[place] = replace(marks[place], kind=Kind.GAP, value=None, parts=())
-    return out
-
-
-def _of_name(marks: Sequence[Mark], start: int, end: int) -> range:
-    """The places of what is told of one name around a part: up to the next names on both sides."""
-    before = next((i for i in range(start, -1, -1) if i < len(marks) and marks[i].kind is Kind.NAME), -1)
-    after = next((i for i in range(end, len(marks)) if marks[i].kind is Kind.NAME), len(marks))
-    return range(before + 1, after)
-
-
-def _is_count(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a number may be repetitions by what stands beside it."""
-    after, before = kind_at(marks, place + 1), kind_at(marks, place - 1)
-    led = before in (*_LEADS, Kind.RPE, Kind.RIR, Kind.X) or text_at(marks, place - 1) in _WEIGHTS
-    loads = after is Kind.NUM and kind_at(marks, place + 2) is Kind.REPS
-    told = loads or after in (*_UNITS, Kind.SETS, Kind.SET, Kind.X, Kind.FOR, Kind.ALL, Kind.COLON, *_EFFORTS)
-    return marks[place].kind is Kind.NUM and not led and not told

@@ -1,13 +1,12 @@
-"""More sets, counted before their numbers: `2 more: 11, 10`, `another two at 140`, `a couple more`, `25 12s across`."""
+"""More sets, counted before their numbers: `2 more: 11, 10`, `another two at 140`, `25 12s across`."""
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
 from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.order.near import LOADED, UNITS, counted_sets, past_fill, whole_number
+from bot.notation.order.near import UNITS, counted_sets, past_fill, whole_number
 from bot.notation.order.steps import step
 from bot.notation.tokens import Mark
 
@@ -96,30 +95,9 @@ def _is_effort(marks: Sequence[Mark], link: int) -> bool:
     return after in (Kind.TANK, Kind.LEFT, Kind.RPEPOST, Kind.RIRPOST)
 
 
-def _couples(marks: list[Mark]) -> list[Mark]:
-    """`a couple more at 60`, `a couple of sets`, `first couple were 10`: two."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        if mark.text not in ("couple", "pair") or mark.kind not in (Kind.FILL, Kind.WORD):
-            continue
-        of = place + 1 < len(marks) and marks[place + 1].text == "of"
-        at = place + 1 + of
-        after, before = kind_at(marks, at), kind_at(marks, place - 1)
-        grouped = before in (Kind.ORD, Kind.LASTREP, Kind.LASTSET, Kind.THEN) or (
-            place > 0 and marks[place - 1].text in ("last", "other", "next", "final", "remaining")
-        )
-        heads = after is Kind.MORE and kind_at(marks, at + 1) in LOADED and kind_at(marks, at + 1) not in UNITS
-        if grouped or after is Kind.SETS or heads:
-            out[place] = replace(mark, kind=Kind.NUM, value=Decimal(2))
-            if heads:
-                out[at] = counted_sets(marks[at])
-    return out
-
-
 MORE_SETS = (
     step(_one_more, (Kind.MORE,)),
     step(_more, (Kind.ANOTHER, Kind.MORE)),
-    step(_couples, ("couple", "pair")),
     step(_plurals, (Kind.S,), (Kind.ALL,)),
 )
 """The steps that make each such number one of sets."""

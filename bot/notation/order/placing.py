@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at, part_of
+from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -51,24 +51,6 @@ def likes(marks: list[Mark]) -> list[Mark]:
 
 def _is_the_others(mark: Mark) -> bool:
     return mark.kind is Kind.THEREST or mark.text in ("others", "the others")
-
-
-def labels_first(marks: list[Mark]) -> list[Mark]:
-    """`24 for the first three rounds of fifteen`: the first three, at 24."""
-    out = list(marks)
-    for place in range(1, len(out) - 1):
-        if out[place].kind is not Kind.ORD:
-            continue
-        at = place - 1
-        while at >= 0 and out[at].kind is Kind.FILL:
-            at -= 1
-        if [kind_at(out, at - 1), kind_at(out, at), kind_at(out, place + 1)] == [
-            Kind.NUM,
-            Kind.FOR,
-            Kind.NUM,
-        ]:
-            out.insert(at - 1, out.pop(place))
-    return out
 
 
 def another(marks: list[Mark]) -> list[Mark]:

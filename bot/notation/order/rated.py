@@ -33,24 +33,10 @@ class _Effort:
     end: int
 
 
-def _both_apart(marks: list[Mark]) -> list[Mark]:
-    """`60x8, 62.5x7 both rpe 9`: behind two whole sets `both` is of their efforts, and makes none of the last twice."""
-    out: list[Mark] = []
-    for place, mark in enumerate(marks):
-        if mark.text == "both" and mark.kind is Kind.EACH:
-            rated = past(marks, place + 1, Kind.AT, Kind.FILL)
-            entries = sum(m.kind is Kind.X for m in marks[:place]) == _HEAVY and kind_at(marks, place - 2) is Kind.X
-            if entries and (kind_at(marks, rated) in _WORDS or text_at(marks, rated - 1) == "@"):
-                out.append(replace(mark, kind=Kind.COMMA, text=",", end=mark.start))
-        out.append(mark)
-    return out
-
-
 def rated_all(marks: list[Mark]) -> list[Mark]:
     """`60: 10, 9, 8 all at 9`, `each @9`, `rpe for all was 9`: the effort, and behind it that it is of every set."""
     out: list[Mark] = []
     at = 0
-    marks = _those(_both_apart(marks))
     while at < len(marks):
         mark = marks[at]
         every = _every(marks, at)
@@ -74,17 +60,7 @@ def rated_all(marks: list[Mark]) -> list[Mark]:
             continue
         out.append(mark)
         at += 1
-    return rated_each(out)
-
-
-def _those(marks: list[Mark]) -> list[Mark]:
-    """The `those three all` of `100x5, 80x8 8 7, those three all @8` as `all three`."""
-    for place in range(2, len(marks) - 1):
-        counted = marks[place].kind is Kind.NUM and text_at(marks, place - 1) in ("those", "these", "last", "the last")
-        if counted and marks[place + 1].kind is Kind.ALL and marks[place + 1].text == "all":
-            every = replace(marks[place + 1], text=f"all {marks[place].text}", start=marks[place - 1].start)
-            return [*marks[: place - 1], every, *marks[place + 2 :]]
-    return marks
+    return out
 
 
 def _every(marks: Sequence[Mark], place: int) -> Mark | None:
@@ -149,22 +125,6 @@ def _is_beside_load(before: Sequence[Mark], value: Decimal) -> bool:
     load = max(numbers, default=Decimal(0))
     counted = any(m.kind in _COUNTED for m in before[start + 1 :]) or any(n * 3 <= load * 2 for n in numbers)
     return load >= _HEAVY * value and counted
-
-
-def rated_each(marks: list[Mark]) -> list[Mark]:
-    """`rpe 7 each`, `2 in the tank on each`: the effort of every set."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        if mark.kind is not Kind.EACH or mark.text not in _OF_EACH:
-            continue
-        at = place - 1
-        while kind_at(marks, at) in (Kind.FILL, Kind.AT, Kind.FOR):
-            at -= 1
-        rated = kind_at(marks, at) is Kind.NUM and kind_at(marks, at - 1) in (Kind.RPE, Kind.RIR)
-        if rated or (kind_at(marks, at) in (Kind.RIR, Kind.TANK) and kind_at(marks, at - 1) is Kind.NUM):
-            out[place] = replace(mark, kind=Kind.ALL, text="each set")
-            out[at + 1 : place] = [replace(m, kind=Kind.FILL) for m in marks[at + 1 : place]]
-    return out
 
 
 def rated_between(marks: list[Mark]) -> list[Mark]:

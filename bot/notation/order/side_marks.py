@@ -29,9 +29,7 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
     return _slashed(
-        _one_load(
-            _named(_crossed(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_numbered(_threes(_columns(marks))))))))))
-        )
+        _one_load(_named(_crossed(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_threes(_columns(marks))))))))))
     )
 
 
@@ -59,17 +57,6 @@ def _is_pair(marks: Sequence[Mark], at: int) -> bool:
     """Whether two numbers with a slash between stand here, and no third."""
     kinds = [kind_at(marks, at + n) for n in range(-1, 4)]
     return kinds[1:4] == [Kind.NUM, Kind.SLASH, Kind.NUM] and Kind.SLASH not in (kinds[0], kinds[4])
-
-
-def _numbered(marks: list[Mark]) -> list[Mark]:
-    """`R9 L8 first set, R9 L9 second`: which set it is, before both sides of it."""
-    out = list(marks)
-    for place in range(_PAIR * _PAIR, len(marks)):
-        both = [m.kind in _ANY if i % 2 == 0 else m.kind is Kind.NUM for i, m in enumerate(marks[place - 4 : place])]
-        end = place + 1 + (kind_at(marks, place + 1) is Kind.SET)
-        if marks[place].kind is Kind.ORD and all(both) and kind_at(marks, end) in _PAIR_ENDS:
-            out[place - 4 : end] = [*marks[place:end], *marks[place - 4 : place]]
-    return out
 
 
 def _threes(marks: list[Mark]) -> list[Mark]:

@@ -36,35 +36,6 @@ def _sets(at: Mark, text: str = "sets") -> Mark:
     return replace(at, kind=Kind.SETS, text=text, value=None, parts=(), names=(), start=at.end, end=at.end)
 
 
-def _down_to(marks: list[Mark]) -> list[Mark]:
-    """`dropped to 115 for two sets of 8`, `had to drop to 115 for 8 and 8`: sets at less load, no drop."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        at = place + 2 + (kind_at(marks, place + 2) in (Kind.KG, Kind.LB))
-        said = [kind_at(marks, n) for n in (place + 1, at, at + 1, at + 2)]
-        if mark.kind is Kind.DROP and said == [Kind.NUM, Kind.FOR, Kind.NUM, Kind.SETS]:
-            out[place] = replace(mark, kind=Kind.FILL)
-            out[at] = replace(marks[at], kind=Kind.FILL)
-        twice = said[1:] == [Kind.FOR, Kind.NUM, Kind.AND] and kind_at(marks, at + 3) is Kind.NUM
-        ends = kind_at(marks, at + 4 + (kind_at(marks, at + 4) is Kind.REPS)) in _ENDS
-        if mark.kind is Kind.DROP and mark.text.endswith("to") and said[0] is Kind.NUM and twice and ends:
-            out[place] = replace(mark, kind=Kind.FILL)
-    return out
-
-
-def _for_so_many(marks: list[Mark]) -> list[Mark]:
-    """`ten a side for three`: so many sets, behind what each side did."""
-    out = list(marks)
-    for place in range(2, len(marks) - 1):
-        each = marks[place - 1].kind is Kind.EACH and kind_at(marks, place - 2) is Kind.NUM
-        ends = kind_at(marks, past_fill(marks, place + 2)) in _ENDS
-        if marks[place].kind is Kind.FOR and each and ends and _is_few(marks, place + 1):
-            out[place] = replace(marks[place], kind=Kind.FILL)
-            out.insert(place + 2, _sets(marks[place + 1], "of them"))
-            return out
-    return out
-
-
 def _times(marks: list[Mark]) -> list[Mark]:
     """`45s 3x`: an `x` behind the number of sets, with nothing to link."""
     out = list(marks)
@@ -229,9 +200,7 @@ def _is_lot(marks: Sequence[Mark], place: int) -> bool:
 
 
 TOLD_COUNTS = (
-    step(_down_to, (Kind.DROP,)),
     step(_times, (Kind.X,)),
-    step(_for_so_many, (Kind.FOR,), (Kind.EACH,)),
     step(_named, _ALIKE, (Kind.NAME, Kind.WEAK)),
     step(_did, (Kind.COMMA, Kind.COLON)),
     step(_did_all, _DOING, (Kind.AT, Kind.WITH)),

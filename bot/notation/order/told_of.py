@@ -1,9 +1,9 @@
-"""Numbers that only speak of what is told already: `60x8, last two were ugly`, `8 8 6, rpe 9 on the six`."""
+"""Numbers that only speak of what is told already: `60x8, last two were ugly`."""
 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -29,7 +29,7 @@ _WORTH = (
 
 def told_of(marks: list[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing."""
-    return _rated(_last_ones(_after_which(marks)))
+    return _last_ones(_after_which(marks))
 
 
 def _after_which(marks: list[Mark]) -> list[Mark]:
@@ -85,27 +85,3 @@ def _is_judged(rest: Sequence[Mark]) -> bool:
     """Whether words say how they went."""
     said = rest[1:] if rest[0].kind is Kind.WAS else rest
     return bool(said) and all(m.kind in (Kind.FILL, Kind.WORD, Kind.GAP, Kind.WITH) for m in said)
-
-
-def _rated(marks: list[Mark]) -> list[Mark]:
-    """`8 8 6, rpe 9 on the six`, `8 8 6, the six was rpe 9`: the set of so many, which is the last one told."""
-    out = list(marks)
-    for place, mark in enumerate(marks):
-        if mark.kind is not Kind.NUM or mark.value is None or text_at(marks, place - 1).split()[-1:] != ["the"]:
-            continue
-        before = [i for i in range(place - 1) if marks[i].kind is Kind.NUM and marks[i].value is not None]
-        sets = [i for i in before if not _is_effort(marks, i)]
-        if not sets or marks[sets[-1]].value != mark.value or len(sets) < 2:
-            continue
-        behind = bool(before) and _is_effort(marks, before[-1]) and kind_at(marks, place + 1) in (None, *EDGES)
-        ahead = place + 1 < len(marks) and marks[place + 1].kind in (*_EFFORTS, Kind.WAS) and sets[-1] >= place - 3
-        ahead = ahead and any(m.kind in _EFFORTS for m in marks[place + 1 : place + 3])
-        if behind or ahead:
-            out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
-            if behind:
-                out[place - 1] = replace(marks[place - 1], kind=Kind.GAP)
-    return out
-
-
-def _is_effort(marks: Sequence[Mark], place: int) -> bool:
-    return kind_at(marks, place - 1) in (Kind.RPE, Kind.RIR) or kind_at(marks, place + 1) in (Kind.TANK, Kind.RPEPOST)

@@ -149,9 +149,7 @@ def _named(marks: list[Mark]) -> list[Mark]:
     told = [
         i
         for i, m in enumerate(marks)
-        if m.kind is Kind.NUM
-        and _is_count(m)
-        and (_is_told(marks, i + 1) or _is_called(marks, i) or _is_held(marks, i))
+        if m.kind is Kind.NUM and _is_count(m) and (_is_told(marks, i + 1) or _is_held(marks, i))
     ]
     for place in told:
         corrects = marks[place - 1].kind is Kind.NO and kind_at(marks, place - 2) in (Kind.COMMA, Kind.NUM, Kind.STOP)
@@ -181,12 +179,6 @@ def _named(marks: list[Mark]) -> list[Mark]:
         for place in after:
             out[place] = replace(marks[place], kind=Kind.LABEL)
     return out
-
-
-def _is_called(marks: Sequence[Mark], place: int) -> bool:
-    """`number two nine reps`: a number straight behind the number of the set."""
-    at = place + 1 + (kind_at(marks, place + 1) is Kind.DONE)
-    return place > 0 and marks[place - 1].text == "number" and kind_at(marks, at) is Kind.NUM
 
 
 _MOST_HELD = 4

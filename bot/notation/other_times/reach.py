@@ -28,6 +28,24 @@ _NOW = ("but", "today", "now", "tonight", "instead", "actual")
 _HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
 
 
+_ONWARDS = (Kind.FILL, Kind.WITH, Kind.TO, Kind.COULD, Kind.WORD)
+_OTHERS = ("he", "she", "they")
+
+
+def _leads_to_set(marks: Sequence[Mark], at: int, is_of_other: bool) -> bool:
+    """Whether a number follows `so`: `someone took them so the 27.5 kilo ones for 9`, of the client's own set."""
+    end = at
+    while is_of_other and end < min(len(marks), at + _NEAR) and marks[end].kind in _ONWARDS:
+        if marks[end].text.split()[0] in _OTHERS:
+            return False
+        end += 1
+    return end < len(marks) and marks[end].kind is Kind.NUM
+
+
+_NEAR = 6
+"""Marks between `so` and the number that it leads to."""
+
+
 def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
     reached = {place}
     at = place + 1
@@ -49,7 +67,7 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
-        if mark.text == "so" and at + 1 < len(marks) and marks[at + 1].kind is Kind.NUM:
+        if mark.text == "so" and _leads_to_set(marks, at + 1, marks[place].kind is Kind.OTHERPERSON):
             break
         if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
@@ -76,7 +94,8 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
         before -= 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
-    if bare and marks[place].text.startswith((*_AHEAD, "last")):
+    own = before == place - 1 and any(marks[i].kind is Kind.NUM for i in reached)
+    if bare and not own and marks[place].text.startswith((*_AHEAD, "last")):
         reached |= set(range(before, place))
     return reached | _aimed(marks, place)
 

@@ -15,7 +15,6 @@ from bot.notation.questions.asked import (
     NO_OPENING,
     asks_to_change,
     clause_asking,
-    has_other_query,
     is_request_to_change,
     opens,
     question_end,
@@ -132,7 +131,6 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         if is_hedged(marks[place:end]) or is_reported(marks, place):
             continue
         if is_request_to_change(marks[place:end]):
-            asked = asked and has_other_query(marks, end)
             continue
         if mark.text in NO_OPENING and not (end < len(marks) and marks[end].kind is Kind.QUERY):
             continue

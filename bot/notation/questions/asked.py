@@ -207,7 +207,3 @@ def is_request_to_change(marks: Sequence[Mark]) -> bool:
     return polite and any(
         m.kind in (Kind.MEANT, Kind.SCRAP) or (told and m.text in ("change", "fix", "correct")) for m in marks[1:5]
     )
-
-
-def has_other_query(marks: Sequence[Mark], end: int) -> bool:
-    return any(m.kind is Kind.QUERY for m in marks[:end]) or any(m.kind is Kind.QUERY for m in marks[end + 1 :])

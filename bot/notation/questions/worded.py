@@ -41,6 +41,10 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
+    led_by = place > 0 and marks[place - 1].text in _PREPOSITIONS and opens(marks, place - 1)
+    begins = kind_at(marks, place - 1 - led_by) in (None, Kind.STOP, Kind.LINE, Kind.QUERY)
+    if first in _ASKING and begins and _asks_straight(marks, place):
+        return end_of(marks, place)
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
         return end_of(marks, place) if asks else None
@@ -64,9 +68,27 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     return end_of(marks, place) if difference else None
 
 
+_PREPOSITIONS = frozenset(words("with from at in on for until"))
+_STRAIGHT = frozenset(words("must should can could shall cant cannot know need"))
+_WHY = _STRAIGHT | frozenset(words("feel have get lose fail shake"))
+
+
+def _asks_straight(marks: Sequence[Mark], place: int) -> bool:
+    """`how i know with which weight to begin`, `with how much i must start`: a question with its verb behind."""
+    said = _words(marks, place, 10)
+    part = marks[place : end_of(marks, place)]
+    who = next((i for i, w in enumerate(said[:5]) if w in ("i", "we")), None)
+    if said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
+        return False
+    verbs = _WHY if said[0] == "why" else _STRAIGHT
+    must = said[who + 1 : who + 2] in ([v] for v in verbs) or said[who + 1 : who + 3] == ["have", "to"]
+    tells = bool({"is", "was", "were", "are"} & set(said[who + 2 : who + 4])) or has_entry(part)
+    return must and not tells
+
+
 _TELLS_ON = [[word] for word in words("makes made means meant brings brought leaves left gives gave takes took")]
 """Behind `which`, what goes on with what was told: `110x10, which makes it three`."""
-_OPENING = frozenset(words("are can could should would will may shall have did do does has am were"))
+_OPENING = frozenset(words("are can could should would will may shall must have did do does has am were"))
 _SOMEBODY = frozenset(words("you u i we they"))
 _THING = frozenset(words("it that this there those these"))
 _NOT_WHICH = frozenset(words("a an the i you we he she they it was is are were felt feels happened ever now meant"))

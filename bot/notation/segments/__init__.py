@@ -163,14 +163,8 @@ def _only_counts_sets(marks: Sequence[Mark]) -> bool:
     """Whether the numbers so far only say how many sets of the name that follows: `two sets of rows`."""
     marks = [m for m in marks if m.kind is not Kind.FILL]
     numbers = [i for i, m in enumerate(marks) if m.kind in NUMBERS]
-    if [marks[i].kind for i in numbers] == [Kind.BODY] or _is_signed_alone(marks):
+    if [marks[i].kind for i in numbers] == [Kind.BODY]:
         return True
     if len(numbers) == 1 and numbers[0] and marks[numbers[0] - 1].kind is Kind.SET:
         return True
     return len(numbers) == 1 and numbers[0] + 1 < len(marks) and marks[numbers[0] + 1].kind in (Kind.SETS, Kind.SET)
-
-
-def _is_signed_alone(marks: Sequence[Mark]) -> bool:
-    """`+2.5` before its name: what is added to the body."""
-    kinds = [m.kind for m in marks if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
-    return kinds in ([Kind.PLUS, Kind.NUM], [Kind.DASH, Kind.NUM], [Kind.MINUS, Kind.NUM], [Kind.ADDED, Kind.NUM])

@@ -11,7 +11,7 @@ from bot.notation.tokens import Mark
 
 def is_whole(piece: Sequence[Mark], place: int, before: Sequence[Mark]) -> bool:
     """Whether what stands before a name is all that is told of it in its part."""
-    alone = not _numbers_in_part(piece, place + 1) or _is_entry_on(before)
+    alone = not _numbers_in_part(piece, place + 1)
     return alone or is_only_timed(before, piece[place + 1 :])
 
 
@@ -51,12 +51,6 @@ def _own(piece: Sequence[Mark], place: int) -> Sequence[Mark]:
         edges = [i for i in range(place + 1, end) if piece[i].kind in EDGES]
         end = edges[-1] if edges else place + 1
     return piece[place + 1 : end]
-
-
-def _is_entry_on(marks: Sequence[Mark]) -> bool:
-    """`60x5 on` before a name: a whole set of it."""
-    said = [m for m in marks if m.kind is not Kind.FILL]
-    return bool(said) and said[-1].kind is Kind.AT and said[-1].text == "on" and any(m.kind is Kind.X for m in said)
 
 
 _STOPS = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)

@@ -8,8 +8,8 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.shaping.bands import bands
-from bot.notation.shaping.counted import counted, counts_in_words, either, in_both_hands, parted
-from bot.notation.shaping.efforts import efforts, left_before, ranges
+from bot.notation.shaping.counted import counted, counts_in_words, either, parted
+from bot.notation.shaping.efforts import efforts, ranges
 from bot.notation.shaping.labels import labels, number_lines
 from bot.notation.shaping.letters import letters
 from bot.notation.shaping.links import links, signs
@@ -25,9 +25,9 @@ def shape_marks(marks: Sequence[Mark], two_sided: bool) -> list[Mark]:
     """The marks as the grammar takes them. `two_sided`: the session has an exercise that works each side by itself."""
     shaped = [m for m in counts_in_words(parted(marks)) if m.kind is not Kind.FILL]
     shaped = warmed(letters(bands(shaped), two_sided))
-    shaped = ranges(reserved(in_both_hands(shaped, two_sided)))
+    shaped = ranges(reserved(shaped))
     shaped = labels(shaped)
-    shaped = efforts(shaped if two_sided else left_before(shaped), two_sided)
+    shaped = efforts(shaped, two_sided)
     shaped = sides(shaped, two_sided)
     shaped = dropped(shaped)
     shaped = counted(either(shaped))

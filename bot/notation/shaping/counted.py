@@ -26,7 +26,7 @@ def counts_in_words(marks: list[Mark]) -> list[Mark]:
     """`twice` as two sets; `for a triple`, `single at 70` as so many repetitions."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        if _is_of_how_many(marks, place) or _is_but(marks, place) or _is_all_at(marks, place):
+        if _is_but(marks, place) or _is_all_at(marks, place):
             continue
         if mark.kind in (Kind.AT, Kind.WITH) and place and _is_all_at(marks, place - 1):
             if out and out[-1].kind is Kind.COMMA:
@@ -139,33 +139,6 @@ def _is_two(marks: Sequence[Mark], place: int) -> bool:
     if text == "couple":
         return following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
     return following in (Kind.TANK, Kind.RIR)
-
-
-def _is_of_how_many(marks: Sequence[Mark], place: int) -> bool:
-    """The `3` of `set 2 of 3` and `set 2/3`."""
-    if marks[place].kind is not Kind.NUM or place < 3 or marks[place - 3].kind is not Kind.SET:
-        return False
-    between = marks[place - 1]
-    if marks[place].start - between.end > 1:
-        return False
-    return marks[place - 2].kind is Kind.NUM and (between.text == "of" or between.kind is Kind.SLASH)
-
-
-def in_both_hands(marks: list[Mark], two_sided: bool) -> list[Mark]:
-    """`20/20 x 10`, `20 and 20 for 10`: one load in each hand, where no exercise works each side by itself."""
-    out = list(marks)
-    if two_sided:
-        return out
-    for place in range(len(marks) - 4):
-        if marks[place].kind is not Kind.NUM:
-            continue
-        one, two, times = (marks[place + n] for n in (0, 2, 4))
-        joined = kind_at(marks, place + 1) in (Kind.SLASH, Kind.PLUS, Kind.AND) and is_number(times)
-        linked = kind_at(marks, place + 3) in (Kind.X, Kind.FOR) and kind_at(marks, place - 1) not in (Kind.X, Kind.FOR)
-        if joined and linked and two.kind is Kind.NUM and one.value == two.value:
-            out[place] = replace(one, kind=Kind.PAIR, value=None)
-            out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
-    return [m for m in out if m.kind is not Kind.FILL]
 
 
 def either(marks: list[Mark]) -> list[Mark]:

@@ -171,20 +171,3 @@ def _few(mark: Mark | None) -> bool:
 
 def _is_scale(mark: Mark) -> bool:
     return mark.value is not None and 5 <= mark.value <= 10
-
-
-def left_before(marks: list[Mark]) -> list[Mark]:
-    """`nine, left two`: two left, where no exercise of the session works its sides apart."""
-    out = list(marks)
-    if any(m.kind is Kind.RIGHT for m in marks):
-        return out
-    for place in range(1, len(out) - 1):
-        after = out[place + 1]
-        if out[place].kind is not Kind.LEFT:
-            continue
-        ends = kind_at(out, place + 2) is None or kind_at(out, place + 2) in SEPARATORS
-        said = any(is_number(m) for m in out[:place])
-        small = after.kind is Kind.NUM and after.value is not None and after.value <= 5
-        if said and small and ends and not is_number(out[place - 1]):
-            out[place : place + 2] = [after, replace(out[place], kind=Kind.TANK)]
-    return out

@@ -15,7 +15,6 @@ _RATINGS = (Kind.TANK, Kind.EMPTY, Kind.RPEPOST, Kind.RIRPOST, Kind.ORD, Kind.LA
 
 def sides(marks: list[Mark], two_sided: bool) -> list[Mark]:
     """Sides before their numbers, or after: whichever the first one is holds for the message."""
-    marks = [m for i, m in enumerate(marks) if not _leads_side(marks, i)]
     places = [i for i, m in enumerate(marks) if m.kind in (Kind.LEFT, Kind.RIGHT)]
     if not places:
         return marks
@@ -70,13 +69,3 @@ def _rates(marks: list[Mark], place: int) -> bool:
     while (after := mark_at(marks, at)) is not None and after.kind in (Kind.WAS, Kind.COLON, Kind.GAP):
         at += 1
     return after is not None and after.kind in (Kind.EMPTY, Kind.COULD, Kind.RPE, Kind.RIR, Kind.FAILED)
-
-
-def _leads_side(marks: list[Mark], place: int) -> bool:
-    """The `on the` of `8 on the left`."""
-    side = mark_at(marks, place + 1)
-    if not marks[place].text.startswith("on") or side is None or side.kind not in (Kind.LEFT, Kind.RIGHT):
-        return False
-    before = mark_at(marks, place - 1)
-    counted = before is not None and (is_number(before) or before.kind in TAILS)
-    return counted and not is_number(mark_at(marks, place + 2))

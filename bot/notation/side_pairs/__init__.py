@@ -7,12 +7,11 @@ with a word of effort or of load is none of these.
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
-from bot.notation.side_pairs.pairs import SoFar, bare_pair, named_pair, without_same
+from bot.notation.side_pairs.pairs import SoFar, bare_pair, counts_sets, named_pair, without_same
 from bot.notation.side_pairs.placing import drop_label, drop_other, label_behind, put_pair
 from bot.notation.side_pairs.sides import ENDS, LEFT, RIGHT, count_at, is_on
 from bot.notation.tokens import Mark
@@ -24,7 +23,7 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
     """The marks with both sides of each set in that form."""
     if not any(m.kind in (*LEFT, *RIGHT, Kind.EACH, Kind.SLASH) for m in marks):
         return list(marks)
-    out = [replace(m, kind=Kind.ORD, value=Decimal(2)) if _is_second(marks, i) else m for i, m in enumerate(marks)]
+    out = list(marks)
     place, at, told = under, 0, SoFar()
     while at < len(out):
         if out[at].kind is Kind.NAME and len(out[at].names) == 1:
@@ -37,6 +36,12 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
         base = max((p.set or 0 for p in record.stored if p.exercise == exercise.name), default=0)
         pair = named_pair(out, at) or bare_pair(out, at, exercise, told)
         pair = None if pair is None else without_same(pair, record, place, first=not told.sets)
+        if pair is not None and pair.one.count.value == pair.two.count.value and counts_sets(out, pair.end):
+            count = pair.one.count
+            each = Mark(Kind.EACH, "each", count.end, count.end)
+            out[pair.start : pair.end] = [count, Mark(Kind.REPS, "reps", count.end, count.end), each]
+            at = pair.start + 3
+            continue
         if pair is not None:
             at = put_pair(out, pair, base + told.sets + 1)
             told = SoFar(told.sets + 1, paired=True, in_order=pair.one.side is Side.LEFT)
@@ -51,12 +56,6 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
             drop_label(out, both, base + told.sets)
         at += 1
     return _done_on_both(out, record, under)
-
-
-def _is_second(marks: Sequence[Mark], at: int) -> bool:
-    """The `second` of `L10 R7 second`, `10/7 second`: a set, and no time."""
-    counted = kind_at(marks, at - 1) is Kind.NUM and kind_at(marks, at - 2) in (*LEFT, *RIGHT, Kind.SLASH)
-    return kind_at(marks, at) is Kind.SECONDS and text_at(marks, at) == "second" and counted
 
 
 def _each(mark: Mark) -> Mark:

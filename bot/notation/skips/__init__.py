@@ -15,14 +15,14 @@ from bot.notation.skips.every import is_every
 from bot.notation.skips.forgotten import with_forgotten
 from bot.notation.skips.giving_up import gives_up, goes_on, tells_one
 from bot.notation.skips.hindered import is_hindered
-from bot.notation.skips.kept import is_after, is_all_but, is_only, left_behind
+from bot.notation.skips.kept import is_after, is_all_but, left_behind
 from bot.notation.skips.names_ahead import names_before
 from bot.notation.skips.negated import with_negated
 from bot.notation.skips.only import only_done
 from bot.notation.skips.parted import with_parted
 from bot.notation.skips.reach import names_after, names_too
 from bot.notation.skips.sets_left import stops_after, with_sets_left
-from bot.notation.skips.stands_for import after_name, is_bare, named_ahead, pronoun, set_before
+from bot.notation.skips.stands_for import is_bare, named_ahead, pronoun, set_before
 from bot.notation.tokens import Mark
 
 
@@ -128,7 +128,7 @@ def _read(marks: Sequence[Mark]) -> SkipsSaid:
     alone = only_done(marks)
     if alone and rest is None and not any(marks[i] in names for i in alone):
         rest = (marks[alone[0]].start, marks[alone[-1]].end)
-    kept += [m for i, m in enumerate(marks) if i in alone or is_only(marks, i)] if rest is not None else []
+    kept += [m for i, m in enumerate(marks) if i in alone] if rest is not None else []
     every_name = tuple(every)
     return SkipsSaid(tuple(names), rest, tuple(partly), frozenset(places), tuple(denied), every_name, since,
                      tuple(kept), counted, counted_of)  # fmt: skip
@@ -159,8 +159,6 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
         is_current = bool(used)
     if not found and kind is Kind.NO and is_crossed(marks, place):
         found, used = crossed_names(marks, place)
-    elif not found and kind is Kind.NO and after_name(marks, place):
-        found, used, is_rest = names_before(marks, place, False)
     return found, used, is_rest, is_current
 
 

@@ -19,12 +19,19 @@ _FAR = 8
 """Marks that a denial stands before what it denies, or a time behind it."""
 
 
+_BODY = frozenset(["grip", "arm", "arms", "leg", "legs", "back", "hands", "hand", "forearms", "lungs", "side", "quads",
+                   "shoulders", "triceps", "biceps", "glutes", "calves", "abs", "core", "knees", "body"])  # fmt: skip
+"""What gives up in a set, and no exercise."""
+
+
 def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     """Whether the word at a place, which may skip, skips nothing."""
     if _is_asked(marks, place) or (
         marks[place].text.endswith(" out") and [m.text for m in marks[place + 1 : place + 2]] == ["of"]
     ):
         return True  # `the curl machine is out of order`
+    if place and marks[place].text == "gave up" and set(marks[place - 1].text.split()) & _BODY:
+        return True  # `left arm gave up first`
     before = marks[max(0, place - 2) : place]
     if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
         return True

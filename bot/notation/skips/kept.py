@@ -1,4 +1,4 @@
-"""What is done all the same: `everything except rows`, `rows only today`, `chins only, so no pressing: 8 7 7`."""
+"""What is done all the same: `everything except rows`, `chins only, so no pressing: 8 7 7`."""
 
 from collections.abc import Sequence
 
@@ -13,19 +13,6 @@ def is_after(marks: Sequence[Mark], name: Mark) -> bool:
         place -= 1
     before = marks[place - 1] if place else None
     return before is not None and before.kind is Kind.THEREST and before.text.endswith("after")
-
-
-def is_only(marks: Sequence[Mark], place: int) -> bool:
-    """`rows only today`, `just rows`, `rows and curls only`: a name that is to be done, whatever is left out."""
-    if marks[place].kind is not Kind.NAME:
-        return False
-    start, end = place, place + 1
-    while start > 1 and marks[start - 1].kind is Kind.AND and marks[start - 2].kind is Kind.NAME:
-        start -= 2
-    while end + 1 < len(marks) and marks[end].kind is Kind.AND and marks[end + 1].kind is Kind.NAME:
-        end += 2
-    beside = [m.text for m in (*marks[max(0, start - 1) : start], *marks[end : end + 1])]
-    return bool({"only", "just"} & set(beside))
 
 
 def is_all_but(marks: Sequence[Mark], place: int) -> bool:

@@ -33,7 +33,7 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             break
         elif mark.kind is Kind.THEREST:
             rest = not found
-        elif (not found and _counts_sets(marks, at)) or _is_small(marks, at):
+        elif (not found and not rest and _counts_sets(marks, at)) or _is_small(marks, at):
             pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break

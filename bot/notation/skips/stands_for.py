@@ -34,12 +34,6 @@ def set_before(marks: Sequence[Mark], place: int) -> set[int]:
     return set(range(at - number, place + 1)) if named and not behind else set()
 
 
-def after_name(marks: Sequence[Mark], place: int) -> bool:
-    """`calves no today`: the name stands before, none after."""
-    before = place > 0 and marks[place - 1].kind in (Kind.NAME, Kind.WEAK)
-    return before and (place + 1 >= len(marks) or marks[place + 1].kind not in (Kind.NAME, Kind.NUM))
-
-
 _NUMBERED = frozenset((Kind.NUM, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.DONE))
 
 

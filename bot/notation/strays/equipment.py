@@ -72,7 +72,8 @@ def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     is_at = bool(part) and part[0].kind is Kind.WAS
     person = any(m.kind is Kind.OTHERPERSON or set(m.text.split()) & _SOMEONE for m in part)
     gone = is_at and (person or bool(set(said[:4]) & GONE) or (said[1:2] == ["in"] and bool(set(said) & _HOMES)))
-    led = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    led = [w for m in marks[max(0, place - 4) : place] for w in m.text.split()]
+    led = [w for w in led if w not in ("all", "both", "every")]
     who = [m for m in marks[max(0, place - 4) : place] if m.kind is Kind.OTHERPERSON or m.text in PEOPLE]
     taken = the and led[-2:-1] != [] and ((who and led[-2] in _TAKING) or (led[-2] in _LENT and said[:1] == ["to"]))
     return range(place, end) if gone or taken else range(0)
@@ -123,25 +124,6 @@ def left_standing(marks: Sequence[Mark]) -> set[int]:
             out |= set(range(place - 2 if place > 1 and _HAS & set(marks[place - 2].text.split()) else place - 1,
                              _offered(marks, _end(marks, place))))  # fmt: skip
     return out
-
-
-_BAR_MOST = 55
-"""The heaviest bar, in pounds or kilograms (common practice, no source)."""
-
-
-def _is_bar(marks: Sequence[Mark], place: int) -> bool:
-    """`bar is 25 not 20`, `the bar weighs 25`, where heavier loads are told: what the bar itself weighs."""
-    verb = marks[place - 1].text.split() if place else []
-    bar = place > 1 and marks[place - 2].text.split()[-1:] in (["bar"], ["barbell"])
-    value = marks[place].value
-    end = _end(marks, place)
-    if not bar or value is None or value > _BAR_MOST or any(m.kind in (Kind.X, Kind.FOR) for m in marks[place:end]):
-        return False
-    others = [
-        m.value for i, m in enumerate(marks) if m.kind is Kind.NUM and m.value is not None and not place <= i < end
-    ]
-    contrasted = verb in (["is"], ["was"]) and any(m.kind is Kind.NOT for m in marks[place:end])
-    return (contrasted or verb in (["weighs"], ["weight"], ["weighed"])) and any(v > 2 * value for v in others)
 
 
 def _were_on(marks: Sequence[Mark], place: int) -> bool:
@@ -267,4 +249,4 @@ _USED = frozenset(words("used using use took with pair needed"))
 _FEW = 6
 """Words before a list of plates that say what is made of them."""
 _OF_PLATE = (Kind.S, Kind.KG, Kind.LB, Kind.PLATES)
-_STOOD = (_stands, _was_set, _were_on, _is_bar, _was_built)
+_STOOD = (_stands, _was_set, _were_on, _was_built)

@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -36,7 +35,7 @@ _TALKED_TO = frozenset(words("boss bro mate man dude buddy pal guys lads"))
 
 def with_people(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with each such person who does something as one that is not the client."""
-    marks = _with_aged([replace(m, kind=Kind.FILL) if _loads_for_me(marks, i) else m for i, m in enumerate(marks)])
+    marks = _with_aged(list(marks))
     out = list(marks)
     for place, mark in enumerate(marks):
         if mark.kind not in (Kind.WORD, Kind.FILL) or mark.text not in PEOPLE:
@@ -78,15 +77,6 @@ _OWNED = (["my"], ["our"], ["the"], ["a"], ["her"], ["his"], ["this"], ["some"])
 _AGED = frozenset(words("year years yr yrs old olds yo"))
 
 
-def _loads_for_me(marks: Sequence[Mark], place: int) -> bool:
-    """`my mate loaded it wrong, it was 100x3`: who loads the client's bar lifts nothing."""
-    if marks[place].kind is not Kind.OTHERPERSON:
-        return False
-    loads = text_at(marks, place + 1) in ("loaded", "misloaded", "miscounted")
-    wrong = {"wrong", "misloaded", "miscounted"} & {m.text for m in marks[place + 1 : place + 5]}
-    return loads and bool(wrong)
-
-
 def _is_someone(marks: Sequence[Mark], place: int) -> bool:
     """`bloke next to me doing 140`, `spotter counted 11`, `kids are 4 and 6`: a person who opens what is told."""
     opens = place == 0 or marks[place - 1].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.OPEN, Kind.DASH)
@@ -95,7 +85,7 @@ def _is_someone(marks: Sequence[Mark], place: int) -> bool:
     aged = aged and marks[place + 2].kind is Kind.NUM
     said = {w for m in marks[place + 2 : place + 7] for w in m.text.split()}
     placed = following in ("in", "on", "at", "from", "over", "across", "who") and bool(said & _DOES)
-    return opens and (_end(marks, place) > place + 1 or following in _SAYING or aged or placed)
+    return opens and (_end(marks, place) > place + 1 or following in _SAYING | _DOES or aged or placed)
 
 
 _DOES = frozenset(words("had has did does doing was using lifting squatting benching pulling repping hit put"))

@@ -1,4 +1,4 @@
-"""Words of talk as what they are in their clause: habits, moods, hedges, a watch's numbers, sets counted."""
+"""Words of talk as what they are in their clause: moods, hedges, a watch's numbers."""
 
 from collections.abc import Sequence
 from dataclasses import replace
@@ -7,8 +7,6 @@ from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_HABIT = (("as", "always"), ("like", "always"), ("as", "usual"), ("as", "normal"))
-
 
 def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words."""
@@ -16,7 +14,7 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if mark.text == "steps" and place and marks[place - 1].kind is Kind.NUM:
             out[place] = replace(mark, kind=Kind.REPS)
-        elif _is_habit(marks, place) or _is_mood(marks, place) or _is_all_of_things(marks, place):
+        elif _is_mood(marks, place) or _is_all_of_things(marks, place):
             out[place] = replace(mark, kind=Kind.FILL)
         elif mark.text in ("might", "may", "mightve") and _is_hedge(marks, place):
             out[place] = replace(mark, kind=Kind.SLIP)
@@ -28,34 +26,18 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             or is_apology(marks, place)
         ):
             out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.kind is Kind.MORE and _is_uncounted(marks, place):
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+            out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
     return out
 
 
-def with_sets_counted(marks: list[Mark]) -> list[Mark]:
-    """`was going to do 3 sets but only did 2`: two sets."""
-    out: list[Mark] = []
-    counted = planned = False
-    for place, mark in enumerate(marks):
-        out.append(mark)
-        if mark.kind in (Kind.STOP, Kind.LINE):
-            counted = planned = False
-        planned = planned or mark.kind is Kind.OTHERTIME
-        if not planned:
-            continue
-        counted = counted or (mark.kind is Kind.SETS and marks[place - 1].kind is Kind.NUM)
-        led = place > 0 and marks[place - 1].text.split()[-1:] in (["did"], ["only"], ["managed"], ["got"], ["just"])
-        ends = place + 1 >= len(marks) or marks[place + 1].kind in (Kind.COMMA, Kind.STOP, Kind.COLON, Kind.OPEN)
-        if counted and mark.kind is Kind.NUM and led and ends and marks[place - 1].kind is not Kind.OTHERTIME:
-            out.append(replace(mark, kind=Kind.SETS, text="sets", start=mark.end, value=None, parts=()))
-            counted = False
-    return out
-
-
-def _is_habit(marks: Sequence[Mark], place: int) -> bool:
-    before = marks[place - 1].text if place else ""
-    return marks[place].kind is Kind.OTHERTIME and (before, marks[place].text) in _HABIT
+def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
+    """`could have done more but the straps slipped`: how many is not said."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return place > 0 and marks[place - 1].kind is Kind.COULD and following not in (Kind.NUM, Kind.REPS)
 
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:

@@ -10,9 +10,11 @@ from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
+from bot.notation.order.figures import with_decimals
 from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
+from bot.notation.tagging.limbs import with_limbs
 from bot.notation.tagging.mending import is_slip, mended
 from bot.notation.tagging.naming import with_names, with_one_limb, with_verbs
 from bot.notation.tagging.ordinals import ordinal_at
@@ -31,7 +33,9 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    typed = small_words(heard(with_verbs(with_one_limb(with_plurals(spoken_signs(marks)), index), index)), index)
+    typed = small_words(
+        heard(with_verbs(with_one_limb(with_plurals(with_limbs(spoken_signs(marks), index)), index), index)), index
+    )
     corrected = with_names(mended(typed, index), index)
     out: list[Mark] = []
     at = 0
@@ -39,7 +43,7 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
         mark, at = _next(corrected, at, out)
         out.append(mark)
     out = [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
-    out = run_together(without_opening(sets_apart(out)))
+    out = with_decimals(run_together(without_opening(sets_apart(out))))
     return [_given_up(out, i) if m.kind in _GIVING_UP else _of_now(out, i) for i, m in enumerate(out)]
 
 

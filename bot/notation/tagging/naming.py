@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.abbreviations import singular
-from bot.notation.clauses import EDGES, kind_at, part_of
+from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, links, read_names, turned
 from bot.notation.spoken import NUMBER_WORDS, TENS
@@ -184,7 +184,28 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             flush()
             out.append(mark)
     flush()
-    return _with_kinds_of(_spent(_merged(out)))
+    return _with_kinds_of(_banded(_spent(_merged(out)), index))
+
+
+def _banded(marks: list[Mark], index: Index) -> list[Mark]:
+    """`Band: 20, 20`, `the bands i skipped`: the one exercise named after it, where its sets or a skip follow."""
+    named = {v.exercise for v in index.variants if v.rank == 0 and "band" in v.words}
+    if len(named) != 1:
+        return marks
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        opens = place == 0 or marks[place - 1].kind in EDGES or marks[place - 1].text in _LEADS
+        if not opens or singular(mark.text) != "band" or mark.kind is not Kind.WORD:
+            continue
+        headed = mark.text == "bands" or kind_at(marks, place + 1) is Kind.COLON or not index.on_body
+        at = place + 1 + (kind_at(marks, place + 1) is Kind.COLON)
+        sets = headed and (kind_at(marks, at) is Kind.NUM or text_at(marks, at) in NUMBER_WORDS)
+        if sets or {text_at(marks, at), text_at(marks, at + 1)} & _SKIPPED:
+            out[place] = replace(mark, kind=Kind.NAME, names=tuple(named))
+    return out
+
+
+_SKIPPED = frozenset(words("skipped skip skipping"))
 
 
 def _spent(marks: list[Mark]) -> list[Mark]:

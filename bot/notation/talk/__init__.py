@@ -8,7 +8,7 @@ from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.talk.body import is_body, is_on_scale, is_weight_change, weighs_in
 from bot.notation.talk.judged import has_grown, is_judged, is_load_judged
-from bot.notation.talk.times import LAST_HOUR, is_duration, is_hour, is_rest, seconds_behind, took
+from bot.notation.talk.times import LAST_HOUR, is_duration, is_hour, is_rest
 from bot.notation.tied import is_tied
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -39,8 +39,6 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= {place, place + 1}
         if is_on_scale(marks, place) or is_named_so(marks, place) or is_weight_change(marks, place):
             out.add(place)
-        if took(marks, place):
-            out |= {place, place + 1, *seconds_behind(marks, place + 2)}
         if is_rest(marks, place):
             out |= {place, place + 1, place + 2}
         elif _is_nth(marks, place) or is_hour(marks, place) or is_judged(marks, place):
@@ -87,7 +85,8 @@ def is_named_so(marks: Sequence[Mark], place: int) -> bool:
     turned = before == ["at"] and place > 1 and bool(set(marks[place - 2].text.split()) & _TURNED_UP)
     hour = before == ["since"] and value is not None and value <= LAST_HOUR
     stuck = place > 0 and marks[place - 1].text == "stuck on the" and value is not None and value > _MOST_REPS
-    return not linked and (hour or stuck or turned or bool(set(before) & _NUMBERED))
+    placed = place > 1 and marks[place - 2].text.split()[-1:] == ["the"]  # `on the floor 9, 8, 8`
+    return not linked and (hour or stuck or turned or (not placed and bool(set(before) & _NUMBERED)))
 
 
 _MOST_REPS = 30

@@ -1,9 +1,7 @@
-"""Times that are of no set: `30 sec rest`, `done in 55 minutes`, `took 1 min 58`, `5 in the morning`."""
+"""Times that are of no set: `30 sec rest`, `time 52:10`, `5 in the morning`."""
 
 from collections.abc import Sequence
 
-from bot.notation.bounds import MINUTE_S
-from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -17,27 +15,6 @@ def is_rest(marks: Sequence[Mark], place: int) -> bool:
 
 _LONG = 15
 """Minutes: a longer `time 52:10` is that of the session, not of a hold (common practice, no source)."""
-
-
-def took(marks: Sequence[Mark], place: int) -> bool:
-    """`done in 55 minutes`, `took 48 min`: how long the session took."""
-    timed = place + 1 < len(marks) and marks[place + 1].kind in (Kind.MINUTES, Kind.HOURS)
-    before = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
-    after = [m.text for m in marks[place + 2 : place + 3]]
-    if timed and after and after[0] in ("early", "late", "behind", "ahead", "ago", "walk", "drive", "away"):
-        return True
-    return timed and bool(
-        set(before) & _TAKING
-        or before[-1:] == ["within"]
-        or (before[-1:] == ["in"] and {"done", "finished"} & set(before))
-    )
-
-
-def seconds_behind(marks: Sequence[Mark], at: int) -> set[int]:
-    """The `58` of `took 1 min 58`."""
-    value = marks[at].value if at < len(marks) and marks[at].kind is Kind.NUM else None
-    ends = at + 1 >= len(marks) or marks[at + 1].kind in (*EDGES, Kind.AND, Kind.THEN, Kind.SECONDS)
-    return {at} if value is not None and value < MINUTE_S and ends else set()
 
 
 def is_duration(marks: Sequence[Mark], place: int) -> bool:

@@ -182,6 +182,8 @@ def _told(said: Said, rows: Sequence[Performed], request: Request, before: _Befo
     new, old = new_and_old(said)
     follows = before.announced and before.fresh and (said.which is None or not said.which.lasts)
     last = follows and said.name is not None and not said.several
+    if said.which is None and said.nth is None and said.several:
+        return None
     if new is None or (said.which is None and old is None and said.nth is None and not last):
         return None
     told = is_told(said, exercise, request) or (said.nth or 0) > 0 or (said.nth is not None and Kind.WAS in said.cues)

@@ -95,7 +95,7 @@ def read_clause(clause: Sequence[Mark], stored: Sequence[int]) -> Said | None:
     at: int | None = 0
     while at is not None and at < len(clause):
         words_of = clause[at].text.split()
-        said.several |= words_of[:1] in (["those"], ["they"], ["these"])
+        said.several |= words_of[:1] in (["those"], ["they"], ["these"]) or clause[at].kind is Kind.SETS
         said.hedge = clause[at] if HEDGES & set(words_of) else said.hedge
         aimed = _aimed(said, clause, at, stored)
         at = _valued(said, clause, at) if aimed == at else aimed

@@ -1,4 +1,4 @@
-"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `one set`, `2 further sets`.
+"""How many sets alike, in other words than `sets`: `four lots of 20m`, `three of them`, `one set`.
 
 Each becomes a number with `sets` behind it, which the grammar knows.
 """
@@ -32,16 +32,6 @@ def how_many(marks: list[Mark]) -> list[Mark]:
     if not any(m.kind is Kind.NUM for m in marks):
         return marks
     return put_in_place(marks, HOW_MANY)
-
-
-def _plain(marks: list[Mark]) -> list[Mark]:
-    """`2 further sets`, `three solid sets`: what the sets were like has no bearing."""
-    return [
-        replace(m, kind=Kind.FILL)
-        if m.kind is Kind.WORD and kind_at(marks, i - 1) is Kind.NUM and kind_at(marks, i + 1) is Kind.SETS
-        else m
-        for i, m in enumerate(marks)
-    ]
 
 
 def _one_set(marks: list[Mark]) -> list[Mark]:
@@ -187,7 +177,6 @@ HOW_MANY = (
     step(each_of, (Kind.EACH, Kind.ALL, *SPOKEN)),
     step(on_both, ("both",)),
     step(_thrice, ("thrice",)),
-    step(_plain, (Kind.WORD,), (Kind.SETS,)),
     step(_one_set, (Kind.NUM,), (Kind.SET, Kind.SETS)),
     step(_got_all, (Kind.ALL,)),
     step(_turns, (*_TURNS, "of")),
