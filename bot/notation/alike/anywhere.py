@@ -15,7 +15,7 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     ("instead of", ("rather than", "in place of", "in lieu of", "in the place of", "as opposed to", "in stead of")),
     ("couldnt", (*products(("was", "were"), ("not able to", "unable to")), "could not", "wasnt able to",
                  "werent able to")),
-    *((f"{verb}nt", (f"{verb} not",)) for verb in words("did was were have has had is are do does would should")),
+    *((f"{verb}nt", (f"{verb} not",)) for verb in words("did was were is are do does would should")),
     ("wont", ("will not",)),
     ("cant", ("can not", "cannot")),
     ("wrong", words("mistaken incorrect")),
