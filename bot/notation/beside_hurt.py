@@ -60,7 +60,9 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
-            done = told in ("got", "did", "managed", "so", "set of", "a set of") or _is_gone_to(marks, at)
+            done = told in ("got", "did", "managed", "so", "set of", "a set of", "other", "remaining") or _is_gone_to(
+                marks, at
+            )
             rates = before in _RATES and any(m.kind is Kind.X for m in marks[place:at])
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not (done or rates):
                 out.add(at)

@@ -7,6 +7,7 @@ from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from functools import partial
 
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -84,9 +85,19 @@ def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
     which = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.THEREST)
     one = any(m.kind in which for m in marks[max(0, place - 3) : place + 4])
     ends = (Kind.DASH, Kind.LINE, Kind.SKIP, Kind.SKIPPED)
-    for mark in marks[place + 1 :]:
+    for at, mark in enumerate(marks[place + 1 :], place + 1):
         if mark.kind in NUMBERS:
             return True
+        if mark.kind in (Kind.COMMA, Kind.STOP) and one and _is_other_set(marks, at):
+            continue
         if mark.kind in (*EDGES, Kind.OPEN) or (mark.kind in ends and not one):
             return False
     return False
+
+
+def _is_other_set(marks: Sequence[Mark], edge: int) -> bool:
+    """`the second one of curls i leave, the first was 15x18`: a set that is told behind the one that is left out."""
+    at = edge + 1
+    while text_at(marks, at) in ("the", "my", "and", "but", "only"):
+        at += 1
+    return kind_at(marks, at) in (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.THEREST)

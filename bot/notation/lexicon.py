@@ -6,6 +6,7 @@ A phrase is written without apostrophes and hyphens (`couldve done`, `warm up`);
 
 from functools import cache
 
+from bot.notation.askings import ASKINGS
 from bot.notation.endings_said import ENDINGS
 from bot.notation.kinds import Kind
 from bot.notation.refusals import REFUSED, REFUSING
@@ -215,10 +216,29 @@ _NO_KIT = "; ".join(
     )
 )
 """`no dumbbells free`: why something is left out."""
+_POWER_CUT = "; ".join(
+    (
+        *products(
+            ("power", "electricity", "electric", "water", "internet", "wifi"), ("cut", "cut out", "got cut", "was cut")
+        ),
+        *("powercut", "price cut", "pay cut", "hair cut", "short cut", "shortcut"),
+    )
+)
+"""`then power cut`: cut by others, and no exercise left out."""
+_OTHER_ORDER = "; ".join(products(
+    words("switched swapped changed flipped reversed mixed switching swapping changing flipping"),
+    ("the order", "order", "up the order", "the order around", "the order round", "the order up", "the order a bit"),
+))  # fmt: skip
+"""`swapped the order`: told of the session, in which nothing is swapped for anything else."""
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        _NO_KIT
+        + "; "
+        + _OTHER_ORDER
+        + "; "
+        + _POWER_CUT
+        + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "
@@ -838,7 +858,7 @@ PHRASES: dict[Kind, str] = {
         + REFUSING
     ),
     Kind.ASKING: (
-        "; ".join(TELL_ME) + "; "
+        "; ".join(TELL_ME) + "; " + ASKINGS + "; "
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
         "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
         "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder "
@@ -1140,6 +1160,8 @@ FILLERS = words(
     "perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long apparently",
     "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day 2nite 2night rn atm",
     "thru u ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
+    "yo yoo yooo ayo oi heya howdy gday bruh fam chief bud brah dawg homie captain champ guv gaffer doc mister hun",
+    "luv sis eyup ello ngl fwiw jw idk snapped snaps snap",
     "summary recap follows following below above list workout's hers his session's sets exercise exercises",
     "movement movements lift lifts lifting worked work works hello: ps p.s pps",
 )

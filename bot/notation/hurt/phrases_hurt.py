@@ -180,7 +180,7 @@ HURTS: dict[Cue, str] = {
       instability; wobbly; popping/poppy; grating
     """,
     Cue.OUCH: """
-      ouch/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
+      ouch/aua/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
     """,
     Cue.KILLING: """
       killing/killin me/my; murdering/splitting/crippling/slaying/torturing/finishing me; is/was/'s/been/are/

@@ -2,6 +2,9 @@
 cue."""
 
 NEUTRAL = """
+nip/nipped/nipping out/home/away/round/over/upstairs/downstairs/early; nip/nipped off/to off/out/home/work/shop/shops/
+loo/toilet/car/before/early/after;
+had/have/need/needed/got/gotta to? nip off;
 no/without air con/conditioning/flow/vents; no air left? in the/my/this? gym/room/tyre/tyres/tire/tires/ball/garage/
 place;
 lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per; cushion/pillow/foam/pad/towel/mat under/

@@ -118,6 +118,7 @@ def _then_away(marks: Sequence[Mark], end: int) -> bool:
 
 
 _OFF = frozenset((
+    "off home", "heading home", "outta here", "out of",
     "gotta go", "im off", "im out", "im gone", "im away", "im done", "i turn", "i vanish", "i leave", "i disappear",
     "i run", "i bolt", "i dash", "i head", "i bounce", "must run", "must dash", "must leave", "have to",
 ))  # fmt: skip

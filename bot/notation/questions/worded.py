@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import end_of, follows_set, opens
 from bot.notation.tokens import Mark
@@ -13,7 +13,7 @@ _SHORT = frozenset(words("howd whatd whered whyd whend whichd"))
 """`how'd you want my elbows`: with the verb in it."""
 _ASKING = _SHORT | frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
-    "is are was were should can could do does did will would am has have had may shall shud cud wud",
+    "is are was were should can could do does did will would am has have had may shall shud cud wud r",
 ))  # fmt: skip
 _SUBJECT = frozenset(words("i you we it that this the my they there these those your u ur she he our a an"))
 _JUDGED = frozenset(words(
@@ -35,6 +35,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if mark.kind in (Kind.SCRAP, Kind.MEANT, Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
         return None
     first = mark.text.split(" ")[0]
+    if first in ("why", "y") and opens(marks, place) and _is_why(marks, place + 1):
+        return end_of(marks, place)
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
         return None
     if first == "which" and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is Kind.WAS:
@@ -68,6 +70,13 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     return end_of(marks, place) if difference else None
 
 
+def _is_why(marks: Sequence[Mark], place: int) -> bool:
+    """`why face pulls`, `y do we do them`: an exercise or a verb behind it, and no set."""
+    said = text_at(marks, place).split()[:1]
+    asks = kind_at(marks, place) is Kind.NAME or bool(set(said) & {"do", "does", "are", "is", "am", "not", "no", "so"})
+    return asks and not has_entry(marks[place : end_of(marks, place)])
+
+
 _PREPOSITIONS = frozenset(words("with from at in on for until"))
 _STRAIGHT = frozenset(words("must should can could shall cant cannot know need"))
 _WHY = _STRAIGHT | frozenset(words("feel have get lose fail shake"))
@@ -78,7 +87,8 @@ def _asks_straight(marks: Sequence[Mark], place: int) -> bool:
     said = _words(marks, place, 10)
     part = marks[place : end_of(marks, place)]
     who = next((i for i, w in enumerate(said[:5]) if w in ("i", "we")), None)
-    if said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
+    relative = said[:2] == ["which", "i"] and place > 0  # `a dull ache, which i should put at two`
+    if relative or said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
         return False
     verbs = _WHY if said[0] == "why" else _STRAIGHT
     must = said[who + 1 : who + 2] in ([v] for v in verbs) or said[who + 1 : who + 3] == ["have", "to"]
