@@ -570,6 +570,10 @@ PHRASES: dict[Kind, str] = {
         "nowt left; nowt left in the tank; nowt in the tank; nowt left in me; absolutely nowt left; naught left; nada "
         "left; zilch left; zip left; sod all left; bugger all left; jack all left; nothing left whatsoever; nothing "
         "else left; nothing left to give; nothing more to give; nowt more to give; "
+        "not another rep in me; not another one in me; not another in me; not one rep in me; not a rep in me; not a "
+        "single rep in me; not another rep left; not another left; not one rep left; not a rep left; not a single rep "
+        "left; not one left; couldnt do 1 more; nothing remaining; zero remaining; no reps remaining; not a thing "
+        "left; not another rep in the tank; not one in the tank; "
         "nothing more was possible; nothing more possible; not one more possible; no more was possible; "
         "nothing left; nothing left in the tank; nothing more in the tank; nothing else in the tank; no more in "
         "the tank; to failure; till failure; til failure; until failure; failure; at "
@@ -608,6 +612,7 @@ PHRASES: dict[Kind, str] = {
         "whole way through; for each; across all; straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
+        "snap; matched it; matched that; more of the same; "
         "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "
         "same drill; same business; same old; same as ever; same idea; same score; exact same; exact same again; "
         "exactly same; the exact same; the exact same thing; the exact same again; same one again; "
@@ -739,9 +744,9 @@ PHRASES: dict[Kind, str] = {
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
         "it here for today; leaving it here for today; leaving it here; "
-        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
-        "here; "
-        "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
+        "end of training; end of the session; end of the workout; end of my session; wrapping it up; "
+        "wrapping it up here; wrapping up; wrapping up here; wrapping up now; wrapping this up; im wrapping up; "
+        "i finish now; i am finish; "
         "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
         "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
         "here; im calling it; i am calling it; session concluded; done for tonite; finished for tonight; finished "
@@ -796,7 +801,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "forget the; forget about; forget about the; cried off; cried off the; crying off; wimped out on; "
+        "forget the; forget about; forget about the; scrapping; cried off; cried off the; crying off; wimped out on; "
         "wimped out of; wimped out on the; wussed out of; wussed "
         "out on; pulled out of; pulled out of the; backed out of; backed out of the; ducked out of; ducked out of the; "
         "opted out of; opted out of the; had to drop the; have to drop the; having to drop the; need to drop the; "
@@ -830,7 +835,8 @@ PHRASES: dict[Kind, str] = {
         "fit in; couldnt fit; couldnt squeeze in; cant fit in; cant fit; wont fit in; didnt squeeze in; cannot fit "
         "in; passing up; giving up; swerved; swerving; swerve; flicking; flicked; flick off; biffing; biffed; bumping; "
         "nae time for; nae time fur; no time fur; "
-        "not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
+        "not bother with; not bother; gonna miss; going to miss; have to miss; will have to miss; need to miss; must "
+        "miss; not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
         "could not face; not facing; not up to; not touching; shall leave out; am leaving out; not feeling up to; "
         "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
         "stopping there on; stopping on; stopping; stopped; stop; stop the; stopping the; stopped the; leaving it "

@@ -140,7 +140,7 @@ STEPS = (
     step(numbered_all, (Kind.ALL,)),
     step(the_others, (Kind.THEREST,)),
     step(did_not_come),
-    step(out_of_ten, ("of", "from")),
+    step(out_of_ten, ("of", "from", Kind.SLASH)),
     step(another, (Kind.ANOTHER,)),
     step(fields, (Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, *WEIGHTS)),
     step(before_names, (Kind.NAME,)),
