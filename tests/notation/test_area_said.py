@@ -58,7 +58,7 @@ CORRECTIONS = [
     (TWO, "excuse me, the two sets were with 97,5", "sq1 97.5x6; sq2 97.5x5"),
     (THREE, "the last two squats were 95 not 100", "sq2 95x5; sq3 95x5"),
     (THREE, "last 2 sets were only 4 reps each sorry", "sq2 100x4; sq3 100x4"),
-    (BENCHED, "squats were all 5s, not 6 5 5", "sq1 100x5"),
+    (BENCHED, "squats were all 5s, not 6 5 5", "sq1 100x5; sq2 100x5; sq3 100x5"),
     (BENCHED, "can you change my first bench set to 7", "be1 80x7"),
     (BENCHED, "pls fix bench 1 to 7 reps", "be1 80x7"),
     (BENCHED, "sorry coach i have made error, second bench is 6 and not 7", "be2 80x6"),

@@ -105,6 +105,9 @@ def _several(
     listed = list(told) == list(range(told[0], told[-1] + 1)) and len(told) <= len(context.open_sets)
     if load > told[0] or (counts and wholes) or not listed:
         return None
+    alike = {tuple(m.kind for m in parts[i].amount.said) for i in counts}
+    if len(alike) > 1 or any(parts[i].amount.led for i in counts[1:]):  # `60, 20 m, three times`
+        return None
     heading = [m for m in parts[load].amount.said if m.value is not None]
     again = [next((m.value for m in parts[i].amount.said if m.value is not None), None) for i in wholes]
     if any([m.value for m in heading] != [value] for value in again):
