@@ -84,11 +84,37 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
         return True
+    if numbered and _is_story(marks, start, first):
+        return True
     if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
         return False
     if _is_excused(words):
         return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
+    """`90x10 my niece got engaged last night`, `90x10 worked a double shift yesterday`: told behind a set of another
+    thing that happened; not `90x10 at my sister's gym yesterday`, `90x10 did these yesterday`."""
+    at = next((i + 1 for i in range(first - 1, start - 1, -1) if _may_be_set(marks, i)), start)
+    while at < first and (marks[at].kind not in _OF_TALK or marks[at].text in _LEADING):
+        at += 1
+    told = marks[at:first]
+    said = [w for m in told for w in m.text.split()]
+    if not said or set(said) & (_TRAINED | _TELLING | _FELT | _THEM | {"i", "we"} | set(_NOTED) | set(_AT)):
+        return False
+    opens = told[0].kind in (Kind.OTHERPERSON, Kind.TALKNUM) or said[0] in _OWNERS or bool(set(said) & _HAPPENED)
+    return opens and any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) for m in told)
+
+
+_OF_TALK = (Kind.WORD, Kind.FILL, Kind.OTHERPERSON, Kind.TALKNUM)
+_LEADING = frozenset(words("also and btw oh plus so reps rep kg lb lbs"))
+_AT = ("in", "at", "from", "during", "late", "here", "there")
+_OWNERS = ("my", "our", "the", "his", "her", "wife", "husband")
+_HAPPENED = frozenset(words(
+    "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby wedding",
+    "met watched slept holiday moved hate hates woke cooked ate dinner exam exams interview meeting funeral dentist"
+))  # fmt: skip
 
 
 def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
