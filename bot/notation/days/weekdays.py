@@ -200,7 +200,7 @@ _MOODS = frozenset(words("feeling feelings feels blues vibes vibe mood brain mot
 _OF_A = frozenset(words("what such some for quite"))
 _CRIES = frozenset(words("happy hate love loathe despise hating loving typical manic only already yay finally ugh"))
 _CRIED = frozenset(("roll on", "god its", "god it", "fuck its", "yay its", "feels like", "sounds like", "for a",
-                    "bring on", "cant be", "god for"))  # fmt: skip
+                    "bring on", "same time", "same again", "cant be", "god for"))  # fmt: skip
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

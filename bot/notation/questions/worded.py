@@ -11,7 +11,7 @@ from bot.notation.wordlist import words
 
 _SHORT = frozenset(words("howd whatd whered whyd whend whichd"))
 """`how'd you want my elbows`: with the verb in it."""
-_SWORN = frozenset(words("wtf wth wtaf"))
+_SWORN = frozenset(words("wtf wtaf"))
 """`what`, with an oath: asks of an exercise, or what to do, and is a cry else."""
 _ASKING = _SHORT | _SWORN | frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
@@ -137,8 +137,12 @@ def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _would_be(said: Sequence[str]) -> bool:
-    """`would dumbbells be ok for rows`."""
-    return said[0] in ("would", "should") and "be" in said[2:4]
+    """`would dumbbells be ok for rows`; not `would rather be at home`."""
+    return said[0] in ("would", "should") and "be" in said[2:4] and said[1] not in _UNNAMED
+
+
+_UNNAMED = frozenset(words("rather love like just probably definitely have never always gladly prefer really"))
+"""Behind `would` of one who leaves himself out: `would rather be at the beach`."""
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:

@@ -60,12 +60,15 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
 
 
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
-    """`finished my book on the bus`, `all done with exams`: a thing of talk is over, not the session."""
+    """`finished my book on the bus`, `all done with exams`, `the ice cream is finished`: a thing of talk is over, not
+    the session."""
     if marks[place].text.split()[-1] not in _OVER:
         return False
     said = [w for m in marks[place + 1 : place + _NEAR] for w in m.text.split()]
     thing = next((i for i, w in enumerate(said) if w not in _OWNED), None)
-    return bool(thing) and said[thing] in TALKED_OF
+    owned = bool(thing) or (marks[place].text == "finished" and "time" not in said)
+    was = place > 1 and marks[place - 1].kind is Kind.WAS and marks[place - 2].kind is Kind.WORD
+    return was or (owned and thing is not None and said[thing] in TALKED_OF)
 
 
 _OVER = ("done", "finished", "finish", "complete", "completed")
