@@ -33,7 +33,7 @@ _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
         "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i",
-        "you catch catchup backfill backfilling belated entry delayed",
+        "you catch catchup backfill backfilling belated entry delayed those them my dem",
     )
 )
 """Words that open a report of another day."""
@@ -42,6 +42,9 @@ _OPENING = frozenset(
 def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     """Whether the day stands in talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
     first, last = places[0], places[-1]
+    while text_at(marks, last + 1) in _PARTS_OF_DAY:
+        last += 1
+    places = (*places, *range(places[-1] + 1, last + 1))
     at = first - 1
     while text_at(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
@@ -50,7 +53,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return False
     if before.split()[-1:] in _THAN[:_OTHERS]:
         return True
-    if _is_placed(marks, first, last) and not _today_follows(marks, last + 1):
+    if (_is_placed(marks, first, last) or _closes_placed(marks, first, last)) and not _today_follows(marks, last + 1):
         return False
     heads = _heads(marks, at, last)
     if not heads and (
@@ -73,6 +76,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
+    if any(m.kind is Kind.NAME for m in part) and _place_end(marks, last + 1) == end > last + 1:
+        return False
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part) or words & _ELSE or _is_only_meant(part):
         return True
     if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TOGETHER:
@@ -106,7 +111,11 @@ def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
     said = [w for m in told for w in m.text.split()]
     if not said or set(said) & (_TRAINED | _TELLING | _FELT | _THEM | {"i", "we"} | set(_NOTED) | set(_AT)):
         return False
-    opens = told[0].kind in (Kind.OTHERPERSON, Kind.TALKNUM) or said[0] in _OWNERS or bool(set(said) & (_HAPPENED | TALKED_OF))
+    opens = (
+        told[0].kind in (Kind.OTHERPERSON, Kind.TALKNUM)
+        or said[0] in _OWNERS
+        or bool(set(said) & (_HAPPENED | TALKED_OF))
+    )
     return opens and any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) for m in told)
 
 
@@ -134,7 +143,8 @@ def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
 
 _ELSE = frozenset(words(
     "football yoga pilates hike hiked match swim swam tennis climbing rugby cricket golf boxing sparring netball",
-    "hockey basketball party wedding marathon parkrun",
+    "hockey basketball party wedding marathon parkrun climbed bouldered bouldering surfed surfing skied skiing played "
+    "danced sparred boxed golfed",
 ))  # fmt: skip
 """What was done on a day beside training."""
 
@@ -235,6 +245,26 @@ def _is_placed(marks: Sequence[Mark], first: int, last: int) -> bool:
     return opens and leads and sets and not set(said) & _ELSEWHERE
 
 
+def _closes_placed(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """`chins 8 8 7 6, yesterday at the park`, `(tuesday in the garage)`: where on that day, behind the sets."""
+    start, end = part_of(marks, last)
+    told = first == start and any(m.kind in (Kind.NUM, Kind.BODY) for m in marks[:first])
+    return told and _place_end(marks, last + 1) == end and end > last + 1
+
+
+def _place_end(marks: Sequence[Mark], at: int) -> int:
+    """Where the place that is told behind a day ends: `at my sister's house`; `at` itself where none is."""
+    end = min(part_of(marks, at)[1] if at < len(marks) else at, at + _PLACE + 1)
+    end = next((i for i in range(at, end) if marks[i].kind is Kind.COLON), end)
+    said = [w for m in marks[at:end] for w in m.text.split()]
+    plain = all(m.kind in _OF_PLACES for m in marks[at:end])
+    leads = bool(said) and said[0] in _WHERE and (len(said) > 1 or said[0] in _ALONE)
+    return end if leads and plain and len(said) <= _PLACE and not set(said) & _ELSEWHERE else at
+
+
+_WHERE = frozenset(words("in at on outside outdoors down over with before after during away round up from near by"))
+_ALONE = ("outside", "outdoors", "away")
+_OF_PLACES = (Kind.FILL, Kind.WORD, Kind.AT, Kind.WITH, Kind.OTHERPERSON, Kind.TO, Kind.WEAK, Kind.FOR, Kind.TALKNUM)
 _PLACE = 5
 """Words of a place: `at my sister's house`."""
 _ELSEWHERE = frozenset(words("physio doctor doctors dentist hospital therapist party wedding football match i you"))
@@ -279,6 +309,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
     while last + 1 < len(marks) and marks[last + 1].text in (*_PARTS_OF_DAY, *_ADDRESSED):
         last += 1
+    if kind_at(marks, _place_end(marks, last + 1)) is Kind.COLON:
+        last = _place_end(marks, last + 1) - 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
     if opening and text_at(marks, first) == "from" and kind_at(marks, last + 1) in (Kind.NAME, Kind.NUM):

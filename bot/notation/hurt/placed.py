@@ -151,4 +151,14 @@ def _at_work(scene: Passage, mark: Mark, spot: Spot) -> bool:
     if scene.word(mark.first) == "wobbly" and spot.place.plural:
         return True
     felt = mark.cue is Cue.WHISPER and scene.word(mark.first) in ("felt", "feel", "feeling")
-    return felt and (muscle or spot.place.tissue is Tissue.CHEST)
+    beside = scene.words(spot.end, spot.end + 8)
+    limb = spot.place.name in _LIMBS and bool(beside & _MORE_THAN) and bool(beside & _MEANT)
+    return (felt and (muscle or spot.place.tissue is Tissue.CHEST)) or (mark.cue is Cue.WHISPER and limb)
+
+
+_LIMBS = word_set("leg arm thigh")
+_MEANT = word_set(
+    "glute glutes quad quads ham hams hamstring hamstrings lat lats pec pecs bicep biceps tricep triceps delts butt bum"
+)
+_MORE_THAN = word_set("than not instead rather")
+"""What sets a limb where a set was felt against the muscle that was meant: `in the front of the leg, not the glute`."""

@@ -41,6 +41,8 @@ NEVER_DOUBTED = word_set(
     paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch um umm ummm uhm
     erm errm hmm hmmm mmm ehm ehh uhh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
     fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred tops ea
+    speed speeds speedy seed feed grin grown jazz kiss pipe pets pigs sticker stickers ticket tickets kicker angle
+    angles angled swaps wear slaps slap slabs claps tangled
     number numbers numbered gidday gday throwed grazie crampons oozy
     """
 )

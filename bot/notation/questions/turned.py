@@ -104,6 +104,9 @@ _SIDES = frozenset(
         "light heavy",
         "tucked flared",
         "open closed",
+        "slow fast",
+        "slower faster",
+        "heavier lighter",
     )
 )
 """Two ways to do it."""

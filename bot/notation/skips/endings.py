@@ -34,6 +34,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
             continue
+        if mark.text == "finish" and before is not None and before.text.split()[-1:] in (["can"], ["could"], ["to"]):
+            continue
         own = mark.text.split(" ")[0] in _OWN and any(
             m.kind in (Kind.SKIP, Kind.NO) for m in marks[max(0, place - 5) : place]
         )
@@ -178,9 +180,32 @@ _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
-    """`outta here at 7:30`: the time until then is read, and this is no end yet."""
-    behind = marks[place + 1] if place + 1 < len(marks) else None
-    return behind is not None and behind.kind is Kind.GAP and behind.text == "at"
+    """`outta here at 7:30`, `gotta be packed up in 20 min`, `20 min then home`: the time until then is read, and this
+    is no end yet.
+    """
+    at = place + 1
+    while at < len(marks) and marks[at].kind is Kind.FILL:
+        at += 1
+    timed = at < len(marks) and marks[at].kind is Kind.GAP
+    due = any(set(m.text.split()) & _DUE for m in marks[max(0, place - 5) : place])
+    if timed and (marks[at].text.split(" ")[-1] in _BY or (due and marks[at - 1].text in _WITHIN)):
+        return True
+    at = place - 1
+    while at >= 0 and (marks[at].kind is Kind.FILL or marks[at].text in ("im", "i am")):
+        at -= 1
+    joined = at > 0 and marks[at].kind in (Kind.THEN, Kind.AND)
+    while joined and at > 0 and marks[at].kind in (Kind.THEN, Kind.AND, Kind.FILL):
+        at -= 1
+    return (
+        joined
+        and marks[at].kind is Kind.GAP
+        and any(c.isdigit() for m in marks[max(0, at - 2) : at + 1] for c in m.text)
+    )
+
+
+_BY = ("at", "by", "before", "until", "till", "til")
+_DUE = frozenset(words("gotta need needs have must got want wanna should be im ill hafta"))
+_WITHIN = ("in", "within", "inside", "under")
 
 
 def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:

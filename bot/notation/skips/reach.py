@@ -103,7 +103,8 @@ def names_too(marks: Sequence[Mark]) -> dict[int, Mark]:
     out: dict[int, Mark] = {}
     for place in range(skips + 1, len(marks) - 1):
         ends = [n for n in (1, 2) if " ".join(m.text for m in marks[place + 1 : place + 1 + n]) in _TOO]
-        if marks[place].kind is not Kind.NAME or not ends:
+        weak = marks[place].kind is Kind.WEAK and bool(marks[place].names)
+        if not (marks[place].kind is Kind.NAME or weak) or not ends:
             continue
         end = place + 1 + ends[-1]
         start = place

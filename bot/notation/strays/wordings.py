@@ -27,9 +27,18 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             or is_apology(marks, place)
         ):
             out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.kind is Kind.MORE and _is_uncounted(marks, place):
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+            out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
     return out
+
+
+def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
+    """`could have done more but the straps slipped`: how many is not said."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return place > 0 and marks[place - 1].kind is Kind.COULD and following not in (Kind.NUM, Kind.REPS)
 
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
