@@ -124,8 +124,10 @@ _LEADING = frozenset(words("also and btw oh plus so reps rep kg lb lbs"))
 _AT = ("in", "at", "from", "during", "late", "here", "there")
 _OWNERS = ("my", "our", "the", "his", "her", "wife", "husband")
 _HAPPENED = frozenset(words(
-    "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby wedding",
-    "payday curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams interview meeting funeral dentist"
+    "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby",
+    "wedding",
+    "payday curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams",
+    "interview meeting funeral dentist",
 ))  # fmt: skip
 
 

@@ -25,7 +25,8 @@ def _took(near: list[str], place: int) -> bool:
 
 _NO_MORE = ("only", "just")
 TOOK = frozenset(words(
-    "walked drove cycled biked jogged queued waited rested slept napped warmed stretched took sleep nap dozed kipped after",
+    "walked drove cycled biked jogged queued waited rested slept napped warmed stretched took sleep nap dozed",
+    "kipped after",
 ))  # fmt: skip
 """Words of what took the time that is told behind them: `walked here, 25 min`."""
 

@@ -125,13 +125,15 @@ def is_of_gear(marks: Sequence[Mark], place: int) -> bool:
 
 _EVENTS = frozenset(words(
     "train trains bus tram ferry flight taxi uber cab film movie game match meeting call class school nursery dinner",
-    "appointment dentist doctor shift gym pool centre center ride carpool gig concert show lunch breakfast supper party",
+    "appointment dentist doctor shift gym pool centre center ride carpool gig concert show lunch breakfast",
+    "supper party",
     "drinks bbq interview exam lecture lesson practice bed bedtime delivery plumber choir pickup kickoff church physio",
     "football rugby netball hockey cricket tennis badminton swimming yoga pilates golf rehearsal mass service",
     "home daycare creche curfew barber haircut",
 ))  # fmt: skip
 _HAPPENS = frozenset(words(
-    "goes leaves starts comes begins opens ends finishes finished started shuts closes kicks arrives departs is at until till by start leave close shut",
+    "goes leaves starts comes begins opens ends finishes finished started shuts closes kicks arrives departs is",
+    "at until till by start leave close shut",
 ))  # fmt: skip
 _SAID_OF = 5
 """Words before a time that tell what happens then."""
