@@ -155,6 +155,9 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
             return
         if count == len(opens):
             start, end = part_of(marks, place)
+            if _lists(marks, end + 1, count):
+                marks[place] = replace(marks[place], kind=Kind.FILL)
+                return
             if count not in told_of.range_of(opens[0]) and not any(m.kind is Kind.DONE for m in marks[start:end]):
                 marks.insert(place + 1, replace(marks[place], kind=Kind.PLANNED, text="as planned"))
             return
@@ -168,6 +171,19 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
         marks[place : place + 1] = [number, replace(said, kind=Kind.REPS, text="reps", start=said.end)]
 
 
+def _lists(marks: Sequence[Mark], at: int, count: int) -> bool:
+    """Whether the part behind `got all three in` tells so many sets, one by one: `70 for 6, 5 and 5`."""
+    kinds: list[Kind] = []
+    while kind_at(marks, at) in (*_LISTING, *UNITS):
+        kinds += [marks[at].kind] if marks[at].kind not in UNITS else []
+        at += 1
+    while kinds and kinds[-1] is not Kind.NUM:
+        kinds.pop()
+    load = kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.X], [Kind.FOR], [Kind.COLON])
+    return count > 1 and kinds.count(Kind.NUM) == count + load
+
+
+_LISTING = (Kind.NUM, Kind.X, Kind.FOR, Kind.COLON, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN)
 _GOT = frozenset(["got", "made", "hit", "managed", "get", "completed", "finished", "nailed", "did", "sets"])
 _BESIDE = frozenset(["i", "them", "of", "reps", "those", "today", "done", "clean", "though", "yes", "yep", "and"])
 

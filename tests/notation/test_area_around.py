@@ -4,6 +4,8 @@ Every line is written from a meaning whose sets are known: stories and talk time
 The wanted readings are those of a coach who knows the plan; common practice, no source.
 """
 
+from datetime import timedelta
+
 import pytest
 
 from bot.notation.reading import Reading, Request, read_message
@@ -587,3 +589,70 @@ def test_talk_of_form_and_of_labels_is_no_hurt() -> None:
         "feel it in my knee not my quads",
     ):
         assert _read(text, MACHINE, PENDLAY).pain is not None, text
+
+
+BESIDE = """
+slept only four hours|passed out on the couch at 8pm slept 11 hrs|napped just 20 minutes on the train|what a monday
+my niece got engaged last night|worked a double shift yesterday|friday feeling|happy friday coach|hate mondays
+thank god its friday|roll on saturday|such a tuesday|it is only wednesday and i am dead|had a massive curry last night
+boss is a right pain but the bar forgives|the song was that good|the weather is that bad|would rather be at the beach
+does my head in that radio|to music from 1985|playing hits from 1999|podcast ended on the very same second
+same old story at work|same playlist as always|same guy hogging the mirror again|same queue for the showers
+my twin has the same hoodie|all done with exams|finished my book on the bus|the ice cream is finished
+finished lunch late|finished work at 6|kids are at school until 3|meeting at 4|dinner at half seven
+football at half eight|skipped breakfast|no time for coffee|missed the bus|my lad turned 12|locker 45 jammed
+"""
+
+
+@pytest.mark.parametrize("beside", BESIDE.replace("\n", "|").strip("|").split("|"))
+@pytest.mark.parametrize("form", ["{}", "90x10, {}", "{}, 90x10", "{}. thrusts 90 for 10.", "90x10 {}"])
+def test_talk_beside_a_set_is_only_talk(beside: str, form: str) -> None:
+    """`90x10, same playlist as always` is one set: no day, no minutes, no question, no skip, no end, no other set."""
+    text = form.format(beside)
+    _check(text, () if form == "{}" else ("Hip Thrust#1 90x10",), THRUST, LEG_CURL)
+    reading = _read(text, THRUST, LEG_CURL)
+    assert (reading.day, reading.question) == (None, False), text
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [("90x10, same", 2), ("90x10, same again", 2), ("90x10, same but grindy", 2), ("90x10, second one same", 2),
+     ("90x10, same story", 2), ("90x10, exact same", 2), ("90x10, then the same again", 2),
+     ("90x10, same wobbled a bit", 2), ("90x10 and the same", 2)],
+)  # fmt: skip
+def test_the_same_of_a_set_is_a_set(text: str, count: int) -> None:
+    """`90x10, same story` is two sets."""
+    _check(text, tuple(f"Hip Thrust#{n} 90x10" for n in range(1, count + 1)), THRUST, LEG_CURL)
+
+
+@pytest.mark.parametrize("text", ["from yesterday 90x10", "90x10 yesterday", "90x10 done at my mates gym yesterday",
+                                  "90x10 in the garage yesterday", "90x10 at the hotel yesterday",
+                                  "90x10 last night at the hotel gym"])  # fmt: skip
+def test_a_day_of_the_sets_is_their_day(text: str) -> None:
+    """`90x10 at the hotel yesterday` is yesterday's."""
+    day = _read(text, THRUST, LEG_CURL).day
+    assert day == NOW.date() - timedelta(days=1), text
+
+
+@pytest.mark.parametrize("text", ["wtf is a hip thrust", "wtf do i do with my feet on thrusts", "are straps worth it",
+                                  "is a belt ok for these", "knee clicks is that normal"])  # fmt: skip
+def test_what_is_asked_is_a_question(text: str) -> None:
+    """`wtf is a hip thrust` asks."""
+    assert _read(text, THRUST, LEG_CURL).question, text
+
+
+@pytest.mark.parametrize("how", ["not doing any more {}", "cant do any more {}", "not doing another {}", "no more {}",
+                                 "not gonna do any more {}", "wont be doing any more of the {} today"])  # fmt: skip
+def test_no_more_of_an_exercise_skips_it(how: str) -> None:
+    """`not doing any more hip thrusts` gives up its other sets."""
+    reading = _read(f"90x10. {how.format('hip thrusts')}", THRUST, LEG_CURL)
+    assert (reading.skipped, len(reading.performed)) == (("Hip Thrust",), 1)
+
+
+@pytest.mark.parametrize(
+    "lead", ["got all three hip thrusts in anyway", "did all three hip thrusts", "got all 3 thrusts"]
+)
+@pytest.mark.parametrize("told", ["90 for 10, 9 and 8", "90x10, 9, 8", "90kg: 10/9/8"])
+def test_all_three_told_one_by_one_are_those(lead: str, told: str) -> None:
+    """`got all three in, 90 for 10, 9 and 8` asks nothing."""
+    _check(f"{lead}, {told}", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9", "Hip Thrust#3 90x8"), THRUST, LEG_CURL)

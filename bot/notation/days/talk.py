@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -89,11 +90,45 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
         return True
+    if numbered and _is_story(marks, start, first):
+        return True
     if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
         return False
     if _is_excused(words):
         return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
+    """`90x10 my niece got engaged last night`, `90x10 worked a double shift yesterday`: told behind a set of another
+    thing that happened; not `90x10 at my sister's gym yesterday`, `90x10 did these yesterday`."""
+    at = next((i + 1 for i in range(first - 1, start - 1, -1) if _may_be_set(marks, i)), start)
+    while at < first and (marks[at].kind not in _OF_TALK or marks[at].text in _LEADING):
+        if marks[at].kind in (Kind.AT, Kind.WITH, Kind.TO):
+            return False
+        at += 1
+    told = marks[at:first]
+    said = [w for m in told for w in m.text.split()]
+    if not said or set(said) & (_TRAINED | _TELLING | _FELT | _THEM | {"i", "we"} | set(_NOTED) | set(_AT)):
+        return False
+    opens = (
+        told[0].kind in (Kind.OTHERPERSON, Kind.TALKNUM)
+        or said[0] in _OWNERS
+        or bool(set(said) & (_HAPPENED | TALKED_OF))
+    )
+    return opens and any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) for m in told)
+
+
+_OF_TALK = (Kind.WORD, Kind.FILL, Kind.OTHERPERSON, Kind.TALKNUM)
+_LEADING = frozenset(words("also and btw oh plus so reps rep kg lb lbs"))
+_AT = ("in", "at", "from", "during", "late", "here", "there")
+_OWNERS = ("my", "our", "the", "his", "her", "wife", "husband")
+_HAPPENED = frozenset(words(
+    "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby",
+    "wedding",
+    "payday curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams",
+    "interview meeting funeral dentist",
+))  # fmt: skip
 
 
 def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
@@ -280,8 +315,7 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
         last = _place_end(marks, last + 1) - 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
-    this = opening and bool({"this", "these", "one"} & {w for m in marks[:first] for w in m.text.split()})
-    if this and text_at(marks, first) == "from" and kind_at(marks, last + 1) is Kind.NAME:
+    if opening and text_at(marks, first) == "from" and kind_at(marks, last + 1) in (Kind.NAME, Kind.NUM):
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
     if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:

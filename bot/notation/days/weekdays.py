@@ -208,7 +208,26 @@ def _is_remarked(marks: Sequence[Mark], place: int, today: date) -> bool:
     is_so = after in ("is", "=") and not number
     struck = after in _STRUCK and text_at(marks, place + 2).split()[:1] in (["me"], ["my"])
     ahead = after in ("im", "ill") or (after == "i" and text_at(marks, place + 2).split()[:1] in _WILL)
-    return is_so or struck or ahead or (named and (before in _TODAY or after.split()[:1] == ["again"]))
+    cried = _is_cried(marks, place)
+    return cried or is_so or struck or ahead or (named and (before in _TODAY or after.split()[:1] == ["again"]))
+
+
+def _is_cried(marks: Sequence[Mark], place: int) -> bool:
+    """`what a monday`, `happy friday coach`, `friday feeling`, `thank god its friday`, `roll on saturday`, `how is it
+    only tuesday`."""
+    led = [w for m in marks[max(0, place - _CRY) : place] for w in m.text.split()][-_CRY:]
+    mood = set(text_at(marks, place + 1).split()[:1]) & _MOODS
+    article = led[-1:] == ["a"] and bool(set(led[-2:-1]) & _OF_A)
+    return bool(mood) or article or bool(set(led[-1:]) & _CRIES) or " ".join(led[-2:]) in _CRIED
+
+
+_CRY = 4
+"""Words before a day that it is cried out with."""
+_MOODS = frozenset(words("feeling feelings feels blues vibes vibe mood brain motivation energy"))
+_OF_A = frozenset(words("what such some for quite"))
+_CRIES = frozenset(words("happy hate love loathe despise hating loving typical manic only already yay finally ugh"))
+_CRIED = frozenset(("roll on", "god its", "god it", "fuck its", "yay its", "feels like", "sounds like", "for a",
+                    "bring on", "same time", "same again", "cant be", "god for"))  # fmt: skip
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

@@ -130,7 +130,7 @@ def _without_out(before: list[str]) -> list[str]:
 
 _USED_UP = frozenset(words(
     "ran run running gave given tapped maxed conked bailed gassed burned burnt petered wore dropped fizzled bombed "
-    "locked grip legs arms strength energy"
+    "locked grip legs arms strength energy passed zonked crashed knocked blacked chilled went stayed ate hung slept"
 ))  # fmt: skip
 
 

@@ -11,7 +11,9 @@ from bot.notation.wordlist import words
 
 _SHORT = frozenset(words("howd whatd whered whyd whend whichd"))
 """`how'd you want my elbows`: with the verb in it."""
-_ASKING = _SHORT | frozenset(words("how what why which when where who whats wheres whos whens"))
+_SWORN = frozenset(words("wtf wtaf"))
+"""`what`, with an oath: asks of an exercise, or what to do, and is a cry else."""
+_ASKING = _SHORT | _SWORN | frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
     "is are was were should can could do does did will would am has have had may shall shud cud wud r",
 ))  # fmt: skip
@@ -43,6 +45,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
+    if first in _SWORN and not _asks_of_exercise(marks[place : end_of(marks, place)]):
+        return None
     led_by = place > 0 and marks[place - 1].text in _PREPOSITIONS and opens(marks, place - 1)
     begins = kind_at(marks, place - 1 - led_by) in (None, Kind.STOP, Kind.LINE, Kind.QUERY)
     if first in _ASKING and begins and _asks_straight(marks, place):
@@ -68,6 +72,12 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return end_of(marks, place)
     difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
     return end_of(marks, place) if difference else None
+
+
+def _asks_of_exercise(part: Sequence[Mark]) -> bool:
+    """`wtf is a cable crunch`, `wtf do i do`; not `wtf is this weather`."""
+    named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in part) and not has_entry(part)
+    return named or "i do" in " ".join(m.text for m in part)
 
 
 def _is_why(marks: Sequence[Mark], place: int) -> bool:
@@ -159,8 +169,12 @@ def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _would_be(said: Sequence[str]) -> bool:
-    """`would dumbbells be ok for rows`."""
-    return said[0] in ("would", "should") and "be" in said[2:4]
+    """`would dumbbells be ok for rows`; not `would rather be at home`."""
+    return said[0] in ("would", "should") and "be" in said[2:4] and said[1] not in _UNNAMED
+
+
+_UNNAMED = frozenset(words("rather love like just probably definitely have never always gladly prefer really"))
+"""Behind `would` of one who leaves himself out: `would rather be at the beach`."""
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:
@@ -188,4 +202,11 @@ def _turns(marks: Sequence[Mark], place: int) -> bool:
 def _is_judging(marks: Sequence[Mark], place: int) -> bool:
     """`is that normal`, `is it bad`, `was that enough`: at the end of its part."""
     said = _words(marks, place, 6)
+    if said[1:2] == ["that"] and len(said) == _LEAST and not opens(marks, place) and _has_subject(marks, place):
+        return False
     return len(said) in (3, 4, 5) and said[1] in _THINGS and said[-1] in _JUDGED
+
+
+def _has_subject(marks: Sequence[Mark], place: int) -> bool:
+    """`the song was that good`: what it is said of stands before, so that it tells how much."""
+    return kind_at(marks, place - 1) is Kind.WORD or marks[place - 1].text in _THINGS

@@ -6,6 +6,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import DENYING
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -49,6 +50,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_all_there_was(marks, place)
             or _is_timed(marks, place)
             or _goes_on_today(marks, place)
+            or _is_of_thing(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -57,6 +59,24 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
+    """`finished my book on the bus`, `all done with exams`, `the ice cream is finished`: a thing of talk is over, not
+    the session."""
+    if marks[place].text.split()[-1] not in _OVER:
+        return False
+    said = [w for m in marks[place + 1 : place + _NEAR] for w in m.text.split()]
+    thing = next((i for i, w in enumerate(said) if w not in _OWNED), None)
+    owned = bool(thing) or (marks[place].text == "finished" and "time" not in said)
+    was = place > 1 and marks[place - 1].kind is Kind.WAS and marks[place - 2].kind is Kind.WORD
+    return was or (owned and thing is not None and said[thing] in TALKED_OF)
+
+
+_OVER = ("done", "finished", "finish", "complete", "completed")
+_OWNED = frozenset(words("with my the a an all that our of his her their last final finally for another some"))
+_NEAR = 5
+"""Marks behind an end that say what is over."""
 
 
 def _is_timed(marks: Sequence[Mark], place: int) -> bool:

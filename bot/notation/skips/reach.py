@@ -63,7 +63,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
-        elif not found and mark.text in _SORTS:
+        elif not found and (mark.text in _SORTS or _is_more_of(marks, at)):
             pass
         elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in LISTED)):
             break
@@ -75,6 +75,18 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     while used and max(used) > place and marks[max(used)].kind in (*LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+def _is_more_of(marks: Sequence[Mark], at: int) -> bool:
+    """The `more` of `not doing any more bench`, of `not doing another squat`: straight before the name."""
+    if marks[at].kind not in (Kind.MORE, Kind.ANOTHER):
+        return False
+    behind = next((m for m in marks[at + 1 : at + _NEAR] if m.kind is not Kind.FILL), None)
+    return behind is not None and behind.kind in (Kind.NAME, Kind.WEAK)
+
+
+_NEAR = 4
+"""Marks in which the name of `any more of the bench` stands."""
 
 
 def _is_set_of(mark: Mark, before: Mark, found: Sequence[Mark]) -> bool:

@@ -123,8 +123,20 @@ def _is_unit(mark: Mark) -> bool:
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number stands for something else by itself: `a queue of 4`, `level 8`, `105 in mind`."""
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
-    meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
+    meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place) or _is_year(marks, place)
     return group or meant or is_setting(marks, place) or is_clock(marks, place)
+
+
+def _is_year(marks: Sequence[Mark], place: int) -> bool:
+    """`music from 1985`, `first time since 2019`."""
+    value, led = marks[place].value, marks[place - 1].text.split()[-1:] if place else []
+    plain = len(marks[place].text) == len("1985") and marks[place].text.isdigit() and value is not None
+    unit = kind_at(marks, place + 1) in (Kind.M, Kind.METRES, Kind.KG, Kind.LB, Kind.REPS, Kind.X, Kind.S)
+    return plain and value in _YEARS and led in ([w] for w in _OF_YEARS) and not unit
+
+
+_YEARS = range(1900, 2100)
+_OF_YEARS = ("from", "since", "in", "of", "circa", "like", "its")
 
 
 def _to_go(marks: Sequence[Mark], place: int) -> range:
