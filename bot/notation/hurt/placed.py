@@ -18,6 +18,8 @@ _WENT_WELL = word_set(
 )
 _WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE, Cue.SWOLLEN)
 _IN = frozenset({"in", "inside"})
+_OF_WHICH = frozenset({"i", "that", "which", "what", "from"})
+"""Right behind a place these tell more of it: `the hamstring i did in the summer is grumbling`."""
 _CLOSE = (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE)
 
 
@@ -52,7 +54,7 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "sets told between"
     far = (
         14
-        if scene.word(mark.first - 1) == "it" and spot.end <= mark.first
+        if spot.end <= mark.first and (scene.word(mark.first - 1) == "it" or scene.word(spot.end) in _OF_WHICH)
         else 3
         if mark.cue in _CLOSE and not scene.words(low, high) & _IN
         else 5
