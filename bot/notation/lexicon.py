@@ -216,7 +216,8 @@ _NO_KIT = "; ".join(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT + "; i put it down; i put it back; i put the bar down; i put the bar back; i put them down; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        _NO_KIT + "; i put it down; i put it back; i put the bar down; i put the bar back; i put them down; "
+        "hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "

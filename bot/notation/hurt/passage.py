@@ -44,6 +44,8 @@ class Passage(Scene):
 
     def _is_year(self, index: int) -> bool:
         token = self.tokens[index]
+        if token.kind is Kind.SET and _DECADE.fullmatch(token.word):
+            return bool(self.words(index - 2, index) & {"my", "mid", "early", "late"})
         if token.kind is not Kind.NUMBER:
             return False
         if _LONG_PAST.fullmatch(token.word):
@@ -57,6 +59,7 @@ class Passage(Scene):
 
 
 _LONG_PAST = re.compile(r"(?:19\d|20[01])\d")
+_DECADE = re.compile(r"[1-9]0s")
 _RECENT = re.compile(r"202\d")
 _SHORT_YEAR = re.compile(r"\d\d?")
 

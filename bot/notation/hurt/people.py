@@ -4,7 +4,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import SIDES
+from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Gap
 
 _ONGOING = word_set("again still already keeps since")
@@ -19,6 +19,11 @@ def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
     if mine is not None:
         return not mine
     return scene.once("anothers", mark, lambda: _anothers(scene, mark))
+
+
+def is_anothers_place(scene: Passage, spot: Spot) -> bool:
+    """Whether a place is somebody else's: `the da has a bad chest`, whatever is said of it."""
+    return not spot.mine if spot.mine is not None else _anothers(scene, Mark(spot.first, spot.end, None))
 
 
 def _anothers(scene: Passage, mark: Mark) -> bool:

@@ -60,6 +60,11 @@ HURTS: dict[Cue, str] = {
       not/isn't/wasn't/won't/aren't/don't thanking/thank/forgiving/forgive me; had/has/having/have words with
       me; have/has/got
       bad/hurt/ill/sick in/at/on the/my; still there/here/around/lingering/hanging/present/niggling;
+      size of an/a egg/orange/grapefruit/golf/tennis/melon/balloon/apple; talking/answering back; wants/needs
+      oil/oiling/grease/greasing; fine/ok/okay/good/grand/alright/great until/till/til; thought/hoped
+      my/the/that? left/right?
+      @place was/is/had/were all* sorted/fixed/better/gone/healed/settled/over/behind; catch in @place;
+      in a heap; goosed/gubbed/rodgered/jiggered/hosed/borked;
       gripe/gripes/complaint/snag/hiccup; wants/want/wanted a word; not/isn't/aren't/no on? speaking terms; @place
       awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk;
       overdone/
@@ -143,6 +148,7 @@ HURTS: dict[Cue, str] = {
       go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
+      turned/turn/turning/twisted/folded my/the/an/me left/right/bad? ankle/knee;
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
       corked/corky; twist/
       twisted; rolled; bent/bend/bending my/the left/right? finger/fingers/thumb/wrist/toe/toes back;
@@ -209,7 +215,7 @@ HURTS: dict[Cue, str] = {
     Cue.WRECKED: """
       wrecked/knackered/shot/screwed/fucked/buggered/busted/broken/blown/ruined/trashed/effed/toast/toasted/kaput/
       munted/banjaxed/bust; messed up; in
-      bits/ruins/ribbons/flitters/tatters/pieces/shreds/smithereens/tatters; done in
+      bits/ruins/ribbons/flitters/tatters/pieces/shreds/smithereens; done in
     """,
     Cue.BECAUSE: """
       because of my/the; due to my/the; thanks to my/the; on account of my/the; resting/rest my/the; protecting/

@@ -75,7 +75,11 @@ SCOPES: dict[Cue, str] = {
       grandparents/granddad/grandson/granddaughter/nephew/niece/stepdad/stepmum/stepson/stepdaughter/girlfriends/
       boyfriends/spouse/toddler/newborn/parents/workmate/workmates/coworkers/colleagues/classmate/employee/
       customer/landlord/supervisor/manager/godson/cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
-      bhaiya/oma/opa/abuela/abuelo/babcia; the/my/our/his/her/me da/das/ma/mas/pa/bro/sis/ex/hubs/lass/bairn/wean/
+      bhaiya/oma/opa/abuela/abuelo/babcia;
+      grandmother/grandfather/madre/padre/hermano/hermana/father's/mother's;
+      big/little/older/younger/elder/baby/kid
+      sis/bro/sister/brother; student/pupil/pal of mine; my/our/bada/chota bhai; the/my/our/his/her/me
+      da/das/ma/mas/pa/bro/sis/ex/hubs/lass/bairn/wean/
       misses/mrs/bff/pal/pals; the/my/our/his/her/me/your old/ould/auld/wee/little? man/lad/fella/lady/one;
       uncle/aunty/auntie ji; mother/father/brother/sister/son/daughter in law;
       training/gym/lifting/workout/running/climbing/business/work partner/buddy/mate/pal; some/

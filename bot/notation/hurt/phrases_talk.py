@@ -52,7 +52,9 @@ in/at/all;
  giving/gave/gives me a headache; pain au/de chocolat/chocolate/mie;
  bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
-bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; pec/peck
+bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads;
+moved/moving/moves/move sharp; sticker/stickers/label/labels/tape/paint/rubber/pad/pads/cover/padding
+ is/was/has/all/are/half* peeled/peeling/torn/ripped/worn/cracked off/away/to?; calf/foot block/blocks; pec/peck
 deck/dec/dek handle/handles/arm/arms/pad/pads/seat/pin/cable/machine?; no feeling
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*

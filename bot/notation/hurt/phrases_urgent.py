@@ -27,7 +27,9 @@ _PLAIN: dict[Cue, str] = {
       fuzzy/blank/dim/hazy/tunnel/tunnelled/tunneled/tunnelly;
       tunnel/tunnelled/tunneled/tunneling/spotty/patchy/starry/foggy/narrowed/narrowing vision/
       sight; vision/sight started/starts/starting/began/was/is? to? going/go/
-      fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; went black/
+      fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; without
+      sense/senses/conscience/consciousness;
+      went black/
       dark/grey; vision tunnelled/tunneled/narrowed/tunneling; vision blacked; room/gym/head/world/everything/
       place was/is/'s/started/went/starts spinning/spin/spins; spinning head/room; dizzy/dizziness/dizzyness/
       dizzey/dissy/dizzie; light/lite headed/headedness/head/headness; lightheaded/lightheadedness/lighthead/

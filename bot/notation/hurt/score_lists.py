@@ -18,7 +18,7 @@ def out_of_ten(scene: Passage) -> frozenset[int]:
     return frozenset(
         i
         for i, t in enumerate(scene.tokens)
-        if t.word in ("10", "ten") and scene.word(i - 2) == "out" and scene.word(i - 1) in ("of", "off")
+        if t.word in ("10", "ten") and scene.word(i - 2) in ("out", "scale") and scene.word(i - 1) in ("of", "off")
     )
 
 

@@ -7,7 +7,7 @@ from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.people import anothers, laughed
+from bot.notation.hurt.people import is_anothers_place, laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.said_of import said_of_chest
@@ -54,7 +54,7 @@ def chest(scene: Passage) -> Iterator[Sign]:
         if said is not None and (not stands(scene, said, spot) or _only_tomorrow(scene, said.first, said.end)):
             said = None
         felt_there = _something_in(scene, spot) or _feels_like(scene, spot) or done or said
-        if felt_there and not anothers(scene, Mark(spot.first, spot.end, None), spot.mine):
+        if felt_there and not is_anothers_place(scene, spot):
             yield sign_of("chest", (spot,), spot)
 
 
