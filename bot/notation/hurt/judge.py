@@ -187,8 +187,8 @@ def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     if "doms" in scene.words(mark.first, mark.end):
         return Verdict.SORENESS, "called soreness"
     if spot is None:
-        noun = scene.word(mark.first) in ("ache", "aches") and scene.word(mark.first - 1) in _ARTICLES
-        noun = noun or scene.ends(mark.first)
+        led = scene.word(mark.first - 1) in _ARTICLES or scene.ends(mark.first)
+        noun = scene.word(mark.first) in ("ache", "aches") and led
         if noun and not after_training(scene, mark):
             return Verdict.PAIN, "an ache, in doubt"
         return Verdict.SORENESS, "sore, no place"
