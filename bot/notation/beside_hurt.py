@@ -69,7 +69,9 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             linked = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.SECONDS, Kind.S,
                       Kind.MINUTES, Kind.HOURS)  # fmt: skip
             told = next((m.text for m in reversed(marks[place:at]) if m.text not in ("the", "only", "just")), "")
-            done = told in ("got", "did", "managed", "so", "set of", "a set of") or _is_gone_to(marks, at)
+            done = told in ("got", "did", "managed", "so", "set of", "a set of", "other", "remaining") or _is_gone_to(
+                marks, at
+            )
             rates = before in _RATES and any(m.kind is Kind.X for m in marks[place:at])
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not (done or rates):
                 out.add(at)
@@ -111,12 +113,16 @@ def lasting(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         after = [w for m in marks[place + 2 : place + 3] for w in m.text.split()]
         told = bool(_LASTED & set(before[-3:])) or bool(_SINCE & set(after[:1]))
         led = [w for w in before if w not in _ABOUT][-1:]
-        opens = place == start and after[:1] in (["after"], ["into"]) and any(p in hurt for p in range(place, end))
+        opens = place == start and after[:1] in _PAST and any(p in hurt for p in range(place, end))
         of_it = opens or (bool(_FOR & set(led)) and any(p in hurt for p in range(start, place)))
         named = any(m.kind is Kind.NAME for m in marks[start:end])
         if (of_it or (told and not named)) and kind_at(marks, place - 1) is not Kind.X:
             out |= {place, place + 1}
     return out
+
+
+_PAST = (["after"], ["into"], ["off"], ["since"], ["out"], ["past"], ["later"])
+"""What tells how long after an exercise it hurts: `ten minutes off the bike and no breath`."""
 
 
 def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:

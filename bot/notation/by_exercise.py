@@ -8,10 +8,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import MOST_REPS
+from bot.notation.bounds import FEW_SETS, MOST_REPS
 from bot.notation.clauses import EDGES, kind_at, number_before, part_of, text_at
 from bot.notation.context import Context
 from bot.notation.kinds import Kind
+from bot.notation.order.meanings import counted_by_hand
 from bot.notation.order.near import OF_LOAD, UNITS, past, past_fill, whole_number
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -57,10 +58,15 @@ def _bar(marks: list[Mark], place: int, told_of: Context) -> None:
 
 
 def _body(marks: list[Mark], place: int, told_of: Context) -> None:
-    """`bw 12, 10, 9`: so many with the body alone each, where there are as many sets left."""
-    if not told_of.is_bodyweight or kind_at(marks, place - 1) is Kind.NUM:
+    """`bw 12, 10, 9`: so many with the body alone each, where there are as many sets left.
+
+    `then two sets at bodyweight, 8 and 7`: as many as are told.
+    """
+    start, count = _counted_before(marks, place)
+    if not told_of.is_bodyweight or (kind_at(marks, place - 1) is Kind.NUM and count is None):
         return
-    first = past(marks, place + 1, Kind.COLON, Kind.X, Kind.FOR, Kind.FILL)
+    commas = (Kind.COMMA, Kind.DASH) if count is not None else ()
+    first = past(marks, place + 1, Kind.COLON, Kind.X, Kind.FOR, Kind.FILL, *commas)
     at, numbers = first, list[int]()
     while whole_number(marks, at, 1, MOST_REPS) is not None:
         numbers.append(at)
@@ -69,7 +75,8 @@ def _body(marks: list[Mark], place: int, told_of: Context) -> None:
     end = numbers[-1] + 1 if numbers else first
     alone = kind_at(marks, end) in (None, *EDGES, Kind.FILL, Kind.REPS, Kind.THEN, Kind.SLASH)
     if (
-        not _LEAST_LIST < len(numbers) <= len(told_of.open_sets)
+        not (len(numbers) == count or len(numbers) > _LEAST_LIST)
+        or len(numbers) > len(told_of.open_sets)
         or not alone
         or kind_at(marks, at) in (Kind.BODY, Kind.PLUS)
     ):
@@ -78,7 +85,22 @@ def _body(marks: list[Mark], place: int, told_of: Context) -> None:
     by = replace(body, kind=Kind.X, text="x")
     comma = replace(body, kind=Kind.COMMA, text=",")
     told = [m for at in numbers for m in (comma, body, by, marks[at])]
-    marks[place:end] = told[1:]
+    marks[start if len(numbers) == count else place : end] = told[1:]
+
+
+def _counted_before(marks: Sequence[Mark], place: int) -> tuple[int, int | None]:
+    """Where the words start that count the sets of a body weight, and how many: `two sets at`, `the last two`."""
+    at = place - 1
+    while kind_at(marks, at) in (Kind.AT, Kind.WITH, Kind.FILL, Kind.FOR, Kind.COMMA, Kind.WAS):
+        at -= 1
+    sets = kind_at(marks, at) in (Kind.SETS, Kind.SET)
+    last = (
+        kind_at(marks, at - sets - 1) in (Kind.LASTREP, Kind.LASTSET, Kind.THEREST)
+        or text_at(marks, at - sets - 1) == "other"
+    )
+    number = at - sets
+    count = whole_number(marks, number, 2, FEW_SETS) if sets or last else None
+    return (number - last, count) if count is not None else (place, None)
 
 
 def _added(marks: list[Mark], place: int, told_of: Context) -> None:
@@ -133,6 +155,9 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
             return
         if count == len(opens):
             start, end = part_of(marks, place)
+            if _lists(marks, end + 1, count):
+                marks[place] = replace(marks[place], kind=Kind.FILL)
+                return
             if count not in told_of.range_of(opens[0]) and not any(m.kind is Kind.DONE for m in marks[start:end]):
                 marks.insert(place + 1, replace(marks[place], kind=Kind.PLANNED, text="as planned"))
             return
@@ -146,6 +171,19 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
         marks[place : place + 1] = [number, replace(said, kind=Kind.REPS, text="reps", start=said.end)]
 
 
+def _lists(marks: Sequence[Mark], at: int, count: int) -> bool:
+    """Whether the part behind `got all three in` tells so many sets, one by one: `70 for 6, 5 and 5`."""
+    kinds: list[Kind] = []
+    while kind_at(marks, at) in (*_LISTING, *UNITS):
+        kinds += [marks[at].kind] if marks[at].kind not in UNITS else []
+        at += 1
+    while kinds and kinds[-1] is not Kind.NUM:
+        kinds.pop()
+    load = kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.X], [Kind.FOR], [Kind.COLON])
+    return count > 1 and kinds.count(Kind.NUM) == count + load
+
+
+_LISTING = (Kind.NUM, Kind.X, Kind.FOR, Kind.COLON, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN)
 _GOT = frozenset(["got", "made", "hit", "managed", "get", "completed", "finished", "nailed", "did", "sets"])
 _BESIDE = frozenset(["i", "them", "of", "reps", "those", "today", "done", "clean", "though", "yes", "yep", "and"])
 
@@ -176,7 +214,19 @@ def _sided(marks: list[Mark], place: int, told_of: Context) -> None:
             marks[place:place] = [replace(marks[place], kind=Kind.COLON, text=":", start=at, end=at)]
 
 
+def _by_hand(marks: list[Mark], place: int, told_of: Context) -> None:
+    """`4x12 each hand`: repetitions, where so many are asked and no such load."""
+    counted = counted_by_hand(marks, place)
+    opens = told_of.open_sets
+    if counted is None or not opens or int(counted[1]) not in told_of.range_of(opens[0]):
+        return
+    planned = told_of.planned_load(opens[0])
+    if planned is None or planned.kg != counted[1]:
+        marks[place] = replace(marks[place], kind=Kind.EACH)
+
+
 _RULES: dict[Kind, _Rule] = {
+    Kind.HAND: _by_hand,
     Kind.S: _seconds,
     Kind.PLATES: _bar,
     Kind.BODY: _body,

@@ -17,11 +17,12 @@ def is_compared(marks: Sequence[Mark], place: int) -> bool:
     if following[:1] == ["more reps"] and following[1:2] in (["than"], ["on"]):
         return True
     beside = [w for text in following for w in text.split()]
-    if any(w in ("fewer", "less", "lighter", "heavier") and "than" in beside[i:] for i, w in enumerate(beside[:3])):
+    by = beside[beside[:1] in ([unit] for unit in _UNITS) :]
+    if by[:1] in (["fewer"], ["less"], ["lighter"], ["heavier"]) and "than" in by:
         return True
     if following[1:3] == ["more", "than"] or following[1:2] == ["more than"]:
         return True
-    return len(following) > 1 and following[0] in _UNITS and following[1] in ("pb", "pr", "up", "heavier")
+    return len(following) > 1 and following[0] in _UNITS and following[1] in ("pb", "pr", "up", "heavier", "lighter")
 
 
 def _is_step(marks: Sequence[Mark], place: int) -> bool:

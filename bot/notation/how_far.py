@@ -6,13 +6,14 @@ Each is found from the mark on that counts; `progress` makes something of it bes
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bot.notation.bounds import MOST_SETS
-from bot.notation.clauses import EDGES, is_entry, kind_at
+from bot.notation.bounds import MOST_SETS, SEVERAL
+from bot.notation.clauses import EDGES, is_entry, kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_DONE = frozenset(words("down in complete completed finished done behind banked"))
+_DONE = frozenset(words("down in complete completed finished done behind banked ready made"))
 _BAGGED = tuple(
     phrase.split()
     for phrase in (
@@ -137,8 +138,26 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
             return HowFar(at, done=None if label else count)
         told = any(is_entry(marks, i) for i in range(at, len(marks)))
         return HowFar(at) if told and count == beside.next_number and (ends or is_entry(marks, at)) else None
+    opened = _opening(marks, place, at, count) if said and beside.next_number == 1 else None
+    if opened is not None:
+        return HowFar(opened, done=count)
     told = ends and _is_told(marks, place, at, bool(counts and said), beside)
     return HowFar(at, done=count) if told or (ends and said and _is_own_count(marks, place, beside)) else None
+
+
+def _opening(marks: Sequence[Mark], place: int, at: int, count: int) -> int | None:
+    """Where the words of `2 down, both 155 for 5` end that open a sentence and count the sets that follow."""
+    start = place
+    while kind_at(marks, start - 1) in (Kind.FILL, Kind.NAME) or text_at(marks, start - 1) == "first":
+        start -= 1
+    end = past(marks, at, Kind.COMMA, Kind.COLON, Kind.FILL)
+    every = kind_at(marks, end) in (Kind.ALL, Kind.EACH)
+    all_of = text_at(marks, end) == "both" or kind_at(marks, end) is Kind.ALL
+    if every and (not all_of or (text_at(marks, end).startswith("both") and count != SEVERAL)):
+        return None
+    set_at = past(marks, end + every, Kind.AT, Kind.WITH, Kind.WAS, Kind.FILL)
+    opens = kind_at(marks, start - 1) in (None, Kind.STOP, Kind.LINE) and count > 1
+    return end + every if opens and is_entry(marks, set_at) and (every or set_at == at) else None
 
 
 def _is_own_count(marks: Sequence[Mark], place: int, beside: Session) -> bool:

@@ -25,7 +25,10 @@ _DOING = frozenset(
 """Before an exercise that the session lacks, these say that it was done."""
 
 
-_GIVEN_UP = ("had to", "have to", "skip", "couldnt", "cant", "didnt", "not doing", "are", "is", "bailed", "binned")
+_GIVEN_UP = (
+    *("had to", "have to", "skip", "couldnt", "cant", "didnt", "not doing", "are", "is", "bailed", "binned", "none"),
+    *("no ", "nope", "nah", "nil", "zero", "i leave", "leaving", "leave", "left out", "off"),
+)
 """How what leaves an exercise out begins, in words that can be of nothing else: `dropped the curl bar` can."""
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from bot.notation.added_sets import with_added_sets
 from bot.notation.announced import without_announced
 from bot.notation.answer import AskKind
+from bot.notation.both_again import with_both_again
 from bot.notation.by_exercise import by_exercise
 from bot.notation.corrections.amends import all_targeted, amend, targeted
 from bot.notation.corrections.contrasted import with_contrasts
@@ -96,7 +97,7 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
 def _put_plainly(draft: Draft, marks: list[Mark]) -> _Plain:
     """The marks with everything that is told in other wordings in plain ones, in the order that these need."""
     record = draft.record
-    marks = with_paired(begun(marks), draft.request.exercises)
+    marks = with_both_again(with_paired(begun(marks), draft.request.exercises), draft.request.exercises)
     marks = with_other_side(with_names_by_load(marks, record, draft.unit), record.last())
     said = marks = with_side_pairs(marks, record, draft.under_way())
     mentioned = only_mentioned(marks)

@@ -112,7 +112,8 @@ def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
             continue
         rest = out[kit.end :]
         clause = masked(out[kit.start : kit.end], set(range(kit.end - kit.start)))
-        if any(_is_again(rest, i, out[kit.number]) for i in range(len(rest))):
+        small = any(m.kind is Kind.NUM and (m.value or 0) > _SMALL * (out[kit.number].value or 0) for m in rest)
+        if small or any(_is_again(rest, i, out[kit.number]) for i in range(len(rest))):
             out[kit.start : kit.end] = clause
             continue
         load = out[kit.number : kit.number + 2]
@@ -126,6 +127,10 @@ def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
                 rest[at + 1 : at + 1] = load
             out[kit.start :] = [*clause, *rest]
     return out
+
+
+_SMALL = 8
+"""So much lighter than the load told behind it is a plate (common practice, no source)."""
 
 
 def _kit_at(marks: Sequence[Mark], number: int) -> _Kit | None:

@@ -7,6 +7,7 @@ from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from functools import partial
 
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -19,6 +20,7 @@ from bot.notation.skips.kept import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.strays import nothing_to_drop, stray_numbers
 from bot.notation.tokens import Mark
+from bot.training.units import Load
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +42,8 @@ def without_left_out(draft: Draft, marks: list[Mark], hurt_names: Set[int], *, w
     marks = with_enough(marks, draft.record, draft.under_way())
     wanted = {i for i, m in enumerate(marks) if m.kind is Kind.NO} if wants_other else set()
     skips = read_skips(masked(marks, wanted))
-    strays = stray_numbers(marks, partial(_is_likely, draft), is_first=not draft.record.stored)
+    closures = partial(_is_likely, draft), partial(_may_be_set, draft)
+    strays = stray_numbers(marks, *closures, is_first=not draft.record.stored)
     draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
     elsewhen = other_times(marks) | strays
     elsewhen |= nothing_to_drop(marks, elsewhen, is_begun=bool(draft.record.stored))
@@ -64,14 +67,37 @@ def _is_likely(draft: Draft, number: Mark) -> bool:
     return any(draft.record.context(place).is_likely(number.value, draft.unit) for place in places)
 
 
+def _may_be_set(draft: Draft, load: Mark, others: int) -> bool:
+    """Whether a load without its count may be of a set: it is the planned one of an exercise of which nothing is done,
+    and so many `others` tell not all sets of it.
+    """
+    under = draft.under_way()
+    places = {place for _, place in draft.mentions} or ({under} if under is not None else set())
+    contexts = [draft.record.context(place) for place in places]
+    told = None if load.value is None else Load.of(load.value, draft.unit)
+    return told is not None and any(
+        not c.done and others <= len(c.exercise.sets) and c.is_planned(told, None) for c in contexts
+    )
+
+
 def _numbers_follow(marks: Sequence[Mark], place: int) -> bool:
     """Whether sets of a name follow it in its part."""
     which = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.SETS, Kind.THEREST)
     one = any(m.kind in which for m in marks[max(0, place - 3) : place + 4])
     ends = (Kind.DASH, Kind.LINE, Kind.SKIP, Kind.SKIPPED)
-    for mark in marks[place + 1 :]:
+    for at, mark in enumerate(marks[place + 1 :], place + 1):
         if mark.kind in NUMBERS:
             return True
+        if mark.kind in (Kind.COMMA, Kind.STOP) and one and _is_other_set(marks, at):
+            continue
         if mark.kind in (*EDGES, Kind.OPEN) or (mark.kind in ends and not one):
             return False
     return False
+
+
+def _is_other_set(marks: Sequence[Mark], edge: int) -> bool:
+    """`the second one of curls i leave, the first was 15x18`: a set that is told behind the one that is left out."""
+    at = edge + 1
+    while text_at(marks, at) in ("the", "my", "and", "but", "only"):
+        at += 1
+    return kind_at(marks, at) in (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.SET, Kind.THEREST)

@@ -6,6 +6,7 @@ A phrase is written without apostrophes and hyphens (`couldve done`, `warm up`);
 
 from functools import cache
 
+from bot.notation.askings import ASKINGS
 from bot.notation.endings_said import ENDINGS
 from bot.notation.kinds import Kind
 from bot.notation.refusals import REFUSED, REFUSING
@@ -73,7 +74,8 @@ _MISSING = "; ".join(
 )
 """`the two sets that are missing`: as many as are left."""
 _AS_PLANNED = "; ".join(
-    products(
+    said
+    for said in products(
         ("as", "like", "just as", "just like", "exactly as", "exactly like", "same as", "the way", "just how", "how"),
         ("you", "u", "the coach", "coach", "the plan", "the sheet", "the app", "it"),
         (
@@ -118,6 +120,7 @@ _AS_PLANNED = "; ".join(
             "gave me",
         ),
     )
+    if said not in ("how you say", "how u say")
 )
 """`just like you planned them`, `the way the sheet has it`: as it was prescribed."""
 _SAME_LOAD = "; ".join(
@@ -213,10 +216,28 @@ _NO_KIT = "; ".join(
     )
 )
 """`no dumbbells free`: why something is left out."""
+_POWER_CUT = "; ".join(
+    (
+        *products(
+            ("power", "electricity", "electric", "water", "internet", "wifi"), ("cut", "cut out", "got cut", "was cut")
+        ),
+        *("powercut", "price cut", "pay cut", "hair cut", "short cut", "shortcut"),
+    )
+)
+"""`then power cut`: cut by others, and no exercise left out."""
+_OTHER_ORDER = "; ".join(products(
+    words("switched swapped changed flipped reversed mixed switching swapping changing flipping"),
+    ("the order", "order", "up the order", "the order around", "the order round", "the order up", "the order a bit"),
+))  # fmt: skip
+"""`swapped the order`: told of the session, in which nothing is swapped for anything else."""
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
         _NO_KIT
+        + "; "
+        + _OTHER_ORDER
+        + "; "
+        + _POWER_CUT
         + "; i put it down; i put it back; i put the bar down; i put the bar back; i put them down; a stroke; a mini "
         "stroke; five a side football; 5 a side football; playing five a side; played five a side; at five a "
         "side; from five a side; after five a side; five a side with; playing 5 a side; played 5 a side; from 5 a "
@@ -238,6 +259,8 @@ PHRASES: dict[Kind, str] = {
         "hell of "
         "it; for the craic; for the road; for old times sake; for the coach; for my coach; "
         "at the same time; at the same time as; at same time; "
+        "how you say; how u say; how do you say; how do u say; how to say; how you call it; how do you call it; how is "
+        "it called; how it is called; "
         "meant to send; meant to log; meant to post; meant to text; "
         "a set of; a single set of; just a set of; mid set; midset; halfway through the set; half way through the set; "
         "my bad side; my bad leg; my bad arm; my bad shoulder; my bad knee; my bad hip; "
@@ -282,9 +305,9 @@ PHRASES: dict[Kind, str] = {
         "always; more or less; this one"
     ),
     Kind.X: ("x; by; ×"),
-    Kind.FOR: ("stopped at; had to stop at; for; for a set of; for a; for an"),
+    Kind.FOR: ("por; fur; para; stopped at; had to stop at; for; for a set of; for a; for an"),
     Kind.AT: ("@; at; on; @ a; at a; at around; at about"),
-    Kind.WITH: ("with; w; wi; w /; using; with the; on the; with a"),
+    Kind.WITH: ("con; mit; avec; com; with; w; wi; w /; using; with the; on the; with a"),
     Kind.AND: ("and; &; n; and another; and then another; nd; an then"),
     Kind.THEN: (
         "and directly without pause; directly without pause; and without pause; without pause; without a break; and "
@@ -322,6 +345,7 @@ PHRASES: dict[Kind, str] = {
     Kind.R: ("r; rt; rgt"),
     Kind.SETS: (
         "trips; trips with; trips of; trips at; lengths; lengths of; lengths at; laps; laps of; laps at; "
+        "serien; saetze; satze; tandas; sett; serier; ripetute; "
         "series; series of; serie of; back downs; backdowns; back downs at; backdowns at; "
         "backoffs; back offs; backoff sets; back off sets; back down sets; backdown sets; down "
         "sets; drop down sets; lighter sets; volume sets; "
@@ -329,7 +353,7 @@ PHRASES: dict[Kind, str] = {
         "like that; setz"
     ),
     Kind.SET: ("serie; set; set number; set no; set #"),
-    Kind.TIMES: ("mal; veces; vezes; fois; volte; time; twice; times; times over"),
+    Kind.TIMES: ("mal; veces; vezes; fois; volte; razy; ganger; ggr; gange; keer; time; twice; times; times over"),
     Kind.LASTSET: (
         "last lot; the last lot; last lot of; the last lot of; my last lot of; last go; the last go; last bout; final "
         "lot; the final lot; final go; the final go; last go at; last bash; "
@@ -526,6 +550,8 @@ PHRASES: dict[Kind, str] = {
         "more left in the tank; in the locker; left i think; reps left i think; left maybe; leftover; left in the bag"
     ),
     Kind.COULD: (
+        "were staying me; was staying me; stayed me; stays me; remained me; remain me; remains me; were remaining me; "
+        "were resting me; rested me; was leaving me; "
         "it rested; it remained; it rests; it remains; there remained; there remains; there rested; i had still; "
         "could; could make; could still do; still could do; "
         "could have done; couldve done; coulda done; couldve got; could have got; could of done; could of got; could "
@@ -548,6 +574,10 @@ PHRASES: dict[Kind, str] = {
         "nowt left; nowt left in the tank; nowt in the tank; nowt left in me; absolutely nowt left; naught left; nada "
         "left; zilch left; zip left; sod all left; bugger all left; jack all left; nothing left whatsoever; nothing "
         "else left; nothing left to give; nothing more to give; nowt more to give; "
+        "not another rep in me; not another one in me; not another in me; not one rep in me; not a rep in me; not a "
+        "single rep in me; not another rep left; not another left; not one rep left; not a rep left; not a single rep "
+        "left; not one left; couldnt do 1 more; nothing remaining; zero remaining; no reps remaining; not a thing "
+        "left; not another rep in the tank; not one in the tank; "
         "nothing more was possible; nothing more possible; not one more possible; no more was possible; "
         "nothing left; nothing left in the tank; nothing more in the tank; nothing else in the tank; no more in "
         "the tank; to failure; till failure; til failure; until failure; failure; at "
@@ -583,9 +613,10 @@ PHRASES: dict[Kind, str] = {
         "all round; all around; all the way across; "
         "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
         "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; "
-        "whole way through; for each; across all; sets all; straight sets; straight across; across; " + _EVERY_SET
+        "whole way through; for each; across all; straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
+        "snap; matched it; matched that; more of the same; "
         "copy paste; copy and paste; copy paste of the last set; carbon copy; rinse and repeat; samesies; same dance; "
         "same drill; same business; same old; same as ever; same idea; same score; exact same; exact same again; "
         "exactly same; the exact same; the exact same thing; the exact same again; same one again; "
@@ -641,6 +672,60 @@ PHRASES: dict[Kind, str] = {
             )
         )
         + "; "
+        + "; ".join(
+            products(
+                (
+                    "according to",
+                    "accordingly to",
+                    "according",
+                    "acc to",
+                    "in accordance with",
+                    "in line with",
+                    "conform",
+                    "conforming to",
+                    "corresponding to",
+                    "following",
+                    "respecting",
+                    "per",
+                    "as per",
+                    "as indicated in",
+                    "as written in",
+                    "as wrote in",
+                    "as it stands in",
+                    "as stands in",
+                    "like it stands in",
+                    "as said in",
+                ),
+                ("", "the", "my", "your"),
+                (
+                    "plan",
+                    "programme",
+                    "program",
+                    "sheet",
+                    "schedule",
+                    "training plan",
+                    "schema",
+                    "scheme",
+                    "protocol",
+                    "instructions",
+                    "instruction",
+                    "prescription",
+                    "routine",
+                    "paper",
+                    "table",
+                    "workout plan",
+                    "card",
+                ),
+            )
+        )
+        + "; according to what you wrote; according to you; according your plan; as you putted; like you putted; "
+        "as you put; like you put; as indicated; like indicated; how indicated; how it was planned; "
+        "like it was planned; "
+        "as it was planned; as was planned; like was planned; how planned; like in plan; like in program; like agreed; "
+        "as agreed; as discussed; as foreseen; like foreseen; as previewed; as expected in the plan; nach plan; "
+        "segun plan; segun el plan; conforme o plano; come da programma; come da piano; som planlagt; som planen; "
+        "selon le plan; selon plan; comme prevu; zgodnie z planem; plana gore; wie geplant; como planeado"
+        + "; "
         + _AS_PLANNED
     ),
     Kind.DONE: (
@@ -663,9 +748,9 @@ PHRASES: dict[Kind, str] = {
         "every box ticked; that was "
         "that; and that was that; i leave it here; i leave it here for today; ill leave it here; leave it here; leave "
         "it here for today; leaving it here for today; leaving it here; "
-        "end of training; end of the session; end of the workout; end of my session; wrapping it up; wrapping it up "
-        "here; "
-        "wrapping up here; wrapping up now; wrapping this up; im wrapping up; i finish now; i am finish; "
+        "end of training; end of the session; end of the workout; end of my session; wrapping it up; "
+        "wrapping it up here; wrapping up; wrapping up here; wrapping up now; wrapping this up; im wrapping up; "
+        "i finish now; i am finish; "
         "that concludes my session; that concludes the session; that concludes todays session; that concludes it; "
         "that concludes my workout; concludes my session; calling it here; calling it here for today; called it "
         "here; im calling it; i am calling it; session concluded; done for tonite; finished for tonight; finished "
@@ -720,7 +805,7 @@ PHRASES: dict[Kind, str] = {
         "finish early; finish work; what is done; no more done; should be done; done a; done some; done my"
     ),
     Kind.SKIP: (
-        "forget the; forget about; forget about the; cried off; cried off the; crying off; wimped out on; "
+        "forget the; forget about; forget about the; scrapping; cried off; cried off the; crying off; wimped out on; "
         "wimped out of; wimped out on the; wussed out of; wussed "
         "out on; pulled out of; pulled out of the; backed out of; backed out of the; ducked out of; ducked out of the; "
         "opted out of; opted out of the; had to drop the; have to drop the; having to drop the; need to drop the; "
@@ -754,7 +839,8 @@ PHRASES: dict[Kind, str] = {
         "fit in; couldnt fit; couldnt squeeze in; cant fit in; cant fit; wont fit in; didnt squeeze in; cannot fit "
         "in; passing up; giving up; swerved; swerving; swerve; flicking; flicked; flick off; biffing; biffed; bumping; "
         "nae time for; nae time fur; no time fur; "
-        "not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
+        "not bother with; not bother; gonna miss; going to miss; have to miss; will have to miss; need to miss; must "
+        "miss; not bothering w; not bothering with; not bothering; cant face; cant face the; cannot face; cannot do; "
         "could not face; not facing; not up to; not touching; shall leave out; am leaving out; not feeling up to; "
         "no time 4; not got time 4; didnt have time 4; cancel; cancelling; cancelled; canceled; pass on; passing on; "
         "stopping there on; stopping on; stopping; stopped; stop; stop the; stopping the; stopped the; leaving it "
@@ -776,7 +862,7 @@ PHRASES: dict[Kind, str] = {
         + REFUSING
     ),
     Kind.ASKING: (
-        "; ".join(TELL_ME) + "; "
+        "; ".join(TELL_ME) + "; " + ASKINGS + "; "
         "tell me which; tell me whether; tell me when; tell me where; tell me why; tell me honestly; let me know "
         "which; let me know how; let me know when; let me know where; let me know why; remind me what; remind me how; "
         "remind me which; remind me when; remind me if; remind me where; remind me why; remind me whether; i wonder "
@@ -1044,7 +1130,8 @@ FILLERS = words(
     "weak clean cleanly strict slow slower fast quick quickly crisp grindy grind grinder ground grim ugly messy",
     "shaky rough brutal killer beast beastly decent happy pleased chuffed proud tired tiring knackered shattered",
     "fried toast smoked gassed wiped dead dying alive legend boom bam bang wow yay yeah yes yep yup yea ya ye aye",
-    "hey hi hello hiya morning afternoon evening coach boss mate bro man dude buddy pal lads guys sir maam thanks",
+    "hey hi hello hiya morning afternoon evening coach boss mate bro brother brotha habibi amigo man",
+    "dude buddy pal lads guys sir maam thanks",
     "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
     "really very pretty quite super so too just only about around roughly approx approximately like maybe",
     "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",
@@ -1077,6 +1164,8 @@ FILLERS = words(
     "perfectly lovely wonderful insane crazy mad wild sick epic huge massive big small tiny short long apparently",
     "basically literally honestly seriously obviously clearly simply overall somehow tday tdy 2day 2nite 2night rn atm",
     "thru u ur r y n b c its' wk wks sesh seshs workouts sessions ain't aint whole half results result score scores",
+    "yo yoo yooo ayo oi heya howdy gday bruh fam chief bud brah dawg homie captain champ guv gaffer doc mister hun",
+    "luv sis eyup ello ngl fwiw jw idk snapped snaps snap",
     "summary recap follows following below above list workout's hers his session's sets exercise exercises",
     "movement movements lift lifts lifting worked work works hello: ps p.s pps",
 )

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, part_of
+from bot.notation.clauses import EDGES, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -26,6 +26,8 @@ def only_mentioned(marks: Sequence[Mark]) -> set[int]:
             or _is_of_talk(marks, place)
             or _is_full(marks, place)
             or _is_leant_on(marks, place)
+            or _is_of_order(marks, place)
+            or _is_gear_of(marks, place)
         )
     }
 
@@ -58,13 +60,64 @@ def _ends_so(marks: Sequence[Mark], at: int) -> bool:
 def _is_passed(marks: Sequence[Mark], place: int) -> bool:
     for at in range(place - 1, max(place - 4, -1), -1):
         said = marks[at].text.split()
-        if set(said) & _PASSED:
+        if set(said) & _PASSED or (said[-1:] == ["next"] and not marks[place].names and at == place - 1):
             return True
         if marks[at].kind not in (Kind.FILL, Kind.FOR) and said[-1:] != ["to"]:
             return False
         if said[-1:] == ["to"] and marks[at - 1].text == "next":
             return True
     return False
+
+
+_ARTICLES = ("the", "my", "a", "an", "those")
+_FAR = 8
+"""Marks between two names of which one tells when the other was done."""
+
+
+def _led_by(marks: Sequence[Mark], place: int) -> tuple[int, str]:
+    """Where the words before a name start, and the last of them but articles: `before` of `before the rows`."""
+    at = place - 1
+    while at >= 0 and text_at(marks, at) in _ARTICLES:
+        at -= 1
+    said = [w for w in text_at(marks, at).split() if w not in _ARTICLES]
+    two = " ".join([*text_at(marks, at - 1).split(), *said][-2:])
+    return (at - 1, two) if two in _ORDERING else (at, (said or [""])[-1])
+
+
+_ORDERING = ("before", "after", "ahead of", "prior to", "in front of", "following")
+
+
+def _is_of_order(marks: Sequence[Mark], place: int) -> bool:
+    """`did face pulls before the rows, 40x20`, `after the rows face pulls 40x20`: when the other one was done."""
+    at, leads = _led_by(marks, place)
+    if at < 0 or leads not in _ORDERING:
+        return False
+    start, _ = part_of(marks, place)
+    ahead = [i for i in range(max(start, at - _FAR), at) if marks[i].kind is Kind.NAME]
+    if ahead:
+        return not any(m.kind in _COUNTS for m in marks[ahead[-1] : at])
+    behind = marks[place + 1 : min(len(marks), place + _FAR)]
+    named = next((i for i, m in enumerate(behind) if m.kind is Kind.NAME), None)
+    return at == start and named is not None and not any(m.kind in _COUNTS for m in behind[:named])
+
+
+_COUNTS = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.SAME, Kind.PLANNED)
+_GEAR = frozenset(words(
+    "bar machine landmine sled smith cable cables kettlebell kettlebells dumbbell dumbbells band bands rings log axle "
+    "ball box bench rack pulley stack deck plate plates barbell sandbag bag"
+))  # fmt: skip
+
+
+def _is_gear_of(marks: Sequence[Mark], place: int) -> bool:
+    """`did shrugs on the hex bar, 315x10`: what an exercise that the session lacks was done with."""
+    at, leads = _led_by(marks, place)
+    if leads not in ("on", "with", "using", "w", "off", "in"):
+        return False
+    at -= 1
+    while at >= 0 and marks[at].text in ("today", "just", "again", "some", "but", "there"):
+        at -= 1
+    lacking = at >= 0 and marks[at].kind in (Kind.NAME, Kind.WEAK) and not marks[at].names
+    return lacking and (leads == "on" or marks[place].text.split()[-1] in _GEAR)
 
 
 _UNDER = frozenset(words("on off against over across from"))

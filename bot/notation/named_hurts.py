@@ -18,7 +18,7 @@ from bot.notation.tokens import Mark
 def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequence[Mark]]) -> PainReading:
     """What a message says of pain, the names of its session's exercises left out where they alone would say it."""
     hurt = read_pain(request.text)
-    if hurt.pain is None:
+    if not hurt.spans:
         return hurt
     inside = [
         (start, end)

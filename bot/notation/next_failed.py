@@ -14,13 +14,13 @@ from bot.notation.wordlist import words
 
 FAILING = frozenset(words(
     "fail fails failed failing miss missed missing bailed bail bailing dumped lost nope stuck died stalled grinder f "
-    "tried attempted failure didnt couldnt wouldnt never slipped stopped "
+    "tried attempted failure didnt couldnt wouldnt never slipped stopped spotter "
     "pinned buried crushed stapled"
 ))  # fmt: skip
 """Words of a repetition that failed, where the one after those that were done is named."""
 _LEADING = frozenset(
     words(
-        "the a an my on at for rep reps number no out and it was is got went attempt attempting go get make do "
+        "the a an my on at for rep reps number no out and it was is got went attempt attempting go get make do took "
         "finish manage"
     )
 )
@@ -36,7 +36,7 @@ _SO = frozenset(words("so only just got gives means meaning"))
 def with_next_failed(marks: Sequence[Mark]) -> list[Mark]:
     """`120x3 fail on 4`, `3, tried a fourth and missed`: the repetition behind the last one done, as failed."""
     out = list(marks)
-    if not any(m.kind in _SAYING or set(m.text.split()) & FAILING for m in out):
+    if not any(m.kind in _SAYING or m.text.split()[-1:] in _NOT_THERE or set(m.text.split()) & FAILING for m in out):
         return out
     out = _so_many(out)
     for place in range(1, len(out)):
@@ -48,7 +48,9 @@ def with_next_failed(marks: Sequence[Mark]) -> list[Mark]:
             continue
         start = _failing(out, place - 1, -1)
         end = _failing(out, place + 1, 1)
-        if mark.kind is Kind.NUM and start is None and text_at(out, place - 1).split()[-1:] not in _COUNTING:
+        denied = end is not None and (_is_denied(out, end) or text_at(out, place - 2).split()[-1:] == ["went"])
+        counting = text_at(out, place - 1).split()[-1:] in _COUNTING
+        if mark.kind is Kind.NUM and start is None and not counting and not denied:
             continue
         first, last = place if start is None else start, place if end is None else end
         if first == last and not (mark.kind is Kind.ORD and kind_at(out, place - 1) is Kind.NO):
@@ -71,13 +73,38 @@ def _failing(marks: Sequence[Mark], at: int, step: int) -> int | None:
         said = set(mark.text.split())
         if said & FAILING or (mark.kind in (Kind.EMPTY, Kind.FAILED) and "failed" in said):
             return at
-        passed = said <= _LEADING or (step > 0 and mark.kind is Kind.COMMA)
+        if step > 0 and _is_denied(marks, at):
+            return at
+        passed = said <= _LEADING or (step > 0 and mark.text in _WAS) or (step > 0 and mark.kind is Kind.COMMA)
         if not passed:
             return None
         at += step
     return None
 
 
+def _is_denied(marks: Sequence[Mark], at: int) -> bool:
+    """Whether `wasn't there`, `was a no` of the repetition that did not come ends here."""
+    said = " ".join(text_at(marks, i) for i in range(max(0, at - 2), at + 1))
+    return text_at(marks, at).split()[-1:] in _NOT_THERE and said.endswith(_DENIED)
+
+
+_WAS = ("wasnt", "isnt", "aint", "not")
+_NOT_THERE = (
+    ["there"],
+    ["happening"],
+    ["coming"],
+    ["going"],
+    ["possible"],
+    ["no"],
+    ["miss"],
+    ["nope"],
+    ["fail"],
+    ["on"],
+)
+_DENIED = (
+    *(f"{was} {there}" for was in ("wasnt", "isnt", "was not", "aint") for there in ("there", "happening", "coming",
+      "going", "possible", "on")), *(f"was a {no}" for no in ("no", "miss", "nope", "fail")),
+)  # fmt: skip
 _COUNTING = (["rep"], ["number"])
 _LINKED = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.SETS, Kind.NUM)
 

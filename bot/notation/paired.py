@@ -25,7 +25,7 @@ _ENTRY = frozenset(
     (Kind.NUM, Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.KG, Kind.LB, Kind.S, Kind.REPS, Kind.FILL, Kind.RPE, Kind.RIR,
      Kind.EACH, Kind.WAS, Kind.SECONDS, Kind.METRES)
 )  # fmt: skip
-_SHARED = _ENTRY | {Kind.SETS, Kind.COMMA, Kind.COLON, Kind.STOP, Kind.TANK, Kind.ALL, Kind.DONE}
+_SHARED = _ENTRY | {Kind.AND, Kind.SETS, Kind.COMMA, Kind.COLON, Kind.STOP, Kind.TANK, Kind.ALL, Kind.DONE}
 _LINKS = frozenset(words("on in for of at with on the"))
 
 

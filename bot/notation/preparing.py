@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 
+from bot.notation.alike import said_plainly
 from bot.notation.answer import Request, Span
 from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import (
@@ -81,7 +82,7 @@ def kinds_beside_hurts(
     folded: Folded, plain: Sequence[Mark], request: Request, hurts: Sequence[Span], tagger: Tagger
 ) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
-    typed = without_smileys(plain)
+    typed = said_plainly(without_smileys(plain))
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)

@@ -20,6 +20,8 @@ class Progress:
     marks: list[Mark]
     done: int | None = None
     at: Mark | None = None
+    goes_on: bool = False
+    """Whether a set that is told behind it is named: `2 down both 155 for 5, third one 4`."""
 
 
 def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> Progress:
@@ -45,7 +47,9 @@ def read_progress(marks: Sequence[Mark], record: Record, under: int | None) -> P
             out = [replace(m, kind=Kind.FILL) if m.kind is Kind.WAS else m for m in out]
         new = 0 if exercise is None else _new(out, place, found, stored)
         place = _take(out, place, found.end, new)
-    return Progress(out, done, at)
+    named = (Kind.ORD, Kind.LASTSET)
+    goes_on = at is not None and any(m.kind in named and m.start > at.end for m in out)
+    return Progress(out, done, at, goes_on)
 
 
 def _take(out: list[Mark], place: int, end: int, new: int) -> int:
@@ -107,4 +111,6 @@ def contradicted(progress: Progress, record: Record) -> Mark | None:
     if progress.done is None or len(names) != 1:
         return None
     place = record.place_of(next(iter(names)))
-    return progress.at if place is not None and _stored(record, place) != progress.done else None
+    if place is None or (progress.goes_on and _stored(record, place) > progress.done):
+        return None
+    return progress.at if _stored(record, place) != progress.done else None

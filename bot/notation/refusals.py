@@ -48,17 +48,35 @@ _TIRED = words(
     "drained pooped buggered toast late short hot",
 )
 _LACKING = (
-    *("no", "zero", "not enough", "got no", "have no", "had no", "ive no", "ive got no", "didnt have the"),
+    *("no", "zero", "not enough", "got no", "have no", "had no", "ive no", "ive got no", "didnt have the", "no more"),
+    *("had no more", "have no more", "had not the", "have not the", "not the", "no more of the"),
     *("dont have the", "havent got the", "havent the", "dont have any", "didnt have any", "ran out of", "ran outta"),
     *("run out of", "out of", "nae", "run outta", "outta", "hadnt the", "hadnt any", "didnt have any", "had no"),
 )
 _MEANS = words(
     "time energy juice gas strength appetite motivation interest desire enthusiasm steam puff fuel gas",
-    "petrol battery oomph pep legs grunt go fight welly",
+    "petrol battery oomph pep legs grunt go fight welly power force room space bandwidth",
 )
 _OUT = words(
     "noping noped nope opting opted opt bowing bowed ducking ducked duck backing backed wimping wimped chickening",
     "chickened wussed bailing bailed tapping tapped crying bottled copped",
+)
+_LETTING_GO = (
+    *products(words("resign resigning resigned abstain abstaining abstained desist desisting desisted refrain"),
+              ("from", "of", "on")),
+    *products(words("renounce renouncing renounced"), ("", "on", "to", "of")),
+    *products(words("do doing did manage go"), ("without",), ("the",)),
+    *products(words("spare spared sparing save saved saving"), words("me myself us")),
+)  # fmt: skip
+"""`i resign from`, `i spare myself`: what people say who think in another language."""
+_LATER = (
+    *("next time", "next week", "next session", "another day", "another time", "the next time", "another session"),
+    *words("tomorrow tmrw later monday tuesday wednesday thursday friday saturday sunday"),
+)
+_PUT = ("put off", "pushed back", "held over", *words("left saved kept moved pushed shifted parked postponed delayed"))
+_CUT_OUT = (
+    *words("ignored refused sacrificed ducked avoided jettisoned dodged excluded nixed vetoed culled"),
+    *("crossed off", "crossed out", "struck off", "kicked out", "thrown out", "written off", "put off"),
 )
 _GONE = ("bail", "dip", "bounce", "leave", "run", "dash", "go", "head off", "shoot off", "split", "scoot", "jet")
 
@@ -79,6 +97,14 @@ REFUSING = "; ".join((
     *products(("aint nobody got time", "nobody has time", "nobody got time", "no one has time"), ("for", "4")),
     *products(("didnt get", "never got", "didnt make it"), ("as far as",)),
     *products(("pulled", "pulling", "pull"), ("the plug on", "the pin on")),
+    *products(_LETTING_GO),
+    *products(("cant", "cannot", "couldnt", "could not", "didnt", "wont", "never"), words("squeeze cram jam")),
+    *products(("didnt", "couldnt", "didnt even", "never", "wont", "not"), ("get", "got", "going", "go"), ("near",),
+              ("", "to")),
+    *products(("", "its ", "say ", "saying ", "said ", "thats "), ("a no", "no", "a pass", "nope", "goodbye", "bye"),
+              ("to",)),
+    *products(("put", "putting", "pushing", "pushed"), ("off", "back")),
+    *("ducking", "ducked", "jettisoned", "sacrificed", "sacrificing", "vetoed", "to hell with", "to heck with"),
     *products(_OUT, ("out of", "outta", "oot of")),
     *products(("had to", "have to", "gotta"), _GONE, ("before",)),
     *products(("time ran out", "time was up", "my time was up", "energy ran out"), ("before", "for")),
@@ -98,23 +124,45 @@ REFUSING = "; ".join((
 ))  # fmt: skip
 """Said before what is left out."""
 
-_DENIED = ("not", "is not", "are not", "isnt", "arent", "wasnt", "werent", "was not", "were not", "never")
+_DENIED = ("not", "is not", "are not", "isnt", "arent", "wasnt", "werent", "was not", "were not", "never", "aint")
 REFUSED = "; ".join((
     *products(_DENIED, ("on the cards", "in the cards", "on the menu", "on the table", "getting done", "on today",
                         "on tonight", "gonna get done", "going to get done", "being done")),
     *products(("wont", "will not", "shant", "aint gonna", "not gonna"), ("be done", "get done", "be getting done")),
-    *products(("can",), ("get in the bin", "get in the sea", "get stuffed", "jog on", "piss off", "go to hell")),
+    *products(("can",), ("get in the bin", "get in the sea", "get stuffed", "get lost", "jog on", "piss off",
+                         "go to hell")),
     *products(("got", "get", "gets", "gettin", "getting"), ("the boot", "the bullet", "the push", "the heave ho",
                                                             "bumped", "nixed", "punted", "shelved", "parked")),
     *products(("went", "were left", "was left", "left", "remain", "remained", "go"), ("undone", "by the wayside")),
     *products(("didnt get", "never got"), ("a look in", "a lookin", "done today", "a turn")),
     *products(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
     "will wait",
-    *products(("fell", "fall", "falls"), ("by the wayside", "out", "out today", "away", "flat")),
+    *products(("fell", "fall", "falls"), ("by the wayside", "out", "out today", "away", "flat", "through")),
+    *products(words("stay stays stayed remain remained"), ("out", "undone", "off"), ("", "today")),
+    *products(words("drop drops dropped"), ("out",), ("", "today")),
+    *products(("", "is", "are", "r", "stay", "stays"), ("off",), ("tonight", "today", "this time", "for today",
+              "for tonight", "this week")),
+    *products(("", "were", "was", "got", "get", "are", "is", "have been", "has been", "had to be"), _CUT_OUT),
+    *products(("", "i", "is", "are", "were", "was"), _PUT, ("to", "for", "til", "until"), _LATER),
+    *products(("", "is", "are"), ("on the shelf", "in the bin", "a pass", "a miss", "for the bin", "for the birds")),
+    *products(words("none no nope nah nil zero"), words("because bc cos coz cause cuz since")),
+    *products(("is", "are", "was", "were", "be"), ("a",), ("write off", "writeoff", "no show", "non starter", "bust")),
+    *products(("got", "were", "was", "get"), ("swallowed", "eaten", "derailed", "scuppered", "swallowed up"),
+              ("", "by")),
+    *products(("didnt", "did not", "couldnt", "never", "wont"), ("bother", "bothered", "fancy", "face", "be bothered",
+              "attempt", "touch", "get to"), ("", "it", "them", "with them", "those", "any")),
+    *products(("so", "hence"), ("none", "nothing"), ("", "today", "tonight", "for me", "for me today")),
+    *products(("go", "went", "goes", "straight"), ("into",), ("the bin", "the trash")),
+    *products(("had to", "have to", "must"), ("give way", "make way", "suffer", "wait")),
+    *products(("a", "are a", "is a", "was a", "were a", "fell"), ("casualty", "victim"), ("", "of", "to")),
     *products(("i", "we", "i have", "i had", "ive"), ("let out", "let away", "let go", "let be", "given up")),
+    *products(("ill", "i will", "we will", "i shall", "imma", "ima", "im gonna", "i am going to", "gonna"),
+              ("leave", "skip", "pass on", "leave out", "let be", "leave be", "drop", "leave them", "skip them")),
     *products(("i", "we"), ("pass", "pass on", "give up", "gave up", "leave today", "drop", "cancel", "cancelled")),
     *products(("i", "we"), ("keep", "save", "leave", "do", "make"), ("", "them", "it"), ("for", "to", ""),
-              ("next time", "next week", "another day", "another time", "tomorrow")),
+              _LATER),
+    *products(("was", "were"), ("a no", "a no go", "a no no", "a pass")),
+    *products(("didnt", "did not"), ("survive",), ("", "the")),
     *products(("getting", "got", "get", "are", "is", "being"), ("kicked", "pushed", "moved", "bumped", "punted",
               "shifted", "put off"), ("to", "til"), ("next time", "next week", "next session", "another day",
               "tomorrow", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")),

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.clauses import kind_at, part_of, text_at
+from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wholes import is_whole, tells_sets
@@ -41,7 +42,7 @@ def _is_of_talk(marks: Sequence[Mark], place: int, *, told: bool) -> bool:
             return mark.text.endswith("rest") and (before in _HOW_LONG or text_at(marks, place + 1) in _HOW_LONG)
         case Kind.SKIPPED | Kind.SKIP:  # `had to wait for the bench`, `rdl felt off today`
             waits = mark.text.endswith("wait") and kind_at(marks, place + 1) is Kind.FOR
-            return waits or (mark.text == "off today" and before in _HOW_IT_FELT)
+            return waits or (mark.text.startswith("off ") and before in _HOW_IT_FELT)
         case Kind.NAME:
             waits = kind_at(marks, place - 2) is Kind.FOR and "wait" in text_at(marks, place - 3)
             return waits and before == "the" and not mark.names
@@ -114,10 +115,16 @@ def _joins_name(marks: Sequence[Mark], place: int) -> bool:
 def _is_remark_on_name(part: Sequence[Mark]) -> bool:
     """`felt off today`, `wasnt great`, `was better than last week`."""
     said = [w for m in part if m.kind is not Kind.OTHERTIME for w in m.text.split()]
+    told = [w for w in said[1:] if w not in _WHEN]
+    if told[:1] and (told[0] in YESTERDAY or told[0] in WEEKDAYS):
+        return False  # `chins were yesterday at the park`
     judges = bool(part) and (part[0].kind in (Kind.WAS, Kind.NOT) or text_at(part, 0) in _FELT | {"wasnt", "werent"})
     return (
         judges and len(said) > 1 and all(m.kind in (*_PLAIN, Kind.NOT) for m in part) and not _OF_SETS & set(said[1:])
     )
+
+
+_WHEN = ("on", "from", "last", "the", "done", "already", "done on", "day", "before", "this")
 
 
 def is_remark(part: Sequence[Mark]) -> bool:

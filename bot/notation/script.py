@@ -3,6 +3,7 @@
 Digits of any script become `0`-`9` (Unicode category Nd), full-width forms their plain ones (NFKC), no-break spaces a
 space; zero-width characters, variation selectors and accents go. Raised digits, circled numbers and thirds become `^`:
 a number that holds one is asked about. `×`, `✕` and the Cyrillic and Greek look-alikes of `x` become `x`.
+The comma and the stop of Chinese and Japanese part numbers, and are never decimal signs.
 """
 
 import unicodedata
@@ -17,8 +18,9 @@ _SAME = {
     "–": "-", "—": "-", "−": "-", "‐": "-", "‑": "-", "‒": "-", "―": "-", "﹣": "-", "－": "-", "➖": "-",
     "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'", "′": "'", "“": '"', "”": '"', "″": '"', "„": '"',
     "→": ">", "➡": ">", "➔": ">", "⇒": ">", "»": ">", "➜": ">", "➕": "+",
-    "٫": ".", "٬": ",", "،": ",", "、": ",", "，": ",", "。": ".", "؛": ";", "⁄": "/", "∕": "/", "÷": "/",
+    "٫": ".", "٬": ",", "،": ",", "、": ", ", "，": ",", "。": ". ", "・": ", ", "؛": ";", "⁄": "/", "∕": "/", "÷": "/",
     "•": "•", "●": "•", "▪": "•", "‣": "•", "◦": "•", "∙": "•", "∗": "*", "·": "·", "…": ".", "¿": " ", "¡": " ",
+    "ł": "l", "Ł": "l", "ø": "o", "Ø": "o", "đ": "d", "ı": "i", "ß": "ss", "æ": "ae", "œ": "oe",
     "✓": "✅", "✔": "✅", "☑": "✅", "½": ".5", "¼": ".25", "¾": ".75",
     "\r": "\n", "\u2028": "\n", "\u2029": "\n", "\x85": "\n", "\x0b": "\n", "\x0c": "\n", "\n": "\n", "\t": " ",
 }  # fmt: skip
@@ -66,8 +68,10 @@ def read_script(text: str) -> Folded:
     at: list[int] = []
     for place, char in enumerate(text):
         plain = _fold_one(char)
-        if plain in (".5", ".25", ".75") and not (out and out[-1].isdigit()):
-            plain = "0" + plain
+        if plain in (".5", ".25", ".75"):
+            if out[-1:] == [" "] and out[-2:-1] and out[-2].isdigit():
+                del out[-1], at[-1]
+            plain = plain if out and out[-1].isdigit() else "0" + plain
         elif char == "·":
             plain = "." if out and out[-1].isdigit() and text[place + 1 : place + 2].isdigit() else "•"
         for piece in plain:

@@ -54,17 +54,17 @@ def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise])
 def _without_halves(marks: list[Mark]) -> list[Mark]:
     """`70 for 4 and a half, so lets call it 4`: four."""
     for place, mark in enumerate(marks):
-        half = [m.text for m in marks[place + 1 : place + 4]] == ["and", "a", "half"]
-        if mark.kind is not Kind.NUM or not half:
+        if mark.kind is not Kind.NUM or mark.value is None or mark.value == int(mark.value):
             continue
-        at = place + 4
+        at = place + 1
         while kind_at(marks, at) in (Kind.FILL, Kind.COMMA, Kind.FINISH, Kind.WORD):
             at += 1
-        so = {w for m in marks[place + 4 : at] for w in m.text.split()} & _CALLED
-        if so and kind_at(marks, at) is Kind.NUM and marks[at].value == mark.value:
+        so = {w for m in marks[place + 1 : at] for w in m.text.split()} & _CALLED
+        if so and kind_at(marks, at) is Kind.NUM and marks[at].value == int(mark.value):
             loaded = kind_at(marks, at + 1) in (Kind.AT, Kind.WITH)
             gone = range(place, at) if loaded else range(place + 1, at + 1)
-            return unsaid(marks, gone)
+            whole = replace(mark, value=marks[at].value)
+            return unsaid([*marks[:place], whole, *marks[place + 1 :]], gone)
     return marks
 
 

@@ -4,6 +4,8 @@ Every line is written from a meaning whose sets are known: stories and talk time
 The wanted readings are those of a coach who knows the plan; common practice, no source.
 """
 
+from datetime import timedelta
+
 import pytest
 
 from bot.notation.reading import Reading, Request, read_message
@@ -477,3 +479,180 @@ def test_what_was_only_hoped_for_is_no_set(text: str) -> None:
 def test_what_was_thought_behind_a_set_is_none(text: str) -> None:
     """`thought i had 10`: nobody has so many left."""
     _check(text, ("Hip Thrust#1 90x9",), THRUST, LEG_CURL)
+
+
+FLOOR = PlannedExercise("Floor Press", sets("72.5", 5, 5, 5))
+PENDLAY = PlannedExercise("Pendlay Row", sets("145", 6, 6), aliases=("pendlays",))
+MACHINE = PlannedExercise("Machine Chest Press", sets(None, 10, 12), aliases=("chest machine",))
+FLOORED = ("Floor Press#1 72.5x5",)
+SPOKEN = """
+felt the same as 72.5 tbh|felt like 100|way easier than 72.5 was|no different to 72.5|as easy as 72.5|same feel as 72.5
+could have sworn it was 77.5|felt closer to 77.5|bar speed same as 72.5|compared to 72.5 it flew
+speed was about the same as on 72.5
+since 72.5 was moving well|72.5 was a joke|72.5 was moving like a speed day|because 72.5 was too easy|got bored of 72.5
+72.5 is a warm up these days|72.5 felt light so went up|77.5 looks doable next week|77.5 soon|eyeing 77.5 for next week
+ready for 77.5|could've used 77.5|77.5 by christmas|80 wouldnt have been out of the question|can i go 77.5 next week?
+"""
+KIT = """
+not counting the 20 lb carriage|bar is 20|bar weighs 20|collars are 2.5 each|with the 20 kg bar|including bar (20)
+bar included (20kg)|the lighter bar, 15 kg|carriage not included (its 15)|sled thing is 20 on its own|belt weighs 3
+grabbed the 2.5s|the plates here are 19 not 20|couldn't find the 1.25s
+"""
+SETTINGS = """
+seat at no. 4|seat #4|seat: 4|seat=4|seat position 4|pin 7|pin in hole 7|back pad on 3|safety pins on 6|cable height 14
+bench set to 2|rack height 7|seat hole #4|lvl 4 seat|handles on position 2
+"""
+BESIDE = """
+day pass was 15|lost 3-1|score is 2-1|i'm 52 not 22 anymore|turning 40 on friday|hr was 150|guy had all the 20s
+only had 2.5s|work until 6 so rushing|not bad for 52|could have done more but the straps were slipping
+"""
+
+
+def _told(lines: str) -> list[str]:
+    return [one for line in lines.strip().split("\n") for one in line.split("|")]
+
+
+@pytest.mark.parametrize("talk", _told(SPOKEN) + _told(KIT) + _told(SETTINGS) + _told(BESIDE))
+def test_what_is_told_beside_a_clear_set_is_no_set(talk: str) -> None:
+    """`75 for 5, felt the same as 72.5` is one set, on either side of the talk."""
+    for text in (f"75 for 5, {talk}", f"75x5. {talk}", f"{talk}. 75 for 5"):
+        reading = _read(text, FLOOR, LEG_CURL, done=FLOORED)
+        assert (reading.ask, tuple(map(str, reading.performed))) == (
+            None,
+            tuple(map(str, rows("Floor Press#2 75x5"))),
+        ), text
+        assert (reading.replaces, reading.pain, reading.day) == ((), None, None), text
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["bumped pendlays to 150 since 145 was moving like a speed day. 6, 6, 6", "145 was a joke. 150: 6, 6, 6",
+     "up to 150 because 145 was too light. 6 6 6", "150: 6, 6, 6 felt lighter than 145", "150: 6, 6, 6 next week 155"],
+)  # fmt: skip
+def test_a_load_that_was_left_behind_has_no_set(text: str) -> None:
+    """`150: 6, 6, 6 felt lighter than 145` are three sets at 150."""
+    _check(text, tuple(f"Pendlay Row#{n} 150x6" for n in (1, 2, 3)), PENDLAY)
+
+
+@pytest.mark.parametrize("text", ["145 was a joke. pendlays 150x6", "bar + 40, 10 reps", "20 kg bar x 10"])
+def test_a_load_that_may_have_a_set_is_asked_about(text: str) -> None:
+    """`145 was a joke. 150x6`, before anything is done: the planned load may have had its set."""
+    assert _read(text, PENDLAY, FLOOR).ask is not None, text
+
+
+@pytest.mark.parametrize(
+    ("text", "load", "reps"),
+    [("75 for 5, 77.5 was heavy, only 3", "77.5", 3), ("75 for 5, 77.5 felt like a ton but got 4", "77.5", 4),
+     ("75x5 and 77.5 felt good for 5", "77.5", 5), ("75x5, 77.5 was a grind: 4", "77.5", 4),
+     ("75x5. 77.5 moved ok. 5 reps", "77.5", 5), ("75x5, 77.5 next x4", "77.5", 4)],
+)  # fmt: skip
+def test_a_judged_load_with_its_repetitions_is_a_set(text: str, load: str, reps: int) -> None:
+    """`75 for 5, 77.5 was heavy, only 3` are two sets."""
+    _check(text, ("Floor Press#2 75x5", f"Floor Press#3 {load}x{reps}"), FLOOR, done=FLOORED)
+
+
+@pytest.mark.parametrize("setting", ["seat at no. 4, wide handles", "seat: 5", "pin 7", "hole 3", "seat #6"])
+def test_how_a_machine_is_set_is_no_set(setting: str) -> None:
+    """`seat at no. 4, wide handles, 30 kg 12 12 10` are three sets at 30."""
+    stored = tuple(f"Machine Chest Press#{n} 30x{r}" for n, r in ((1, 12), (2, 12), (3, 10)))
+    _check(f"{setting}, 30 kg 12 12 10", stored, MACHINE, LEG_CURL)
+    _check(f"30 kg 12 12 10, {setting}", stored, MACHINE, LEG_CURL)
+
+
+@pytest.mark.parametrize(
+    "missed",
+    ["failed #6", "missed #6", "#6 didn't go", "died on #6", "6 wasn't there", "#6 wasn't happening", "6 was a no",
+     "spotter took #6", "couldn't lock out #6", "tried #6 and got pinned", "number six stalled"],
+)  # fmt: skip
+def test_a_repetition_by_its_number_that_failed(missed: str) -> None:
+    """`75 for 5, failed #6` is a set of five with nothing left."""
+    _check(f"75 for 5, {missed}", ("Floor Press#2 75x5 rir 0",), FLOOR, done=FLOORED)
+
+
+@pytest.mark.parametrize(
+    "text", ["725x5 lol, 72.5 obviously", "725x5. typo, 72.5", "72.5x55 oops, 72.5x5", "1000x5 only joking. 72.5x5"]
+)
+def test_a_slip_put_right_at_once(text: str) -> None:
+    """`725x5 lol, 72.5 obviously` is one set at 72.5."""
+    _check(text, ("Floor Press#2 72.5x5",), FLOOR, done=FLOORED)
+
+
+def test_talk_of_form_and_of_labels_is_no_hurt() -> None:
+    """`the chest machine, pin sticker is torn` is no heart sign, `how bad is it if my back rounds` no pain."""
+    label = "did the chest machine 12 12 10, pin sticker is torn so weight not known"
+    thrust = "i feel it in the front of the leg and not in the glute"
+    for text in ("145 was moving like a speed day", label, thrust, "how bad is it if my upper back rounds on these?"):
+        assert _read(text, MACHINE, PENDLAY).pain is None, text
+    for text in (
+        "i feel it in my leg, not sure why",
+        "how bad is it if my back hurts",
+        "feel it in my knee not my quads",
+    ):
+        assert _read(text, MACHINE, PENDLAY).pain is not None, text
+
+
+BESIDE = """
+slept only four hours|passed out on the couch at 8pm slept 11 hrs|napped just 20 minutes on the train|what a monday
+my niece got engaged last night|worked a double shift yesterday|friday feeling|happy friday coach|hate mondays
+thank god its friday|roll on saturday|such a tuesday|it is only wednesday and i am dead|had a massive curry last night
+boss is a right pain but the bar forgives|the song was that good|the weather is that bad|would rather be at the beach
+does my head in that radio|to music from 1985|playing hits from 1999|podcast ended on the very same second
+same old story at work|same playlist as always|same guy hogging the mirror again|same queue for the showers
+my twin has the same hoodie|all done with exams|finished my book on the bus|the ice cream is finished
+finished lunch late|finished work at 6|kids are at school until 3|meeting at 4|dinner at half seven
+football at half eight|skipped breakfast|no time for coffee|missed the bus|my lad turned 12|locker 45 jammed
+"""
+
+
+@pytest.mark.parametrize("beside", BESIDE.replace("\n", "|").strip("|").split("|"))
+@pytest.mark.parametrize("form", ["{}", "90x10, {}", "{}, 90x10", "{}. thrusts 90 for 10.", "90x10 {}"])
+def test_talk_beside_a_set_is_only_talk(beside: str, form: str) -> None:
+    """`90x10, same playlist as always` is one set: no day, no minutes, no question, no skip, no end, no other set."""
+    text = form.format(beside)
+    _check(text, () if form == "{}" else ("Hip Thrust#1 90x10",), THRUST, LEG_CURL)
+    reading = _read(text, THRUST, LEG_CURL)
+    assert (reading.day, reading.question) == (None, False), text
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [("90x10, same", 2), ("90x10, same again", 2), ("90x10, same but grindy", 2), ("90x10, second one same", 2),
+     ("90x10, same story", 2), ("90x10, exact same", 2), ("90x10, then the same again", 2),
+     ("90x10, same wobbled a bit", 2), ("90x10 and the same", 2)],
+)  # fmt: skip
+def test_the_same_of_a_set_is_a_set(text: str, count: int) -> None:
+    """`90x10, same story` is two sets."""
+    _check(text, tuple(f"Hip Thrust#{n} 90x10" for n in range(1, count + 1)), THRUST, LEG_CURL)
+
+
+@pytest.mark.parametrize("text", ["from yesterday 90x10", "90x10 yesterday", "90x10 done at my mates gym yesterday",
+                                  "90x10 in the garage yesterday", "90x10 at the hotel yesterday",
+                                  "90x10 last night at the hotel gym"])  # fmt: skip
+def test_a_day_of_the_sets_is_their_day(text: str) -> None:
+    """`90x10 at the hotel yesterday` is yesterday's."""
+    day = _read(text, THRUST, LEG_CURL).day
+    assert day == NOW.date() - timedelta(days=1), text
+
+
+@pytest.mark.parametrize("text", ["wtf is a hip thrust", "wtf do i do with my feet on thrusts", "are straps worth it",
+                                  "is a belt ok for these", "knee clicks is that normal"])  # fmt: skip
+def test_what_is_asked_is_a_question(text: str) -> None:
+    """`wtf is a hip thrust` asks."""
+    assert _read(text, THRUST, LEG_CURL).question, text
+
+
+@pytest.mark.parametrize("how", ["not doing any more {}", "cant do any more {}", "not doing another {}", "no more {}",
+                                 "not gonna do any more {}", "wont be doing any more of the {} today"])  # fmt: skip
+def test_no_more_of_an_exercise_skips_it(how: str) -> None:
+    """`not doing any more hip thrusts` gives up its other sets."""
+    reading = _read(f"90x10. {how.format('hip thrusts')}", THRUST, LEG_CURL)
+    assert (reading.skipped, len(reading.performed)) == (("Hip Thrust",), 1)
+
+
+@pytest.mark.parametrize(
+    "lead", ["got all three hip thrusts in anyway", "did all three hip thrusts", "got all 3 thrusts"]
+)
+@pytest.mark.parametrize("told", ["90 for 10, 9 and 8", "90x10, 9, 8", "90kg: 10/9/8"])
+def test_all_three_told_one_by_one_are_those(lead: str, told: str) -> None:
+    """`got all three in, 90 for 10, 9 and 8` asks nothing."""
+    _check(f"{lead}, {told}", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9", "Hip Thrust#3 90x8"), THRUST, LEG_CURL)

@@ -568,3 +568,105 @@ def test_all_done_asks_where_one_exercise_is_under_way_and_others_wait() -> None
 def test_how_long_it_took_and_a_pause_are_no_end(done: str, text: str, wanted: str) -> None:
     """Rule 12: the sets of one exercise took so long; the rest is done later that day."""
     _check(done, text, wanted)
+
+
+FOREIGN = (
+    "i resign from {} today", "I renounce on {}", "i abstain from {}", "i spare me {} today", "{} I leave today",
+    "i leave {} away", "{} make i not today", "I have no force left for {}", "had not the power for {}",
+    "{}: giving them a miss today", "{} - gave them a miss", "{}? gave them the swerve", "{} off tonight",
+    "{} are off tonight", "{} none because no time", "{} none bc the machine was taken", "zero {} today",
+    "{} zero sets", "{}: pass", "couldn't squeeze {} in", "{} got the chop", "{} fell through",
+    "{} had to give way", "bin {} today", "{} stay out today", "dropped {} today", "scratch {}", "parked {}",
+    "put {} off", "{} moved to tomorrow", "{} sacrificed to the school run", "{} ignored", "miss {} today",
+    "screw {} today", "to hell with {}", "❌ {}", "{} 🚫", "{} were a casualty of the clock", "{} will not be today",
+    "knocking {} on the head today", "{} were a no", "{} are a write off", "{}: didnt bother", "{} i do friday",
+    "didnt have {} in me", "{} got swallowed by a work call", "left {} for the weekend",
+)  # fmt: skip
+STAYS = (
+    "{} next", "saving {} for last", "{} to go", "{} will follow", "gave {} a good go", "wont be leaving {} out",
+    "{} up next", "keeping {} in",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("name", ["curls", "planks"])
+@pytest.mark.parametrize("text", FOREIGN)
+def test_left_out_in_other_tongues_slang_and_idioms(text: str, name: str) -> None:
+    _check("ro", text.format(name), "/cu" if name == "curls" else "/pl")
+
+
+@pytest.mark.parametrize("name", ["curls", "planks"])
+@pytest.mark.parametrize("text", STAYS)
+def test_what_is_still_to_be_done_is_not_left_out(text: str, name: str) -> None:
+    _check("ro", text.format(name), "")
+
+
+ONE_TOLD = [
+    *(("ro", f"{lead}, {tail}", "cu1 40x12; /cu")
+      for lead in ("curls 40x12", "one set of curls 40x12", "40x12", "I made only one set, 40x12")
+      for tail in ("the other I leave", "the other one I leave away", "other set not done", "second one i leave",
+                   "the remaining one i skip", "gave the other one a miss", "the second I let out",
+                   "so i left the other")),
+    ("ro", "the second one of curls i leave away, the first was 40x12", "cu1 40x12; /cu"),
+    *(("", t, "/cu; /pl") for t in ("I make squats and rows, curls and planks I leave", "curls i leave and planks also",
+                                    "will do squats and rows, leaving curls and planks", "curls i leave, planks too",
+                                    "curls and planks: giving them a miss", "curls & planks: giving them both a miss",
+                                    "squats and rows i do, curls and planks i leave")),
+    ("sq", "so rows and nothing else, 60x10 9 8", f"{ROWS}; /cu; /pl"),
+    ("ro", "dropped the curls to 35x12", ""),
+    ("ro", "curls felt off tonight 40x12", "cu1 40x12"),
+    ("cu1", "curls 40x11, phone was left at home", "cu2 40x11"),
+    ("", "just two sets of squats, 100x5 and 100x5, then power cut", "sq1 100x5; sq2 100x5"),
+    ("ro", "curls none because my wrist hurt a bit", "/cu"),
+    ("ro", "curls were too spicy for my elbow, it pulls, so none", "/cu"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("done", "text", "wanted"), [c for c in ONE_TOLD if c[2]])
+def test_one_set_told_the_other_left_and_names_on_both_sides(done: str, text: str, wanted: str) -> None:
+    _check(done, text, wanted)
+
+
+ORDERS = ("so i did the curls before the rows{}", "did curls ahead of the rows today{}", "curls before rows{}",
+          "switched the order, curls first{}", "before the rows i did curls{}")  # fmt: skip
+
+
+@pytest.mark.parametrize("order", ORDERS)
+@pytest.mark.parametrize("told", [", 40 for 12 and 40 for 11", ": 40x12 11", " 40x12 40x11"])
+def test_a_name_that_only_tells_the_order_has_no_sets(order: str, told: str) -> None:
+    _check("sq", order.format(told), CURLS)
+
+
+BANDS = PlannedExercise("Band Pull-Apart", sets(None, 15, 20, 2), load_style=LoadStyle.NONE)
+
+
+@pytest.mark.parametrize("text", ["I left out the bands, my granddaughter has borrowed them", "the bands i leave today",
+                                  "not doing the bands", "gave the bands a miss"])  # fmt: skip
+def test_the_bands_are_the_one_exercise_with_them(text: str) -> None:
+    reading = read_message(Request(text, Unit.KG, NOW, (PLANS["ro"], BANDS), ()))
+    assert (reading.ask, reading.skipped) == (None, ("Band Pull-Apart",))
+
+
+DEADS = PlannedExercise("Trap Bar Deadlift", sets("140", 5, 5), aliases=("trap bar",))
+
+
+@pytest.mark.parametrize("other", ["shrugs", "floor press", "step ups", "lunges"])
+@pytest.mark.parametrize("gear", ["on the hex bar", "with the trap bar", "using the trap bar"])
+def test_what_the_session_lacks_is_asked_about_whatever_it_was_done_with(other: str, gear: str) -> None:
+    reading = read_message(Request(f"did {other} {gear}, 140x10", Unit.KG, NOW, (DEADS, PLANS["pl"]), ()))
+    assert reading.ask is not None
+    assert reading.performed == ()
+
+
+LEAVING = [
+    *((f"{must} be {what} {when}", minutes) for must in ("gotta", "need to", "i wanna", "i have to")
+      for what in ("outta here", "out", "finished", "on the bus", "packed up")
+      for when, minutes in (("by quarter to 8", 50), ("at 19:30", 35), ("before 7:30", 35))),
+    ("packing up at 19:30", 35), ("20 min then off home", 20), ("need to be finished in 20 min", 20),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "minutes"), LEAVING)
+def test_a_time_to_leave_is_no_end_yet(text: str, minutes: int) -> None:
+    request = Request(text, Unit.KG, AT, tuple(PLANS.values()), _performed(DONE["sq"]))
+    reading = read_message(request)
+    assert (reading.minutes, reading.performed, reading.finished, reading.ask) == (minutes, (), False, None)

@@ -189,3 +189,143 @@ def test_what_somebody_of_an_age_did_is_not_the_clients(who: str, mine: str) -> 
     """`my 8 year old did 3 rows with a bottle`: who did it is another, however he is called."""
     reading = _read(f"{who} did 3 rows with a bottle{mine}", ROW)
     assert (reading.ask, reading.performed) == (None, rows("Seated Row#1 30x10") if mine else ())
+
+
+BOX = PlannedExercise("Box Squat", sets("95", 5, 5), aliases=("box squat",))
+STEP = PlannedExercise("Step-Up", sets("14", 10, 10), aliases=("step ups",), load_style=LoadStyle.PER_HAND, sides=2)
+THRUST = PlannedExercise("Hip Thrust", sets("100", 8, 10), aliases=("thrusts",))
+PRESS = PlannedExercise("Overhead Press", sets("42.5", 5, 7), aliases=("ohp",))
+KNEELING = PlannedExercise("Kneeling Push-Up", sets("0", 6, 10), load_style=LoadStyle.BODYWEIGHT)
+BAND = PlannedExercise("Band Pull-Apart", sets(None, 15, 20, 2), load_style=LoadStyle.NONE)
+ADDUCTION = PlannedExercise("Hip Adduction", sets("50", 12, 15, 2))
+ABDUCTION = PlannedExercise("Hip Abduction", sets("55", 12, 15, 2))
+CABLE_ROW = PlannedExercise("Single-Arm Cable Row", sets("25", 10, 12), sides=2)
+CABLE_RAISE = PlannedExercise("Cable Lateral Raise", sets("5", 12, 15, 2), sides=2)
+BOXES = ("Box Squat#1 95x5", "Box Squat#2 95x5", "Box Squat#3 95x4")
+STEPS = tuple(f"Step-Up#{n} 14x10" for n in (1, 2, 3))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "９５ｋｇ×５、９５ｋｇ×５、９５ｋｇ×４", "95×5、5、4", "95kg×5・95kg×5・95kg×4", "95×5。95×5。95×4",
+        "95x5 → 95x5 → 95x4", "95x5 -> 95x5 -> 95x4", "95x5 → same → 95x4", "95x5→same→4", "95x5, same, 4",
+        "1set 95×5, 2set 95×5, 3set 95×4", "95x5 / same / same but 4",
+    ],
+)  # fmt: skip
+def test_signs_of_other_scripts_and_arrows_part_sets(text: str) -> None:
+    assert _read(text, BOX, STEP).performed == rows(*BOXES)
+
+
+def test_an_arrow_to_less_stays_a_drop() -> None:
+    assert [p.stage.value for p in _read("95x5 > 70x8", BOX).performed] == ["work", "drop"]
+
+
+@pytest.mark.parametrize("link", [" → ", " / ", ", ", " > "])
+@pytest.mark.parametrize("last", ["same but rir 1", "same rir 1", "same with rir 1"])
+def test_each_same_is_a_set(link: str, last: str) -> None:
+    want = ("Box Squat#1 95x5 rir 3", "Box Squat#2 95x5", "Box Squat#3 95x5 rir 1")
+    assert _read(link.join(("95x5 rir 3", "same", last)), BOX).performed == rows(*want)
+
+
+@pytest.mark.parametrize("half", ["y medio", "und halb", "e mezzo", "e meio", "et demi", "i pół", "og en halv", "½",
+                                  "buçuk", "and half", "1/2"])  # fmt: skip
+def test_a_half_by_any_name(half: str) -> None:
+    assert _read(f"100x10 rpe 8 {half}", THRUST).performed == rows("Hip Thrust#1 100x10 rir 1.5")
+    assert _read(f"42 {half} x 6", PRESS).performed == rows("Overhead Press#1 42.5x6")
+
+
+@pytest.mark.parametrize("side", ["pr leg", "for every leg", "x leg", "every leg", "pro bein", "por pierna", "pr. leg",
+                                  "each of the legs", "per one leg", "cada pierna"])  # fmt: skip
+@pytest.mark.parametrize("count", ["3 series", "x3", "3 times"])
+def test_each_side_in_other_words(side: str, count: str) -> None:
+    assert _read(f"step ups 14s 10 {side} {count}", BOX, STEP).performed == rows(*STEPS)
+
+
+@pytest.mark.parametrize("plan", ["according to program", "according to plan", "as it stands in the plan",
+                                  "like in the plan", "accordingly to the plan", "following the program"])  # fmt: skip
+def test_according_to_the_plan_is_as_planned(plan: str) -> None:
+    assert _read(f"step ups, all sets {plan}", STEP, BOX).performed == rows(*STEPS)
+
+
+FAMILY = [
+    ("knee push-up: 9, 8, 8", KNEELING, tuple(f"Kneeling Push-Up#{n} 0x{r}" for n, r in ((1, 9), (2, 8), (3, 8)))),
+    ("push ups on the floor 9, 8, 8", KNEELING,
+     tuple(f"Kneeling Push-Up#{n} 0x{r}" for n, r in ((1, 9), (2, 8), (3, 8)))),
+    ("Band: 20, 20", BAND, ("Band Pull-Apart#1 -x20", "Band Pull-Apart#2 -x20")),
+    ("bands 20, 20", BAND, ("Band Pull-Apart#1 -x20", "Band Pull-Apart#2 -x20")),
+    ("cable 25x12 each hand", CABLE_ROW, ("Single-Arm Cable Row#1 25x12",)),
+    ("cable: 25 kg, 12 each hand", CABLE_ROW, ("Single-Arm Cable Row#1 25x12",)),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "exercise", "want"), FAMILY)
+def test_families_of_names(text: str, exercise: PlannedExercise, want: tuple[str, ...]) -> None:
+    assert _read(text, exercise, CABLE_RAISE, BOX).performed == rows(*want)
+
+
+AGAIN = ["then again both for 14", "then both again for 14", "both again, 14", "then 14 on both",
+         "second round both 14", "and again both 14", "then both 14"]  # fmt: skip
+BOTH = ("Hip Abduction#1 55x15", "Hip Adduction#1 50x15", "Hip Abduction#2 55x14", "Hip Adduction#2 50x14")
+
+
+@pytest.mark.parametrize("text", AGAIN)
+def test_both_again_is_a_set_of_each(text: str) -> None:
+    assert _read(f"abduction 55x15, adduction 50x15, {text}", ADDUCTION, ABDUCTION).performed == rows(*BOTH)
+
+
+@pytest.mark.parametrize("text", ["both felt easy", "both easy", "both were good"])
+def test_how_both_felt_is_no_set(text: str) -> None:
+    assert _read(f"abduction 55x15, adduction 50x15, {text}", ADDUCTION, ABDUCTION).performed == rows(*BOTH[:2])
+
+
+OF_ALL = [
+    *((f"chins 5 @8 and 4 @9.5, {said}", ("Chin-Up#1 15x5 rir 2", "Chin-Up#2 15x4 rir 0.5"))
+      for said in ("both with +15", "both +15", "+15 on both", "both at +15", "all with +15", "both sets with +15")),
+    *((f"chins +17.5x5 then {said}, 5 and 4", ("Chin-Up#1 17.5x5", "Chin-Up#2 0x5", "Chin-Up#3 0x4"))
+      for said in ("two sets at just bodyweight", "two sets bw", "2 sets of bodyweight", "the last two bodyweight")),
+    *((f"{said} 15x5", ("Chin-Up#1 15x5", "Chin-Up#2 15x5"))
+      for said in ("2 down both", "two done, both", "both", "both at", "2 in the bag, both")),
+    ("2 down both 15x5. third one i failed the fifth", ("Chin-Up#1 15x5", "Chin-Up#2 15x5", "Chin-Up#3 15x4 rir 0")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "want"), OF_ALL)
+def test_what_is_told_of_both_sets(text: str, want: tuple[str, ...]) -> None:
+    reading = _read(text, CHIN)
+    assert (reading.performed, reading.ask) == (rows(*want), None)
+
+
+@pytest.mark.parametrize("text", ["right 8 left 8, two sets", "8 right 8 left, 2 sets", "left 8, right 8, 2 times"])
+def test_equal_sides_for_so_many_sets(text: str) -> None:
+    want = ("Bulgarian Split Squat#1 25x8", "Bulgarian Split Squat#2 25x8")
+    assert _read(f"bss 25s {text}", SPLIT).performed == rows(*want)
+
+
+@pytest.mark.parametrize("text", ["how i know with which weight to begin in the machine",
+                                  "with which weight i must begin",
+                                  "how i must put the feet", "must i go until failure"])  # fmt: skip
+def test_questions_with_their_verb_behind(text: str) -> None:
+    assert _read(text, BOX).question
+
+
+@pytest.mark.parametrize("text", ["i assist to a meeting after, so 35 min no more", "no more than 35 min",
+                                  "so 35 min and no more"])  # fmt: skip
+def test_time_bounded_by_no_more(text: str) -> None:
+    assert _read(text, BOX).minutes == 35
+
+
+HURTS = [("it pricks in the left shoulder when i go low", "shoulder"), ("waist is a little painful", "waist"),
+         ("in the left knee it pricks when i go down", "knee")]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "where"), HURTS)
+def test_hurts_in_other_words(text: str, where: str) -> None:
+    pain = _read(text, BOX).pain
+    assert pain is not None
+    assert pain.where == where
+
+
+def test_how_you_say_is_no_plan() -> None:
+    reading = _read("i am constipated (how you say... with a cold) but here we go", BOX)
+    assert (reading.ask, reading.pain, reading.performed) == (None, None, ())

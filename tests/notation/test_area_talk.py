@@ -111,3 +111,38 @@ def test_far_too_few() -> None:
     or with the set's number, it is kept."""
     assert read("1").ask is not None
     assert read("60x1").performed == rows("Bench Press#1 60x1")
+
+
+WHERE = ("at the park", "in the garage", "at my cousins place", "outside", "in the hotel gym", "before lunch")
+
+
+@pytest.mark.parametrize("where", WHERE)
+@pytest.mark.parametrize("text", ["bench was yesterday {}, 60x5", "60x5, yesterday {}", "60x5 (yesterday {})",
+                                  "did bench yesterday {}: 60x5", "those are from yesterday {}: 60x5"])  # fmt: skip
+def test_a_day_with_its_place(where: str, text: str) -> None:
+    """Where it was done that day changes nothing."""
+    reading = read(text.format(where))
+    assert (reading.ask, reading.performed) == (None, rows(STORED))
+    assert reading.day is not None
+    assert reading.day.isoformat() == "2026-03-03"
+
+
+@pytest.mark.parametrize(
+    "question",
+    ["wuts a good cue for curls", "whats the pt of curls anyway", "how i know with which weight to begin",
+     "y do we do curls", "why curls", "got any cues for curls", "what muscle is it for", "which attachment for curls",
+     "how long rest between sets", "lmk if i should go heavier", "need some advice on curls", "normal to feel it here",
+     "not sure why we do curls", "confused what rir means", "dumb question but what is rir", "what you mean with rir",
+     "how i must hold the handles", "shouldnt i be going heavier by now", "opinion on straps"],
+)  # fmt: skip
+def test_asks_without_a_mark(question: str) -> None:
+    """A question in slang or in another tongue's order is one, alone and beside a set, which it does not name."""
+    for form, wanted in (("{}", ()), (f"{SET}, {{}}", rows(STORED)), (f"yo {{}}, also {SET}", rows(STORED))):
+        reading = read(form.format(question))
+        assert (reading.ask, reading.question, reading.performed) == (None, True, wanted), form
+
+
+@pytest.mark.parametrize("text", ["60x5, which i should rate an 8", "60x5, back to normal", "60x5, a tip jar"])
+def test_asks_nothing(text: str) -> None:
+    """Words of a question within a report ask nothing."""
+    assert read(text).question is False

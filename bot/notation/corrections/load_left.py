@@ -43,7 +43,7 @@ def without_left(marks: Sequence[Mark], request: Request) -> list[Mark]:
     for start, end in parts_between(marks, _ENDS):
         behind = _lifted(marks[start:end], loads)
         for at in range(start, start + behind):
-            if out[at].kind is not Kind.NAME:
+            if out[at].kind not in (Kind.NAME, Kind.COMMA):
                 out[at] = replace(out[at], kind=Kind.FILL, value=None, parts=())
         if behind:
             _without_now(out, start + behind, end)

@@ -6,15 +6,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.bounds import MINUTE_S
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.NO)
-_TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RIGHT, Kind.AT, Kind.WITH)
+_TALK = (*EDGES, *_CUES, Kind.FILL, Kind.WORD, Kind.OTHERTIME, Kind.NOT, Kind.RIGHT, Kind.AT, Kind.WITH, Kind.WAS)
 _LINKS = (Kind.X, Kind.FOR)
 _UNITS = (Kind.KG, Kind.LB)
-_LAUGHS = frozenset(["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright"])
+_LAUGHS = frozenset(
+    ["lol", "lmao", "haha", "hahaha", "hehe", "ok", "okay", "wish", "jk", "rofl", "fine", "alright", "jaja", "jajaja",
+     "typo", "oops", "whoops"]
+)  # fmt: skip
 _SURE = frozenset(["obviously", "clearly", "obvs", "ofc", "of", "course", "obv", "duh", "that", "is", "lol", "haha"])
 """Words behind the number as it should have been."""
 _JESTS = tuple(
@@ -46,6 +50,7 @@ def without_mistyped(marks: Sequence[Mark]) -> list[Mark]:
     while at < len(out):
         entry = _entry_at(out, at)
         if entry is None:
+            _without_lone_jest(out, at)
             at += 1
             continue
         new = _past_talk(out, entry.end)
@@ -53,6 +58,28 @@ def without_mistyped(marks: Sequence[Mark]) -> list[Mark]:
             _mend(out, entry, new)
         at = entry.end
     return out
+
+
+def _without_lone_jest(out: list[Mark], at: int) -> None:
+    """`1:10 each side, only joking. 40 each`: a count alone that was said in jest before the real one."""
+    opens = kind_at(out, at) in (Kind.NUM, Kind.CLOCK) and kind_at(out, at - 1) in (None, Kind.NAME, *EDGES)
+    end = at + 1
+    while kind_at(out, end) in (*_UNITS, Kind.REPS, Kind.SECONDS, Kind.EACH):
+        end += 1
+    new = _past_talk(out, end) if opens and kind_at(out, end) not in _LINKS else None
+    if (
+        new is None
+        or kind_at(out, new + 1) in _LINKS
+        or not _is_jest([w for m in out[end:new] for w in m.text.split()])
+    ):
+        return
+    if _is_beyond(_seconds(out[at]), out[new].value):
+        _silence(out, at, new)
+
+
+def _seconds(mark: Mark) -> Decimal | None:
+    """The number of a mark; of a clock's minutes and seconds, the seconds."""
+    return mark.parts[0] * MINUTE_S + mark.parts[1] if mark.kind is Kind.CLOCK else mark.value
 
 
 def _entry_at(marks: Sequence[Mark], at: int) -> _Entry | None:
@@ -77,7 +104,8 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     """Puts the number right, where what follows is the same set, or one of its numbers, but for a digit."""
     cued = any(m.kind in _CUES for m in out[old.end : new])
     said = [w for m in out[old.end : new] for w in m.text.split()]
-    behind = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS))
+    again = _entry_at(out, new)
+    behind = new + 1 + (kind_at(out, new + 1) in (*_UNITS, Kind.REPS)) if again is None else again.end
     sure = behind
     while kind_at(out, sure) in (Kind.FILL, Kind.WORD) and out[sure].text in _SURE:
         sure += 1
@@ -85,7 +113,6 @@ def _mend(out: list[Mark], old: _Entry, new: int) -> None:
     jests = _is_jest(said)
     if not (cued or laughs or jests):
         return
-    again = _entry_at(out, new)
     if again is not None:
         loads = out[old.load].value, out[again.load].value
         reps = out[old.reps].value, out[again.reps].value
@@ -123,8 +150,10 @@ def _silence(out: list[Mark], start: int, end: int) -> None:
 
 def _slips(old: Decimal | None, new: Decimal | None) -> bool:
     """Whether a number is another with its last digit twice, a nought too many or too few, or no point."""
-    if old is None or new is None or old == new or old != int(old):
+    if old is None or new is None or old == new:
         return False
+    if old != int(old):  # `7.5x5 haha 75`: a point too many
+        return new == old * 10
     if new != int(new):  # `875x4 lol, 87.5 obviously`: without its point
         return old in (new * 10, new * 100)
     one, two = str(int(old)), str(int(new))

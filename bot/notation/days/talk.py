@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -32,7 +33,7 @@ _OPENING = frozenset(
     words(
         "this is these are its late one report log logs session workout sets heres here sending catching up from for",
         "the sorry ones just numbers results a bit forgot forgotten missed missing found owe owed still unsent to i",
-        "you catch catchup backfill backfilling belated entry delayed",
+        "you catch catchup backfill backfilling belated entry delayed those them my dem",
     )
 )
 """Words that open a report of another day."""
@@ -41,6 +42,9 @@ _OPENING = frozenset(
 def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     """Whether the day stands in talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
     first, last = places[0], places[-1]
+    while text_at(marks, last + 1) in _PARTS_OF_DAY:
+        last += 1
+    places = (*places, *range(places[-1] + 1, last + 1))
     at = first - 1
     while text_at(marks, at) in ("the", "last", "on", "my", "this"):
         at -= 1
@@ -49,7 +53,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return False
     if before.split()[-1:] in _THAN[:_OTHERS]:
         return True
-    if _is_placed(marks, first, last) and not _today_follows(marks, last + 1):
+    if (_is_placed(marks, first, last) or _closes_placed(marks, first, last)) and not _today_follows(marks, last + 1):
         return False
     heads = _heads(marks, at, last)
     if not heads and (
@@ -72,6 +76,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
+    if any(m.kind is Kind.NAME for m in part) and _place_end(marks, last + 1) == end > last + 1:
+        return False
     if any(m.kind in (Kind.TALKNUM, Kind.OTHERTIME) for m in part) or words & _ELSE or _is_only_meant(part):
         return True
     if any(m.kind is Kind.OTHERPERSON for m in part) and not words & _TOGETHER:
@@ -84,11 +90,45 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if named and not numbered and words & _FELT and not words & (_TRAINED | _TELLING):
         return True
+    if numbered and _is_story(marks, start, first):
+        return True
     if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
         return False
     if _is_excused(words):
         return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
+    """`90x10 my niece got engaged last night`, `90x10 worked a double shift yesterday`: told behind a set of another
+    thing that happened; not `90x10 at my sister's gym yesterday`, `90x10 did these yesterday`."""
+    at = next((i + 1 for i in range(first - 1, start - 1, -1) if _may_be_set(marks, i)), start)
+    while at < first and (marks[at].kind not in _OF_TALK or marks[at].text in _LEADING):
+        if marks[at].kind in (Kind.AT, Kind.WITH, Kind.TO):
+            return False
+        at += 1
+    told = marks[at:first]
+    said = [w for m in told for w in m.text.split()]
+    if not said or set(said) & (_TRAINED | _TELLING | _FELT | _THEM | {"i", "we"} | set(_NOTED) | set(_AT)):
+        return False
+    opens = (
+        told[0].kind in (Kind.OTHERPERSON, Kind.TALKNUM)
+        or said[0] in _OWNERS
+        or bool(set(said) & (_HAPPENED | TALKED_OF))
+    )
+    return opens and any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) for m in told)
+
+
+_OF_TALK = (Kind.WORD, Kind.FILL, Kind.OTHERPERSON, Kind.TALKNUM)
+_LEADING = frozenset(words("also and btw oh plus so reps rep kg lb lbs"))
+_AT = ("in", "at", "from", "during", "late", "here", "there")
+_OWNERS = ("my", "our", "the", "his", "her", "wife", "husband")
+_HAPPENED = frozenset(words(
+    "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby",
+    "wedding",
+    "payday curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams",
+    "interview meeting funeral dentist",
+))  # fmt: skip
 
 
 def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
@@ -105,7 +145,8 @@ def _is_owed(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
 
 _ELSE = frozenset(words(
     "football yoga pilates hike hiked match swim swam tennis climbing rugby cricket golf boxing sparring netball",
-    "hockey basketball party wedding marathon parkrun",
+    "hockey basketball party wedding marathon parkrun climbed bouldered bouldering surfed surfing skied skiing played "
+    "danced sparred boxed golfed",
 ))  # fmt: skip
 """What was done on a day beside training."""
 
@@ -206,6 +247,26 @@ def _is_placed(marks: Sequence[Mark], first: int, last: int) -> bool:
     return opens and leads and sets and not set(said) & _ELSEWHERE
 
 
+def _closes_placed(marks: Sequence[Mark], first: int, last: int) -> bool:
+    """`chins 8 8 7 6, yesterday at the park`, `(tuesday in the garage)`: where on that day, behind the sets."""
+    start, end = part_of(marks, last)
+    told = first == start and any(m.kind in (Kind.NUM, Kind.BODY) for m in marks[:first])
+    return told and _place_end(marks, last + 1) == end and end > last + 1
+
+
+def _place_end(marks: Sequence[Mark], at: int) -> int:
+    """Where the place that is told behind a day ends: `at my sister's house`; `at` itself where none is."""
+    end = min(part_of(marks, at)[1] if at < len(marks) else at, at + _PLACE + 1)
+    end = next((i for i in range(at, end) if marks[i].kind is Kind.COLON), end)
+    said = [w for m in marks[at:end] for w in m.text.split()]
+    plain = all(m.kind in _OF_PLACES for m in marks[at:end])
+    leads = bool(said) and said[0] in _WHERE and (len(said) > 1 or said[0] in _ALONE)
+    return end if leads and plain and len(said) <= _PLACE and not set(said) & _ELSEWHERE else at
+
+
+_WHERE = frozenset(words("in at on outside outdoors down over with before after during away round up from near by"))
+_ALONE = ("outside", "outdoors", "away")
+_OF_PLACES = (Kind.FILL, Kind.WORD, Kind.AT, Kind.WITH, Kind.OTHERPERSON, Kind.TO, Kind.WEAK, Kind.FOR, Kind.TALKNUM)
 _PLACE = 5
 """Words of a place: `at my sister's house`."""
 _ELSEWHERE = frozenset(words("physio doctor doctors dentist hospital therapist party wedding football match i you"))
@@ -250,10 +311,11 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
     while last + 1 < len(marks) and marks[last + 1].text in (*_PARTS_OF_DAY, *_ADDRESSED):
         last += 1
+    if kind_at(marks, _place_end(marks, last + 1)) is Kind.COLON:
+        last = _place_end(marks, last + 1) - 1
     if opening and last + 1 < len(marks) and marks[last + 1].kind is Kind.COMMA:
         return True
-    this = opening and bool({"this", "these", "one"} & {w for m in marks[:first] for w in m.text.split()})
-    if this and text_at(marks, first) == "from" and kind_at(marks, last + 1) is Kind.NAME:
+    if opening and text_at(marks, first) == "from" and kind_at(marks, last + 1) in (Kind.NAME, Kind.NUM):
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
     if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:

@@ -26,6 +26,9 @@ YESTERDAY = frozenset(
 )
 _TO_COME = ("next", "this", "by", "until", "till", "see", "back", "for", "move", "moving", "to", "tomorrow", "before",
             "come", "every", "coming", "make", "both", "plan")  # fmt: skip
+_OCCASIONS = frozenset(("turning", "birthday", "bday", "wedding", "flying", "holiday", "exam", "surgery", "appointment",
+                        "interview", "competing", "comp", "race", "due"))  # fmt: skip
+"""What a day before which they stand is to come for: `turning 40 on friday`."""
 _WORKOUT = ("workout", "workouts", "programme", "program", "plan", "routine", "template", "day", "legs", "push", "pull",
             "upper", "lower")  # fmt: skip
 _DARK = ("night", "nite", "evening", "eve")
@@ -113,7 +116,12 @@ _WISHING = ("this", "next", "good", "nice", "great", "happy", "lovely", "wonderf
 
 
 def _weekend(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
-    if text_at(marks, place - 1) in _WISHING or text_at(marks, place + 1) in ("plans", "coming"):
+    led = text_at(marks, place - 1).split()[-1:] + text_at(marks, place - 2).split()[-1:]
+    if (
+        text_at(marks, place - 1) in _WISHING
+        or set(led) & {"for", "til", "till", "until", "to", "by"}
+        or text_at(marks, place + 1) in ("plans", "coming")
+    ):
         return None
     saturday = today - timedelta(days=(today.weekday() - 5) % 7 or 7)
     sunday = today - timedelta(days=(today.weekday() - 6) % 7 or 7)
@@ -124,8 +132,13 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     word, before, after = text_at(marks, place), text_at(marks, place - 1), text_at(marks, place + 1)
     last_before = (before.split() or [""])[-1]
     headed = _is_headed(marks, place)
-    if (last_before in _TO_COME or before in _TO_COME) and not (
-        headed and (last_before in ("for", "back") or (last_before == "this" and "did" in text_at(marks, place - 2)))
+    if (
+        (last_before in _TO_COME or before in _TO_COME)
+        and not _is_over(marks, place, today)
+        and not (
+            headed
+            and (last_before in ("for", "back") or (last_before == "this" and "did" in text_at(marks, place - 2)))
+        )
     ):
         return None
     told = after.split()[:1] in (["i"], ["we"])
@@ -133,13 +146,15 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return None
     if _is_remarked(marks, place, today):
         return None
+    if {w for m in marks[max(0, place - 6) : place] for w in m.text.split()} & _OCCASIONS:
+        return None
     at = place - 1 - (last_before == "on")
     seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (
         *text_at(marks, at).split(), text_at(marks, at - 1)
     )  # fmt: skip
     near = {m.text for m in marks[max(0, place - 3) : place]}
     put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
-    if seen or put_off or {"doing", "starting"} & {m.text for m in marks[max(0, place - 2) : place]}:
+    if seen or put_off or {"doing", "starting", "come", "coming"} & {m.text for m in marks[max(0, place - 2) : place]}:
         return None
     if after in ("are", "were") or "next" in {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}:
         return None
@@ -161,11 +176,23 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
             return None
     back = (today.weekday() - WEEKDAYS[word]) % 7 or 7
     places = [place]
+    if after == "last week":
+        back = today.weekday() - WEEKDAYS[word] + 7
+        places.append(place + 1)
     if before in ("last", "on", "on last", "past"):
         places.insert(0, place - 1)
     return DaySaid(today - timedelta(days=back), tuple(places))
 
 
+def _is_over(marks: Sequence[Mark], place: int, today: date) -> bool:
+    """`this monday` said on a Thursday, beside sets and with no word of what is to come."""
+    start, end = part_of(marks, place)
+    said = {w for m in marks[start:end] for w in m.text.split()}
+    earlier = WEEKDAYS[marks[place].text] < today.weekday() and text_at(marks, place - 1) == "this"
+    return earlier and not said & _AHEAD and any(m.kind in (Kind.NUM, Kind.BODY) for m in marks)
+
+
+_AHEAD = frozenset(words("will can see back train come coming next gonna be plan could should may"))
 _TODAY = ("is", "its", "it is", "today is", "happy", "another", "todays")
 _STRUCK = frozenset(["left", "killed", "wrecked", "ruined", "destroyed", "broke", "smashed", "finished", "did"])
 
@@ -181,7 +208,26 @@ def _is_remarked(marks: Sequence[Mark], place: int, today: date) -> bool:
     is_so = after in ("is", "=") and not number
     struck = after in _STRUCK and text_at(marks, place + 2).split()[:1] in (["me"], ["my"])
     ahead = after in ("im", "ill") or (after == "i" and text_at(marks, place + 2).split()[:1] in _WILL)
-    return is_so or struck or ahead or (named and (before in _TODAY or after.split()[:1] == ["again"]))
+    cried = _is_cried(marks, place)
+    return cried or is_so or struck or ahead or (named and (before in _TODAY or after.split()[:1] == ["again"]))
+
+
+def _is_cried(marks: Sequence[Mark], place: int) -> bool:
+    """`what a monday`, `happy friday coach`, `friday feeling`, `thank god its friday`, `roll on saturday`, `how is it
+    only tuesday`."""
+    led = [w for m in marks[max(0, place - _CRY) : place] for w in m.text.split()][-_CRY:]
+    mood = set(text_at(marks, place + 1).split()[:1]) & _MOODS
+    article = led[-1:] == ["a"] and bool(set(led[-2:-1]) & _OF_A)
+    return bool(mood) or article or bool(set(led[-1:]) & _CRIES) or " ".join(led[-2:]) in _CRIED
+
+
+_CRY = 4
+"""Words before a day that it is cried out with."""
+_MOODS = frozenset(words("feeling feelings feels blues vibes vibe mood brain motivation energy"))
+_OF_A = frozenset(words("what such some for quite"))
+_CRIES = frozenset(words("happy hate love loathe despise hating loving typical manic only already yay finally ugh"))
+_CRIED = frozenset(("roll on", "god its", "god it", "fuck its", "yay its", "feels like", "sounds like", "for a",
+                    "bring on", "same time", "same again", "cant be", "god for"))  # fmt: skip
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

@@ -154,7 +154,7 @@ def _dismissed(scene: Passage, end: int) -> bool:
 
 
 def bare_reasons(scene: Passage) -> list[tuple[Mark, Spot]]:
-    """`had to bin the squats, knee`: a joint alone in its clause, after something was cut."""
+    """`had to bin the squats, knee`: a joint alone in its clause, after something was cut; `38 right side` is none."""
     out: list[tuple[Mark, Spot]] = []
     for spot in scene.spots:
         start = spot.first - (1 if spot.side else 0) - (1 if scene.word(spot.first - 1) == "my" else 0)
@@ -166,6 +166,7 @@ def bare_reasons(scene: Passage) -> list[tuple[Mark, Spot]]:
         first = scene.sentence.index(scene.sentence[start])
         before = scene.words(first, start)
         had_to = {"had", "to"} <= before and not before & {"rush", "go", "leave", "shorten", "share"}
-        if (before & _CUT or had_to) and not {"no", "time"} <= before:
+        counted = spot.place.name == "side" and scene.tokens[spot.first - 1].kind is not Kind.WORD
+        if (before & _CUT or had_to) and not {"no", "time"} <= before and not counted:
             out.append((Mark(spot.first, spot.end, None, spot.place), spot))
     return out

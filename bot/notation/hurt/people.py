@@ -5,7 +5,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import SIDES, Spot
-from bot.notation.hurt.tokens import Gap
+from bot.notation.hurt.tokens import Gap, Kind
 
 _ONGOING = word_set("again still already keeps since")
 _QUESTION = word_set("does do will would can could should is are did might may")
@@ -37,6 +37,8 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         other = next((m for m in others if m.first <= index < m.end), None)
         if other is not None and (_of_a_place(scene, other) or scene.word(other.end) == "here"):
             return False
+        if other is not None and _is_addressed(scene, other):
+            continue
         if other is not None and scene.word(other.end) == "'s" and mark.first - other.end in (1, 2):
             return True
         if other is not None and _only_there(scene, other, mark):
@@ -77,6 +79,22 @@ _CARED_FOR = word_set(
 )
 """Words of a sentence that is of another's illness; `e` is what is left of `a&e`."""
 _WITNESSED = word_set("saw seen watched seeing watching found heard hearing is was had has having had worried about")
+
+
+def _is_addressed(scene: Passage, other: Mark) -> bool:
+    """The `mate` of `g'day mate, left wrist is tender`, `calf raise mate 45x13`: the coach, and nobody who hurts."""
+    alone = other.end - other.first == 1 and scene.word(other.first) in _ADDRESSED
+    if not alone or scene.word(other.first - 1) in _WHOSE or other.end >= len(scene.tokens):
+        return False
+    after = scene.tokens[other.end]
+    return after.gap is not Gap.NONE or after.kind is not Kind.WORD or scene.word(other.first - 1) in _GREETING
+
+
+_ADDRESSED = word_set("mate buddy boss fella chap friend")
+_WHOSE = word_set("my a the his her our another gym training some this that old their your best an workout lifting one")
+_GREETING = word_set(
+    "g'day hi hey hiya hello morning evening ok okay cheers thanks sorry yes yeah right well afternoon"
+)
 
 
 def _of_a_place(scene: Passage, other: Mark) -> bool:

@@ -35,7 +35,8 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.QUALITY: """
       catching/catches/catchy; pulling/pulls; feel/feels/feeling a pull; grabbing/grabs/grabbed/grabby; jarred/
-      jarring; knot/knots/knotted; pricking; biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?;
+      jarring; knot/knots/knotted; prick/pricks/pricked/pricking; puncture/punctures;
+      biting; seizing/seized/seizes/seize up?; locking/locked/locks/lock up?;
       crick/cricked; squeaky/squeaks
     """,
     Cue.SORE: """
@@ -203,7 +204,7 @@ HURTS: dict[Cue, str] = {
       instability; wobbly; popping/poppy; grating
     """,
     Cue.OUCH: """
-      ouch/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
+      ouch/aua/oww/owch/ouchy/ouchie/yowch/yeouch/ooch/ow/owow
     """,
     Cue.KILLING: """
       killing/killin me/my; murdering/splitting/crippling/slaying/torturing/finishing me; is/was/'s/been/are/

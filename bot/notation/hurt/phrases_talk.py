@@ -2,6 +2,9 @@
 cue."""
 
 NEUTRAL = """
+nip/nipped/nipping out/home/away/round/over/upstairs/downstairs/early; nip/nipped off/to off/out/home/work/shop/shops/
+loo/toilet/car/before/early/after;
+had/have/need/needed/got/gotta to? nip off;
 no/without air con/conditioning/flow/vents; no air left? in the/my/this? gym/room/tyre/tyres/tire/tires/ball/garage/
 place;
 lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per; cushion/pillow/foam/pad/towel/mat under/
@@ -35,7 +38,8 @@ painful/torture/agony; dizzy/dizzying height/heights; nearly/almost/narrowly/jus
 kneed/trapped/caught/smacked/whacked/missed/clipped/landed/stood/trod/fell/banged/bashed a/the/it/one/my/bar/plate/
 dumbbell/weight/kettlebell/thing/on* on?/onto? my/the left/right/big? @place;
 back nine/nines/garden/door/seat/yard/row/burner/story; is/was it/this/that/'s
-bad/normal/weird/odd/wrong/strange/funny/silly/terrible that/if/to; painful to
+bad/normal/weird/odd/wrong/strange/funny/silly/terrible that/if/to; how bad/wrong/terrible/harmful is/was/would/'s*
+it/this/that be? if/when/that/to; painful to
 type/use/set/navigate/fill/log/write/wait/listen/hear/count/say/pay/add/find/enter/open/scroll;
 physio/coach/doctor/doc/osteo/chiro/trainer/gp/nurse/you/he/she/they/surgeon/consultant gave/gives/given/give/giving
 me; gave/given/give me a/some/few/couple/the/of/these/two/three/four/five/new/more*

@@ -124,7 +124,7 @@ def _denies_it(scene: Passage, denied: Mark, mark: Mark) -> bool:
     return denied.first >= mark.end and not left and (not its or its[0] in mine)
 
 
-HURTING = frozenset({"hurt", "hurting", "painful", "sore", "aching", "bothering", "niggling", "pinching"})
+HURTING = frozenset({"hurt", "hurting", "painful", "sore", "aching", "niggling", "pinching"})
 """Words of what is gone: `not sore any more`, `stopped hurting`."""
 _QUALIFIED = word_set("exactly really quite such sharp real actual bad major proper much too that as so very severe")
 _QUALIFIED_BY = word_set("exactly yet really such per se but until unless if when anymore more much except only")
@@ -154,4 +154,14 @@ def _at_work(scene: Passage, mark: Mark, spot: Spot) -> bool:
     if scene.word(mark.first) == "wobbly" and spot.place.plural:
         return True
     felt = mark.cue is Cue.WHISPER and scene.word(mark.first) in ("felt", "feel", "feeling")
-    return felt and (muscle or spot.place.tissue is Tissue.CHEST)
+    beside = scene.words(spot.end, spot.end + 8)
+    limb = spot.place.name in _LIMBS and bool(beside & _MORE_THAN) and bool(beside & _MEANT)
+    return (felt and (muscle or spot.place.tissue is Tissue.CHEST)) or (mark.cue is Cue.WHISPER and limb)
+
+
+_LIMBS = word_set("leg arm thigh")
+_MEANT = word_set(
+    "glute glutes quad quads ham hams hamstring hamstrings lat lats pec pecs bicep biceps tricep triceps delts butt bum"
+)
+_MORE_THAN = word_set("than not instead rather")
+"""What sets a limb where a set was felt against the muscle that was meant: `in the front of the leg, not the glute`."""

@@ -7,7 +7,7 @@ from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
-from bot.notation.hurt.tokens import Kind
+from bot.notation.hurt.tokens import Gap, Kind
 
 _FAINT_OF = word_set(
     """
@@ -77,9 +77,11 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
 
 
 def _counts(scene: Passage, index: int) -> bool:
-    """`knocked out 10 reps`."""
+    """`knocked out 10 reps`, `knocked out squats 80 for ten`."""
     if index >= len(scene.tokens):
         return False
+    if any(t.kind in (Kind.SET, Kind.NUMBER) and t.gap is Gap.NONE for t in scene.tokens[index : index + 4]):
+        return True
     return scene.tokens[index].kind is not Kind.WORD or scene.word(index) in word_set(
         "some a my the few another those them reps"
     )

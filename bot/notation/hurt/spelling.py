@@ -41,7 +41,9 @@ NEVER_DOUBTED = word_set(
     paced laps mile seats pads pegs hole holes strip strips hack sissy flip flips braced och ach hoch um umm ummm uhm
     erm errm hmm hmmm mmm ehm ehh uhh one two three four five six seven eight nine ten eleven twelve thirteen fourteen
     fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred tops ea
-    number numbers numbered gidday gday throwed grazie crampons oozy speed speedy sticker stickers
+    speed speeds speedy seed feed grin grown jazz kiss pipe pets pigs sticker stickers ticket tickets kicker angle
+    angles angled swaps wear slaps slap slabs claps tangled
+    number numbers numbered gidday gday throwed grazie crampons oozy
     """
 )
 """Gym words, greetings, number words and sounds of thinking that are never read as a slip for a sign's word."""

@@ -164,14 +164,24 @@ _NO_TIME = word_set(
 
 
 def _little(tokens: list[Token]) -> list[Token]:
-    """The `wee` of `a wee twinge` as `little`; that of `had a wee` stays."""
+    """The `wee` of `a wee twinge` as `little`; the `only` of `not pain only tired` as `just`."""
     out = list(tokens)
     for place in range(1, len(tokens) - 1):
         before, token, after = tokens[place - 1 : place + 2]
         led = token.word == "wee" and before.word in _LED and token.gap is Gap.NONE
         if led and after.gap is Gap.NONE and after.kind is Kind.WORD and after.word not in _AFTER_WATER:
             out[place] = Token("little", token.start, token.end, token.gap, token.kind)
+        if token.word in _ONLY and (after.word in _NO_HURT or tokens[min(place + 2, len(tokens) - 1)].word in _NO_HURT):
+            out[place] = Token("just", token.start, token.end, token.gap, token.kind)
     return out
+
+
+_ONLY = ("only", "merely", "simply")
+_NO_HURT = word_set(
+    "tired tiredness sore soreness work working worked lazy precaution precautionary careful cautious rounding fatigue "
+    "fatigued effort pump pumped weak weakness stiff muscle stretch stretching burn exhausted knackered doms caution"
+)
+"""What `only` is said of behind a denial of pain; `doesn't hurt, only when i lift` is none."""
 
 
 _LED = word_set("a the this that some her his another just got had felt one first few")

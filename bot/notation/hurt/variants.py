@@ -71,5 +71,11 @@ NEGATED = {
     ("has", "not"): "hasn't",
     ("have", "not"): "haven't",
     ("would", "not"): "wouldn't",
+    ("was", "not"): "wasn't",
+    ("were", "not"): "weren't",
+    ("is", "not"): "isn't",
+    ("are", "not"): "aren't",
+    ("had", "not"): "hadn't",
+    ("should", "not"): "shouldn't",
 }
 """Pairs of words that are one word in haste."""

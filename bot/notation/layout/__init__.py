@@ -9,6 +9,7 @@ from bot.notation.kinds import Kind
 from bot.notation.layout.columns import with_bars, with_columns
 from bot.notation.layout.lines import lines_of, marks_of
 from bot.notation.layout.rows import numbered_within, with_plain_names, with_rows
+from bot.notation.layout.signs import with_number_signs
 from bot.notation.layout.sums import without_sums, without_times
 from bot.notation.layout.titles import with_plain_titles
 from bot.notation.tokens import Mark
@@ -20,6 +21,7 @@ def laid_out(typed: Sequence[Mark]) -> list[Mark]:
     if Kind.NUM not in kinds:
         return list(typed)
     if Kind.LINE not in kinds:
-        return numbered_within(typed)
+        return with_number_signs(numbered_within(typed))
     lines = without_sums(with_columns(lines_of(numbered_within(typed))))
-    return marks_of(without_times(with_rows(with_plain_names(with_bars(with_plain_titles(lines))))))
+    told = marks_of(without_times(with_rows(with_plain_names(with_bars(with_plain_titles(lines))))))
+    return with_number_signs(told)

@@ -24,11 +24,15 @@ _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEADING = _UNTIL | {"at", "stop", "leave", "to"}
 """Words before a time of day at which there is no more time."""
 _LEAVING = frozenset(words(
-    "leave leaving go out shuts closes close shutting closing pick picking pickup collect collecting gone kicked",
+    "leave leaving go out shuts closes close shutting closing pick picking picks pickup collect collecting collects "
+    "fetches gone kicked",
     "chucked thrown locks outta",
 ))  # fmt: skip
 _BACK = frozenset(words("wants want need needs be gotta have has must due expected"))
-_ENDING = frozenset(words("stop stopping off home finish finishing ends end ending done"))
+_ENDING = frozenset(words(
+    "stop stopping off home finish finishing finished ends end ending done calling packing packed wrap wrapping "
+    "wrapped clocking signing"
+))  # fmt: skip
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 
 
@@ -126,7 +130,7 @@ def _without_out(before: list[str]) -> list[str]:
 
 _USED_UP = frozenset(words(
     "ran run running gave given tapped maxed conked bailed gassed burned burnt petered wore dropped fizzled bombed "
-    "locked grip legs arms strength energy"
+    "locked grip legs arms strength energy passed zonked crashed knocked blacked chilled went stayed ate hung slept"
 ))  # fmt: skip
 
 
@@ -160,7 +164,7 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
         return None
     if words[-1] == "by" and place and marks[place - 1].kind is Kind.NUM:
         return None
-    before = [w for m in marks[max(0, place - 5) : place] for w in words_of(m)][-5:]
+    before = [*(w for m in marks[max(0, place - 5) : place] for w in words_of(m)), *words[:-1]][-5:]
     clock = kind_at(marks, place + 1) is Kind.CLOCK or (
         kind_at(marks, place + 2) is Kind.FILL and _is_half(marks, place)
     )
@@ -169,10 +173,14 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     leaves_at |= _runs_at(before) if clock or spoken else set()
     if (clock or spoken) and before[-1:] == ["back"] and set(before) & _BACK:
         leaves_at = {"back"}
+    part = set(part_words(marks, place))
+    due = (clock or spoken) and bool({"be", "b"} & set(before[:-1]) and MUST & part)
+    if due:
+        leaves_at = {"be"}  # `gotta be on the bus at 19:30`
     is_at = (words[-1] == "at" and (bool(leaves_at) or before[-2:] == ["hard", "stop"])) or hard
     if not (is_until or is_at):
         return None
-    if words[-1] in ("by", "before") and not set(part_words(marks, place)) & (GOING | HAVING):
+    if words[-1] in ("by", "before") and not part & (GOING | HAVING) and not due:
         return None
     named = kind_at(marks, place - 1) is Kind.NAME and text_at(marks, place - 1) not in leaves_at
     if named or is_of_gear(marks, place):

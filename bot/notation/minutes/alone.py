@@ -5,14 +5,13 @@ from collections.abc import Collection, Sequence
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import words_of
+from bot.notation.minutes.elapsed import TOOK
 from bot.notation.minutes.parts import HAVING, is_edge, part_of
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _LEAST = 10
 """Minutes: what stands by itself and is less is a rest or a hold (common practice, no source)."""
-_TOOK = frozenset(words("walked drove cycled biked jogged queued waited rested slept napped warmed stretched took"))
-"""Words of what took the time that is told behind them: `walked here, 25 min`."""
 _COMING = frozenset(words("late delayed traffic parking parked omw stuck way nearly almost"))
 """Words of one who is not there yet: `running late, ten min`."""
 _SETS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.NAME, Kind.FINISH, Kind.DONE)
@@ -31,7 +30,7 @@ def is_told_alone(marks: Sequence[Mark], place: int, end: int, *, timed: bool, a
     if {w for m in around for w in words_of(m)} & {"now", "already", "since"}:
         return False
     if not any(m.kind in _SETS for i, m in enumerate(marks) if not place <= i < end):
-        return not {w for m in _neighbour(marks, start - 1, -1) for w in words_of(m)} & (_TOOK | _COMING)
+        return not {w for m in _neighbour(marks, start - 1, -1) for w in words_of(m)} & (TOOK | _COMING)
     beside = [_neighbour(marks, start - 1, -1), _neighbour(marks, stop, 1)]
     said = [set() if _tells(part) else {w for m in part for w in words_of(m)} for part in beside]
     if any(m.kind is Kind.FINISH for m in marks) or any(

@@ -14,8 +14,21 @@ _OF_SESSION = frozenset(words("session workout training time train gym all in"))
 
 def since_had(near: list[str]) -> list[str]:
     """The words after the last one of having: `shuts early got like` 45 min is had, not early by so much."""
-    at = max((i for i, w in enumerate(near) if w in HAD), default=-1)
+    at = max((i for i, w in enumerate(near) if w in HAD and not _took(near, i)), default=-1)
     return near[at + 1 :]
+
+
+def _took(near: list[str], place: int) -> bool:
+    """The `only` of `slept only` four hours: so much was slept, and no more."""
+    return near[place] in _NO_MORE and place > 0 and near[place - 1] in TOOK
+
+
+_NO_MORE = ("only", "just")
+TOOK = frozenset(words(
+    "walked drove cycled biked jogged queued waited rested slept napped warmed stretched took sleep nap dozed",
+    "kipped after",
+))  # fmt: skip
+"""Words of what took the time that is told behind them: `walked here, 25 min`."""
 
 
 def is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark]) -> bool:

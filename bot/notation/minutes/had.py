@@ -94,9 +94,16 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     if so in (["so"], ["so", "thats"], ["thats"], ["gives", "me"]) and not after and start > 0:
         return bool(set(part_words(marks, start - 1)) & _CATCHING)
     having = set(before) & HAVING - _ROUGHLY or set(before[-3:]) & _ROUGHLY
-    if leaving or after[:2] == ["from", "now"] or having or set(after) & HAVING:
+    at_most = before[-3:] in _NO_MORE_THAN or after[after[:1] == ["and"] :][:2] in _NO_MORE
+    soon = before == ["in"] and bool(set(after[:4]) & MUST) and bool(set(after) & GOING)
+    if leaving or after[:2] == ["from", "now"] or having or set(after) & HAVING or at_most or soon:
         return True
     return is_told_alone(marks, place, end, timed=timed, away=_NOT_HAVING)
+
+
+_NO_MORE = (["no", "more"], ["not", "more"], ["no", "longer"], ["not", "longer"])
+_NO_MORE_THAN = (["no", "more", "than"], ["not", "more", "than"], ["no", "longer", "than"])
+"""Words that bound the time there is: `so 35 min no more`."""
 
 
 def _then_away(marks: Sequence[Mark], end: int) -> bool:
@@ -111,6 +118,7 @@ def _then_away(marks: Sequence[Mark], end: int) -> bool:
 
 
 _OFF = frozenset((
+    "off home", "heading home", "outta here", "out of",
     "gotta go", "im off", "im out", "im gone", "im away", "im done", "i turn", "i vanish", "i leave", "i disappear",
     "i run", "i bolt", "i dash", "i head", "i bounce", "must run", "must dash", "must leave", "have to",
 ))  # fmt: skip

@@ -18,7 +18,7 @@ HAVING = frozenset(
 )
 GOING = frozenset(words(
     "leave leaving go out off finish finished done gone home shuts closes close pick head collect stop shutting",
-    "closing catch wrap finishing",
+    "closing catch wrap wrapping wrapped finishing outta pack packed packing",
 ))  # fmt: skip
 RUNNING = frozenset(words(
     "run dash shoot bounce split scoot bolt jet bail dip fly jump zoom hop nip skedaddle head rush scram vamoose peel "
@@ -28,7 +28,9 @@ RUNNING_OFF = frozenset(words(
     "bouncing dashing shooting scooting jetting heading dipping bolting running splitting bailing outta flying rushing"
 ))  # fmt: skip
 """Of one who is about to go, without a word of having to: `bouncing at 7:15`."""
-MUST = frozenset(words("have gotta need must got hafta has supposed haveto needs should ive ta"))
+MUST = frozenset(
+    words("have gotta need must got hafta has supposed haveto needs should ive ta want wants wanna hoping")
+)
 EDGES = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.COMMA, Kind.THEN))
 _EDGES = EDGES | {Kind.DASH}
 """Those, and what is one at times."""

@@ -57,6 +57,8 @@ def over(marks: Sequence[Mark]) -> set[int]:
             out |= set(range(place, rest))
         if mark.kind is Kind.CLOCK and _is_of_event(marks, place):
             out.add(place)
+        if mark.kind is Kind.NUM:
+            out |= _hour_of_event(marks, place)
         if mark.kind is Kind.NOT and _is_of_time(marks, place):
             out |= set(range(*part_of(marks, place)))
         if mark.kind is not Kind.WARMUP:
@@ -123,10 +125,15 @@ def is_of_gear(marks: Sequence[Mark], place: int) -> bool:
 
 _EVENTS = frozenset(words(
     "train trains bus tram ferry flight taxi uber cab film movie game match meeting call class school nursery dinner",
-    "appointment dentist doctor shift gym pool centre center ride carpool gig concert show",
+    "appointment dentist doctor shift gym pool centre center ride carpool gig concert show lunch breakfast",
+    "supper party",
+    "drinks bbq interview exam lecture lesson practice bed bedtime delivery plumber choir pickup kickoff church physio",
+    "football rugby netball hockey cricket tennis badminton swimming yoga pilates golf rehearsal mass service",
+    "home daycare creche curfew barber haircut",
 ))  # fmt: skip
 _HAPPENS = frozenset(words(
-    "goes leaves starts comes begins shuts closes kicks arrives departs is at until till by start leave close shut",
+    "goes leaves starts comes begins opens ends finishes finished started shuts closes kicks arrives departs is",
+    "at until till by start leave close shut",
 ))  # fmt: skip
 _SAID_OF = 5
 """Words before a time that tell what happens then."""
@@ -140,6 +147,28 @@ def _is_of_event(marks: Sequence[Mark], place: int) -> bool:
     event = next((i for i, w in enumerate(said) if w in _EVENTS), None)
     linked = event is not None and (event == len(said) - 1 or bool(_HAPPENS & set(said[event + 1 :])))
     return linked and not names
+
+
+def _hour_of_event(marks: Sequence[Mark], place: int) -> set[int]:
+    """The places of `at 4` in `meeting at 4`, `until 3` in `the kids are at school until 3`, `at half seven`: so many
+    o'clock, at the end of its part."""
+    value, behind = marks[place].value, marks[place + 1] if place + 1 < len(marks) else None
+    at = place - 1 - (text_at(marks, place - 1) == "half")
+    hour = value is not None and value == int(value) and 1 <= value <= _LAST_HOUR and text_at(marks, at) in _AT_HOUR
+    ends = behind is None or behind.kind is Kind.AND or is_edge(marks, place + 1) or behind.text in ("so", "pm", "am")
+    if not (hour and ends):
+        return set()
+    start, _ = part_of(marks, place)
+    start = next((i + 1 for i in range(at - 1, start - 1, -1) if marks[i].kind in (Kind.NUM, Kind.NAME)), start)
+    said = [w for m in marks[max(start, place - _SAID_OF) : at] for w in words_of(m)]
+    work = said[-2:] in [[w, "work"] for w in _WORKED]
+    event = work or (bool(set(said[-1:]) & _EVENTS) or (bool(set(said[-2:-1]) & _EVENTS) and said[-1] in _HAPPENS))
+    return set(range(at, place + 1)) if event else set()
+
+
+_LAST_HOUR = 12
+_AT_HOUR = frozenset(words("at until till til by from before around about"))
+_WORKED = ("finished", "finish", "finishing", "start", "starts", "started", "from", "at", "left", "leave")
 
 
 def _is_of_time(marks: Sequence[Mark], place: int) -> bool:

@@ -15,6 +15,11 @@ LONGEST = 6
 _BEHIND = frozenset(["machine", "station", "bench"])
 """Words for what an exercise is done on, which add nothing behind its name."""
 _NEVER_ALONE = NUMBER_WORDS | {
+    "seat",
+    "includes",
+    "include",
+    "included",
+    "including",
     "assisted",
     "weighted",
     "bodyweight",

@@ -74,6 +74,8 @@ class Index:
     """The words of the names that gyms write as one and people as two."""
     neighbours: frozenset[tuple[str, str]] = frozenset()
     """Words that stand side by side in a name."""
+    on_body: bool = False
+    """Whether an exercise is on body weight, which a band may help."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -131,7 +133,8 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
             variants.append(Variant(place, frozenset([short]), 0))
             words_all |= {short}
     beside = frozenset(pair for text in texts for pair in pairwise(_split_name(text)))
-    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, joined, beside)
+    on_body = any(style is LoadStyle.BODYWEIGHT for _, _, style, _, _ in session)
+    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, joined, beside, on_body)
 
 
 def _initials(name: str) -> str:

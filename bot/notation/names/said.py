@@ -71,6 +71,14 @@ def _near(word: str, spellings: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(other for distance, other in best if distance == least)
 
 
+def _near_plural(raw: str, after: str, index: Index) -> tuple[str, ...]:
+    """The short name whose plural is a slip away from a word that no other follows: the dips of `dibs +15 10`."""
+    if after or len(raw) != _SHORTEST_HALF + 1 or is_plain(raw):
+        return ()
+    near = (w for w in _SHORT & index.words if raw[0] == w[0] and OSA.distance(raw, w + "s", score_cutoff=1) <= 1)
+    return tuple(sorted(near))
+
+
 def is_plain(word: str) -> bool:
     """Whether a word is of the lexicon or of talk."""
     return word in lexicon_words() or word in fillers()
@@ -133,6 +141,7 @@ def _is_turned(one: str, two: str, index: Index) -> bool:
 
 HEARD = {
     "squad": "squat", "squads": "squat", "rose": "row", "roes": "row", "roles": "row", "pool": "pull", "pools": "pull",
+    "poll": "pull", "polls": "pull",
     "bull": "pull", "bulls": "pull", "girl": "curl", "girls": "curl", "pearls": "curl", "coral": "curl",
     "lounge": "lunge", "lounges": "lunge", "race": "raise", "races": "raise", "rays": "raise", "rises": "raise",
     "cough": "calf", "carve": "calf", "carves": "calf", "cavs": "calf", "trust": "thrust", "trusts": "thrust",
@@ -245,7 +254,7 @@ def _guess(raw: str, single: str, place: int, index: Index, after: str) -> Word 
     lettered = next((cut for cut in (1, 2) if {raw[:cut], singular(raw[cut:])} <= index.words), None)
     if lettered is not None:
         return Word(single, place, place, ((raw[:lettered], singular(raw[lettered:])),), True, False)
-    near = _near(single, index.spellings) or _near(raw, index.spellings)
+    near = _near(single, index.spellings) or _near(raw, index.spellings) or _near_plural(raw, after, index)
     if near:
         return Word(single, place, place, tuple((n,) for n in near), True, True)
     begun = [w for w in index.words if w.startswith(raw) and len(w) > len(raw) + 1]

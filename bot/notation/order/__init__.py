@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
 from bot.notation.order.again import again
+from bot.notation.order.arrows import arrows
 from bot.notation.order.as_planned import as_planned
 from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
@@ -20,7 +21,6 @@ from bot.notation.order.failures import did_not_come, out_of_ten
 from bot.notation.order.figures import (
     counts_by_name,
     numbered,
-    with_decimals,
     with_half_minutes,
     with_hundreds,
     with_linked_decimals,
@@ -37,7 +37,7 @@ from bot.notation.order.last_first import last_first
 from bot.notation.order.list_fields import list_fields
 from bot.notation.order.listed import linked_lists, same_but, times_lists
 from bot.notation.order.load_each import load_each
-from bot.notation.order.load_last import load_last
+from bot.notation.order.load_last import load_last, load_of_all
 from bot.notation.order.load_told import load_told
 from bot.notation.order.load_words import load_words
 from bot.notation.order.meanings import by_neighbours
@@ -80,6 +80,7 @@ STEPS = (
     step(mentions),
     step(each_apart, (Kind.SET,), (Kind.ALL,)),
     step(counted_off, (Kind.NUM,), (Kind.X, Kind.FOR)),
+    step(load_of_all, (Kind.ALL, Kind.EACH), (Kind.NUM,)),
     step(list_fields, (Kind.LASTREP, Kind.LASTSET, Kind.SETS)),
     step(rated_twice, (Kind.NUM,), (Kind.RPE, Kind.AT), TELLING),
     step(in_reserve, (Kind.NUM,), IN_RESERVE),
@@ -97,7 +98,6 @@ STEPS = (
     step(with_half_minutes, ("half",)),
     step(with_hundreds, ("hundred", "hundreds")),
     step(with_linked_decimals, (Kind.WITH, Kind.AT)),
-    step(with_decimals, ("point", "and", "1", "fifty", "50")),
     step(again, (Kind.AGAIN, Kind.SAME)),
     step(ones, ("one", *LOWS)),
     step(rated_again, (Kind.RPE, Kind.RIR, Kind.AT, Kind.TANK)),
@@ -117,6 +117,7 @@ STEPS = (
     step(same_so_many, (Kind.SAME, "also", "too", "likewise"), (Kind.NUM,)),
     step(how_many, (Kind.NUM,)),
     step(told_counts, (Kind.NUM,)),
+    step(arrows, (Kind.ARROW, Kind.SLASH)),
     step(repeats),
     step(load_last),
     step(groups, (Kind.NUM, Kind.SAME)),
@@ -139,7 +140,7 @@ STEPS = (
     step(numbered_all, (Kind.ALL,)),
     step(the_others, (Kind.THEREST,)),
     step(did_not_come),
-    step(out_of_ten, ("of", "from")),
+    step(out_of_ten, ("of", "from", Kind.SLASH)),
     step(another, (Kind.ANOTHER,)),
     step(fields, (Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, *WEIGHTS)),
     step(before_names, (Kind.NAME,)),

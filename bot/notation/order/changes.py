@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
@@ -43,6 +44,14 @@ def changes(marks: list[Mark]) -> list[Mark]:
         start = place if led is None else led
         while led is not None and start > 0 and marks[start - 1].text in _BEFORE:
             start -= 1
+        counted = _count_behind(marks, end)
+        before = None if counted is None else _load_before(marks, start)
+        if counted is not None and before is not None and led is not None:
+            down = {w for m in (*marks[start:place], *marks[end:counted]) for w in m.text.split()} & _LESS
+            load = before - mark.value if down else before + mark.value
+            new = replace(mark, text=str(load), value=load, parts=())
+            link = Mark(Kind.FOR, "for", marks[counted].start, marks[counted].start)
+            return changes([*marks[:start], new, *marks[place + 1 : place + 1 + unit], link, *marks[counted:]])
         ends = kind_at(marks, end) in (None, Kind.STOP, Kind.COMMA) and start < place
         if ((told and kind_at(marks, end) is Kind.FILL) or ends) and _is_told_before(marks, start):
             end -= ends
@@ -59,6 +68,33 @@ def changes(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+_LESS = frozenset(words("down took take minus dropped reduced off lowered lighter less"))
+_LINKS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.AT, Kind.THEN)
+_ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.REPS, Kind.AND, Kind.THEN)
+
+
+def _count_behind(marks: Sequence[Mark], end: int) -> int | None:
+    """Where the repetitions stand of `took 5 off, 9`, `added 5 and got 9`: behind a change, without a load."""
+    at = end
+    while kind_at(marks, at) in _LINKS and (kind_at(marks, at) is not Kind.AT or marks[at].text == "on"):
+        at += 1
+    linked = any(m.kind in (Kind.COMMA, Kind.AND) for m in marks[end:at])
+    counts = kind_at(marks, at) is Kind.NUM and (marks[at].value or _LEAST) < _LEAST and not marks[at].parts
+    return at if linked and counts and kind_at(marks, at + 1) in _ENDS else None
+
+
+def _load_before(marks: Sequence[Mark], start: int) -> Decimal | None:
+    """The load of the whole set straight before: 90 of `90x10, `."""
+    at = start - 1
+    while kind_at(marks, at) in (Kind.COMMA, Kind.THEN, Kind.AND, Kind.FILL):
+        at -= 1
+    at -= kind_at(marks, at) is Kind.REPS
+    link = at - 1
+    load = link - 1 - (kind_at(marks, link - 1) in UNITS)
+    told = kind_at(marks, at) is Kind.NUM and kind_at(marks, link) in (Kind.X, Kind.FOR)
+    return marks[load].value if told and load >= 0 and kind_at(marks, load) is Kind.NUM else None
+
+
 def _is_told_before(marks: Sequence[Mark], start: int) -> bool:
     """`6 reps at 107.5, took 2.5 off`: a whole set, straight before a clause that only says by how much."""
     at = start - 1 - (kind_at(marks, start - 1) in (Kind.COMMA, Kind.STOP, Kind.DASH, Kind.OPEN))
@@ -73,8 +109,9 @@ _WHOLE = 5
 
 def _is_listed(marks: Sequence[Mark], end: int) -> bool:
     """`went 5/5/4 with 80`: repetitions told one by one."""
-    number = kind_at(marks, end) in (Kind.SLASH, Kind.COMMA) and kind_at(marks, end + 1) is Kind.NUM
-    return number and (marks[end + 1].value or _LEAST) <= _MOST and kind_at(marks, end + 2) not in (Kind.X, Kind.FOR)
+    at = end + (kind_at(marks, end) in (Kind.SLASH, Kind.COMMA))
+    number = kind_at(marks, at) is Kind.NUM
+    return number and (marks[at].value or _LEAST) <= _MOST and kind_at(marks, at + 1) not in (Kind.X, Kind.FOR)
 
 
 def _led(marks: Sequence[Mark], place: int) -> int | None:

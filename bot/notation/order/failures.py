@@ -43,7 +43,18 @@ def _is_called(marks: list[Mark], at: int) -> bool:
     before = marks[at - 1].text.split()[-1:] if at else []
     value = marks[at].value
     told = any(m.kind is Kind.NUM for m in marks[:at])
+    effort = kind_at(marks, at + 1) is Kind.SLASH and kind_at(marks, at + 3) is Kind.RPE
+    if (effort or _is_behind_set(marks, at)) and value is not None and value >= _LEAST:
+        return True
     return told and before in (["a"], ["an"], ["say"], ["like"], ["about"]) and value is not None and value >= _LEAST
+
+
+def _is_behind_set(marks: list[Mark], at: int) -> bool:
+    """Whether a whole set stands straight before: `72,5x5 8/10`, `100 for 8, 9 out of 10`."""
+    before = at - 1 - (kind_at(marks, at - 1) is Kind.COMMA)
+    before -= kind_at(marks, before) is Kind.REPS
+    kinds = [kind_at(marks, before - n) for n in (2, 1, 0)]
+    return before > 1 and kinds[0] is Kind.NUM and kinds[1] in (Kind.X, Kind.FOR) and kinds[2] is Kind.NUM
 
 
 def out_of_ten(marks: list[Mark]) -> list[Mark]:
@@ -56,12 +67,15 @@ def out_of_ten(marks: list[Mark]) -> list[Mark]:
         called = mark.kind is Kind.NUM and not rated and _is_called(marks, at)
         rated = rated or called
         span = next((n for n in (1, 2) if [m.text for m in marks[at + 1 : at + 1 + n]] in _OF), 0) if rated else 0
+        slashed = called and kind_at(marks, at + 1) is Kind.SLASH
+        span = 1 if slashed else span
         ten = marks[at + 1 + span] if at + 1 + span < len(marks) else None
-        if span and ten is not None and ten.value == 10 and kind_at(marks, at + 2 + span) in _ENDS:
+        named = kind_at(marks, at + 2 + span) is Kind.RPE and slashed
+        if span and ten is not None and ten.value == 10 and (named or kind_at(marks, at + 2 + span) in _ENDS):
             if called:
                 out.append(Mark(Kind.RPE, "rpe", mark.start, mark.start))
             out.append(replace(mark, end=ten.end))
-            at += 2 + span
+            at += 2 + span + named
             continue
         out.append(mark)
         at += 1

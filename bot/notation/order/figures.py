@@ -6,24 +6,25 @@ from decimal import Decimal
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 _LOWS = {"single": 1, "double": 2, "triple": 3}
 _HALF = Decimal("0.5")
 """What `and a half` adds to a number before it."""
-_FRACTIONS = (
-    (("and", "a", "half"), _HALF),
-    (("and", "one", "half"), _HALF),
-    (("and", "half"), _HALF),
-    (("and", "1", "/", "2"), _HALF),
-    (("1", "/", "2"), _HALF),
-    (("and", "a", "quarter"), Decimal("0.25")),
+_ANDS = frozenset(words("and y e et und og och i en ve &"))
+_ARTICLES = frozenset(words("a one an ein eine un una um uma en et"))
+HALVES = frozenset(
+    words("half halfs halve medio media mezzo mezza meio meia demi demie halb halbe halber halv halvt pol")
 )
+"""What a half is called, by those too who count in another language: `9 y medio`, `22 und halb`."""
+BARE_HALVES = frozenset(words("bucuk buchuk"))
+"""Halves that no `and` leads: `9 bucuk`."""
 _POINT = 100
 """Digits after a spoken `point` are fewer than three."""
 
 
 def numbered(marks: list[Mark]) -> list[Mark]:
-    """`1. set 80x15 2. set 80x14`: which set each is."""
+    """`1. set 80x15 2. set 80x14`, `1set 80x15 2set 80x14`: which set each is."""
     out: list[Mark] = []
     at = 0
     while at < len(marks):
@@ -31,11 +32,12 @@ def numbered(marks: list[Mark]) -> list[Mark]:
         mark = marks[at]
         told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
         opens = not out or out[-1].kind in (*EDGES, Kind.NAME)
-        listed = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and not told
-        listed = listed and (opens or mark.value == sum(m.kind is Kind.LABEL for m in out) + 1)
-        if listed and mark.value is not None and mark.value <= 12:
-            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 2].end))
-            at += 3
+        next_one = mark.value == sum(m.kind is Kind.LABEL for m in out) + 1
+        stopped = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and (opens or next_one)
+        glued = kinds == [Kind.NUM, Kind.SET, Kind.NUM] and marks[at + 1].tight and next_one and mark.text.isdigit()
+        if not told and (stopped or glued) and mark.value is not None and mark.value <= 12:
+            out.append(replace(mark, kind=Kind.LABEL, end=marks[at + 1 + stopped].end))
+            at += 2 + stopped
             continue
         out.append(mark)
         at += 1
@@ -134,10 +136,16 @@ def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
 
 def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
     """The fraction said after a whole number, and how many marks say it: `and a half`, `1/2`, the `fifty` of 72.50."""
-    said = [m.text for m in marks[at + 1 : at + 4]]
-    for words, rest in _FRACTIONS:
-        if said[: len(words)] == list(words):
-            return rest, len(words)
+    said = [m.text for m in marks[at + 1 : at + 5]]
+    led = said[:1] != [] and said[0] in _ANDS
+    bare = said[led:]
+    article = len(bare) > 1 and bare[0] in _ARTICLES
+    if said and (said[0] in BARE_HALVES or (led and bare[article : article + 1] and bare[article] in HALVES)):
+        return _HALF, 1 if not led else 1 + article + led
+    if bare[:3] == ["1", "/", "2"]:
+        return _HALF, led + 3
+    if said[:3] == ["and", "a", "quarter"]:
+        return _HALF / 2, 3
     value = marks[at].value
     linked = kind_at(marks, at - 1) in (Kind.X, Kind.FOR, Kind.AT)
     ends_in_half = value is not None and value % 10 in (2, 7) and value > 20 and not linked

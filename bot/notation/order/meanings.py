@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.bounds import MOST_SETS
 from bot.notation.clauses import kind_at, part_of, text_at
@@ -58,6 +59,10 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         and _is_bell(marks, place + 1)
     ):
         return replace(mark, kind=Kind.FILL)
+    if mark.kind is Kind.HAND and kind_at(marks, place - 1) is Kind.REPS and "hand" in mark.text.split():
+        return replace(mark, kind=Kind.EACH)
+    if mark.kind is Kind.HAND and (counted := counted_by_hand(marks, place)) is not None and counted[0] > counted[1]:
+        return replace(mark, kind=Kind.EACH)
     if (
         mark.kind is Kind.LASTREP
         and mark.text in ("last", "the last")
@@ -109,6 +114,16 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         helped = next((i for i in range(place + 1, min(place + 5, len(marks))) if marks[i].kind is Kind.ASSIST), None)
         return replace(mark, kind=Kind.GAP) if helped is not None and _is_helped(marks, helped) else mark
     return mark
+
+
+def counted_by_hand(marks: Sequence[Mark], place: int) -> tuple[Decimal, Decimal] | None:
+    """The load and the count before a hand: those of `24x10 each hand`, `25 kg for 12 reps per hand`."""
+    count = place - 1 - (kind_at(marks, place - 1) is Kind.REPS)
+    weighed = kind_at(marks, count - 1) is Kind.COMMA and kind_at(marks, count - 2) in (Kind.KG, Kind.LB)
+    linked = kind_at(marks, count) is Kind.NUM and (weighed or kind_at(marks, count - 1) in (Kind.X, Kind.FOR))
+    load = count - 2 - (kind_at(marks, count - 2) in (Kind.KG, Kind.LB, Kind.S))
+    values = (marks[load].value, marks[count].value) if linked and kind_at(marks, load) is Kind.NUM else (None, None)
+    return (values[0], values[1]) if values[0] is not None and values[1] is not None else None
 
 
 _COUNTED = (Kind.EACH, Kind.SECONDS, Kind.METRES, Kind.M, Kind.REPS, Kind.HAND)

@@ -28,7 +28,9 @@ _LIMBS = (["side"], ["leg"], ["arm"])
 
 def side_marks(marks: list[Mark]) -> list[Mark]:
     """The marks with sides beside their numbers, and a load before them as one number."""
-    return _slashed(_one_load(_named(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_threes(_columns(marks))))))))))
+    return _slashed(
+        _one_load(_named(_crossed(_linked(_bracketed(_in_turn(_unsaid(_on_lines(_threes(_columns(marks))))))))))
+    )
 
 
 def _columns(marks: list[Mark]) -> list[Mark]:
@@ -99,6 +101,26 @@ def _unsaid(marks: list[Mark]) -> list[Mark]:
     ]
 
 
+def _crossed(marks: list[Mark]) -> list[Mark]:
+    """`left 45, only 38 on the right`: one side before its number, the other behind; both come before."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        at = place + 1 + (kind_at(marks, place + 1) in (Kind.WAS, Kind.COLON))
+        if mark.kind not in _ANY or kind_at(marks, at) is not Kind.NUM:
+            continue
+        link = at + 1 + (kind_at(marks, at + 1) in _COUNTED)
+        two = link
+        while kind_at(marks, two) in _AND or text_at(marks, two) == "but":
+            two += 1
+        other = two + 1 + (kind_at(marks, two + 1) in _COUNTED)
+        ends = kind_at(marks, other + 1) in (None, *EDGES, Kind.FILL, Kind.WITH, Kind.AT, Kind.THEN, Kind.AND)
+        crossed = two > link and kind_at(marks, two) is Kind.NUM and kind_at(marks, other) in _ANY and ends
+        if crossed and _SIDE_OF[mark.kind] is not _SIDE_OF[marks[other].kind]:
+            out[two : other + 1] = [marks[other], *marks[two:other]]
+    return out
+
+
+_COUNTED = (Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.M, Kind.S)
 _TURNING = (*_SIDES, Kind.TANK)
 
 

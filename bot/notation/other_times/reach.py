@@ -94,7 +94,8 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
         before -= 1
     bare = before >= 0 and marks[before].kind is Kind.NUM
     bare = bare and (before == 0 or marks[before - 1].kind in (*EDGES, Kind.FILL, Kind.AT, Kind.WAS, Kind.WITH))
-    if bare and marks[place].text.startswith((*_AHEAD, "last")):
+    own = before == place - 1 and any(marks[i].kind is Kind.NUM for i in reached)
+    if bare and not own and marks[place].text.startswith((*_AHEAD, "last")):
         reached |= set(range(before, place))
     return reached | _aimed(marks, place)
 

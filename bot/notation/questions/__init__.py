@@ -21,7 +21,7 @@ from bot.notation.questions.asked import (
     starts_asking,
     states,
 )
-from bot.notation.questions.openings import ANYWHERE
+from bot.notation.questions.openings import opens_anywhere
 from bot.notation.questions.reported import is_reported
 from bot.notation.questions.rhetorical import idle_questions
 from bot.notation.questions.turned import tagged, turns
@@ -125,7 +125,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ASKING or place in only_asks or place in idle:
             continue
-        if not (opens(marks, place) or mark.text in ANYWHERE) or states(marks, place):
+        if not (opens(marks, place) or opens_anywhere(mark.text)) or states(marks, place):
             continue
         end = question_end(marks, place)
         if is_hedged(marks[place:end]) or is_reported(marks, place):

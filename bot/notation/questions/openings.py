@@ -3,7 +3,7 @@
 from bot.notation.lexicon import TELL_ME
 
 _WH = ("if", "what", "which", "whether", "when", "where", "why", "how")
-ANYWHERE = (
+ANYWHERE = frozenset((
     "should i",
     "shall i",
     "can i",
@@ -86,5 +86,11 @@ ANYWHERE = (
     "is it bad",
     "is it safe",
     "how come",
-)
+))  # fmt: skip
 """Openings that open a question in the middle of a clause too."""
+
+
+def opens_anywhere(said: str) -> bool:
+    """Whether words open a question in the middle of a clause: `any tips`, and so `any tips on`."""
+    told = said.split()
+    return any(" ".join(told[:end]) in ANYWHERE for end in range(1, len(told) + 1))

@@ -29,7 +29,8 @@ are we having fun; are we there; you trying to kill/murder/end/break; do you eve
 do you want me dead; do i look like; do i get a medal/prize/badge/sticker/cookie/biscuit; do i win;
 did somebody/someone say; does anyone actually/like/enjoy; is it friday/saturday/sunday/bedtime/lunch/lunchtime;
 is it christmas/summer/over/hometime yet; is it the weekend; is this what dying/death/heaven/hell; is this how i die;
-is this the real; is it just me; isnt it great/lovely/funny; where has the time; where does the time; where did the time
+is this the real; is it just me; isnt it great/lovely/funny; does/do/did my head/nut/box/nerves; does me in;
+do/does love/like/miss/hate; where has the time; where does the time; where did the time
 """
 """Openings that want no answer: a blank parts words, a stroke words of which one stands, `$` ends the clause.
 

@@ -104,6 +104,9 @@ _SIDES = frozenset(
         "light heavy",
         "tucked flared",
         "open closed",
+        "slow fast",
+        "slower faster",
+        "heavier lighter",
     )
 )
 """Two ways to do it."""
@@ -191,7 +194,8 @@ def _asks_of(said: Sequence[str]) -> bool:
         return bool(rest & {"supposed", "meant"})
     noun = second == "a" and (said[2] != "bit" or said[3:4] == ["of"]) and len(said) > _LEAST
     plain = second not in _TELLING or noun
-    return first in ("is", "are") and plain and bool(_JUDGED & rest)
+    judged = bool(_JUDGED & (set(said[3:]) if second == "a" else rest))  # `is a right idiot` judges, and asks nothing
+    return first in ("is", "are") and plain and judged
 
 
 _FREE = frozenset(words("free around there ok okay happy cool fine in about up good"))

@@ -23,7 +23,9 @@ _SHOW = frozenset(words("send share show link forward"))
 _AT_END = frozenset(words("when where why which"))
 _SURE = frozenset(words("no not idea clue know remember sure say said tell like any since from"))
 _WHO = frozenset(words("me us"))
-_BEFORE_HEAD = frozenset(words("my a one quick another got have small 1"))
+_BEFORE_HEAD = frozenset(
+    words("my a one quick another got have small 1 random dumb silly stupid daft noob weird odd i do quick little")
+)
 _LEAST = 3
 """Words of a question about what is not known: `not sure what`, of which fewer are talk."""
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.questions.asked import end_of, follows_set, opens
 from bot.notation.tokens import Mark
@@ -11,9 +11,11 @@ from bot.notation.wordlist import words
 
 _SHORT = frozenset(words("howd whatd whered whyd whend whichd"))
 """`how'd you want my elbows`: with the verb in it."""
-_ASKING = _SHORT | frozenset(words("how what why which when where who whats wheres whos whens"))
+_SWORN = frozenset(words("wtf wtaf"))
+"""`what`, with an oath: asks of an exercise, or what to do, and is a cry else."""
+_ASKING = _SHORT | _SWORN | frozenset(words("how what why which when where who whats wheres whos whens"))
 _AUXILIARY = frozenset(words(
-    "is are was were should can could do does did will would am has have had may shall shud cud wud",
+    "is are was were should can could do does did will would am has have had may shall shud cud wud r",
 ))  # fmt: skip
 _SUBJECT = frozenset(words("i you we it that this the my they there these those your u ur she he our a an"))
 _JUDGED = frozenset(words(
@@ -35,12 +37,20 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     if mark.kind in (Kind.SCRAP, Kind.MEANT, Kind.NUM, Kind.NAME, Kind.CLOCK, Kind.LINE) or not mark.text.strip():
         return None
     first = mark.text.split(" ")[0]
+    if first in ("why", "y") and opens(marks, place) and _is_why(marks, place + 1):
+        return end_of(marks, place)
     if mark.kind is Kind.FILL and len(mark.text.split()) > _TALK:
         return None
     if first == "which" and kind_at(marks, place - 1) is Kind.NUM and kind_at(marks, place + 1) is Kind.WAS:
         return None
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
+    if first in _SWORN and not _asks_of_exercise(marks[place : end_of(marks, place)]):
+        return None
+    led_by = place > 0 and marks[place - 1].text in _PREPOSITIONS and opens(marks, place - 1)
+    begins = kind_at(marks, place - 1 - led_by) in (None, Kind.STOP, Kind.LINE, Kind.QUERY)
+    if first in _ASKING and begins and _asks_straight(marks, place):
+        return end_of(marks, place)
     if first in _ASKING and opens(marks, place):
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
         return end_of(marks, place) if asks else None
@@ -64,9 +74,41 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
     return end_of(marks, place) if difference else None
 
 
+def _asks_of_exercise(part: Sequence[Mark]) -> bool:
+    """`wtf is a cable crunch`, `wtf do i do`; not `wtf is this weather`."""
+    named = any(m.kind in (Kind.NAME, Kind.WEAK) for m in part) and not has_entry(part)
+    return named or "i do" in " ".join(m.text for m in part)
+
+
+def _is_why(marks: Sequence[Mark], place: int) -> bool:
+    """`why face pulls`, `y do we do them`: an exercise or a verb behind it, and no set."""
+    said = text_at(marks, place).split()[:1]
+    asks = kind_at(marks, place) is Kind.NAME or bool(set(said) & {"do", "does", "are", "is", "am", "not", "no", "so"})
+    return asks and not has_entry(marks[place : end_of(marks, place)])
+
+
+_PREPOSITIONS = frozenset(words("with from at in on for until"))
+_STRAIGHT = frozenset(words("must should can could shall cant cannot know need"))
+_WHY = _STRAIGHT | frozenset(words("feel have get lose fail shake"))
+
+
+def _asks_straight(marks: Sequence[Mark], place: int) -> bool:
+    """`how i know with which weight to begin`, `with how much i must start`: a question with its verb behind."""
+    said = _words(marks, place, 10)
+    part = marks[place : end_of(marks, place)]
+    who = next((i for i, w in enumerate(said[:5]) if w in ("i", "we")), None)
+    relative = said[:2] == ["which", "i"] and place > 0  # `a dull ache, which i should put at two`
+    if relative or said[0] in ("when", "who") or who is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in part[:3]):
+        return False
+    verbs = _WHY if said[0] == "why" else _STRAIGHT
+    must = said[who + 1 : who + 2] in ([v] for v in verbs) or said[who + 1 : who + 3] == ["have", "to"]
+    tells = bool({"is", "was", "were", "are"} & set(said[who + 2 : who + 4])) or has_entry(part)
+    return must and not tells
+
+
 _TELLS_ON = [[word] for word in words("makes made means meant brings brought leaves left gives gave takes took")]
 """Behind `which`, what goes on with what was told: `110x10, which makes it three`."""
-_OPENING = frozenset(words("are can could should would will may shall have did do does has am were"))
+_OPENING = frozenset(words("are can could should would will may shall must have did do does has am were"))
 _SOMEBODY = frozenset(words("you u i we they"))
 _THING = frozenset(words("it that this there those these"))
 _NOT_WHICH = frozenset(words("a an the i you we he she they it was is are were felt feels happened ever now meant"))
@@ -127,8 +169,12 @@ def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _would_be(said: Sequence[str]) -> bool:
-    """`would dumbbells be ok for rows`."""
-    return said[0] in ("would", "should") and "be" in said[2:4]
+    """`would dumbbells be ok for rows`; not `would rather be at home`."""
+    return said[0] in ("would", "should") and "be" in said[2:4] and said[1] not in _UNNAMED
+
+
+_UNNAMED = frozenset(words("rather love like just probably definitely have never always gladly prefer really"))
+"""Behind `would` of one who leaves himself out: `would rather be at the beach`."""
 
 
 def _words(marks: Sequence[Mark], place: int, most: int) -> list[str]:
@@ -156,4 +202,11 @@ def _turns(marks: Sequence[Mark], place: int) -> bool:
 def _is_judging(marks: Sequence[Mark], place: int) -> bool:
     """`is that normal`, `is it bad`, `was that enough`: at the end of its part."""
     said = _words(marks, place, 6)
+    if said[1:2] == ["that"] and len(said) == _LEAST and not opens(marks, place) and _has_subject(marks, place):
+        return False
     return len(said) in (3, 4, 5) and said[1] in _THINGS and said[-1] in _JUDGED
+
+
+def _has_subject(marks: Sequence[Mark], place: int) -> bool:
+    """`the song was that good`: what it is said of stands before, so that it tells how much."""
+    return kind_at(marks, place - 1) is Kind.WORD or marks[place - 1].text in _THINGS

@@ -121,7 +121,9 @@ class RepCounts(Loads):
             again.repeats = False
             before = self.context.worked[-1] if self.context.worked and len(again.sets) == 1 else None
             told_again = before is not None and before.reps == reps
+            listed = amount.join is Join.COMMA and len(state.sets) > 1 and state.index < len(self.opens)
             made.cost += 2.0 if amount.join is not Join.COMMA or told_again else 0.0
+            again.cost += 2.0 if listed and not told_again else 0.0
             yield again
         made.cost += _APART if _ends_pair(state, amount.side or state.side) else 0.0
         for sided in self._but_side(state, amount, reps):

@@ -252,7 +252,7 @@ class Steering(Rating):
             left = max(len(self.opens) - (state.index - 1), 1)
             state.spread = left if count is None else min(count, left)
         elif not state.sets:
-            state.spread = -1
+            state.spread = -1 if count is None else max(min(count, len(self.opens)), 1)
         return state
 
     def _is_all_of_last(self, state: State, count: int) -> bool:

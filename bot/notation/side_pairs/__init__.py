@@ -11,7 +11,7 @@ from dataclasses import replace
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
-from bot.notation.side_pairs.pairs import SoFar, bare_pair, named_pair, without_same
+from bot.notation.side_pairs.pairs import SoFar, bare_pair, counts_sets, named_pair, without_same
 from bot.notation.side_pairs.placing import drop_label, drop_other, label_behind, put_pair
 from bot.notation.side_pairs.sides import ENDS, LEFT, RIGHT, count_at, is_on
 from bot.notation.tokens import Mark
@@ -36,6 +36,12 @@ def with_side_pairs(marks: Sequence[Mark], record: Record, under: int | None) ->
         base = max((p.set or 0 for p in record.stored if p.exercise == exercise.name), default=0)
         pair = named_pair(out, at) or bare_pair(out, at, exercise, told)
         pair = None if pair is None else without_same(pair, record, place, first=not told.sets)
+        if pair is not None and pair.one.count.value == pair.two.count.value and counts_sets(out, pair.end):
+            count = pair.one.count
+            each = Mark(Kind.EACH, "each", count.end, count.end)
+            out[pair.start : pair.end] = [count, Mark(Kind.REPS, "reps", count.end, count.end), each]
+            at = pair.start + 3
+            continue
         if pair is not None:
             at = put_pair(out, pair, base + told.sets + 1)
             told = SoFar(told.sets + 1, paired=True, in_order=pair.one.side is Side.LEFT)

@@ -4,8 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.near import past, whole_number
 from bot.notation.record import Record
 from bot.notation.side_pairs.sides import ENDS, LEFT, RIGHT, Pair, Told, count_at, one_at, past_little, side_at
 from bot.notation.tokens import Mark
@@ -39,7 +41,10 @@ def named_pair(marks: Sequence[Mark], at: int) -> Pair | None:
     if two is None and any(m.kind in (Kind.COMMA, Kind.AND) or m.text == "but" for m in marks[one[1] : link]):
         two = one_at(marks, link, side_first=not side_first)
         two = two if two is not None and kind_at(marks, two[1]) in ENDS else None
-    if two is None or two[0].side is one[0].side or _goes_on(marks, two[1]):
+    if two is None or two[0].side is one[0].side:
+        return None
+    alike = one[0].count.value == two[0].count.value and counts_sets(marks, two[1])
+    if _goes_on(marks, two[1]) and not alike:
         return None
     load_first = not side_first and count_at(marks, two[1]) is not None
     if load_first and named_pair(marks, _next_side(marks, at)) is not None:
@@ -48,6 +53,14 @@ def named_pair(marks: Sequence[Mark], at: int) -> Pair | None:
     if overs and any("was" in m.text.split() for m in overs) and not side_first:
         return None
     return Pair(one[0], two[0], at, two[1])
+
+
+def counts_sets(marks: Sequence[Mark], at: int) -> bool:
+    """Whether it is said here how many sets were alike: the `two sets` of `right 8 left 8, two sets`, the `x2`."""
+    at = past(marks, at, Kind.COMMA, Kind.FILL, Kind.FOR)
+    by = kind_at(marks, at) in (Kind.X, Kind.LEADX)
+    few = whole_number(marks, at + by, SEVERAL, FEW_SETS) is not None
+    return few and (by or kind_at(marks, at + 1) in (Kind.SETS, Kind.SET, Kind.TIMES))
 
 
 def _is_rated(marks: Sequence[Mark], at: int) -> bool:
@@ -72,9 +85,10 @@ def _next_side(marks: Sequence[Mark], at: int) -> int:
 
 
 def bare_pair(marks: Sequence[Mark], at: int, exercise: PlannedExercise, so: SoFar) -> Pair | None:
-    """`10/9`: left, then right; behind sides that were named, `9 and 9` too."""
+    """`10/9`, `12 + 12`: left, then right; behind sides that were named, `9 and 9` too."""
     one, two = count_at(marks, at), count_at(marks, at + 2)
-    joins = (Kind.SLASH, Kind.AND, Kind.PLUS) if so.in_order else (Kind.SLASH,)
+    alike = one is not None and two is not None and one.value == two.value
+    joins = (Kind.SLASH, Kind.AND, Kind.PLUS) if so.in_order else (Kind.SLASH, *([Kind.PLUS] if alike else []))
     opens = (*_OPENS, Kind.WITH, Kind.FOR, Kind.X, Kind.NUM) if so.paired else _OPENS
     if one is None or two is None or kind_at(marks, at + 1) not in joins or kind_at(marks, at - 1) not in opens:
         return None

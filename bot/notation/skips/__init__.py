@@ -8,9 +8,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from bot.notation.answer import Span
+from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.skips.counted import counted_after, counted_alone, counted_before, rest_count, told_before
 from bot.notation.skips.crossed import closes_list, crossed_names, is_crossed
+from bot.notation.skips.cutting import with_cut
 from bot.notation.skips.every import is_every
 from bot.notation.skips.forgotten import with_forgotten
 from bot.notation.skips.giving_up import gives_up, goes_on, tells_one
@@ -52,7 +54,7 @@ class SkipsSaid:
 
 def read_skips(marks: Sequence[Mark]) -> SkipsSaid:
     """What the message skips."""
-    said = with_negated(with_parted(with_sets_left(_with_all_but(with_forgotten(marks)))))
+    said = with_negated(with_parted(with_sets_left(with_cut(_with_all_but(with_forgotten(marks))))))
     skips = _read(said)
     more = names_too(said) if skips.names else {}
     names = (*skips.names, *(m for m in more.values() if m not in skips.names))
@@ -138,6 +140,9 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     """How far what skips here reaches: names, the places used, whether it is the rest, or what is left of one."""
     kind = marks[place].kind
     found, used, is_rest, is_current = names_after(marks, place)
+    if found and _is_also(marks, place, used):
+        before, led, _ = names_before(marks, place, kind is Kind.SKIPPED)
+        found, used = before + found, used | led
     if is_current and [m.text for m in marks[place + 1 : place + 2]] in _THAT_ONE:
         named, _, ahead = named_ahead(marks, place, used)
         if named:
@@ -160,6 +165,12 @@ def _reach(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int], boo
     if not found and kind is Kind.NO and is_crossed(marks, place):
         found, used = crossed_names(marks, place)
     return found, used, is_rest, is_current
+
+
+def _is_also(marks: Sequence[Mark], place: int, used: set[int]) -> bool:
+    """`calves i leave and planks also`: the names on both sides of it."""
+    led = kind_at(marks, place + 1) is Kind.AND and any(m.kind is Kind.NAME for m in marks[max(0, place - 2) : place])
+    return led and text_at(marks, max(used) + 1) in ("also", "too", "as well", "likewise", "aswell", "as")
 
 
 _THAT_ONE = (["that one"], ["this one"])

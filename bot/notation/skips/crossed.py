@@ -5,16 +5,21 @@ from collections.abc import Sequence
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 PART_ENDS = frozenset((Kind.STOP, Kind.LINE, Kind.BREAK, Kind.COMMA, Kind.QUERY))
 
 
+BECAUSE = frozenset(words("because cos coz cause cuz bc as since"))
+"""Words that open a reason: `lunges none because my knee hurt`."""
+
+
 def ends_part(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a part ends after a place, but for words that change nothing."""
+    """Whether a part ends after a place, or a reason begins, but for words that change nothing."""
     at = place + 1
-    while at < len(marks) and marks[at].kind is Kind.FILL:
+    while at < len(marks) and marks[at].kind is Kind.FILL and marks[at].text not in BECAUSE:
         at += 1
-    return at >= len(marks) or marks[at].kind in PART_ENDS
+    return at >= len(marks) or marks[at].kind in PART_ENDS or marks[at].text in BECAUSE
 
 
 def is_crossed(marks: Sequence[Mark], place: int) -> bool:
@@ -28,7 +33,7 @@ def is_crossed(marks: Sequence[Mark], place: int) -> bool:
     apart = at == place - 1 and kind_at(marks, at) is Kind.COMMA
     if apart:
         at -= 1
-    if (mark.text in ("out", "zero") or apart) and not _opens_part(marks, at):
+    if (mark.text in _OPENING or apart) and not _opens_part(marks, at):
         return False
     closed = ends_part(marks, place) and not (apart and kind_at(marks, place + 1) in (Kind.COMMA, Kind.QUERY))
     return closed and at >= 0 and marks[at].kind is Kind.NAME
@@ -50,7 +55,10 @@ def closes_list(marks: Sequence[Mark], place: int) -> bool:
     return count > 1 and kind_at(marks, at) in (Kind.NAME, None)
 
 
-_NONE = ("nope", "out", "nah", "naw", "nay", "none", "zero", "zilch", "nada", "nothing", "negative", "nah mate")
+_OPENING = ("out", "zero", "nil", "pass")
+"""Words that say so only of names that open their part."""
+_NONE = ("nope", "out", "nah", "naw", "nay", "none", "zero", "zilch", "nada", "nothing", "negative", "nah mate", "nil",
+         "pass", "🚫", "⛔", "👎")  # fmt: skip
 
 
 def crossed_names(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]]:

@@ -6,6 +6,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.skips.hindered import DENYING
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -33,6 +34,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         before = marks[place - 1] if place else None
         if before is not None and (before.kind in (Kind.OTHERTIME, Kind.NOT, Kind.UNDONE) or before.text in DENYING):
             continue
+        if mark.text == "finish" and before is not None and before.text.split()[-1:] in (["can"], ["could"], ["to"]):
+            continue
         own = mark.text.split(" ")[0] in _OWN and any(
             m.kind in (Kind.SKIP, Kind.NO) for m in marks[max(0, place - 5) : place]
         )
@@ -47,6 +50,7 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_all_there_was(marks, place)
             or _is_timed(marks, place)
             or _goes_on_today(marks, place)
+            or _is_of_thing(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -55,6 +59,24 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
+    """`finished my book on the bus`, `all done with exams`, `the ice cream is finished`: a thing of talk is over, not
+    the session."""
+    if marks[place].text.split()[-1] not in _OVER:
+        return False
+    said = [w for m in marks[place + 1 : place + _NEAR] for w in m.text.split()]
+    thing = next((i for i, w in enumerate(said) if w not in _OWNED), None)
+    owned = bool(thing) or (marks[place].text == "finished" and "time" not in said)
+    was = place > 1 and marks[place - 1].kind is Kind.WAS and marks[place - 2].kind is Kind.WORD
+    return was or (owned and thing is not None and said[thing] in TALKED_OF)
+
+
+_OVER = ("done", "finished", "finish", "complete", "completed")
+_OWNED = frozenset(words("with my the a an all that our of his her their last final finally for another some"))
+_NEAR = 5
+"""Marks behind an end that say what is over."""
 
 
 def _is_timed(marks: Sequence[Mark], place: int) -> bool:
@@ -158,9 +180,32 @@ _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")
 
 
 def _is_to_come(marks: Sequence[Mark], place: int) -> bool:
-    """`outta here at 7:30`: the time until then is read, and this is no end yet."""
-    behind = marks[place + 1] if place + 1 < len(marks) else None
-    return behind is not None and behind.kind is Kind.GAP and behind.text == "at"
+    """`outta here at 7:30`, `gotta be packed up in 20 min`, `20 min then home`: the time until then is read, and this
+    is no end yet.
+    """
+    at = place + 1
+    while at < len(marks) and marks[at].kind is Kind.FILL:
+        at += 1
+    timed = at < len(marks) and marks[at].kind is Kind.GAP
+    due = any(set(m.text.split()) & _DUE for m in marks[max(0, place - 5) : place])
+    if timed and (marks[at].text.split(" ")[-1] in _BY or (due and marks[at - 1].text in _WITHIN)):
+        return True
+    at = place - 1
+    while at >= 0 and (marks[at].kind is Kind.FILL or marks[at].text in ("im", "i am")):
+        at -= 1
+    joined = at > 0 and marks[at].kind in (Kind.THEN, Kind.AND)
+    while joined and at > 0 and marks[at].kind in (Kind.THEN, Kind.AND, Kind.FILL):
+        at -= 1
+    return (
+        joined
+        and marks[at].kind is Kind.GAP
+        and any(c.isdigit() for m in marks[max(0, at - 2) : at + 1] for c in m.text)
+    )
+
+
+_BY = ("at", "by", "before", "until", "till", "til")
+_DUE = frozenset(words("gotta need needs have must got want wanna should be im ill hafta"))
+_WITHIN = ("in", "within", "inside", "under")
 
 
 def _is_of_warmup(marks: Sequence[Mark], place: int) -> bool:

@@ -124,6 +124,8 @@ _OTHERS = frozenset(words("the other others two three 2 3 rest last final one on
 def few_sets(marks: Sequence[Mark], record: Record, under: int | None) -> list[tuple[Span, int]]:
     """`only two sets of rows: 60x10 9`, `40x12, just the one`: the words, and the exercise whose sets are so many."""
     out: list[tuple[Span, int]] = []
+    if any(set(m.text.split()) & _BROKEN_OFF or m.text in _CUT_OFF for m in marks):
+        return out
     for place, mark in enumerate(marks):
         one = mark.text == "one" and text_at(marks, place - 1) in ("the", "just", "only")
         one = one and kind_at(marks, place + 1) in (None, *EDGES)
@@ -144,6 +146,9 @@ def few_sets(marks: Sequence[Mark], record: Record, under: int | None) -> list[t
     return out
 
 
+_BROKEN_OFF = frozenset(words("alarm blackout outage evacuated evacuation powercut flood interrupted"))
+_CUT_OFF = ("power cut", "electricity cut", "electric cut", "power cut out", "electricity cut out", "water cut")
+"""What breaks a session off from outside: the client gives nothing up."""
 _MORE = frozenset(words("left go far more remaining yet down now since already"))
 
 

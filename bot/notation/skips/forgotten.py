@@ -22,6 +22,8 @@ _PASSIVE = (["slipped", "my", "mind"], ["i", "forgot"], ["forgotten"], ["got", "
 _NAMES = (Kind.NAME, Kind.WEAK)
 _DONE_NOW = frozenset(["now", "back", "doing", "did", "going", "quick", "quickly", "gonna", "next", "after"])
 """Words of the message that say that it is done all the same."""
+_HOME = ("im home", "im out", "home", "im", "its", "im in", "i am")
+"""Behind a `now` that says that it is too late: `forgot the planks and now im home`."""
 
 
 def with_forgotten(marks: Sequence[Mark]) -> list[Mark]:
@@ -50,4 +52,10 @@ def _is_left(marks: Sequence[Mark], at: int) -> bool:
         at += 1
     ends = at >= len(marks) or marks[at].kind in (*EDGES, Kind.DASH)
     told = next((m.kind for m in marks[at:] if m.kind in (*_NAMES, *NUMBERS)), None)
-    return ends and told not in NUMBERS and not any(set(m.text.split()) & _DONE_NOW for m in marks[at:])
+    return (
+        ends
+        and told not in NUMBERS
+        and not any(
+            set(m.text.split()) & _DONE_NOW and text_at(marks, i + 1) not in _HOME for i, m in enumerate(marks[at:], at)
+        )
+    )

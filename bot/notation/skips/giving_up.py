@@ -28,6 +28,8 @@ def goes_on(marks: Sequence[Mark], place: int) -> bool:
         return True
     if marks[place].text == "stop" and place and marks[place - 1].kind is Kind.GAP and pronoun(marks, place):
         return True
+    if set(marks[place].text.split()) & _LOWERING and _lowers(marks, place):
+        return True
     if marks[place].text.startswith("so ") and not ends_part(marks, place):
         return True
     said = marks[place].text.split()
@@ -40,6 +42,17 @@ def goes_on(marks: Sequence[Mark], place: int) -> bool:
     behind = marks[place + 1].kind if place + 1 < len(marks) else None
     verb = behind in (Kind.NAME, Kind.WEAK) and pronoun(marks, place + 1)
     return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
+
+
+_LOWERING = frozenset(words("drop dropped dropping cut cutting took"))
+
+
+def _lowers(marks: Sequence[Mark], place: int) -> bool:
+    """`dropped the hacks to 80x12`: their load."""
+    at = place + 1
+    while kind_at(marks, at) in (Kind.FILL, Kind.NAME, Kind.WEAK):
+        at += 1
+    return text_at(marks, at) in ("to", "down to") and kind_at(marks, at + 1) is Kind.NUM
 
 
 def is_gear(marks: Sequence[Mark], place: int) -> bool:

@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 LISTED = frozenset((Kind.AND, Kind.COMMA, Kind.OR, Kind.FILL, Kind.PLUS, Kind.SLASH))
 _PASSIVE = frozenset((Kind.FILL, Kind.WAS, Kind.COLON, Kind.DASH, Kind.COMMA, Kind.ALL, Kind.AND, Kind.PLUS, Kind.SLASH,
@@ -33,7 +34,9 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
             break
         elif mark.kind is Kind.THEREST:
             rest = not found
-        elif (not found and _counts_sets(marks, at)) or _is_small(marks, at):
+        elif found and mark.kind is Kind.COMMA and _is_done(marks, at):
+            break
+        elif (not found and not rest and _counts_sets(marks, at)) or _is_small(marks, at):
             pass
         elif mark.kind not in _PASSIVE or (mark.kind is Kind.COMMA and not (far or found)):
             break
@@ -42,6 +45,17 @@ def names_before(marks: Sequence[Mark], place: int, far: bool) -> tuple[list[Mar
     if not found and not rest:
         return [], set(), False
     return found, used, rest
+
+
+_DOING = frozenset(words("do did make made doing making only just keep kept keeping have had got will"))
+
+
+def _is_done(marks: Sequence[Mark], at: int) -> bool:
+    """The first half of `i make thrusts and hacks, calves and planks i leave`: what is done stands there."""
+    start, end = part_of(marks, at - 1)
+    return any(m.kind is Kind.NAME for m in marks[start:end]) and any(
+        set(m.text.split()) & _DOING for m in marks[start:end]
+    )
 
 
 def _is_talk(marks: Sequence[Mark], at: int) -> bool:

@@ -12,7 +12,7 @@ _TODAY = frozenset(["today", "tonight", "day", "session", "time"])
 _LITTLE = frozenset(["i", "we", "today", "tonight", "now", "this", "time", "the", "day", "sorry", "either", "then",
                      "so", "just", "really", "session", "anymore", "will", "me"])  # fmt: skip
 _NOT = frozenset(["not", "no"])
-_AUX = frozenset(["do", "did", "have", "had", "can", "could", "will", "would", "shall", "for"])
+_AUX = frozenset(["do", "did", "have", "had", "can", "could", "will", "would", "shall", "for", "be"])
 _DOING = frozenset(["do", "did", "does", "done", "doing", "make", "made", "maked", "making", "perform", "performed",
                     "get", "manage", "managed"])  # fmt: skip
 _SHORT = {"dont": "do not", "didnt": "did not", "wont": "will not", "havent": "have not", "hadnt": "had not",

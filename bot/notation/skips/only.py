@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import kind_at, part_of
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -19,6 +19,10 @@ _FAR = 30
 def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
     """The places of names that alone are to be done, where the message says that of the session; else none."""
     for place, mark in enumerate(marks):
+        if mark.text == "nothing" and text_at(marks, place + 1) in ("more", "else"):
+            alone = _before_nothing(marks, place)
+            if alone:
+                return alone
         if mark.text not in _ONLY:
             continue
         start, end = part_of(marks, place, _FAR)
@@ -41,6 +45,16 @@ def only_done(marks: Sequence[Mark]) -> tuple[int, ...]:
         ):
             return names
     return ()
+
+
+def _before_nothing(marks: Sequence[Mark], place: int) -> tuple[int, ...]:
+    """The names of `so thrusts and nothing more`, in a part of its own; none where there are none."""
+    at = place - 1
+    while kind_at(marks, at) in _LISTED:
+        at -= 1
+    start, end = part_of(marks, place, _FAR)
+    plain = all(set(m.text.split()) <= _LITTLE for m in (*marks[max(start, at - 2) : at + 1], *marks[place + 2 : end]))
+    return tuple(i for i in range(at + 1, place) if marks[i].kind is Kind.NAME) if plain else ()
 
 
 def _is_done_only(marks: Sequence[Mark], place: int) -> bool:

@@ -63,7 +63,7 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
             rest = True
         elif mark.kind in _SETS and not found and not _is_entry(marks, at):
             sets_first = True
-        elif not found and mark.text in _SORTS:
+        elif not found and (mark.text in _SORTS or _is_more_of(marks, at)):
             pass
         elif (found and mark.text in _DOING) or (mark.kind not in _BETWEEN and not (found and mark.kind in LISTED)):
             break
@@ -75,6 +75,18 @@ def names_after(marks: Sequence[Mark], place: int) -> tuple[list[Mark], set[int]
     while used and max(used) > place and marks[max(used)].kind in (*LISTED, *_BETWEEN):
         used.discard(max(used))
     return found, used, rest and not (found and sets_first), sets_first and not found and not rest
+
+
+def _is_more_of(marks: Sequence[Mark], at: int) -> bool:
+    """The `more` of `not doing any more bench`, of `not doing another squat`: straight before the name."""
+    if marks[at].kind not in (Kind.MORE, Kind.ANOTHER):
+        return False
+    behind = next((m for m in marks[at + 1 : at + _NEAR] if m.kind is not Kind.FILL), None)
+    return behind is not None and behind.kind in (Kind.NAME, Kind.WEAK)
+
+
+_NEAR = 4
+"""Marks in which the name of `any more of the bench` stands."""
 
 
 def _is_set_of(mark: Mark, before: Mark, found: Sequence[Mark]) -> bool:
@@ -91,7 +103,8 @@ def names_too(marks: Sequence[Mark]) -> dict[int, Mark]:
     out: dict[int, Mark] = {}
     for place in range(skips + 1, len(marks) - 1):
         ends = [n for n in (1, 2) if " ".join(m.text for m in marks[place + 1 : place + 1 + n]) in _TOO]
-        if marks[place].kind is not Kind.NAME or not ends:
+        weak = marks[place].kind is Kind.WEAK and bool(marks[place].names)
+        if not (marks[place].kind is Kind.NAME or weak) or not ends:
             continue
         end = place + 1 + ends[-1]
         start = place

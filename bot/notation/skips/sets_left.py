@@ -26,7 +26,6 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         left = mark.text in _LEFT and mark.kind is not Kind.SKIP and _is_left(marks, place)
         left = left or (mark.text in ("let", "letting") and _falls(marks, place))
-        left = left or (mark.text == "drop" and text_at(marks, place - 1) == "to" and _drops(marks, place))
         if left or (_misses(mark) and _names_set(marks, place + 1)):
             out[place] = replace(mark, kind=Kind.SKIP)
         elif _says_none(marks, place):
@@ -40,18 +39,13 @@ def with_sets_left(marks: Sequence[Mark]) -> list[Mark]:
                 out[after[0]] = replace(marks[after[0]], kind=Kind.THEREST, text="of it", value=None, parts=())
         elif mark.kind is Kind.SKIP and _stops_at(marks, place):
             out[place + 3] = replace(marks[place + 3], kind=Kind.THEREST, text="of it", value=None, parts=())
+        elif mark.kind is Kind.THEREST and mark.text in _OTHERS and text_at(marks, place + 1) in ("one", "set"):
+            out[place] = replace(mark, kind=Kind.LASTSET, text="the last")
         elif mark.text in _OTHERS and _counts(out, place):
             count = _COUNTS[int(marks[place + 1].value or 0)]
             out[place] = replace(mark, kind=Kind.THEREST, text=f"the other {count}", value=None)
             out[place + 1] = replace(marks[place + 1], kind=Kind.THEREST, text=count, value=None, parts=())
     return out
-
-
-def _drops(marks: Sequence[Mark], place: int) -> bool:
-    """`had to drop rows today`: an exercise, and no load or count behind it."""
-    _, end = part_of(marks, place, _FAR)
-    kinds = [m.kind for m in marks[place + 1 : end]]
-    return kinds[:1] in ([Kind.NAME], [Kind.WEAK]) and not {Kind.NUM, Kind.TO} & set(kinds)
 
 
 def _misses(mark: Mark) -> bool:
@@ -208,6 +202,9 @@ def _denies(marks: Sequence[Mark], place: int) -> bool:
     end = place - (kind_at(marks, place - 1) in (Kind.COLON, Kind.DASH, Kind.WAS))
     before = [m.kind for m in marks[max(0, end - 2) : end]]
     numbered = before == [Kind.SET, Kind.NUM] or before[-1:] == [Kind.ORD] or before == [Kind.ORD, Kind.SET]
+    one = end - (text_at(marks, end - 1) == "one")
+    numbered = numbered or (kind_at(marks, one - 1) is Kind.LASTSET and one > 1)
+    numbered = numbered or (text_at(marks, end - 2) in _OTHERS and kind_at(marks, end - 1) is Kind.SET)
     return numbered and kind_at(marks, place + 1) in (None, *EDGES)
 
 
@@ -218,6 +215,11 @@ def _is_left(marks: Sequence[Mark], place: int) -> bool:
         at += 1
     if kind_at(marks, at) is Kind.THEREST:
         return kind_at(marks, at + 1) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
+    if text_at(marks, at).split()[-1:] in (["other"], ["remaining"]):
+        number = marks[at + 1] if kind_at(marks, at + 1) is Kind.NUM else None
+        counts = number is not None and number.value in _COUNTS
+        at += 1 + (counts or text_at(marks, at + 1) == "one")
+        return kind_at(marks, at) in (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.SETS)
     if kind_at(marks, at) not in _WHICH or "rep" in text_at(marks, at).split():
         return False
     whole = kind_at(marks, at) is not Kind.ORD

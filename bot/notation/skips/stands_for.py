@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
-from bot.notation.skips.crossed import PART_ENDS, ends_part
+from bot.notation.skips.crossed import BECAUSE, PART_ENDS, ends_part
 from bot.notation.skips.reach import (
     PRONOUNS,
 )
@@ -12,26 +12,50 @@ from bot.notation.tokens import Mark
 
 def named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list[Mark], bool, set[int]]:
     """What a pronoun or a bare `skipping` stands for: the name before it, or the exercise under way."""
-    named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
+    named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK) and not _is_mine(marks, i)]
     numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
     if numbered and not pronoun(marks, place):
         return [], False, used
     both = [m.text for m in marks[place + 1 : place + 2]] == ["both"]
-    return [marks[i] for i in named[-2 if both else -1 :]], not named, {place}
+    first = len(named) - 1
+    while first > 0 and not both and named[first - 1] == named[first] - 2 and _joined(marks, named[first] - 1):
+        first -= 1
+    return [marks[i] for i in named[-2 if both else max(first, 0) :]], not named, {place}
+
+
+def _is_mine(marks: Sequence[Mark], place: int) -> bool:
+    """The `adductor` of `too spicy for my adductor, so none`: a place of the body."""
+    before = marks[place - 1] if place else marks[place]
+    mine = before.text.split()[-1:] in (["my"], ["left"], ["right"]) or before.kind is Kind.GAP
+    return not marks[place].names and mine
+
+
+def _joined(marks: Sequence[Mark], place: int) -> bool:
+    """The `and` of `calves and planks: giving them a miss`."""
+    return marks[place].kind in (Kind.AND, Kind.PLUS)
 
 
 def set_before(marks: Sequence[Mark], place: int) -> set[int]:
-    """The places of `the third i skipped`, `set 3 not done`: a set of the exercise under way, named before."""
+    """The places of `the third i skipped`, `set 3 not done`, `the other i leave`: of the exercise told before."""
     at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS):
+    kinds = (Kind.FILL, Kind.SET, Kind.COLON, Kind.DASH, Kind.WAS)
+    while at >= 0 and marks[at].kind in kinds and marks[at].text not in _OTHER:
         if marks[at].text in ("so", "then", "but"):
             return set()
         at -= 1
     number = at > 0 and marks[at].kind is Kind.NUM and marks[at - 1].kind is Kind.SET
-    named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number)
-    end = next((i for i in range(place + 1, len(marks)) if marks[i].kind in PART_ENDS), len(marks))
+    named = at >= 0 and (marks[at].kind in (Kind.ORD, Kind.LASTSET) or number or marks[at].text in _OTHER)
+    end = next((i for i in range(place + 1, len(marks)) if _ends(marks[i])), len(marks))
     behind = any(m.kind in (Kind.NAME, Kind.WEAK, Kind.NUM) for m in marks[place + 1 : min(end, place + 4)])
     return set(range(at - number, place + 1)) if named and not behind else set()
+
+
+def _ends(mark: Mark) -> bool:
+    """Whether a part ends at a mark, or a reason begins: `the last i leave because the adductor cramps`."""
+    return mark.kind in PART_ENDS or mark.text in BECAUSE
+
+
+_OTHER = ("other", "others", "other one", "other ones", "remaining", "remaining one")
 
 
 _NUMBERED = frozenset((Kind.NUM, Kind.BODY, Kind.SAME, Kind.PLANNED, Kind.DONE))
@@ -49,8 +73,9 @@ _ALONE = ("skip", "skipping", "skipped", "skip it", "pass", "ill skip", "im skip
 
 
 def _stands_for(said: str) -> bool:
-    """`so i left them`, `so thats a no from me`: said of what was named before."""
-    return said.rsplit(maxsplit=1)[-1] in ("them", "it") or "thats" in said.split()[:2]
+    """`so i left them`, `so thats a no from me`, `so none`: said of what was named before."""
+    none = said.split()[:2] in (["so", "none"], ["so", "nothing"], ["hence", "none"])
+    return none or said.rsplit(maxsplit=1)[-1] in ("them", "it") or "thats" in said.split()[:2]
 
 
 def pronoun(marks: Sequence[Mark], place: int) -> bool:

@@ -13,8 +13,10 @@ from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
 from bot.notation.strays.headed import headed
 from bot.notation.strays.intents import with_intents
+from bot.notation.strays.kit_weights import kit_weights
 from bot.notation.strays.people import with_people
 from bot.notation.strays.reasons import reasons, without_skips
+from bot.notation.strays.spoken_of import spoken_of
 from bot.notation.strays.things import things
 from bot.notation.strays.undone import undone
 from bot.notation.strays.wordings import apologies, with_wordings
@@ -28,14 +30,17 @@ def with_others(marks: Sequence[Mark]) -> list[Mark]:
     return without_skips(with_intents(with_wordings(with_people(marks))))
 
 
-def stray_numbers(marks: Sequence[Mark], is_likely: Callable[[Mark], bool], *, is_first: bool) -> set[int]:
+def stray_numbers(
+    marks: Sequence[Mark], is_likely: Callable[[Mark], bool], may_be_set: Callable[[Mark, int], bool], *, is_first: bool
+) -> set[int]:
     """The places of what is no set's.
 
-    `is_likely`: whether a number may be a load or a count of the exercise at hand; `is_first`: nothing is stored.
+    `is_likely`: whether a number may be a load or a count of the exercise at hand; `may_be_set`: whether a load that
+    is only judged may be one of its sets, beside so many other numbers; `is_first`: nothing is stored.
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | (things(marks) - _of_sets(marks)) | left_standing(marks) | around(marks, is_likely)
-    told |= measured(marks)
+    told |= measured(marks) | spoken_of(marks, may_be_set) | kit_weights(marks)
     return told | told_again(marks) | headed(marks) | undone(marks) | apologies(marks)
 
 

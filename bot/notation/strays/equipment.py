@@ -72,7 +72,8 @@ def _held_elsewhere(marks: Sequence[Mark], place: int) -> range:
     is_at = bool(part) and part[0].kind is Kind.WAS
     person = any(m.kind is Kind.OTHERPERSON or set(m.text.split()) & _SOMEONE for m in part)
     gone = is_at and (person or bool(set(said[:4]) & GONE) or (said[1:2] == ["in"] and bool(set(said) & _HOMES)))
-    led = [w for m in marks[max(0, place - 3) : place] for w in m.text.split()]
+    led = [w for m in marks[max(0, place - 4) : place] for w in m.text.split()]
+    led = [w for w in led if w not in ("all", "both", "every")]
     who = [m for m in marks[max(0, place - 4) : place] if m.kind is Kind.OTHERPERSON or m.text in PEOPLE]
     taken = the and led[-2:-1] != [] and ((who and led[-2] in _TAKING) or (led[-2] in _LENT and said[:1] == ["to"]))
     return range(place, end) if gone or taken else range(0)

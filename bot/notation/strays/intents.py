@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import part_of
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -146,8 +146,14 @@ _COMING = frozenset(tuple(w.split()) for w in (
 
 
 def _is_in_place(marks: Sequence[Mark], place: int) -> bool:
-    """`instead of the machine`: an exercise that another stands in for, no other time."""
+    """`instead of the machine`, `did goblets, not the lunges`: an exercise that another stands in for."""
     following = marks[place + 1].kind if place + 1 < len(marks) else None
+    if marks[place].kind is Kind.NOT and following is not None:
+        one, other = place - 1, place + 1
+        one -= kind_at(marks, one) is Kind.COMMA
+        other += kind_at(marks, other) is Kind.FILL
+        names = [marks[i].names for i in (one, other) if kind_at(marks, i) is Kind.NAME and i >= 0]
+        return len(names) == 2 and not names[0] and bool(names[1])
     return marks[place].text == "instead of the" and following in (Kind.NAME, Kind.WEAK)
 
 

@@ -17,6 +17,8 @@ _OF_SETS = (Kind.SET, Kind.SETS, Kind.LASTSET, Kind.ORD, Kind.ANOTHER, Kind.ALL,
             Kind.EMPTY, Kind.FAILED, Kind.RPE, Kind.RIR, Kind.PLANNED, Kind.SAME)  # fmt: skip
 _LITTLE = (["did"], ["got"], ["the"], ["i"], ["then"], ["and"], ["a"], ["so"], ["for"], ["lol"], ["now"])
 _MISSED = frozenset(["miss", "missed", "failed", "fail", "fails", "failing", "stapled", "luck"])
+_NOPE = (["nope"], ["nah"], ["nada"], ["failed"], ["missed"], ["fail"])
+"""What stands alone behind a load that did not go: `went to 77.5, nope`."""
 _DENIED = frozenset(["not", "didnt", "wouldnt", "couldnt", "never", "no"])
 _MOVED = frozenset(["move", "moved", "moving", "budge", "budged", "lift", "shift", "go", "rise"])
 _MANY = 2
@@ -45,7 +47,8 @@ def missed_load(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
         if mark.kind is Kind.NUM and any(start <= mark.start < end for start, end in spans):
             start, end = _part(marks, place)
             said = {word for m in marks[start:end] for word in m.text.split()}
-            if said & _MISSED or (said & _DENIED and said & _MOVED):
+            nope = [w for m in marks[end + 1 : end + 2] for w in m.text.split()][:1] in _NOPE
+            if nope or said & _MISSED or (said & _DENIED and said & _MOVED):
                 return mark
     return None
 
@@ -65,11 +68,16 @@ def failed_again(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
 def _part(marks: Sequence[Mark], place: int) -> tuple[int, int]:
     """Where the part of a number starts and ends."""
     start = end = place
-    while start > 0 and marks[start - 1].kind not in _ENDS:
+    while start > 0 and marks[start - 1].kind not in _ENDS and not _ends_entry(marks, start - 1):
         start -= 1
     while end < len(marks) and marks[end].kind not in _ENDS:
         end += 1
     return start, end
+
+
+def _ends_entry(marks: Sequence[Mark], place: int) -> bool:
+    """The repetitions of `75x5 leaving 80 for another day`, behind which talk begins."""
+    return place > 0 and marks[place].kind is Kind.NUM and marks[place - 1].kind in (Kind.X, Kind.FOR)
 
 
 def _is_talked_of(marks: Sequence[Mark], place: int) -> bool:

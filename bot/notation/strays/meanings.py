@@ -23,7 +23,8 @@ UNITS = frozenset(
 _LED = frozenset(
     words(
         "level lvl gear lane chapter episode ep page zone aged track gate platform route bus room locker season phase",
-        "week day age lv seat height hole notch setting settings position lever backrest footplate",
+        "week day age lv seat height hole notch setting settings position lever backrest footplate slot hr",
+        "heartrate pulse pass",
     )
 )
 """Words before a number that names a thing."""
@@ -84,7 +85,9 @@ _RATED = frozenset(words("energy sleep mood motivation stress front scale vibes 
 
 
 def is_score(marks: Sequence[Mark], place: int) -> bool:
-    """`4 out of 5 on the energy front`."""
+    """`4 out of 5 on the energy front`, `lost 3-1`."""
+    if [m.kind for m in marks[place + 1 : place + 3]] == [Kind.DASH, Kind.NUM]:
+        return not _PLAYED.isdisjoint(w for m in marks[max(0, place - 3) : place] for w in m.text.split())
     if [m.text for m in marks[place + 1 : place + 3]] != ["out", "of"]:
         return False
     _, end = part_of(marks, place)
@@ -93,9 +96,14 @@ def is_score(marks: Sequence[Mark], place: int) -> bool:
     return not _RATED.isdisjoint(w for m in marks[place + 4 : end] for w in m.text.split())
 
 
+_PLAYED = frozenset(words("score lost won losing winning drew leading beat beaten"))
+
+
 def is_price(marks: Sequence[Mark], place: int) -> bool:
-    """`45 a month`."""
+    """`45 a month`; `6 of us`, who lift beside the client."""
     said = [w for m in marks[place + 1 : place + 3] for w in m.text.split()][:2]
+    if said[:2] == ["of", "us"]:
+        return True
     return len(said) == 2 and said[0] in ("a", "per", "an") and said[1] in _PERIODS
 
 
@@ -130,6 +138,33 @@ def _is_thought(marks: Sequence[Mark], place: int, at: int) -> bool:
 _THINKING = ("thought", "think", "reckon")
 
 
+_COMING = frozenset(words(
+    "come came coming arrive arriving arrived there here home make making leave leaving left start starts started "
+    "opens open closes close shuts shut meeting meet work finish finished train bus be back free pickup appointment "
+    "until til till "
+    "school kids bed up class lesson gym shift"
+))  # fmt: skip
+_WHEN = frozenset(words("before until till til by around past from"))
+
+
+def is_clock(marks: Sequence[Mark], place: int) -> bool:
+    """`can not come before 7 on thursday`, `work until 6`: a time of day."""
+    value, led = marks[place].value, [w for m in marks[max(0, place - 6) : place] for w in m.text.split()]
+    hour = value is not None and 1 <= value <= _LAST_HOUR and value == int(value)
+    if not hour or led[-1:] == [] or led[-1] not in _WHEN or marks[place - 1].kind is Kind.NUM:
+        return False
+    after = marks[place + 1] if place + 1 < len(marks) else None
+    ends = (
+        after is None
+        or after.kind in (*EDGES, Kind.AT, Kind.GAP)
+        or after.text in ("today", "tonight", "so", "on", "and")
+    )
+    return ends and bool(set(led) & _COMING)
+
+
+_LAST_HOUR = 24
+
+
 def is_body_change(marks: Sequence[Mark], place: int) -> bool:
     """`down 2 kilos since january`, `up 1kg this month`: the body's weight."""
     led = place > 0 and marks[place - 1].text in ("down", "up", "lost", "gained")
@@ -159,12 +194,50 @@ def _is_on_paper(said: Sequence[str]) -> bool:
 def is_setting(marks: Sequence[Mark], place: int) -> bool:
     """`level 8`, `seat on 5, back on 3`: how a machine is set, or which of several it is."""
     at = place - 1
-    while at >= 0 and marks[at].text in ("on", "at", "is", "was", "no", "number", "to", "the"):
+    while at >= 0 and (marks[at].text in _SET_TO or marks[at].kind is Kind.COLON):
         at -= 1
-    led = at >= 0 and marks[at].kind in (Kind.WORD, Kind.FILL, Kind.TALKNUM) and marks[at].text in _LED
+    colon = any(m.kind is Kind.COLON for m in marks[at + 1 : place])
+    kinds = (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.HOURS)
+    led = at >= 0 and marks[at].kind in kinds and marks[at].text in _LED
     back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
+    seated = _is_led_by_seat(marks, place)
     dated = led and marks[at].text in ("week", "day") and at == place - 1
-    return dated or ((led or back) and _ends(marks, place))
+    pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
+    pinned = pinned and [m.kind for m in marks[place + 1 : place + 2]] != [Kind.FOR]
+    led = led and not (colon and marks[at].text in ("week", "day", "level", "room"))
+    return dated or ((led or back or pinned or seated or bool(set_up(marks, place))) and _ends(marks, place))
+
+
+def _is_led_by_seat(marks: Sequence[Mark], place: int) -> bool:
+    """`seat was too low at 3 so moved to 5 after`."""
+    if place < 1 or marks[place - 1].text not in ("at", "to", "on", "in"):
+        return False
+    start, _ = part_of(marks, place)
+    return any(m.text in _SEATS for m in marks[start:place])
+
+
+_SEATS = ("seat", "backrest", "footplate", "pad", "stopper", "pulley", "safeties")
+
+
+def set_up(marks: Sequence[Mark], place: int) -> range:
+    """The name of `bench set to 2`, `incline at 30 degrees` before the number, where the session has none so called."""
+    at = place - 1
+    while at >= 0 and marks[at].text in _SET_TO and marks[at].kind is not Kind.COLON:
+        at -= 1
+    furniture = 0 <= at < place - 1 and marks[at].text in _FURNITURE
+    turned = place + 1 < len(marks) and marks[place + 1].text in ("degrees", "degree", "deg")
+    return range(at, at + 1) if furniture and (turned or not marks[at].names) else range(0)
+
+
+_FURNITURE = ("bench", "incline", "decline", "rack", "adjustable bench", "incline bench")
+_SET_TO = frozenset(words("on at is was no number to the set up down still = in"))
+
+
+def _is_load_told(marks: Sequence[Mark], place: int) -> bool:
+    """Whether another number is told as a load: with its unit, or with its repetitions."""
+    tells = (Kind.KG, Kind.LB, Kind.X, Kind.FOR, Kind.COLON)
+    others = (i for i, m in enumerate(marks) if m.kind is Kind.NUM and i != place)
+    return any(i + 1 < len(marks) and marks[i + 1].kind in tells for i in others)
 
 
 def _ends(marks: Sequence[Mark], place: int) -> bool:
@@ -187,10 +260,13 @@ def is_age(marks: Sequence[Mark], place: int) -> bool:
     after = marks[place + 1] if place + 1 < len(marks) else None
     if value is None or not _YOUNGEST <= value <= _OLDEST or value != int(value):
         return False
-    ends = after is None or after.kind in EDGES or after.kind is Kind.COLON
+    ends = after is None or after.kind in EDGES or after.kind in (Kind.COLON, Kind.NOT)
     said = [w for m in before for w in m.text.split()]
     told = any(said[-len(form) :] == form for form in _AGED) and (ends or after is None or after.text in _AGE_ENDS)
     praised = bool(before) and before[-1].kind in _FOR_AGE and said[-2:-1] != [] and said[-2] in _PRAISE and ends
     if not told and not praised:
         return False
-    return any(m.kind in (Kind.X, Kind.FOR) and i and marks[i - 1].kind is Kind.NUM for i, m in enumerate(marks[:-1]))
+    return any(
+        m.kind in (Kind.X, Kind.FOR, Kind.COLON) and i and marks[i - 1].kind is Kind.NUM
+        for i, m in enumerate(marks[:-1])
+    )

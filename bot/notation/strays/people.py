@@ -85,7 +85,7 @@ def _is_someone(marks: Sequence[Mark], place: int) -> bool:
     aged = aged and marks[place + 2].kind is Kind.NUM
     said = {w for m in marks[place + 2 : place + 7] for w in m.text.split()}
     placed = following in ("in", "on", "at", "from", "over", "across", "who") and bool(said & _DOES)
-    return opens and (_end(marks, place) > place + 1 or following in _SAYING or aged or placed)
+    return opens and (_end(marks, place) > place + 1 or following in _SAYING | _DOES or aged or placed)
 
 
 _DOES = frozenset(words("had has did does doing was using lifting squatting benching pulling repping hit put"))

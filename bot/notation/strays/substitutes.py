@@ -102,7 +102,7 @@ def _own(exercise: PlannedExercise) -> Iterator[str]:
     """The words that an exercise's equipment may be called."""
     for name in (exercise.name, *exercise.aliases):
         yield from (singular(w) for w in name.lower().replace("-", " ").split())
-    if exercise.load_style is LoadStyle.PER_HAND:
+    if exercise.load_style is LoadStyle.PER_HAND or "goblet" in exercise.name.lower().split():
         yield from ("dumbbell", "db", "kb", "kettlebell")
     elif exercise.load_style is LoadStyle.TOTAL and not {"trap", "hex"} & set(exercise.name.lower().split()):
         yield "barbell"

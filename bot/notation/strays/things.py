@@ -8,6 +8,7 @@ from bot.notation.strays.meanings import (
     UNITS,
     is_age,
     is_body_change,
+    is_clock,
     is_described,
     is_goal,
     is_in_mind,
@@ -16,6 +17,7 @@ from bot.notation.strays.meanings import (
     is_score,
     is_setting,
     is_wanted,
+    set_up,
 )
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -52,12 +54,16 @@ def things(marks: Sequence[Mark]) -> set[int]:
 def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     after = marks[place + 1] if place + 1 < len(marks) else None
     before = marks[place - 1] if place else None
+    if before is not None and before.text in ("£", "$", "€") and before.end == marks[place].start:
+        yield from (place - 1, place)
     linked = before is not None and before.kind is Kind.X and before.text != "by"
     stepped = after is not None and after.text == "steps" and marks[place + 2 : place + 3] != []
     if stepped and marks[place + 2].kind is Kind.EACH:
         return
     if is_age(marks, place):
         yield place
+        if [m.kind for m in marks[place + 1 : place + 3]] == [Kind.NOT, Kind.NUM]:
+            yield from (place + 1, place + 2)
     elif after is not None and _is_unit(after) and not linked and not is_placed(marks, place + 1):
         yield from (place, place + 1)
         if before is not None and before.kind in (Kind.AT, Kind.DASH, Kind.MINUS, Kind.X):
@@ -67,7 +73,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
     elif is_described(marks, place) and not linked:
         yield from (place, place + 1, place + 2)
     elif is_score(marks, place):
-        yield from range(place, place + 4)
+        yield from range(place, place + (3 if marks[place + 1].kind is Kind.DASH else 4))
     elif (
         _is_distance(marks, place)
         or _is_decade(marks, place)
@@ -81,6 +87,7 @@ def _of_number(marks: Sequence[Mark], place: int) -> Iterator[int]:
         yield from (place - 1, place)
     elif _is_of_thing(marks, place) or _is_run(marks, place):
         yield place
+        yield from set_up(marks, place)
         if [m.text for m in marks[place + 1 : place + 2]] == ["of"] and [
             m.kind for m in marks[place + 2 : place + 3]
         ] == [Kind.NUM]:
@@ -116,8 +123,20 @@ def _is_unit(mark: Mark) -> bool:
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number stands for something else by itself: `a queue of 4`, `level 8`, `105 in mind`."""
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
-    meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place)
-    return group or meant or is_setting(marks, place)
+    meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place) or _is_year(marks, place)
+    return group or meant or is_setting(marks, place) or is_clock(marks, place)
+
+
+def _is_year(marks: Sequence[Mark], place: int) -> bool:
+    """`music from 1985`, `first time since 2019`."""
+    value, led = marks[place].value, marks[place - 1].text.split()[-1:] if place else []
+    plain = len(marks[place].text) == len("1985") and marks[place].text.isdigit() and value is not None
+    unit = kind_at(marks, place + 1) in (Kind.M, Kind.METRES, Kind.KG, Kind.LB, Kind.REPS, Kind.X, Kind.S)
+    return plain and value in _YEARS and led in ([w] for w in _OF_YEARS) and not unit
+
+
+_YEARS = range(1900, 2100)
+_OF_YEARS = ("from", "since", "in", "of", "circa", "like", "its")
 
 
 def _to_go(marks: Sequence[Mark], place: int) -> range:
@@ -140,7 +159,8 @@ def _is_numbered(marks: Sequence[Mark], place: int) -> bool:
     thing = marks[place - 2] if place > 1 else None
     return (
         thing is not None
-        and thing.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON)
+        and (thing.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON) or thing.text in ("machine", "rack", "bench"))
+        and not thing.names
         and thing.text not in _OF_SETS
         and marks[place - 1].text in ("number", "no", "nr", "num", "#")
         and marks[place - 1].kind in (Kind.FILL, Kind.NO, Kind.WORD)

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from bot.notation.clauses import part_of
 from bot.notation.kinds import Kind
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 
 
@@ -26,9 +27,18 @@ def with_wordings(marks: Sequence[Mark]) -> list[Mark]:
             or is_apology(marks, place)
         ):
             out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.kind is Kind.MORE and _is_uncounted(marks, place):
+            out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
+            out[place] = replace(mark, kind=Kind.FILL)
         elif mark.kind is Kind.NO and _is_told_again(marks, place):
             out[place] = replace(mark, kind=Kind.SORRY)
     return out
+
+
+def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
+    """`could have done more but the straps slipped`: how many is not said."""
+    following = marks[place + 1].kind if place + 1 < len(marks) else None
+    return place > 0 and marks[place - 1].kind is Kind.COULD and following not in (Kind.NUM, Kind.REPS)
 
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
@@ -107,10 +117,23 @@ def _is_unsent(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
-    """`the radio played the same song`: behind a word of talk, and of a thing."""
+    """`the radio played the same song`, `same playlist as always`: behind a word of talk, or of a thing of talk."""
     start, end = part_of(marks, place)
+    if place + 1 >= end:
+        return False
+    if marks[place + 1].text in (*TALKED_OF, "time", "place") and marks[place + 1].kind not in (Kind.NAME, Kind.WEAK):
+        return True
+    noun = marks[place + 1].kind is Kind.WORD and not marks[place + 1].text.endswith(_OF_HOW)
+    if noun and place + 2 < end and all(m.kind in _OF_TALK for m in marks[place + 2 : end]):
+        return True  # `same queue for the showers`: the word goes on
     before = any(m.kind in (Kind.WORD, Kind.TALKNUM, Kind.OTHERPERSON) for m in marks[start:place])
-    return before and place + 1 < end and marks[place + 1].kind is Kind.WORD
+    return before and marks[place + 1].kind in (Kind.WORD, Kind.SECONDS, Kind.MINUTES, Kind.HOURS, Kind.ORD)
+
+
+_OF_HOW = ("ed", "er", "ly", "ing", "y")
+"""Ends of words that tell how a set was that is the same: `same wobbled a bit`."""
+_OF_TALK = frozenset((Kind.WORD, Kind.FILL, Kind.FOR, Kind.AT, Kind.WITH, Kind.TO, Kind.GAP, Kind.OTHERPERSON, Kind.WAS,
+                      Kind.OTHERTIME, Kind.TALKNUM, Kind.AGAIN))  # fmt: skip
 
 
 def _is_told_again(marks: Sequence[Mark], place: int) -> bool:

@@ -6,13 +6,15 @@ A word outside the lexicon that is a slip away from one word of it is taken for 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import kind_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
+from bot.notation.order.figures import with_decimals
 from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
+from bot.notation.tagging.limbs import with_limbs
 from bot.notation.tagging.mending import is_slip, mended
 from bot.notation.tagging.naming import with_names, with_one_limb, with_verbs
 from bot.notation.tagging.ordinals import ordinal_at
@@ -31,7 +33,9 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
-    typed = small_words(heard(with_verbs(with_one_limb(with_plurals(spoken_signs(marks)), index), index)), index)
+    typed = small_words(
+        heard(with_verbs(with_one_limb(with_plurals(with_limbs(spoken_signs(marks), index)), index), index)), index
+    )
     corrected = with_names(mended(typed, index), index)
     out: list[Mark] = []
     at = 0
@@ -39,8 +43,29 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
         mark, at = _next(corrected, at, out)
         out.append(mark)
     out = [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
-    out = run_together(without_opening(sets_apart(out)))
-    return [_of_now(out, i) for i in range(len(out))]
+    out = with_decimals(run_together(without_opening(sets_apart(out))))
+    return [_given_up(out, i) if m.kind in _GIVING_UP else _of_now(out, i) for i, m in enumerate(out)]
+
+
+def _given_up(marks: Sequence[Mark], place: int) -> Mark:
+    """`so dropped the curls`, `left the rows`: left out, where no lighter load is told behind the name."""
+    mark = marks[place]
+    named = place + 1 + (kind_at(marks, place + 1) is Kind.FILL)
+    start, end = part_of(marks, place)
+    opens = all(m.kind in (Kind.FILL, Kind.AND, Kind.THEN) for m in marks[start:place])
+    told = any(m.kind in (Kind.NUM, Kind.BAD, Kind.SAME, Kind.TO, Kind.BODY) for m in marks[named:end])
+    told = told or any(w in _LATER for m in marks[named:end] for w in m.text.split())
+    asked = any(m.kind is Kind.QUERY for m in marks[end : end + 1])
+    the = mark.kind is Kind.DROP or text_at(marks, place + 1) in ("the", "my")
+    what = kind_at(marks, named) in (Kind.NAME, Kind.THEREST) or text_at(marks, named) == "everything"
+    what = what or (mark.kind is Kind.DROP and kind_at(marks, named) is Kind.WEAK and named == place + 1)
+    given = mark.text in _DROPPED and the and what and opens and not told and not asked
+    return replace(mark, kind=Kind.SKIP, text="skipped") if given else mark
+
+
+_LATER = ("later", "till", "until", "last", "end", "for")
+_GIVING_UP = (Kind.DROP, Kind.LEFT)
+_DROPPED = ("drop", "dropped", "dropping", "left")
 
 
 def _of_now(marks: Sequence[Mark], place: int) -> Mark:

@@ -56,8 +56,9 @@ def _is_counted(mark: Mark) -> bool:
 
 
 def _is_tenth(marks: Sequence[Mark], at: int) -> bool:
-    """`seventy two comma five for ten`: a decimal, before what only a load has behind it."""
-    return text_at(marks, at) in ("five", "5", "25", "75") and text_at(marks, at + 1) in _AFTER_LOAD
+    """`seventy two comma five for ten`, `rpe 8 comma 5`: a decimal, before what only a load has behind it, or rated."""
+    rated = text_at(marks, at - 3) in ("rpe", "rir", "@") and text_at(marks, at) in ("five", "5")
+    return rated or (text_at(marks, at) in ("five", "5", "25", "75") and text_at(marks, at + 1) in _AFTER_LOAD)
 
 
 _AFTER_LOAD = ("for", "kilos", "kg", "by", "x", "kilo", "pounds")

@@ -6,6 +6,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS, SEVERAL
 from bot.notation.kinds import Kind
 from bot.notation.spoken import NUMBER_WORDS, TENS
 from bot.notation.tokens import Mark
@@ -26,11 +27,13 @@ _ORDINALS = {
 }
 _FOR = frozenset(words("fir fot fo gor dor fpr foe ofr rof vor foor"))
 """`for` as thumbs hit it."""
-_MISHEARD = _FOR | {*_COUNTS, *_ORDINALS, *words("than to four into wan yin wun comma komma coma dot")}
-"""All words that are put right somewhere."""
 _COUNTED = frozenset(words("reps rep left sets more repetitions kilos kilo kg pounds lbs"))
 _TIMED = frozenset(words("seconds secs sec metres meters reps kilos kilo pounds"))
 _COMMAS = ("comma", "komma", "coma", "dot")
+_POINTS = frozenset(words("komma coma virgola virgule virgula przecinek kropka punkt punto ponto"))
+"""The decimal sign by its name in other languages: no list is told with it."""
+_MISHEARD = _FOR | _POINTS | {*_COUNTS, *_ORDINALS, *_COMMAS, *words("than to four into wan yin wun set serie repeat")}
+"""All words that are put right somewhere."""
 _TENTHS = ("five", "5", "25", "75", "2.5")
 _AFTER_LOAD = frozenset(words("for x by kg kilo kilos kgs times lb lbs pounds with"))
 _OPENS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK)
@@ -73,9 +76,16 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     eaten = after is not None and after.text in _EATEN
     if mark.text == "ate" and before.text == "and" and place > 1 and _is_number(marks[place - 2]) and not eaten:
         return "eight"
+    told = after is not None and after.text in _ENDING and place > 1 and marks[place - 2].text in _REPS
+    if mark.text in ("set", "serie") and told and before.kind is Kind.NUM:
+        return "sets"  # `5 rep 3 set done`
+    if mark.text == "repeat" and before.kind is Kind.NUM:
+        return "reps"
     between = numbered and _is_number(before)
     if between and mark.text in ("four", "fore") and before.kind is Kind.NUM and after is not None:
         return "for" if after.kind is Kind.NUM else mark.text
+    if between and mark.text in ("set", "serie") and _counts_sets(marks, place):
+        return "sets"
     if between and mark.text == "into":
         linked = len(marks) > place + 2 and marks[place + 2].text in _LINKS  # `45x12 into 30x9` goes on to a drop
         return mark.text if linked else "x"
@@ -84,6 +94,9 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     if between and mark.text in _COMMAS and after is not None and after.text in _TENTHS:
         then = marks[place + 2].text if place + 2 < len(marks) else ""
         return "point" if then in _AFTER_LOAD else mark.text
+    if between and mark.text in _POINTS and after is not None and after.text in _TENTHS:
+        listed = {m.text for m in (*marks[max(0, place - 2) : place], *marks[place + 1 : place + 3])}
+        return mark.text if mark.text in listed else "point"
     counted = after is not None and after.text in _COUNTED
     if mark.text == "too" and after is not None and after.text in _TIMED and before.text in (*TENS, "fourty"):
         return "two"
@@ -96,6 +109,16 @@ def _meant(marks: Sequence[Mark], place: int) -> str:
     return mark.text
 
 
+def _counts_sets(marks: Sequence[Mark], place: int) -> bool:
+    """`3 set 10 reps`: so many sets, whose repetitions follow."""
+    few = marks[place - 1].value
+    counted = place + 2 < len(marks) and marks[place + 2].text in _REPS
+    labelled = place > 1 and marks[place - 2].text in ("set", "x", "for")
+    return few is not None and SEVERAL <= few <= FEW_SETS and counted and not labelled
+
+
+_REPS = frozenset(words("rep reps repetitions repetition"))
+_ENDING = frozenset(words("done complete completed finished finish ok"))
 _EATEN = ("a", "an", "the", "my", "some", "half", "too", "so", "lunch", "breakfast", "something", "it", "them")
 """What follows `ate` where it was food."""
 _LINKS = ("x", "for", "kg", "lb", "kilos", "pounds")

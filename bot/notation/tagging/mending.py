@@ -83,6 +83,10 @@ SLIPS = {
     "whts": "whats",
     "wat": "what",
     "wht": "what",
+    "wut": "what",
+    "wot": "what",
+    "waht": "what",
+    "wuts": "whats",
 }
 _BEFORE_EFFORT = frozenset(words("reps kg lb @ about like maybe around was at probably prob approx and easy hard"))
 _COUNTED_WORDS = frozenset(

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.abbreviations import singular
-from bot.notation.clauses import EDGES, kind_at, part_of
+from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, links, read_names, turned
 from bot.notation.spoken import NUMBER_WORDS, TENS
@@ -81,6 +81,8 @@ _PHRASES = frozenset(
     ]
 )
 """Everyday talk that begins with a word of exercises."""
+_CHOPPED = tuple([got, "the"] for got in words("got get gets getting for"))
+"""`calves got the chop`: left out, and no wood chop."""
 
 
 def _is_weighed(before: Sequence[Mark]) -> bool:
@@ -126,6 +128,21 @@ _LINKING = frozenset((*_ANDS, "of", "to", *_ON))
 _GEAR_ON = frozenset(words("cable machine smith dumbbell dumbell barbell kettlebell wall floor landmine ring band"))
 
 
+def _of_bands(marks: Sequence[Mark], place: int, index: Index) -> int | None:
+    """The one exercise of the session that `the bands` are; none where they help or load another: `with the bands`."""
+    if marks[place].text != "bands":
+        return None
+    beside = [m.text for m in marks[max(0, place - 2) : place]]
+    if not set(beside[-1:]) <= {"the", "my", "and", ",", ".", "then"}:
+        return None
+    fits = {one.exercise for one in index.variants if "band" in one.words}
+    held = beside[:1] != beside[-1:] and set(beside[:1]) & _HOLDING
+    return next(iter(fits)) if len(fits) == 1 and not held else None
+
+
+_HOLDING = frozenset(words("with w using use used on off of in from by without around against between no took had"))
+
+
 def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with each name as one mark."""
     out: list[Mark] = []
@@ -163,8 +180,13 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
         after = marks[place + 1].text if place + 1 < len(marks) else ""
         if after == "-" and mark.text == "back" and place + 2 < len(marks):
             after = marks[place + 2].text
-        if (
+        banded = _of_bands(marks, place, index)
+        if banded is not None:
+            flush()
+            out.append(replace(mark, kind=Kind.NAME, names=(banded,)))
+        elif (
             (mark.text == "row" and [m.text for m in marks[max(0, place - 2) : place]] == ["in", "a"])
+            or (mark.text == "chop" and [m.text for m in marks[max(0, place - 2) : place]] in _CHOPPED)
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
@@ -184,7 +206,28 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             flush()
             out.append(mark)
     flush()
-    return _with_kinds_of(_spent(_merged(out)))
+    return _with_kinds_of(_banded(_spent(_merged(out)), index))
+
+
+def _banded(marks: list[Mark], index: Index) -> list[Mark]:
+    """`Band: 20, 20`, `the bands i skipped`: the one exercise named after it, where its sets or a skip follow."""
+    named = {v.exercise for v in index.variants if v.rank == 0 and "band" in v.words}
+    if len(named) != 1:
+        return marks
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        opens = place == 0 or marks[place - 1].kind in EDGES or marks[place - 1].text in _LEADS
+        if not opens or singular(mark.text) != "band" or mark.kind is not Kind.WORD:
+            continue
+        headed = mark.text == "bands" or kind_at(marks, place + 1) is Kind.COLON or not index.on_body
+        at = place + 1 + (kind_at(marks, place + 1) is Kind.COLON)
+        sets = headed and (kind_at(marks, at) is Kind.NUM or text_at(marks, at) in NUMBER_WORDS)
+        if sets or {text_at(marks, at), text_at(marks, at + 1)} & _SKIPPED:
+            out[place] = replace(mark, kind=Kind.NAME, names=tuple(named))
+    return out
+
+
+_SKIPPED = frozenset(words("skipped skip skipping"))
 
 
 def _spent(marks: list[Mark]) -> list[Mark]:

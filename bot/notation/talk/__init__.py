@@ -85,7 +85,8 @@ def is_named_so(marks: Sequence[Mark], place: int) -> bool:
     turned = before == ["at"] and place > 1 and bool(set(marks[place - 2].text.split()) & _TURNED_UP)
     hour = before == ["since"] and value is not None and value <= LAST_HOUR
     stuck = place > 0 and marks[place - 1].text == "stuck on the" and value is not None and value > _MOST_REPS
-    return not linked and (hour or stuck or turned or bool(set(before) & _NUMBERED))
+    placed = place > 1 and marks[place - 2].text.split()[-1:] == ["the"]  # `on the floor 9, 8, 8`
+    return not linked and (hour or stuck or turned or (not placed and bool(set(before) & _NUMBERED)))
 
 
 _MOST_REPS = 30

@@ -1,0 +1,70 @@
+"""Words that mean the same wherever they stand. Common usage, no source."""
+
+from collections.abc import Iterable
+
+from bot.notation.wordlist import products, words
+
+_COUNTS = {"three": ("three", "3"), "four": ("four", "4"), "five": ("five", "5")}
+ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
+    ("so", ("therefore", "thus", "hence", "ergo", "that is why", "thats why", "which is why", "for that reason")),
+    ("so far", ("thus far", "up to this point", "up until now", "as of now")),
+    ("actually", ("in fact", "in actual fact", "in reality", "in truth", "as a matter of fact", "in actuality")),
+    ("last", ("final", "very last", "very final")),
+    ("again", ("once more", "one more time", "1 more time", "once again", "one time more", "yet again", "over again")),
+    ("and a half", products(("n", "nd", "plus", "an", "&", "+"), ("a half",))),
+    ("instead of", ("rather than", "in place of", "in lieu of", "in the place of", "as opposed to", "in stead of")),
+    ("couldnt", (*products(("was", "were"), ("not able to", "unable to")), "could not", "wasnt able to",
+                 "werent able to")),
+    *((f"{verb}nt", (f"{verb} not",)) for verb in words("did was were is are do does would should")),
+    ("wont", ("will not",)),
+    ("cant", ("can not", "cannot")),
+    ("wrong", words("mistaken incorrect")),
+    ("mistakenly", words("erroneously wrongly incorrectly")),
+    ("rep", ("repetition", "repetion", "repitition")),
+    *((f"reps {left}", products(words("solid good clean easy decent honest proper strong quality comfortable full"),
+                                ("reps", "ones"), (left,))) for left in ("left", "in the tank", "to spare")),
+    *((left, (f"ish {left}",)) for left in ("left", "in the tank", "to spare", "reps left", "more")),
+    ("thats that set", ("thats that one", "that is that one", "thats that set done", "thats that one done")),
+    ("reps", ("repetitions", "repetions", "repititions")),
+    ("as planned", products(
+        ("according to", "accordingly to", "in line with", "in accordance with", "per", "as per", "following",
+         "true to", "matching", "exactly per", "exactly as per"),
+        ("the", "my", "your", "our", ""),
+        ("plan", "programme", "program", "sheet", "schedule", "prescription", "planning"),
+    )),
+    ("as planned", ("as intended", "as envisaged", "as set out", "as outlined", "as stated", "as specified",
+                    "as required", "as ordered", "as requested", "as listed", "as given", "as assigned")),
+    ("as planned", ("to the letter", "by the book", "bang on plan", "spot on plan", "on plan", "to plan", "as laid out",
+                    "exactly as written", "exactly as prescribed", "exactly as planned", "just as planned",
+                    "as instructed", "as directed", "exactly to plan")),
+    ("as planned", (*products(("no", "no real", "without any", "without"), ("changes", "change", "deviation"),
+                              ("from", "to"), ("the plan", "plan")),)),
+    ("same again", products(("another", "one more", "another one"), ("like that", "of those", "just like that",
+                            "just like it", "like it", "of them the same", "exactly like that"))),
+    ("the same twice", products(("two more", "2 more", "another two", "another 2"),
+                                ("the same", "of the same", "like that", "of those", "just like it"))),
+    ("yesterday", ("last evening", "yesterday night", "yesterday evening")),
+    ("meant to say", ("intended to say", "wanted to say", "wanted to write", "intended to write", "meant to type",
+                      "wanted to type", "intended to type", "was trying to say")),
+    ("meant", ("intended",)),
+    ("same as", ("identical to", "identical as", "identical with", "equal to", "the same like", "same again as")),
+    ("typo", ("misprint", "mistype", "mis type", "typing error", "typing mistake", "spelling mistake")),
+    ("both sides", ("the two sides",)),
+    *((f"both {those}", products(("the two", "the 2", "both the", "both of the"), (those,)))
+      for those in words("legs arms hands")),
+    ("both of those", products(("the two", "the 2"), ("of those", "of these"))),
+    *((f"all {count}", (
+        *products(("the",), said, ("of them", "of those", "of these")),
+        *products(("each of the", "all of the", "all the", "every one of the"), said),
+    )) for count, said in _COUNTS.items()),
+    (
+        "not sure if",
+        products(
+            ("cant", "can not", "cannot", "dont", "do not", "couldnt"),
+            ("recall", "remember", "say", "tell"),
+            ("if", "whether"),
+        ),
+    ),
+    ("nothing left", ("nothing more left", "no more left", "nothing remaining", "nothing else left")),
+)  # fmt: skip
+"""What is said for what: `final one` is `last one`, `thus` is `so`."""
