@@ -610,7 +610,7 @@ PHRASES: dict[Kind, str] = {
         "all round; all around; all the way across; "
         "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
         "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; "
-        "whole way through; for each; across all; sets all; straight sets; straight across; across; " + _EVERY_SET
+        "whole way through; for each; across all; straight sets; straight across; across; " + _EVERY_SET
     ),
     Kind.SAME: (
         "snap; matched it; matched that; more of the same; "

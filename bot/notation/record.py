@@ -15,6 +15,9 @@ from bot.training.plan import PlannedExercise
 from bot.training.report import Performed, SetKey, Stage
 from bot.training.units import Unit
 
+_PAIR = 2
+"""Sets of which one may be told again as it is, to say that only the other was not so."""
+
 
 @dataclass
 class Record:
@@ -97,12 +100,13 @@ class Record:
         self.retold += [t for t in before if (t.row.reps, t.row.load) not in now]
 
     def settle(self, before: Sequence[Performed]) -> None:
-        """Leaves each set as it was `before` that is told again as it is, where others are put right.
+        """Leaves the one of two sets as it was `before` that is told again as it is, where the other is put right.
 
-        `set one was 80, only the second one was 85` changes the first, where both are stored with 85.
+        `set one was 80, only the second one was 85` changes the first, where both are stored with 85; `they were 5, 5, 4`
+        tells all three again.
         """
         as_was = [key for key in self.replaces if self.rows(key) == [p for p in before if (p.exercise, p.set) == key]]
-        if len(as_was) < len(self.replaces):
+        if len(self.replaces) == _PAIR and len(as_was) == 1:
             self.replaces = [key for key in self.replaces if key not in as_was]
             self.told = [t for t in self.told if (t.row.exercise, t.row.set) not in as_was]
 

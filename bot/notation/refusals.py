@@ -75,8 +75,8 @@ _LATER = (
 )
 _PUT = ("put off", "pushed back", "held over", *words("left saved kept moved pushed shifted parked postponed delayed"))
 _CUT_OUT = (
-    *words("ignored refused sacrificed ducked avoided jettisoned dodged excluded nixed vetoed culled benched"),
-    *("squeezed out", "crossed off", "crossed out", "struck off", "kicked out", "thrown out", "written off", "put off"),
+    *words("ignored refused sacrificed ducked avoided jettisoned dodged excluded nixed vetoed culled"),
+    *("crossed off", "crossed out", "struck off", "kicked out", "thrown out", "written off", "put off"),
 )
 _GONE = ("bail", "dip", "bounce", "leave", "run", "dash", "go", "head off", "shoot off", "split", "scoot", "jet")
 
@@ -138,7 +138,8 @@ REFUSED = "; ".join((
     *products(("will need to", "need to", "needs to", "must", "gonna have to"), ("wait",)),
     "will wait",
     *products(("fell", "fall", "falls"), ("by the wayside", "out", "out today", "away", "flat", "through")),
-    *products(words("stay stays stayed drop drops dropped remain remained"), ("out", "undone", "off"), ("", "today")),
+    *products(words("stay stays stayed remain remained"), ("out", "undone", "off"), ("", "today")),
+    *products(words("drop drops dropped"), ("out",), ("", "today")),
     *products(("", "is", "are", "r", "stay", "stays"), ("off",), ("tonight", "today", "this time", "for today",
               "for tonight", "this week")),
     *products(("", "were", "was", "got", "get", "are", "is", "have been", "has been", "had to be"), _CUT_OUT),

@@ -13,7 +13,7 @@ from bot.notation.reading import Reading, Request, read_message
 from bot.training.plan import LoadStyle, PlannedExercise
 from bot.training.report import Performed
 from bot.training.units import Unit
-from tests.notation.plans import NOW, row, rows, sets
+from tests.notation.plans import NOW, read, row, rows, sets
 
 THRUST = PlannedExercise("Hip Thrust", sets("90", 8, 10), aliases=("thrusts",))
 HINGE = PlannedExercise("Romanian Deadlift", sets("60", 8, 10), aliases=("rdl",))
@@ -144,3 +144,20 @@ def test_a_load_that_was_not_lifted_is_of_no_count(text: str) -> None:
 def test_a_load_that_may_be_the_next_sets_is_asked_about(text: str) -> None:
     """Law one: nothing doubtful is stored."""
     assert _read(text, PLAN, DONE).ask is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "load", "reps"),
+    [
+        ("went up to 62.5 today. 6, 5, 5", "62.5", [6, 5, 5]),
+        ("legs like lead so 57.5 on bench today. 6, 6, 5", "57.5", [6, 6, 5]),
+        ("using 57.5 today, nobody about. 57.5x6", "57.5", [6]),
+        ("only 57.5 because i slept badly. 57.5x6, 57.5x5", "57.5", [6, 5]),
+    ],
+)
+def test_a_load_told_ahead_is_that_of_the_sets_behind_it(text: str, load: str, reps: list[int]) -> None:
+    reading = read(text, current="Bench Press")
+    assert reading.ask is None
+    assert [(p.exercise, f"{p.load and p.load.amount}", p.reps) for p in reading.performed] == [
+        ("Bench Press", load, n) for n in reps
+    ]

@@ -1,7 +1,8 @@
 """One set whose load and count stand apart: `Only 95 because it slips. Ten times`, `got four, legs like sand. At 92.5`.
 
 Where a message tells one load and one count, each in a part of its own, and all its other parts tell no set, the two
-are one set: nothing else fits. They are put side by side, with the set's number and effort if one is told.
+are one set: nothing else fits. They are put side by side, with the set's number and effort if one is told. Several
+counts in a row behind one load are its sets.
 """
 
 from collections.abc import Sequence
@@ -69,7 +70,11 @@ def _joined(parts: Sequence[Part], context: Context) -> list[Mark] | None:
     )
     which = [p.which for p in parts if p.which]
     rated = [i for i, p in enumerate(parts) if p.amount.effort]
-    names = [p.name for p in parts if p.name is not None]
+    named = [p.name for p in parts if p.name is not None]
+    names = named[:1] if len({m.names for m in named}) == 1 else named
+    if len(loads) == 1 and (len(counts) > 1 or wholes) and not (which or rated or failed) and len(names) <= 1:
+        sets = _several(parts, loads[0], counts, wholes, context)
+        return None if sets is None else _among_remarks(parts, max(loads + counts + wholes), [*names, *sets])
     if max(len(loads), len(counts), len(wholes), len(which), len(names)) > 1 or len(rated) + len(failed) > 1:
         return None
     early = bool(rated) and bool(context.worked) and rated[0] < min((*loads, *counts), default=0)
@@ -90,6 +95,29 @@ def _joined(parts: Sequence[Part], context: Context) -> list[Mark] | None:
     told = [*names, *(*which[0], Mark(Kind.COLON, ":", at, at))] if which else names
     told += [*said, *((Mark(Kind.COMMA, ",", end, end), *effort) if effort else ())]
     return _among_remarks(parts, max(loads + counts + wholes), told)
+
+
+def _several(
+    parts: Sequence[Part], load: int, counts: Sequence[int], wholes: Sequence[int], context: Context
+) -> list[Mark] | None:
+    """Sets whose load is told first: `belt with 7.5 on it today. 6, 6, 5`, `using 30 today. 30x12`."""
+    told = counts or wholes
+    listed = list(told) == list(range(told[0], told[-1] + 1)) and len(told) <= len(context.open_sets)
+    if load > told[0] or (counts and wholes) or not listed:
+        return None
+    alike = {tuple(m.kind for m in parts[i].amount.said) for i in counts}
+    if len(alike) > 1 or any(parts[i].amount.led for i in counts[1:]):  # `60, 20 m, three times`
+        return None
+    heading = [m for m in parts[load].amount.said if m.value is not None]
+    again = [next((m.value for m in parts[i].amount.said if m.value is not None), None) for i in wholes]
+    if any([m.value for m in heading] != [value] for value in again):
+        return None
+    out: list[Mark] = [] if wholes else [*parts[load].amount.said]
+    out += [] if wholes else [Mark(Kind.X, "x", out[-1].end, out[-1].end)]
+    for place in told:
+        said = parts[place].amount.said
+        out += [*([Mark(Kind.COMMA, ",", said[0].start, said[0].start)] if place > told[0] else ()), *said]
+    return out
 
 
 def _among_remarks(parts: Sequence[Part], at: int, told: Sequence[Mark]) -> list[Mark]:

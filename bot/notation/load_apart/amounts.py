@@ -105,6 +105,7 @@ def read_count(marks: Sequence[Mark], context: Context) -> Amount | None:
     if value is None or not _may_count(value, context) or not are_known(marks[:at], COUNTING, _COUNT_KINDS):
         return None
     every = at == 1 and marks[0].kind is Kind.ALL and text_at(marks, at + 1) != "of"  # `90, all 8s`: of every set
+    every = every or any(m.kind is Kind.ALL and m.text != "all" for m in marks[at + 1 :])
     if every or (kind_at(marks, at + 1) is Kind.S and not context.is_timed):
         return None
     end = at + 1 + (kind_at(marks, at + 1) in _COUNTED)

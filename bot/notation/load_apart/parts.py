@@ -91,14 +91,16 @@ def _as_meant(part: Sequence[Mark], place: int, context: Context) -> Mark:
 
 
 def _without_name(part: Sequence[Mark]) -> tuple[list[Mark], Mark | None]:
-    """A part without the exercise that opens or ends it: `thrusts at 95`, `95 on thrusts`."""
+    """A part without the exercise that it names: `thrusts at 95`, `95 on thrusts today`, `6 chins`."""
     at = past(part, 0, Kind.FILL)
     if kind_at(part, at) is Kind.NAME and len(part[at].names) == 1:
         return [*part[:at], *part[at + 1 :]], part[at]
-    linked = len(part) > 1 and part[-2].kind in (*_LEADS, Kind.FILL)
-    if linked and part[-1].kind is Kind.NAME and len(part[-1].names) == 1:
-        return list(part[:-2]), part[-1]
-    return list(part), None
+    inside = next((i for i, m in enumerate(part) if m.kind is Kind.NAME and len(m.names) == 1), 0)
+    linked = inside > 0 and part[inside - 1].kind in (*_LEADS, Kind.FILL)
+    if linked and (inside == len(part) - 1 or part[inside - 1].text == "on"):
+        return [*part[: inside - 1], *part[inside + 1 :]], part[inside]
+    counted = len(part) > 1 and part[-1].kind is Kind.NAME and part[-2].kind is Kind.NUM and len(part[-1].names) == 1
+    return (list(part[:-1]), part[-1]) if counted else (list(part), None)
 
 
 def _without_which(part: Sequence[Mark]) -> tuple[list[Mark], tuple[Mark, ...] | None]:

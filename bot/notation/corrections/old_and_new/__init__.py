@@ -182,7 +182,10 @@ def _told(said: Said, rows: Sequence[Performed], request: Request, before: _Befo
     new, old = new_and_old(said)
     follows = before.announced and before.fresh and (said.which is None or not said.which.lasts)
     last = follows and said.name is not None and not said.several
-    if said.which is None and said.nth is None and said.several:
+    bare = not (
+        said.owned or before.announced or said.cues - {Kind.ARROW, Kind.FILL, Kind.DASH}
+    )  # `11 > 7`: a set and its drop
+    if said.which is None and said.nth is None and (said.several or bare):
         return None
     if new is None or (said.which is None and old is None and said.nth is None and not last):
         return None
