@@ -233,12 +233,17 @@ _OTHER_ORDER = "; ".join(products(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT
+        "cant stop thinking about; cant stop thinking of; cant stop thinking; cant stop; cannot stop; couldnt stop; "
+        + _NO_KIT
         + "; "
         + _OTHER_ORDER
         + "; "
         + _POWER_CUT
-        + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        + "; i put it down; i put it back; i put the bar down; i put the bar back; i put them down; a stroke; a mini "
+        "stroke; five a side football; 5 a side football; playing five a side; played five a side; at five a "
+        "side; from five a side; after five a side; five a side with; playing 5 a side; played 5 a side; from 5 a "
+        "side; after 5 a side; seven a side football; 7 a side football; all weekend; not any more; "
+        "hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "
@@ -792,7 +797,7 @@ PHRASES: dict[Kind, str] = {
         "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
         "done; one to go; ill be done; will be done; be done; before i finish; when i was done; then finished; thats "
         "it then; is that it; thats how its done; thats how it is done; how its done; till im done; "
-        "havent finished; half finished; to finish; never done; as soon as im "
+        "havent finished; hadnt finished; hasnt finished; half finished; to finish; never done; as soon as im "
         "done; when done; im done in; done in; half way done; halfway done; thats it or; almost there; until done; "
         "about done; isnt done; arent done; wasnt done; im done for; not quite done; not yet done; still not done; "
         "thats it for now; done soon; finished soon; finish soon; to be done; getting done; got done; get done; done "
