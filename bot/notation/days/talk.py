@@ -92,7 +92,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if numbered and _is_story(marks, start, first):
         return True
-    if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
+    if named or numbered or any(m.kind is Kind.PLANNED for m in part):
         return False
     if _is_excused(words):
         return False
@@ -231,7 +231,7 @@ def _today_follows(marks: Sequence[Mark], end: int) -> bool:
 
 def _is_of_thing(marks: Sequence[Mark], last: int) -> bool:
     """`last night's pasta`, `monday's bus`: the day of a thing of talk."""
-    return marks[last].text.endswith("s") and text_at(marks, last + 1) in TALKED_OF
+    return marks[last].text.endswith("s") and text_at(marks, last + 1) in TALKED_OF - {"work"}
 
 
 def _is_reason(marks: Sequence[Mark], place: int) -> bool:
