@@ -43,9 +43,18 @@ def names_since(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         before = [w for m in marks[max(0, place - 5) : place] for w in m.text.split()]
         while before and before[-1] in _OF_EXERCISE:
             before.pop()
+        changed = bool(before) and before[-1] in _CHANGED
+        while changed and before and before[-1] in _CHANGED | _BY_WHOM:
+            before.pop()
         if before[-1:] == ["since"] or (before[-2:-1] in (["started"], ["began"]) and before[-1] in _LED_TO):
             out.add(place)
+            out |= {
+                p for p in range(max(0, place - 5), place) if changed and marks[p].kind in (Kind.SKIP, Kind.SKIPPED)
+            }
     return out
+
+
+_BY_WHOM = frozenset(words("i we you u have ive weve had just all"))
 
 
 def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
@@ -80,7 +89,12 @@ def _is_gone_to(marks: Sequence[Mark], at: int) -> bool:
     return said[-1:] == ["to"] and bool(_CHANGED & set(said))
 
 
-_CHANGED = frozenset(words("dropped drop went lowered reduced cut backed down stripped moved switched changed"))
+_CHANGED = frozenset(
+    words(
+        "dropped drop went lowered reduced cut backed down stripped moved switched changed swapped binned ditched",
+        "stopped started added removed skipped",
+    )
+)
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 _LASTED = frozenset(words("been lasted lasting lasts took takes within since"))
 _SINCE = frozenset(words("ago later since afterwards now"))
@@ -120,6 +134,11 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             out |= {place, place + 1}
         if mark.kind is Kind.NUM and text_at(marks, place - 1) == "rep" and place + 1 in hurt:
             out |= {place - 1, place}
+        aged = mark.kind is Kind.NUM and kind_at(marks, place + 1) is Kind.S
+        if aged and text_at(marks, place - 1).split()[-1:] in _OF_AGE:
+            out |= {place, place + 1}
+        if mark.kind is Kind.SAME and place + 1 in hurt and kind_at(marks, place + 1) is not Kind.NAME:
+            out.add(place)
         if mark.kind is Kind.WAS and _leads_into(marks, place, hurt):
             out.add(place)
         again = mark.kind is Kind.ALL and mark.text.endswith(" time")
@@ -142,6 +161,8 @@ def _in_hurt(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
     return any(p in hurt for p in range(start, end))
 
 
+_OF_AGE = (["my"], ["early"], ["mid"], ["late"])
+"""Before `20s`, `twenties` these tell an age: `had a bad shoulder in my twenties`."""
 _DOERS = (["i"], ["it"], ["my"], ["the"], ["we"], ["when"])
 
 

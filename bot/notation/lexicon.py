@@ -241,7 +241,11 @@ PHRASES: dict[Kind, str] = {
         + _OTHER_ORDER
         + "; "
         + _POWER_CUT
-        + "; hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
+        + "; i put it down; i put it back; i put the bar down; i put the bar back; i put them down; a stroke; a mini "
+        "stroke; five a side football; 5 a side football; playing five a side; played five a side; at five a "
+        "side; from five a side; after five a side; five a side with; playing 5 a side; played 5 a side; from 5 a "
+        "side; after 5 a side; seven a side football; 7 a side football; all weekend; not any more; "
+        "hold on to; hang on to; hold onto; hang onto; holding on to; holding onto; held on to; "
         "to dont know what; to i dont know what; to i dunno what; to dunno what; to god knows what; to who knows what; "
         "to lord knows what; to whatever; to no idea what; to not sure what; to something lighter; to some lighter "
         "weight; didnt look what weight; didnt look at the weight; didnt check the weight; didnt check what weight; "

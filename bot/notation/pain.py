@@ -15,11 +15,13 @@ scores (`3-4/10`) the higher end counts; what hurts another person is no pain of
 from dataclasses import dataclass
 
 from bot.notation.hurt.claims import claims_of
+from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.judge import judge_hurts
 from bot.notation.hurt.matching import has_doubtful
 from bot.notation.hurt.mending import parted
 from bot.notation.hurt.owning import Claim
 from bot.notation.hurt.passage import Passage, Stretch, stretches
+from bot.notation.hurt.placed import HURTING
 from bot.notation.hurt.scores import Score, find_scores
 from bot.notation.hurt.sign import Sign
 from bot.notation.hurt.signs import find_signs
@@ -109,6 +111,7 @@ def _read_stretch(stretch: Stretch) -> _Part:
     own = range(stretch.first, stretch.end)
     claims = [c for c in claims_of(scene, signs, hurts, scores) if c.tokens[0] in own]
     denied = [h.mark for h in hurts if h.verdict in (Verdict.DENIED, Verdict.OVER) and h.mark.first in own]
+    denied += [g for g in scene.of(Cue.GONE) if g.first in own and scene.words(g.first, g.end) & HURTING]
     return _Part(
         tuple((scene.tokens[c.tokens[0]].start, c) for c in claims),
         spans_of(scene, claims, denied, scores),

@@ -120,7 +120,8 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
     led = text_at(marks, lead).split()[-1:]
     lasted = led == ["to"] and bool(set(text_at(marks, lead - 1).split()) & _LASTED)
     stopped = text_at(marks, lead) in ("stopped at", "had to stop at", *_FINISHED)
-    if not ((led and led[0] in _AHEAD) or lasted) or not (stopped or kind_at(marks, lead) in _TELLS):
+    then = led == ["so"] and kind_at(marks, lead - 1) is Kind.FINISH  # `stopped there so 3`
+    if not ((led and led[0] in _AHEAD) or lasted or then) or not (stopped or kind_at(marks, lead) in _TELLS):
         return None
     start = lead
     while start > max(0, place - _MOST) and (

@@ -25,7 +25,7 @@ def told_when(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         elif mark.kind in (Kind.SAME, Kind.AGAIN):
             told = _once_more(marks, place, hurt)
         elif mark.kind is Kind.NUM:
-            told = _fell_on(marks, place)
+            told = _fell_on(marks, place) or _of_told_set(marks, place, hurt)
         if told and not told <= hurt and _in_hurt(marks, place, hurt):
             out |= told
     return out
@@ -80,6 +80,19 @@ def _once_more(marks: Sequence[Mark], place: int, hurt: set[int]) -> set[int]:
     start, end = part_of(marks, place)
     counts = any(m.kind in (Kind.NUM, Kind.X) and p not in hurt for p, m in enumerate(marks[start:end], start))
     return {place} if not counts and after and after[0] in _WHERE | _WHEN else set()
+
+
+_ON_THE = frozenset(["on the", "in the", "during the", "on", "on that", "on my"])
+
+
+def _of_told_set(marks: Sequence[Mark], place: int, hurt: set[int]) -> set[int]:
+    """The 3 of `35x11 +4+3, hamstring twinged on the 3`: in which of the sets told before it hurt."""
+    start, end = part_of(marks, place)
+    led = text_at(marks, place - 1) if kind_at(marks, place - 1) in (Kind.WITH, Kind.AT, Kind.FILL) else ""
+    earlier = [m for p, m in enumerate(marks[:start]) if m.kind is Kind.NUM and p not in hurt]
+    same = len(earlier) > 1 and any(m.value == marks[place].value for m in earlier)
+    told = led in _ON_THE and same and place == end - 1 and any(p in hurt for p in range(start, place))
+    return {place - 1, place} if told else set()
 
 
 _UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.PLATES)

@@ -184,3 +184,150 @@ def test_that_side_is_the_side_named_before(text: str, side: Side | None) -> Non
     got = read_pain(text).pain
     assert got is not None
     assert got.side is side
+
+
+OLD = """
+still    | ankle     | rolled my ankle bouldering on sunday and it still aches. pullups are fine though right?
+still    | toe       | kicked the bed frame with my little toe last night and it hasn't calmed down
+still    | shoulder  | shoulder from the crash in may hasn't healed
+still    | hamstring | the hamstring i did in the summer is grumbling
+still    | shoulder  | shoulder improved but still there at the top
+still    | knee      | surgery was in 2019 but the knee still swells
+still    | back      | thought the back was sorted, it's not
+still    | shoulder  | shoulder was ok till set 3
+gone     |           | first time in weeks w/o elbow pain!!
+gone     |           | blew out my back in 09. been fine since. just so you have it
+gone     |           | hurt my shoulder back in '14, all good since
+gone     |           | tore my hamstring in 2022, all healed up now
+gone     |           | did my back in when i was 20. fine ever since
+gone     |           | had a bad back in my 20s, nothing for years
+gone     |           | had sciatica years ago, nothing since
+gone     |           | broke my wrist as a kid, no trouble since
+gone     |           | busted my ankle in college, good as new now
+gone     |           | knee pain has left the building
+another  |           | the da was taken in with chest pain last night so my head's not in it
+another  |           | me mam has a bad hip so i was late
+another  |           | uncle ji had heart attack yesterday so no gym
+another  |           | amma's knee is paining, took her to doctor
+another  |           | pops had a stent put in monday, chest pain all weekend
+another  |           | our lass has a bad back
+another  |           | my da has bad chest
+another  |           | my ex had a seizure
+another  |           | my bro passed out after his set
+another  |           | took the da to a&e, chest pain
+another  |           | my manager collapsed in a meeting
+another  |           | student of mine fainted in class
+another  |           | colleague's heart attack has me rattled
+beside   | back      | lifted the baby out of the cot and back twinged
+beside   | knee      | wife says to see a physio, knee still hurts
+beside   | back      | moved house for the mother in law, back hurts
+beside   | hip       | carried my sister's sofa up the stairs, hip hurts now
+beside   | neck      | massage from the girlfriend didn't help, neck still hurts
+beside   | back      | helped a mate move and tweaked the back
+beside   | groin     | kicked a ball with my son and felt the groin go
+beside   | elbow     | new baby so no sleep, elbow hurting too
+beside   | wrist     | bumped into a guy on the stairs, wrist aches
+beside   | back      | carrying the toddler all weekend, lower back is in bits
+urgent   | chest     | ran for the bus with the kids, chest pain
+urgent   | chest     | argued with the boss and felt chest pressure
+urgent   | chest     | told the missus about the chest pain
+urgent   |           | left me wheezing and i still can't breathe
+urgent   |           | that set left me gasping for 20 minutes
+urgent   | chest     | had me panting, chest tight
+urgent   |           | i fell without sense in the toilet
+whisper  | elbow     | elbow having a wee moan on the last two
+whisper  | elbow     | my elbow he is not content today
+whisper  | back      | back said nope at rep 4
+whisper  | wrist     | wrists weren't best pleased with the front rack
+whisper  | head      | can't turn my head to the left this morning
+whisper  | rib       | think i've done a rib coughing
+whisper  | heel      | heel first thing in the morning is murder
+whisper  | pec       | pec had a tug near the armpit
+whisper  | groin     | groin not thanking me for the side lunges
+whisper  | knee      | left knee talking back today
+whisper  | neck      | catch in neck since morning
+whisper  | wrist     | wrists are goosed
+whisper  |           | that one pinched a bit
+whisper  |           | ache where the bar sits
+talk     |           | left me wheezing at the radio
+talk     |           | bar was moving like a speed day
+talk     |           | chest machine 12 12 10, sticker torn so weight not known
+talk     |           | pec deck handle snapped
+talk     |           | weight unknown, sticker peeled off
+talk     |           | the calf block cracked
+talk     |           | felt easy, moved sharp
+"""
+
+
+@pytest.mark.parametrize("line", OLD.strip().splitlines())
+def test_whose_hurt_it_is_and_whether_it_is_still_there(line: str) -> None:
+    """An old hurt that is there is pain; one that is over, another's, and talk are none."""
+    kind, where, text = (part.strip() for part in line.split("|"))
+    got = read_pain(text).pain
+    if kind in ("gone", "another", "talk"):
+        assert got is None
+        return
+    assert got is not None
+    assert got.urgent is (kind == "urgent")
+    assert (got.where or "").removeprefix("lower ") == where
+
+
+LISTS = [
+    ("neck 2, right hip 5 (out of ten) after sleeping on the floor", PainSaid("hip", 5, Side.RIGHT, False)),
+    ("neck 2, hip 5 out of ten", PainSaid("hip", 5, None, False)),
+    ("hip 5, neck 2 out of 10", PainSaid("hip", 5, None, False)),
+    ("elbow 3 wrist 1 today out of 10", PainSaid("elbow", 3, None, False)),
+    ("so pain wise: back 1, hip 4, rest nothing", PainSaid("hip", 4, None, False)),
+    ("knee 2 hip 0 (scale of 10)", PainSaid("knee", 2, None, False)),
+    ("left knee 2, right knee 4 out of ten today", PainSaid("knee", 4, Side.RIGHT, False)),
+]
+
+
+@pytest.mark.parametrize(("text", "pain"), LISTS)
+def test_places_listed_with_their_scores_are_no_sets(text: str, pain: PainSaid) -> None:
+    """Out of ten is said once for all of them."""
+    for told, kept in (("{hurt}", ()), ("60x5. {hurt}", ("Bench Press#2 60x5",))):
+        got = read(told.format(hurt=text), "Bench Press#1 60x6", current="Bench Press")
+        assert (got.ask, got.pain, got.performed) == (None, pain, rows(*kept))
+
+
+ENDED = [
+    ("sharp stab in the {place} at lockout so i put it down, that was 60 for 4", "Bench Press#2 60x4"),
+    ("{place} twinged on rep 3 so i racked it, that was 60 for 4", "Bench Press#2 60x4"),
+    ("{place} pinched so i stopped, that was 60 for 4", "Bench Press#2 60x4"),
+    ("something bit me in the {place} on rep 4, it hurts. stopped there so 4", "Bench Press#2 60x4"),
+    ("{place} twinged on rep 4, stopped there so 4", "Bench Press#2 60x4"),
+    ("60x4, {place} twinged on the last", "Bench Press#2 60x4"),
+]
+
+
+@pytest.mark.parametrize(("told", "place"), list(product(ENDED, ("elbow", "wrist", "shoulder"))), ids=str)
+def test_the_set_that_a_hurt_ended_is_a_new_one(told: tuple[str, str], place: str) -> None:
+    """`that was` behind a hurt corrects nothing; without the hurt it corrects."""
+    got = read(told[0].format(place=place), "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.performed, got.replaces) == (None, rows(told[1]), ())
+    assert got.pain is not None
+    assert read("that was 60 for 4", "Bench Press#1 60x6", current="Bench Press").replaces
+
+
+@pytest.mark.parametrize("hurt", ["left hamstring twinged on the 3", "hamstring pulled a bit on the 4"])
+def test_in_which_mini_set_it_hurt_is_no_further_one(hurt: str) -> None:
+    got = read(
+        f"25x14 +4+3, {hurt}", "Triceps Pushdown#1 25x15", "Triceps Pushdown#2 25x15", current="Triceps Pushdown"
+    )
+    minis = ("Triceps Pushdown#3 25x4 mini", "Triceps Pushdown#3 25x3 mini")
+    assert (got.ask, got.performed) == (None, rows("Triceps Pushdown#3 25x14", *minis))
+
+
+BESIDE = [
+    "same ankle as last month, swelled up after the run", "minding the kids all weekend, lower back is in bits",
+    "five a side with work colleagues, ankle swollen", "coworker had a stroke last week, everyone's shook",
+    "i had a bad shoulder in my twenties but it's fine", "knee's not sore any more",
+    "no hip pain since we dropped the lunges", "used to get headaches on these, not any more",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "meets"), list(product(BESIDE, ("{set}. {hurt}", "{hurt}. {set}", "{set}, {hurt}"))))
+def test_what_is_told_with_a_hurt_is_no_set(text: str, meets: str) -> None:
+    got = read(meets.format(set="60x5", hurt=text), "Bench Press#1 60x6", current="Bench Press")
+    assert (got.ask, got.performed, got.replaces) == (None, rows("Bench Press#2 60x5"), ())

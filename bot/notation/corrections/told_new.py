@@ -22,6 +22,8 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(m.kind is Kind.MEANT and m.text in ESTIMATES for m in piece):
         rest = [m for m in piece if not (m.kind is Kind.MEANT and m.text in ESTIMATES)]
         return not any(m.kind in _CORRECTING for m in rest) and (_is_next(rest) or _is_open(rest, record))
+    if _ended_by_a_hurt(piece, record):
+        return True
     if _is_sole_left(piece, record) or _is_sorry_for_next(piece, record):
         return True
     said_words = [w for m in piece for w in m.text.split()]
@@ -49,6 +51,18 @@ def _is_just_done(before: Sequence[Mark], behind: Sequence[Mark], record: Record
     return just and whole and bool(_opens([*before, *behind], record))
 
 
+def _ended_by_a_hurt(piece: Sequence[Mark], record: Record) -> bool:
+    """`sharp stab at lockout so i put it down, that was 95 for 3`: the set in which it hurt, told right behind."""
+    cue = next((i for i, m in enumerate(piece) if m.kind is Kind.WAS), 0)
+    behind = [m.kind for m in piece[cue + 1 :] if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    whole = behind[:3] in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
+    hurt = any(m.kind is Kind.GAP and m.text == "?" for m in piece[:cue])
+    hurt = hurt and all(m.kind in _BESIDE_HURTS or m.text in _STOPPED for m in piece[:cue])
+    return hurt and whole and not _CORRECTING & set(behind) and bool(_opens(piece, record))
+
+
+_BESIDE_HURTS = (Kind.GAP, Kind.FILL, Kind.COMMA, Kind.AND, Kind.AT)
+_STOPPED = frozenset(["stopped", "had to stop", "stopped there", "cut it", "bailed", "racked", "racked it", "reracked"])
 _DONE = frozenset(words("did done finished completed had got racked"))
 _RATES = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.COULD, Kind.MORE)
 

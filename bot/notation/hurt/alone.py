@@ -12,7 +12,7 @@ from bot.notation.hurt.tokens import Gap, Kind
 _CUT = word_set(
     """
     bin binned skip skipped skipping stop stopped stopping cut drop dropped left bailed bail swapped modified lighter
-    light rest resting no can't won't didn't avoid avoided avoiding swap switched lowered shortened gave
+    light rest resting no can't won't didn't avoid avoided avoiding swap switched lowered shortened gave only
     """
 )
 

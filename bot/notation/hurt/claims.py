@@ -7,7 +7,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.owning import Claim, owners, scores_of
 from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.people import anothers
+from bot.notation.hurt.people import is_anothers_place
 from bot.notation.hurt.places import HEADS, VAGUE, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.scores import ABOUT, Score
@@ -147,7 +147,7 @@ def _is_scored(scene: Passage, spot: Spot, score: Score) -> bool:
     turns = max((m.first for m in scene.of(Cue.CONTRAST) if spot.end <= m.first < score.first), default=spot.end)
     if any(m.first >= turns and not (scene.word(m.end - 1) == "solid" and m.end == score.first) for m in good):
         return False
-    if anothers(scene, Mark(spot.first, spot.end, None), spot.mine):
+    if is_anothers_place(scene, spot):
         return False
     if score.plain:
         return True

@@ -116,7 +116,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     nowhere = not _placed(scene, mark)
     if nowhere and word.startswith(_WORN) and scene.clause_before(mark.first, 4) & _GEAR:
         return Verdict.TALK, "gear that is worn"
-    if nowhere and word in _DONE_TO_A_THING and after in _A_THING:
+    little = after == "a" and scene.word(mark.end + 1) in _A_LITTLE
+    if nowhere and word in _DONE_TO_A_THING and after in _A_THING and not little:
         return Verdict.TALK, "done to a thing"
     if word.startswith("scrap") and nowhere:
         return Verdict.EFFORT, "a set that was only just done"
@@ -186,7 +187,8 @@ def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     if "doms" in scene.words(mark.first, mark.end):
         return Verdict.SORENESS, "called soreness"
     if spot is None:
-        noun = scene.word(mark.first) in ("ache", "aches") and scene.word(mark.first - 1) in _ARTICLES
+        led = scene.word(mark.first - 1) in _ARTICLES or scene.ends(mark.first)
+        noun = scene.word(mark.first) in ("ache", "aches") and led
         if noun and not after_training(scene, mark):
             return Verdict.PAIN, "an ache, in doubt"
         return Verdict.SORENESS, "sore, no place"
@@ -200,6 +202,6 @@ def _exaggerated(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "hyperbole"
     if is_hyperbole(mark, spot):
         return Verdict.EFFORT, "hyperbole of a trained muscle"
-    if mark.cue is Cue.WRECKED and after_training(scene, mark):
+    if mark.cue is Cue.WRECKED and after_training(scene, mark, of_training=True):
         return Verdict.SORENESS, "hyperbole after training"
     return Verdict.PAIN, f"a {spot.place.name} is said to be in a bad way"

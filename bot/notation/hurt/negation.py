@@ -10,7 +10,7 @@ _REACH = 8
 """Tokens that a negation reaches over."""
 _PASSES = word_set(
     """
-    any real actual more sign signs of in the to or nor and kind sort hint trace feel felt feeling feels have had
+    an any real actual more sign signs of in the to or nor and kind sort hint trace feel felt feeling feels have had
     has having get got getting notice noticed noticing really been be being was is a at all experience experienced
     cause causing caused give gave giving me seem seems think it's it that there today with by no not new weird
     major sharp further longer ever type much lingering nothing side either even so far left right lower upper big

@@ -8,7 +8,7 @@ from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.tokens import Gap, Kind
 
 _TODAY = word_set("now today just currently")
-_NOT_QUITE = word_set("almost nearly mostly half not hasn't never until")
+_NOT_QUITE = word_set("almost nearly mostly half not hasn't haven't isn't didn't won't doesn't never until")
 _EVENTS = (Cue.MARK, Cue.POP, Cue.STRAIN, Cue.INJURED)
 """What happened in the session counts, settled or not."""
 _STILL = word_set("again still since today now hurts hurting flared playing")
@@ -30,6 +30,7 @@ def gone(scene: Passage, mark: Mark) -> bool:
         and not _earlier_on(scene, m)
         for m in scene.of(Cue.PAST)
     )
+    before_today |= any(scene.same_sentence(i, mark.first) for i in scene.of_late)
     if _only_feared(scene, mark) or _only_usual(scene, mark):
         return True
     if any(_says_gone(scene, g, mark, before_today=before_today) for g in scene.of(Cue.GONE)):
@@ -41,7 +42,8 @@ def gone(scene: Passage, mark: Mark) -> bool:
         return True
     later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
     fine = [f for f in later if not negated(scene, f) and _of_itself(scene, f)]
-    return before_today and any(not _taken_back(scene, f) for f in fine)
+    still = before_today and bool(fine) and _still_there(scene, mark)
+    return before_today and not still and any(not _taken_back(scene, f) for f in fine)
 
 
 _FEARED = word_set("worried concerned nervous scared wary careful")
@@ -86,6 +88,13 @@ def _earlier_on(scene: Passage, past: Mark) -> bool:
 def _since(scene: Passage, mark: Mark, past: Mark) -> bool:
     """`ouchy since i did the hedge on sunday`: it began then and goes on."""
     return past.first > mark.end and bool(scene.words(mark.end, past.first + 1) & _SINCE)
+
+
+def _still_there(scene: Passage, mark: Mark) -> bool:
+    """`rolled my ankle on sunday and it still aches, pullups are fine though`: what is fine is something else."""
+    hurting = [m for m in scene.of(*_CAME_BACK) if m.first >= mark.first and not negated(scene, m)]
+    near = [m for m in hurting if scene.same_sentence(m.first, mark.first)]
+    return any("still" in scene.words(m.first - 4, m.first) for m in near)
 
 
 def _of_itself(scene: Passage, fine: Mark) -> bool:
@@ -151,5 +160,28 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
     if not years and not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
         return False
     still = scene.sentence_words(mark.first) & _STILL
-    well = [f for f in scene.of(Cue.FINE) if f.first > mark.first and scene.same_sentence(f.first, mark.first)]
-    return not still or (still <= {"now", "today", "since"} and any(not negated(scene, f) for f in well))
+    return not still or (still <= {"now", "today", "since"} and _well_since(scene, mark))
+
+
+_CAME_BACK = (Cue.HURT, Cue.PAIN, Cue.WHISPER, Cue.SHARP, Cue.PAINFUL, Cue.SORE)
+_NONE_SINCE = word_set("nothing none nowt zero nada zilch")
+_TROUBLE = word_set("trouble bother issue issues problem problems drama grief pain hassle bother gyp")
+
+
+def _well_since(scene: Passage, mark: Mark) -> bool:
+    """`fine now`, `good as new now`, `no trouble since`, `nothing since`, said behind what happened long ago."""
+    behind = [
+        m
+        for m in scene.of(Cue.FINE, Cue.GONE, *_CAME_BACK)
+        if m.first >= mark.end and scene.same_sentence(m.first, mark.first)
+    ]
+    if any(m.cue in (Cue.FINE, Cue.GONE) and not negated(scene, m) for m in behind):
+        return True
+    if any(m.cue in _CAME_BACK and negated(scene, m) for m in behind):
+        return True
+    return any(
+        (scene.word(i) in _NONE_SINCE or (scene.word(i) == "no" and scene.word(i + 1) in _TROUBLE))
+        and scene.words(i + 1, i + 5) & {"since", "now", "today"}
+        for i in range(mark.end, min(mark.end + 12, len(scene.tokens)))
+        if scene.same_sentence(i, mark.first)
+    )

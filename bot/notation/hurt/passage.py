@@ -1,5 +1,6 @@
 """A stretch of a message that is read at once, with its places; long messages are read in overlapping stretches."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -33,15 +34,34 @@ class Passage(Scene):
         self.begins = frozenset(s.first for s in self.spots if s.place.name != "side")
         """The tokens where a place begins."""
         self.years = tuple(i for i in range(1, len(self.tokens)) if self._is_year(i))
-        """The tokens that are years behind an `in`: `slipped a disc in 2018`."""
+        """The tokens that are years, or ages, of long ago: `slipped a disc in 2018`, `in 09`, `when i was 20`."""
+        self.of_late = tuple(
+            i for i, t in enumerate(self.tokens) if t.kind is Kind.NUMBER and _RECENT.fullmatch(t.word)
+        )
+        """The tokens that are years which may be of late, `in 2024`."""
         self.lasts_weeks = any(t.kind is Kind.TIME and ("week" in t.word or "month" in t.word) for t in tokens)
         """Whether a time of weeks or months is said: no soreness of training lasts so long."""
 
     def _is_year(self, index: int) -> bool:
         token = self.tokens[index]
-        if token.kind is not Kind.NUMBER or self.word(index - 1) != "in":
+        if token.kind is Kind.SET and _DECADE.fullmatch(token.word):
+            return bool(self.words(index - 2, index) & {"my", "mid", "early", "late"})
+        if token.kind is not Kind.NUMBER:
             return False
-        return token.word.isdigit() and len(token.word) == 4 and token.word.startswith(("19", "200", "201"))
+        if _LONG_PAST.fullmatch(token.word):
+            return self.word(index - 1) in ("in", "since", "back", "from", "of", "around")
+        if self.word(index - 1) == "in":
+            return _SHORT_YEAR.fullmatch(token.word) is not None and (
+                token.word < "10" or self.word(index - 2) == "back"
+            )
+        young = self.words(index - 2, index) == {"was", "i"} or self.words(index - 2, index) == {"at", "age"}
+        return young and _SHORT_YEAR.fullmatch(token.word) is not None
+
+
+_LONG_PAST = re.compile(r"(?:19\d|20[01])\d")
+_DECADE = re.compile(r"[1-9]0s")
+_RECENT = re.compile(r"202\d")
+_SHORT_YEAR = re.compile(r"\d\d?")
 
 
 @dataclass(frozen=True, slots=True)

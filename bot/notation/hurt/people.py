@@ -4,7 +4,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import SIDES
+from bot.notation.hurt.spots import SIDES, Spot
 from bot.notation.hurt.tokens import Gap, Kind
 
 _ONGOING = word_set("again still already keeps since")
@@ -21,6 +21,11 @@ def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
     return scene.once("anothers", mark, lambda: _anothers(scene, mark))
 
 
+def is_anothers_place(scene: Passage, spot: Spot) -> bool:
+    """Whether a place is somebody else's: `the da has a bad chest`, whatever is said of it."""
+    return not spot.mine if spot.mine is not None else _anothers(scene, Mark(spot.first, spot.end, None))
+
+
 def _anothers(scene: Passage, mark: Mark) -> bool:
     others = scene.of(Cue.OTHER)
     if not others:
@@ -34,11 +39,46 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
             return False
         if other is not None and _is_addressed(scene, other):
             continue
+        if other is not None and scene.word(other.end) == "'s" and mark.first - other.end in (1, 2):
+            return True
+        if other is not None and _only_there(scene, other, mark):
+            return False
         if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE and not _to_me(scene, other):
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
     return False
+
+
+def _only_there(scene: Passage, other: Mark, mark: Mark) -> bool:
+    """Whether somebody is only there in what the client did, and the hurt is told apart from it.
+
+    `ran for the bus with the kids, chest pain`, `lifted the baby out of the cot and back twinged`; not `took the da to
+    hospital, chest pain`, `saw a guy stumble and pass out`.
+    """
+    if scene.word(other.end) == "so" and not scene.ends(other.end):
+        return True
+    at = other.first - 1
+    while at >= 0 and scene.word(at) in _THEIR and not scene.ends(at + 1):
+        at -= 1
+    opens = at < 0 or scene.ends(at + 1) or scene.word(at) in _OPENS
+    apart = scene.soft_gaps(other.end, mark.first + 1) or scene.words(other.end, mark.first) & _APART
+    if opens or not apart:
+        return False
+    return not scene.sentence_words(other.first) & _CARED_FOR and not scene.words(at - 2, at + 1) & _WITNESSED
+
+
+_THEIR = word_set("the my our a an his her me their new old little wee this that some")
+_OPENS = word_set("and but because so when while since if that then as after like hi hey where before though although")
+_APART = word_set("and so but then now")
+_CARED_FOR = word_set(
+    """
+    hospital hospitals ward icu er ed casualty ambulance doctor doctors doc gp surgery op operation clinic vet vets
+    paramedics emergency dentist funeral minding e
+    """
+)
+"""Words of a sentence that is of another's illness; `e` is what is left of `a&e`."""
+_WITNESSED = word_set("saw seen watched seeing watching found heard hearing is was had has having had worried about")
 
 
 def _is_addressed(scene: Passage, other: Mark) -> bool:
@@ -74,14 +114,14 @@ def _to_me(scene: Passage, other: Mark) -> bool:
     return any(scene.word(i) == "me" and scene.word(i - 1) not in _NEAR_ME for i in range(other.end + 1, other.end + 5))
 
 
-_HEARERS = word_set("tell telling worry worrying scare see seeing ask asking consult")
+_HEARERS = word_set("tell telling told texted messaged worry worrying scare see seeing ask asking consult")
 _NEAR_ME = word_set("to by beside behind with for than near like unlike of from around")
 _TOLD_ME = word_set("told tells telling asked asks texted rang called says said showed sent emailed messaged let")
 """With `me` these only tell; whatever else somebody does to `me` is the client's: `someone kicked me in the shin`."""
 _BESIDE = word_set(
     """
     watching watched watches barking looking laughing shouting cheering filming staring spotting spotted clapped
-    clapping laughed cheered nodded asked said
+    clapping laughed cheered nodded asked said says say reckons thinks wants insists made thought
     """
 )
 """What others do beside the client, who is hurt: `the cat watching, calf is swollen`."""

@@ -1,4 +1,5 @@
-"""The clients' words for being hurt, a kind a row, in the language of `bot.notation.hurt.patterns`. Gathered by us."""
+"""The clients' words for being hurt, a kind a row, in the language of `bot.notation.hurt.patterns`. Gathered by
+us."""
 
 from bot.notation.hurt.cues import Cue
 
@@ -47,8 +48,27 @@ HURTS: dict[Cue, str] = {
       burn/burns/burning/burned/burnt/burny; on fire
     """,
     Cue.WHISPER: """
+      having/had/has/have a little/bit/right/good/of/slight/proper/wee*
+      moan/grumble/whinge/whine/sulk/strop/wobble/paddy/
+      tantrum/moment/hissy/fit/go/fight/argument/chat/word; said/says/saying/say absolutely/big/hard/a/oh*
+      nope/nah/no/not/enough/stop/never;
+      not/hasn't/haven't/won't/never/isn't/still/didn't not?
+      calmed/settled/eased/healed/finish/finished/recovered/mended/calm/settle/ease/heal down/off/up? yet?;
+      not/isn't/wasn't/aren't/weren't/never @bit* the? best?
+      mad/pleased/content/contented/satisfied/keen/wild/sold/ecstatic/overjoyed
+      about/on/with/for/of?; it/'s/is/it's/has come/comes/coming/came/back back? again; can't turn/lift/look
+      my head/neck;
+      not/isn't/wasn't/won't/aren't/don't thanking/thank/forgiving/forgive me; had/has/having/have words with
+      me; have/has/got
+      bad/hurt/ill/sick in/at/on the/my; still there/here/around/lingering/hanging/present/niggling;
+      size of an/a egg/orange/grapefruit/golf/tennis/melon/balloon/apple; talking/answering back; wants/needs
+      oil/oiling/grease/greasing; fine/ok/okay/good/grand/alright/great until/till/til; thought/hoped
+      my/the/that? left/right?
+      @place was/is/had/were all* sorted/fixed/better/gone/healed/settled/over/behind; catch in @place;
+      in a heap; goosed/gubbed/rodgered/jiggered/hosed/borked;
       gripe/gripes/complaint/snag/hiccup; wants/want/wanted a word; not/isn't/aren't/no on? speaking terms; @place
-      awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk; overdone/
+      awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk;
+      overdone/
       overdid/overcooked the/my left/right? @place; slept/lay/lied/sat on my/the? @place wrong/funny/awkwardly/badly/
       weird; like a/an rubber/elastic/guitar? band/rope/string is? about/going/ready to? snap/go/twang/break; don't/
       can't/didn't/not/never trust/trusting/trusted;
@@ -129,6 +149,7 @@ HURTS: dict[Cue, str] = {
       go/pop/snap/tear/cramp/give; lit/lights/lighting/lighted up; kicking my ass; giving out
     """,
     Cue.STRAIN: """
+      turned/turn/turning/twisted/folded my/the/an/me left/right/bad? ankle/knee;
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
       corked/corky; twist/
       twisted; rolled; bent/bend/bending my/the left/right? finger/fingers/thumb/wrist/toe/toes back;
@@ -136,7 +157,10 @@ HURTS: dict[Cue, str] = {
       overextended; put/threw/thrown/did/done/knocked my/me/the left/right/lower/bad/other* @place out/in; my/the/me/
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
       lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; a
-      catch/pull/zing/click/knock/grab/tug/stab in/with/at/to my/the; put/throw/threw my/me/
+      catch/pull/zing/click/knock/grab/tug/stab in/with/at/to my/the; a little/slight/bit/sudden/small? tug;
+      did/done a rib/disc/disk/ankle/tendon/groin/hammy/hamstring/achilles
+      coughing/sneezing/lifting/getting/reaching/playing/
+      on/in/at/when/yesterday/last/again; put/throw/threw my/me/
       the @place out; messed/mucked/mess/muck up; buggered; bust/busted; went into spasm;
       did/done my/me back/knee/hip/neck/shoulder/ankle/hamstring/hammy/groin/calf in/again/getting/lifting/picking/
       putting/
@@ -191,7 +215,8 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.WRECKED: """
       wrecked/knackered/shot/screwed/fucked/buggered/busted/broken/blown/ruined/trashed/effed/toast/toasted/kaput/
-      munted/banjaxed/bust; messed up; in bits/ruins; done in
+      munted/banjaxed/bust; messed up; in
+      bits/ruins/ribbons/flitters/tatters/pieces/shreds/smithereens; done in
     """,
     Cue.BECAUSE: """
       because of my/the; due to my/the; thanks to my/the; on account of my/the; resting/rest my/the; protecting/

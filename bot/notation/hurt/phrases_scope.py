@@ -20,7 +20,8 @@ SCOPES: dict[Cue, str] = {
     Cue.GONE: """
       gone; went away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
       sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop hurting/
-      aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; behind me; old
+      aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; left
+      the building/chat; behind me; old
       news;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
@@ -44,7 +45,8 @@ SCOPES: dict[Cue, str] = {
       march/april/june/july/august/september/october/november/december
     """,
     Cue.LONG_AGO: """
-      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager; back? in school/college/uni/
+      years/year ago; last year/summer/winter; months ago; as a kid/child/teenager/teen/youngster/boy/lad; in
+      my teens/twenties/youth; back? in high? school/college/uni/
       university/highschool; ages
       ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/child/
       teenager/teen; when i was at school/college/uni
@@ -69,8 +71,19 @@ SCOPES: dict[Cue, str] = {
       kid/kids/child/children/baby/brother/sister/friend/friends/mate/mates/buddy/colleague/coworker/boss/gran/
       grandma/nan/nana/grandad/grandpa/aunt/auntie/cousin/flatmate/roommate/housemate/neighbour/neighbor/dog/cat/
       puppy/horse/spotter/guy/bloke/lad/lady/someone/somebody/people/he/she/his/her/he's/she's/him/their/they're/
-      twin/missus/hers/mums/dads/moms/husbands/wifes; training/gym/lifting/workout/running partner/buddy/mate; some/
-      a guy/bloke/girl/woman/lad/dude/kid; other half; client of mine;
+      twin/missus/hers/mums/dads/moms/husbands/wifes/mam/mams/mammy/mummy/daddy/mama/papa/pops/granny/granda/
+      grandparents/granddad/grandson/granddaughter/nephew/niece/stepdad/stepmum/stepson/stepdaughter/girlfriends/
+      boyfriends/spouse/toddler/newborn/parents/workmate/workmates/coworkers/colleagues/classmate/employee/
+      customer/landlord/supervisor/manager/godson/cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
+      bhaiya/oma/opa/abuela/abuelo/babcia;
+      grandmother/grandfather/madre/padre/hermano/hermana/father's/mother's;
+      big/little/older/younger/elder/baby/kid
+      sis/bro/sister/brother; student/pupil/pal of mine; my/our/bada/chota bhai; the/my/our/his/her/me
+      da/das/ma/mas/pa/bro/sis/ex/hubs/lass/bairn/wean/
+      misses/mrs/bff/pal/pals; the/my/our/his/her/me/your old/ould/auld/wee/little? man/lad/fella/lady/one;
+      uncle/aunty/auntie ji; mother/father/brother/sister/son/daughter in law;
+      training/gym/lifting/workout/running/climbing/business/work partner/buddy/mate/pal; some/
+      a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
       client/patient/pupil/gentleman/fella/fellow/chap/stranger/trainer/instructor/teammate/teammates/
       opponent/nurse; old boy; gym goer; gym member; person next/beside
     """,

@@ -56,7 +56,10 @@ in/at/all;
  giving/gave/gives me a headache; pain au/de chocolat/chocolate/mie;
  bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
-bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; no feeling
+bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads;
+moved/moving/moves/move sharp; sticker/stickers/label/labels/tape/paint/rubber/pad/pads/cover/padding
+ is/was/has/all/are/half* peeled/peeling/torn/ripped/worn/cracked off/away/to?; calf/foot block/blocks; pec/peck
+deck/dec/dek handle/handles/arm/arms/pad/pads/seat/pin/cable/machine?; no feeling
 like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
 free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/job/
@@ -97,8 +100,8 @@ coach; not gonna lie; can't complain/wait/believe/lie/fault/thank; no complaints
 terrible/dramatic/new/bad/else/special/mad/drastic too? bad?; nothing too bad/serious/major/crazy/terrible; no
 big deal; no change/better/worse/improvement/difference/different/relief; not as/so/too/that/very/super/just/
 only/sure/gone/going/better/worse/improving/improved/ideal/bad/terrible/serious/sure/certain/exactly; hasn't/
-haven't/doesn't/didn't/not/isn't/won't/don't gone/go/going/improved/improve/eased/ease/settled/settle/cleared/
-clear/stopped/stop/healed/heal/get/got/getting/gotten away/better?; never goes/gone away?; not only/just; why
+haven't/doesn't/didn't/not/isn't/won't/don't gone/go/going/improved/improve/cleared/
+clear/stopped/stop/get/got/getting/gotten away/better?; never goes/gone away?; not only/just; why
 not; or not; not to mention; no one; bad for; painful to watch/see/look/admit/read; hurting for; hard/painful
 on the eyes/eye/wallet; don't know/think/want/mind/worry/care; didn't do/go/get to/do/the/my; don't do; heart
 broken/breaking; heart to heart; by heart; heart set; heart rate monitor; heart wasn't/isn't in it; head

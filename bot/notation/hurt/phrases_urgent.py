@@ -1,4 +1,5 @@
-"""The clients' words for urgent signs, a kind a row. Which together make a sign stands in `bot.notation.hurt.signs`."""
+"""The clients' words for urgent signs, a kind a row. Which together make a sign stands in
+`bot.notation.hurt.signs`."""
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.phrases_effects import EFFECTS
@@ -23,9 +24,12 @@ _PLAIN: dict[Cue, str] = {
       floaters/sparkles/sparks/twinkles/static/blackish/greyish; vision/everything/sight/eyes/it/things/world/screen/
       lights is/was/were/started/starts/kept/all/
       just/to* went/goes/going/turned/turning/gone/go/was/getting/got all? black/dark/grey/gray/white/blurry/
-      fuzzy/blank/dim/hazy; tunnel/tunnelled/tunneled/tunneling/spotty/patchy/starry/foggy/narrowed/narrowing vision/
+      fuzzy/blank/dim/hazy/tunnel/tunnelled/tunneled/tunnelly;
+      tunnel/tunnelled/tunneled/tunneling/spotty/patchy/starry/foggy/narrowed/narrowing vision/
       sight; vision/sight started/starts/starting/began/was/is? to? going/go/
-      fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; went black/
+      fading/fade/blurring; vision/sight/eyes faded/fading/darkening/darkened; nothing but black; without
+      sense/senses/conscience/consciousness;
+      went black/
       dark/grey; vision tunnelled/tunneled/narrowed/tunneling; vision blacked; room/gym/head/world/everything/
       place was/is/'s/started/went/starts spinning/spin/spins; spinning head/room; dizzy/dizziness/dizzyness/
       dizzey/dissy/dizzie; light/lite headed/headedness/head/headness; lightheaded/lightheadedness/lighthead/

@@ -18,6 +18,8 @@ _WENT_WELL = word_set(
 )
 _WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE, Cue.SWOLLEN)
 _IN = frozenset({"in", "inside"})
+_OF_WHICH = frozenset({"i", "that", "which", "what", "from"})
+"""Right behind a place these tell more of it: `the hamstring i did in the summer is grumbling`."""
 _CLOSE = (Cue.STRAIN, Cue.QUALITY, Cue.BECAUSE)
 
 
@@ -52,7 +54,7 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "sets told between"
     far = (
         14
-        if scene.word(mark.first - 1) == "it" and spot.end <= mark.first
+        if spot.end <= mark.first and (scene.word(mark.first - 1) == "it" or scene.word(spot.end) in _OF_WHICH)
         else 3
         if mark.cue in _CLOSE and not scene.words(low, high) & _IN
         else 5
@@ -104,7 +106,7 @@ def _no_pain_beside(scene: Passage, mark: Mark, *, next_door: bool = False, behi
     """
     here = scene.sentence[mark.first]
     denied = [m for m in scene.of(Cue.PAIN, Cue.HURT, Cue.PAINFUL) if negated(scene, m)]
-    denied += [g for g in scene.of(Cue.GONE) if scene.words(g.first, g.end) & _HURTING]
+    denied += [g for g in scene.of(Cue.GONE) if scene.words(g.first, g.end) & HURTING]
     for m in denied:
         there = scene.sentence[m.first]
         if behind and not _denies_it(scene, m, mark):
@@ -122,7 +124,8 @@ def _denies_it(scene: Passage, denied: Mark, mark: Mark) -> bool:
     return denied.first >= mark.end and not left and (not its or its[0] in mine)
 
 
-_HURTING = frozenset({"hurt", "hurting", "painful"})
+HURTING = frozenset({"hurt", "hurting", "painful", "sore", "aching", "niggling", "pinching"})
+"""Words of what is gone: `not sore any more`, `stopped hurting`."""
 _QUALIFIED = word_set("exactly really quite such sharp real actual bad major proper much too that as so very severe")
 _QUALIFIED_BY = word_set("exactly yet really such per se but until unless if when anymore more much except only")
 """Beside a denial of pain these leave some of it: `no sharp pain`, `not pain as such`, `doesn't hurt that much`."""

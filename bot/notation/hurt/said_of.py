@@ -12,9 +12,10 @@ from rapidfuzz.distance import OSA
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
+from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
-from bot.notation.hurt.people import anothers, hypothetical
+from bot.notation.hurt.people import hypothetical, is_anothers_place
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.said_words import (
@@ -84,7 +85,8 @@ _WHEN = word_set("last first second third final rep reps set sets two one three 
 def _set_aside(scene: Passage, mark: Mark, spot: Spot) -> bool:
     """Denied, another's, supposed; or a phrase of everyday talk stands there."""
     talk = any(m.first < mark.end and mark.first < m.end for m in scene.of(Cue.NEUTRAL, Cue.GONE, Cue.FINE, Cue.GOOD))
-    return talk or negated(scene, mark) or anothers(scene, mark, spot.mine) or hypothetical(scene, mark)
+    over = negated(scene, mark) or long_ago(scene, mark)
+    return talk or over or is_anothers_place(scene, spot) or hypothetical(scene, mark)
 
 
 def _predicate(scene: Passage, spot: Spot, well: frozenset[str]) -> Mark | None:

@@ -8,6 +8,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.score_lists import listed_scores, out_of_ten
 from bot.notation.hurt.score_times import of_a_joint, of_a_time
 from bot.notation.hurt.tokens import Gap, Kind, Token
 from bot.notation.spoken import NUMBER_WORDS
@@ -61,14 +62,22 @@ def find_scores(scene: Passage) -> list[Score]:
     """Every number that could be a pain score, in order; those that measure something else are left out."""
     out: list[Score] = []
     index = 0
+    listed = listed_scores(scene)
     while index < len(scene.tokens):
-        score = _score_at(scene, index) or (_goes_on(scene, index, out[-1]) if out else None)
+        score = _score_of(scene, index, listed) or (_goes_on(scene, index, out[-1]) if out else None)
         if score is None:
             index += 1
             continue
         out.append(score)
         index = score.end
     return out
+
+
+def _score_of(scene: Passage, index: int, listed: frozenset[int]) -> Score | None:
+    """The score at an index; one of a list, `neck 2, hip 5 out of ten`, is out of ten wherever that is said."""
+    score = None if index in out_of_ten(scene) else _score_at(scene, index)
+    value = _value(scene, index) if index in listed and (score is None or not score.plain) else None
+    return score if value is None else _bounded(scene, index, index + 1, value, plain=True)
 
 
 def _goes_on(scene: Passage, index: int, last: Score) -> Score | None:

@@ -7,7 +7,7 @@ from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.people import laughed
+from bot.notation.hurt.people import is_anothers_place, laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.said_of import said_of_chest
@@ -53,7 +53,8 @@ def chest(scene: Passage) -> Iterator[Sign]:
         said = None if spot.place.name == "heart" else said_of_chest(scene, spot)
         if said is not None and (not stands(scene, said, spot) or _only_tomorrow(scene, said.first, said.end)):
             said = None
-        if _something_in(scene, spot) or _feels_like(scene, spot) or done or said:
+        felt_there = _something_in(scene, spot) or _feels_like(scene, spot) or done or said
+        if felt_there and not is_anothers_place(scene, spot):
             yield sign_of("chest", (spot,), spot)
 
 
@@ -150,6 +151,7 @@ def winded(scene: Passage) -> Iterator[Sign]:
             stands(scene, m)
             and "nose" not in scene.words(m.end, m.end + 4)
             and not exaggerated
+            and not _left_by_a_set(scene, m)
             and not _after_a_set(scene, m)
             and not _elsewhere(scene, m)
         ):
@@ -165,6 +167,25 @@ def winded(scene: Passage) -> Iterator[Sign]:
             timed = timed and not _a_minute(scene, i)
             if timed and _lasting(scene, m, i):
                 yield Sign("breath", (*range(m.first, m.end), i), None, m.doubts, m.solid)
+
+
+_LEFT = word_set("left leaves leaving had has have got gets")
+_NO_EFFORT = word_set(
+    """
+    still can't won't doesn't isn't not since later hour hours minutes mins minute now again walking stairs sitting
+    lying rest resting night chest dizzy faint lightheaded tight pain home shower talking asthma inhaler
+    """
+)
+
+
+def _left_by_a_set(scene: Passage, m: Mark) -> bool:
+    """`left me wheezing at the radio`: how a set left them, with nothing that tells of breath that does not return."""
+    at = m.first - 1
+    while scene.word(at) in ("absolutely", "properly", "totally", "literally", "a", "bit", "right"):
+        at -= 1
+    timed = any(t.kind is Kind.TIME and scene.same_sentence(i, m.first) for i, t in enumerate(scene.tokens))
+    by_set = scene.word(at) == "me" and scene.word(at - 1) in _LEFT and scene.word(m.first).endswith("ing")
+    return by_set and not timed and not scene.sentence_words(m.first) & _NO_EFFORT
 
 
 def _after_a_set(scene: Passage, m: Mark) -> bool:

@@ -18,11 +18,11 @@ _PROVOKED = word_set("when whenever every sit sitting during night sleep walk wa
 _LASTING = word_set("weeks months spot touch night pinpoint sharply joint tendon")
 
 
-def after_training(scene: Passage, mark: Mark) -> bool:
-    """`from monday`, `after leg day`, `still sore`."""
+def after_training(scene: Passage, mark: Mark, *, of_training: bool = False) -> bool:
+    """`from monday`, `after leg day`, `still sore`; with `of_training` no mere day or time."""
     return any(
         scene.same_sentence(m.first, mark.first) and -6 <= m.first - mark.end <= 6
-        for m in scene.of(Cue.TRAINED, Cue.PAST)
+        for m in scene.of(*((Cue.TRAINED,) if of_training else (Cue.TRAINED, Cue.PAST)))
     )
 
 
@@ -80,7 +80,8 @@ def is_pumped(scene: Passage, mark: Mark, spot: Spot) -> bool:
 
 def is_hyperbole(mark: Mark, spot: Spot) -> bool:
     """Whether `killing me` or `wrecked` is talk: far from a place, or of trained muscles."""
-    near = -1 <= mark.first - spot.end <= 4 or 0 <= spot.first - mark.end <= 1 or mark.first <= spot.first < mark.end
+    far = 7 if spot.place.tissue is Tissue.JOINT else 4
+    near = -1 <= mark.first - spot.end <= far or 0 <= spot.first - mark.end <= 1 or mark.first <= spot.first < mark.end
     muscles = spot.place.tissue is Tissue.MUSCLE or (spot.place.plural and spot.place.tissue is Tissue.MIXED)
     grip = spot.place.plural and spot.place.name == "hand" and spot.mine is None
     return not near or muscles or grip

@@ -85,8 +85,9 @@ _SCANNER = re.compile(
     | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))
     | (?P<time>\d{{1,4}}{_S}
           (?:minutes?|mins?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|wks?|months?|years?|yrs?)(?![a-z]))
+    | (?P<year>(?<![\w'])'\d\d(?!\w))
     | (?P<number>{_N})
-    | (?P<word>[a-z]+(?:'[a-z]+)*)
+    | (?P<word>w/o(?:ut)?\b|[a-z]+(?:'[a-z]+)*)
     | (?P<hard>[.!?;\n\r]+)
     | (?P<soft>[,:()\[\]/&+|>=~"–—]+|(?<![a-z])-+|-+(?![a-z]))
     """,
@@ -116,10 +117,21 @@ def read_tokens(text: str) -> tuple[Token, ...]:
             out.append(Token(_AS_NEW[kind], places[match.start()], places[match.end() - 1] + 1, gap, Kind.WORD))
             gap = Gap.NONE
             continue
+        if kind == "year":
+            out.append(
+                Token(_year(match.group()[1:]), places[match.start()], places[match.end() - 1] + 1, gap, Kind.NUMBER)
+            )
+            gap = Gap.NONE
+            continue
         for word, start, end in _parts(match.group(), match.start(), match.end()):
             out.append(Token(word, places[start], places[end - 1] + 1, gap, _KINDS[kind]))
             gap = Gap.NONE
     return _unable(_little(_timed(out)))
+
+
+def _year(short: str) -> str:
+    """The year of `'09`, `'98`."""
+    return ("19" if short >= "50" else "20") + short
 
 
 _TIMES = ("minutes", "minute", "mins", "hours", "hour", "min")

@@ -21,7 +21,7 @@ i've: ive
 it's: its
 that's: thats
 there's: theres
-without: w/o witout withot
+without: w/o w/out witout withot
 because: cause cos coz cuz bcos bc becos
 though: tho
 with: wth
