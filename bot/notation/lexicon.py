@@ -233,7 +233,9 @@ _OTHER_ORDER = "; ".join(products(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        "cant stop thinking about; cant stop thinking of; cant stop thinking; cant stop; cannot stop; couldnt stop; "
+        "one for the books; one for the history books; one for the album; "
+        "one for the memory; one for the team; cant stop thinking about; cant stop thinking of; cant stop thinking; "
+        "cant stop; cannot stop; couldnt stop; "
         + _NO_KIT
         + "; "
         + _OTHER_ORDER

@@ -603,6 +603,8 @@ finished lunch late|finished work at 6|kids are at school until 3|meeting at 4|d
 left the house at 6|picked up a parcel at 5|same spot as always by the window|same corner as ever|finished my water
 the second song hadnt finished|repeat of the traffic yesterday|both my cars broke|cant stop thinking about pizza
 clocks went back so i gained an hour|two hours of meetings done|got to work until 10 tonight|last nights pasta helps
+another saturday another gym|insomnia again, five hours max|same as the weather: ok|so done with mondays
+i'm done with this winter|leaving for spain on friday|15 in the queue at reception|is it me or is it cold in here
 football at half eight|skipped breakfast|no time for coffee|missed the bus|my lad turned 12|locker 45 jammed
 """
 

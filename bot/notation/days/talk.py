@@ -92,7 +92,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if numbered and _is_story(marks, start, first):
         return True
-    if named or numbered or any(m.kind in (Kind.SKIP, Kind.PLANNED) for m in part):
+    if named or numbered or any(m.kind is Kind.PLANNED for m in part):
         return False
     if _is_excused(words):
         return False
@@ -119,14 +119,14 @@ def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
     return opens and any(m.kind in (Kind.WORD, Kind.OTHERPERSON, Kind.TALKNUM) for m in told)
 
 
-_OF_TALK = (Kind.WORD, Kind.FILL, Kind.OTHERPERSON, Kind.TALKNUM)
+_OF_TALK = (Kind.WORD, Kind.FILL, Kind.OTHERPERSON, Kind.TALKNUM, Kind.SKIP)
 _LEADING = frozenset(words("also and btw oh plus so reps rep kg lb lbs"))
 _AT = ("in", "at", "from", "during", "late", "here", "there")
 _OWNERS = ("my", "our", "the", "his", "her", "wife", "husband")
 _HAPPENED = frozenset(words(
     "worked shift overtime drove flew travelled flight party pub drank beers engaged married birthday born baby",
     "wedding",
-    "payday curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams",
+    "payday leaving flying curry takeaway met watched slept holiday moved hate hates woke cooked ate dinner exam exams",
     "interview meeting funeral dentist",
 ))  # fmt: skip
 

@@ -225,9 +225,12 @@ _CRY = 4
 """Words before a day that it is cried out with."""
 _MOODS = frozenset(words("feeling feelings feels blues vibes vibe mood brain motivation energy"))
 _OF_A = frozenset(words("what such some for quite"))
-_CRIES = frozenset(words("happy hate love loathe despise hating loving typical manic only already yay finally ugh"))
+_CRIES = frozenset(
+    words("happy hate love loathe despise hating loving typical manic only already yay finally ugh another")
+)
 _CRIED = frozenset(("roll on", "god its", "god it", "fuck its", "yay its", "feels like", "sounds like", "for a",
-                    "bring on", "same time", "same again", "cant be", "god for"))  # fmt: skip
+                    "bring on", "done with",
+                    "sick of", "tired of", "same time", "same again", "cant be", "god for"))  # fmt: skip
 
 
 def _is_headed(marks: Sequence[Mark], place: int) -> bool:

@@ -23,6 +23,8 @@ _NOT_HAVING = frozenset(
         "skipped skip drove nap napped gained here hiked hike hiking queuing chatted nattered napping",
     )
 )
+_SLEPT = frozenset(words("slept sleep insomnia awake nap napped asleep sleepless overslept kip jetlag jetlagged"))
+"""Words of a message whose hours are those of a night: `insomnia again, five hours max`."""
 _APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
 _ENOUGH = (["enough"], ["ok"], ["okay"], ["possible"], ["doable"], ["realistic"], ["is"], ["will"])
 _CATCHING = frozenset(words(
@@ -49,6 +51,9 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     start, stop = max(start, place - 8), min(stop, end + 5)
     before = [w for m in marks[start:place] for w in words_of(m)]
     after = [w for m in marks[end:stop] for w in words_of(m)]
+    of_night = kind_at(marks, end - 1) is Kind.HOURS and any(set(words_of(m)) & _SLEPT for m in marks)
+    if of_night and not {"got", "have"} & set(before):
+        return False
     if _then_away(marks, end) and not set(before) & _NOT_HAVING:
         return True
     if before[-1:] == ["with"] and set(before[-5:-1]) & _ARRIVING and after[:1] != ["of"]:

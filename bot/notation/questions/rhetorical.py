@@ -30,6 +30,7 @@ do you want me dead; do i look like; do i get a medal/prize/badge/sticker/cookie
 did somebody/someone say; does anyone actually/like/enjoy; is it friday/saturday/sunday/bedtime/lunch/lunchtime;
 is it christmas/summer/over/hometime yet; is it the weekend; is this what dying/death/heaven/hell; is this how i die;
 is this the real; is it just me; isnt it great/lovely/funny; does/do/did my head/nut/box/nerves; does me in;
+why do i even; is it me or; do people not/even; who took/stole/turned;
 do/does love/like/miss/hate; where has the time; where does the time; where did the time
 """
 """Openings that want no answer: a blank parts words, a stroke words of which one stands, `$` ends the clause.

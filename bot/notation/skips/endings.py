@@ -71,6 +71,7 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     owned = bool(thing) or (marks[place].text == "finished" and "time" not in said)
     was = place > 1 and marks[place - 1].kind is Kind.WAS and marks[place - 2].kind is Kind.WORD
     led = place > 0 and marks[place - 1].text in TALKED_OF
+    led = led or (place > 1 and marks[place - 1].kind is Kind.WORD and marks[place - 2].text in ("my", "his", "her"))
     others = next((m for m in marks[place + 1 : place + 2] if m.kind is Kind.THEREST), None)
     sets = others is not None and not others.text.endswith("rest")
     if marks[place].text == "finished" and sets and any(m.kind is Kind.NUM for m in marks[place:]):
@@ -79,7 +80,9 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
 
 
 _OVER = ("done", "finished", "finish", "complete", "completed")
-_OWNED = frozenset(words("with my the a an all that our of his her their last final finally for another some"))
+_OWNED = frozenset(
+    words("with my the a an all this these that our of his her their last final finally for another some")
+)
 _NEAR = 5
 """Marks behind an end that say what is over."""
 

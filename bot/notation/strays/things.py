@@ -122,6 +122,9 @@ def _is_unit(mark: Mark) -> bool:
 
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """Whether a number stands for something else by itself: `a queue of 4`, `level 8`, `105 in mind`."""
+    said = [w for m in marks[place + 1 : place + 4] for w in m.text.split()]
+    if said[:1] == ["in"] and said[1:2] in (["the"], ["a"]) and set(said[2:3]) & _GROUPS - {"row", "pack"}:
+        return True  # `15 in the queue`
     group = place > 1 and marks[place - 1].text == "of" and marks[place - 2].text in _GROUPS
     meant = is_in_mind(marks, place) or is_price(marks, place) or is_goal(marks, place) or _is_year(marks, place)
     return group or meant or is_setting(marks, place) or is_clock(marks, place)

@@ -135,7 +135,7 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     return before and marks[place + 1].kind in (Kind.WORD, Kind.SECONDS, Kind.MINUTES, Kind.HOURS, Kind.ORD)
 
 
-_OF_IT = ("of", "of the", "the", "my", "of my", "of this", "this", "that", "old")
+_OF_IT = ("as", "as the", "as my", "of", "of the", "the", "my", "of my", "of this", "this", "that", "old")
 _PLACES = frozenset(("time", "place", "spot", "corner", "rack", "machine", "station", "platform"))
 _OF_HOW = ("ed", "er", "ly", "ing", "y")
 """Ends of words that tell how a set was that is the same: `same wobbled a bit`."""
