@@ -48,6 +48,7 @@ _A_LITTLE = word_set("bit little tiny touch tad wee lot fraction smidge smidgen 
 """Behind `pinched a` these tell how much: `the groin pinched a tiny bit`."""
 _LOVED = word_set("loved love loving enjoyed enjoying worth buzzing")
 _NUISANCE = word_set("is was 's been being such are were")
+_PINPOINT = word_set("spot pinpoint")
 _ARTICLES = word_set("an a bit dull this that the")
 
 
@@ -186,6 +187,8 @@ def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.PAIN, "not the good kind"
     if "doms" in scene.words(mark.first, mark.end):
         return Verdict.SORENESS, "called soreness"
+    if spot is None and scene.sentence_words(mark.first) & _PINPOINT:
+        return Verdict.PAIN, "sore in one spot"
     if spot is None:
         led = scene.word(mark.first - 1) in _ARTICLES or scene.ends(mark.first)
         noun = scene.word(mark.first) in ("ache", "aches") and led
