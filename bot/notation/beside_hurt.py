@@ -170,7 +170,8 @@ def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """`elbow 2/10 and shoulder 4/10, both the left side`, `wrists ouchy, both of them`: a part behind a hurt."""
     out: set[int] = set()
     for place, mark in enumerate(marks) if hurt else ():
-        if mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split(" ")[0] != "both":
+        one = mark.kind is Kind.NUM and mark.text == "one" and text_at(marks, place + 1) in ("side", "leg", "arm")
+        if not one and (mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split(" ")[0] != "both"):
             continue
         start, end = part_of(marks, place)
         before = start - 1

@@ -71,6 +71,9 @@ HURTS: dict[Cue, str] = {
       not/isn't/wasn't/aren't/weren't/never @bit* a? hundred percent/per/pc/%; not/isn't/wasn't/aren't/weren't
       having any of/bar;
       barked/skinned/grazed my left/right? @place; in rag order;
+      hasn't/haven't/hadn't/not been/felt/feeling @bit* right/same/good/great/itself/normal
+      since/after/lately/recently;
+      not/no agree/agreeing with; ginger; says/said/saying ciao/adios/bonjour/goodbye/bye;
       gripe/gripes/complaint/snag/hiccup; wants/want/wanted a word; not/isn't/aren't/no on? speaking terms; @place
       awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk;
       overdone/
@@ -156,6 +159,7 @@ HURTS: dict[Cue, str] = {
     Cue.STRAIN: """
       turned/turn/turning/twisted/folded my/the/an/me left/right/bad? ankle/knee;
       did/done/does/doing a number on my/the/me;
+      @place catch since/when/whenever/on/from;
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
       corked/corky; twist/
       twisted; rolled; bent/bend/bending my/the left/right? finger/fingers/thumb/wrist/toe/toes back;

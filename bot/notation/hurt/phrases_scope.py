@@ -84,7 +84,7 @@ SCOPES: dict[Cue, str] = {
       misses/mrs/bff/pal/pals; the/my/our/his/her/me/your old/ould/auld/wee/little? man/lad/fella/lady/one;
       uncle/aunty/auntie ji; mother/father/brother/sister/son/daughter in law;
       training/gym/lifting/workout/running/climbing/business/work partner/buddy/mate/pal; some/
-      a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
+      the girl/woman/boy; a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
       client/patient/pupil/gentleman/fella/fellow/chap/stranger/trainer/instructor/teammate/teammates/
       opponent/nurse; old boy; gym goer; gym member; person next/beside
     """,
@@ -116,7 +116,7 @@ SCOPES: dict[Cue, str] = {
       the good kind; properly; proper; again; worse; keeps; can't; i stopped
     """,
     Cue.GOOD: """
-      fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
+      painless/painfree/fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
       lovely/nice/best/amazing
     """,
     Cue.LITTLE: """
