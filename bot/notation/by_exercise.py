@@ -11,6 +11,7 @@ from decimal import Decimal
 from bot.notation.bounds import FEW_SETS, MOST_REPS
 from bot.notation.clauses import EDGES, kind_at, number_before, part_of, text_at
 from bot.notation.context import Context
+from bot.notation.counted_ahead import lists, told_ahead
 from bot.notation.kinds import Kind
 from bot.notation.order.meanings import counted_by_hand
 from bot.notation.order.near import OF_LOAD, UNITS, past, past_fill, whole_number
@@ -155,7 +156,7 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
             return
         if count == len(opens):
             start, end = part_of(marks, place)
-            if _lists(marks, end + 1, count):
+            if lists(marks, end + 1, count):
                 marks[place] = replace(marks[place], kind=Kind.FILL)
                 return
             if count not in told_of.range_of(opens[0]) and not any(m.kind is Kind.DONE for m in marks[start:end]):
@@ -171,19 +172,6 @@ def _every(marks: list[Mark], place: int, told_of: Context) -> None:
         marks[place : place + 1] = [number, replace(said, kind=Kind.REPS, text="reps", start=said.end)]
 
 
-def _lists(marks: Sequence[Mark], at: int, count: int) -> bool:
-    """Whether the part behind `got all three in` tells so many sets, one by one: `70 for 6, 5 and 5`."""
-    kinds: list[Kind] = []
-    while kind_at(marks, at) in (*_LISTING, *UNITS):
-        kinds += [marks[at].kind] if marks[at].kind not in UNITS else []
-        at += 1
-    while kinds and kinds[-1] is not Kind.NUM:
-        kinds.pop()
-    load = kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.X], [Kind.FOR], [Kind.COLON])
-    return count > 1 and kinds.count(Kind.NUM) == count + load
-
-
-_LISTING = (Kind.NUM, Kind.X, Kind.FOR, Kind.COLON, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.THEN)
 _GOT = frozenset(["got", "made", "hit", "managed", "get", "completed", "finished", "nailed", "did", "sets"])
 _BESIDE = frozenset(["i", "them", "of", "reps", "those", "today", "done", "clean", "though", "yes", "yep", "and"])
 
@@ -232,6 +220,7 @@ _RULES: dict[Kind, _Rule] = {
     Kind.BODY: _body,
     Kind.PLUS: _added,
     Kind.ALL: _every,
+    Kind.NUM: told_ahead,
     Kind.LEFT: _sided,
     Kind.L: _sided,
 }

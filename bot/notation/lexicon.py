@@ -233,7 +233,8 @@ _OTHER_ORDER = "; ".join(products(
 PHRASES: dict[Kind, str] = {
     Kind.QUERY: ("or nah; or not; or what; or no"),
     Kind.FILL: (
-        _NO_KIT
+        "cant stop thinking about; cant stop thinking of; cant stop thinking; cant stop; cannot stop; couldnt stop; "
+        + _NO_KIT
         + "; "
         + _OTHER_ORDER
         + "; "
@@ -796,7 +797,7 @@ PHRASES: dict[Kind, str] = {
         "done; then done; after im done; when i finish; once i finish; when finished; if im done; are we done; am i "
         "done; one to go; ill be done; will be done; be done; before i finish; when i was done; then finished; thats "
         "it then; is that it; thats how its done; thats how it is done; how its done; till im done; "
-        "havent finished; half finished; to finish; never done; as soon as im "
+        "havent finished; hadnt finished; hasnt finished; half finished; to finish; never done; as soon as im "
         "done; when done; im done in; done in; half way done; halfway done; thats it or; almost there; until done; "
         "about done; isnt done; arent done; wasnt done; im done for; not quite done; not yet done; still not done; "
         "thats it for now; done soon; finished soon; finish soon; to be done; getting done; got done; get done; done "

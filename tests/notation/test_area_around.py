@@ -600,6 +600,9 @@ does my head in that radio|to music from 1985|playing hits from 1999|podcast end
 same old story at work|same playlist as always|same guy hogging the mirror again|same queue for the showers
 my twin has the same hoodie|all done with exams|finished my book on the bus|the ice cream is finished
 finished lunch late|finished work at 6|kids are at school until 3|meeting at 4|dinner at half seven
+left the house at 6|picked up a parcel at 5|same spot as always by the window|same corner as ever|finished my water
+the second song hadnt finished|repeat of the traffic yesterday|both my cars broke|cant stop thinking about pizza
+clocks went back so i gained an hour|two hours of meetings done|got to work until 10 tonight|last nights pasta helps
 football at half eight|skipped breakfast|no time for coffee|missed the bus|my lad turned 12|locker 45 jammed
 """
 
@@ -656,3 +659,13 @@ def test_no_more_of_an_exercise_skips_it(how: str) -> None:
 def test_all_three_told_one_by_one_are_those(lead: str, told: str) -> None:
     """`got all three in, 90 for 10, 9 and 8` asks nothing."""
     _check(f"{lead}, {told}", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9", "Hip Thrust#3 90x8"), THRUST, LEG_CURL)
+
+
+@pytest.mark.parametrize("lead", ["did the first two, ", "first two done: ", "finished the first two - ",
+                                  "got the first two in, ", "first 2: ", "just did the first two. ", "two down, ",
+                                  "two in, ", "that's two done, ", "2 done, ", "managed two sets - "])  # fmt: skip
+@pytest.mark.parametrize("told", ["90x10 and 90x9", "90x10, 9", "90 for 10 and 9", "90: 10, 9", "90kg 10 and 9"])
+def test_the_first_two_told_one_by_one_are_those(lead: str, told: str) -> None:
+    """`got the first two in, 90x10, 9` is two sets, none of them of two."""
+    _check(f"{lead}{told}", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x9"), THRUST, LEG_CURL)
+    _check("did the first two at 90x10", ("Hip Thrust#1 90x10", "Hip Thrust#2 90x10"), THRUST, LEG_CURL)

@@ -72,7 +72,7 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         end += 1
     part = [m for i, m in enumerate(marks[start:end], start) if i not in places]
     words = {w for m in part for w in m.text.split()}
-    if _today_follows(marks, last + 1):
+    if _today_follows(marks, last + 1) or _is_of_thing(marks, last):
         return True
     if end < len(marks) and marks[end].kind is Kind.COLON:
         return bool(words & _AWAY and not words & _TELLING)
@@ -222,9 +222,16 @@ def _today_follows(marks: Sequence[Mark], end: int) -> bool:
     """`last monday i had 50, today 55x8`, `flying saturday so squats now: 100x5`: what is reported is today's."""
     named = (i for i in range(end, len(marks)) if marks[i].text in ("today", "now") and not _is_reason(marks, i))
     today = next(named, len(marks))
+    if text_at(marks, end) == "but" and text_at(marks, today) == "today":
+        return any(m.kind is Kind.X for m in marks[end:])  # `felt ill on sunday but 90x10 today`
     start = 0 if text_at(marks, today) == "now" else end
     told = any(marks[i].kind is Kind.X or marks[i].text in _TELLING for i in range(start, min(today, len(marks))))
     return not told and any(m.kind is Kind.X for m in marks[today:])
+
+
+def _is_of_thing(marks: Sequence[Mark], last: int) -> bool:
+    """`last night's pasta`, `monday's bus`: the day of a thing of talk."""
+    return marks[last].text.endswith("s") and text_at(marks, last + 1) in TALKED_OF
 
 
 def _is_reason(marks: Sequence[Mark], place: int) -> bool:

@@ -20,7 +20,7 @@ _NOT_HAVING = frozenset(
         "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
         "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
         "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
-        "skipped skip drove nap napped here hiked hike hiking queuing chatted nattered napping",
+        "skipped skip drove nap napped gained here hiked hike hiking queuing chatted nattered napping",
     )
 )
 _APPOINTMENTS = frozenset(words("meetings calls lessons classes shifts appointments clients patients jobs"))
@@ -84,6 +84,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     if after[:1] == ["between"] and (set(after) & _APPOINTMENTS or (before[-1:] == ["got"] and "and" in after)):
         return True
     if blocked or set(after[:3]) & (_NOT_HAVING - {"in", "over", "each", "skip", "skipping"}):
+        return False
+    if after[:1] == ["of"] and set(after[1:2]) & _APPOINTMENTS:
         return False
     if after[:1] == ["in"] and after[1:2] in ([], ["and"], ["to"], ["already"]):
         return False

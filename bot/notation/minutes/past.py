@@ -8,6 +8,7 @@ from bot.notation.kinds import Kind
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.parts import GOING, MUST, RUNNING, is_edge, is_to_clock, part_of
+from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -26,6 +27,8 @@ def is_over(marks: Sequence[Mark], place: int) -> bool:
     if not set(words_of(marks[place])) & _UNTIL:
         return False
     start, _ = part_of(marks, place)
+    if place and marks[place - 1].text.split()[-1:] in (["work"], ["working"], ["school"], ["shift"]):
+        return True  # `got to work until 10 tonight`
     said = [w for m in marks[start:place] for w in words_of(m)]
     return bool(set(said) & _PAST) and not set(said) & _AHEAD
 
@@ -163,6 +166,7 @@ def _hour_of_event(marks: Sequence[Mark], place: int) -> set[int]:
     said = [w for m in marks[max(start, place - _SAID_OF) : at] for w in words_of(m)]
     work = said[-2:] in [[w, "work"] for w in _WORKED]
     event = work or (bool(set(said[-1:]) & _EVENTS) or (bool(set(said[-2:-1]) & _EVENTS) and said[-1] in _HAPPENS))
+    event = event or (text_at(marks, at) == "at" and bool(set(said[-1:]) & TALKED_OF))
     return set(range(at, place + 1)) if event else set()
 
 

@@ -70,7 +70,12 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     thing = next((i for i, w in enumerate(said) if w not in _OWNED), None)
     owned = bool(thing) or (marks[place].text == "finished" and "time" not in said)
     was = place > 1 and marks[place - 1].kind is Kind.WAS and marks[place - 2].kind is Kind.WORD
-    return was or (owned and thing is not None and said[thing] in TALKED_OF)
+    led = place > 0 and marks[place - 1].text in TALKED_OF
+    others = next((m for m in marks[place + 1 : place + 2] if m.kind is Kind.THEREST), None)
+    sets = others is not None and not others.text.endswith("rest")
+    if marks[place].text == "finished" and sets and any(m.kind is Kind.NUM for m in marks[place:]):
+        return True  # `finished the other two, 90x9, 8`
+    return was or led or (owned and thing is not None and said[thing] in TALKED_OF)
 
 
 _OVER = ("done", "finished", "finish", "complete", "completed")

@@ -246,7 +246,9 @@ def _ends(marks: Sequence[Mark], place: int) -> bool:
     return following not in (Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.S, Kind.SETS, Kind.NUM, Kind.COLON)
 
 
-_AGED = (["i", "am"], ["im"], ["turned"], ["turning"], ["being"], ["aged"], ["age"], ["happy"])
+_AGED = (["i", "am"], ["im"], ["turned"], ["turning"], ["being"], ["aged"], ["age"], ["happy"], *(
+    [who, "of"] for who in words("man woman lady lad girl bloke guy age")
+))  # fmt: skip
 _AGE_ENDS = frozenset(words("today now tomorrow years yrs this and but so to old young soon next"))
 _FOR_AGE = (Kind.FOR, Kind.AT)
 _PRAISE = frozenset(words("bad good decent shabby impressive alright great ok okay strong"))

@@ -43,13 +43,17 @@ def _is_uncounted(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_all_of_things(marks: Sequence[Mark], place: int) -> bool:
     """`sorry for all the typos`, `all the lads watched`: of no sets, in a part without a number or behind thanks."""
-    if marks[place].kind is not Kind.ALL or marks[place].text not in ("all", "for all"):
+    if marks[place].kind not in (Kind.ALL, Kind.EACH) or marks[place].text not in ("all", "for all", "both"):
         return False
     start, end = part_of(marks, place)
     led = [m.text for m in marks[place + 1 : place + 2]] in ([w] for w in _WHOSE)
     thanked = any(set(m.text.split()) & _THANKED for m in marks[max(start, place - _NEAR) : place])
     thing = place + 2 < end and (thanked or marks[place + 2].kind is Kind.WORD)
-    return led and thing and not any(m.kind is Kind.NUM for m in marks[place if thanked else start : end])
+    return (
+        led
+        and thing
+        and not any(m.kind is Kind.NUM for m in marks[place if thanked or marks[place].text == "both" else start : end])
+    )
 
 
 _NEAR = 3
@@ -121,7 +125,8 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
     if place + 1 >= end:
         return False
-    if marks[place + 1].text in (*TALKED_OF, "time", "place") and marks[place + 1].kind not in (Kind.NAME, Kind.WEAK):
+    behind = next((m for m in marks[place + 1 : end] if m.text not in _OF_IT), marks[place])
+    if behind.text in TALKED_OF | _PLACES and behind.kind not in (Kind.NAME, Kind.WEAK):
         return True
     noun = marks[place + 1].kind is Kind.WORD and not marks[place + 1].text.endswith(_OF_HOW)
     if noun and place + 2 < end and all(m.kind in _OF_TALK for m in marks[place + 2 : end]):
@@ -130,6 +135,8 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     return before and marks[place + 1].kind in (Kind.WORD, Kind.SECONDS, Kind.MINUTES, Kind.HOURS, Kind.ORD)
 
 
+_OF_IT = ("of", "of the", "the", "my", "of my", "of this", "this", "that", "old")
+_PLACES = frozenset(("time", "place", "spot", "corner", "rack", "machine", "station", "platform"))
 _OF_HOW = ("ed", "er", "ly", "ing", "y")
 """Ends of words that tell how a set was that is the same: `same wobbled a bit`."""
 _OF_TALK = frozenset((Kind.WORD, Kind.FILL, Kind.FOR, Kind.AT, Kind.WITH, Kind.TO, Kind.GAP, Kind.OTHERPERSON, Kind.WAS,

@@ -9,6 +9,7 @@ TALKED_OF = frozenset(words(
     "guy guys bloke blokes dude dudes lad lads fella man woman lady ladies girl girls kid kids people person couple",
     "crowd teenager teenagers crew faces face neighbour neighbor receptionist trainer instructor driver dog cat",
     "hoodie shirt tshirt shorts socks shoes trainers leggings outfit hat headphones earphones bottle towel bag locker",
+    "water drink drinks pasta curry parcel",
     "coffee coffees tea breakfast lunch dinner supper snack snacks meal meals food pizza beer beers wine",
     "sandwich shake",
     "bus train tram road traffic commute parking car bike street route seat shower mirror fan smell weather rain room",
