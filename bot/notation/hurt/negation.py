@@ -128,7 +128,7 @@ def _excepted(scene: Passage, no: Mark, mark: Mark) -> bool:
             return False
         word, then = scene.word(index), scene.word(index + 1)
         harmless = word == "only" and scene.words(index + 1, index + 5) & _HARMLESS
-        harmless |= word == "bar" and then not in _BUT_FOR
-        if (word in _EXCEPTIONS and not harmless) or (word, then) in (("other", "than"), ("as", "long")):
+        lifted = word == "bar" and then not in _BUT_FOR
+        if (word in _EXCEPTIONS and not (harmless or lifted)) or (word, then) in (("other", "than"), ("as", "long")):
             return True
     return False
