@@ -42,6 +42,7 @@ from bot.notation.strays.substitutes import substituted
 from bot.notation.talk import talk_numbers
 from bot.notation.tokens import Mark
 from bot.notation.totals import without_totals
+from bot.notation.which_forgotten import is_which_forgotten
 from bot.notation.without_load import with_body_weight
 
 
@@ -84,6 +85,9 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
     for every in plain.of_all if draft.ask is None else ():
         rate_of_all(draft, every)
     record.settle(draft.request.done)
+    changes = bool(record.replaces) and not draft.is_decided
+    if changes and draft.ask is None and is_which_forgotten(draft.folded.text):
+        draft.doubt(Doubt(AskKind.WHICH_SET, 0, len(draft.folded.text)))
     if draft.reports and not draft.is_decided:
         unread = unread or last_look(Looked(plain.said, told, record, plain.progress, plain.unclear))
         other = substituted(plain.said, draft.request.exercises, frozenset(one.row.exercise for one in record.told))

@@ -102,8 +102,8 @@ class Record:
     def settle(self, before: Sequence[Performed]) -> None:
         """Leaves the one of two sets as it was `before` that is told again as it is, where the other is put right.
 
-        `set one was 80, only the second one was 85` changes the first, where both are stored with 85; `they were 5, 5, 4`
-        tells all three again.
+        `set one was 80, only the second one was 85` changes the first, where both are stored with 85; `they were 5,
+        5, 4` tells all three again.
         """
         as_was = [key for key in self.replaces if self.rows(key) == [p for p in before if (p.exercise, p.set) == key]]
         if len(self.replaces) == _PAIR and len(as_was) == 1:

@@ -59,6 +59,7 @@ _OTHER = frozenset(
         "wright ditty skipper planner finisher sundae",
         "crap crappy shit shite shitty damn damned bloody bollocks arse shame shameful lame tame dame fame sage sane",
         "slipping sipping sipped skimped skimping flailed panned leaves lease mints menus cleaner longer shorter",
+        "reading readings boiling limber springy crisp crisper crispy",
         "smoother counter outer inner tighter looser lighter heavier stronger weaker impressed impressive",
         "stage stages",
         "temple tendon tendons touches throw throws north honor honour phones cossack bites stand stands standing",

@@ -311,3 +311,24 @@ def test_what_the_words_leave_open_is_asked(text: str, session: Session, done: s
     reading = _read(text, session, done)
     assert reading.ask is not None, reading.performed
     assert reading.performed == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "last"),
+    [
+        ("three sets of six at seventy, last one at nine", (6, 1)),
+        ("70 3x6, last one at a nine", (6, 1)),
+        ("70x6x3, the last was a 9", (6, 1)),
+        ("70x6x3, last one was about an 8", (6, 2)),
+        ("70x6x3, last one at 72.5", (6, None)),
+        ("70x10x3, last one was a 9", (9, None)),
+        ("70x6x3, last one 9", (9, None)),
+    ],
+)
+def test_the_last_one_at_nine_is_an_effort(text: str, last: tuple[int, int | None]) -> None:
+    """More than the others had, behind `at` or `a`, it is no number of repetitions."""
+    press = (PlannedExercise("Close-Grip Bench Press", sets("70", 6, 10), aliases=("close grip",)),)
+    reading = read_message(Request(text, Unit.KG, NOW, press, ()))
+    assert reading.ask is None
+    assert [p.set for p in reading.performed] == [1, 2, 3]
+    assert (reading.performed[-1].reps, reading.performed[-1].rir) == last

@@ -585,3 +585,20 @@ def test_praise_behind_a_set_is_no_set(praise: str) -> None:
     for text in (f"60x5 {praise}", f"60x5, {praise}"):
         got = read(text, "Bench Press#1 60x6", current="Bench Press")
         assert (got.ask, got.pain, got.performed) == (None, None, rows("Bench Press#2 60x5")), text
+
+
+@pytest.mark.parametrize(
+    ("text", "where", "side"),
+    [
+        ("left foot's tingling and the right one i can't feel at all", "foot", "right"),
+        ("my left hand tingles and the right one is dead", "hand", "right"),
+        ("my right calf is double the left one and warm", "calf", "right"),
+        ("elbow sore on the press, 2/10, but my chest feels like someones standing on it", "chest", None),
+        ("wrist grumbled on the bench but it feels like something heavy sitting on my chest", "chest", None),
+    ],
+)
+def test_the_sign_stands_beside_another_hurt(text: str, where: str, side: str | None) -> None:
+    """An urgent sign beside a lesser hurt, or beside the name of an exercise, is the one that counts."""
+    said = read_pain(text).pain
+    assert said is not None
+    assert (said.where, said.urgent, said.side and said.side.value) == (where, True, side)

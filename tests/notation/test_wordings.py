@@ -139,3 +139,25 @@ def test_reports_in_many_hands(text: str, stored: tuple[str, ...]) -> None:
 def test_skips(text: str, skipped: tuple[str, ...]) -> None:
     """Crosses, a `no` behind a name, lists and a bare `skipping` give up what they name."""
     assert sorted(read(text).skipped) == sorted(skipped)
+
+
+@pytest.mark.parametrize("dash", [" - no, ", " – no, ", " -- no, ", ", no, ", " no wait ", ". no, ", " - no sorry, "])
+def test_a_set_is_told_again_behind_a_dash(dash: str) -> None:
+    """`60x5 - no, 62.5x5` is one set."""
+    reading = read(f"60x5{dash}62.5x5", current="Bench Press")
+    assert (reading.ask, reading.performed) == (None, rows("Bench Press#1 62.5x5"))
+
+
+@pytest.mark.parametrize(
+    ("text", "asks"),
+    [
+        ("one bench set was 4 not 5, don't know which one", True),
+        ("bench set was 4, forget which", True),
+        ("bench set 2 was 4, which is fine", False),
+    ],
+)
+def test_a_set_that_nobody_remembers_is_asked_about(text: str, asks: bool) -> None:
+    """Which set it was is not guessed where the client says that it is not known."""
+    reading = read(text, *DONE, current="Bench Press")
+    assert (reading.ask is not None) is asks
+    assert bool(reading.replaces) is not asks

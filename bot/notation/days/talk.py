@@ -230,8 +230,9 @@ def _today_follows(marks: Sequence[Mark], end: int) -> bool:
 
 
 def _is_of_thing(marks: Sequence[Mark], last: int) -> bool:
-    """`last night's pasta`, `monday's bus`: the day of a thing of talk."""
-    return marks[last].text.endswith("s") and text_at(marks, last + 1) in TALKED_OF
+    """`last night's pasta`, `monday's bus`: the day of a thing of talk; not `friday's work`."""
+    thing = text_at(marks, last + 1)
+    return marks[last].text.endswith("s") and thing in TALKED_OF and thing != "work"
 
 
 def _is_reason(marks: Sequence[Mark], place: int) -> bool:

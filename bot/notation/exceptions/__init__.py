@@ -14,6 +14,7 @@ from bot.notation.exceptions.alike import Alike, alike_at, bound_behind, told_as
 from bot.notation.exceptions.apart import One, one_at, was_before
 from bot.notation.exceptions.of_session import each_planned, numbered, of_session
 from bot.notation.kinds import Kind
+from bot.notation.order.rated import rated_last
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.training.plan import PlannedExercise
@@ -27,7 +28,7 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
     out = list(marks)
     if any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.WROTE, Kind.SCRAP) for m in out):
         return out
-    out = of_session(each_planned(with_all_but(out)), under)
+    out = of_session(each_planned(with_all_but(rated_last(out))), under)
     at = 0
     while at < len(out):
         alike = alike_at(out, at)

@@ -63,7 +63,7 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         low, high = min(found), max(found)
         found.append(min(beside, key=lambda i: (max(high, i) - min(low, i), abs(i - index))))
     first, end = min(found), max(found) + 1
-    around = scene.sentence_words(index)
+    around = _words_around(scene, first, index)
     if end - first > told.within + 1 or around & told.unless:
         return
     mark = Mark(first, end, Cue.FAINT)
@@ -73,3 +73,13 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
         if spot is not None or told.name not in ("no feeling", "no strength"):
             yield Sign(told.name, tuple(sorted(found)), spot)
+
+
+def _words_around(scene: Passage, first: int, index: int) -> frozenset[str]:
+    """The words of a sign's sentence, from the last `but` before it on: `sore on the press, but my chest feels ...`."""
+    start = index
+    while start > 0 and scene.sentence[start - 1] == scene.sentence[index]:
+        start -= 1
+    turn = next((i for i in range(first - 1, start, -1) if scene.word(i) == "but"), None)
+    words = scene.sentence_words(index)
+    return words if turn is None else words - {scene.word(i) for i in range(start, turn)}

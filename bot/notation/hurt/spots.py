@@ -83,19 +83,23 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
 
 
 def _ones(scene: Scene, spots: list[Spot]) -> list[Spot]:
-    """`knees felt crunchy and the right one hurt`: one of the pair that was named before."""
+    """`knees felt crunchy and the right one hurt`, `left foot tingles, the right one I can't feel`: one of the pair."""
     out: list[Spot] = []
     for first in range(1, len(scene.tokens) - 1):
         if scene.word(first) not in SIDES or scene.word(first + 1) != "one":
             continue
         before = [s for s in spots if s.end <= first and first - s.end <= _OF_THE_PAIR]
-        if before and before[-1].place.plural and before[-1].side is None:
-            pair = before[-1]
+        pair = before[-1] if before else None
+        other = pair is not None and pair.side not in (None, SIDES[scene.word(first)])
+        other = other and not scene.words(first - 3, first) & _COMPARING
+        if pair is not None and (other or (pair.place.plural and pair.side is None)):
             one = replace(pair.place, plural=False)
             out.append(replace(pair, first=first, end=first + 2, place=one, side=SIDES[scene.word(first)]))
     return out
 
 
+_COMPARING = word_set("than double twice like as to from with of half size vs versus compared")
+"""Words that compare a place with the other of its pair, which itself is well."""
 _OF_THE_PAIR = 12
 """Words between a pair and the one of it that is spoken of."""
 

@@ -54,7 +54,7 @@ chest 9: breastbone chest | ache aches heavy hurts pain sore tight tightness | c
 chest 6: armpit nipple | ache pain sharp stab stabbing stitch | behind beneath under ! @laughter
 chest 7: band belt corset girdle rope strap | around round | chest me ribs | squeezes squeezing tight tightening
     tightens ! @laughter ankles knees lifting loosened new notch rack resistance thighs waist
-chest 8: @breasts | @burdens somebody someone something | across in on over ! @gear
+chest 8: @breasts | @burdens somebody somebodys someone someones something somethings | across in on over ! @gear
 chest 6: @burdens | parked sat sit sits sitting standing stands stood | me ! @laughter bus doms hips legs quads sore
 chest 3: chested | bit heavy tight tightness wheezy ! big flat
 chest 4: boob boobs bosom bust thoracic thoracical | @ill ! @bones bra pb pr

@@ -90,6 +90,12 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.LASTSET)
     if mark.text == "times" and kind_at(marks, place - 1) in _COUNTED and whole_number(marks, place + 1, 1, MOST_SETS):
         return replace(mark, kind=Kind.X, text="x")  # `40 seconds a side times two`
+    if (
+        mark.kind in (Kind.MORE, Kind.ANOTHER)
+        and text_at(marks, place + 1) == "like"
+        and kind_at(marks, place + 2) is Kind.NUM
+    ):
+        return replace(mark, kind=Kind.FILL)  # `rpe on that one more like 9.5`
     if mark.kind is Kind.DROP and mark.text.endswith(" to") and _is_of_new(marks, place):
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.MORE and mark.text == "extra" and _is_set(marks, place + 1):

@@ -63,6 +63,29 @@ def rated_all(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def rated_last(marks: list[Mark]) -> list[Mark]:
+    """`70x6x3, last one at nine`, `the last was a 9`: an effort of the last set, where so many more repetitions than in
+    the others would be told otherwise.
+    """
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind not in (Kind.LASTSET, Kind.LASTREP) or mark.text.split()[-1] not in _LAST:
+            continue
+        told = sorted(m.value for m in marks[:place] if m.kind is Kind.NUM and m.value is not None)
+        whole = any(m.kind in (*_COUNTED, Kind.SETS) for m in marks[:place]) and kind_at(marks, place - 1) in _OPENS
+        number = past(marks, place + 1, Kind.FILL, Kind.WAS, Kind.AT)
+        led = any(m.kind is Kind.AT or m.text in ("a", "an") for m in marks[place + 1 : number])
+        more = kind_at(marks, number) is Kind.NUM and (marks[number].value or 0) > next(iter(told[-2:-1]), 0)
+        effort = _effort(marks, place + 1) if whole and led and more else None
+        if effort is not None:
+            out[place + 1 : effort.end] = effort.said
+            return out
+    return out
+
+
+_LAST = frozenset(["last", "one", "set", "final"])
+
+
 def _every(marks: Sequence[Mark], place: int) -> Mark | None:
     """The word at a place for every set that was told before it; not the `both` that is of two sides."""
     mark, before = marks[place], kind_at(marks, place - 1)

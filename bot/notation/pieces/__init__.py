@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.corrections.told_new import ESTIMATES
 from bot.notation.kinds import Kind
 from bot.notation.pieces.going_on import GOING_ON
@@ -52,7 +53,8 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
             continue
         starts = starts and not _is_guess(pieces[-1], mark)
-        no = mark.kind is Kind.NO and place + 1 < len(marks) and marks[place + 1].kind in (Kind.NUM, Kind.SORRY)
+        apart = kind_at(marks, place + 1) is Kind.COMMA and kind_at(marks, place - 1) in (Kind.DASH, Kind.LINE)
+        no = mark.kind is Kind.NO and kind_at(marks, place + 1 + apart) in (Kind.NUM, Kind.SORRY)
         if (starts or no) and _breaks(pieces[-1], marks, place):
             pieces.append([])
         pieces[-1].append(mark)
