@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.clauses import kind_at, part_of, text_at
+from bot.notation.days.weekdays import WEEKDAYS
 from bot.notation.kinds import Kind
 from bot.notation.segments.edges import EDGES
 from bot.notation.tokens import Mark
@@ -46,7 +47,10 @@ def names_since(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         changed = bool(before) and before[-1] in _CHANGED
         while changed and before and before[-1] in _CHANGED | _BY_WHOM:
             before.pop()
-        if before[-1:] == ["since"] or (before[-2:-1] in (["started"], ["began"]) and before[-1] in _LED_TO):
+        of_then = (
+            before[-1:] and before[-1].removesuffix("s") in _DAYS and {"from", "after", "since"} & set(before[-3:])
+        )
+        if of_then or before[-1:] == ["since"] or (before[-2:-1] in (["started"], ["began"]) and before[-1] in _LED_TO):
             out.add(place)
             out |= {
                 p for p in range(max(0, place - 5), place) if changed and marks[p].kind in (Kind.SKIP, Kind.SKIPPED)
@@ -54,6 +58,7 @@ def names_since(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out
 
 
+_DAYS = frozenset(d.removesuffix("s") for d in WEEKDAYS) | {"yesterday"}
 _BY_WHOM = frozenset(words("i we you u have ive weve had just all"))
 
 
@@ -170,7 +175,8 @@ def sides_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """`elbow 2/10 and shoulder 4/10, both the left side`, `wrists ouchy, both of them`: a part behind a hurt."""
     out: set[int] = set()
     for place, mark in enumerate(marks) if hurt else ():
-        if mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split(" ")[0] != "both":
+        one = mark.kind is Kind.NUM and mark.text == "one" and text_at(marks, place + 1) in ("side", "leg", "arm")
+        if not one and (mark.kind not in (Kind.EACH, Kind.ALL) or mark.text.split(" ")[0] != "both"):
             continue
         start, end = part_of(marks, place)
         before = start - 1

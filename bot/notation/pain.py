@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from bot.notation.hurt.claims import claims_of
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.judge import judge_hurts
-from bot.notation.hurt.matching import has_doubtful
+from bot.notation.hurt.matching import Mark, has_doubtful
 from bot.notation.hurt.mending import parted
 from bot.notation.hurt.owning import Claim
 from bot.notation.hurt.passage import Passage, Stretch, stretches
@@ -49,8 +49,8 @@ class PainEvidence:
 class PainReading:
     """What a message says of pain.
 
-    `spans` are character ranges of the raw text that speak of pain, denied pain too, its score included and sets never:
-    the numbers in them are no loads. `evidence` explains every cue, also those that came to nothing.
+    `spans` are character ranges of the raw text that speak of pain, denied pain and soreness too, its score included
+    and sets never: the numbers in them are no loads. `evidence` explains every cue, also those that came to nothing.
     """
 
     pain: PainSaid | None
@@ -110,7 +110,10 @@ def _read_stretch(stretch: Stretch) -> _Part:
     hurts, scores = judge_hurts(scene), find_scores(scene)
     own = range(stretch.first, stretch.end)
     claims = [c for c in claims_of(scene, signs, hurts, scores) if c.tokens[0] in own]
-    denied = [h.mark for h in hurts if h.verdict in (Verdict.DENIED, Verdict.OVER) and h.mark.first in own]
+    none = (Verdict.DENIED, Verdict.OVER, Verdict.SORENESS)
+    denied = [h.mark for h in hurts if h.verdict in none and h.mark.first in own]
+    sore = [h.spot for h in hurts if h.spot is not None and h.verdict is Verdict.SORENESS and h.mark.first in own]
+    denied += [Mark(s.first, s.end, None, s.place) for s in sore]
     denied += [g for g in scene.of(Cue.GONE) if g.first in own and scene.words(g.first, g.end) & HURTING]
     return _Part(
         tuple((scene.tokens[c.tokens[0]].start, c) for c in claims),

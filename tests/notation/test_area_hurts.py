@@ -256,6 +256,32 @@ talk     |           | pec deck handle snapped
 talk     |           | weight unknown, sticker peeled off
 talk     |           | the calf block cracked
 talk     |           | felt easy, moved sharp
+still    | back      | back was grand until i sneezed
+still    | elbow     | elbow hasn't been right since christmas
+still    | shoulder  | shoulder's grand most days but today it was nagging
+gone     |           | long time since that knee bothered me
+gone     |           | shoulder is a non issue these days
+gone     |           | did my ankle in 2013, grand since
+gone     |           | the niggle from last week is away
+gone     |           | zero elbow bother now that we swapped to ez bar
+gone     |           | took weeks but the hip's finally painless
+another  |           | our goalie dislocated his finger
+another  |           | the girl training beside me was crying with back pain
+urgent   | heart     | heart is running too fast since two hours
+urgent   | chest     | pressing in the chest, mild, probably wind
+whisper  | back      | back isn't a hundred percent after the move
+whisper  | shoulder  | shoulder wasn't having any of it
+whisper  | back      | did a number on my back gardening
+whisper  | forearm   | forearm has a hot wire in it when i grip
+whisper  | shin      | barked my shin on the bar
+whisper  | wrist     | wrist is in rag order
+whisper  |           | felt a weird pull, stopped
+whisper  |           | pretty sore in one spot after that
+whisper  |           | that last rep hurt, and not in a good way
+talk     |           | gasping for a pint
+talk     |           | hand grips ripped
+talk     |           | ouch those prices
+talk     |           | seat back was broken
 """
 
 
@@ -323,6 +349,7 @@ BESIDE = [
     "same ankle as last month, swelled up after the run", "minding the kids all weekend, lower back is in bits",
     "five a side with work colleagues, ankle swollen", "coworker had a stroke last week, everyone's shook",
     "i had a bad shoulder in my twenties but it's fine", "knee's not sore any more",
+    "legs still tender from saturday's squats", "calf swollen and warm, only one side",
     "no hip pain since we dropped the lunges", "used to get headaches on these, not any more",
 ]  # fmt: skip
 

@@ -48,6 +48,8 @@ _A_LITTLE = word_set("bit little tiny touch tad wee lot fraction smidge smidgen 
 """Behind `pinched a` these tell how much: `the groin pinched a tiny bit`."""
 _LOVED = word_set("loved love loving enjoyed enjoying worth buzzing")
 _NUISANCE = word_set("is was 's been being such are were")
+_NOT_SO = word_set("not isn't wasn't never")
+_PINPOINT = word_set("spot pinpoint")
 _ARTICLES = word_set("an a bit dull this that the")
 
 
@@ -149,7 +151,7 @@ def _plain(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
 
 def _placeless(scene: Passage, mark: Mark) -> Judged:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
-    if {"good", "way"} <= scene.words(mark.end, mark.end + 6):
+    if {"good", "way"} <= scene.words(mark.end, mark.end + 6) and not scene.words(mark.end, mark.end + 6) & _NOT_SO:
         return Verdict.TALK, "in a good way"
     burns = scene.sentence_words(mark.first) & {"burn", "burns", "burned", "burning", "burnt"}
     if mark.cue is Cue.OUCH and burns and scene.of(Cue.GOOD, Cue.LAUGH, Cue.FINE):
@@ -186,6 +188,8 @@ def _sore(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.PAIN, "not the good kind"
     if "doms" in scene.words(mark.first, mark.end):
         return Verdict.SORENESS, "called soreness"
+    if spot is None and scene.sentence_words(mark.first) & _PINPOINT:
+        return Verdict.PAIN, "sore in one spot"
     if spot is None:
         led = scene.word(mark.first - 1) in _ARTICLES or scene.ends(mark.first)
         noun = scene.word(mark.first) in ("ache", "aches") and led

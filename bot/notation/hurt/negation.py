@@ -32,6 +32,8 @@ _ANSWER_NEXT = word_set("my i i'm i've the it it's that left right me we")
 """After these a `no` was an answer, not a negation."""
 _SOFTENED = word_set("almost nearly hardly mostly not isn't wasn't")
 _EXCEPTIONS = word_set("until till til except apart besides unless aside bar only")
+_BUT_FOR = word_set("the one a for when on that at in")
+"""Behind `bar` these tell an exception, `no pain bar the last one`; otherwise it is what is lifted."""
 _HARMLESS = word_set(
     "tired tight stiff tightness stiffness fatigue fatigued tiredness pump pumped soreness doms effort"
 )
@@ -126,6 +128,7 @@ def _excepted(scene: Passage, no: Mark, mark: Mark) -> bool:
             return False
         word, then = scene.word(index), scene.word(index + 1)
         harmless = word == "only" and scene.words(index + 1, index + 5) & _HARMLESS
-        if (word in _EXCEPTIONS and not harmless) or (word, then) in (("other", "than"), ("as", "long")):
+        lifted = word == "bar" and then not in _BUT_FOR
+        if (word in _EXCEPTIONS and not (harmless or lifted)) or (word, then) in (("other", "than"), ("as", "long")):
             return True
     return False

@@ -30,7 +30,9 @@ HURTS: dict[Cue, str] = {
       kind/kinda/sort/sorta/of/um/er/like/just/a/bit* go/went/pull/pop/tear/give/
       snap/crack/twinge/strain/cramp; something let/lets/come/came/slip/slipped/shift/shifted/move/moved go/loose/
       away; something tear/tore/rip/ripped/go/went/give/gave/pop/popped/strain/strained/
-      pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; impinging/impinge/impinges; dull ache; sharp one/
+      pull/pulled/twang/twanged/ping/pinged/snap; twang/twanged; hot wire/wires; felt/feel/feeling/had a/some
+      weird/odd/funny/strange/nasty/horrible/queer
+      pull/pulling/tug/twang/tweak/strain/sensation/catch; impinging/impinge/impinges; dull ache; sharp one/
       bit/thing/stab
     """,
     Cue.QUALITY: """
@@ -66,6 +68,12 @@ HURTS: dict[Cue, str] = {
       my/the/that? left/right?
       @place was/is/had/were all* sorted/fixed/better/gone/healed/settled/over/behind; catch in @place;
       in a heap; goosed/gubbed/rodgered/jiggered/hosed/borked;
+      not/isn't/wasn't/aren't/weren't/never @bit* a? hundred percent/per/pc/%; not/isn't/wasn't/aren't/weren't
+      having any of/bar;
+      barked/skinned/grazed my left/right? @place; in rag order;
+      hasn't/haven't/hadn't/not been/felt/feeling @bit* right/same/good/great/itself/normal
+      since/after/lately/recently;
+      not/no agree/agreeing with; ginger; says/said/saying ciao/adios/bonjour/goodbye/bye;
       gripe/gripes/complaint/snag/hiccup; wants/want/wanted a word; not/isn't/aren't/no on? speaking terms; @place
       awareness/protest/protests/protested/nags/murmurs/murmur/whispers/whisper/drama/moan/moans/whinge/sulk;
       overdone/
@@ -150,6 +158,8 @@ HURTS: dict[Cue, str] = {
     """,
     Cue.STRAIN: """
       turned/turn/turning/twisted/folded my/the/an/me left/right/bad? ankle/knee;
+      did/done/does/doing a number on my/the/me;
+      @place catch since/when/whenever/on/from;
       tweak/tweaked/tweeked/tweaking/tweeks; strain/strained/straining; pull/pulled/puled; sprain/sprained;
       corked/corky; twist/
       twisted; rolled; bent/bend/bending my/the left/right? finger/fingers/thumb/wrist/toe/toes back;

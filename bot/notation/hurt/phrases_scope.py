@@ -21,7 +21,7 @@ SCOPES: dict[Cue, str] = {
       gone; went away; disappeared/disappear/vanished/subsided; cleared up?; settled down?; healed/
       sorted/resolved/recovered/cured/eliminated; has passed; no longer; any more; anymore; stopped/stop hurting/
       aching/bothering/being/niggling/pinching; back to normal; all better; good as new; right as rain; left
-      the building/chat; behind me; old
+      the building/chat; is/'s/are/was away; long/while/ages/forever time? since my/the/that/this/it; behind me; old
       news;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
@@ -32,7 +32,8 @@ SCOPES: dict[Cue, str] = {
       history
     """,
     Cue.FINE: """
-      fine; ok/okay/good/better/alright/great now/again/today/after/since/afterwards; feels/feel/felt/feeling/is/
+      fine; ok/okay/good/better/alright/great/grand/sound/golden/perfect/solid
+      now/again/today/after/since/afterwards; feels/feel/felt/feeling/is/
       was/'s/are/been/were/seems/seemed @bit* fine/good/ok/okay/great/perfect/alright/solid/brilliant/normal/better/
       lovely/healthy/amazing; eased off; all good now?; is/'s/are/feels/feeling/at/to @bit* 100%/hundred; back to
       normal
@@ -74,7 +75,7 @@ SCOPES: dict[Cue, str] = {
       twin/missus/hers/mums/dads/moms/husbands/wifes/mam/mams/mammy/mummy/daddy/mama/papa/pops/granny/granda/
       grandparents/granddad/grandson/granddaughter/nephew/niece/stepdad/stepmum/stepson/stepdaughter/girlfriends/
       boyfriends/spouse/toddler/newborn/parents/workmate/workmates/coworkers/colleagues/classmate/employee/
-      customer/landlord/supervisor/manager/godson/cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
+      customer/landlord/goalie/goalkeeper/keeper/referee/babysitter/nanny/cleaner/plumber/supervisor/manager/godson/cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
       bhaiya/oma/opa/abuela/abuelo/babcia;
       grandmother/grandfather/madre/padre/hermano/hermana/father's/mother's;
       big/little/older/younger/elder/baby/kid
@@ -83,7 +84,7 @@ SCOPES: dict[Cue, str] = {
       misses/mrs/bff/pal/pals; the/my/our/his/her/me/your old/ould/auld/wee/little? man/lad/fella/lady/one;
       uncle/aunty/auntie ji; mother/father/brother/sister/son/daughter in law;
       training/gym/lifting/workout/running/climbing/business/work partner/buddy/mate/pal; some/
-      a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
+      the girl/woman/boy; a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
       client/patient/pupil/gentleman/fella/fellow/chap/stranger/trainer/instructor/teammate/teammates/
       opponent/nurse; old boy; gym goer; gym member; person next/beside
     """,
@@ -115,7 +116,7 @@ SCOPES: dict[Cue, str] = {
       the good kind; properly; proper; again; worse; keeps; can't; i stopped
     """,
     Cue.GOOD: """
-      fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
+      painless/painfree/fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
       lovely/nice/best/amazing
     """,
     Cue.LITTLE: """

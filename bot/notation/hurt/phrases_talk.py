@@ -56,7 +56,12 @@ in/at/all;
  giving/gave/gives me a headache; pain au/de chocolat/chocolate/mie;
  bruised/battered/wounded/sore/dented/hurt/injured ego/pride; ego/pride is/
 was/got/a/bit/still/just* bruised/battered/wounded/dented/hurt/hurts/sore/injured; hurt/hurts/hurting/pain/
-bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads;
+bruised/sore/injured thing/today/here/is/was/my/the* ego/pride/wallet/feelings; lat spread/spreads; seat/bench/chair
+back; non
+issue/issues/problem; gasping for a/my/another/some? pint/drink/cuppa/coffee/tea/beer/water/smoke/fag;
+ hand grips; cramping/cramp/cramped/hurting/hurt/hurts/aching/ached/sore with/from laughter/laughing/giggling; ouch
+ those/these/the/that
+ price/prices/bill/cost/fees;
 moved/moving/moves/move sharp; sticker/stickers/label/labels/tape/paint/rubber/pad/pads/cover/padding
  is/was/has/all/are/half* peeled/peeling/torn/ripped/worn/cracked off/away/to?; calf/foot block/blocks; pec/peck
 deck/dec/dek handle/handles/arm/arms/pad/pads/seat/pin/cable/machine?; no feeling

@@ -10,7 +10,9 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.PRESSURE: """
       pressure/presure/pression/pressur/squeeze/squeezing/squeezed/squeezes/crushing/crushed/heaviness/heavy/
-      elephant/constricted/constriction/constricting/compressed/gripping; weight/sitting/elephant/pressing/
+      elephant/constricted/constriction/constricting/compressed/gripping; pressing/press
+      in/inside/across/behind/around my/the?
+      chest/breastbone/sternum/breast; weight/sitting/elephant/pressing/
       standing on my/the; band around/round; vice/vise/clamp/clamped; fluttering/flutter/flutters; thumping;
       weird/funny/odd/strange/horrible/uncomfortable/pressing/pushing/heavy/gripping feeling/sensation/pain;
       presses/pressing/pushing/press/pushes/
@@ -213,7 +215,9 @@ _PLAIN: dict[Cue, str] = {
       crazy/fast/wild/galloping/
       bonkers/clappers/
       nuts/mental/bananas/haywire/berserk/beserk/banging/ballistic; racing heart/
-      pulse/heartbeat; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse rate? is/was/'s? still/stuck high/
+      pulse/heartbeat; heart/pulse/heartbeat is/was/'s/just/keeps/still* running/going/beating/working
+      too/so/very/really fast/quick/hard; heart rate? won't/doesn't/isn't/not/hasn't; heart/hr/pulse rate?
+      is/was/'s? still/stuck high/
       up/at/over/
       above/elevated
     """,

@@ -54,7 +54,8 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "sets told between"
     far = (
         14
-        if spot.end <= mark.first and (scene.word(mark.first - 1) == "it" or scene.word(spot.end) in _OF_WHICH)
+        if spot.end <= mark.first
+        and ("it" in scene.words(mark.first - 2, mark.first) or scene.word(spot.end) in _OF_WHICH)
         else 3
         if mark.cue in _CLOSE and not scene.words(low, high) & _IN
         else 5

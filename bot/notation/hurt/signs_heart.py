@@ -265,11 +265,14 @@ def _goes_on(scene: Passage, m: Mark) -> bool:
     at = m.end
     while scene.word(at) in _FOR:
         at += 1
+    counted = scene.word(at) in _MANY | {"two", "three", "four"} and scene.word(at + 1) in _UNITS - {"minute"}
+    if at > m.end and counted and not _a_minute(scene, at + 1):
+        return True
     timed = at - m.end > 0 and at < len(scene.tokens) and scene.tokens[at].kind is Kind.TIME
     return timed and not _a_minute(scene, at) and "sec" not in scene.word(at)
 
 
-_FOR = word_set("for been like about still going over nearly almost the last past good a")
+_FOR = word_set("since from for been like about still going over nearly almost the last past good a")
 
 
 def spread(scene: Passage) -> Iterator[Sign]:

@@ -28,7 +28,7 @@ def after_training(scene: Passage, mark: Mark, *, of_training: bool = False) -> 
 
 def is_soreness(scene: Passage, mark: Mark, spot: Spot) -> bool:
     """Whether a sore place is muscle soreness after training rather than a hurt."""
-    if _is_more(scene, mark):
+    if _is_more(scene, mark) or (spot.place.name == "foot" and not spot.place.plural):
         return False
     trained, both = after_training(scene, mark), spot.side is None
     match spot.place.tissue:
