@@ -58,7 +58,10 @@ def too_many(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mar
 
 def drops_beyond(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
     """The first word of a drop of a stored set that has all its planned ones: it may be one of those told again."""
-    if any(m.kind in _OF_MORE or (_EXTRA | {"forgot", "missed", "third"}) & set(m.text.split()) for m in marks):
+    if any(
+        m.kind in _OF_MORE or (_EXTRA | {"forgot", "missed", "third", "too", "also"}) & set(m.text.split())
+        for m in marks
+    ):
         return None
     added = [one.row for one in told if one.row.stage is Stage.DROP]
     for row in added:

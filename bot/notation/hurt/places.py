@@ -103,7 +103,7 @@ shoulder blade: shoulder blade, shoulder blades, shoulderblade
 scapula: scapula, scap, scapulas
 hip: hip, hips
 hip flexor: hip flexor, hip flexors
-waist: my waist, waistline, in the waist, at the waist, my waists
+waist: waist, waistline
 back: my back, back, backs
 lower back: lower back, low back, lowerback, lowback, lumbar, lumbar spine, small of my back, bottom of my back
 upper back: upper back, upperback, top of my back

@@ -56,7 +56,10 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         beside = [
             i
             for i in range(max(0, index - told.within), min(len(scene.tokens), index + told.within + 1))
-            if heard[i] in idea and i not in found and abs(scene.sentence[i] - scene.sentence[index]) <= apart
+            if heard[i] in idea
+            and i not in found
+            and abs(scene.sentence[i] - scene.sentence[index]) <= apart
+            and not _sets_between(scene, index, i)
         ]
         if not beside:
             return
@@ -83,3 +86,9 @@ def _words_around(scene: Passage, first: int, index: int) -> frozenset[str]:
     turn = next((i for i in range(first - 1, start, -1) if scene.word(i) == "but"), None)
     words = scene.sentence_words(index)
     return words if turn is None else words - {scene.word(i) for i in range(start, turn)}
+
+
+def _sets_between(scene: Passage, one: int, other: int) -> bool:
+    """Whether a set is reported between two words: the `at` of `short of breath sitting still, 8 reps at 60`."""
+    low, high = sorted((one, other))
+    return any(t.kind is Kind.SET for t in scene.tokens[low:high])

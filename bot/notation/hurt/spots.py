@@ -70,6 +70,8 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
             continue
         if m.place.name in ("side", "back") and scene.word(m.end) == "of":
             continue
+        if m.place.name == "waist" and scene.word(m.end) in ("down", "up"):
+            continue
         if m.place.name == "side" and out and _tells_which(scene, m, out[-1]):
             continue
         if m.end - m.first == 1 and m.place.name in _PARTS_OF_THINGS and _of_a_thing(scene, m.end):

@@ -131,7 +131,8 @@ FAINT = (
             ),
             _WENT,
         ),
-        _SCREENS | word_set("lights light dark-room decorated"),
+        _SCREENS
+        | word_set("lights light dark-room decorated chalk chalked powder snow snowed flour paint painted frost"),
         sober=True,
     ),
     Told(

@@ -153,6 +153,8 @@ def side_again(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     while at < len(sentence):
         mark = sentence[at]
         which = which_at(sentence, at, sorted(own)) or numbered(sentence, at, sorted(own), ends=SIDES)
+        if which is not None and which.lasts and _is_open(rows[0].exercise, max(own), request):
+            return None  # `last get-up L3 R2` is the one to come
         if which is not None and len(which.sets) == 1 and number is None:
             number, at = which.sets[0], which.end
             continue
@@ -182,6 +184,11 @@ def side_again(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     for side, count in zip(sides, counts, strict=True):
         out += [replace(side, kind=_KINDS[SIDES[side.kind]], text="side"), count]
     return out
+
+
+def _is_open(exercise: str, last: int, request: Request) -> bool:
+    """Whether sets of an exercise are left behind the last one stored."""
+    return any(e.name == exercise and len(e.sets) > last for e in request.exercises)
 
 
 def _is_count(mark: Mark) -> bool:
