@@ -383,3 +383,12 @@ def test_what_is_told_with_a_hurt_is_no_set(text: str, meets: str) -> None:
 def test_skin_rooms_and_folds_are_told_from_what_they_sound_like(text: str, said: PainSaid | None) -> None:
     """Torn skin is no tendon, the back of a hall no back; the fold of a joint is where it hurts, and no cue of form."""
     assert read_pain(text).pain == said
+
+
+@pytest.mark.parametrize("hurt", ["left knee grumbling at 3/10", "knee at a 3", "knee grumbling at 3 out of 10"])
+def test_a_score_hides_no_load_that_was_used(hurt: str) -> None:
+    """The `at` of a score tells no load, so that what was used is the load of the sets."""
+    got = read(f"used the 14s for split squats, 8 each. {hurt}")
+    assert (got.ask, got.performed) == (None, rows("Split Squat#1 14x8"))
+    assert got.pain is not None
+    assert got.pain.score == 3
