@@ -16,8 +16,8 @@ from bot.notation.leaving import keep_few, keep_skips, open_names, read_bare_don
 from bot.notation.left_out import without_left_out
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.names import session_index
-from bot.notation.pain import PainReading
 from bot.notation.order.other_side import with_hurt_side
+from bot.notation.pain import PainReading
 from bot.notation.preparing import MOST_NUMBERS, Kinds, kinds_beside_hurts
 from bot.notation.printer import show_sets
 from bot.notation.said import Doubt
