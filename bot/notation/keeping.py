@@ -60,6 +60,10 @@ class _Plain:
     unclear: Mark | None
 
 
+MOST_PIECES = 40
+"""Corrections of one message that are read: no session has as many sets to put right, so more of them are asked about."""
+
+
 def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
     """Keeps what the marks report and correct, piece by piece; gives the marks as they were read."""
     record = draft.record
@@ -70,7 +74,10 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
     marks = masked(marks, talk | taken_back(marks))
     reporting = Reporting(draft)
     told: list[Mark] = []
-    for piece in split_pieces(marks):
+    pieces = split_pieces(marks)
+    if len(pieces) > MOST_PIECES:
+        draft.doubt(Doubt(AskKind.UNSURE, 0, len(draft.folded.text)))
+    for piece in pieces:
         if draft.ask is not None:
             break
         piece, each = split_efforts(targeted(draft, piece))  # noqa: PLW2901

@@ -87,11 +87,13 @@ _ON_THE = frozenset(["on the", "in the", "during the", "on", "on that", "on my"]
 
 def _of_told_set(marks: Sequence[Mark], place: int, hurt: set[int]) -> set[int]:
     """The 3 of `35x11 +4+3, hamstring twinged on the 3`: in which of the sets told before it hurt."""
-    start, end = part_of(marks, place)
     led = text_at(marks, place - 1) if kind_at(marks, place - 1) in (Kind.WITH, Kind.AT, Kind.FILL) else ""
+    start, end = part_of(marks, place)
+    if led not in _ON_THE or place != end - 1:
+        return set()
     earlier = [m for p, m in enumerate(marks[:start]) if m.kind is Kind.NUM and p not in hurt]
     same = len(earlier) > 1 and any(m.value == marks[place].value for m in earlier)
-    told = led in _ON_THE and same and place == end - 1 and any(p in hurt for p in range(start, place))
+    told = same and any(p in hurt for p in range(start, place))
     return {place - 1, place} if told else set()
 
 

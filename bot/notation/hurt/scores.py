@@ -62,9 +62,10 @@ def find_scores(scene: Passage) -> list[Score]:
     """Every number that could be a pain score, in order; those that measure something else are left out."""
     out: list[Score] = []
     index = 0
-    listed = listed_scores(scene)
+    listed, tens = listed_scores(scene), out_of_ten(scene)
     while index < len(scene.tokens):
-        score = _score_of(scene, index, listed) or (_goes_on(scene, index, out[-1]) if out else None)
+        told = None if index in tens else _score_of(scene, index, listed)
+        score = told or (_goes_on(scene, index, out[-1]) if out else None)
         if score is None:
             index += 1
             continue
@@ -75,7 +76,7 @@ def find_scores(scene: Passage) -> list[Score]:
 
 def _score_of(scene: Passage, index: int, listed: frozenset[int]) -> Score | None:
     """The score at an index; one of a list, `neck 2, hip 5 out of ten`, is out of ten wherever that is said."""
-    score = None if index in out_of_ten(scene) else _score_at(scene, index)
+    score = _score_at(scene, index)
     value = _value(scene, index) if index in listed and (score is None or not score.plain) else None
     return score if value is None else _bounded(scene, index, index + 1, value, plain=True)
 

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -136,6 +136,8 @@ def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
 
 def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
     """The fraction said after a whole number, and how many marks say it: `and a half`, `1/2`, the `fifty` of 72.50."""
+    if text_at(marks, at + 1) not in _OPENING:
+        return Decimal(0), 0
     said = [m.text for m in marks[at + 1 : at + 5]]
     led = said[:1] != [] and said[0] in _ANDS
     bare = said[led:]
@@ -152,6 +154,10 @@ def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
     if said[:1] in (["fifty"], ["50"]) and ends_in_half and kind_at(marks, at + 2) in (Kind.FOR, Kind.X, Kind.KG):
         return Decimal("0.5"), 1
     return Decimal(0), 0
+
+
+_OPENING = frozenset([*_ANDS, *BARE_HALVES, "and", "1", "fifty", "50"])
+"""Words with which a fraction begins."""
 
 
 def counts_by_name(marks: list[Mark]) -> list[Mark]:
