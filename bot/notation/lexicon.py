@@ -305,7 +305,7 @@ PHRASES: dict[Kind, str] = {
         "shift; "
         "somewhere between; somewhere in between; anywhere between; somewhere around; "
         "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
-        "always; more or less; this one"
+        "always; more or less; this one; back to back"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("por; fur; para; stopped at; had to stop at; for; for a set of; for a; for an"),
