@@ -5,7 +5,7 @@ dumbbells here so curls 12 and 10`. It is the load of the sets behind it that te
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.notation.bounds import FEW_SETS
+from bot.notation.bounds import FEW_SETS, HARDEST
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
@@ -174,8 +174,14 @@ def _has_load(rest: Sequence[Mark], place: int) -> bool:
     """Whether a load of its own follows a name, before the next one."""
     end = next((i for i in range(place + 1, len(rest)) if rest[i].kind is Kind.NAME), len(rest))
     told = rest[place + 1 : end]
-    return any(m.kind in (*_UNITS, Kind.AT) for m in told) or any(
+    return any(m.kind in _UNITS or (m.kind is Kind.AT and _is_load(told, i + 1)) for i, m in enumerate(told)) or any(
         kind_at(told, i - 1) is Kind.NUM and (told[i - 1].value or 0) > FEW_SETS
         for i, m in enumerate(told)
         if m.kind in (Kind.X, Kind.FOR)
     )
+
+
+def _is_load(told: Sequence[Mark], place: int) -> bool:
+    """Whether a load stands here: not the score of `knee grumbling at 3/10`, nor the effort of `at rpe 8`."""
+    number = kind_at(told, place) is Kind.NUM and (told[place].value or 0) > HARDEST
+    return number or kind_at(told, place) is Kind.BODY

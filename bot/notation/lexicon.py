@@ -305,7 +305,7 @@ PHRASES: dict[Kind, str] = {
         "shift; "
         "somewhere between; somewhere in between; anywhere between; somewhere around; "
         "by the way; by far; by myself; by now; by then; by the end; give or take; as always; like "
-        "always; more or less; this one"
+        "always; more or less; this one; back to back"
     ),
     Kind.X: ("x; by; ×"),
     Kind.FOR: ("por; fur; para; stopped at; had to stop at; for; for a set of; for a; for an"),
@@ -499,7 +499,7 @@ PHRASES: dict[Kind, str] = {
         "rpe; rpe of; rpe was; r p e; rpe about; rpe around; rpe like; at rpe; at an rpe of; @ rpe; on rpe; effort; "
         "effort was; effort of; rpe is; rpe maybe; rpe probably; rpe a; rpr; rep e; at an rpe; with an rpe of; about "
         "rpe; around rpe; rpe roughly; at about rpe; maybe rpe; say rpe; probably rpe; like rpe; call it rpe; felt "
-        "like rpe; felt rpe; was rpe; rpe on that; rpe for that; rpe =; are pe; r p"
+        "like rpe; felt rpe; was rpe; rpe on that; rpe for that; rpe on this; rpe for this; rpe =; are pe; r p"
     ),
     Kind.RIR: (
         "rir; rir of; rir was; r i r; at rir; @ rir; with rir; rir about; rir maybe; rir is; rir around; rirs; about "

@@ -16,6 +16,7 @@ from bot.notation.leaving import keep_few, keep_skips, open_names, read_bare_don
 from bot.notation.left_out import without_left_out
 from bot.notation.named_hurts import pain_beside_names
 from bot.notation.names import session_index
+from bot.notation.order.other_side import with_hurt_side
 from bot.notation.pain import PainReading
 from bot.notation.preparing import MOST_NUMBERS, Kinds, kinds_beside_hurts
 from bot.notation.printer import show_sets
@@ -71,7 +72,7 @@ class Reader:
         """The reading; with choices where it asks, if it `offers` any."""
         draft, hurt, kinds = self.draft, self.start.hurt, self.start.kinds
         beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
-        marks = with_others(without_words(beside.marks, kinds.hurts))
+        marks = with_others(without_words(with_hurt_side(beside.marks), kinds.hurts))
         left = without_left_out(draft, marks, kinds.hurt_names, wants_other=beside.question.wants_other)
         said, skips, finish = left.marks, left.skips, left.finish
         finished = None if finish is None else (finish.start, finish.end)

@@ -54,6 +54,8 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         clear = [b for c, b in bounds if not b.doubts and c < best.cost + MARGIN]
         spare = [b for _, b in bounds[1:] if not b.doubts]
         return Ranked(first, first.doubts[0], tuple((clear or spare)[:CHOICES]), best.cost)
+    if len(rivals) == 1 and not first.performed and not context.takes_load and len(rivals[0].performed) > 1:
+        return Ranked(rivals[0], cost=best.cost)  # `ab wheel 12s across`: no load, where none is held
     if rivals:
         start = min(s.start for s in first.said) if first.said else 0
         end = max(s.end for s in first.said) if first.said else 0

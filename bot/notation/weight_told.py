@@ -22,6 +22,7 @@ _REST = frozenset(["rested", "resting"])
 def with_weight_told(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words as what leads a load, where nothing else of the message is one."""
     out = [replace(m, kind=Kind.FILL) if _is_turned(marks, i) else m for i, m in enumerate(marks)]
+    out = [replace(m, kind=Kind.WORD) if _is_back_to_backs(marks, i) else m for i, m in enumerate(out)]
     place = next((i for i, m in enumerate(out) if m.kind is Kind.TALKNUM and m.text in _WEIGHED), None)
     if place is None:
         return out
@@ -104,6 +105,11 @@ def _is_on_body(marks: Sequence[Mark], request: Request) -> bool:
         current = [p for p, x in enumerate(request.exercises) if x.name == request.current]
         named = set(current or is_open[:1])
     return bool(named) and all(request.exercises[p].load_style is LoadStyle.BODYWEIGHT for p in named)
+
+
+def _is_back_to_backs(marks: Sequence[Mark], place: int) -> bool:
+    """`two back to backs with the auditors`: things that are counted, and no other time."""
+    return marks[place].text == "back to" and place + 1 < len(marks) and marks[place + 1].text == "backs"
 
 
 def _is_turned(marks: Sequence[Mark], place: int) -> bool:

@@ -197,3 +197,50 @@ DAYS = [
 def test_a_session_owed_is_for_its_day(text: str, day: str) -> None:
     """Rule 14."""
     assert str(_read(text).day) == day
+
+
+SHARED = [
+    ("rdl 60x10, 9, then a lady wanted to work in so the third one was at 55 for 10", "60x10 60x9 55x10"),
+    ("rdl 60x10, 9, then a lady wanted in and the third one was at 55 for 10", "60x10 60x9 55x10"),
+    ("rdl 60x10, 9, someone took my plates so the third was at 55x10", "60x10 60x9 55x10"),
+    ("rdl 60x10, 9, a guy wanted to work in so the last set was 55 for 10", "60x10 60x9 55x10"),
+    ("rdl 60x10, 9, my mate was resting so his third was at 55 for 10", "60x10 60x9"),
+    ("rdl 60x10, 9, some guy was on and his third one was at 55 for 10", "60x10 60x9"),
+    ("rdl 60x10, 60x9, 60x9 and one extra 60x12", "60x10 60x9 60x9 60x12"),
+    ("rdl 60x10, 60x9, 60x9, extra 60x12 because good song", "60x10 60x9 60x9 60x12"),
+    ("using 55 on rdl. 55x10", "55x10"),
+    ("going with 55 on rdl today, 55x10, 55x9", "55x10 55x9"),
+]
+
+
+@pytest.mark.parametrize(("text", "told"), SHARED)
+def test_what_happened_beside_it_leaves_each_set_as_told(text: str, told: str) -> None:
+    stored = tuple(f"Romanian Deadlift#{n} {one}" for n, one in enumerate(told.split(), 1))
+    _check(text, stored, asks=False)
+
+
+WORN = [
+    ("90x8, belt on as before", ("Hip Thrust#2 90x8",)),
+    ("then 8, straps on same as before", ("Hip Thrust#2 90x8",)),
+    ("straps on same again", ("Hip Thrust#2 90x10",)),
+    ("two back to backs with the auditors, but I got it: same again", ("Hip Thrust#2 90x10",)),
+    ("two back to back meetings, same again", ("Hip Thrust#2 90x10",)),
+    ("90x9 90x8 back to back", ("Hip Thrust#2 90x9", "Hip Thrust#3 90x8")),
+]
+
+
+@pytest.mark.parametrize(("text", "stored"), WORN)
+def test_what_was_worn_and_how_the_day_was_repeat_no_set(text: str, stored: tuple[str, ...]) -> None:
+    _check(text, stored, asks=False)
+
+
+@pytest.mark.parametrize(
+    "told", ["felt like flying could have done 3 more", "flying today could have done 3 more easy"]
+)
+def test_reps_left_are_kept_behind_a_word_of_counted_talk(told: str) -> None:
+    assert [one.rir for one in _read(f"90x9 {told}", *DONE).performed] == [3]
+
+
+@pytest.mark.parametrize("said", ["no extra", "skipped the extra", "could have done an extra"])
+def test_an_extra_set_that_was_not_done_is_not_stored(said: str) -> None:
+    assert len(_read(f"rdl 60x10, {said} 60x10").performed) <= 1

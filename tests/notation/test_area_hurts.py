@@ -358,3 +358,37 @@ BESIDE = [
 def test_what_is_told_with_a_hurt_is_no_set(text: str, meets: str) -> None:
     got = read(meets.format(set="60x5", hurt=text), "Bench Press#1 60x6", current="Bench Press")
     assert (got.ask, got.performed, got.replaces) == (None, rows("Bench Press#2 60x5"), ())
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("ripped the skin off my left palm hanging", PainSaid("palm", None, Side.LEFT, False)),
+        ("ripped the skin off my left calf", PainSaid("calf", None, Side.LEFT, False)),
+        ("tore the skin and my bicep came off the bone", PainSaid("bicep", None, None, True)),
+        ("tore the pec off the bone", PainSaid("pec", None, None, True)),
+        ("ripped my bicep hanging", PainSaid("bicep", None, None, True)),
+        ("ripped something in my calf and can't walk", PainSaid("calf", None, None, True)),
+        ("no lunges today, the back half of the hall is full of prams", None),
+        ("the back room is full of prams", None),
+        ("the back wall is broken", None),
+        ("my back half is sore", PainSaid("back", None, None, False)),
+        ("in the back half of the set my back hurt", PainSaid("back", None, None, False)),
+        ("bar really hurts my elbows in the crease", PainSaid("elbow", None, None, False)),
+        ("hurts both elbows in the crook", PainSaid("elbow", None, None, False)),
+        ("hurts my knees in the hole", PainSaid("knee", None, None, False)),
+        ("kept my elbows in, knees in, no pain", None),
+    ],
+)
+def test_skin_rooms_and_folds_are_told_from_what_they_sound_like(text: str, said: PainSaid | None) -> None:
+    """Torn skin is no tendon, the back of a hall no back; the fold of a joint is where it hurts, and no cue of form."""
+    assert read_pain(text).pain == said
+
+
+@pytest.mark.parametrize("hurt", ["left knee grumbling at 3/10", "knee at a 3", "knee grumbling at 3 out of 10"])
+def test_a_score_hides_no_load_that_was_used(hurt: str) -> None:
+    """The `at` of a score tells no load, so that what was used is the load of the sets."""
+    got = read(f"used the 14s for split squats, 8 each. {hurt}")
+    assert (got.ask, got.performed) == (None, rows("Split Squat#1 14x8"))
+    assert got.pain is not None
+    assert got.pain.score == 3

@@ -22,6 +22,8 @@ SPLIT = PlannedExercise("Split Squat", sets("16", 10, 10), aliases=("split squat
                         sides=2)  # fmt: skip
 SLED = PlannedExercise("Sled Push", sets("80", 20, 20, 4), aliases=("sled",), measure=Measure.METRES)
 PLANK = PlannedExercise("Plank", sets(None, 30, 45), load_style=LoadStyle.NONE, measure=Measure.SECONDS)
+SIDE = PlannedExercise("Side Plank", sets(None, 15, 25), load_style=LoadStyle.NONE, measure=Measure.SECONDS, sides=2)
+WHEEL = PlannedExercise("Ab Wheel", sets(None, 8, 12), load_style=LoadStyle.NONE)
 SWING = PlannedExercise("Kettlebell Swing", sets("24", 15, 20, 4), aliases=("swings",))
 EXTENSION = PlannedExercise("Leg Extension", sets("50", 12, 15, 3, DROP), aliases=("extensions",))
 PUSHDOWN = PlannedExercise("Triceps Pushdown", sets("25", 12, 15, 3, MINI), aliases=("pushdowns",))
@@ -39,6 +41,17 @@ def _read(text: str, planned: PlannedExercise, done: str) -> Reading:
 
 Case = tuple[str, PlannedExercise, str, str]
 COUNTED: list[Case] = [
+    ("ab wheel 12s across", WHEEL, "", "1 -x12, 2 -x12, 3 -x12"),
+    ("ab wheel tens for all 3", WHEEL, "", "1 -x10, 2 -x10, 3 -x10"),
+    ("ab wheel 12s each set", WHEEL, "", "1 -x12, 2 -x12, 3 -x12"),
+    ("140 kilo 4 set, all 12 times", PRESS, "", "1 140x12, 2 140x12, 3 140x12, 4 140x12"),
+    ("leg press 4 sets, each 12 times", PRESS, "", "1 140x12, 2 140x12, 3 140x12, 4 140x12"),
+    ("leg press 12 all 4 times", PRESS, "", "1 140x12, 2 140x12, 3 140x12, 4 140x12"),
+    ("one more like 9", BENCH, "1 60x9", "2 60x9"),
+    ("left 20 sec. right groin pulled and hurt so stopped at 12 that side", SIDE, "", "1 -x20 left, 1 -x12 right"),
+    ("left 20s. my right groin hurt so only 12s that side", SIDE, "", "1 -x20 left, 1 -x12 right"),
+    ("right 20. left groin hurt so 12 on that side", SIDE, "", "1 -x20 right, 1 -x12 left"),
+    ("left 20. then 18 that side again. right groin hurts", SIDE, "", "1 -x20 left, 2 -x18 left"),
     ("two more sets of curls, 12 and 12", CURL, "1 25x12", "2 25x12, 3 25x12"),
     ("100 by 5, five of them", SQUAT, "", "1 100x5, 2 100x5, 3 100x5, 4 100x5, 5 100x5"),
     ("4 lots of 20m with 80 on the sled", SLED, "", "1 80x20, 2 80x20, 3 80x20, 4 80x20"),
@@ -198,3 +211,18 @@ def test_one_load_then_counts_like_it_may_be_counts_alone() -> None:
     light = PlannedExercise("Back Extension", sets("10", 12, 15))
     assert _read("10 10 10", light, "").ask is not None
     assert _read("10 12 12", light, "").performed == rows(*_rows(light, "1 10x12, 2 10x12"))
+
+
+@pytest.mark.parametrize(
+    "text", ["rpe on that one more like 9", "rpe for this one more like 9", "rpe of the last one was more like 9"]
+)
+def test_one_more_like_is_the_effort_of_the_set_that_was_done(text: str) -> None:
+    """No further set of nine: the one is the set before, and its effort is put right."""
+    reading = _read(text, BENCH, "1 60x8")
+    assert (reading.ask, reading.performed) == (None, rows(*_rows(BENCH, "1 60x8 rir 1")))
+
+
+@pytest.mark.parametrize("text", ["ab wheel 12s", "ab wheel straight 12s"])
+def test_plural_counts_of_how_many_sets_are_asked_about(text: str) -> None:
+    """One set of twelve or all of them: nothing says which."""
+    assert _read(text, WHEEL, "").ask is not None

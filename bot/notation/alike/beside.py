@@ -32,6 +32,12 @@ def _before_count(marks: Sequence[Mark], _start: int, end: int) -> bool:
     return _is_count(marks, end)
 
 
+def _of_which_one(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`rpe on that one more like 9.5`: the one is the set that was done, and no further one."""
+    return text_at(marks, end) == "like" and text_at(marks, start - 1) in _WHICH_ONE
+
+
+_WHICH_ONE = ("that", "this")
 _DOING = frozenset(words("only just got did was were made managed hit had all about the another around maybe like"))
 
 
@@ -314,6 +320,7 @@ def _of_all(marks: Sequence[Mark], _start: int, end: int) -> bool:
 _SOME = {"three": "3", "four": "4", "five": "5", "six": "6"}
 BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("but", ("though", "tho", "although"), _goes_on),
+    ("more", ("one more",), _of_which_one),
     ("another", ("one more", "1 more"), _before_count),
     ("actually", ("really",), _before_count),
     ("and", ("plus",), _before_words),

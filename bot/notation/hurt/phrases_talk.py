@@ -37,7 +37,9 @@ playlist/music/traffic/queue/maths/parking/commute/meeting/app/wait/silence/vide
 painful/torture/agony; dizzy/dizzying height/heights; nearly/almost/narrowly/just dropped/drop/dropping/hit/
 kneed/trapped/caught/smacked/whacked/missed/clipped/landed/stood/trod/fell/banged/bashed a/the/it/one/my/bar/plate/
 dumbbell/weight/kettlebell/thing/on* on?/onto? my/the left/right/big? @place;
-back nine/nines/garden/door/seat/yard/row/burner/story; is/was it/this/that/'s
+back nine/nines/garden/door/seat/yard/row/burner/story; back half/end/section/area/corner/bit of the/my/our? gym/
+hall/room/studio/place/building/garage/centre/center; the back room/wall/corner/office/studio/entrance/exit/rack/racks;
+is/was it/this/that/'s
 bad/normal/weird/odd/wrong/strange/funny/silly/terrible that/if/to; how bad/wrong/terrible/harmful is/was/would/'s*
 it/this/that be? if/when/that/to; painful to
 type/use/set/navigate/fill/log/write/wait/listen/hear/count/say/pay/add/find/enter/open/scroll;

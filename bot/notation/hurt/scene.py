@@ -133,6 +133,8 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     placed = {m.end for m in found if m.cue is None}
     neutral = [n for n in neutral if not (n.first in placed and n.first in marked)]
     neutral = [n for n in neutral if not (words[n.first] in _MY_HANDS and words[n.first - 1] in ("my", "both"))]
+    hurt = {m.end + 1 for m in found if m.cue in _FELT} & {m.first for m in found if m.cue is None}
+    neutral = [n for n in neutral if n.first not in hurt or words[n.first - 1] not in ("my", "the", "both")]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
     kept: list[Mark] = []

@@ -8,6 +8,7 @@ from bot.notation.hurt.negation import negated
 from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, supposed
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import Spot
 
 
@@ -43,3 +44,16 @@ def near(scene: Passage, a: Mark | Spot, b: Mark | Spot, within: int) -> bool:
     if not scene.same_sentence(a.first, b.first):
         return False
     return (b.first - a.end <= within) if b.first >= a.first else (a.first - b.end <= within)
+
+
+_TORN = word_set("rip ripped ripping tear tore tearing torn pull pulled peeled")
+_BEFORE_SKIN = word_set("the a my some all of both bit bits chunk lot more another off open half")
+_SKIN = word_set("skin callus calluses callous callouses calus blister blisters nail toenail fingernail scab")
+
+
+def tears_skin(scene: Passage, at: int) -> bool:
+    """Whether what tore is only what covers a place: the `ripped` of `ripped the skin off my palm hanging`."""
+    thing = at + 1
+    while thing - at < 4 and scene.word(thing) in _BEFORE_SKIN:  # `tore a bit of`
+        thing += 1
+    return scene.word(at) in _TORN and scene.word(thing) in _SKIN

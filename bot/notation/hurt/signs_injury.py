@@ -11,7 +11,7 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import HEADS, Tissue
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.sign import Sign, near, sign_of, stands, tears_skin
 from bot.notation.hurt.spots import Spot
 
 _NAMES_A_POP = word_set("a big loud something heard felt it proper massive horrible nasty sickening audible huge")
@@ -40,7 +40,7 @@ def popped(scene: Passage) -> Iterator[Sign]:
             spot = next((s for s in scene.spots if s.place.tissue is not Tissue.ORGAN), spot)
         if spot is None and not scene.words(pop.first - 3, pop.first) & _NAMES_A_POP:
             continue
-        if not stands(scene, pop, spot):
+        if tears_skin(scene, pop.first) or not stands(scene, pop, spot):
             continue
         for loss in losses:
             after = loss.first >= pop.end and loss.first - pop.end <= 24

@@ -11,7 +11,7 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.phrases_told import TOLD
-from bot.notation.hurt.sign import Sign, stands
+from bot.notation.hurt.sign import Sign, stands, tears_skin
 from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.told import Told
 
@@ -70,6 +70,8 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     if end - first > told.within + 1 or around & told.unless:
         return
     mark = Mark(first, end, Cue.FAINT)
+    if told.name == "pop" and any(tears_skin(scene, at) for at in found):
+        return
     masked = any(n.cue is Cue.NEUTRAL and n.first <= index < n.end for n in scene.found)
     if not masked and stands(scene, mark) and not (laughed(scene, mark) and not told.sober and told.name != "control"):
         near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]

@@ -1,6 +1,7 @@
-"""Sets that the plan does not have: `one extra hip thrust set, 90x10`, `a cheeky bonus set of thrusts 60 for 15`.
+"""Sets that the plan does not have: `one extra hip thrust set, 90x10`, `a cheeky bonus set of thrusts 60 for 15`,
+`and one extra 90x18`.
 
-That a set is an extra one changes nothing in how it is told: the exercise that is named gets one set more.
+That a set is an extra one changes nothing in how it is told: the exercise that is named, or told of, gets one set more.
 """
 
 from dataclasses import replace
@@ -12,6 +13,9 @@ from bot.notation.tokens import Mark
 EXTRA = frozenset(["extra", "bonus", "additional"])
 _ONE = frozenset(["set", "round", "set of", "round of"])
 _BETWEEN = (Kind.NAME, Kind.WEAK, Kind.WORD, Kind.FILL, Kind.MORE)
+_UNDONE = (Kind.COULD, Kind.NO, Kind.NOT, Kind.SKIP, Kind.SKIPPED)
+_BACK = 3
+"""Marks before `extra` in which a word says that the set was not done."""
 _FAR = 4
 """Marks between the words of one set more and its numbers."""
 
@@ -34,7 +38,10 @@ def extra_sets(marks: list[Mark]) -> list[Mark]:
         while before >= 0 and marks[before].kind is Kind.WORD:
             before -= 1
         counted = kind_at(marks, before) is Kind.NUM
-        if not named or (counted and marks[before].value != 1):
+        entry = at + called
+        told = kind_at(marks, entry) is Kind.NUM and kind_at(marks, entry + 1) is Kind.X
+        told = told and not any(kind_at(marks, before - n) in _UNDONE for n in range(_BACK))
+        if not (named or told) or (counted and marks[before].value != 1):
             continue
         if counted:
             out[before] = replace(marks[before], kind=Kind.FILL, value=None, parts=())

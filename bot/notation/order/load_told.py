@@ -14,7 +14,7 @@ _SENTENCES = (Kind.STOP, Kind.LINE)
 
 def load_told(marks: list[Mark]) -> list[Mark]:
     """The marks with such loads at their sets."""
-    return _on_load(_of_ordinal(_hung_on(_name_first(_signed(marks)))))
+    return _on_load(_of_ordinal(_hung_on(_announced(_name_first(_signed(marks))))))
 
 
 def _signed(marks: list[Mark]) -> list[Mark]:
@@ -43,6 +43,27 @@ def _name_first(marks: list[Mark]) -> list[Mark]:
         if led and last and named and kind_at(marks, start - 1) in (None, Kind.FILL, *_SENTENCES):
             return [*marks[:start], marks[end], *marks[start:end], *marks[end + 1 :]]
     return marks
+
+
+def _announced(marks: list[Mark]) -> list[Mark]:
+    """`using 30 on leg curl. 30x12` as `leg curl 30x12`: a load that the set behind it tells again."""
+    for place in range(1, len(marks) - 4):
+        load = place - 1 - (kind_at(marks, place - 1) in _UNITS)
+        on = marks[place].kind in (Kind.WITH, Kind.AT) and marks[place].text.startswith("on")
+        if not on or kind_at(marks, load) is not Kind.NUM or kind_at(marks, place + 1) is not Kind.NAME:
+            continue
+        entry = place + 2
+        while kind_at(marks, entry) in _TO_ENTRY:
+            entry += 1
+        again = kind_at(marks, entry) is Kind.NUM and marks[entry].value == marks[load].value
+        opens = kind_at(marks, load - 1) in (None, Kind.FILL, Kind.WITH, Kind.TO, Kind.AT, *_SENTENCES)
+        if again and opens and kind_at(marks, entry + 1) in (Kind.X, *_UNITS):
+            start = load - (kind_at(marks, load - 1) in (Kind.WITH, Kind.TO, Kind.AT))
+            return [*marks[:start], marks[place + 1], *marks[entry:]]
+    return marks
+
+
+_TO_ENTRY = (Kind.FILL, Kind.COMMA, Kind.COLON, Kind.DASH, *_SENTENCES)
 
 
 def _hung_on(marks: list[Mark]) -> list[Mark]:

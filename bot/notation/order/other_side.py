@@ -41,6 +41,27 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     return out
 
 
+def with_hurt_side(marks: Sequence[Mark]) -> list[Mark]:
+    """`left 20, right groin pulled so 12 that side`: the side told to hurt last, before the words of the hurt go."""
+    out: list[Mark] = []
+    hurt: Side | None = None
+    for mark in marks:
+        if mark.kind in _KINDS:
+            hurt = None
+        elif mark.kind is Kind.GAP and mark.text.split(" ")[-1] in _SIDES:
+            hurt = Side(mark.text.split(" ")[-1])
+        elif hurt is not None and mark.text in _LIMBS[:-1] and out[-1].text in _THAT and mark.kind is not Kind.GAP:
+            kind = Kind.LEFT if hurt is Side.LEFT else Kind.RIGHT
+            start = out[-2 if len(out) > 1 and out[-2].kind is Kind.AT else -1].start
+            while out and out[-1].start >= start:
+                out.pop()
+            out.append(replace(mark, kind=kind, text=f"on the {hurt.value}", start=start, names=()))
+            hurt = None
+            continue
+        out.append(mark)
+    return out
+
+
 def _with_sides_named(marks: Sequence[Mark]) -> list[Mark]:
     """`8 on the left and 10 on the other`, `10 on the strong side (right), 8 on the weak one`: the other, a side."""
     out = list(marks)

@@ -89,12 +89,15 @@ def _gone_through(marks: Sequence[Mark]) -> list[Mark]:
             start -= 1
         said = {w for m in marks[start:number] for w in m.text.split()}
         through = text_at(marks, end) in _THROUGH
-        if through or mark.text.endswith(" over") or (said & _THOSE and said <= _THOSE | _DID):
+        counted = any(kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in _SETS for at in range(start))
+        those = said & _THOSE and said <= _THOSE | _DID and not counted
+        if through or mark.text.endswith(" over") or those:
             rounds = replace(mark, kind=Kind.SETS, text="rounds of that")
             return [*marks[:start], marks[number], rounds, *marks[end + through :]]
     return list(marks)
 
 
+_SETS = (Kind.SET, Kind.SETS)
 _THROUGH = ("through", "thru", "round", "around", "over", "over again", "all over")
 _DID = frozenset(words("did i we done do went gone through repeated repeat and then for to"))
 

@@ -110,7 +110,7 @@ def _crossed(marks: list[Mark]) -> list[Mark]:
             continue
         link = at + 1 + (kind_at(marks, at + 1) in _COUNTED)
         two = link
-        while kind_at(marks, two) in _AND or text_at(marks, two) == "but":
+        while kind_at(marks, two) in (*_AND, Kind.GAP) or text_at(marks, two) == "but":
             two += 1
         other = two + 1 + (kind_at(marks, two + 1) in _COUNTED)
         ends = kind_at(marks, other + 1) in (None, *EDGES, Kind.FILL, Kind.WITH, Kind.AT, Kind.THEN, Kind.AND)

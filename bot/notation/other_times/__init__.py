@@ -109,12 +109,16 @@ _PAID_OR_UP = ("paid", "cost", "costs", "spent", "price", "woke", "wake", "arriv
 """Behind these a number with `for` tells what was paid, or the time of day: `woke up at 5 for this`."""
 
 
+_PAST_TALK = (*EDGES, Kind.THEN, Kind.NAME, Kind.COULD, Kind.RPE, Kind.RIR)
+"""What ends the reach of counted talk: in `felt like flying could have done 3 more` the number is what was left."""
+
+
 def _next_number(marks: Sequence[Mark], place: int) -> set[int]:
     at = place
     reached = {place}
     if "weigh" in marks[place].text:
         reached |= _weighed_behind(marks, place)
-    while at + 1 < len(marks) and marks[at + 1].kind not in (*EDGES, Kind.THEN, Kind.NAME) and at - place < 5:
+    while at + 1 < len(marks) and marks[at + 1].kind not in _PAST_TALK and at - place < 5:
         at += 1
         if marks[at].kind in (Kind.NUM, Kind.CLOCK, Kind.BAD):
             if marks[at - 1].text == "@":

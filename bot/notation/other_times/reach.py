@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, FARTHEST
+from bot.notation.clauses import EDGES, FARTHEST, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.other_times.own import is_named, is_own, is_own_count, is_set_of_mine, is_told_behind
 from bot.notation.strays.reasons import BECAUSE, tells_of_sets
@@ -28,18 +28,37 @@ _NOW = ("but", "today", "now", "tonight", "instead", "actual")
 _HOPED = ("to", "try", "might", "could", "will", "ill", "gonna", "can", "should", "would", "want", "hope", "wanna")
 
 
-_ONWARDS = (Kind.FILL, Kind.WITH, Kind.TO, Kind.COULD, Kind.WORD)
-_OTHERS = ("he", "she", "they")
+_ONWARDS = (
+    Kind.FILL, Kind.WITH, Kind.TO, Kind.COULD, Kind.WORD, Kind.ORD, Kind.LASTSET, Kind.SET, Kind.WAS, Kind.AT
+)  # fmt: skip
+_OTHERS = ("he", "she", "they", "his", "her", "their", "hers", "theirs")
+_WHICH = (Kind.ORD, Kind.LASTSET)
 
 
 def _leads_to_set(marks: Sequence[Mark], at: int, is_of_other: bool) -> bool:
-    """Whether a number follows `so`: `someone took them so the 27.5 kilo ones for 9`, of the client's own set."""
+    """Whether a number follows `so`: `someone took them so the 27.5 kilo ones for 9`, `so the third one was at 80 for
+    10`, of the client's own set."""
     end = at
     while is_of_other and end < min(len(marks), at + _NEAR) and marks[end].kind in _ONWARDS:
         if marks[end].text.split()[0] in _OTHERS:
             return False
         end += 1
     return end < len(marks) and marks[end].kind is Kind.NUM
+
+
+def _counts_on(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`a lady wanted in and the third one was at 80 for 10`: which set of the client's own is told."""
+    if not any(m.kind is Kind.OTHERPERSON for m in marks[max(0, place - _NEAR) : place + 1]):
+        return False
+    opens = marks[at].kind is Kind.AND or marks[at].text == "but"
+    which = at + 2 if at + 1 < len(marks) and marks[at + 1].text in ("the", "my") else at + 1
+    return opens and kind_at(marks, which) in _WHICH and _leads_to_set(marks, at + 1, is_of_other=True)
+
+
+def _turns_to_own(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """Whether what is told of another person turns to the client's own: `my mate pulled 120, i did 90x5`."""
+    own = is_own(marks, at) or is_told_behind(marks, place, at)
+    return own or is_set_of_mine(marks, place, at) or is_named(marks, place, at)
 
 
 _NEAR = 6
@@ -67,13 +86,13 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
-        if mark.text == "so" and _leads_to_set(marks, at + 1, marks[place].kind is Kind.OTHERPERSON):
+        if mark.text == "so" and _leads_to_set(marks, at + 1, of_person):
+            break
+        if _counts_on(marks, place, at):
             break
         if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
-        if of_person and (is_own(marks, at) or is_told_behind(marks, place, at)):
-            break
-        if of_person and (is_set_of_mine(marks, place, at) or is_named(marks, place, at)):
+        if of_person and _turns_to_own(marks, place, at):
             break
         if (of_person or opening.text in _SAYS) and _lists_behind(marks, place, at):
             break

@@ -123,6 +123,9 @@ def _is_unsent(marks: Sequence[Mark], place: int) -> bool:
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """`the radio played the same song`, `same playlist as always`: behind a word of talk, or of a thing of talk."""
     start, end = part_of(marks, place)
+    told = any(m.kind is Kind.NUM for m in marks)
+    if told and _is_of_kit(marks[start:end], place - start):
+        return True
     if place + 1 >= end:
         return False
     behind = next((m for m in marks[place + 1 : end] if m.text not in _OF_IT), marks[place])
@@ -135,6 +138,13 @@ def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     return before and marks[place + 1].kind in (Kind.WORD, Kind.SECONDS, Kind.MINUTES, Kind.HOURS, Kind.ORD)
 
 
+def _is_of_kit(part: Sequence[Mark], place: int) -> bool:
+    """`6, belt on as before`, `straps on same as last time`: in a part without a number, behind what was worn."""
+    worn = any(set(m.text.split()) & _WORN for m in part[:place])
+    return worn and not any(m.kind in (Kind.NUM, Kind.NAME, Kind.WEAK, Kind.SET, Kind.SETS, Kind.AND) for m in part)
+
+
+_WORN = frozenset(("belt", "straps", "strap", "sleeves", "wraps", "chalk", "shoes", "hook", "hooks", "grips", "gloves"))
 _OF_IT = ("as", "as the", "as my", "of", "of the", "the", "my", "of my", "of this", "this", "that", "old")
 _PLACES = frozenset(("time", "place", "spot", "corner", "rack", "machine", "station", "platform"))
 _OF_HOW = ("ed", "er", "ly", "ing", "y")
