@@ -29,7 +29,7 @@ _REAL = frozenset(
         "berry jumping jumbled bump pump dump crouch couch cough hang hangs hanged hands handed land band sand",
         "lounge lounges",
         "chess chase cheese guest crest best nest rest roast toast coast boast pushing pulling bulled fuller",
-        "pullover sitter clear cleaner learn lean cream steam team dead head deal death breath bread bench's",
+        "pullover sitter clear cleaner learn lean cream steam team dead head heads deal death breath bread bench's",
         "wrench trench french thrush crush brush shrub shrugged rope hope ropes ripe stop shop chop top drop crop",
     )
 )
