@@ -61,7 +61,7 @@ class _Plain:
 
 
 MOST_PIECES = 40
-"""Corrections of one message that are read: no session has as many sets to put right, so more of them are asked about."""
+"""Corrections of one message that are read: no session has as many sets to put right, so more are asked about."""
 
 
 def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
