@@ -15,7 +15,7 @@ _GOT = (
     *("whats your", "whats your best", "what is a good", "what is the best", "any", "some"),
 )
 _THING = words(
-    "muscle muscles grip attachment attachments tempo rest angle height stance handle handles order pace cadence shoes "
+    "muscle muscles grip attachment attachments tempo rest angle height handle handles order pace cadence shoes "
     "day form setting"
 )
 _HOW_MUCH = words("high low wide narrow deep far fast slow close long strict straight heavy hard often upright")

@@ -28,7 +28,7 @@ _ROWS: tuple[tuple[tuple[Joint, ...], str], ...] = (
         "lower back, low back, lumbar, ab, abs, abdominal, abdomen, stomach, belly, tummy, gut, core, oblique, ql",
     ),
     ((Joint.LOWER_BACK, Joint.UPPER_BACK), "back, erector"),
-    ((Joint.NECK, Joint.UPPER_BACK, Joint.LOWER_BACK), "spine, disc, disk"),
+    ((Joint.NECK, Joint.UPPER_BACK, Joint.LOWER_BACK), "spine, column, vertebra, disc, disk"),
     ((Joint.LOWER_BACK, Joint.HIP), "si joint, tailbone, coccyx, sacrum, psoas, pelvis"),
     ((Joint.HIP,), "hip, hip bone, hip flexor, groin, glute, piriformis, bum, buttock, adductor, abductor"),
     ((Joint.HIP, Joint.KNEE), "thigh, quad, quadriceps, quadricep, hamstring, ham, hammy, hammies, it band"),

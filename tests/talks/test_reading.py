@@ -119,19 +119,19 @@ async def test_a_number_with_no_place_leaves_the_sets_that_were_understood_to_ta
     """The question says what is unclear and offers what was read; a tap keeps it."""
     stage = practice.stage
     await practice.monday()
-    await stage.say(ADA, "60x5 and honestly could've gone for 12")
+    await stage.say(ADA, "60x5 5th 4")
     asked = stage.seat(ADA).last()
     assert "Is this what you did?" in asked.words.text
     assert "None of these" in practice.labels(asked)
     await stage.tap(ADA, practice.labels(asked)[0])
-    assert "1. done: 60 kg × 5" in practice.card().words.text
+    assert "60 kg × 5" in practice.card().words.text
 
 
 async def test_one_long_offer_stands_in_the_question(practice: Practice) -> None:
     """A button can't show it whole, and there is nothing to number."""
     stage = practice.stage
     await practice.monday()
-    await stage.say(ADA, "60x5, 50x9, 50x8 and honestly could've gone for 12")
+    await stage.say(ADA, "60x5, 50x9, 50x8 5th 4")
     asked = stage.seat(ADA).last()
     assert "Back squat: 60 kg x 5, 50 kg x 9, 50 kg x 8" in asked.words.text
     assert practice.labels(asked) == ["Yes, keep it", "None of these"]
