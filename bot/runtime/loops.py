@@ -115,19 +115,22 @@ class Service:
         """Until `stop`, or until a loop meets a fault that the operator must hear: that is raised."""
         await self.ticker.recover(own=self.desks.worker)
         try:
-            async with asyncio.TaskGroup() as group:
+            async with asyncio.TaskGroup() as loops:
                 if intake is not None and Role.INTAKE in self.roles:
                     taking = self._alone("poll", lambda stop: intake(self, stop))
-                    group.create_task(self._whole(taking), name="intake")
+                    loops.create_task(self._whole(taking), name="intake")
                 if Role.WORK in self.roles:
-                    group.create_task(self._whole(self._work()), name="work")
+                    loops.create_task(self._whole(self._work()), name="work")
                 if Role.SEND in self.roles:
                     sending = self._alone("send", self._send)
-                    group.create_task(self._whole(sending), name="send")
+                    loops.create_task(self._whole(sending), name="send")
                 if Role.CLOCK in self.roles:
                     self.ticker.start(tick_s=self.rhythm.tick_s, recovers=self.leases is not None)
-                group.create_task(self.stopping.wait(), name="stop")
-        except* ChalkpostFault as faults:
+                loops.create_task(self.stopping.wait(), name="stop")
+        except BaseExceptionGroup as group:  # not `except*`, which wraps what is raised in it before Python 3.11.4
+            faults, others = group.split(ChalkpostFault)
+            if faults is None or others is not None:
+                raise
             raise _first(faults) from None
         finally:
             await self.ticker.stop()
