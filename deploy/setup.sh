@@ -11,6 +11,8 @@ made=.venv/made-from
 installed=.venv/installed-from
 unset PYTHONHOME PYTHONPATH
 export PIP_USER=0 PIP_DISABLE_PIP_VERSION_CHECK=1 PIP_NO_INPUT=1
+# uv, like pip, trusts what this machine trusts: an index behind a company's own certificate. (Its names, new and old.)
+export UV_SYSTEM_CERTS=1 UV_NATIVE_TLS=1
 exec 9<deploy/setup.sh
 
 stop() {
