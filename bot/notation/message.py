@@ -6,6 +6,8 @@ from datetime import date
 
 from bot.notation.answer import Ask, AskKind, Choice, Meaning, Reading, Request, Source, Span
 from bot.notation.beside_sets import Beside, read_beside
+from bot.notation.brackets import without_last_brackets
+from bot.notation.courtesies import without_courtesies
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
@@ -50,7 +52,10 @@ class Prepared:
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
     folded = read_script(request.text[:LONGEST])
-    typed, tagger = read_marks(folded.text), Tagger(session_index(request.exercises))
+    typed, tagger = (
+        without_last_brackets(without_courtesies(read_marks(folded.text))),
+        Tagger(session_index(request.exercises)),
+    )
     hurt = pain_beside_names(request, folded, lambda: tagger.read(typed))
     return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))
 

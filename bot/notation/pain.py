@@ -15,6 +15,7 @@ scores (`3-4/10`) the higher end counts; what hurts another person is no pain of
 from dataclasses import dataclass
 
 from bot.notation.hurt.claims import claims_of
+from bot.notation.hurt.courtesies import without_courtesies
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.judge import judge_hurts
 from bot.notation.hurt.matching import Mark, has_doubtful
@@ -70,7 +71,7 @@ class _Part:
 
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = parted(read_tokens(text[:LONGEST]))
+    tokens = without_courtesies(parted(read_tokens(text[:LONGEST])))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))

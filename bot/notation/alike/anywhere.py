@@ -11,6 +11,7 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     ("actually", ("in fact", "in actual fact", "in reality", "in truth", "as a matter of fact", "in actuality")),
     ("last", ("final", "very last", "very final")),
     ("again", ("once more", "one more time", "1 more time", "once again", "one time more", "yet again", "over again")),
+    ("and", ("n", "&")),
     ("and a half", products(("n", "nd", "plus", "an", "&", "+"), ("a half",))),
     ("instead of", ("rather than", "in place of", "in lieu of", "in the place of", "as opposed to", "in stead of")),
     ("couldnt", (*products(("was", "were"), ("not able to", "unable to")), "could not", "wasnt able to",

@@ -88,6 +88,7 @@ _SCANNER = re.compile(
     | (?P<year>(?<![\w'])'\d\d(?!\w))
     | (?P<number>{_N})
     | (?P<word>w/o(?:ut)?\b|[a-z]+(?:'[a-z]+)*)
+    | (?P<ampersand>(?<=\s)&(?=\s))
     | (?P<hard>[.!?;\n\r]+)
     | (?P<soft>[,:()\[\]/&+|>=~"–—]+|(?<![a-z])-+|-+(?![a-z]))
     """,
@@ -95,8 +96,8 @@ _SCANNER = re.compile(
 )
 _KINDS = {kind.lower(): kind for kind in (Kind.WORD, Kind.NUMBER, Kind.SCORE, Kind.SET, Kind.TIME)}
 """By the group of the scanner."""
-_AS_NEW = {"whole": "100%", "first": "perfect"}
-"""What numbers that praise are read as: `feels A1 today`, `isn't 100`."""
+_AS_NEW = {"whole": "100%", "first": "perfect", "ampersand": "and"}
+"""What numbers that praise, and a sign, are read as: `feels A1 today`, `isn't 100`, `knee & hip`."""
 _APOSTROPHES = str.maketrans(dict.fromkeys("’‘`´ʼ′", "'"))
 
 
