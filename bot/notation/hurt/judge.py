@@ -1,5 +1,7 @@
 """Whether each cue is the client's pain now, and why. In doubt it is."""
 
+from collections.abc import Sequence
+
 from bot.notation.hurt.alone import bare_reasons, likened, named_alone, struck
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import head_of, places_of
@@ -69,11 +71,19 @@ def judge_hurts(scene: Passage) -> list[Hurt]:
 
 
 def _judge(scene: Passage, mark: Mark) -> Hurt:
-    spot = next(iter(places_of(scene, mark)), None)
+    spot = _hurting(scene, mark, places_of(scene, mark))
     if mark.place is not None and (spot is None or mark.place.tissue is Tissue.ORGAN):
         spot = head_of(scene, mark)
     verdict, why = _scoped(scene, mark, spot) or _by_cue(scene, mark, spot)
     return Hurt(mark, spot, verdict, why)
+
+
+def _hurting(scene: Passage, mark: Mark, spots: Sequence[Spot]) -> Spot | None:
+    """Of the places of a cue the first that hurts by more than soreness: `grip before legs, left knee hurts`."""
+    first = next(iter(spots), None)
+    if first is None or len(spots) == 1 or not is_hurting_of_soreness(scene, mark, first):
+        return first
+    return next((s for s in spots if not is_hurting_of_soreness(scene, mark, s)), first)
 
 
 def _scoped(scene: Passage, mark: Mark, spot: Spot | None) -> Judged | None:

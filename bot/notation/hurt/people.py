@@ -41,7 +41,7 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
             continue
         if other is not None and scene.word(other.end) == "'s" and mark.first - other.end in (1, 2):
             return True
-        if other is not None and _only_there(scene, other, mark):
+        if other is not None and (_only_there(scene, other, mark) or _has_own_clause(scene, other, mark)):
             return False
         if other is not None and not scene.words(other.end, other.end + 3) & _BESIDE and not _to_me(scene, other):
             return True
@@ -68,6 +68,25 @@ def _only_there(scene: Passage, other: Mark, mark: Mark) -> bool:
     return not scene.sentence_words(other.first) & _CARED_FOR and not scene.words(at - 2, at + 1) & _WITNESSED
 
 
+def _has_own_clause(scene: Passage, other: Mark, mark: Mark) -> bool:
+    """Whether the hurt place opens a clause of its own: `somebody has the bar, left knee hurts a bit`.
+
+    Not `my gran is in hospital, hip broken`.
+    """
+    starts = [i for i in range(other.end, mark.first + 1) if scene.tokens[i].gap is Gap.SOFT]
+    apart = scene.words(other.first - 3, other.first) & _TOLD_OF or (starts and starts[-1] > other.end)
+    if not starts or not apart:
+        return False
+    at = starts[-1]
+    placed = any(at <= spot.first <= at + (scene.word(at) in SIDES) for spot in scene.spots)
+    told = scene.sentence_words(other.first) & (_CARED_FOR | _HURTING)
+    return placed and not told and not scene.words(other.first - 4, other.first) & _SEEN
+
+
+_TOLD_OF = word_set("was is it that for with to from at")
+"""Before somebody these make a clause: `that was my brother's set, knee hurts`; not `my gran, hip broken`."""
+_SEEN = word_set("saw seen watched seeing watching found heard hearing worried about")
+_HURTING = word_set("limping injured fell falling crashed broke broken collapsed operated")
 _THEIR = word_set("the my our a an his her me their new old little wee this that some")
 _OPENS = word_set("and but because so when while since if that then as after like hi hey where before though although")
 _APART = word_set("and so but then now")
