@@ -46,9 +46,9 @@ WHOLE = (
     "cleans 65x3 with the kilo plates", "65x3 because the last two went to pieces", "no hacks no laterals",
     "only 12 in the last", "10 right leg 9 left leg", "hacks 110x9 > 75x8", "20 calf raises", "8 left hip thrusts",
     "65x3 because my mate squats 140x5", "took me 50 min", "be there in 20 min", "hang 1 min 5 sec", "60x5 x3",
-    "i leave the rest of them", "one rep maybe two more", "must i start with 70 next time?",
+    "i leave the rest of them", "one rep maybe two more", "saturday i am free. 65x3", "must i start with 70 next time?",
     "shoulder hurt last week at 60x5", "no hacks because i plan 62.5x5", "set 1 was 60 set 2 stays 62.5",
-    "60 could have done 7", "hacks no i had 6", "squats 60 to 62 5 reps",
+    "60 could have done 7", "hacks no i had 6", "two of the 20 plates are missing", "two 20 kg plates are missing", "squats 60 to 62 5 reps",
 )  # fmt: skip
 
 

@@ -31,6 +31,8 @@ _NOT_OWN = (
     r"|planned|should|could|would|want|wanted|tomorrow|going|gonna|week)\b"
 )
 """In a reason, what makes the set behind it no set of the client's own, or part of the reason."""
+_OWN_SET = rf"(?<![\d.,])(?<!the ){NUMBER}(?: ?(?:{UNIT}|s|reps?|each|times))?"
+"""The end of a set that is no `the 20` of `the 20 plates`."""
 _LISTED = r"l ?\d|r ?\d|[+-]?\d"
 
 _SETS = (
@@ -72,9 +74,9 @@ _TOLD = (
         behind=rf"{SET}|\b(?:actually|sorry|there)",
     ),
     _row(rf"{NUMBER}(?= *(?:$|[.!\n]|, | sorry))", behind=rf"\bnot {NUMBER}"),
-    _row(rf"(?:only |the )?{_KILO}\b", behind=SET),
+    _row(rf"(?:only|the) {_KILO}\b", behind=SET),
     _row(rf"only {_KILO}\b|the {_KILO} (?:were|are|have)\b", behind=OPEN),
-    _row(rf"(?:the )?{_THING}(?: here)? (?:is|was|were|are|on|set|felt|kept|moved)\b", behind=SET),
+    _row(rf"(?:the )?{_THING}(?: here)? (?:is|was|were|are|on|set|felt|kept|moved)\b", behind=_OWN_SET),
     _row(
         r"(?:i (?:had|was|loaded|forgot|mis\w+|thought|think|stopped|made)|reckon|read the|grabbed|misloaded|took|used"
         r"|scraped|ended|could(?:'?ve| have) (?:\w+ )?more"
@@ -114,7 +116,7 @@ _HURT = (
 """What hurts or is told of the body, and on which side."""
 _TALK = (
     _row(
-        r"(?:i|my|had|no|forgot|phone|late|couldn'?t|didn'?t|was|lost|fell)\b[^:\d\n]*(?:: |\d+x\d)",
+        r"(?:i|my|had|no|forgot|phone|late|couldn'?t|didn'?t|was|lost|fell)\b[^:.,;!?\d\n]*: ",
         behind=rf"^(?:(?:this|these|that) (?:is|was|are) |\w+ )?(?:from (?:the )?)?(?:{_DAYS}|weekend|last night)",
     ),
     _row(
