@@ -48,7 +48,8 @@ WHOLE = (
     "65x3 because my mate squats 140x5", "took me 50 min", "be there in 20 min", "hang 1 min 5 sec", "60x5 x3",
     "i leave the rest of them", "one rep maybe two more", "saturday i am free. 65x3", "must i start with 70 next time?",
     "shoulder hurt last week at 60x5", "no hacks because i plan 62.5x5", "set 1 was 60 set 2 stays 62.5",
-    "60 could have done 7", "hacks no i had 6", "two of the 20 plates are missing", "two 20 kg plates are missing", "squats 60 to 62 5 reps",
+    "60 could have done 7", "hacks no i had 6",
+    "two of the 20 plates are missing", "two 20 kg plates are missing", "squats 60 to 62 5 reps",
 )  # fmt: skip
 
 
