@@ -28,7 +28,7 @@ _STAYS = r"(?: (?:is|are|was|were|all))? ?(?:right|stays?|stands?|the same|fine|
 _HURTS = r"(?:hurt\w*|pinch\w*|cramp\w*|ach(?:es|ed|ing)|twing\w+|sting\w*)"
 _NOT_OWN = (
     r" (?:so|then|did|last|next|he|she|they|his|her|their|mate|lad|guy|bloke|friend|buddy|partner|wife|husband|plan"
-    r"|planned|should|could|would|want|wanted|tomorrow|going|gonna|week)\b"
+    r"|planned|should|could|would|want|wanted|tomorrow|going|gonna|week|btw|anyway|lol)\b"
 )
 """In a reason, what makes the set behind it no set of the client's own, or part of the reason."""
 _OWN_SET = rf"(?<![\d.,])(?<!the ){NUMBER}(?: ?(?:reps?|each|times))?"
@@ -37,7 +37,7 @@ _LISTED = r"l ?\d|r ?\d|[+-]?\d"
 
 _SETS = (
     # `+5 x 8 +5 x 6 bw x 9`
-    _row(rf"bw\b|body ?weight\b|\+ ?{NUMBER} ?(?:x|for\b) ?\d", behind=r"(?:\bx ?|\dx ?|for )\d+|\+ ?\d+ ?\+ ?\d+"),
+    _row(rf"bw\b|body ?weight\b|\+{NUMBER} ?(?:x|for\b) ?\d", behind=r"(?:\bx ?|\dx ?|for )\d+|\+ ?\d+ ?\+ ?\d+"),
     # `20 +4 +4 16 +4 +3`, `20x12 +4+4 then 20x10 +4`
     _row(r"(?:then |second (?:time )?)?(?:\d+ ?x ?)?\d+ ?\+ ?\d", behind=r"\+ ?\d+"),
     # `135x8 @7 x8 @8`, `90x4 x4 x3`: of two alone the second may count sets
@@ -78,12 +78,12 @@ _TOLD = (
     _row(rf"only {_KILO}\b|the {_KILO} (?:were|are|have)\b", behind=OPEN),
     _row(rf"(?:the )?{_THING}(?: here)? (?:is|was|were|are|on|set|felt|kept|moved)\b", behind=_OWN_SET),
     _row(
-        r"(?:i (?:had|was|loaded|forgot|mis\w+|thought|think|stopped|made)|reckon|read the|grabbed|misloaded|took|used"
+        r"(?:i (?:had|was|loaded|forgot|mis\w+|thought|stopped|made)|reckon|read the|grabbed|misloaded|took|used"
         r"|scraped|ended|could(?:'?ve| have) (?:\w+ )?more"
         rf"|went (?:light|heav|up|down|\+|back|to)|got (?:\d+(?! ?min)|{COUNTS}))\b",
         behind=SET,
     ),
-    _row(r"not (?:bad|sure|great)\b|for once\b", behind=rf"{SET}|{OPEN}"),
+    _row(r"not (?:bad|sure|great)\b", behind=rf"{SET}|{OPEN}"),
     _row(r"(?:stopped|bailed|quit) (?:at|after) \d", behind=OPEN),
     _row(
         r"(?:set \d|(?:second|third|first|last) set) (?:\w+ ){0,4}?(?:was|were|should)\b",
@@ -122,7 +122,7 @@ _TALK = (
     _row(
         r"(?:done for (?:today|the day|tonight|now)|finished(?: for (?:today|tonight|the day))?|that'?s (?:me|it)"
         r"(?: (?:done|finished|for today|for the day))?)(?=[ .!]*(?:$|\n))",
-        behind=OPEN,
+        behind=rf"\b(?:no|skip\w*|leav\w+|left|bail\w*|out|everything|book) (?:.* )?{OPEN}(?<!nt)(?<!n't)",
     ),
     # `nordics no knees were sore`
     _row(
