@@ -1,7 +1,7 @@
 """Reads a client's message as a coach who knows the plan would; what is doubtful is asked about, never stored.
 
-The way of a message: plain letters (`script`), marks (`tokens`), words that say the same put as one (`alike`), kinds
-(`tagging`, with `names`, `spoken`, `spelling`);
+The way of a message: the commas that it lacks (`unpunctuated`), plain letters (`script`), marks (`tokens`), words that
+say the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
 then what is not a set is taken out (`beside_sets` with `days`, `minutes`, `questions`; `left_out` with `skips`,
 `other_times`; `talk`); what is left is put plainly (`keeping`) and cut into pieces (`pieces`), which change what was
 said (`corrections`) or report. A report is cut by exercise (`segments`), shaped (`shaping`), parsed (`grammar`,
@@ -10,15 +10,24 @@ else asked about (`taking`, `choosing`, `alternatives`). `message` goes this way
 `grounds` and `evidence` say which words gave which value.
 """
 
+from dataclasses import replace
+
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request, Source
 from bot.notation.message import Reader, prepared
 from bot.notation.unmarked import Seams, with_seams_by_plan
+from bot.notation.unpunctuated import punctuated
 
 __all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Request", "Source", "read_message"]
 
 
 def read_message(request: Request) -> Reading:
     """What the message says. Never raises; the same request always gives the same reading."""
+    said = punctuated(request.text)
+    return said.as_typed(_read(replace(request, text=said.text))) if said.added else _read(request)
+
+
+def _read(request: Request) -> Reading:
+    """What a message says that has its marks."""
     start = prepared(request)
     first = Reader(request, start).read()
 
