@@ -24,6 +24,7 @@ from bot.notation.said import Doubt
 from bot.notation.script import Folded, read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments.edges import NUMBERS
+from bot.notation.sentences import joined
 from bot.notation.strays import with_others
 from bot.notation.strays.replaced import replaced
 from bot.notation.tagging.once import Tagger
@@ -49,7 +50,7 @@ class Prepared:
 
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
-    folded = read_script(request.text[:LONGEST])
+    folded = read_script(joined(request.text[:LONGEST]))
     typed, tagger = read_marks(folded.text), Tagger(session_index(request.exercises))
     hurt = pain_beside_names(request, folded, lambda: tagger.read(typed))
     return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))

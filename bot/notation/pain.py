@@ -28,6 +28,7 @@ from bot.notation.hurt.signs import find_signs
 from bot.notation.hurt.spans import Span, join_spans, spans_of
 from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
+from bot.notation.sentences import joined
 from bot.notation.thinning import thinned
 from bot.training.pain import PainSaid
 
@@ -70,7 +71,7 @@ class _Part:
 
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = parted(read_tokens(text[:LONGEST]))
+    tokens = parted(read_tokens(joined(text[:LONGEST])))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))
