@@ -3,7 +3,7 @@
 Some sentences cannot stand by themselves: what begins with `not 15`, `same weight`, `both sets`, `the right one` is
 said of what stands before it, and `sorry.` of what follows. Between the two the end of a sentence is put as the comma
 that it stands for, before anything is read, for sets and for hurts alike; the text keeps its length, so that places
-in it stay where they were. What can stand by itself keeps its end.
+in it stay where they were. What can stand by itself keeps its end; a semicolon before it is a full stop.
 """
 
 import re
@@ -18,15 +18,16 @@ _COUNT = rf"{_NUMBER}(?!\s*(?:[x×*@]|(?:kgs?|lbs?|kilos?|pounds?|for|at|by)\b))
 _ENDS = r"(?=\s*(?:[.,;:!?()\n…-]|$))"
 _SIDE_ENDS = r"(?=\s*(?:[.;!?()\n…-]|,(?!\s*\d)|$))"
 _SETS = r"(?:sets?|rounds?|trips?|times|goes|series?|lengths?|runs?)"
-_SIDE = r"(?:on\ )?(?:the\ |my\ )?(?:left|right)(?:\ (?:side|one|arm|leg|hand|hip|shoulder))?"
+_SIDE = r"(?:on\ )?(?:the\ |my\ )?(?:left|right)(?:\ (?:side|one|arm|leg|hand|hip|shoulder))?+"
 _BODY = r"(?:ankle|back|calf|elbow|foot|groin|hamstring|hand|hip|knee|neck|quad|shin|shoulder|wrist)"
 _SAID = r"(?:(?:was|were|got|did|only|also|about|maybe|at|with|for|plus|more\ like)\ |@\ ?)*"
 """Little words between what is named and its number."""
+_NO_EFFORT = r"(?!\ (?:more\ )?(?:in\b|left\b|rir\b|rpe\b|to\ spare))"
 _ORDINAL = r"(?:first|second|third|fourth|last|2nd|3rd|4th)"
 
-_END = re.compile(r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]+|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)")
+_END = re.compile(r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]+|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)")
 """The end of a sentence with more behind it, on the same line or the next."""
-_STOPS = re.compile(r"[.…!\n]")
+_STOPS = re.compile(r"[.…!;\n]")
 
 _LEANS = re.compile(
     rf"""
@@ -35,9 +36,9 @@ _LEANS = re.compile(
     | no\ (?:added\ |extra\ )?(?:weight|belt|band|plates?|assist\w*|feeling|strength|power|grip)\b
     | same\ (?:weight|load|reps|rep|pin|bell|plates?|dumbbells?|height|band|assist\w*|as)\b
     | (?:just|only)\ (?:bodyweight|an?\ warm|warm)
-    | x\ ?\d+(?![!\d])
+    | (?<!x\d\n)(?<!x\d\d\n)x\ ?\d+(?![!\d])
     | (?:the\ )?(?:all|both|each|always|every\ time)\ (?:of\ (?:them|those|em)\ )?(?:(?:for|at|with|on)\ )?(?:the\ )?
-      (?:{_NUMBER}|{_SETS}|sides?|kinds|left|right|of\ (?:em|them)\b)
+      (?:{_NUMBER}{_NO_EFFORT}|{_SETS}|sides?|kinds|left|right|of\ (?:em|them)\b)
     | (?:all|both){_ENDS}
     | (?:all\ )?(?:singles|doubles|triples|fours|fives|sixes|sevens|eights|nines|tens|twelves|fifteens)\b
     | twice\b
@@ -50,11 +51,11 @@ _LEANS = re.compile(
     | (?:(?:still\ )?(?:got|did|was|were|are|went)|another|also(?:\ each)?|and(?:\ then|\ only)?)\ {_COUNT}
     | for\ {_NUMBER}
     | (?:except|though|without)\b
-    | as\ (?:planned|written|prescribed|instructed|told|per)\b
+    | (?:just\ |exactly\ )?as\ (?:planned|written|prescribed|instructed|told|per|you)\b
     | {_SIDE}(?:{_SIDE_ENDS}|\ {_SAID}{_NUMBER}|\ (?:got|was|only|stopped|failed)\b)
     | (?:the\ |my\ )(?:(?:left|right)\ )?{_BODY}{_ENDS}
-    | (?:the\ )?(?:other|first|last)\ (?:one\ |two\ |three\ |\d\ )?{_SAID}{_NUMBER}
-    | (?:the\ )?{_ORDINAL}\ (?=[^\d\s])(?:(?:one|set|serie)\ )?{_SAID}{_NUMBER}
+    | (?:the\ )?(?:other|first|last)\ (?:one\ |two\ |three\ |\d\ )?{_SAID}{_NUMBER}{_NO_EFFORT}
+    | (?:the\ )?{_ORDINAL}\ (?:one|set|serie|only)\ {_SAID}{_NUMBER}{_NO_EFFORT}
     | (?:maybe|about|like|around|roughly|probably|call\ it|meant)\ (?:an?\ )?{_NUMBER}
     | (?:it|that|they|there)\ (?:was|were)\ (?:only\ |with\ |at\ |on\ |just\ )?{_NUMBER}
     | so\ (?:let'?s\ )?(?:call\ it\ |it\ was\ )?{_NUMBER}
@@ -75,7 +76,9 @@ _LEANS = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 """What a sentence begins with that is said of the one before it."""
-_LEANS_IN_LINE = re.compile(r"(?:rpe|rir|effort)\b|[lr] ?(?:(?:arm|side|leg) )?\d", re.IGNORECASE)
+_LEANS_IN_LINE = re.compile(
+    r"(?:rpe|rir|effort) (?:\d|between)(?![^.\n]*\b(?:all|both|each)\b)|[lr] ?(?:(?:arm|side|leg) )?\d", re.IGNORECASE
+)
 """The same, but where it starts a line it is a row of its own."""
 
 _HALF = re.compile(
@@ -114,6 +117,8 @@ _COUNTED = re.compile(rf"(?:(?:there\ )?i\ (?:do|did|make|made|got)\ )?{_COUNT}"
 def joined(text: str) -> str:
     """The text with a comma for each end between two sentences of which one cannot stand by itself.
 
+    A semicolon between two that can is a full stop.
+
     >>> joined("Sorry. it was 20 assist. not 15. Rows next.")
     'Sorry, it was 20 assist, not 15. Rows next.'
     """
@@ -126,6 +131,8 @@ def joined(text: str) -> str:
         before = text[start : end.start()].lstrip(" ,.!…\n")
         if _is_one(before, text, end.end(), same_line="\n" not in between):
             between = ",".ljust(len(between))
+        elif between[:1] == ";":
+            between = "." + between[1:]
         out += (text[start : end.start()], between)
         start = end.end()
     return "".join((*out, text[start:]))

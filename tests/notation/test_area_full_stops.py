@@ -48,6 +48,8 @@ STAND = (
     "split squat\nL 10 R 10\nL 9 R 9",
     "weight 60\nreps 5 5 5\nrpe 9 on the last",
     "bench at 60 because I slept badly. 60x5x3",
+    "60: 5, 5, 4. RPE 9 on all of them",
+    "L10 R8. right one always lags behind",
     "plain words without any end",
 )
 
@@ -77,6 +79,19 @@ def test_hurts_are_read_alike_with_any_end(
 def test_what_stands_by_itself_keeps_its_end(text: str) -> None:
     """A sentence that says all it needs is no part of the one before it."""
     assert joined(text) == text
+
+
+@pytest.mark.parametrize(
+    ("typed", "put"),
+    [
+        ("Bench 60x5; felt fine", "Bench 60x5. felt fine"),
+        ("it was 20; not 15", "it was 20, not 15"),
+        ("Set;Load;Reps\n1;60;5", "Set;Load;Reps\n1;60;5"),
+    ],
+)
+def test_a_semicolon_is_a_stop_or_a_comma(typed: str, put: str) -> None:
+    """Between words it ends a sentence, or joins one that leans on it; between columns it is neither."""
+    assert joined(typed) == put
 
 
 @pytest.mark.parametrize("text", [typed.replace("|", end) for typed, *_ in (*SAID, *PAIN) for end in ENDS.values()])
