@@ -25,7 +25,9 @@ _SAID = r"(?:(?:was|were|got|did|only|also|about|maybe|at|with|for|plus|more\ li
 _NO_EFFORT = r"(?!\ (?:more\ )?(?:in\b|left\b|rir\b|rpe\b|to\ spare))"
 _ORDINAL = r"(?:first|second|third|fourth|last|2nd|3rd|4th)"
 
-_END = re.compile(r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]+|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)")
+_END = re.compile(
+    r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]++(?![\d+-])|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)"
+)
 """The end of a sentence with more behind it, on the same line or the next."""
 _STOPS = re.compile(r"[.…!;\n]")
 

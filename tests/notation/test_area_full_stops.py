@@ -50,6 +50,8 @@ STAND = (
     "bench at 60 because I slept badly. 60x5x3",
     "60: 5, 5, 4. RPE 9 on all of them",
     "L10 R8. right one always lags behind",
+    "speed was the same as on 72.5",
+    "1,60.5,9",
     "plain words without any end",
 )
 
