@@ -41,7 +41,7 @@ _LEANS = re.compile(
     | (?<!x\d\n)(?<!x\d\d\n)x\ ?\d+(?![!\d])
     | (?:the\ )?(?:all|both|each|always|every\ time)\ (?:of\ (?:them|those|em)\ )?(?:(?:for|at|with|on)\ )?(?:the\ )?
       (?:{_NUMBER}{_NO_EFFORT}|{_SETS}|sides?|kinds|left|right|of\ (?:em|them)\b)
-    | (?:all|both){_ENDS}
+    | (?:all|both)\s*[.!]?\s*$
     | (?:all\ )?(?:singles|doubles|triples|fours|fives|sixes|sevens|eights|nines|tens|twelves|fifteens)\b
     | twice\b
     | (?:did|done)\ that\ (?:twice|{_NUMBER})
