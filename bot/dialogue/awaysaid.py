@@ -22,7 +22,7 @@ from bot.dialogue.desk import ClientDesk, Desk
 from bot.dialogue.incoming import Tapped, Typed
 from bot.dialogue.sayday import FARTHEST
 from bot.dialogue.turn import TalkSet, Turn
-from bot.notation.pain import read_pain
+from bot.notation.pain import told_pain
 from bot.saying import Button, Line, Rows, Say, Toast, Urgency, line
 from bot.training.calendar import local_day
 from bot.training.life import Absence
@@ -42,7 +42,7 @@ def away_said(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
     if me.standing is Standing.PAUSED and says_back(typed.text):
         return _back(client)
     said = read_absence(typed.text, local_day(desk.now, me.zone))
-    if said is None or read_pain(typed.text).pain is not None:
+    if said is None or told_pain(typed.text) is not None:
         return None
     if said.why is None or said.until is None:
         return _ask_more(desk, client, said)

@@ -16,7 +16,7 @@ from bot.dialogue.missing import ask_where_to
 from bot.dialogue.phrases import joined
 from bot.dialogue.thisweek import SLOT, ahead, coming_line, is_near, old_button, page, read_day, trainee_of
 from bot.dialogue.turn import RuleSet, Turn
-from bot.notation.pain import read_pain
+from bot.notation.pain import told_pain
 from bot.saying import BLANK, Button, Line, Say, Saying, Strip, Toast, line
 from bot.training.calendar import instant, local_day, monday_of
 from bot.training.coming import ComingDay, Trainee, free_days, moved, week_of, workout_on
@@ -250,7 +250,7 @@ def _again(desk: Desk, client: ClientDesk, tap: Tapped, monday: date) -> Turn:
 def given_up(desk: Desk, client: ClientDesk, typed: Typed) -> Turn | None:
     """Words that give a day up: the day's choices, and beside pain nothing; `None` where they say something else."""
     day = read_given_up(typed.text, local_day(desk.now, client.profile.zone))
-    if day is None or client.profile.standing is not Standing.ACTIVE or read_pain(typed.text).pain is not None:
+    if day is None or client.profile.standing is not Standing.ACTIVE or told_pain(typed.text) is not None:
         return None
     session = client.session
     begun = session is not None and session.day == day and not session.ended and not session.reports

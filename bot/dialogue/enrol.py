@@ -16,7 +16,7 @@ from bot.dialogue.resting import rest_line
 from bot.dialogue.rules import no_resume, no_training_rules, nudge_rule, training_rules
 from bot.dialogue.steps import Answered, Chosen, Misread, Step, ask_step, day_words, read_step
 from bot.dialogue.turn import Talk, TalkSet, Turn
-from bot.notation.pain import read_pain
+from bot.notation.pain import told_pain
 from bot.saying import Button, Line, Menu, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.facts import (
     CameBack,
@@ -64,7 +64,7 @@ def resume(desk: Desk, client: ClientDesk) -> Turn:
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """A typed answer to the open question, of enrolment or of settings; but pain is never taken for one, and an urgent
     sign is answered first, also before there is a consent to keep it."""
-    talk, said = _talk(desk, client), read_pain(incoming.text).pain
+    talk, said = _talk(desk, client), told_pain(incoming.text)
     if said is not None and talk.name == "settings":
         return told_of_pain(desk, client, said, words=incoming.text)
     if said is None or not said.urgent:

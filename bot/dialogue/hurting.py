@@ -11,7 +11,7 @@ from bot.dialogue.rules import no_training_rules, pain_check_rule
 from bot.dialogue.sayrating import read_morning, read_rating
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.dialogue.underway import UnderWay
-from bot.notation.pain import read_pain
+from bot.notation.pain import told_pain
 from bot.saying import Button, Line, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.calendar import local_day
 from bot.training.facts import PainFollowedUp, PainReported, PainScored, ProfileChanged, ReadinessAnswered
@@ -183,7 +183,7 @@ def ask(desk: Desk, client: ClientDesk) -> Turn:
 
 def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """The answer to the Pain button. Even words that hold no pain to our reader count: they were asked for as such."""
-    said = read_pain(incoming.text).pain or PainSaid(None, None, None, urgent=False)
+    said = told_pain(incoming.text) or PainSaid(None, None, None, urgent=False)
     ended = Turn(keeps=(TalkSet(incoming.chat, None),))
     return ended + told_of_pain(desk, client, said, words=incoming.text)
 

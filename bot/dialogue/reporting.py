@@ -23,7 +23,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Reading, Request
 from bot.notation.names import read_names, session_index
-from bot.notation.pain import read_pain
+from bot.notation.pain import told_pain
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, React, Say, line
 from bot.training.calendar import local_time
@@ -170,7 +170,7 @@ def _beside(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
 
 def _to_coach(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """A reply to the coach's own words goes to the coach, whatever is in it; pain in it counts."""
-    pain = read_pain(incoming.text).pain
+    pain = told_pain(incoming.text)
     turn = told_of_pain(desk, client, pain, words=incoming.text) if pain is not None else Turn()
     said = Say(incoming.chat, (line("sent-to-coach", coach=client.coach.name),), silent=True)
     return turn + question(client, incoming.message, incoming.text) + Turn(says=(said,))

@@ -29,7 +29,9 @@ from bot.notation.hurt.signs import find_signs
 from bot.notation.hurt.spans import Span, join_spans, spans_of
 from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
+from bot.notation.sentences import joined
 from bot.notation.thinning import thinned
+from bot.notation.unpunctuated import punctuated
 from bot.training.pain import PainSaid
 
 LONGEST = 4096
@@ -69,9 +71,18 @@ class _Part:
     evidence: tuple[PainEvidence, ...] = ()
 
 
+def told_pain(text: str) -> PainSaid | None:
+    """The pain that a whole message tells of, the commas that it lacks put in, as the reading of its sets has it.
+
+    >>> told_pain("60x5 right knee pinched on the last")
+    PainSaid(where='knee', score=None, side=<Side.RIGHT: 'right'>, urgent=False)
+    """
+    return read_pain(punctuated(text).text).pain
+
+
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = without_courtesies(parted(read_tokens(text[:LONGEST])))
+    tokens = without_courtesies(parted(read_tokens(joined(text[:LONGEST]))))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))

@@ -1,7 +1,8 @@
 """Reads a client's message as a coach who knows the plan would; what is doubtful is asked about, never stored.
 
-The way of a message: the commas that it lacks (`unpunctuated`), plain letters (`script`), marks (`tokens`), words that
-say the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
+The way of a message: the commas that it lacks (`unpunctuated`); sentences that cannot stand by themselves joined
+(`sentences`); plain letters (`script`), marks (`tokens`) without greetings and thanks (`courtesies`), words that say
+the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
 then what is not a set is taken out (`beside_sets` with `days`, `minutes`, `questions`; `left_out` with `skips`,
 `other_times`; `talk`); what is left is put plainly (`keeping`) and cut into pieces (`pieces`), which change what was
 said (`corrections`) or report. A report is cut by exercise (`segments`), shaped (`shaping`), parsed (`grammar`,
