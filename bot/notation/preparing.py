@@ -47,6 +47,7 @@ from bot.notation.order import ordered
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.vague import with_lost_counts
+from bot.notation.questions.set_apart import with_questions_apart
 from bot.notation.ratings import without_ratings
 from bot.notation.relative import with_differences
 from bot.notation.script import Folded
@@ -87,7 +88,7 @@ def kinds_beside_hurts(
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
-    told = with_help_told(with_weight_told(tagger.read(few)))
+    told = with_help_told(with_weight_told(with_questions_apart(tagger.read(few))))
     told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
     told = with_set_joined(with_described_counts(told), request)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
