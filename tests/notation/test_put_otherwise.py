@@ -1,6 +1,6 @@
 """A message put otherwise says the same: greeted, thanked for, in brackets, with other signs between its parts.
 
-Every twelfth labelled message that is read as labelled is put otherwise in each of these ways and read again. The share
+Every sixteenth labelled message that is read as labelled is put otherwise in each of these ways and read again. The share
 that reads as before must not fall below what it was measured to be; the rest is where a comma or a bracket does say
 something. The sentences of the last test are this file's own.
 """
@@ -16,7 +16,7 @@ import pytest
 from bot.cli.read import answer
 from tests.notation.judging import CORPUS, Row, differences, rows_of, stored
 
-EACH = 12
+EACH = 16
 """Of the labelled messages one in so many is tried."""
 
 COURTESIES: tuple[Callable[[str], str], ...] = (
@@ -63,8 +63,20 @@ def test_courtesies_change_no_reading(put: Callable[[str], str]) -> None:
     assert otherwise == []
 
 
+def _at_commas(sign: str) -> Callable[[str], str]:
+    """Puts a sign for each comma that stands before a word."""
+    return lambda text: re.sub(r", (?=\D)", sign, text)
+
+
 SIGNS: tuple[tuple[str, float, Callable[[str], str]], ...] = (
+    ("no comma", 0.96, lambda text: re.sub(r",(?= \D)", "", text)),
+    ("full stop", 0.98, _at_commas(". ")),
+    ("dots", 0.98, _at_commas("... ")),
+    ("line", 0.98, _at_commas("\n")),
+    ("dash", 0.98, _at_commas(" - ")),
     ("brackets", 0.99, lambda text: re.sub(r", ([^,\d]+)$", r" (\1)", text)),
+    ("comma for a stop", 0.98, lambda text: re.sub(r"\. (?=\D)", ", ", text)),
+    ("semicolon for a stop", 0.98, lambda text: re.sub(r"\. (?=\D)", "; ", text)),
 )
 
 

@@ -39,7 +39,8 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
             return False
         if other is not None and _is_addressed(scene, other):
             continue
-        if other is not None and scene.word(other.end) == "'s" and mark.first - other.end in (1, 2):
+        owns = other is not None and scene.word(other.end) == "'s" and not scene.soft_gaps(other.end, mark.first + 1)
+        if other is not None and owns and mark.first - other.end in (1, 2):
             return True
         if other is not None and (_only_there(scene, other, mark) or _has_own_clause(scene, other, mark)):
             return False

@@ -191,7 +191,8 @@ def _mine(scene: Scene, first: int) -> bool | None:
         if word in ("his", "her", "their"):
             return False
         if word == "'s":
-            return False if any(x.end == index for x in scene.of(Cue.OTHER)) else None
+            apart = scene.tokens[index + 1].gap is not Gap.NONE  # `it was my brother's, left knee hurts`
+            return False if not apart and any(x.end == index for x in scene.of(Cue.OTHER)) else None
         if word not in _BETWEEN_SIDE and word not in SIDES:
             return None
     return None
