@@ -102,7 +102,7 @@ def _whole(read: _Reader) -> tuple[Decimal, tuple[Decimal, ...]] | None:
             return value * 100 + rest[0], (value * 100, rest[0])
         return value * 100 + rest[0], (value * 100 + rest[1][0], rest[1][1]) if rest[1] else ()
     if 1 <= value <= 9 and not parts:
-        if read.peek() in ("oh", "o") and read.peek(1) in UNITS:
+        if read.peek() in ("oh", "o", "zero") and read.peek(1) in UNITS:
             read.take()
             return value * 100 + UNITS[read.take()], ()
         if value <= 5 and not read.after_for and (read.peek() in TENS or UNITS.get(read.peek(), 0) >= 10):
@@ -160,7 +160,8 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
     dashes = [i for i, word in enumerate(words) if word == "-"]
     plain = [word for word in words if word != "-"]
     read = _Reader(plain, 0)
-    labelled = at > 0 and marks[at - 1].text in ("set", "number") and (at == 1 or marks[at - 2].text not in _ORDINALS)
+    labelled = at > 0 and marks[at - 1].text in ("set", "number")
+    labelled = labelled and not _ORDINALS & {m.text for m in marks[max(0, at - 3) : at - 1]}
     read.after_for = labelled or (at > 0 and marks[at - 1].text in ("for", "x", "by", "of"))
     whole = _whole(read)
     if whole is None or not read.at:

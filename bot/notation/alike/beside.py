@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Sequence
 from bot.notation.alike.verbs import DID, LIGHTER, NONE_MORE, OPENERS
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
-from bot.notation.spoken import NUMBER_WORDS
+from bot.notation.spoken import NUMBER_WORDS, UNITS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import products, words
 
@@ -318,7 +318,14 @@ def _of_all(marks: Sequence[Mark], _start: int, end: int) -> bool:
 
 
 _SOME = {"three": "3", "four": "4", "five": "5", "six": "6"}
+def _between_digits(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`one oh five`: the nought of a load; not the short form of an overhead press."""
+    return all(0 < UNITS.get(text_at(marks, at), _NO_DIGIT) < _NO_DIGIT for at in (start - 1, end))
+
+
+_NO_DIGIT = 10
 BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
+    ("zero", ("oh", "o"), _between_digits),
     ("but", ("though", "tho", "although"), _goes_on),
     ("more", ("one more",), _of_which_one),
     ("another", ("one more", "1 more"), _before_count),
