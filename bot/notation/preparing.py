@@ -33,6 +33,7 @@ from bot.notation.failed_sets import with_failed_sets
 from bot.notation.greeting import without_greeting
 from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
+from bot.notation.idle_times import without_idle_times
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
@@ -89,7 +90,7 @@ def kinds_beside_hurts(
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
     told = with_help_told(with_weight_told(with_questions_apart(tagger.read(few))))
-    told = with_judged_efforts(without_greeting(with_hung_load(told, request)))
+    told = with_judged_efforts(without_greeting(with_hung_load(without_idle_times(told), request)))
     told = with_set_joined(with_described_counts(told), request)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)
     missed = with_failed_sets(with_misses(with_next_failed(with_missed_after(told))))

@@ -318,6 +318,8 @@ def _of_all(marks: Sequence[Mark], _start: int, end: int) -> bool:
 
 
 _SOME = {"three": "3", "four": "4", "five": "5", "six": "6"}
+
+
 def _between_digits(marks: Sequence[Mark], start: int, end: int) -> bool:
     """`one oh five`: the nought of a load; not the short form of an overhead press."""
     return all(0 < UNITS.get(text_at(marks, at), _NO_DIGIT) < _NO_DIGIT for at in (start - 1, end))

@@ -43,11 +43,14 @@ def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
     if marks[place].text.split()[-2:] != ["back", "to"]:
         return False
     at = place + 1
-    while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind is Kind.NAME):
+    while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind in (Kind.NAME, Kind.BODY, Kind.PLUS)):
         at += 1
+    if at < len(marks) and marks[at].kind is Kind.X and marks[at - 1].kind is Kind.BODY:
+        return True
     if at >= len(marks) or marks[at].kind is not Kind.NUM:
         return False
-    following = [m for m in marks[at + 1 : at + 6] if m.kind not in (Kind.KG, Kind.LB, Kind.S, Kind.HAND)]
+    units = (Kind.KG, Kind.LB, Kind.S, Kind.HAND, Kind.ASSIST, Kind.ADDED)
+    following = [m for m in marks[at + 1 : at + 6] if m.kind not in units]
     got = [m for m in following[1:] if m.kind is not Kind.FILL or m.text in DOING]
     told = [m.kind for m in (following[:1] + got)[:3]]
     counted = told[:2] in ([Kind.NUM, Kind.REPS], [Kind.COMMA, Kind.NUM]) or told == [Kind.AND, Kind.FILL, Kind.NUM]

@@ -37,7 +37,7 @@ _LISTED = r"l ?\d|r ?\d|[+-]?\d"
 
 _SETS = (
     # `+5 x 8 +5 x 6 bw x 9`
-    _row(rf"bw\b|body ?weight\b|\+{NUMBER} ?(?:x|for\b) ?\d", behind=r"(?:\bx ?|\dx ?|for )\d+|\+ ?\d+ ?\+ ?\d+"),
+    _row(rf"bw(?:\b|x)|body ?weight\b|\+{NUMBER} ?(?:x|for\b) ?\d", behind=r"(?:\bx ?|\dx ?|for )\d+|\+ ?\d+ ?\+ ?\d+"),
     # `20 +4 +4 16 +4 +3`, `20x12 +4+4 then 20x10 +4`
     _row(r"(?:then |second (?:time )?)?(?:\d+ ?x ?)?\d+ ?\+ ?\d", behind=r"\+ ?\d+"),
     # `135x8 @7 x8 @8`, `90x4 x4 x3`: of two alone the second may count sets
