@@ -9,6 +9,9 @@ from bot.notation.tokens import Mark
 _ENDS = (Kind.STOP, Kind.LINE)
 _COUNTS = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.OPEN, *_ENDS)
 
+_WORDS = 2
+"""Fewer are a note to the number before them: `60x5 (f)`, `8 (left)`."""
+
 
 def without_last_brackets(marks: Sequence[Mark]) -> list[Mark]:
     """The marks as typed, with a comma where such a bracket opens."""
@@ -16,7 +19,7 @@ def without_last_brackets(marks: Sequence[Mark]) -> list[Mark]:
     opened: int | None = None
     for place, mark in enumerate(marks):
         ends = place + 1 == len(marks) or marks[place + 1].kind in _ENDS
-        if mark.kind is Kind.CLOSE and opened is not None and ends and out[opened + 1 :]:
+        if mark.kind is Kind.CLOSE and opened is not None and ends and len(out) - opened > _WORDS:
             out[opened] = replace(out[opened], kind=Kind.COMMA, text=",")
         else:
             out.append(mark)

@@ -10,8 +10,11 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 OPENERS = frozenset(words("ok okay okey okie hi hey hello hiya heya yo coach boss so um uh er erm"))
-THANKS = frozenset(words("thanks thank thx thanx tnx ty cheers ta you coach boss mate pls please"))
-_CLOSERS = THANKS | frozenset(words("lol lmao rofl haha hahaha hehe xx"))
+THANKS = frozenset(words("thanks thank thx thanx tnx ty cheers ta you coach boss mate"))
+_CLOSERS = THANKS | {"xx"}
+_LAUGHS = frozenset(words("lol lmao rofl haha hahaha hehe"))
+_LAUGHED_AT = frozenset(words("why who"))
+"""What asks nothing where it is laughed at: `why is this so hard lol`."""
 _PARTS = (Kind.COMMA, Kind.STOP, Kind.DASH)
 _ENDS = (*_PARTS, Kind.LINE)
 
@@ -23,7 +26,8 @@ def without_courtesies(marks: Sequence[Mark]) -> list[Mark]:
         start += 1
     if 0 < start < end and marks[start].kind in _PARTS and not _is_sign(marks, start):
         start += 1
-    while end > start and (marks[end - 1].text in _CLOSERS or _is_face(marks[end - 1])):
+    closers = _CLOSERS if {m.text for m in marks} & _LAUGHED_AT else _CLOSERS | _LAUGHS
+    while end > start and (marks[end - 1].text in closers or _is_face(marks[end - 1])):
         end -= 1
     while start < end < len(marks) and marks[end - 1].kind is Kind.COMMA:
         end -= 1
@@ -37,9 +41,8 @@ def _is_sign(marks: Sequence[Mark], at: int) -> bool:
 
 
 def _is_face(mark: Mark) -> bool:
-    """Whether a mark is a face or a like sign, which says nothing."""
-    return len(mark.text) == 1 and ord(mark.text) >= _FACES and mark.text not in _HANDS
+    """Whether a mark is a face, which says nothing."""
+    return len(mark.text) == 1 and any(first <= mark.text <= last for first, last in _FACES)
 
 
-_FACES = 0x1F600
-_HANDS = "👍👎💪🙏"
+_FACES = (("😀", "🙄"), ("🤐", "🤗"), ("🤠", "🤯"), ("🥰", "🥺"))

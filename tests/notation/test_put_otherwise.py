@@ -1,8 +1,8 @@
 """A message put otherwise says the same: greeted, thanked for, in brackets, with other signs between its parts.
 
-Every sixteenth labelled message that is read as labelled is put otherwise in each of these ways and read again. The share
-that reads as before must not fall below what it was measured to be; the rest is where a comma or a bracket does say
-something. The sentences of the last test are this file's own.
+Every sixteenth labelled message that is read as labelled is put otherwise in each of these ways and read again. The
+share that reads as before must not fall below what it was measured to be; the rest is where a comma or a bracket does
+say something.
 """
 
 import json

@@ -87,7 +87,9 @@ def _has_own_clause(scene: Passage, other: Mark, mark: Mark) -> bool:
 _TOLD_OF = word_set("was is it that for with to from at")
 """Before somebody these make a clause: `that was my brother's set, knee hurts`; not `my gran, hip broken`."""
 _SEEN = word_set("saw seen watched seeing watching found heard hearing worried about")
-_HURTING = word_set("limping injured fell falling crashed broke broken collapsed operated")
+_HURTING = word_set(
+    "limping injured fell falling crashed broke broken collapsed operated stent bypass scan heart stroke transplant"
+)
 _THEIR = word_set("the my our a an his her me their new old little wee this that some")
 _OPENS = word_set("and but because so when while since if that then as after like hi hey where before though although")
 _APART = word_set("and so but then now")
