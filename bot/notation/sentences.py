@@ -34,7 +34,7 @@ _STOPS = re.compile(r"[.…!;\n]")
 _LEANS = re.compile(
     rf"""
       (?:sorry\W{{1,3}})?not\ (?:an?\ |the\ |on\ |with\ |at\ |in\ )?(?:{_NUMBER}|bodyweight|single|double)
-    | (?:hmm?\ |er\ |ah\ |nah\ )?no\ (?:wait|sorry|hang\ on|call\ it|make\ (?:it|that)|{_NUMBER})
+    | (?:hmm?\ |er\ |ah\ |nah\ )?no\ (?:wait|sorry|hang\ on|call\ it|make\ (?:it|that)|{_NUMBER}(?!\ reps))
     | no\ (?:added\ |extra\ )?(?:weight|belt|band|plates?|assist\w*|feeling|strength|power|grip)\b
     | same\ (?:weight|load|reps|rep|pin|bell|plates?|dumbbells?|height|band|assist\w*|as)\b
     | (?:just|only)\ (?:bodyweight|an?\ warm|warm)
@@ -59,7 +59,7 @@ _LEANS = re.compile(
     | (?:the\ )?(?:other|first|last)\ (?:one\ |two\ |three\ |\d\ )?{_SAID}{_NUMBER}{_NO_EFFORT}
     | (?:the\ )?{_ORDINAL}\ (?:one|set|serie|only)\ {_SAID}{_NUMBER}{_NO_EFFORT}
     | (?:maybe|about|like|around|roughly|probably|call\ it|meant)\ (?:an?\ )?{_NUMBER}
-    | (?:it|that|they|there)\ (?:was|were)\ (?:only\ |with\ |at\ |on\ |just\ )?{_NUMBER}
+    | (?:it|that|they|there)\ (?:was|were)\ (?:only\ |with\ |at\ |on\ |just\ )?{_NUMBER}(?!\s?[x×*]\s?\d)
     | so\ (?:let'?s\ )?(?:call\ it\ |it\ was\ )?{_NUMBER}
     | (?:(?:then\ )?straight(?:\ down)?|dropped|down(?:\ again)?)\ to\ {_NUMBER}
     | the\ (?:drop|minis?)\ (?:was|were)\b
@@ -100,7 +100,7 @@ _HALF = re.compile(
 
 _LOAD_ALONE = re.compile(
     rf"""
-    (?!.*\b(?:reps?|times|x|done)\b)(?:[^\W\d]|[ ,:'/()-]|(?<=set\ )\d\b)*?
+    (?!.*\b(?:reps?|times|x|done|left|none|nothing|tank)\b)(?:[^\W\d]|[ ,:'/()-]|(?<=set\ )\d\b)*?
     (?:[+-]?\d+(?:[.,]\d+)?|(?:{_WORDS})s?(?:[-\ ](?:{_WORDS}|and|point|an?|half))*)
     (?:[^\W\d]|[ ,'/()-])*
     """,

@@ -24,7 +24,10 @@ _DAYS = "|".join(sorted({*WEEKDAYS, *YESTERDAY}, key=len, reverse=True))
 _KILO = "(?:kilo|kg|lb|pound) (?:plates|bumpers)"
 _MOVES = "raise|curl|press|ext|rotation|thrust|tap|drive|lift|bridge|push|row|plank"
 _THING = "(?:bar|plates|seat|machine|straps?|stack|bench|pin|peg)"
-_STAYS = r"(?: (?:is|are|was|were|all))? ?(?:right|stays?|stands?|the same|fine|correct|as logged)\b(?! ?\d)"
+_STAYS = (
+    r"(?: (?:is|are|was|were|all))? ?"
+    r"(?:right(?! (?:leg|arm|side|hand|one|foot))|stays?|stands?|the same|fine|correct|as logged)\b(?! ?\d)"
+)
 _HURTS = r"(?:hurt\w*|pinch\w*|cramp\w*|ach(?:es|ed|ing)|twing\w+|sting\w*)"
 _NOT_OWN = (
     r" (?:so|then|did|last|next|he|she|they|his|her|their|mate|lad|guy|bloke|friend|buddy|partner|wife|husband|plan"
@@ -55,13 +58,13 @@ _SETS = (
     ),
     _row(r"after (?:that|this)\b(?! ?:)", behind=rf"{SET}|\b{SIDE}"),
     _row(
-        r"(?:the )?other two\b|all (?:for|at rpe|of them|@)|both (?:at rpe|@|of (?:them|those))|same again", behind=SET
+        r"(?:the )?other two\b|all (?:for|of them)|both of (?:them|those)|same again", behind=SET
     ),
     # a set behind what hurt, or behind a reason: `it pinches when i go deep 55x6`
     _row(
         rf"{NUMBER}(?:kg|lb|s)? ?(?:x|for) ?\d",
         behind=rf"\b(?:when|where|because|cos|cuz|coz|but|{_HURTS})(?:(?!{_NOT_OWN})[^,.;:\d])*"
-        rf"(?!{_NOT_OWN}) {OPEN}(?<!ed)(?<! hit)",
+        rf"(?!{_NOT_OWN}) {OPEN}(?<!ed)(?<! hit)(?<! still)",
     ),
     _row(r"\d+(?: and|,)? \d", behind=r"\b(?:forgot|mention|missed)\b[^.,:\d]* minis?\b[^.,:\d]*[a-z]", mark=":"),
 )
@@ -84,7 +87,7 @@ _TOLD = (
         behind=SET,
     ),
     _row(r"not (?:bad|sure|great)\b", behind=rf"{SET}|{OPEN}"),
-    _row(r"(?:stopped|bailed|quit) (?:at|after) \d", behind=OPEN),
+    _row(r"(?:stopped|bailed|quit) (?:at|after) \d", behind=rf"{OPEN}(?<!oulda)(?<! should)(?<! could)"),
     _row(
         r"(?:set \d|(?:second|third|first|last) set) (?:\w+ ){0,4}?(?:was|were|should)\b",
         behind=r"\b(?:wrong|quick|fast|sets|oops|mistake|early|typo)",
@@ -101,7 +104,7 @@ _TOLD = (
 _HURT = (
     _row(
         rf"(?:(?:my|the|both|inside of (?:my|the)|{SIDE}) )*{PLACES}(?: (?:\w+ )?{DOES}\b|'s\b)",
-        behind=rf"{SET}|\b(?:today|this time|bailed|skipped|out)",
+        behind=rf"{SET}(?<!two)(?<!three)|\b(?:today|this time|bailed|skipped|out)",
     ),
     _row(rf"(?:my |the )?{SIDE} (?:side )?{PLACES} {DOES}\b", behind=rf"{OPEN}|\b{SIDE}"),
     _row(
