@@ -1,5 +1,4 @@
-"""A hurt and a report that only `and`, `but` joins: `lower back went and scrap that last one`, `failed the 9th and i
-nearly fainted`.
+"""A hurt and a report that only `and`, `but` or a dash joins: `lower back went and scrap that last one`.
 
 Read as one sentence the one takes from the other: what is scrapped, failed or done would be told of the hurt, and
 `nothing left` would deny it. Where one side of the word tells of a hurt and nothing else, and the other tells of sets
@@ -12,14 +11,18 @@ from collections.abc import Sequence
 from bot.notation.answer import Span
 from bot.notation.days.weekdays import WEEKDAYS
 
-_JOIN = re.compile(r"(?<=\S)\ (?:and|but|&|n)\ (?=\S)", re.IGNORECASE)
-_EDGE = re.compile(r"[.!?…](?!\d)|[,;:](?!\d)|\n|\ [-–—]\ ")
+_TAKES_BACK = r"(?:scrap|scratch|delete|same\ again|sorry|oops|no\ wait|correction)\b"
+_JOIN = re.compile(
+    rf"(?<=\S),?\ (?:and|but|&|n)\ (?=\S)|(?<=\S)\ [-–—]\ (?=\S)|(?<=\S),\ (?={_TAKES_BACK})", re.IGNORECASE
+)
+_EDGE = re.compile(r"[.!?…](?!\d)|,(?!\d|\ both\b)|;|\n|\ [-–—]\ ")
 _NUMBERS = (
     "two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty"
     "|ninety|hundred"
 )
 _TIMES = re.compile(
-    rf"\b(?:\d+|an?|{_NUMBERS})\ ?(?:years?|months?|weeks?|days?|hours?|hrs?|min(?:ute)?s?|sec(?:ond)?s|am|pm|of\ (?:my|the))\b"
+    rf"\b(?:\d+|an?|{_NUMBERS})\ ?"
+    r"(?:years?|months?|weeks?|days?|hours?|hrs?|min(?:ute)?s?|sec(?:ond)?s|am|pm|of\ (?:my|the))\b"
     rf"|\b(?:first|last|every)\ (?:one|rep|few|set)\b|\b(?:{_NUMBERS})\ of\b",
     re.IGNORECASE,
 )
@@ -27,7 +30,7 @@ _TIMES = re.compile(
 _TELLS = re.compile(
     rf"""
       \d | 👍 | \b(?:{_NUMBERS})\b
-    | \b(?:scrap|scratch|delete|ignore|forget|forgot|sorry|oops|correction|done|finished|everything|warm\s?-?ups?
+    | \b(?:scrap|scratch|delete|forgot|sorry|oops|correction|done|finished|everything|warm\s?-?ups?
       |as\ planned|sets?\ \d|skipp?(?:ed|ing)?|bin(?:ned)?|bailed|minis|the\ drop|nothing\ left|no\ wait|wrote
       |same\ (?:again|weight|load|reps)|fail(?:ed)?|would(?:n'?t|\ not)\ go|kgs?|lbs?|kilos|pounds|weekend|yesterday
       |(?:{"|".join(WEEKDAYS)})'?s)\b
@@ -45,13 +48,17 @@ def hurts_apart(text: str, hurts: Sequence[Span]) -> str:
     """
     if not hurts:
         return text
-    out = text
+    out, start = text, 0
     for join in _JOIN.finditer(text):
-        start = max((e.end() for e in _EDGE.finditer(out, 0, join.start())), default=0)
+        start = max((e.end() for e in _EDGE.finditer(text, start, join.start())), default=start)
         edge = _EDGE.search(text, join.end())
-        before, after = (start, join.start()), (join.end(), edge.start() if edge else len(text))
-        if _is_apart(text, before, after, hurts) or _is_apart(text, after, before, hurts):
+        end = edge.start() if edge else len(text)
+        more = _JOIN.search(text, join.end(), end)
+        before, after = (start, join.start()), (join.end(), end)
+        told = (join.end(), more.start() if more else end)
+        if _is_apart(text, before, told, hurts) or _is_apart(text, after, before, hurts):
             out = out[: join.start()] + ".".ljust(len(join.group())) + out[join.end() :]
+            start = join.end()
     return out
 
 
@@ -60,8 +67,9 @@ def _is_apart(text: str, hurt: Span, told: Span, hurts: Sequence[Span]) -> bool:
     inside = [h for h in hurts if h[0] < hurt[1] and hurt[0] < h[1]]
     if not inside or any(h[0] < told[1] and told[0] < h[1] for h in hurts):
         return False
-    rest = list(text)
+    own = text[hurt[0] : hurt[1]]
     for first, end in inside:
-        rest[first:end] = " " * (end - first)
-    own = _TIMES.sub(" ", "".join(rest[hurt[0] : hurt[1]]))
+        a, b = max(0, first - hurt[0]), max(0, end - hurt[0])
+        own = own[:a] + " " * (len(own[a:b])) + own[b:]
+    own = _TIMES.sub(" ", own)
     return _TELLS.search(own) is None and _TELLS.search(_TIMES.sub(" ", text[told[0] : told[1]])) is not None

@@ -66,7 +66,7 @@ def _beside_hurts(request: Request, text: str) -> tuple[Folded, Sequence[Mark], 
     folded = read_script(text)
     typed = without_last_brackets(without_courtesies(read_marks(folded.text)))
     tagger = Tagger(session_index(request.exercises))
-    return folded, typed, tagger, pain_beside_names(request, folded, lambda: tagger.read(typed))
+    return folded, typed, tagger, pain_beside_names(replace(request, text=text), folded, lambda: tagger.read(typed))
 
 
 class Reader:

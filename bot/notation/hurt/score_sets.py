@@ -1,8 +1,8 @@
-"""Bare numbers beside a hurt that tell of a set: `knee hurts, right was 7 not 6`, `i felt dizzy, same again but only 8`."""
+"""Bare numbers beside a hurt that tell of a set: `knee hurts, right was 7 not 6`, `felt dizzy, same but only 8`."""
 
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.sides import SIDES
+from bot.notation.hurt.spots import SIDES
 from bot.notation.hurt.tokens import Kind
 
 _LEAST_LEFT = 5
@@ -13,6 +13,7 @@ _SETS = word_set("set sets reps drop drops minis mini")
 _JOINS = word_set("and but then so")
 _SPARE = (("in", "the"), ("in", "me"), ("in", "reserve"), ("to", "spare"), ("in", "tank"))
 _OF_TIMES = word_set("past oh o'clock oclock pm am")
+_CLOCKS = word_set("quarter until till til by before away")
 _GEAR = word_set("belt bar stack pin chain machine sled cable dip plate")
 _TAKEN_BACK = word_set("actually not wrong miscounted counted")
 
@@ -25,6 +26,8 @@ def of_a_set(scene: Passage, first: int, end: int) -> bool:
     if after in _OF_TIMES or (after, scene.word(end + 1)) in _SPARE or _goes_on(scene, end):
         return True
     if after == "on" and scene.words(end + 1, end + 3) & _GEAR:
+        return True
+    if scene.word(first - 1) == "to" and scene.words(first - 5, first - 1) & _CLOCKS:
         return True
     start = _start(scene, first)
     if not scene.hurting.isdisjoint(range(start, first)):
