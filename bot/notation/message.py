@@ -11,6 +11,7 @@ from bot.notation.courtesies import without_courtesies
 from bot.notation.days import DaySaid
 from bot.notation.draft import Draft
 from bot.notation.evidence import evidence_of_pain, evidence_of_sets
+from bot.notation.hurt_apart import hurts_apart
 from bot.notation.hurt_parts import without_words
 from bot.notation.keeping import keep_sets
 from bot.notation.kinds import Kind
@@ -52,11 +53,20 @@ class Prepared:
 
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
-    folded = read_script(joined(request.text[:LONGEST]))
+    text = joined(request.text[:LONGEST])
+    folded, typed, tagger, hurt = _beside_hurts(request, text)
+    apart = hurts_apart(text, hurt.spans)
+    if apart != text:
+        folded, typed, tagger, hurt = _beside_hurts(request, apart)
+    return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))
+
+
+def _beside_hurts(request: Request, text: str) -> tuple[Folded, Sequence[Mark], Tagger, PainReading]:
+    """The plain letters and marks of a text, and what it tells of pain."""
+    folded = read_script(text)
     typed = without_last_brackets(without_courtesies(read_marks(folded.text)))
     tagger = Tagger(session_index(request.exercises))
-    hurt = pain_beside_names(request, folded, lambda: tagger.read(typed))
-    return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))
+    return folded, typed, tagger, pain_beside_names(replace(request, text=text), folded, lambda: tagger.read(typed))
 
 
 class Reader:

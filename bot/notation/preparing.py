@@ -13,6 +13,7 @@ from bot.notation.beside_hurt import (
     counted_hurts,
     lasting,
     names_since,
+    pressing_felt,
     sides_of_hurts,
     told_of_hurts,
 )
@@ -115,12 +116,13 @@ def kinds_beside_hurts(
         for p in range(len(marks) - 1)
         if marks[p].kind is Kind.NUM and p + 1 in hurt and (marks[p + 1].kind in _TIMES or marks[p].value == 0)
     }
-    hurt |= counted_hurts(marks, hurt)
+    felt = pressing_felt(marks, hurt)
+    hurt |= counted_hurts(marks, hurt) | felt
     marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt) | lasting(marks, hurt) | told_of_hurts(marks, hurt)
     hurt |= of_hurts(marks, hurt) | names_since(marks, hurt)
     hurt |= sides_of_hurts(marks, hurt)
-    names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
+    names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME and p not in felt)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
 
 

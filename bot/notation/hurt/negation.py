@@ -30,6 +30,8 @@ _LIFTS = word_set(
 """What hurts where it is done, straight between a denial and its pain: `60x10, no press pain`."""
 _ANSWER_NEXT = word_set("my i i'm i've the it it's that left right me we")
 """After these a `no` was an answer, not a negation."""
+_AFTER_EFFORT = word_set("and but so then in")
+"""Behind `nothing left` these tell it to be the effort of a set: `nothing left and low back pinched`."""
 _SOFTENED = word_set("almost nearly hardly mostly not isn't wasn't")
 _EXCEPTIONS = word_set("until till til except apart besides unless aside bar only")
 _BUT_FOR = word_set("the one a for when on that at in")
@@ -80,6 +82,8 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
 def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     last = scene.word(no.end - 1)
     if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
+        return False
+    if last == "nothing" and scene.word(no.end) == "left" and scene.word(no.end + 1) in _AFTER_EFFORT:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False

@@ -79,6 +79,7 @@ def _has_own_clause(scene: Passage, other: Mark, mark: Mark) -> bool:
     if not starts or not apart:
         return False
     at = starts[-1]
+    at += scene.word(at) in ("but", "and", "so", "now")
     placed = any(at <= spot.first <= at + (scene.word(at) in SIDES) for spot in scene.spots)
     told = scene.sentence_words(other.first) & (_CARED_FOR | _HURTING)
     return placed and not told and not scene.words(other.first - 4, other.first) & _SEEN
@@ -180,9 +181,16 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
             continue
         breaks = {"but", "because"} | ({"and", "my"} if m.cue is Cue.FUTURE else set())
         between = range(m.end, mark.first + 1)
+        if m.cue is Cue.FUTURE and any(scene.word(i) == "and" and _opens_place(scene, i + 1) for i in between):
+            continue
         if not any(scene.tokens[i].gap is not Gap.NONE or scene.word(i) in breaks for i in between):
             return True
     return False
+
+
+def _opens_place(scene: Passage, at: int) -> bool:
+    """Whether a place stands here, its side before it or not: `will train later and left knee hurts`."""
+    return not scene.begins.isdisjoint((at, at + (scene.word(at) in SIDES)))
 
 
 def _came_true(scene: Passage, first: int) -> bool:
@@ -228,6 +236,7 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
             not scene.soft_gaps(index + 1, mark.first)
             and _asks(scene, index)
             and "but" not in scene.words(index, mark.first)
+            and not any(scene.word(i) == "and" and _opens_place(scene, i + 1) for i in range(index, mark.first))
             and (
                 index == first
                 or (scene.ends(index) and scene.word(index - 1) not in SIDES)

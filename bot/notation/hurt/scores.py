@@ -9,6 +9,7 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.phrases_scope import SCOPES
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.score_lists import listed_scores, out_of_ten
+from bot.notation.hurt.score_sets import of_a_set
 from bot.notation.hurt.score_times import of_a_joint, of_a_time
 from bot.notation.hurt.tokens import Gap, Kind, Token
 from bot.notation.spoken import NUMBER_WORDS
@@ -245,9 +246,12 @@ def _is_rep_told(scene: Passage, number: str) -> bool:
 def _may_be_bare(scene: Passage, first: int, end: int) -> bool:
     """Whether a number without `out of ten` could be a score by what stands around it."""
     after = scene.word(end)
+    if of_a_set(scene, first, end):
+        return False
     if after == "on" and scene.word(first - 1) == "a" and of_a_joint(scene, first):
         return True
-    if end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE:
+    weighed = (scene.word(first - 2), after) == ("about", "and")
+    if end < len(scene.tokens) and scene.tokens[end].gap is Gap.NONE and not weighed:
         if after in _NOT_SCORE_AFTER and not (
             after in ("on", "at", "and", "of", "for", "or")
             and scene.word(end + 1)

@@ -5,7 +5,7 @@ from itertools import pairwise
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.spots import SIDES, Spot
+from bot.notation.hurt.spots import SIDES, Spot, is_effort
 from bot.notation.hurt.tokens import Gap, Kind
 from bot.training.report import Side
 
@@ -67,6 +67,8 @@ def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | No
         words = [scene.word(i) for i in range(first, end)]
         sides = {SIDES[w] for w in words if w in SIDES}
         if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
+            continue
+        if any(is_effort(scene, i) for i in range(first, end)):
             continue
         same = ("side", "arm", "leg", spot.place.name)
         others = [s for s in scene.spots if s.first in range(first, end) and s.place.name not in same]

@@ -54,7 +54,8 @@ def _slept(scene: Passage, m: Mark, word: str) -> bool:
         return False
     if scene.words(m.end, m.end + 4) & _BEDS or (word == "out" and scene.words(m.end, m.end + 4) & {"by", "pm"}):
         return True
-    around = scene.words(m.first - 3, m.end + 8)
+    hurts = next((i for i in range(m.end, m.end + 8) if i in scene.hurting), m.end + 8)
+    around = scene.words(m.first - 3, hurts)
     return bool(around & _SLEEP) and not scene.sentence_words(m.first) & _AT_THE_GYM
 
 
@@ -63,7 +64,9 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
     told = scene.words(m.first - 3, m.first + 1) & {"nearly", "almost", "could", "would", "about", "like"}
     after = scene.words(m.end, m.end + 6)
     made = scene.words(m.first - 3, m.first) & {"makes", "make", "made"}
-    if (told or made) and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque", "total"}:
+    if (told or made) and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque"}:
+        return True
+    if (told or made) and "total" in after:
         return True
     joking = after & {"laughing", "laughter"} or scene.words(m.end, m.end + 3) & _AT_A_SIGHT
     if told and joking and after & _SIGHTS and not after & _VISIONS:

@@ -117,7 +117,13 @@ def _trained(scene: Passage, feel: Mark, spot: Spot) -> bool:
             return not ill and (word not in _ACHES or earlier)
         case Cue.TIGHT:
             told = scene.sentence_words(spot.first) & (_PUMPED | _TRAINED_ON)
-            return earlier and not inside and bool(scene.of(Cue.PAST)) and bool(told)
+            return (
+                earlier
+                and not inside
+                and scene.word(spot.first - 1) != "but"
+                and bool(scene.of(Cue.PAST))
+                and bool(told)
+            )
         case Cue.BURN:
             return not inside and bool(scene.sentence_words(spot.first) & _PUMPED)
         case Cue.WHISPER | Cue.QUALITY:

@@ -125,7 +125,9 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
         near_by = [i for i in range(m.first, min(m.end + 6, len(scene.tokens))) if scene.same_sentence(i, m.first)]
-        clear = any(scene.word(i) in _CLEAR and scene.word(i - 1) not in ("that", "this", "it") for i in near_by)
+        clear = any(
+            scene.word(i) in _CLEAR and scene.word(i - 1) not in ("that", "this", "it", "and", "but") for i in near_by
+        )
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
             if dark.first == m.first or clear or not _coloured(scene, m, dark) or _drunk(scene, dark):
                 continue

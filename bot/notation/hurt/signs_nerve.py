@@ -38,7 +38,7 @@ def headache(scene: Passage) -> Iterator[Sign]:
     for m, spot in heads:
         if not stands(scene, m, spot):
             continue
-        mild = any(near(scene, x, m, 3) for x in scene.of(Cue.LITTLE))
+        mild = any(near(scene, x, m, 3) and not scene.soft_gaps(x.end, m.first + 1) for x in scene.of(Cue.LITTLE))
         if scene.words(m.first, m.end) & _BURSTING and not mild:
             yield sign_of("headache", (m,), spot)
         for x in scene.of(Cue.SEVERE, Cue.SUDDEN):

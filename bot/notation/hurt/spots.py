@@ -202,7 +202,9 @@ def _side(scene: Scene, m: Mark) -> Side | None:
     seen: set[Side] = set()
     for index in range(m.first - 1, max(m.first - 6, -1), -1):
         word = scene.word(index)
-        if word in SIDES and (_is_effort(scene, index) or (word == "left" and scene.word(index + 1) in ("my", "me"))):
+        if word in SIDES and scene.tokens[index + 1].gap is not Gap.NONE and _has_number(scene, index):
+            break  # `10 left 8 right - hamstring cramped`
+        if word in SIDES and (is_effort(scene, index) or (word == "left" and scene.word(index + 1) in ("my", "me"))):
             break
         if word in SIDES and not (word == "right" and scene.word(index - 1) in ("all", "not")):
             seen.add(SIDES[word])
@@ -216,6 +218,14 @@ def _side(scene: Scene, m: Mark) -> Side | None:
     return seen.pop() if len(seen) == 1 else None
 
 
+def _has_number(scene: Scene, index: int) -> bool:
+    """Whether a side ends what is told of its set: `35 left 30 right`, `only 10 on the right`."""
+    at = index - 1
+    while at > 0 and scene.word(at) in ("on", "the", "my", "sec", "reps") and scene.tokens[at + 1].gap is Gap.NONE:
+        at -= 1
+    return at >= 0 and scene.tokens[at].kind in (Kind.NUMBER, Kind.TIME) and scene.tokens[at + 1].gap is Gap.NONE
+
+
 _IN_RESERVE = word_set(
     """
     rep reps one two three four five six none nothing anything much more zero couple few lots loads plenty bit
@@ -223,7 +233,7 @@ _IN_RESERVE = word_set(
 )
 
 
-def _is_effort(scene: Scene, index: int) -> bool:
+def is_effort(scene: Scene, index: int) -> bool:
     """Whether `left` counts repetitions to spare, which no side does: `nothing left, knee hurts`, `2 left, elbow`."""
     if scene.word(index) != "left" or index == 0 or scene.tokens[index].gap is not Gap.NONE:
         return False
