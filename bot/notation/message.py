@@ -27,6 +27,7 @@ from bot.notation.script import Folded, read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.sentences import joined
+from bot.notation.separators import with_commas
 from bot.notation.strays import with_others
 from bot.notation.strays.replaced import replaced
 from bot.notation.tagging.once import Tagger
@@ -52,7 +53,7 @@ class Prepared:
 
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
-    folded = read_script(joined(request.text[:LONGEST]))
+    folded = read_script(joined(with_commas(request.text[:LONGEST])))
     typed = without_last_brackets(without_courtesies(read_marks(folded.text)))
     tagger = Tagger(session_index(request.exercises))
     hurt = pain_beside_names(request, folded, lambda: tagger.read(typed))
