@@ -28,6 +28,7 @@ from bot.notation.script import Folded, read_script
 from bot.notation.seams import with_seams
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.sentences import joined
+from bot.notation.separators import with_commas
 from bot.notation.strays import with_others
 from bot.notation.strays.replaced import replaced
 from bot.notation.tagging.once import Tagger
@@ -53,7 +54,7 @@ class Prepared:
 
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
-    text = joined(request.text[:LONGEST])
+    text = joined(with_commas(request.text[:LONGEST]))
     folded, typed, tagger, hurt = _beside_hurts(request, text)
     apart = hurts_apart(text, hurt.spans)
     if apart != text:

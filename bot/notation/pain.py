@@ -31,6 +31,7 @@ from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
 from bot.notation.hurt_apart import hurts_apart
 from bot.notation.sentences import joined
+from bot.notation.separators import with_commas
 from bot.notation.thinning import thinned
 from bot.notation.unpunctuated import punctuated
 from bot.training.pain import PainSaid
@@ -86,7 +87,7 @@ def told_pain(text: str) -> PainSaid | None:
 
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = without_courtesies(parted(read_tokens(joined(text[:LONGEST]))))
+    tokens = without_courtesies(parted(read_tokens(joined(with_commas(text[:LONGEST])))))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))

@@ -132,7 +132,8 @@ def joined(text: str) -> str:
         between = end.group()
         before = text[start : end.start()].lstrip(" ,.!…\n")
         if _is_one(before, text, end.end(), same_line="\n" not in between):
-            between = ",".ljust(len(between))
+            apart = between != "\n" or not (before[-1:].isdigit() and text[end.end()].isdigit())
+            between = ",".ljust(len(between)) if apart else "="
         elif between[:1] == ";":
             between = "." + between[1:]
         out += (text[start : end.start()], between)

@@ -125,18 +125,20 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
         near_by = [i for i in range(m.first, min(m.end + 6, len(scene.tokens))) if scene.same_sentence(i, m.first)]
-        clear = any(
-            scene.word(i) in _CLEAR and scene.word(i - 1) not in ("that", "this", "it", "and", "but") for i in near_by
-        )
+        said_of = ("that", "this", "it", "and", "but")
+        clear = [i for i in near_by if scene.word(i) in _CLEAR and scene.word(i - 1) not in said_of]
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
-            if dark.first == m.first or clear or not _coloured(scene, m, dark) or _drunk(scene, dark):
+            cleared = any(i < dark.first or scene.word(i) in _PALE for i in clear)
+            if dark.first == m.first or cleared or not _coloured(scene, m, dark) or _drunk(scene, dark):
                 continue
             if stands(scene, dark) and stands(scene, m):
                 yield sign_of("urine", (m, dark), None)
 
 
 _CLEAR = word_set("clear normal fine pale ok")
-"""Words that clear the water of suspicion; not where they are asked: `is that ok?`"""
+"""Words that clear the water of suspicion; not where they are asked: `is that ok?`, `brown like cola, normal?`"""
+_PALE = word_set("clear pale")
+"""Colours, which clear it behind the dark word too."""
 
 
 def _drunk(scene: Passage, dark: Mark) -> bool:

@@ -82,7 +82,7 @@ _SCANNER = re.compile(
         | {_N}{_S}(?:kgs?|kilos?|lbs?|pounds?|reps?|s)?{_S}/{_S}(?:hand|side|arm|leg|foot|bell|ea|each)(?![a-z])
         | {_N}{_S}(?:for|@){_S}{_N}(?!{_S}(?:/{_S}10|out\b))
       )
-    | (?P<score>{_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?![\d/]))
+    | (?P<score>(?<!\d/)(?<!\d\s/\s){_N}(?:{_S}(?:-|–|to|or){_S}{_N})?{_S}/{_S}10(?!\d|{_S}/{_S}\d))
     | (?P<time>\d{{1,4}}{_S}
           (?:minutes?|mins?|hours?|hrs?|h|seconds?|secs?|days?|weeks?|wks?|months?|years?|yrs?)(?![a-z]))
     | (?P<year>(?<![\w'])'\d\d(?!\w))
