@@ -29,6 +29,7 @@ from bot.notation.hurt.signs import find_signs
 from bot.notation.hurt.spans import Span, join_spans, spans_of
 from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
+from bot.notation.little_words import without_little_words
 from bot.notation.sentences import joined
 from bot.notation.thinning import thinned
 from bot.notation.unpunctuated import punctuated
@@ -77,7 +78,7 @@ def told_pain(text: str) -> PainSaid | None:
     >>> told_pain("60x5 right knee pinched on the last")
     PainSaid(where='knee', score=None, side=<Side.RIGHT: 'right'>, urgent=False)
     """
-    return read_pain(punctuated(text).text).pain
+    return read_pain(punctuated(without_little_words(text)).text).pain
 
 
 def read_pain(text: str) -> PainReading:
