@@ -9,7 +9,7 @@ or where what is left would say less than it did (`done with chalk`).
 import re
 from collections.abc import Iterable, Sequence
 
-from bot.notation.little_words.sayings import HEAD, HEAD_APART, LOOSE, TAIL, TAIL_APART, WHEN, WORN, compiled
+from bot.notation.little_words.sayings import HEAD, HEAD_APART, LOOSE, TAIL, TAIL_APART, WHEN, compiled
 from bot.notation.wordlist import words
 from bot.training.plan import LoadStyle, PlannedExercise
 
@@ -27,13 +27,14 @@ _NUMBER = rf"(?:[+-]?\d|{_COUNTS})"
 _MARK = r"\s*(?:[,.;:!…]|\n|\s[-–—](?=\s))[\s,.;:!…]*"
 _ENDS = r"[\s.!…\U0001f600-\U0001f64e]*$"
 _LEADS_ON = (
-    r"(?:(?:and|or|but|so|with|for|because|cos|at|in|on|of|to|that|than|too|again|when|while|since|until|till|if|"
-    r"enough|as|is|was)\b|\d+\ ?(?:h|hrs?|hours?|mins?|minutes?|am|pm)\b)"
+    r"(?:(?:and|or|but|so|with(?!\ \d)|for|because|cos|at|in|on|of|to|that|than|too|again|when|while|since|until|"
+    r"till|if|enough|as|is|was)\b|\d+\ ?(?:h|hrs?|hours?|mins?|minutes?|am|pm)\b)"
 )
 """Straight behind an opening: what makes it part of a longer sentence."""
 _REPORTED = (
-    rf"(?:\d|\b(?:reps?|kgs?|kilos?|lbs?|pounds|secs?|seconds|met(?:er|re)s|each|sides?|legs?|arms?|same|again|them|rir|"
-    rf"those|failure|tank|last|other|set|second|third|fourth|though|tho|this\ time|finished|{_COUNTS}))"
+    rf"(?:\d(?:st|nd|rd|th)?|\b(?:reps?|kgs?|kilos?|lbs?|pounds|secs?|seconds|met(?:er|re)s|each|sides?|legs?|arms?|"
+    rf"same|again|them|those|rir|failure|tank|last|other|left|right|set|second|third|fourth|though|tho|this\ time|"
+    rf"finished|{_COUNTS}))"
 )
 """The end of a report, straight before what is said bare."""
 
@@ -42,7 +43,6 @@ _HEAD_APART = compiled(HEAD_APART, before=r"\s*", behind=rf"(?:{_MARK}(?=\S)|\s+
 _TAIL = compiled(TAIL, before=rf"(?P<gap>(?<=\S){_MARK}|(?<=\S)\s+)", behind=_ENDS)
 _TAIL_APART = compiled(TAIL_APART, before=rf"(?P<gap>(?<=\S){_MARK})", behind=_ENDS)
 _ENDS_REPORT = re.compile(rf"{_REPORTED}$")
-_WORN = re.compile(WORN, re.VERBOSE)
 _LOOSE = re.compile(LOOSE)
 _ASKS = re.compile(
     r"\b(?:should|shall|can|could|would|will|what|how|why|which|who|if|when|next|tomorrow|want|wanna|need|try|going|"
@@ -72,18 +72,18 @@ def without_little_words(text: str, exercises: Sequence[PlannedExercise] = ()) -
     plain = text.lower().translate(_PLAIN)
     if len(plain) != len(text):
         return text
-    named = _named(exercises)
     feels = _DANGER.search(plain) is None
-    out, plain = text, _without_loose(plain, named)
+    typed = plain
+    plain = _without_loose(plain, exercises)
     for _ in range(MOST_PUT):
-        put = _without_head(plain, named, feels=feels)
-        put = _without_tail(put, named, feels=feels)
+        put = _without_head(plain, exercises, feels=feels)
+        put = _without_tail(put, exercises, feels=feels)
         if put == plain:
             break
         plain = put
-    if _BARE_DONE.match(plain):
+    if plain == typed or _BARE_DONE.match(plain):
         return text
-    return "".join(" " if new == " " else old for old, new in zip(out, plain, strict=True))
+    return "".join(" " if new == " " else old for old, new in zip(text, plain, strict=True))
 
 
 def _named(exercises: Iterable[PlannedExercise]) -> frozenset[str]:
@@ -93,8 +93,9 @@ def _named(exercises: Iterable[PlannedExercise]) -> frozenset[str]:
     return frozenset(told) | (_HANGS if hangs else frozenset())
 
 
-def _means(saying: str, named: frozenset[str]) -> bool:
+def _means(saying: str, exercises: Sequence[PlannedExercise]) -> bool:
     """Whether a saying has a word of the plan's, but for the bar that many names have."""
+    named = _named(exercises)
     return any(
         word in named or word.rstrip("s") in named for word in re.findall(r"[a-z]+", saying) if word not in _COMMON
     )
@@ -107,29 +108,32 @@ def _blank(text: str, start: int, end: int) -> str:
     return text[:start] + " " * (end - start) + text[end:]
 
 
-def _without_loose(text: str, named: frozenset[str]) -> str:
+def _without_loose(text: str, exercises: Sequence[PlannedExercise]) -> str:
+    """`60x5 beltless, 65x5`: without such a word wherever it stands."""
     for found in _LOOSE.finditer(text):
-        if not _means(found.group().removesuffix("less"), named):
+        if not _means(found.group().removesuffix("less"), exercises):
             text = _blank(text, *found.span())
     return text
 
 
-def _without_head(text: str, named: frozenset[str], *, feels: bool) -> str:
+def _without_head(text: str, exercises: Sequence[PlannedExercise], *, feels: bool) -> str:
+    """The text without what it opens with; `feels` where that may tell how the client felt."""
     if _AGAIN.search(text) is not None:
         return text
     found = _HEAD.match(text) or (_HEAD_APART.match(text) if feels else None)
-    if found is None or _means(found.group(), named):
+    if found is None or _means(found.group(), exercises):
         return text
     return _blank(text, 0, found.end())
 
 
-def _without_tail(text: str, named: frozenset[str], *, feels: bool) -> str:
+def _without_tail(text: str, exercises: Sequence[PlannedExercise], *, feels: bool) -> str:
+    """The text without what it ends with; said bare that must stand behind a report."""
     last = _LAST.search(text, max(0, len(text.rstrip()) - _LONGEST_WORD))
     if last is None or not {last[1], last[1] + "s"} & _LAST_WORDS:
         return text
     far = max(0, len(text.rstrip()) - _FAR)
     found = _TAIL.search(text, far) or (_TAIL_APART.search(text, far) if feels else None)
-    if found is None or _means(found.group(), named):
+    if found is None or _means(found.group(), exercises):
         return text
     before = text[: found.start()]
     bare = not found["gap"].strip() and "\n" not in found["gap"]
