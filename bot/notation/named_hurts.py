@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from bot.notation.answer import Request
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.kinds import Kind
+from bot.notation.little_words import without_little_words
 from bot.notation.pain import LONGEST, PainReading, read_pain
 from bot.notation.script import Folded
 from bot.notation.tokens import Mark
@@ -17,7 +18,8 @@ from bot.notation.tokens import Mark
 
 def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequence[Mark]]) -> PainReading:
     """What a message says of pain, the names of its session's exercises left out where they alone would say it."""
-    hurt = read_pain(request.text)
+    text = without_little_words(request.text[:LONGEST])
+    hurt = read_pain(text)
     if not hurt.spans:
         return hurt
     inside = [
@@ -27,7 +29,6 @@ def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequ
     ]
     if not inside:
         return hurt
-    text = request.text[:LONGEST]
     for start, end in inside:
         text = text[:start] + " " * (end - start) + text[end:]
     return read_pain(text)

@@ -30,6 +30,7 @@ from bot.notation.hurt.spans import Span, join_spans, spans_of
 from bot.notation.hurt.tokens import Kind, Token, read_tokens
 from bot.notation.hurt.verdict import Hurt, Verdict
 from bot.notation.hurt_apart import hurts_apart
+from bot.notation.little_words import without_little_words
 from bot.notation.sentences import joined
 from bot.notation.separators import with_commas
 from bot.notation.thinning import thinned
@@ -79,7 +80,7 @@ def told_pain(text: str) -> PainSaid | None:
     >>> told_pain("60x5 right knee pinched on the last")
     PainSaid(where='knee', score=None, side=<Side.RIGHT: 'right'>, urgent=False)
     """
-    said = joined(punctuated(text).text[:LONGEST])
+    said = joined(with_commas(punctuated(without_little_words(text)).text[:LONGEST]))
     reading = read_pain(said)
     apart = hurts_apart(said, reading.spans)
     return reading.pain if apart == said else read_pain(apart).pain

@@ -1,8 +1,9 @@
 """Reads a client's message as a coach who knows the plan would; what is doubtful is asked about, never stored.
 
-The way of a message: the commas that it lacks (`unpunctuated`); sentences that cannot stand by themselves joined
-(`sentences`); plain letters (`script`), marks (`tokens`) without greetings and thanks (`courtesies`), words that say
-the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
+The way of a message: what says nothing of its report out (`little_words`); the commas that it lacks (`unpunctuated`);
+sentences that cannot stand by themselves joined (`sentences`); plain letters (`script`), marks (`tokens`) without
+greetings and thanks (`courtesies`), words that say the same put as one (`alike`), kinds (`tagging`, with `names`,
+`spoken`, `spelling`);
 then what is not a set is taken out (`beside_sets` with `days`, `minutes`, `questions`; `left_out` with `skips`,
 `other_times`; `talk`); what is left is put plainly (`keeping`) and cut into pieces (`pieces`), which change what was
 said (`corrections`) or report. A report is cut by exercise (`segments`), shaped (`shaping`), parsed (`grammar`,
@@ -14,6 +15,7 @@ else asked about (`taking`, `choosing`, `alternatives`). `message` goes this way
 from dataclasses import replace
 
 from bot.notation.answer import Ask, AskKind, Choice, Evidence, Meaning, Reading, Request, Source
+from bot.notation.little_words import without_little_words
 from bot.notation.message import Reader, prepared
 from bot.notation.unmarked import Seams, with_seams_by_plan
 from bot.notation.unpunctuated import punctuated
@@ -23,8 +25,8 @@ __all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Reques
 
 def read_message(request: Request) -> Reading:
     """What the message says. Never raises; the same request always gives the same reading."""
-    said = punctuated(request.text)
-    return said.as_typed(_read(replace(request, text=said.text))) if said.added else _read(request)
+    said = punctuated(without_little_words(request.text, request.exercises))
+    return said.as_typed(_read(request if said.text == request.text else replace(request, text=said.text)))
 
 
 def _read(request: Request) -> Reading:

@@ -17,6 +17,7 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     ("couldnt", (*products(("was", "were"), ("not able to", "unable to")), "could not", "wasnt able to",
                  "werent able to")),
     *((f"{verb}nt", (f"{verb} not",)) for verb in words("did was were is are do does would should")),
+    ("done for the day", ("done for day",)),
     ("wont", ("will not",)),
     ("cant", ("can not", "cannot")),
     ("wrong", words("mistaken incorrect")),

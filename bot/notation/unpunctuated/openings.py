@@ -57,9 +57,7 @@ _SETS = (
         behind=SET,
     ),
     _row(r"after (?:that|this)\b(?! ?:)", behind=rf"{SET}|\b{SIDE}"),
-    _row(
-        r"(?:the )?other two\b|all (?:for|of them)|both of (?:them|those)|same again", behind=SET
-    ),
+    _row(r"(?:the )?other two\b|all (?:for|of them)|both of (?:them|those)|same again", behind=SET),
     # a set behind what hurt, or behind a reason: `it pinches when i go deep 55x6`
     _row(
         rf"{NUMBER}(?:kg|lb|s)? ?(?:x|for) ?\d",
