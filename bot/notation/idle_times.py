@@ -27,6 +27,6 @@ def without_idle_times(marks: Sequence[Mark]) -> list[Mark]:
         for before in reversed(marks[max(0, place - _FAR) : place]):
             if before.kind in _TOLD or before.kind in EDGES:
                 break
-            if _HAPPENED & set(before.text.split()):
+            if before.kind is not Kind.DROP and _HAPPENED & set(before.text.split()):
                 out[place] = replace(mark, kind=Kind.FILL)
     return out

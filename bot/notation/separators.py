@@ -16,7 +16,7 @@ _WORDS = 16
 
 _DAYS = r"mon|tues?|wed|thurs?|fri|sat|sun|weekend|yesterday|yday|last night"
 _HEADS = re.compile(
-    r"\b(?:forg[eo]t\w*|warm(?:ed|ing)?[ -]?ups?(?= (?:on|with|sets?)\b|$)|yesterday['’]?s"
+    r"\b(?:forg[eo]t\w*|warm(?:ed|ing)?[ -]?ups?(?= (?:on|with|sets?)\b)|yesterday['’]?s"
     rf"|(?:from|of) (?:the )?(?:{_DAYS}))",
     re.IGNORECASE,
 )
@@ -38,7 +38,12 @@ _TWO_WORDS = re.compile(r"\b(?:push|pull|chin|sit|step|press|muscle|get|warm)$",
 """The first half of `pull - ups`."""
 
 _LOAD = re.compile(r"(?:^|[^\W\d] )(?P<load>[+-]?\d{1,3}(?:[.,]\d{1,2})?)(?: ?(?:kgs?|kilos?|lbs?))?$", re.IGNORECASE)
-_LIST = re.compile(r"(?P<count>\d{1,2})(?:,? \d{1,2})+(?![\d.:/x×*@kls]| ?(?:[x×*@]|for\b|kg|lb))", re.IGNORECASE)
+_LIST = re.compile(r"(?P<count>\d{1,2})(?:,? \d{1,2})+(?=[ .,!]*(?:\n|$))", re.IGNORECASE)
+_MOST_HEAD = 3
+"""Words of a heading before a dash and its sets: of more it is talk."""
+_COUNTED = re.compile(r"\d|\b(?:for|at) (?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)\b")
+_OF_SET = re.compile(r"(?:with|using|at|on)\b", re.IGNORECASE)
+"""What tells more of the set before the dash: `10/9 - with the 16s`."""
 _TIMES = 2
 """A number over a list that is so many times its first one is a load, not repetitions."""
 
@@ -46,8 +51,8 @@ _TIMES = 2
 def with_commas(text: str) -> str:
     """The text with commas and colons for other signs that stand for them.
 
-    >>> with_commas("not 14; 12. lunges 8 each / 7 each - same. rows - 40")
-    'not 14, 12. lunges 8 each,  7 each,  same. rows:  40'
+    >>> with_commas("not 14; 12. lunges 8 each / 7 each. rows - 40")
+    'not 14, 12. lunges 8 each,  7 each. rows:  40'
     """
     return _SIGN.sub(_put, text)
 
@@ -84,14 +89,19 @@ def _behind_dash(line: str, text: str, at: int) -> str | None:
         part = _PART.split(line)[-1]
         head = _WORD.search(part) and _NO_HEAD.search(part) is None and not any(c.isdigit() for c in part)
         told = _HEADS.search(line) is not None and _STATES.search(line) is not None
-        return ":" if head and not told else None
+        short = len(part.split()) <= _MOST_HEAD or _heads(line)
+        return ":" if head and not told and short else None
+    if _OF_SET.match(text, at):
+        return None
     following = text[at : at + len("skipped")].lower()
     if following[:2] == "up" and _TWO_WORDS.search(line[-_WORDS:]):
         return ""
     if following == "skipped" and ":" not in line:
         return None
     sets = text[at : at + _NEAR].partition("\n")[0]
-    return ":" if _DATE.fullmatch(line) or (_heads(line) and _SETS.search(sets)) else ","
+    if _DATE.fullmatch(line) or (_heads(line) and _SETS.search(sets)):
+        return ":"
+    return "," if _COUNTED.search(line) else None
 
 
 def _heads(line: str) -> bool:

@@ -30,8 +30,6 @@ ALIKE = (
     ("65, no sorry{}62.5 x 3", "; ", ", "), ("left 10 right 8{}14", "; ", ", "), ("my knee hurts{}4/10", "; ", ", "),
     ("lunges 10 each{}9 each{}8 each", " / ", ", "), ("lunges 14s 10 a side{}9 a side", " / ", ", "),
     ("gasping like a steam train{}65x3", " / ", ", "), ("hacks 110: 9{}9{}8. left hip hurts a bit", " / ", ", "),
-    ("pull ups +5{}8 8 6", "\n", ": "), ("hacks 110{}9, 9, 8 drop 75x9", "\n", ": "),
-    ("laterals 9,5{}14 13 12, last one rpe 9", "\n", ": "), ("warming up{}40x3, 50x2", "\n", ": "),
     ("cleans from monday{}65x3 65x3", "\n", ": "), ("pull{}ups 8 8 6", " - ", "-"),
 )  # fmt: skip
 CORRECTED = (

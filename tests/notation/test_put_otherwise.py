@@ -75,7 +75,7 @@ SIGNS: tuple[tuple[str, float, Callable[[str], str]], ...] = (
     ("line", 0.98, _at_commas("\n")),
     ("dash", 0.98, _at_commas(" - ")),
     ("brackets", 0.99, lambda text: re.sub(r", ([^,\d]+)$", r" (\1)", text)),
-    ("comma for a stop", 0.98, lambda text: re.sub(r"\. (?=\D)", ", ", text)),
+    ("comma for a stop", 0.97, lambda text: re.sub(r"\. (?=\D)", ", ", text)),
     ("semicolon for a stop", 0.98, lambda text: re.sub(r"\. (?=\D)", "; ", text)),
 )
 

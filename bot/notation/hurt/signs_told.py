@@ -93,4 +93,5 @@ def _words_around(scene: Passage, first: int, index: int) -> frozenset[str]:
 def _sets_between(scene: Passage, one: int, other: int) -> bool:
     """Whether a set is reported between two words: the `at` of `short of breath sitting still, 8 reps at 60`."""
     low, high = sorted((one, other))
-    return any(t.kind is Kind.SET for t in scene.tokens[low:high])
+    loaded = scene.word(low) == "at" and scene.tokens[low + 1].kind is Kind.NUMBER  # `8 reps at 60, short of breath`
+    return loaded or any(t.kind is Kind.SET for t in scene.tokens[low:high])

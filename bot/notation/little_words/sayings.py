@@ -46,7 +46,8 @@ _ABOUT = (
 )
 _FELT = rf"(?:it\ |that\ |they\ |all\ )?(?:felt|feels)\ {_VERY}{_LIKED}(?:\ than\ last\ (?:time|week))?"
 _SLEPT = (
-    r"(?:i\ )?(?:slept|sleep\ was)\ (?:badly|terribly|awful|bad|poorly|well|great|\d\ ?(?:h|hrs?|hours))"
+    r"(?:i\ )?(?:slept|sleep\ was)\ "
+    r"(?:badly|terribly|awful|bad|poorly|well|great|\d\ ?(?:h|hrs?|hours)(?!,?\ (?:got|only|but)))"
     r"(?:,?\ (?:only\ |about\ |maybe\ )?\d(?:\.5)?\ ?(?:h|hrs?|hours))?"
 )
 
