@@ -196,6 +196,8 @@ def read_spoken(marks: list[Mark], at: int) -> tuple[Mark, int] | None:
 def _is_pronoun(marks: list[Mark], at: int) -> bool:
     """The `one` of `second one nine`, `the last one ten`: it stands for a set, unless it is the load told before."""
     before = marks[at - 1].text if at else ""
+    if at > 1 and marks[at - 2].text == "after":
+        return False  # `after that one ten for eight`
     return marks[at].text == "one" and before in _POINTING and not _is_said_before(marks, at)
 
 

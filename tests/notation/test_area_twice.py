@@ -43,3 +43,12 @@ def test_body_weight_behind_added_weight_without_commas() -> None:
     """`bwx8` opens a set of its own."""
     reading = read("+5x8 +5x7 bwx8", current="Chin-Up")
     assert reading.performed == (row("Chin-Up#1 5x8"), row("Chin-Up#2 5x7"), row("Chin-Up#3 0x8"))
+
+
+@pytest.mark.parametrize("then", ["after that", "and after that", "then"])
+def test_a_dictated_load_behind_another(then: str) -> None:
+    """`after that one fifteen`: the load, not a set that is pointed at; `bar was slow` ends nothing."""
+    reading = read(
+        f"one fifteen for eight {then} one ten for eight bar was slow", "Deadlift#1 140x5", current="Deadlift"
+    )
+    assert reading.performed == (row("Deadlift#2 115x8"), row("Deadlift#3 110x8"))

@@ -77,7 +77,10 @@ _TOLD = (
     _row(rf"{NUMBER}(?= *(?:$|[.!\n]|, | sorry))", behind=rf"\bnot {NUMBER}"),
     _row(rf"(?:only|the) {_KILO}\b", behind=SET),
     _row(rf"only {_KILO}\b|the {_KILO} (?:were|are|have)\b", behind=OPEN),
-    _row(rf"(?:the )?{_THING}(?: here)? (?:is|was|were|are|on|set|felt|kept|moved)\b", behind=_OWN_SET),
+    _row(
+        rf"(?:the )?{_THING}(?: here)? (?:is|was|were|are|on|set|felt|kept|moved)\b",
+        behind=rf"{_OWN_SET}|\bfor (?:{COUNTS})",
+    ),
     _row(
         r"(?:i (?:had|was|loaded|forgot|mis\w+|thought|stopped|made)|reckon|read the|grabbed|misloaded|took|used"
         r"|scraped|ended|could(?:'?ve| have) (?:\w+ )?more"
