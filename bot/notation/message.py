@@ -35,9 +35,6 @@ from bot.notation.tagging.once import Tagger
 from bot.notation.tokens import Mark, read_marks
 from bot.notation.unmarked import Seams, with_lines
 
-LONGEST = 4096
-"""Characters that are read: the chat's longest message."""
-
 MOST_CHOOSING = 120
 """Marks of a message whose choices are read to the end: of a longer one each would cost as much as the message."""
 _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
@@ -54,7 +51,7 @@ class Prepared:
 
 def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
-    text = joined(with_commas(request.text[:LONGEST]))
+    text = joined(with_commas(request.text))
     folded, typed, tagger, hurt = _beside_hurts(request, text)
     apart = hurts_apart(text, hurt.spans)
     if apart != text:

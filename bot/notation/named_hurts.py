@@ -11,15 +11,15 @@ from bot.notation.answer import Request
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.kinds import Kind
 from bot.notation.little_words import without_little_words
-from bot.notation.pain import LONGEST, PainReading, read_pain
+from bot.notation.pain import PainReading, read_sentences
 from bot.notation.script import Folded
 from bot.notation.tokens import Mark
 
 
 def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequence[Mark]]) -> PainReading:
     """What a message says of pain, the names of its session's exercises left out where they alone would say it."""
-    text = without_little_words(request.text[:LONGEST])
-    hurt = read_pain(text)
+    text = without_little_words(request.text)
+    hurt = read_sentences(text)
     if not hurt.spans:
         return hurt
     inside = [
@@ -31,7 +31,7 @@ def pain_beside_names(request: Request, folded: Folded, marks: Callable[[], Sequ
         return hurt
     for start, end in inside:
         text = text[:start] + " " * (end - start) + text[end:]
-    return read_pain(text)
+    return read_sentences(text)
 
 
 def _names(folded: Folded, marks: Sequence[Mark]) -> list[tuple[int, int]]:

@@ -80,15 +80,20 @@ def told_pain(text: str) -> PainSaid | None:
     >>> told_pain("60x5 right knee pinched on the last")
     PainSaid(where='knee', score=None, side=<Side.RIGHT: 'right'>, urgent=False)
     """
-    said = joined(with_commas(punctuated(without_little_words(text)).text[:LONGEST]))
-    reading = read_pain(said)
+    said = joined(with_commas(punctuated(without_little_words(text[:LONGEST])).text))
+    reading = read_sentences(said)
     apart = hurts_apart(said, reading.spans)
-    return reading.pain if apart == said else read_pain(apart).pain
+    return reading.pain if apart == said else read_sentences(apart).pain
 
 
 def read_pain(text: str) -> PainReading:
     """What any text says of pain; never raises."""
-    tokens = without_courtesies(parted(read_tokens(joined(with_commas(text[:LONGEST])))))
+    return read_sentences(joined(with_commas(text[:LONGEST])))
+
+
+def read_sentences(text: str) -> PainReading:
+    """The same of a text whose sentences are joined already, and which may have grown by the commas put into it."""
+    tokens = without_courtesies(parted(read_tokens(text)))
     if not any(t.kind in (Kind.WORD, Kind.SCORE) for t in tokens):
         return PainReading(None)
     tokens = tuple(thinned(tokens, [t.word if t.kind is Kind.WORD else None for t in tokens]))

@@ -22,10 +22,13 @@ from bot.notation.unpunctuated import punctuated
 
 __all__ = ["Ask", "AskKind", "Choice", "Evidence", "Meaning", "Reading", "Request", "Source", "read_message"]
 
+LONGEST = 4096
+"""Characters that are read: the chat's longest message."""
+
 
 def read_message(request: Request) -> Reading:
     """What the message says. Never raises; the same request always gives the same reading."""
-    said = punctuated(without_little_words(request.text, request.exercises))
+    said = punctuated(without_little_words(request.text[:LONGEST], request.exercises))
     return said.as_typed(_read(request if said.text == request.text else replace(request, text=said.text)))
 
 

@@ -5,9 +5,12 @@ The sentences are written for this table; a bar stands where a client in a hurry
 
 import pytest
 
+from bot.notation.pain import told_pain
 from bot.notation.reading import Reading, Request, read_message
 from bot.notation.unpunctuated import punctuated
+from bot.training.pain import PainSaid
 from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.report import Side
 from bot.training.units import Unit
 from tests.notation.plans import DROP, MINI, NOW, row, sets
 
@@ -96,3 +99,15 @@ def test_places_are_those_of_the_message_as_typed() -> None:
     ask = _read(asked).ask
     assert ask is not None
     assert asked[slice(*ask.span)] == "650x3"
+
+
+def test_the_longest_message_is_read_to_its_end() -> None:
+    """The commas that are put into it take no room from what stands last: neither from a set nor from a hurt."""
+    said = "65x3 left wrist pinched and bar was slow 65x2 right elbow hurts"
+    assert len(punctuated(said).text) > len(said)
+    for last, kept in (("cleans 65x4", "Power Clean#3 65x4"), ("right knee hurts 9/10", None)):
+        text = said + last.rjust(4096 - len(said))
+        reading = _read(text)
+        assert kept is None or reading.performed[-1] == row(kept)
+        if kept is None:
+            assert (reading.pain, told_pain(text)) == (PainSaid("knee", 9, Side.RIGHT, urgent=False),) * 2
