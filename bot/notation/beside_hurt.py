@@ -26,16 +26,6 @@ def counted_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out
 
 
-def pressing_felt(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
-    """The `and pressing` of `chest tight and pressing`, which is no exercise."""
-    return {
-        p
-        for place in hurt
-        if text_at(marks, place + 1) in ("and", "&", ",") and text_at(marks, place + 2) == "pressing"
-        for p in (place + 1, place + 2)
-    }
-
-
 _OF_MY = ("of", "my", "the", "of my", "of the")
 _FEW = range(2, 6)
 _SEVERAL = frozenset(words("fingers toes knuckles nails ribs calluses blisters fingertips discs teeth"))

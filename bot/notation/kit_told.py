@@ -48,31 +48,6 @@ class _Kit:
     end: int
 
 
-_TAKING = frozenset(words("did took used kept went stuck ran tried lifted"))
-_THAT = frozenset(words("that it those with for them"))
-_JUDGED = frozenset(words("felt feels looked seemed see was is sounded felt feeling"))
-_LEAST_LOAD = 15
-"""A smaller number before repetitions may be repetitions itself. Ours."""
-
-
-def _taken(marks: list[Mark]) -> list[Mark]:
-    """`65 felt doable so did that. 7 reps`: the load that was taken, and then what was done with it."""
-    place = next((i for i, m in enumerate(marks) if m.kind is Kind.NUM), None)
-    if place is None or (marks[place].value or 0) < _LEAST_LOAD or any(m.kind in _LINKS for m in marks[:place]):
-        return marks
-    at = place + 1 + (kind_at(marks, place + 1) in _UNITS)
-    end = at
-    while end < len(marks) and end - at < _FAR and marks[end].kind not in (*EDGES, Kind.NUM):
-        end += 1
-    said = [w for m in marks[at:end] for w in m.text.split()]
-    taken = next((i for i, w in enumerate(said) if w == "so" and set(said[i + 1 : i + 3]) & _TAKING), None)
-    counts = end + 1 < len(marks) and marks[end].kind in EDGES and marks[end + 1].kind is Kind.NUM
-    if taken is None or not set(said[:taken]) & _JUDGED or not set(said[taken:]) & _THAT or not counts:
-        return marks
-    comma = replace(marks[end], kind=Kind.COMMA, text=",")
-    return [*marks[:at], *(replace(m, kind=Kind.FILL, value=None) for m in marks[at:end]), comma, *marks[end + 1 :]]
-
-
 def _opined(marks: list[Mark]) -> list[Mark]:
     """`lol these 65s are murder. 8`: the load of what follows; `6 15 15, the 6s get heavier`: the load told before."""
     for place in range(1, len(marks) - 2):
@@ -103,7 +78,7 @@ _DONE = frozenset(words("taken gone missing used busy next too then done"))
 
 def with_kit_told(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks with such a clause as the load of what follows it, or without bearing where that tells it again."""
-    out = _opined(_taken(list(marks)))
+    out = _opined(list(marks))
     place = 0
     while place < len(out):
         kit = _kit_at(out, place) if out[place].kind is Kind.NUM else None

@@ -24,7 +24,6 @@ def only_mentioned(marks: Sequence[Mark]) -> set[int]:
             or _is_taken(marks, place)
             or _is_passed(marks, place)
             or _is_of_talk(marks, place)
-            or _is_full(marks, place)
             or _is_leant_on(marks, place)
             or _is_of_order(marks, place)
             or _is_gear_of(marks, place)
@@ -158,17 +157,6 @@ def _is_of_talk(marks: Sequence[Mark], place: int) -> bool:
     part = [m for i, m in enumerate(marks[start:end], start) if i != place]
     said = {w for m in part for w in m.text.split()}
     return not any(m.kind in _TELLS for m in part) and not said & _DOING and len(said) >= _LEAST
-
-
-def _is_full(marks: Sequence[Mark], place: int) -> bool:
-    """`bench is full of people`: others have it."""
-    at = place + 1
-    while at < len(marks) and (marks[at].kind in (Kind.WAS, Kind.FILL) or marks[at].text in ("all", "still")):
-        at += 1
-    was = place + 1 < len(marks) and marks[place + 1].kind is Kind.WAS
-    others = at < len(marks) and marks[at].kind is Kind.OTHERPERSON
-    full = any(m.text == "full" or m.text.startswith("full of") for m in marks[place + 1 : at])
-    return was and others and full
 
 
 _MUSCLES = frozenset(

@@ -37,7 +37,6 @@ _EXPLAINED = frozenset(
 def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:
     """The first such mark; `None` where all that is said is used."""
     spans = Spans(_used((*told, *record.gone), Source.SAID))
-    repeated = Spans(_used(told, Source.SAID, Source.BEFORE))
     numbers = {one.row.set for one in told} | {key[1] for key in record.replaces}
     warmed = sum(one.row.stage is Stage.WARMUP for one in told)
     after = _next_after(numbers)
@@ -51,8 +50,6 @@ def overlooked(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
         if number is not None and number not in numbers and number > warmed:
             return mark
         if mark.kind is Kind.ORD and mark.value == after and _is_left_open(marks, place, spans):
-            return mark
-        if mark.kind is Kind.SAME and not repeated.touch(mark) and _stands_alone(marks, place):
             return mark
     return _rated_twice(marks, told) or next(_unlikely(marks, told, record), None)
 
@@ -139,16 +136,6 @@ def _is_left_open(marks: Sequence[Mark], place: int, spans: Spans) -> bool:
         if marks[at].kind is Kind.NUM and not spans.touch(marks[at]) and marks[at].value is not None:
             return not (at + 1 < len(marks) and marks[at + 1].kind in (Kind.MINUTES, Kind.HOURS, Kind.SLASH))
     return False
-
-
-def _stands_alone(marks: Sequence[Mark], place: int) -> bool:
-    """Whether `same` is all of its part."""
-    before = next((m.kind for m in reversed(marks[:place]) if m.kind is not Kind.FILL), None)
-    after = next((m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
-    changed = any(m.text in ("but", "only", "just", "except") for m in marks[place + 1 : place + 3])
-    twice = [m.kind for m in marks[place + 1 :] if m.kind not in (Kind.FILL, Kind.COMMA)][:1] == [Kind.SAME]
-    told = [m.kind for m in marks[place + 1 :] if m.kind is not Kind.FILL] == [Kind.COMMA, Kind.NUM]
-    return not (changed or twice or told) and (before is None or before in EDGES) and (after is None or after in EDGES)
 
 
 def _unlikely(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Iterator[Mark]:

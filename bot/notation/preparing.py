@@ -13,7 +13,6 @@ from bot.notation.beside_hurt import (
     counted_hurts,
     lasting,
     names_since,
-    pressing_felt,
     sides_of_hurts,
     told_of_hurts,
 )
@@ -116,13 +115,12 @@ def kinds_beside_hurts(
         for p in range(len(marks) - 1)
         if marks[p].kind is Kind.NUM and p + 1 in hurt and (marks[p + 1].kind in _TIMES or marks[p].value == 0)
     }
-    felt = pressing_felt(marks, hurt)
-    hurt |= counted_hurts(marks, hurt) | felt
+    hurt |= counted_hurts(marks, hurt)
     marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt) | lasting(marks, hurt) | told_of_hurts(marks, hurt)
     hurt |= of_hurts(marks, hurt) | names_since(marks, hurt)
     hurt |= sides_of_hurts(marks, hurt)
-    names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME and p not in felt)
+    names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
 
 
@@ -134,7 +132,7 @@ def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Ma
         named, (step(with_asides, _NUMBERED), step(partial(with_differences, hurts=hurts), _NUMBERED))
     )
     joined = with_joined_halves(number_lines(without_ratings(_repeats(compared), hurts)))
-    return masked(joined, _was_meant(joined) | _was_not(joined)) if is_first else joined
+    return masked(joined, _was_not(joined)) if is_first else joined
 
 
 def _was_not(marks: Sequence[Mark]) -> set[int]:
@@ -147,18 +145,6 @@ def _was_not(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is Kind.NOT and marks[place + 1].kind is Kind.NUM and told and ends:
             out |= {place, place + 1}
     return out
-
-
-def _was_meant(marks: Sequence[Mark]) -> set[int]:
-    """`supposed to be 60, did 57.5`: before anything is done, what should have been is the plan's."""
-    out: set[int] = set()
-    for place, mark in enumerate(marks):
-        if mark.kind is Kind.MEANT and mark.text.split(" ")[0] in ("supposed", "should", "was", "meant", "were"):
-            at = place + 1
-            while at < len(marks) and marks[at].kind not in EDGES and marks[at].text != "but":
-                out.add(at)
-                at += 1
-    return out if any(m.kind is Kind.NUM for i, m in enumerate(marks) if i not in out) else set()
 
 
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:

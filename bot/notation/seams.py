@@ -8,7 +8,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bot.notation.clauses import kind_at
-from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
 from bot.notation.questions import opens_question
 from bot.notation.remarks import is_remark, with_joined_remarks, with_named_remarks, with_plain_words
@@ -25,10 +24,6 @@ _LAUGHS = frozenset(words("lol lmao lmfao rofl haha hahaha hahah hehe hah btw fy
 _TALK = (Kind.WORD, Kind.OTHERPERSON, Kind.OTHERTIME, Kind.TALKNUM, Kind.ASKING)
 _NAMES_SET = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NAME, Kind.WEAK, Kind.SAME)
 _CORRECTS = (Kind.SORRY, Kind.MEANT, Kind.WROTE, Kind.SCRAP, Kind.NOT, Kind.UNITALL, Kind.INSTEAD)
-_DAYS = frozenset(
-    (*WEEKDAYS, *YESTERDAY, *words("this is from my last on session workout training log the of for late"))
-)
-"""Words of a heading that names a day."""
 _LEAST = 3
 """Words of a part that talks."""
 
@@ -104,7 +99,7 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
         return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
         return False
-    return (_talks(talk) or is_remark(talk)) and not _names_for(talk, sets) and not _is_heading(talk)
+    return (_talks(talk) or is_remark(talk)) and (not _names_for(talk, sets))
 
 
 def _heads(marks: Sequence[Mark], place: int) -> bool:
@@ -186,11 +181,6 @@ def _names_for(talk: Sequence[Mark], sets: Sequence[Mark]) -> bool:
     others = any(m.kind is Kind.OTHERPERSON for m in talk)
     others = others or any(m.kind is Kind.OTHERTIME for m in talk)
     return any(_named(talk)) and not any(_named(sets)) and not others
-
-
-def _is_heading(part: Sequence[Mark]) -> bool:
-    """`session from last monday`: the day of the sets behind it."""
-    return {w for m in part for w in m.text.split()} <= _DAYS
 
 
 def _named(part: Sequence[Mark]) -> Iterator[bool]:

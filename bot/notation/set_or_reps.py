@@ -12,7 +12,7 @@ from bot.notation.record import Record
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 from bot.training.plan import Drop
-from bot.training.report import Performed, Stage
+from bot.training.report import Stage
 
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.SLASH, Kind.COLON, Kind.X, Kind.AND, Kind.THEN, Kind.KG, Kind.LB, Kind.S,
            Kind.SECONDS, Kind.METRES, Kind.M)  # fmt: skip
@@ -70,18 +70,9 @@ def drops_beyond(marks: Sequence[Mark], told: Sequence[Told], record: Record) ->
         planned = record.exercises[place].sets if place is not None else ()
         finish = planned[row.set - 1].finish if row.set is not None and 0 < row.set <= len(planned) else None
         full = isinstance(finish, Drop) and sum(p.stage is Stage.DROP for p in before) >= finish.times
-        if (full and before) or (isinstance(finish, Drop) and _are_added(told, row, finish.times)):
+        if full and before:
             return next((m for m in marks if m.kind in (Kind.DROP, Kind.DROPPED)), marks[0])
     return None
-
-
-def _are_added(told: Sequence[Told], row: Performed, times: int) -> bool:
-    """Whether drops that are told stand beside those that a corrected set kept, more than so many in all."""
-    drops = [
-        one for one in told if (one.row.exercise, one.row.set, one.row.stage) == (row.exercise, row.set, Stage.DROP)
-    ]
-    kept = sum(one.grounds.stage.source is Source.KEPT for one in drops)
-    return len(drops) > times and 0 < kept < len(drops)
 
 
 def beyond_plan(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> Mark | None:

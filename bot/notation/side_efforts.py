@@ -45,9 +45,7 @@ def with_side_efforts(marks: Sequence[Mark], record: Record, under: int | None) 
         return out
     at = 1
     while at < len(out):
-        if _is_left_over(out, at) and is_sided(out, at, record, under):
-            out[at] = replace(out[at], kind=Kind.TANK)
-        elif out[at].kind is Kind.WITH and _is_own_effort(out, at) and is_sided(out, at, record, under):
+        if out[at].kind is Kind.WITH and _is_own_effort(out, at) and is_sided(out, at, record, under):
             side = next(m for m in reversed(out[:at]) if m.kind in SIDES)
             out[at : at + 1] = [replace(out[at], kind=Kind.COMMA, text=","), replace(side, start=out[at].start)]
             at += 1
@@ -168,16 +166,6 @@ def _failed_side(out: list[Mark], at: int) -> int:
 
 def _ends(marks: Sequence[Mark], at: int) -> bool:
     return kind_at(marks, at) in _ENDS
-
-
-def _is_left_over(marks: Sequence[Mark], at: int) -> bool:
-    """The last word of `left 10 with 2 left`: repetitions that were left, behind a side and its count."""
-    if marks[at].kind is not Kind.LEFT or marks[at].text != "left":
-        return False
-    said = [kind_at(marks, at - n) for n in (3, 2, 1)]
-    few = said == [Kind.NUM, Kind.WITH, Kind.NUM] and (marks[at - 1].value or 0) <= MOST_LEFT
-    sided = kind_at(marks, at - 4) in SIDES
-    return few and sided and _ends(marks, at + 1)
 
 
 def _is_effort(number: Mark, word: Kind) -> bool:

@@ -37,14 +37,12 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         return False
     if tells_new(piece, record):
         return False
-    if _relabels(marks, record, under) or _is_of_last(piece, marks) or _is_of_one_side(piece, record):
+    if _relabels(marks, record, under) or _is_of_one_side(piece, record):
         return True
     if _is_of_whole(marks, record):
         return True
     if cue is None:
         return False
-    if _is_owned_up(marks, cue) or _is_put_behind(marks, cue, record):
-        return True
     telling = (Kind.SET, Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.NOT, Kind.ALL, Kind.DROP, Kind.MINI)
     entry = Kind.X in kinds or (Kind.FOR in kinds and kinds.count(Kind.NUM) > 1) or _is_next_whole(marks, record)
     if names and kinds[cue] is Kind.WAS and not any(k in telling for k in kinds) and entry:
@@ -132,57 +130,11 @@ _LEAST = 3
 """Words that tell what was, where a whole set follows."""
 
 
-_STORED = frozenset(
-    ["that last set", "that last one", "that set", "that one", "previous set", "previous one", "prev set"]
-)
-"""Words for a set that is stored, not one that is being told."""
-
-
 _MISTAKES = frozenset(["mistake", "error", "fault", "bad", "miscounted", "misread", "typo", "miscount", "wrong"])
-
-
-def _is_owned_up(marks: Sequence[Mark], cue: int) -> bool:
-    """`last set curls 14 reps my mistake`: one number, and at its end the word that it was told wrongly before."""
-    own = set(marks[cue].text.split()) & _MISTAKES and marks[cue].kind in (Kind.SORRY, Kind.MEANT)
-    ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
-    numbers = [m for m in marks[:cue] if m.kind is Kind.NUM]
-    of_set = any(m.kind in (Kind.LASTSET, Kind.SET, Kind.ORD, Kind.LABEL, Kind.REPS) for m in marks[:cue])
-    entry = any(m.kind in (Kind.X, Kind.FOR, Kind.AT) for m in marks[:cue])
-    return bool(own) and ends and of_set and 1 <= len(numbers) <= 2 and not entry
-
-
-def _is_put_behind(marks: Sequence[Mark], cue: int, record: Record) -> bool:
-    """`right leg only 8 on set 3 actually`, `drop was at 25 actually`: a stored set named, the cue at the end."""
-    if marks[cue].kind is not Kind.SORRY:
-        return False
-    ends = all(m.kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.GAP) for m in marks[cue + 1 :])
-    numbers = [m for m in marks[:cue] if m.kind is Kind.NUM]
-    named = next((m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1), record.last_exercise)
-    last = record.last(named)
-    if not ends or not numbers or last is None:
-        return False
-    shaped = shape_marks([m for m in marks[:cue] if m.kind is not Kind.NAME], True)
-    labels = [int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None]
-    sole = [m.kind for m in marks[:cue] if m.kind not in (Kind.REPS, Kind.KG, Kind.LB, Kind.S)] == [Kind.NUM]
-    if sole:
-        return True
-    told = bool(labels) and all(record.rows((last.exercise, n)) for n in labels)
-    stages = {r.stage for r in record.rows((last.exercise, last.set or 0))}
-    continued = (Stage.DROP in stages and any(m.kind is Kind.DROP for m in marks)) or (
-        Stage.MINI in stages and any(m.kind is Kind.MINI for m in marks)
-    )
-    return (told or continued) and len(numbers) <= 1 + len(labels)
 
 
 _AFTERWARDS = frozenset(["oh", "forgot", "actually", "btw", "that", "there", "thinking", "earlier", "before"])
 """Words of what comes to mind afterwards."""
-
-
-def _is_of_last(piece: Sequence[Mark], marks: Sequence[Mark]) -> bool:
-    """`that last one i only got 2`: what the set before really was, in one number."""
-    only = any(m.text == "only" for m in piece)
-    stored = any(m.kind is Kind.LASTSET and m.text in _STORED for m in marks)
-    return only and stored and sum(m.kind is Kind.NUM for m in marks) == 1
 
 
 def _is_of_whole(marks: Sequence[Mark], record: Record) -> bool:

@@ -9,7 +9,6 @@ from bot.notation.corrections.drops import parted_drop
 from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
-from bot.notation.corrections.listed_again import list_again, tells_list_again
 from bot.notation.corrections.no_drop import take_drop_back
 from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
@@ -96,10 +95,6 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         return []
     if _tells_efforts(piece):
         return piece
-    if tells_list_again(piece, draft.record):
-        rest = list_again(piece, draft.record)
-        draft.note_replaced((piece[0].start, piece[-1].end))
-        return rest
     drop = parted_drop(piece, draft.record, draft.record.last(place)) if stored else None
     if drop is not None and all(_corrects(draft, part) for part in drop):
         for part in drop:
@@ -250,9 +245,6 @@ def _exercise_of(draft: Draft, piece: Sequence[Mark]) -> int | None:
 def _correct(draft: Draft, piece: list[Mark], place: int | None = None) -> None:
     place = _exercise_of(draft, piece) if place is None else place
     named = {m.names for m in piece if m.kind is Kind.NAME and m.names}
-    if _is_parted(piece):
-        draft.doubt(Doubt(AskKind.UNSURE, piece[0].start, piece[-1].end))
-        return
     if len(named) > 1 and sum(m.kind is Kind.NUM for m in piece) > 1:
         draft.doubt(Doubt(AskKind.WHICH_SET, piece[0].start, piece[-1].end))
         return
@@ -297,13 +289,3 @@ def _is_of_either(draft: Draft, piece: Sequence[Mark]) -> bool:
     record, under = draft.record, draft.under_way()
     either = [[p for p in m.names if record.last(p) is not None] for m in piece if m.kind is Kind.NAME]
     return any(len(places) > 1 and under not in places for places in either)
-
-
-def _is_parted(piece: Sequence[Mark]) -> bool:
-    """`bar is 15 not 20 so bench was 75`: two numbers that were, with a name and a verb between."""
-    gone = (Kind.NOT, Kind.SET, Kind.WROTE)
-    numbers = [i for i, m in enumerate(piece) if m.kind is Kind.NUM and not (i and piece[i - 1].kind in gone)]
-    if len(numbers) != 2 or any(m.kind in (Kind.REPS, Kind.KG, Kind.LB) for m in piece):
-        return False
-    between = [m.kind for m in piece[numbers[0] : numbers[1]]]
-    return Kind.NAME in between and Kind.WAS in between and Kind.X not in between

@@ -81,8 +81,6 @@ def _loads(request: Request) -> set[Decimal]:
 def _lifted(sentence: Sequence[Mark], loads: set[Decimal]) -> int:
     """Where the load starts that was lifted instead of one that is told before it; 0 where none was left."""
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
-    if len(numbers) == 2 and _moved(sentence[: numbers[0]]) and _tells(sentence, numbers[0]):
-        return _with_sign(sentence, numbers[0])
     if not 1 < len(numbers) <= 4:
         return 0
     old, new = numbers[:2]
@@ -108,16 +106,6 @@ def _is_left(before: Sequence[str], between: Sequence[str]) -> bool:
     stepped = before[-1:] == ["from"] and list(between) == ["to"]
     intended = before[-3:] in (["going", "to", "do"], ["gonna", "do"]) and "but" in between
     return turned or judged or denied or stepped or intended
-
-
-def _moved(before: Sequence[Mark]) -> bool:
-    """`changed it to 170 for this one`, `had to change to 170`: the load of the set that is told."""
-    said = _words(before)
-    past = said[:1] in (["changed"], ["switched"], ["swapped"]) or said[:3] in (
-        ["had", "to", "change"],
-        ["had", "to", "switch"],
-    )
-    return past and said[-1:] == ["to"]
 
 
 def _tells(sentence: Sequence[Mark], at: int) -> bool:

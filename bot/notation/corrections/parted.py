@@ -51,12 +51,6 @@ def _entry_at(marks: Sequence[Mark], at: int) -> bool:
     return kind_at(marks, then) in (Kind.X, Kind.FOR) and kind_at(marks, then + 1) is Kind.NUM
 
 
-def _listed_at(marks: Sequence[Mark], at: int) -> bool:
-    """Whether a name with a load and a list behind it starts here: `triceps 22.5 15 15 12`."""
-    kinds = [m.kind for m in marks[at - 1 : at + 3]] if at else []
-    return kinds == [Kind.NAME, Kind.NUM, Kind.NUM, Kind.NUM]
-
-
 def _counted_at(marks: Sequence[Mark], at: int) -> bool:
     """Whether nothing but a count is told from here on: `8 as well`, behind `and this one`."""
     rest = [m.kind for m in marks[at + 1 :] if m.kind is not Kind.REPS]
@@ -72,7 +66,7 @@ def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     named = any(m.kind in _NAMING for m in left)
     at = 0
     now = False
-    while at < len(right) and not (_entry_at(right, at) or _listed_at(right, at) or (now and _counted_at(right, at))):
+    while at < len(right) and (not (_entry_at(right, at) or (now and _counted_at(right, at)))):
         said = set(right[at].text.split())
         leads = right[at].kind in (Kind.NAME, Kind.COLON, Kind.SET, Kind.ANOTHER) or right[at].kind in (
             *_LINKS,

@@ -25,37 +25,7 @@ def reasoned(sentence: list[Mark]) -> list[Mark]:
     sentence = _bar_missed(sentence)
     if not any(m.kind in (*_CUES, Kind.BODY) for m in sentence):
         return sentence
-    return _of_bar(_on_gear(_without_gear(_with_load(_twice_was(_written(_named(sentence)))))))
-
-
-def _named(sentence: list[Mark]) -> list[Mark]:
-    """`for thrusts set 1 it should say 82.5`: the set that is corrected, without the word before its exercise."""
-    led = kind_at(sentence, 0) in (Kind.FOR, Kind.AT) and kind_at(sentence, 1) is Kind.NAME
-    cue = next((i for i, m in enumerate(sentence) if m.kind in _CUES), None)
-    aimed = cue is not None and any(m.kind in (Kind.SET, Kind.ORD) for m in sentence[:cue])
-    return sentence[1:] if led and aimed else sentence
-
-
-def _written(sentence: list[Mark]) -> list[Mark]:
-    """`set 3: i put 80, meant 85`, `on set 3 i wrote 80, it was 85`: `set 3 was 85 not 80`."""
-    at = next((i for i, m in enumerate(sentence) if m.kind is Kind.WROTE), None)
-    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
-    named = [i for i, m in enumerate(sentence) if m.kind in (Kind.SET, Kind.ORD)]
-    if at is None or len(named) != 1 or named[0] > at:
-        return sentence
-    ordinal = sentence[named[0]].kind is Kind.ORD
-    if len(numbers) != 3 - ordinal or (not ordinal and numbers[0] != named[0] + 1):
-        return sentence
-    old, new = numbers[-2:]
-    cue = next((i for i in range(old, new) if sentence[i].kind in _CUES), None)
-    if not at < old or cue is None or any(m.kind in (Kind.NOT, Kind.X) for m in sentence):
-        return sentence
-    behind = new + 1 + (kind_at(sentence, new + 1) in _UNITS)
-    unit = old + 1 + (kind_at(sentence, old + 1) in _UNITS)
-    denied = replace(sentence[old], kind=Kind.NOT, text="not", value=None, parts=(), end=sentence[old].start)
-    aim = [m for m in sentence[:at] if m.kind not in (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.AT)]
-    was = replace(sentence[cue], kind=Kind.WAS, text="was")
-    return [*aim, was, *sentence[new:behind], denied, *sentence[old:unit], *sentence[behind:]]
+    return _of_bar(_on_gear(_without_gear(_with_load(_twice_was(sentence)))))
 
 
 def _twice_was(sentence: list[Mark]) -> list[Mark]:

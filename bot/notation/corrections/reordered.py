@@ -1,6 +1,5 @@
 """What a correction says in another order than others: an effort before its numbers, what is to be ignored first."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.kinds import Kind
@@ -50,10 +49,7 @@ def rated_last(sentence: list[Mark]) -> list[Mark]:
     forgot = any(set(m.text.split()) & _FORGOTTEN for m in sentence[:place])
     at = place + 1
     while at < len(sentence) and (
-        sentence[at].kind in _AFTER_RATE
-        or sentence[at].text in _LOWS
-        or (forgot and sentence[at].kind is Kind.COMMA)
-        or _is_count(sentence, at)
+        sentence[at].kind in _AFTER_RATE or sentence[at].text in _LOWS or (forgot and sentence[at].kind is Kind.COMMA)
     ):
         at += 1
     if at == place + 1 or at >= len(sentence) or sentence[at].kind is not Kind.NUM:
@@ -64,10 +60,3 @@ def rated_last(sentence: list[Mark]) -> list[Mark]:
 
 _LOWS = frozenset(["single", "double", "triple", "top", "set"])
 _FORGOTTEN = frozenset(["forgot", "forget", "forgotten", "missed", "missing", "add", "adding", "also"])
-
-
-def _is_count(sentence: Sequence[Mark], at: int) -> bool:
-    """The 2 of `set 2`, `last 2 sets`, `last two squats`: no effort."""
-    after = sentence[at + 1].kind if at + 1 < len(sentence) else None
-    named = sentence[at - 1].kind is Kind.SET or after in (Kind.SETS, Kind.NAME)
-    return sentence[at].kind is Kind.NUM and named

@@ -44,8 +44,6 @@ def with_retractions(marks: Sequence[Mark], request: Request) -> list[Mark]:
     out = list(marks)
     for place, mark in enumerate(marks):
         said = mark.text.split()
-        if mark.kind is Kind.DROP and _drops(marks, place):
-            out[place] = replace(mark, kind=Kind.SKIP)
         if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
             continue
         if said[0] in _TAKING or said[0] in _REMOVING:
@@ -96,18 +94,6 @@ def _is_stored(part: Sequence[Mark], request: Request) -> bool:
     planned = [len(e.sets) for e in request.exercises if e.name in named]
     words_of = {w for m in part for w in m.text.split()}
     return bool(numbers) and (max(planned, default=0) in numbers or bool(words_of & {"that", "my", "this"}))
-
-
-def _drops(marks: Sequence[Mark], place: int) -> bool:
-    """`dropping calves`: a name alone behind, so that it is left out."""
-    end = _end(marks, place)
-    end = next((i for i in range(place + 1, end) if marks[i].kind is Kind.DASH), end)
-    part = marks[place + 1 : end]
-    reason = next((i for i, m in enumerate(part) if m.kind in (Kind.NO, Kind.SKIPPED) or m.text in _BECAUSE), len(part))
-    part = part[:reason] if not any(m.kind is Kind.NUM for m in part) else part
-    plain = all(m.kind in (Kind.NAME, Kind.FILL, Kind.AND) for m in part) and any(m.kind is Kind.NAME for m in part)
-    start = max((i + 1 for i in range(place) if marks[i].kind in (*_ENDS, Kind.COMMA, Kind.DASH)), default=0)
-    return plain and not any(m.kind is Kind.NUM for m in marks[start:place]) and "dropping" in marks[place].text
 
 
 _BECAUSE = frozenset(["because", "cos", "coz", "bc", "cuz", "cause", "as", "since", "due to", "due"])

@@ -6,7 +6,6 @@ Also the talk around it that is none: an apology for something else, plates that
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -19,7 +18,7 @@ _LOWS = {"single": 1, "double": 2, "triple": 3}
 
 def spoken_of(sentence: list[Mark]) -> list[Mark]:
     """A sentence with the sets that it corrects in plain wording."""
-    return _had_on(_no_plates(_low(_also(_numbered(_whole_time(_without_drop(_apology(sentence))))))))
+    return _had_on(_no_plates(_low(_also(_whole_time(_without_drop(_apology(sentence)))))))
 
 
 def _without_drop(sentence: list[Mark]) -> list[Mark]:
@@ -65,19 +64,6 @@ def _whole_time(sentence: list[Mark]) -> list[Mark]:
         if mark.text == "the" and whole and any(m.kind in _CUES for m in sentence[:place]):
             every = replace(mark, kind=Kind.ALL, text="all", end=sentence[place + 2].end)
             return [*sentence[:place], every, *sentence[place + 3 :]]
-    return sentence
-
-
-def _numbered(sentence: list[Mark]) -> list[Mark]:
-    """`the 2 set is 170`: the second."""
-    for place in range(1, len(sentence) - 1):
-        mark, after = sentence[place], sentence[place + 1]
-        small = mark.kind is Kind.NUM and mark.value is not None and mark.value in range(1, FEW_SETS + 1)
-        one = after.kind in (Kind.SET, Kind.SETS) and after.text in ("set", "serie")
-        led = sentence[place - 1].text.split()[-1:] in (["the"], ["my"], ["teacher"], ["coach"])
-        if small and one and led and any(m.kind in _CUES for m in sentence[place + 2 :]):
-            return [*sentence[:place], replace(mark, kind=Kind.ORD), replace(after, kind=Kind.SET),
-                    *sentence[place + 2 :]]  # fmt: skip
     return sentence
 
 

@@ -33,7 +33,7 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
     where = None if last is None else record.place_of(last.exercise)
     if last is None or where is None:
         return piece
-    piece = _as_not(drop_again(piece, record, last), record.context(where))
+    piece = drop_again(piece, record, last)
     if not _may_correct(piece):
         return piece
     piece = _without_its_load(piece, last, record.context(where))
@@ -60,21 +60,6 @@ def with_targets(piece: list[Mark], record: Record, place: int | None) -> list[M
             out.append(piece[at])
         at += 1
     return out
-
-
-def _as_not(piece: list[Mark], context: Context) -> list[Mark]:
-    """`the second is 170 no 180`: what was stored behind the `no`, so that it denies."""
-    if not any(m.kind is Kind.NO for m in piece):
-        return piece
-    stored = {v for p in context.worked for v in (p.reps, None if p.load is None else p.load.amount)}
-    for place in range(1, len(piece) - 1):
-        one, no, two = piece[place - 1 : place + 2]
-        if [one.kind, no.kind, two.kind] != [Kind.NUM, Kind.NO, Kind.NUM] or kind_at(piece, place + 2) is Kind.X:
-            continue
-        named = any(m.kind in (Kind.ORD, Kind.SET, Kind.LASTSET, Kind.LABEL) for m in piece[: place - 1])
-        if named and two.value in stored and one.value not in stored:
-            return [*piece[:place], replace(no, kind=Kind.NOT), *piece[place + 1 :]]
-    return piece
 
 
 def _without_its_load(piece: list[Mark], last: Performed, context: Context) -> list[Mark]:

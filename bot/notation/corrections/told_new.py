@@ -127,14 +127,6 @@ def _is_next(piece: Sequence[Mark]) -> bool:
     return len(numbers) > 1 and any(m.kind is Kind.THEN for m in piece[numbers[-2] : numbers[-1]])
 
 
-def _lists_all(piece: Sequence[Mark]) -> bool:
-    """`14s: first one 12, second 11, third was 9`: sets from the first on, under a load."""
-    kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
-    heads = kinds[:1] == [Kind.NUM] and Kind.COLON in kinds[1:3]
-    ordinals = [int(m.value) for m in piece if m.kind is Kind.ORD and m.value is not None]
-    return heads and len(ordinals) > 1 and ordinals == list(range(1, len(ordinals) + 1))
-
-
 def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     """Whether all sets that the piece numbers are still open, the next one first."""
     names = [m for m in piece if m.kind is Kind.NAME]
@@ -144,8 +136,6 @@ def _is_open(piece: Sequence[Mark], record: Record) -> bool:
     place = None if last is None else record.place_of(last.exercise)
     if last is None or place is None:
         return False
-    if _lists_all(piece):
-        return True
     shaped = shape_marks([m for m in piece if m.text != "of" and m.kind is not Kind.NAME], True)
     guessed = any(m.kind in (Kind.COMMA, Kind.WITH) for m in shaped) and not any(m.kind is Kind.WAS for m in shaped)
     kinds = (Kind.LABEL, Kind.ORD) if guessed else (Kind.LABEL,)

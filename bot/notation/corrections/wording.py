@@ -6,7 +6,6 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
-from itertools import pairwise
 
 from bot.notation.corrections.idle import without_idle
 from bot.notation.corrections.reasoned import reasoned
@@ -63,7 +62,7 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if not numbers:
         return sentence
-    sentence = _uncounted_rep(_kept_as(sentence))
+    sentence = _kept_as(sentence)
     numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
     if whole and len(numbers) == 1 and _is_starred(sentence):
         return [_mark(sentence[0], Kind.MEANT), *sentence[:-1]]
@@ -71,8 +70,6 @@ def _plain(sentence: list[Mark], *, whole: bool) -> list[Mark]:
         return _making(sentence)
     if len(numbers) == 2:
         first, second = numbers
-        if _is_numbered(sentence, first) or _is_changed(sentence, first, second):
-            return _making([*sentence[:first], _mark(sentence[first], Kind.SET), *sentence[first:]])
         between = sentence[first + 1 : second]
         if whole and [m.kind for m in between if m.kind not in (Kind.KG, Kind.LB, Kind.FILL, Kind.REPS)] == [
             Kind.INSTEAD
@@ -163,25 +160,6 @@ def _kept_as(sentence: list[Mark]) -> list[Mark]:
     return [*ahead, sentence[sides[0]] if told is None else told, was, *sentence[number:]]
 
 
-def _uncounted_rep(sentence: list[Mark]) -> list[Mark]:
-    """`the last rep of the last set doesn't count so 6`: what the set was without it."""
-    rep = next((i for i, m in enumerate(sentence) if m.kind is Kind.LASTREP and "rep" in m.text), None)
-    numbers = [i for i, m in enumerate(sentence) if m.kind is Kind.NUM]
-    if rep is None or len(numbers) != 1 or numbers[0] < rep:
-        return sentence
-    said = [w for m in sentence[rep + 1 : numbers[0]] for w in m.text.split()]
-    denied = any(a in _DENIES and b in ("count", "counted") for a, b in pairwise(said))
-    if not denied or not all(m.kind in (Kind.FILL, Kind.LASTSET, Kind.COMMA) for m in sentence[rep + 1 : numbers[0]]):
-        return sentence
-    number = sentence[numbers[0]]
-    reps = [replace(number, kind=Kind.REPS, text="", value=None, parts=())]
-    behind = sentence[numbers[0] + 1 :]
-    return [*sentence[:rep], replace(sentence[rep], kind=Kind.MEANT), number, *reps, *behind]
-
-
-_DENIES = frozenset(["doesnt", "didnt", "dont", "shouldnt", "wont", "not"])
-
-
 def _named_first(sentence: list[Mark]) -> list[Mark]:
     """`the last curl set`, `my last curl to 12`, with the name before: `curl, the last set`."""
     for place in range(len(sentence) - 2):
@@ -221,24 +199,6 @@ def _of_that(sentence: list[Mark]) -> list[Mark]:
         if that.text == "that" and name.kind is Kind.NAME and was.kind is Kind.WAS:
             return [*sentence[:place], name, replace(that, kind=Kind.LASTSET), *sentence[place + 2 :]]
     return sentence
-
-
-def _is_numbered(sentence: Sequence[Mark], first: int) -> bool:
-    """`rdl 2 was 10`: which set of the exercise, then what it was."""
-    kinds = [m.kind for m in sentence if m.kind is not Kind.FILL and m.kind not in (Kind.KG, Kind.LB, Kind.REPS)]
-    value = sentence[first].value
-    small = value is not None and value == int(value) and 1 <= value <= 6
-    return small and len(kinds) == 4 and kinds[:2] == [Kind.NAME, Kind.NUM] and kinds[2] in (Kind.WAS, Kind.MEANT)
-
-
-def _is_changed(sentence: Sequence[Mark], first: int, second: int) -> bool:
-    """`fix bench 1 to 7 reps`: which set of the exercise, then what it was."""
-    value = sentence[first].value
-    small = value is not None and value == int(value) and 1 <= value <= 3
-    named = bool(first) and sentence[first - 1].kind is Kind.NAME
-    to = [m.kind for m in sentence[first + 1 : second]] in ([Kind.TO], [Kind.TO, Kind.FILL])
-    changing = any(m.text.split()[-1:] and m.text.split(" ")[-1] in CHANGING for m in sentence[:first])
-    return small and named and to and changing
 
 
 def _several(sentence: list[Mark]) -> list[Mark]:

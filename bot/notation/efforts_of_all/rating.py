@@ -49,7 +49,7 @@ def rate_of_all(draft: Draft, said: EffortOfAll) -> None:
     record = draft.record
     rows = [t for t in record.told if t.row.stage is Stage.WORK and _is_within(t, said, record)]
     rows = _reached(rows, said)
-    if not rows or any(_has_own(t, said) for t in rows) or not _are_counted(rows, said):
+    if not rows or not _are_counted(rows, said):
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return
     rated = {id(t) for t in rows if t.row.rir is None}
@@ -97,13 +97,6 @@ def _reached(rows: list[Told], said: EffortOfAll) -> list[Told]:
 
 def _keys(rows: Sequence[Told]) -> int:
     return len({(t.row.exercise, t.row.set) for t in rows})
-
-
-def _has_own(told: Told, said: EffortOfAll) -> bool:
-    """Whether a set was told with another effort before the one of all; one told behind it is excepted."""
-    at = told.grounds.effort.at if told.grounds.effort is not None else None
-    before = at is not None and at[0] < said.at[0] and said.reach is not Reach.NEXT
-    return before and told.row.rir is not None and told.row.rir != said.left
 
 
 def _are_counted(rows: Sequence[Told], said: EffortOfAll) -> bool:

@@ -28,7 +28,7 @@ _WITH = frozenset(
 def without_times(lines: Sequence[Line]) -> list[Line]:
     """The lines without the times of day at their sets, `80 x 10 (17:41)`, and without lines of a rest, `Rest: 90s`."""
     timed = [i for i, line in enumerate(lines) if _time_at(line) is not None]
-    out = [with_marks(line, ()) if _is_rest(line) else line for line in lines]
+    out = list(lines)
     if len(timed) < SEVERAL:
         return out
     for i in timed:
@@ -52,15 +52,6 @@ def _time_at(line: Line) -> tuple[int, int] | None:
     while end < len(marks) and not start and marks[end].kind in (Kind.DASH, Kind.COLON):
         end += 1
     return (start, end) if not start or end == len(marks) else None
-
-
-def _is_rest(line: Line) -> bool:
-    """`Rest: 90s`, `rest 2-3 min`, `(rest 1:30)`."""
-    typed = [m.text for m in line.marks if m.kind is Kind.WORD]
-    return typed[:1] in (["rest"], ["rests"]) and has_number(line) and set(typed[1:]) <= _OF_REST and len(typed) > 1
-
-
-_OF_REST = frozenset(words("s sec secs seconds min mins minutes m between sets each period time"))
 
 
 def without_sums(lines: Sequence[Line]) -> list[Line]:

@@ -90,11 +90,6 @@ _NEAR_NOW = 10
 """Minutes between the time that is told and that of the message (common practice, no source)."""
 
 
-def _is_half(marks: Sequence[Mark], place: int) -> bool:
-    """`at 7 pm`."""
-    return [m.text for m in marks[place + 2 : place + 3]] in (["pm"], ["am"])
-
-
 _DAY_PART = 300
 """Minutes: a longer time is no session's (`24 hour gym`; common practice, no source)."""
 
@@ -165,9 +160,7 @@ def _until(marks: Sequence[Mark], place: int, now: datetime) -> MinutesSaid | No
     if words[-1] == "by" and place and marks[place - 1].kind is Kind.NUM:
         return None
     before = [*(w for m in marks[max(0, place - 5) : place] for w in words_of(m)), *words[:-1]][-5:]
-    clock = kind_at(marks, place + 1) is Kind.CLOCK or (
-        kind_at(marks, place + 2) is Kind.FILL and _is_half(marks, place)
-    )
+    clock = kind_at(marks, place + 1) is Kind.CLOCK
     spoken = _is_spoken(marks, place + 1)
     leaves_at = set(_without_out(before)) & (_LEAVING | _ENDING if clock or spoken else _LEAVING)
     leaves_at |= _runs_at(before) if clock or spoken else set()

@@ -13,7 +13,6 @@ from bot.notation.order.backwards import backwards
 from bot.notation.order.called import called
 from bot.notation.order.changes import CHANGING, changes
 from bot.notation.order.counted_off import counted_off, each_apart
-from bot.notation.order.down import went_down
 from bot.notation.order.drops import drops
 from bot.notation.order.elliptic import short_efforts
 from bot.notation.order.extra_sets import EXTRA, extra_sets
@@ -108,7 +107,6 @@ STEPS = (
     step(drops),
     step(one_side, (Kind.LEFT, Kind.RIGHT, Kind.EACH, Kind.SLASH, Kind.ALL, Kind.TIMES)),
     step(changes, (Kind.MORE, Kind.PLUS, *CHANGING)),
-    step(went_down),
     step(roughly, (Kind.MINUTES, Kind.EACH, "in", "too", "ish", "roughly", "so", "or")),
     step(two_bells, (*BELLS, Kind.S, "halfs", "halves", "2", "two"), (Kind.NUM,)),
     step(kit, ("the", "extra", *BARS, Kind.TOTAL)),

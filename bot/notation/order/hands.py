@@ -43,8 +43,6 @@ def _together(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     place = 0
     while place < len(out):
-        if out[place].kind is Kind.EACH and out[place].text == "both" and _is_lifted(out, place + 1):
-            out[place] = replace(out[place], kind=Kind.FILL)
         spoken = past(out, max(place - 1, 0), Kind.FILL) == place and place > 1
         if out[place].kind is Kind.TOTAL and out[place].text == "both hands" and spoken:
             held = out[place - 1].text == "in" and kind_at(out, place - 2) in (Kind.S, *UNITS)
@@ -74,14 +72,6 @@ def _together(marks: list[Mark]) -> list[Mark]:
 
 
 _OPENS = (None, Kind.NAME, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.COLON)
-
-
-def _is_lifted(marks: Sequence[Mark], at: int) -> bool:
-    """`both 14s for 12`: the two dumbbells."""
-    told = [kind_at(marks, at), kind_at(marks, at + 1)] == [Kind.NUM, Kind.S]
-    counted = [kind_at(marks, at + 3), kind_at(marks, at + 4)] == [Kind.NUM, Kind.REPS]
-    linked = kind_at(marks, at + 2) in (Kind.FOR, Kind.X) and kind_at(marks, at + 3) is Kind.NUM
-    return told and (linked or (kind_at(marks, at + 2) is Kind.COMMA and counted))
 
 
 def _load_before(marks: Sequence[Mark], place: int) -> int | None:

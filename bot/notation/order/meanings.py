@@ -86,8 +86,6 @@ def by_neighbours(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.FILL)
     if mark.kind is Kind.TO and numbered and place > 1 and marks[place - 1].text == "it":
         return replace(mark, kind=Kind.FILL)
-    if mark.kind is Kind.LASTREP and mark.text in ("last", "the last") and _is_failed(marks, place + 1):
-        return replace(mark, kind=Kind.LASTSET)
     if mark.text == "times" and kind_at(marks, place - 1) in _COUNTED and whole_number(marks, place + 1, 1, MOST_SETS):
         return replace(mark, kind=Kind.X, text="x")  # `40 seconds a side times two`
     if (
@@ -208,13 +206,6 @@ def _is_told_each(marks: Sequence[Mark], place: int) -> bool:
     """`2 more minis, 3 and 2`: how many there were, each told behind."""
     told = sum(m.kind is Kind.NUM for m in marks[place + 1 : place + 12])
     return kind_at(marks, place + 2) is Kind.MINI and told > 1 and marks[place].value == told
-
-
-def _is_failed(marks: Sequence[Mark], place: int) -> bool:
-    """`on the last i failed the 9th`: the last set, behind which the repetition is told that failed."""
-    while kind_at(marks, place) is Kind.FILL:
-        place += 1
-    return kind_at(marks, place) is Kind.FAILED and kind_at(marks, place + 1) is Kind.ORD
 
 
 def _is_of_new(marks: Sequence[Mark], place: int) -> bool:

@@ -12,7 +12,6 @@ from bot.notation.tokens import Mark
 
 _WORDS = (Kind.RPE, Kind.RIR, Kind.FEELS)
 _BEHIND = (Kind.RPE, Kind.RIR, Kind.TANK)
-_PARTED = (Kind.COMMA, Kind.STOP, Kind.BREAK, Kind.LINE)
 _LITTLE = (Kind.FILL, Kind.WAS, Kind.AND, Kind.THEN, Kind.SET)
 _ONE_MORE = (Kind.ANOTHER, Kind.AGAIN, Kind.SAMELOAD, Kind.SAMEREPS)
 _NEXT = ("next", "next one", "the next", "next set", "then another", "and another", "and then another")

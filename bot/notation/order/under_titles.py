@@ -14,7 +14,6 @@ from bot.notation.tokens import Mark
 
 _BULLETS = (Kind.COLON, Kind.CLOSE, Kind.STOP, Kind.DASH)
 _NUMBERS = (Kind.NUM, Kind.BODY, Kind.SIGN, Kind.PLUS)
-_NAMES = (Kind.NAME, Kind.WEAK)
 _TITLE = (Kind.NAME, Kind.COLON, Kind.DASH, Kind.STOP, Kind.FILL, Kind.COMMA)
 
 

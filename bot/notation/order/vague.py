@@ -165,14 +165,6 @@ def _is_range(marks: list[Mark], place: int) -> bool:
     return tight and alone and low is not None and high is not None and low < high <= low + _WIDEST
 
 
-def is_hedged(marks: Sequence[Mark]) -> bool:
-    """`not sure if that was 5 or 6`: which of two numbers it was, which the coach cannot know."""
-    kinds = [m.kind for m in marks]
-    either = any(kinds[i : i + 3] == [Kind.NUM, Kind.OR, Kind.NUM] for i in range(len(kinds)))
-    past = any(set(m.text.split()) & {"was", "did", "got", "managed", "made", "hit", "were"} for m in marks)
-    return either and past and marks[0].text.split(" ")[0] in ("not", "dont", "cant", "no", "unsure", "wondering")
-
-
 def is_thought(marks: Sequence[Mark], query: int) -> bool:
     """`60x5 i think?`: a question mark behind a number that is not sure, not a question to the coach."""
     start = query

@@ -82,8 +82,6 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
             break
-        if mark.kind is Kind.NUM and at > place + 1 and _is_set_behind(marks, place, at):
-            break
         if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
         if mark.text == "so" and _leads_to_set(marks, at + 1, of_person):
@@ -93,8 +91,6 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
         if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):
             break
         if of_person and _turns_to_own(marks, place, at):
-            break
-        if (of_person or opening.text in _SAYS) and _lists_behind(marks, place, at):
             break
         if mark.kind is Kind.NUM and marks[at - 1].kind is Kind.NAME and opening.text.startswith("instead"):
             break
@@ -116,25 +112,7 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
     own = before == place - 1 and any(marks[i].kind is Kind.NUM for i in reached)
     if bare and not own and marks[place].text.startswith((*_AHEAD, "last")):
         reached |= set(range(before, place))
-    return reached | _aimed(marks, place)
-
-
-_SAYS = ("says", "said", "say", "sends", "thinks", "reckons")
-
-
-def _lists_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
-    """`my wife says hi and 60 8 8 7`: behind words without a number, the client's own list."""
-    if marks[at].kind is not Kind.AND:
-        return False
-    told = any(m.kind is Kind.NUM for m in marks[place:at])
-    listed = [m.kind for m in marks[at + 1 : at + 4]]
-    return not told and listed in ([Kind.NUM] * 3, [Kind.NUM, Kind.X, Kind.NUM])
-
-
-def _is_set_behind(marks: Sequence[Mark], place: int, at: int) -> bool:
-    """`hurt my pride more than anything 80x3`: a set behind what is only compared."""
-    entry = at + 1 < len(marks) and marks[at + 1].kind is Kind.X
-    return marks[place].text == "than" and entry and all(m.kind is Kind.FILL for m in marks[place + 1 : at])
+    return reached
 
 
 _AHEAD = ("next", "tomorrow")
@@ -176,19 +154,3 @@ def _still_named(marks: Sequence[Mark], reached: set[int], at: int) -> set[int]:
         later = later or marks[at].kind in (Kind.NAME, Kind.WEAK)
         at += 1
     return set(names) if len(names) == 1 and not later else set()
-
-
-def _aimed(marks: Sequence[Mark], place: int) -> set[int]:
-    """`dropping to -10 next time`: the load that is only thought of, before the words that put it off."""
-    if not marks[place].text.startswith(_AHEAD):
-        return set()
-    at = place - 1
-    while at >= 0 and marks[at].kind in (Kind.KG, Kind.LB, Kind.FILL, Kind.FOR):
-        at -= 1
-    if at < 0 or marks[at].kind is not Kind.NUM:
-        return set()
-    number = at
-    while at > 0 and marks[at - 1].kind in (Kind.DASH, Kind.PLUS, Kind.MINUS, Kind.FILL):
-        at -= 1
-    led = at > 0 and (marks[at - 1].kind is Kind.TO or marks[at - 1].text.endswith(" to"))
-    return set(range(at - 1, number + 1)) if led else set()

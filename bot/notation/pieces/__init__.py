@@ -28,9 +28,6 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
             if pieces[-1]:
                 pieces.append([])
             continue
-        if mark.text == "got" and _was_tried(pieces[-1]) and _gives_number(marks, place):
-            pieces.append([replace(mark, kind=Kind.MEANT)])
-            continue
         again = (
             mark.kind in (Kind.AND, Kind.COMMA)
             and _labels_next(marks, place)
@@ -48,7 +45,7 @@ def split_pieces(marks: Sequence[Mark]) -> list[list[Mark]]:
         if mark.kind is Kind.SCRAP and _is_of_target(pieces[-1]):
             pieces[-1].append(mark)
             continue
-        starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP) or (mark.kind is Kind.NOT and _is_no(mark))
+        starts = mark.kind in (Kind.SORRY, Kind.MEANT, Kind.SCRAP)
         if mark.kind in (Kind.MEANT, Kind.SORRY) and _waits(pieces[-1]) and _numbers_follow(marks, place):
             pieces[-1] = [replace(m, kind=Kind.GAP, value=None) if m.kind is Kind.NUM else m for m in pieces[-1]]
             continue
@@ -82,19 +79,6 @@ def _next_set(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:
     return (
         told and kinds[:1] == [Kind.NUM] and kinds[1:2] in ([Kind.SAME], [Kind.NUM], [Kind.SAMEREPS], [Kind.SAMELOAD])
     )
-
-
-def _was_tried(piece: Sequence[Mark]) -> bool:
-    """Whether a piece tells of a set that was tried for, and of nothing after it: `went for 90x10 but only`."""
-    tried = any(m.text in ("tried", "attempted", "went") for m in piece) and any(m.kind is Kind.X for m in piece)
-    last = max((i for i, m in enumerate(piece) if m.kind is Kind.NUM), default=-1)
-    return tried and not any(m.kind is Kind.THEN for m in piece[last + 1 :])
-
-
-def _gives_number(marks: Sequence[Mark], place: int) -> bool:
-    """Whether a number follows in the same breath."""
-    after = next((m for m in marks[place + 1 :] if m.kind is not Kind.FILL), None)
-    return after is not None and after.kind is Kind.NUM
 
 
 def _is_guess(piece: Sequence[Mark], mark: Mark) -> bool:
@@ -145,10 +129,6 @@ def _waits(piece: Sequence[Mark]) -> bool:
     kinds = [m.kind for m in piece if m.kind is not Kind.FILL]
     halves = (Kind.NUM, Kind.NAME, Kind.DASH, Kind.COMMA, Kind.KG, Kind.LB, Kind.COLON)
     return kinds.count(Kind.NUM) == 1 and all(k in halves for k in kinds)
-
-
-def _is_no(mark: Mark) -> bool:
-    return mark.text == "no"
 
 
 def _has_label(piece: Sequence[Mark]) -> bool:

@@ -5,7 +5,6 @@ from collections.abc import Sequence
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-_SIDES = (Kind.LEFT, Kind.RIGHT)
 _BESIDE_LOAD = (Kind.WAS, Kind.PLATES, Kind.GAP, Kind.FILL, Kind.WORD, Kind.NAME, Kind.KG, Kind.LB, Kind.COMMA,
                 Kind.AT, Kind.WITH, Kind.DASH, Kind.COLON, Kind.S, Kind.HAND, Kind.PAIR, Kind.TOTAL)  # fmt: skip
 _LENGTHS = (Kind.METRES, Kind.M, Kind.SECONDS)
@@ -45,20 +44,13 @@ def heads_list(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool
     """`155 across. 6 6 5`, `2x28 / 40m`: a load by itself, and then what was done with it."""
     head = next((m.names for m in piece if m.kind is Kind.NAME), None)
     piece = piece[max((i for i, m in enumerate(piece) if m.kind is Kind.NAME), default=0) :]
-    two = [m.kind for m in piece if m.kind not in _BESIDE_LOAD] == [Kind.NUM, Kind.X, Kind.NUM] and _holds_two(piece)
-    alone = _is_load_alone(piece)
-    if not alone and not two:
+    if not _is_load_alone(piece):
         return False
     following = _sentence(marks, place)
     named = next((m.names for m in following if m.kind is Kind.NAME), None)
     if head is not None and named is not None and head != named:
         return False
-    return (alone or any(m.kind in _LENGTHS for m in following)) and _is_list(following)
-
-
-def _holds_two(piece: Sequence[Mark]) -> bool:
-    """Whether a number is led by `2x`: a weight in each hand."""
-    return next(m.value for m in piece if m.kind is Kind.NUM) == len(_SIDES)
+    return _is_list(following)
 
 
 def has_load_behind(piece: Sequence[Mark], marks: Sequence[Mark], place: int) -> bool:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from bot.notation.answer import Span
 from bot.notation.kinds import Kind
-from bot.notation.order.vague import is_hedged, is_thought
+from bot.notation.order.vague import is_thought
 from bot.notation.questions.asked import (
     ENDS,
     NO_OPENING,
@@ -128,7 +128,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         if not (opens(marks, place) or opens_anywhere(mark.text)) or states(marks, place):
             continue
         end = question_end(marks, place)
-        if is_hedged(marks[place:end]) or is_reported(marks, place):
+        if is_reported(marks, place):
             continue
         if is_request_to_change(marks[place:end]):
             continue

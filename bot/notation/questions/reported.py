@@ -22,7 +22,7 @@ _WRITING = frozenset(words("write put say spell log type enter record explain de
 def is_reported(marks: Sequence[Mark], place: int) -> bool:
     """Whether the words that would open a question at a place are told of, or are of how to write something."""
     before = [w for m in marks[max(0, place - 2) : place] for w in m.text.split()]
-    if _is_of_drop(marks, place) or _is_of_load(marks, place):
+    if _is_of_load(marks, place):
         return True
     if before[-1:] and before[-1] in _WHOM:
         before = before[:-1]
@@ -40,17 +40,6 @@ def _queries(marks: Sequence[Mark], place: int) -> bool:
     while at < len(marks) and marks[at].kind not in ENDS:
         at += 1
     return at < len(marks) and marks[at].kind is Kind.QUERY
-
-
-def _is_of_drop(marks: Sequence[Mark], place: int) -> bool:
-    """`dropped, not sure what to, 9`, `dropped to dont know what, 9`: the load of a drop is not known."""
-    near = marks[max(0, place - 3) : place]
-    dropped = any("drop" in w for m in near for w in m.text.split())
-    end = place + 1
-    while end < len(marks) and marks[end].text in ("to", "weight", "exactly", "it", "was", "that"):
-        end += 1
-    ends = end < len(marks) and marks[end].kind in (Kind.COMMA, Kind.NUM, Kind.FOR, Kind.X, Kind.DASH)
-    return dropped and ends and marks[place].text.endswith("what")
 
 
 def _is_of_load(marks: Sequence[Mark], place: int) -> bool:

@@ -2,11 +2,9 @@
 
 from collections.abc import Sequence
 
-from bot.notation.abbreviations import singular
 from bot.notation.kinds import Kind
 from bot.notation.segments.edges import EDGES
 from bot.notation.tokens import Mark
-from bot.notation.wordlist import words
 
 _MENTION = frozenset(["after", "before", "since", "than", "like", "from", "between", "until", "versus", "vs"])
 _OPENS_AFTER = (Kind.LINE, Kind.STOP)
@@ -30,7 +28,7 @@ def names_sets(piece: Sequence[Mark], place: int) -> bool:
         linked = linked and len(mark.names) == 1 and (before is None or before.kind in (*EDGES, Kind.FILL))
         told = told or (following is Kind.DONE and after is Kind.NUM and len(mark.names) == 1)
         several = len(mark.names) > 1 and _is_told_of(piece, place)
-        headed = several or _heads_next(piece, place) or _ends_entry(piece, place)
+        headed = several or _heads_next(piece, place)
         return following in _NEXT_TO or told or linked or headed
     return True
 
@@ -51,31 +49,3 @@ def _heads_next(piece: Sequence[Mark], place: int) -> bool:
     opens = before < 0 or piece[before].kind in EDGES
     told = [m.kind for m in piece[place + 1 : place + 4]]
     return opens and told in ([Kind.COMMA, Kind.NUM, Kind.FOR], [Kind.COMMA, Kind.NUM, Kind.X])
-
-
-def _ends_entry(piece: Sequence[Mark], place: int) -> bool:
-    """Whether a name ends its part straight behind a set: `40 x 16 calves`."""
-    if place + 1 < len(piece) and piece[place + 1].kind not in EDGES:
-        return False
-    at = place - _is_led(piece, place)
-    while at > 1 and piece[at - 1].kind in (Kind.REPS, Kind.EACH):
-        at -= 1
-    return [m.kind for m in piece[max(0, at - 3) : at]] in (
-        [Kind.NUM, Kind.X, Kind.NUM],
-        [Kind.NUM, Kind.FOR, Kind.NUM],
-    )
-
-
-def _is_led(piece: Sequence[Mark], place: int) -> bool:
-    """`22.5 for 10 on the shoulder machine`: words that tell one exercise, not what it is done on or with."""
-    led = place > 0 and piece[place - 1].text in ("on", "on the", "on my", "at the", "of", "in the")
-    return led and len(piece[place].names) == 1 and not {singular(w) for w in piece[place].text.split()} <= _THINGS
-
-
-_THINGS = frozenset(
-    words(
-        "leg arm side back front knee hip wrist neck toe machine cable smith bar barbell dumbbell kettlebell band",
-        "bench box wall floor rope ball belt rack block step bike treadmill bell kettle left right single half low",
-        "high ab",
-    )
-)

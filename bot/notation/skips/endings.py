@@ -44,8 +44,6 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
         if (
             _is_merely(marks, place)
             or _is_of_exercise(marks, place)
-            or _is_of_time(marks, place)
-            or _is_of_those(marks, place)
             or _is_away(marks, place)
             or _is_all_there_was(marks, place)
             or _is_timed(marks, place)
@@ -165,22 +163,6 @@ def _is_of_exercise(marks: Sequence[Mark], place: int) -> bool:
 
 
 _USED_UP = ("energy", "grip", "legs", "arms", "strength", "power", "force", "breath", "shoulders", "motivation")
-
-
-def _is_of_those(marks: Sequence[Mark], place: int) -> bool:
-    """`called it there on those`: the sets that were told, not the session."""
-    after = [m for m in marks[place + 1 : place + 4] if m.text != "there"][:2]
-    return [m.kind for m in after[:1]] in ([Kind.AT], [Kind.WITH]) and [m.text for m in after[1:]] in (
-        ["those"], ["them"], ["these"]
-    )  # fmt: skip
-
-
-def _is_of_time(marks: Sequence[Mark], place: int) -> bool:
-    """`gym closes at 21:00 so thats all i got`: the time that there is, said before."""
-    behind = [m.text for m in marks[place + 1 : place + 4] if m.kind is not Kind.WORD]
-    has = [w for t in behind for w in t.split()][:2] in (["i", "got"], ["ive", "got"], ["i", "have"], ["ive"])
-    gone = any(m.kind is Kind.GAP and any(c.isdigit() for c in m.text) for m in marks[max(0, place - 6) : place])
-    return has and marks[place].text in ("thats all", "that is all", "thats it", "that was all") and gone
 
 
 _OWN = ("and", "im", "i", "thats", "that", "were", "we", "calling", "ive")

@@ -12,7 +12,7 @@ from bot.notation.tokens import Mark
 
 def named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list[Mark], bool, set[int]]:
     """What a pronoun or a bare `skipping` stands for: the name before it, or the exercise under way."""
-    named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK) and not _is_mine(marks, i)]
+    named = [i for i, m in enumerate(marks[:place]) if m.kind in (Kind.NAME, Kind.WEAK)]
     numbered = bool(named) and any(m.kind in _NUMBERED for m in marks[named[-1] : place])
     if numbered and not pronoun(marks, place):
         return [], False, used
@@ -21,13 +21,6 @@ def named_ahead(marks: Sequence[Mark], place: int, used: set[int]) -> tuple[list
     while first > 0 and not both and named[first - 1] == named[first] - 2 and _joined(marks, named[first] - 1):
         first -= 1
     return [marks[i] for i in named[-2 if both else max(first, 0) :]], not named, {place}
-
-
-def _is_mine(marks: Sequence[Mark], place: int) -> bool:
-    """The `adductor` of `too spicy for my adductor, so none`: a place of the body."""
-    before = marks[place - 1] if place else marks[place]
-    mine = before.text.split()[-1:] in (["my"], ["left"], ["right"]) or before.kind is Kind.GAP
-    return not marks[place].names and mine
 
 
 def _joined(marks: Sequence[Mark], place: int) -> bool:

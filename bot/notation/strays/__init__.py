@@ -19,7 +19,7 @@ from bot.notation.strays.reasons import reasons, without_skips
 from bot.notation.strays.spoken_of import spoken_of
 from bot.notation.strays.things import things
 from bot.notation.strays.undone import undone
-from bot.notation.strays.wordings import apologies, with_wordings
+from bot.notation.strays.wordings import with_wordings
 from bot.notation.tokens import Mark
 
 __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
@@ -41,7 +41,7 @@ def stray_numbers(
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | (things(marks) - _of_sets(marks)) | left_standing(marks) | around(marks, is_likely)
     told |= measured(marks) | spoken_of(marks, may_be_set) | kit_weights(marks)
-    return told | told_again(marks) | headed(marks) | undone(marks) | apologies(marks)
+    return told | told_again(marks) | headed(marks) | undone(marks)
 
 
 def _of_sets(marks: Sequence[Mark]) -> set[int]:

@@ -93,7 +93,7 @@ _LEADING_KINDS = (Kind.AT, Kind.WITH, Kind.FOR, Kind.X, *_LISTED)
 
 def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:
     """Where the reason ends before repetitions that follow it without a mark: `because i feel fancy ten nine and 8`."""
-    if any(m.kind in _NUMBERS for m in marks[end:]) and not _goes_on(marks, end):
+    if any(m.kind in _NUMBERS for m in marks[end:]):
         return end
     at = end
     while at > place + 1 and marks[at - 1].kind in _LISTED:
@@ -103,9 +103,3 @@ def _without_counts(marks: Sequence[Mark], place: int, end: int) -> int:
     if marks[at - 1].text.split()[-1:] in (["the"], ["a"], ["at"], ["only"]) or marks[at - 1].kind in (Kind.AT, Kind.X):
         return end
     return at
-
-
-def _goes_on(marks: Sequence[Mark], end: int) -> bool:
-    """Whether the list that ends the clause goes on behind its comma: `i feel fancy ten, nine, eight`."""
-    led = end > 0 and marks[end - 1].kind in _NUMBERS and end + 1 < len(marks)
-    return led and marks[end].kind is Kind.COMMA and marks[end + 1].kind in _NUMBERS
