@@ -45,6 +45,7 @@ from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
 from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
+from bot.notation.order.circuits import with_circuits
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.vague import with_lost_counts
@@ -127,7 +128,7 @@ def kinds_beside_hurts(
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:
     """The marks of sets, lists numbered. `hurts`: the message tells of pain; `is_first`: nothing is done yet."""
     told = without_denied_continuations(masked(marks, confirmed(marks)))
-    named = with_lone_names(without_denied_warmups(ordered(with_rounds(told))))
+    named = with_lone_names(without_denied_warmups(ordered(with_rounds(with_circuits(told)))))
     compared = put_in_place(
         named, (step(with_asides, _NUMBERED), step(partial(with_differences, hurts=hurts), _NUMBERED))
     )
