@@ -67,7 +67,7 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return None
     following = marks[place + 1] if place + 1 < len(marks) else None
     if mark.kind in (Kind.NUM, Kind.ORD) and mark.value is not None and following is not None:
-        skip = 2 if following.text == "of" else 1
+        skip = 2 if following.text in ("of", ".") else 1
         month = MONTHS.get(text_at(marks, place + skip))
         if (month is not None and text_at(marks, place + skip) != "may") or (month == 5 and mark.kind is Kind.ORD):
             return _past(int(mark.value), month, tuple(range(place, place + skip + 1)), today)
@@ -82,12 +82,17 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if mark.text in MONTHS and following is not None and following.value and year and _is_year(year[0]):
         return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
     if (
-        mark.text in ("march", "mar", "may")
-        and following is not None
-        and following.kind is Kind.ORD
-        and following.value
+        mark.text in MONTHS
+        and mark.text != "may"
+        and text_at(marks, place + 1) == "the"
+        and kind_at(marks, place + 2) is Kind.ORD
     ):
-        return _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
+        places = (place, place + 1, place + 2)
+        return _past(int(marks[place + 2].value or 0), MONTHS[mark.text], places, today)
+    if mark.text in ("march", "mar", "may") and following is not None and following.value:
+        late = _past(int(following.value), MONTHS[mark.text], (place, place + 1), today)
+        if following.kind is Kind.ORD or (mark.text != "may" and _is_of_late(marks, place, late, today)):
+            return late
     before = text_at(marks, place - 1).split()
     on_the = "the" in before and "on" in (text_at(marks, place - 2), *before)
     counted = text_at(marks, place + 1) in ("set", "rep")
@@ -105,6 +110,20 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if mark.kind is Kind.NUM and following is not None and following.kind is Kind.SLASH and following.tight:
         return _slashed(marks, place, today)
     return None
+
+
+_LATELY = 14
+"""Days after which a session is hardly reported any more (common practice, no source)."""
+
+
+def _is_of_late(marks: Sequence[Mark], place: int, told: DaySaid | None, today: date) -> bool:
+    """`on march 2 i benched`, `mar 2 bench: 60x10`: a day just gone, not so many of an exercise, `march 20 each`."""
+    if told is None or told.day is None or not 0 < (today - told.day).days <= _LATELY:
+        return False
+    counted = kind_at(marks, place + 2) in (Kind.X, Kind.REPS, Kind.SECONDS, Kind.S, Kind.KG, Kind.LB, Kind.EACH)
+    opens = place == 0 or kind_at(marks, place - 1) in (Kind.LINE, Kind.COMMA, Kind.STOP, Kind.COLON)
+    led = text_at(marks, place - 1).split()[-1:]
+    return not counted and (opens or (bool(led) and led[0] in ("on", "from", "of", "for", "late", "since")))
 
 
 _OF_REPS = frozenset(words(

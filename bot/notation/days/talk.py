@@ -1,5 +1,6 @@
 """Days of talk beside the report: `sore from tuesday`, `slept badly last night, 60x5`."""
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -51,6 +52,8 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
     before = text_at(marks, at)
     if _is_owed(marks, places) or _is_sent_late(marks, first, last) or _did_them(marks, first, last):
         return False
+    if _is_put_under(marks, first):
+        return False
     if before.split()[-1:] in _THAN[:_OTHERS]:
         return True
     if (_is_placed(marks, first, last) or _closes_placed(marks, first, last)) and not _today_follows(marks, last + 1):
@@ -94,9 +97,30 @@ def is_talk(marks: Sequence[Mark], places: tuple[int, ...]) -> bool:
         return True
     if named or numbered or any(m.kind is Kind.PLANNED for m in part):
         return False
-    if _is_excused(words):
+    if _is_excused(words) or words - {":"} <= _OPENING:
         return False
     return any(m.kind is Kind.WORD for m in part)
+
+
+_PUT_UNDER = re.compile(
+    r"""(?:^|\ )(?:
+    (?:it|this|that|these|those|they|them|all\ of\ (?:it|this))\ (?:is|was|were|are)
+    (?:\ (?:all|actually|really|done|in\ fact))?(?:\ (?:from|on|for|of))?
+    |(?:put|book|log|file|count|enter|save|record|store|note)\ (?:it|this|that|these|those|them)(?:\ all)?(?:\ down)?
+    \ (?:under|for|on|as|to|against|in)
+    )(?:\ the)?$""",
+    re.VERBOSE,
+)
+_WORDS_AHEAD = 7
+_ACHES = frozenset(words("soreness doms ache aches achy aching hurts hurt hurting pain tired tight tightness bruise"))
+
+
+def _is_put_under(marks: Sequence[Mark], first: int) -> bool:
+    """`… but it was from the day before yesterday`, `put this under two days ago`: the report's own day."""
+    start = max(0, first - _WORDS_AHEAD)
+    ahead = " ".join(m.text for m in marks[start:first])
+    felt = {w for m in marks[:first] for w in m.text.split()} & (_FELT | _ACHES)
+    return not felt and _PUT_UNDER.search(ahead) is not None
 
 
 def _is_story(marks: Sequence[Mark], start: int, first: int) -> bool:
@@ -316,7 +340,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     first = max(first, 0)
     if last + 1 < len(marks) and marks[last + 1].text in ("session", "workout", "training"):
         last += 1
-    opening = first == 0 or {w for m in marks[:first] for w in m.text.split()} <= _OPENING
+    ahead = {w for m in marks[:first] if m.kind is not Kind.COLON for w in m.text.split()}
+    opening = first == 0 or ahead <= _OPENING
     while last + 1 < len(marks) and marks[last + 1].text in (*_PARTS_OF_DAY, *_ADDRESSED):
         last += 1
     if kind_at(marks, _place_end(marks, last + 1)) is Kind.COLON:
@@ -326,7 +351,8 @@ def _heads(marks: Sequence[Mark], first: int, last: int) -> bool:
     if opening and text_at(marks, first) == "from" and kind_at(marks, last + 1) in (Kind.NAME, Kind.NUM):
         return True
     dated = [m.kind for m in marks[max(0, first - 1) : first]] == [Kind.NAME] and text_at(marks, first) == "from"
-    if dated and last + 1 < len(marks) and marks[last + 1].kind is Kind.NUM:
+    behind = last + 1 + (kind_at(marks, last + 1) in (Kind.STOP, Kind.COMMA, Kind.COLON, Kind.LINE))
+    if dated and kind_at(marks, behind) is Kind.NUM:
         return True
     if dated and _is_excuse(marks, last + 1):
         return True

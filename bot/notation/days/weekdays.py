@@ -56,7 +56,7 @@ def day_at(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return DaySaid(today - timedelta(days=1), (place, place + 1))
     if word in _DARK and (following, second) == ("before", "last"):
         return DaySaid(today - timedelta(days=2), (place, place + 1, place + 2))
-    if following == "days" and second == "ago" and marks[place].kind is Kind.NUM:
+    if following in ("days", "day", "d") and second in ("ago", "back", "prior") and marks[place].kind is Kind.NUM:
         return _ago(marks, place, 3, today)
     if word in ("couple", "few") and "days" in (second, text_at(marks, place + 2)):
         end = place + 2
