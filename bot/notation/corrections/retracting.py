@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.notation.answer import Request
+from bot.notation.clauses import text_at
 from bot.notation.corrections.unsaying import with_reasons, with_uncounted
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -46,6 +47,8 @@ def with_retractions(marks: Sequence[Mark], request: Request) -> list[Mark]:
         said = mark.text.split()
         if not said or mark.kind not in (Kind.SKIP, Kind.WORD, Kind.FILL, Kind.SCRAP, Kind.DROP, Kind.SKIPPED):
             continue
+        if _is_drop_set(marks, place):
+            continue
         if said[0] in _TAKING or said[0] in _REMOVING:
             stored = said[0] in _REMOVING and _is_stored(marks[place + 1 : _end(marks, place)], request)
             _take_back(out, marks, place, said[0], stored=stored)
@@ -54,6 +57,14 @@ def with_retractions(marks: Sequence[Mark], request: Request) -> list[Mark]:
         if out[place].kind is Kind.SCRAP and place and marks[place - 1].kind in _POLITE:
             out[place - 1] = replace(marks[place - 1], kind=Kind.FILL)
     return with_reasons(with_uncounted(out))
+
+
+def _is_drop_set(marks: Sequence[Mark], place: int) -> bool:
+    """The noun of `there was a drop on that one as well`, `drop on that last set: 50x6`: nothing is taken out."""
+    if marks[place].text != "drop":
+        return False
+    led = text_at(marks, place - 1).split()[-1:] in (["a"], ["the"], ["one"], ["another"], ["my"])
+    return led or (text_at(marks, place + 1) == "on" and any(m.kind is Kind.NUM for m in marks[place:]))
 
 
 def _is_to_come(marks: Sequence[Mark], place: int, request: Request) -> bool:

@@ -137,7 +137,7 @@ def _of_minis(marks: list[Mark]) -> list[Mark]:
         for i, m in enumerate(marks)
         if not (m.kind in (Kind.FILL, Kind.WORD, Kind.SETS) and _MINI_LOTS & set(m.text.split()) and _is_lot(marks, i))
     ]
-    marks = list(out)
+    marks = out = _minis_plainly(out)
     for place in range(1, len(marks) - 1):
         counted = marks[place].kind is Kind.MINI and _is_few(marks, place - 1)
         each = past(marks, place + 1, Kind.COMMA, Kind.COLON, Kind.FILL)
@@ -156,6 +156,37 @@ def _of_minis(marks: list[Mark]) -> list[Mark]:
             out[place - 1] = replace(marks[place - 1], kind=Kind.GAP, value=None, parts=())
             out[place + 1] = replace(marks[place + 1], kind=Kind.COLON)
     return out
+
+
+def _minis_plainly(marks: list[Mark]) -> list[Mark]:
+    """`two little minis off the back of it, 3 reps each time`: without where they stood, each time as each."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        behind = past(marks, place + 1, *_STOOD)
+        each = mark.kind is Kind.ALL and mark.text in _EACH_TIME and any(m.kind is Kind.MINI for m in out)
+        if each and out[-1].kind is Kind.REPS:
+            out.pop()
+        minis = next((i for i in range(len(out) - 1, -1, -1) if out[i].kind is not Kind.FILL), None)
+        stood = mark.kind in _STOOD and kind_at(marks, behind) in (Kind.COMMA, Kind.COLON)
+        if stood and minis is not None and out[minis].kind is Kind.MINI and _is_counted(out, minis):
+            continue
+        if mark.kind is Kind.MINI and _is_counted([*out, mark], len(out)):
+            while out[-1].kind is Kind.FILL:
+                out.pop()
+        out.append(replace(mark, kind=Kind.EACH) if each else mark)
+    return out
+
+
+_STOOD = (Kind.FILL, Kind.AT, Kind.TO, Kind.LASTSET, Kind.SAMELOAD, Kind.WITH)
+_EACH_TIME = ("each time", "both times", "every time", "apiece", "all times", "each one")
+
+
+def _is_counted(marks: Sequence[Mark], minis: int) -> bool:
+    """Whether minis have their number before them: `two minis`, `two little minis`."""
+    at = minis - 1
+    while kind_at(marks, at) is Kind.FILL:
+        at -= 1
+    return _is_few(marks, at)
 
 
 def _all_but(marks: list[Mark]) -> list[Mark]:

@@ -20,6 +20,7 @@ _MOST = 7
 def drops(marks: list[Mark]) -> list[Mark]:
     """The marks with such words as the drop alone."""
     spelled = [_spelled(marks, place) for place in range(len(marks))]
+    spelled = [replace(m, text="drop set") if _is_noun(spelled, i) else m for i, m in enumerate(spelled)]
     out = _straight_down(_down_to(went_on(_put_down(_loaded_behind(of_several(uncounted(each_counted(spelled))))))))
     at = 0
     while at < len(out):
@@ -35,6 +36,12 @@ def drops(marks: list[Mark]) -> list[Mark]:
             at += len(of)
         at += 1
     return out
+
+
+def _is_noun(marks: Sequence[Mark], place: int) -> bool:
+    """The drop of `also did a drop to 50, got 6`: a drop set, whatever is planned."""
+    led = kind_at(marks, place - 1) is Kind.FILL and marks[place - 1].text.split()[-1:] in (["a"], ["one"], ["another"])
+    return marks[place].kind is Kind.DROP and marks[place].text == "drop to" and led
 
 
 def _is_spoken_of(before: Sequence[Mark], name: Mark) -> bool:
