@@ -15,7 +15,7 @@ from bot.notation.wordlist import words
 
 _REMOVING = frozenset(words(
     "bin scrap delete remove drop ditch cut cancel lose erase undo wipe kill strike cross rub void clear trash",
-    "chuck dump forget ignore disregard discount scrub scratch",
+    "chuck dump forget ignore disregard discount scrub scratch nix toss",
 ))  # fmt: skip
 _VOIDING = frozenset(
     words("forget ignore disregard discount strike void wipe erase clear undo delete remove scrub scratch")
@@ -26,6 +26,7 @@ _ONE_SET = (
     [Kind.SET, Kind.NUM],
     [Kind.ORD, Kind.NAME],
     [Kind.ORD, Kind.SET],
+    [Kind.ORD, Kind.SETS],
     [Kind.ORD, Kind.NAME, Kind.SET],
 )
 _TAKING = frozenset(words("take get knock cross strike pull"))

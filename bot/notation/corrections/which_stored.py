@@ -48,7 +48,7 @@ def _every(marks: Sequence[Mark], at: int, stored: Sequence[int]) -> Which | Non
     """`all`, `all three sets`, `both`, `both sets`, `the two sets`, `every leg press set`."""
     said = text_at(marks, at).split()
     counted = [_COUNTS[w] for w in said if w in _COUNTS]
-    if kind_at(marks, at) is Kind.ALL or said[:1] == ["both"]:
+    if (kind_at(marks, at) is Kind.ALL and said[:1] != ["a"]) or said[:1] == ["both"]:
         count, end = (counted[0], at + 1) if counted else _count(marks, at + 1)
         count = count if not counted or "both" not in said or not _count(marks, at + 1)[0] else 0
         return Which(tuple(stored), end if count else at + 1) if count in (0, len(stored)) else None

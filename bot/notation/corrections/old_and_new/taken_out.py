@@ -21,13 +21,14 @@ from bot.training.report import Stage
 
 _REMOVING = frozenset(words(
     "bin scrap delete remove ditch cancel lose erase undo wipe strike void clear trash chuck forget ignore disregard",
-    "discount scratch rid",
+    "discount scratch rid nix toss dump pretend deleting deleted removing removed erasing erased binning binned",
+    "scrapping scrapped scrubbing scrubbed cancelling cancelled",
 ))  # fmt: skip
-_TAKING = frozenset(words("take took knock pull cross"))
+_TAKING = frozenset(words("take took knock pull cross rub throw chuck strike roll"))
 _AWAY = frozenset(words("off out away back"))
 _NEVER = frozenset(words("never didnt wasnt"))
 _DOING = frozenset(words("did do happen happened exist existed done"))
-_UNREAL = frozenset(words("shouldnt mistake error"))
+_UNREAL = frozenset(words("shouldnt mistake error bogus fake fiction"))
 """Words of a set that was not: `the second drop shouldn't be there, delete it`."""
 _NONE = (
     ["there", "was", "no"],
@@ -39,7 +40,9 @@ _NONE = (
 _PASSED = (Kind.FILL, Kind.SET, Kind.SETS, Kind.ASKING, Kind.AGAIN, Kind.AT, Kind.FOR, Kind.WITH, Kind.SORRY, Kind.WAS,
            Kind.SCRAP, Kind.SKIP, Kind.SKIPPED, Kind.OTHERTIME, Kind.UNDONE, Kind.NO, Kind.WORD, Kind.DONE,
            Kind.NOT)  # fmt: skip
-_WORDS = frozenset(words("scratch theres took wasnt mistake error existed exist"))
+_WORDS = frozenset(
+    words("scratch theres took wasnt mistake error existed exist needs need wants wanted real rub throw strike roll")
+)
 """Words outside the lexicon that have a place here."""
 _TURNING = frozenset(words("next other others rest before more new instead left right"))
 _TALK = (*_PASSED, Kind.MEANT, Kind.WROTE, Kind.TIMES, Kind.COMMA, Kind.AND, Kind.LASTSET, Kind.EACH)
