@@ -19,7 +19,8 @@ from bot.training.units import Unit
 
 _UNITS = {Kind.KG: Unit.KG, Kind.LB: Unit.LB}
 _MORE_BEHIND, _LESS_BEHIND = frozenset(words("more heavier up extra")), frozenset(words("less lighter down off"))
-_MORE_BEFORE, _LESS_BEFORE = frozenset(words("up added another extra increased")), frozenset(words("down dropped"))
+_MORE_BEFORE = frozenset(words("up added another extra increased bumped raised upped nudged"))
+_LESS_BEFORE = frozenset(words("down dropped reduced lowered"))
 _REPEATS = (Kind.SAME, Kind.AGAIN, Kind.SAMEREPS)
 _OTHER = (Kind.X, Kind.SETS, Kind.QUERY, Kind.OTHERTIME, Kind.ASKING, Kind.PLUS, Kind.MINUS, Kind.WARMUP, Kind.SORRY,
           Kind.MEANT, Kind.NOT, Kind.COULD, Kind.ORD, Kind.LABEL, Kind.ALL, Kind.TALKNUM, Kind.BODY,
@@ -34,26 +35,26 @@ _MOST_REPS = 25
 def with_steps(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
     """The marks with such a load, or such repetitions, as they come to."""
     counted = _counted_from(marks, record, under)
-    out = list(marks)
+    out = _without_next_label(marks, record, under)
     if counted is not None:
         return counted
     numbers = [i for i, m in enumerate(out) if m.kind is Kind.NUM]
     place = next((i for i in numbers if kind_at(out, i + 1) in _UNITS), None)
     repeats = any(m.kind in _REPEATS for m in out)
     if place is None or not (len(numbers) == 2 or (len(numbers) == 1 and repeats)):
-        return out
-    if any(m.kind in _OTHER for m in out):
-        return out
+        return list(marks)
+    if any(m.kind in _OTHER and m.text != "by" for m in out):
+        return list(marks)
     spans = _direction(out, place)
     before = _carried(out, record, under, _UNITS[out[place + 1].kind])
     step = out[place].value
     if spans is None or before is None or step is None or step * _PART > before:
-        return out
+        return list(marks)
     sign, start, end = spans
     load = replace(out[place], value=before + sign * step, parts=())
     count = next((i for i in numbers if i != place), None)
     if count is not None and (out[count].value or _MOST_REPS) >= _MOST_REPS:
-        return out
+        return list(marks)
     if count is None:
         reps = [Mark(Kind.SAMEREPS, "same reps", out[place + 1].end, out[place + 1].end)]
         return [*(m for m in out[:start] if m.kind is Kind.NAME), load, out[place + 1], *reps]
@@ -65,6 +66,27 @@ def with_steps(marks: Sequence[Mark], record: Record, under: int | None) -> list
     return [*gone[:start], load, out[place + 1], link, *gone[end:]]
 
 
+def _without_next_label(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
+    """`set 2 went 2.5 kilos heavier, 8 reps`: without the number of the set, where it is the next one."""
+    named = [m.names[0] for m in marks if m.kind is Kind.NAME and len(m.names) == 1]
+    place = named[0] if named else under
+    open_sets = () if place is None else record.context(place).open_sets
+    out = list(marks)
+    for at, mark in enumerate(marks[:-1]):
+        after = marks[at + 1]
+        ordinal = mark.kind is Kind.ORD and (after.kind in (Kind.SET, *_ENDS) or at + 2 == len(marks))
+        number = mark if ordinal else after if mark.kind is Kind.SET and after.kind is Kind.NUM else None
+        if number is None or not open_sets or number.value != open_sets[0]:
+            continue
+        end = at + 1 + (after.kind in (Kind.SET, Kind.NUM))
+        out[at:end] = [replace(m, kind=Kind.FILL, value=None, parts=()) for m in marks[at:end]]
+        if kind_at(marks, end) is Kind.COLON:
+            out[end] = replace(marks[end], kind=Kind.COMMA)
+        return out
+    return out
+
+
+_ENDS = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.COLON)
 _FEW_REPS = 4
 """A greater step of repetitions is asked about, as one without the word that may be of the load."""
 _FEWER = frozenset(words("less fewer short shy down under lower off"))
@@ -141,11 +163,13 @@ def _direction(marks: Sequence[Mark], place: int) -> tuple[int, int, int] | None
     if behind & (_MORE_BEHIND | _LESS_BEHIND):
         return (1 if behind & _MORE_BEHIND else -1), place, end + 1
     led = place - 1
-    while kind_at(marks, led) is Kind.FILL and text_at(marks, led) in ("by", "another", "a"):
+    while text_at(marks, led) in ("by", "another", "a", "it", "the", "weight", "load"):
         led -= 1
     before = set(text_at(marks, led).split())
     if before & (_MORE_BEFORE | _LESS_BEFORE):
         return (1 if before & _MORE_BEFORE else -1), led, end + (text_at(marks, end) == "on")
+    if text_at(marks, place - 1) in ("another", "extra") and text_at(marks, end) == "on":
+        return 1, place - 1, end + 1
     return None
 
 

@@ -145,3 +145,28 @@ def test_the_day_of_a_late_report(text: str, day: int) -> None:
 def test_a_day_of_talk_is_not_the_reports(text: str) -> None:
     """Soreness has its own day."""
     assert read(text).day is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "set 2: 2.5 kilos more than the last set, 5 reps",
+        "went up 2.5 kilos for the second set, got 5",
+        "bumped it by 2.5 kilos, second set 5 reps",
+        "second set with 2,5 kilos more, 5 reps",
+        "5 reps on the second, 2.5kg heavier than the first",
+        "stuck another 2.5kg on and got 5, set two",
+        "raised the weight 2.5 kg for set 2, 5 reps",
+    ],
+)
+def test_a_step_of_load_beside_the_number_of_the_next_set(text: str) -> None:
+    """The load is the last one's and the step."""
+    reading = read(text, "Bench Press#1 60x5", current="Bench Press")
+    assert reading.performed == (row("Bench Press#2 62.5x5"),)
+
+
+@pytest.mark.parametrize("text", ["dropped another 2.5kg and got 6, set two", "2.5 kilos less on set 2, 6 reps"])
+def test_a_step_down(text: str) -> None:
+    """As one up."""
+    reading = read(text, "Bench Press#1 60x5", current="Bench Press")
+    assert reading.performed == (row("Bench Press#2 57.5x6"),)
