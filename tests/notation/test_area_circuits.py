@@ -170,3 +170,29 @@ def test_a_step_down(text: str) -> None:
     """As one up."""
     reading = read(text, "Bench Press#1 60x5", current="Bench Press")
     assert reading.performed == (row("Bench Press#2 57.5x6"),)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "that was rows not bench",
+        "hang on that wasn't bench, that was rows",
+        "i meant row there not bench",
+        "wrong exercise, that last set was barbell rows",
+        "put the last set under barbell row instead of bench",
+        "the last set belongs to rows",
+        "set 2 was row not bench, my mistake",
+    ],
+)
+def test_a_set_that_was_another_exercises_is_moved(text: str) -> None:
+    """What was lifted stays; it is the next set of the exercise that it was done on."""
+    reading = read(text, "Bench Press#1 60x5", "Bench Press#2 57.5x5", current="Bench Press")
+    assert (reading.replaces, reading.performed) == ((("Bench Press", 2),), (row("Barbell Row#1 57.5x5"),))
+
+
+@pytest.mark.parametrize(
+    "text", ["doing rows instead of bench today", "that was bench not rows", "rows next, not bench", "rows > bench"]
+)
+def test_what_moves_no_set(text: str) -> None:
+    """What is to come, and what is as it was kept."""
+    assert read(text, "Bench Press#1 60x5", current="Bench Press").replaces == ()

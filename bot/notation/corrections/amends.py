@@ -9,6 +9,7 @@ from bot.notation.corrections.drops import parted_drop
 from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
+from bot.notation.corrections.moved import move_set
 from bot.notation.corrections.no_drop import take_drop_back
 from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
@@ -42,6 +43,8 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
     denied = denied_behind(piece)
     if denied and _has_open(draft):
         return amend(draft, masked(piece, denied))
+    if move_set(draft, piece):
+        return []
     if _means_another(draft, piece):
         draft.doubt(Doubt(AskKind.WHICH_EXERCISE, piece[0].start, piece[-1].end))
         return []
