@@ -176,7 +176,8 @@ EFFECTS: dict[Cue, str] = {
       speaking like/i'm/i/a/am/being/bit/was* drunk/drunken/pissed
     """,
     Cue.CONTROL: """
-      lost/lose/losing/losed my/the? bladder/bowel/bowels/pee/wee/urine/poo; @cannot start/begin/manage to/a/my* pee/
+      pee/wee/piss/poo/two on/in my/the? myself/me/pants/shorts/leggings/trousers/bed/knickers/boxers; lost/lose/
+      losing/losed my/the? bladder/bowel/bowels/pee/wee/urine/poo; @cannot start/begin/manage to/a/my* pee/
       wee/urinate/
       urinating/peeing/weeing/piss; @cannot pass any? water/urine; don't/didn't/doesn't/never/can't feel/
       notice/sense it/anything/myself? when i/'m/am/need/go/going* on/to/the* toilet/loo/pee/peeing/wee/weeing/poo/
@@ -218,7 +219,10 @@ EFFECTS: dict[Cue, str] = {
     Cue.NO_FUNCTION: """
       @cannot @act; @cannot go/come/get/stay/stand/rise/be up/down/over/on/onto/my/the/tip* toes/tiptoe/tiptoes;
       @cannot go/come/get up/down/over/back; can't put/take/bear/hold/carry any/my/the/full/some/no* weight;
-      @cannot go up/above/over/past/overhead/behind; useless/gone/limp/floppy; falls/fell down/apart
+      @cannot go up/above/over/past/overhead/behind; @cannot support/sustain/bear/carry/hold me/my/the/any/weight/
+      itself; no weight on/through/onto it/that/this/my/the/there; no weight possible; had to be carried/
+      helped; carried/helped out/off; not possible to? stand/walk/
+      bend/straighten/move/step; useless/gone/limp/floppy; falls/fell down/apart
     """,
     Cue.THICK: """
       twice/double/triple/two/three times? the/as/it's? size/thick/fat/big/wide/thickness/left/right/other/normal;

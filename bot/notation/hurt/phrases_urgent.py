@@ -51,7 +51,8 @@ _PLAIN: dict[Cue, str] = {
     Cue.BREATHLESS: """
       no/not breathe; struggle/struggles/struggling/struggled/can't/hard/difficult/trouble for? me? to? breath/
       breathing/breathe/air; fighting for breath; can't breathe/breath/breathing/brethe/breeth/breate; can't
-      catch/get/find/draw my/a/the/any/enough/full/deep/proper* breath/breathing/breaths back?; can't get/take
+      catch/get/find/draw/recover/regain/recuperate/retrieve my/a/the/any/enough/full/deep/proper* breath/breathing/
+      breaths back?; can't get/take
       @any* air/oxygen in?; can't take/do/finish @any/full/deep/proper* breath/breaths; can't take @any* breath/
       breaths; can't fill my lungs; short/shortness/shortage of? breath/breathe/breathing/breaths;
       breath/breathing/breathe is/has/'s* not/never come/been/gone/feeling/felt right/normal/good/settled; breath/

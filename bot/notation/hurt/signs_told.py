@@ -7,6 +7,8 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.negation import negated
+from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
@@ -73,11 +75,18 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     if told.name == "pop" and any(tears_skin(scene, at) for at in found):
         return
     masked = any(n.cue is Cue.NEUTRAL and n.first <= index < n.end for n in scene.found)
-    if not masked and stands(scene, mark) and not (laughed(scene, mark) and not told.sober and told.name != "control"):
+    is_mine = _is_mine(scene, mark) if told.posed else stands(scene, mark)
+    if not masked and is_mine and not (laughed(scene, mark) and not told.sober and told.name != "control"):
         near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
         if spot is not None or told.name not in ("no feeling", "no strength"):
             yield Sign(told.name, tuple(sorted(found)), spot)
+
+
+def _is_mine(scene: Passage, mark: Mark) -> bool:
+    """Whether a sign that is put as what could be done stands: neither denied, nor of a limb that is another's."""
+    others = any(s.mine is False for s in scene.spots if mark.first <= s.first < mark.end)
+    return not (others or negated(scene, mark) or long_ago(scene, mark))
 
 
 def _words_around(scene: Passage, first: int, index: int) -> frozenset[str]:

@@ -16,7 +16,7 @@ from typing import ClassVar
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.variants import CANON, NEGATED, UNABLE
+from bot.notation.hurt.variants import ABLE, AT_ALL, CANON, NEGATED, NOT_ABLE, TRYING, UNABLE
 from bot.notation.named import Named
 from bot.notation.quick import quick
 
@@ -196,16 +196,48 @@ _AFTER_WATER = word_set(
 
 
 def _unable(tokens: list[Token]) -> tuple[Token, ...]:
-    """The tokens with `could not`, `unable to` as the one word `can't`, `does not` as `doesn't`."""
+    """The tokens with `could not`, `unable to`, `don't manage to` as the one word `can't`, `does not` as `doesn't`."""
     out: list[Token] = []
-    for token in tokens:
-        last = out[-1] if out else None
-        pair = (last.word, token.word) if last is not None and token.gap is Gap.NONE else ("", "")
+    skip = 0
+    for index, token in enumerate(tokens):
+        if skip:
+            skip -= 1
+            continue
+        last = out[-1] if out and token.gap is Gap.NONE else None
+        pair = (last.word, token.word) if last is not None else ("", "")
+        able = _not_able(out, token)
         if last is not None and (pair in UNABLE or pair in NEGATED):
             out[-1] = Token(NEGATED.get(pair, "can't"), last.start, token.end, last.gap, Kind.WORD)
+        elif last is not None and able:
+            first = out[-able]
+            out[-able:] = [Token("can't", first.start, token.end, first.gap, Kind.WORD)]
+        elif last is not None and last.word == "can't" and (more := _at_all(tokens, index)):
+            out[-1] = Token("can't", last.start, tokens[index + more - 1].end, last.gap, Kind.WORD)
+            skip = more - 1
         else:
             out.append(token)
     return tuple(out)
+
+
+def _not_able(before: list[Token], token: Token) -> int:
+    """How many tokens before one that says `able` deny it: `haven't been`, `no longer`; `don't get` before `to`."""
+    words = [t.word for t in before[-2:]]
+    if len(words) > 1 and words[1] in TRYING.get(token.word, ()):
+        return 2 if words[0] in NOT_ABLE else 0
+    if token.word not in ABLE or not words:
+        return 0
+    if words[-2:] == ["no", "longer"]:
+        return 2
+    since = 2 if words[-1] in ("been", "really", "even") else 1
+    return since if len(words) >= since and words[-since] in NOT_ABLE else 0
+
+
+def _at_all(tokens: list[Token], index: int) -> int:
+    """How many tokens from here only strengthen a `can't`."""
+    for said in AT_ALL:
+        if tuple(t.word for t in tokens[index : index + len(said)]) == said:
+            return len(said)
+    return 0
 
 
 def _parts(word: str, start: int, end: int) -> list[tuple[str, int, int]]:

@@ -19,9 +19,11 @@ class Told:
     """Whether the last idea may stand in a sentence beside: `puffing after 3 steps. never had this`."""
     sober: bool = False
     """Whether laughter takes nothing from it: people laugh off what frightened them."""
+    posed: bool = False
+    """Whether it may be put as what somebody could do: `you could pinch this arm and i'd not know`."""
 
 
-_HEAD = re.compile(r"([a-z ]+?) (\d+)((?: across| sober)*)")
+_HEAD = re.compile(r"([a-z ]+?) (\d+)((?: across| sober| posed)*)")
 
 
 def told_rows(table: str, classes: str) -> tuple[Told, ...]:
@@ -46,7 +48,7 @@ def told_rows(table: str, classes: str) -> tuple[Told, ...]:
         name, within, flags = match.groups()
         ideas, _, unless = rest.partition(" ! ")
         told = tuple(idea(part) for part in ideas.split(" | "))
-        out.append(Told(name, int(within), told, idea(unless), "across" in flags, "sober" in flags))
+        out.append(Told(name, int(within), told, idea(unless), "across" in flags, "sober" in flags, "posed" in flags))
     return tuple(out)
 
 

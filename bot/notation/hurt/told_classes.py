@@ -31,6 +31,16 @@ ill: ache aches aching burning burns crushed crushing discomfort heartburn heavi
     indigestion oppression pain painful pains pressing pressure squashed squeezed squeezing tight tightening
     tightness
 bones: ankle back cheek collar elbow foot heel hip jaw knee kneecap pelvic pubic shin shoulder sit spine tail wrist
+water: bladder bladders bowel bowels pee peeing piss pissing poo pooing stool urinate urinating urination urine
+    waterworks wee weeing
+peed: peed pissed pooed pooped puddle shat soiled urinated wee'd weed wetted wetting
+hold: contain control controlling help hold holding keep keeping prevent retain retaining stop stopping
+insults: bite bit burn burnt chop cut hammer jab needle nip pinch pinched pinches pinching poke poked poking prick
+    pricked pricking prod prodded prodding punch scratch scratching slap slapped stab stabbed stabbing stamp stick
+    stuck tap tapped tickle
+ends: arm fingers finger foot forearm hand leg thigh toe toes
+wetness: bottle chalk coffee drinking grip grips hand hands laughing palms plank rain roof shaker slip slipped
+    slippery spill spilled spilt sweat sweating sweaty tap towel water
 limbs: arm bicep biceps foot hand leg wrist
 slack: dangled dangles dangling flopped flopping floppy flops hanging hangs hung limp
 exercises: bar between bridge carries carry deadlift dumbbell grip handle hold knee knees plank press pullup pullups

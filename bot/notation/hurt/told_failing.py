@@ -21,6 +21,7 @@ breath 6: breathing respiration | @odd | goes gone has is now since still turned
     during nose pattern rep reps set sets squat squats technique timing
 breath 6: lack out short | air breath puff wind | flat level nothing pavement ! @training @laughter flats
 breath 6: pillow pillows upright | air breath breathe breathing ! @training
+breath 4: breath | isn't not stays | away back ! @training @laughter hold
 breath 5: air breath breathing breaths | agony battle chore fight fighting impossible labored labour laboured
     struggle torture | each every for is just single ! @training @laughter
 breath 9: gasping gulp gulped gulping sucking swallowing | air oxygen | @not enough ! @laughter
@@ -130,6 +131,13 @@ stroke 7 sober: sentence sentences word words | @cannot | find form get out pron
 stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rubbish | said saying speak speaking
     spoke talked talking | aware knew know notice noticed realise realised realize realized sense ! @laughter always
     he ignore lads online podcast politics she spotter they you
+no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
+    @laughter back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch when
+no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter hurt hurts
+    pain
+no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
+    floor ground hurt hurts pain stretch
+no feeling 9: @ends | @not | attached belong belongs mine ! @laughter
 no feeling 8: anaesthetic anaesthetised anesthetic novocain novocaine | feel feels felt like | arm face feet finger
     fingers foot hand hands leg lip thigh toe toes ! @laughter
 no feeling 6: arm feet fingers foot hand hands leg toes | @cannot doesn't hasn't | wake woke woken ! @laughter alarm
@@ -199,7 +207,24 @@ control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter a
     hose need needed quick roof shaker stop then water went
 control 6: poo pooed pooped soiled | @lifting bit little pants shorts ! @laughter after baby before between break
     dog kid need needed then went
-control 9: control | lose losing lost no without zero | bladder bowel bowels loo pee poo toilet wee ! @laughter app
+control 7: @water | @cannot ability doesn't don't isn't not powerless | @hold ! @laughter bar break carry coffee
+    drinking good grip hang
+    laughing plank water
+control 9: @peed | @not | @hold ! @laughter @wetness
+control 9: wet | @cannot | control help prevent stop ! @laughter @wetness
+control 9: wet | @cannot | hold keep | bench floor in mat myself platform ! @laughter @wetness
+    foot footing stance
+control 5: leak leaked leaking | no without | control ! @laughter @wetness
+control 9: trickle trickled trickling | leg legs | feel feeling felt idea knew know notice noticed | @not ! @laughter
+    @wetness blood
+control 4: @water | escape escaped escapes ! @laughter
+control 9: accident | @cannot | @hold ! @laughter bar dumbbell weights plates baby bike car cat child dog kid kids
+    puppy road son traffic work
+control 6: @water @peed | didn't without | intending mean meaning meant realise realising try trying want wanted
+    wanting willing ! @laughter @wetness
+control 6: @water | alone itself own | came come comes emptied emptying empties going goes left opened out ran run
+    runs starts went ! @laughter gym home
+control 9: control | lose losing lost no without zero | @water loo toilet ! @laughter app
     bar remote tv
 control 4: bladder bladders bowel bowels | dead failed failing gone lazy lost numb shot ! @laughter full small tiny
 control 8: bathroom loo toilet | nothing | came come comes | out ! gym queue

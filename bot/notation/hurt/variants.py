@@ -1,5 +1,7 @@
 """Spellings that mean the same word: contractions without their apostrophe, chat shorthand, homophones of dictation."""
 
+from bot.notation.hurt.rows import word_set
+
 _ROWS = """
 can't: cant cannot can'not couldn't couldnt
 don't: dont
@@ -55,14 +57,26 @@ UNABLE = frozenset(
         *(("can", w) for w in ("not", "barely", "hardly", "scarcely")),
         *(("could", w) for w in ("not", "barely", "hardly", "scarcely")),
         *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully", "seem", "quite")),
-        *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible", "failing", "failed")),
+        *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible")),
+        *((w, "to") for w in ("fail", "fails", "failing", "failed", "powerless")),
         ("not", "able"),
         ("isn't", "able"),
         ("can't", "to"),
         ("can", "no"),
+        ("can't", "longer"),
     }
 )
 """Pairs of words that say `can't`; `not able to` by two of them."""
+NOT_ABLE = word_set("no not don't didn't doesn't isn't wasn't aren't weren't haven't hasn't hadn't never can't won't")
+"""Behind these, with `been` or without, `ABLE` says `can't`: `haven't been able to`, `don't manage to`."""
+ABLE = word_set("able manage manages managed managing capable")
+TRYING = {"to": word_set("get"), "in": word_set("succeed succeeding succeeded")}
+"""What says `can't` behind them too, before a `to`, an `in`: `don't get to breathe`, `don't succeed in it`."""
+AT_ALL = tuple(
+    tuple(said.split())
+    for said in ("for the life of me", "for love nor money", "for love or money", "for all the world", "no matter what")
+)
+"""What only strengthens a `can't` that it stands behind."""
 NEGATED = {
     ("does", "not"): "doesn't",
     ("do", "not"): "don't",
