@@ -1042,13 +1042,11 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.NOT: ("wasnt; was not; werent; isnt; not; and not; rather than; instead of"),
     Kind.SCRAP: (
-        "roll that back; roll it back; take it away; take that away; take that out; take it out; take it back out; "
-        "take that back out; chuck that; chuck that one; chuck it out; throw that out; throw that away; throw it out; "
-        "nix that; nix it; cross that out; cross it out; rub it out; strike it; strike that one; toss that; toss it; "
-        "toss that one; dump that; dump that one; pay no attention to; pay no mind to; dont count what i just sent; "
-        "ignore what i just sent; forget what i just sent; delete what i just sent; forget i sent that; forget i said "
-        "that; pretend i never sent that; pretend i didnt send that; pretend i never said that; pretend that never "
-        "happened; pretend that didnt happen; that wasnt a set; that was not a set; that was no set; "
+        "roll that back; roll it back; nix that; nix it; cross that out; strike that one; chuck that one; "
+        "toss that one; dump that one; pay no attention to that last set; pay no attention to the last set; "
+        "pay no attention to that set; dont count what i just sent; ignore what i just sent; forget what i just sent; "
+        "delete what i just sent; forget i sent that; pretend i never sent that; pretend i didnt send that; "
+        "that wasnt a set; that was not a set; that was no set; "
         "never happened; that never happened; that one never happened; that set never happened; "
         "take out the last; take out; get rid of; get rid of the last; take off the last; take the last one off; "
         "drop that one; lose the last; can you delete; can you remove; please delete; please remove; pls delete; "

@@ -99,7 +99,7 @@ def _is_seam(marks: Sequence[Mark], place: int) -> bool:
         return not query and not has_entry(talk)
     if mark.kind in (Kind.COMMA, Kind.BREAK):
         return False
-    return (_talks(talk) or is_remark(talk)) and (not _names_for(talk, sets))
+    return (_talks(talk) or is_remark(talk)) and not _names_for(talk, sets)
 
 
 def _heads(marks: Sequence[Mark], place: int) -> bool:

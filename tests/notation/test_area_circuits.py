@@ -196,3 +196,36 @@ def test_a_set_that_was_another_exercises_is_moved(text: str) -> None:
 def test_what_moves_no_set(text: str) -> None:
     """What is to come, and what is as it was kept."""
     assert read(text, "Bench Press#1 60x5", current="Bench Press").replaces == ()
+
+
+@pytest.mark.parametrize("named", ["fly", "chin ups", "deads", "split squats", "plank"])
+def test_a_set_that_does_not_fit_the_other_exercise_is_asked_about(named: str) -> None:
+    """60 kg on the bar is no load of each hand, nor of a plan of 140: nothing is moved, and nothing goes in silence."""
+    reading = read(f"that was {named} not bench", "Bench Press#1 60x5", current="Bench Press")
+    assert (reading.performed, reading.replaces) == ((), ())
+    assert reading.ask is not None
+
+
+@pytest.mark.parametrize(
+    "talk",
+    [
+        "calf cramped, had to rub it out",
+        "spotter had to take it out of my hands",
+        "pay no attention to my moaning",
+        "tripped over a plate, forget i said that",
+        "bar was bent so they threw it out",
+        "take it away maestro!",
+        "chuck it in the corner lol",
+    ],
+)
+def test_what_is_thrown_out_in_talk_is_no_kept_set(talk: str) -> None:
+    """The set kept before stays, and the one told is the next."""
+    reading = read(f"{talk}. 60x5", "Bench Press#1 60x5", current="Bench Press")
+    assert (reading.performed, reading.replaces) == ((row("Bench Press#2 60x5"),), ())
+
+
+@pytest.mark.parametrize("month", ["march", "august", "dec"])
+def test_a_month_behind_a_sets_full_stop_is_no_date_of_it(month: str) -> None:
+    """`2. march` is a date at the head of a message, or behind `the`."""
+    reading = read(f"60x5. {month} was awful")
+    assert (reading.performed, reading.day) == ((row("Bench Press#1 60x5"),), None)

@@ -68,6 +68,10 @@ knees pop now and then, no bother
 my breath is back, 60x9
 got my breath back, on to set 2
 if the plan says so i'll stop
+bench pad was wet, couldnt keep my back in place
+wet shirt, couldnt keep my back on the bench
+belt kept poking my arm, didnt notice till later
+strap kept poking my arm but didnt feel it
 """
 
 

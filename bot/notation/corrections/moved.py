@@ -89,13 +89,21 @@ def _led_by(marks: Sequence[Mark], name: int) -> Kind | None:
 
 
 def _put(draft: Draft, key: SetKey, target: int) -> bool:
-    """Makes a set the next one of an exercise; not where all of its sets are done, or where it is done otherwise."""
+    """Makes a set the next one of an exercise; not where its sets are all done, where it is done or loaded otherwise,
+    or where what was lifted is far from its plan.
+    """
     record = draft.record
     exercise = record.exercises[target]
     old = record.exercises[record.place_of(key[0]) or 0]
-    alike = (exercise.sides, exercise.measure) == (old.sides, old.measure)
-    open_sets = record.context(target).open_sets
-    if not alike or not open_sets or any(r.stage is Stage.WARMUP for r in record.rows(key)):
+    alike = all(getattr(exercise, what) == getattr(old, what) for what in ("sides", "measure", "load_style"))
+    context = record.context(target)
+    open_sets, rows = context.open_sets, record.rows(key)
+    if not alike or not open_sets or any(r.stage is Stage.WARMUP for r in rows):
+        return False
+    before = [p.load for p in context.worked]
+    loads = [r.load for r in rows if r.load is not None and r.stage is Stage.WORK]
+    likely = all(context.is_load_in_reason(load, open_sets[0], before, False) for load in loads)
+    if not likely or not all(context.are_reps_in_reason(r.reps, open_sets[0]) for r in rows):
         return False
 
     def moved(told: Sequence[Told]) -> list[Told]:

@@ -66,7 +66,7 @@ def _corrects(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
     named = any(m.kind in _NAMING for m in left)
     at = 0
     now = False
-    while at < len(right) and (not (_entry_at(right, at) or (now and _counted_at(right, at)))):
+    while at < len(right) and not (_entry_at(right, at) or (now and _counted_at(right, at))):
         said = set(right[at].text.split())
         leads = right[at].kind in (Kind.NAME, Kind.COLON, Kind.SET, Kind.ANOTHER) or right[at].kind in (
             *_LINKS,

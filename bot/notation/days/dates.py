@@ -67,7 +67,8 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
         return None
     following = marks[place + 1] if place + 1 < len(marks) else None
     if mark.kind in (Kind.NUM, Kind.ORD) and mark.value is not None and following is not None:
-        skip = 2 if following.text in ("of", ".") else 1
+        parted = following.kind is Kind.STOP and (place == 0 or text_at(marks, place - 1).split()[-1:] == ["the"])
+        skip = 2 if following.text == "of" or parted else 1
         month = MONTHS.get(text_at(marks, place + skip))
         if (month is not None and text_at(marks, place + skip) != "may") or (month == 5 and mark.kind is Kind.ORD):
             return _past(int(mark.value), month, tuple(range(place, place + skip + 1)), today)

@@ -112,6 +112,7 @@ _PUT_UNDER = re.compile(
     re.VERBOSE,
 )
 _WORDS_AHEAD = 7
+"""Words before a day that may say that it is the report's."""
 _ACHES = frozenset(words("soreness doms ache aches achy aching hurts hurt hurting pain tired tight tightness bruise"))
 
 

@@ -39,6 +39,7 @@ insults: bite bit burn burnt chop cut hammer jab needle nip pinch pinched pinche
     pricked pricking prod prodded prodding punch scratch scratching slap slapped stab stabbed stabbing stamp stick
     stuck tap tapped tickle
 ends: arm fingers finger foot forearm hand leg thigh toe toes
+worn: belt belts button buttons collar sleeve sleeves strap straps tag vest watch wrap wraps zip
 wetness: bottle chalk coffee drinking grip grips hand hands laughing palms plank rain roof shaker slip slipped
     slippery spill spilled spilt sweat sweating sweaty tap towel water
 limbs: arm bicep biceps foot hand leg wrist

@@ -132,7 +132,7 @@ stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rub
     spoke talked talking | aware knew know notice noticed realise realised realize realized sense ! @laughter always
     he ignore lads online podcast politics she spotter they you
 no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
-    @laughter back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch when
+    @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch when
 no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter hurt hurts
     pain
 no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
@@ -213,7 +213,7 @@ control 7: @water | @cannot ability doesn't don't isn't not powerless | @hold ! 
 control 9: @peed | @not | @hold ! @laughter @wetness
 control 9: wet | @cannot | control help prevent stop ! @laughter @wetness
 control 9: wet | @cannot | hold keep | bench floor in mat myself platform ! @laughter @wetness
-    foot footing stance
+    back clothes foot footing pad place position seat shirt stance top
 control 5: leak leaked leaking | no without | control ! @laughter @wetness
 control 9: trickle trickled trickling | leg legs | feel feeling felt idea knew know notice noticed | @not ! @laughter
     @wetness blood

@@ -127,7 +127,8 @@ def _says_so(others: Sequence[Mark], behind: Sequence[Mark]) -> bool:
         others = [*others, *behind[1:]]
     said = [w for m in others for w in m.text.split()]
     plain = all(
-        m.kind in _PASSED and (m.kind is not Kind.WORD or set(m.text.split()) <= _WORDS | _REMOVING | _UNREAL)
+        m.text in _UNREAL
+        or (m.kind in _PASSED and (m.kind is not Kind.WORD or set(m.text.split()) <= _WORDS | _REMOVING | _UNREAL))
         for m in others
     )
     taken = bool(set(said) & _TAKING) and bool(set(said) & _AWAY)
