@@ -23,7 +23,7 @@ spider prone superset dropset dropsets mins min secs sec hrs xmas physio creatin
 yh aye wee lad okey okie yday tmrw tomoz thurs weds tues sat sun yeh bro dude sesh warmups hams hammering pump
 pumped feeder myo cafe cafes cliche cliches decor facade fiance fiancee naive saute sauteed puree latte lattes
 spain france paris rome leeds york scots scotch greek hungary iran laos lima oman thai tamil turin turks finnish
-december hong kong wallis cals cal kcal kcals tib tibs
+december hong kong wallis cals cal kcal kcals tib tibs avec fait pre
 """
 """Gym and chat shorthand, and names of places and peoples, that no plain word list has."""
 HEAD = Path(everyday.__file__).read_text(encoding="utf-8").split("EVERYDAY =", maxsplit=1)[0]

@@ -133,13 +133,11 @@ UNLIKE = {
     "DA-098": "`the 35 is pounds love` beside fifteen swings: asked about, where the label reads the set",
     "DA-099": "`the third I'd have got 12 only the fire alarm went at 7`: asked about, where the label reads the sets",
     "CZ-083": "`no 1,25 plates anymore so 40 instead of 42,5. 5 reps`: asked about, where the label reads the set",
-    "DA-032": "`Left shoulder: a dull ache … Same as last year's trouble` is taken for an old hurt, and asked about",
     "DA-036": "`This concludes today's program.` is not taken for the end",
     "DA-038": "`Omitting carries and step-ups today` skips nothing",
     "DA-039": "`two 45-pounders: 10, 10, 8 to failure`: asked about, where the label reads the sets",
     "DA-044": "`third one also done` stores nothing, where the label keeps the set as planned",
     "DA-054": "`2 more sets, 12 and 11`: asked about, where the label reads them",
-    "DA-068": "the side of `left small finger no feeling` is lost",
     "DA-072": "`end for today` is not taken for the end",
     "DA-078": "`yes 30 is mistake, dips 20. 8 and 7` is asked about",
 }

@@ -131,6 +131,9 @@ def _scored_place(scene: Passage, score: Score) -> Spot | None:
         compared = any(spot.end <= m.first < score.first for m in scene.of(Cue.PAST))
         if 0 <= score.first - spot.end <= (9 if compared else 6 if score.plain else 5):
             return spot if _is_scored(scene, spot, score) else None
+    inside = [s for s in here if score.first <= s.first < score.end]
+    if inside and score.plain:  # `on a scale to ten my wrist is a 6`
+        return inside[-1] if _is_scored(scene, inside[-1], score) else None
     ahead = [s for s in here if 0 <= s.first - score.end <= 3]
     return ahead[0] if ahead and score.plain and ahead[0].place.name != "side" else None
 

@@ -33,8 +33,8 @@ EVERYDAY = word_set(
     ashes ashing ashy asked asks asp aspirate aspiration asps assassin assassinating assent assn asst aster
     astounding ate atone atones atop attach attacked attacker attacking attained attaining attender attested attired
     attires attracted attributable attributing attributive attunes auction auctioning audios aught augment auk aunts
-    autumns aver aviator avoidable avowing aw awaking awe awed awes awhile awing awkwarder awl awoke awry ax axed
-    axes axle ay aye ayes baa babbling babe babysat babysit babysits babysitters babysitting backaches backbit
+    autumns avec aver aviator avoidable avowing aw awaking awe awed awes awhile awing awkwarder awl awoke awry ax
+    axed axes axle ay aye ayes baa babbling babe babysat babysit babysits babysitters babysitting backaches backbit
     backbite backbites backbiting backbitten backboard backboards backbone backbones backbreaking backdate backdates
     backdrop backdrops backed backfire backfired background backhand backhanded backhanding backhands backing
     backings backlog backrest backsides backslash backslid backslide backslider backslides backsliding backspace
@@ -262,7 +262,7 @@ EVERYDAY = word_set(
     eyeballs eyebrows eyeglass eyelets eyepiece eyepieces eyesore eyesores eyestrain eyeteeth eyetooth eying fa
     fable fabled faced facelift facelifts facepalm facepalming facepalms faces facet faceting facing fact faction
     factored factoring facts factual fad fades fads fagged fagging fags failings fain fainer fainest faintest
-    faintly fairground fairness fairs fairway fairways fake faked fakes faking falloff falloffs fallout fallow
+    faintly fairground fairness fairs fairway fairways fait fake faked fakes faking falloff falloffs fallout fallow
     fallowing falter fame famed familial familiarising familiarly familiars families famished famishing fancy fang
     fangs fanning faradized farce farces fare fared fares faring farm farmer farms farrow farrowed farrowing farrows
     fart farther farthing farthings farting farts fascinates fascists fastening faster fasting fastness fasts fate
@@ -584,9 +584,9 @@ EVERYDAY = word_set(
     portending portents porting ports pose posed poser poses posh posing posit positing poss postbox postdate
     postdates postdoc posting postman posturing posy pot pots potter pottered pottering potting potty pouch pouching
     pouncing pound pounded pour pouring pout pouting powder powdering powerhouse powering powerlessly powers pox pp
-    praised praiseworthy praising prate prates prating prawned prawning pray prayed praying prays preach preached
-    preaches preaching preambling preciously precision predates preen preening prefect prelates premising prep
-    prepping preps pres presaging presentable presenting presently presents preset presiding pressed pressings
+    praised praiseworthy praising prate prates prating prawned prawning pray prayed praying prays pre preach
+    preached preaches preaching preambling preciously precision predates preen preening prefect prelates premising
+    prep prepping preps pres presaging presentable presenting presently presents preset presiding pressed pressings
     pressman pressmen pressured pressures pressuring pressurise pressurising pressurize presume presuming pretexts
     prettying preventable preventative preventive previous prey preyed preying preys priced pricing prickle prickled
     prickles pricklier pricy priding pried priests primate primates priming primping print printing prise prising

@@ -15,7 +15,7 @@ _PASSES = word_set(
     cause causing caused give gave giving me seem seems think it's it that there today with by no not new weird
     major sharp further longer ever type much lingering nothing side either even so far left right lower upper big
     single bit like from as such bad serious extra yet suffer suffered this time on during own whatsoever anything
-    i'm i've remotely never one nasty other funny strange slight my 's &
+    i'm i've remotely never once one nasty other funny strange slight my 's &
     """
 )
 """Words through which a negation passes on to a cue."""
@@ -70,7 +70,7 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
     word, then = scene.word(mark.end), scene.word(mark.end + 1)
     if mark.end < len(scene.tokens) and scene.tokens[mark.end].gap is Gap.HARD:
         return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or then in _ALL_WELL)
-    if word == "free" and scene.words(mark.first - 6, mark.first) & {"can't", "not", "isn't", "won't"}:
+    if word == "free" and scene.clause_before(mark.first, 6) & {"can't", "not", "isn't", "won't"}:
         return False
     if word in _DENIALS:
         return then not in ("until", "except")

@@ -157,12 +157,15 @@ def _happened(scene: Passage, mark: Mark) -> bool:
 def long_ago(scene: Passage, mark: Mark) -> bool:
     """History and nothing of today: `hurt my back years ago`."""
     years = any(scene.same_sentence(i, mark.first) for i in scene.years)
-    if not years and not any(scene.same_sentence(m.first, mark.first) for m in scene.of(Cue.LONG_AGO)):
+    then = [m for m in scene.of(Cue.LONG_AGO) if scene.same_sentence(m.first, mark.first)]
+    if not years and all(scene.words(m.first - 2, m.first) & _COMPARED for m in then):
         return False
     still = scene.sentence_words(mark.first) & _STILL
     return not still or (still <= {"now", "today", "since"} and _well_since(scene, mark))
 
 
+_COMPARED = word_set("as like than similar")
+"""Before what was long ago these tell what is now: `a dull ache, same as last year`."""
 _CAME_BACK = (Cue.HURT, Cue.PAIN, Cue.WHISPER, Cue.SHARP, Cue.PAINFUL, Cue.SORE)
 _NONE_SINCE = word_set("nothing none nowt zero nada zilch")
 _TROUBLE = word_set("trouble bother issue issues problem problems drama grief pain hassle bother gyp")

@@ -175,7 +175,7 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
             continue
         if m.cue is Cue.IF and _came_true(scene, mark.end):
             continue
-        if scene.word(m.first) == "could" and scene.word(m.end) in _SENSES:
+        if scene.word(m.first) in ("could", "can") and scene.word(m.end) in _SENSES:
             continue
         if m.cue is Cue.IF and scene.word(m.first) == "to" and scene.word(m.first - 1) in ("had", "have"):
             continue
@@ -217,7 +217,7 @@ _AS_IT_IS = word_set("is 's feels feel are")
 _TO_TELL = word_set("tell know say shout report update message text what worry wonder see")
 """Before `if` these tell of later: `i'll let you know if my knee is bad`."""
 _SENSES = word_set("feel sense tell see hear only hardly barely")
-"""Behind `could` these tell what was: `could feel the old shoulder`."""
+"""Behind `could` and `can` these tell what was or is: `could feel the old shoulder`, `can feel a pain`."""
 
 
 def _cannot_without(scene: Passage, mark: Mark) -> bool:
@@ -251,7 +251,7 @@ def _general_question(scene: Passage, mark: Mark) -> bool:
 def _asks(scene: Passage, index: int) -> bool:
     """`does it`, `is this`; `did 9 at 80` tells."""
     word, after = scene.word(index), scene.word(index + 1)
-    if word == "could" and after in _SENSES:
+    if word in ("could", "can") and after in _SENSES:
         return False
     return word in _QUESTION and (word != "did" or after in _SUBJECTS)
 

@@ -25,7 +25,8 @@ SCOPES: dict[Cue, str] = {
       news;
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
-      any?; not a peep/murmur/whisper/word/squeak/flicker/sausage/thing/whimper; not/isn't/wasn't/doesn't/didn't/
+      any?; thing/matter of the past; is/'s/are/feels/feel now/today/completely/totally* without/free of? pain/trouble/
+      symptoms; not a peep/murmur/whisper/word/squeak/flicker/sausage/thing/whimper; not/isn't/wasn't/doesn't/didn't/
       don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
       more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; is/'s/all
       history; ancient

@@ -153,7 +153,8 @@ _PLAIN: dict[Cue, str] = {
       has/is/has* went/gone/let/gave/emptied; can't hold/control/stop/feel my/the/in? pee/wee/peeing/bladder/
       bowel/bowels/urine/poo/water/toilet; can't hold it in; can't pee/wee/urinate/piss/poo; can't go for a pee/
       wee/poo; can't go to the toilet; can't tell when/if i need/have/am to? pee/wee/go/peeing; can't feel when/
-      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; went/gone a/bit/little/some* in my/
+      if i pee/wee/need/'m/go/am; incontinent/incontinence/incontinance; number 2/two in my pants/shorts/
+      leggings/trousers/knickers/boxers/underwear; went/gone/made a/bit/little/some/it* in my/
       the shorts/
       pants/leggings/trousers/knickers/boxers; haven't/hasn't/wasn't/not been? able to? pee/wee/poo/urinate/
       piss/go; pee/urine/wee/poo/water/bladder/bowels

@@ -60,6 +60,8 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         if mark.cue in _CLOSE and not scene.words(low, high) & _IN
         else 5
     )
+    if spot.end <= mark.first and _goes_on_with_it(scene, mark, spot):
+        return Verdict.PAIN, f"told of a place in the sentence before ({spot.place.name})"
     if high - low > far or not scene.same_sentence(mark.first, spot.first):
         return Verdict.TALK, "too far from a place"
     if mark.cue is Cue.POP and (spot.place.name == "ear" or _pops_something(scene, mark, spot)):
@@ -69,6 +71,13 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     if _at_work(scene, mark, spot):
         return Verdict.EFFORT, "muscles at work"
     return Verdict.PAIN, f"something wrong in a place ({spot.place.name})"
+
+
+def _goes_on_with_it(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`that left shoulder i told you of. 60x9 and it flared up`: a new sentence that goes on with `it`."""
+    next_one = scene.sentence[mark.first] - scene.sentence[spot.first] == 1
+    flares = scene.word(mark.first).startswith("flar")
+    return next_one and flares and scene.word(mark.first - 1) == "it" and not spot.place.plural
 
 
 def _pops_something(scene: Passage, mark: Mark, spot: Spot) -> bool:

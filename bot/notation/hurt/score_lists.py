@@ -14,12 +14,20 @@ _MEASURED = word_set("rep reps set sets kg kgs kilos lb lbs pounds each per side
 
 
 def out_of_ten(scene: Passage) -> frozenset[int]:
-    """The tokens of the tens in `out of ten`, which are no scores."""
-    return frozenset(
-        i
-        for i, t in enumerate(scene.tokens)
-        if t.word in ("10", "ten") and scene.word(i - 2) in ("out", "scale") and scene.word(i - 1) in ("of", "off")
-    )
+    """The tokens of the tens in `out of ten`, and of both ends in `on a scale of 1 to 10`, which are no scores."""
+    tens = [i for i, t in enumerate(scene.tokens) if t.word in ("10", "ten")]
+    plain = {i for i in tens if scene.word(i - 2) in ("out", "scale") and scene.word(i - 1) in ("of", "off")}
+    return frozenset(plain | {end for i in tens if _is_scale(scene, i) for end in (i - 2, i)})
+
+
+_LOWEST = ("0", "1", "zero", "one", "nought")
+"""Where a scale to ten begins."""
+
+
+def _is_scale(scene: Passage, ten: int) -> bool:
+    """`on a scale from 1 to 10`, `on the one to ten scale`: the ten at this place ends one."""
+    ranges = scene.word(ten - 1) in ("to", "till", "and", "until") and scene.word(ten - 2) in _LOWEST
+    return ranges and "scale" in (scene.word(ten + 1), *(scene.word(i) for i in range(ten - 5, ten - 2)))
 
 
 def listed_scores(scene: Passage) -> frozenset[int]:

@@ -1,7 +1,7 @@
 """Pain scores: `4/10`, `six out of ten`, `about a 6`, `pain 3`; and which numbers are none."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil
 
 from bot.notation.hurt.cues import Cue
@@ -78,8 +78,51 @@ def find_scores(scene: Passage) -> list[Score]:
 def _score_of(scene: Passage, index: int, listed: frozenset[int]) -> Score | None:
     """The score at an index; one of a list, `neck 2, hip 5 out of ten`, is out of ten wherever that is said."""
     score = _score_at(scene, index)
+    scale = None if score is not None and score.plain else _scale_before(scene, index)
+    if scale is not None and (told := _bounded(scene, index, index + 1, _value(scene, index) or 0, plain=True)):
+        return replace(told, first=scale)
+    scaled = score is not None and not score.plain and _scale_behind(scene, score.end)
     value = _value(scene, index) if index in listed and (score is None or not score.plain) else None
+    if score is not None and scaled:
+        return _bounded(scene, index, score.end, score.value, plain=True)
     return score if value is None else _bounded(scene, index, index + 1, value, plain=True)
+
+
+def _scale_before(scene: Passage, index: int) -> int | None:
+    """Where the words begin that make a number a score: `on a scale to ten my knee hurts 3`, `level 3 pain`."""
+    if _value(scene, index) is None:
+        return None
+    if _is_levelled(scene, index):
+        return index
+    start = next((i for i in range(index - 1, max(-1, index - 14), -1) if scene.word(i) == "scale"), None)
+    if start is None or not scene.same_sentence(start, index):
+        return None
+    ten = next((i for i in range(start + 1, index) if scene.word(i) in _TEN), None)
+    hurts = any(start < i < index + 4 for i in scene.hurting) or _is_of_place(scene, ten or start, index)
+    start -= 2 if start > 1 and scene.word(start - 2) == "on" else 0
+    return start if ten is not None and hurts and scene.word(index + 1) not in _NOT_SCORE_AFTER else None
+
+
+def _is_of_place(scene: Passage, first: int, index: int) -> bool:
+    """`on a scale of 1 to 10 my wrist is a 6`: a place of the client's, and its number right behind."""
+    spot = next((s for s in scene.spots if first < s.first and 0 <= index - s.end <= len(("is", "about", "a"))), None)
+    return spot is not None and scene.words(spot.end, index) <= _AT_A
+
+
+_AT_A = word_set("is 's a an at about around was maybe like")
+
+
+def _scale_behind(scene: Passage, end: int) -> bool:
+    """`a 5 on the scale of one to ten`, `6 on a 1 to 10 scale`."""
+    scale = next((i for i in range(end, end + 7) if scene.word(i) == "scale"), None)
+    led = scale is not None and scene.word(end) in ("on", "in", "at") and scene.same_sentence(scale, end)
+    return led and scale is not None and any(scene.word(i) in _TEN for i in range(end, scale + 5))
+
+
+def _is_levelled(scene: Passage, index: int) -> bool:
+    """`level 3 pain`, `a grade two ache`."""
+    behind = any(m.first == index + 1 and m.cue in (Cue.PAIN, Cue.SORE, Cue.SHARP) for m in scene.marks)
+    return behind and _value(scene, index) is not None and scene.word(index - 1) in ("level", "grade", "rating", "lvl")
 
 
 def _goes_on(scene: Passage, index: int, last: Score) -> Score | None:

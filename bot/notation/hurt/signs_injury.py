@@ -35,7 +35,7 @@ def popped(scene: Passage) -> Iterator[Sign]:
         if not negated(scene, m) and not _only_gone(scene, m)
     ]
     for pop in scene.of(Cue.POP):
-        spot = next(iter(places_of(scene, pop)), None)
+        spot = next(iter(places_of(scene, pop)), None) or _cried(scene, pop)
         if spot is not None and spot.place.tissue is Tissue.ORGAN:
             spot = next((s for s in scene.spots if s.place.tissue is not Tissue.ORGAN), spot)
         if spot is None and not scene.words(pop.first - 3, pop.first) & _NAMES_A_POP:
@@ -45,8 +45,15 @@ def popped(scene: Passage) -> Iterator[Sign]:
         for loss in losses:
             after = loss.first >= pop.end and loss.first - pop.end <= 24
             before = loss.end <= pop.first and pop.first - loss.end <= 14
-            if (after or before) and abs(scene.sentence[loss.first] - scene.sentence[pop.first]) <= 1:
+            told = scene.sentence[spot.first if spot is not None and _cried(scene, pop) is spot else pop.first]
+            if (after or before) and abs(scene.sentence[loss.first] - told) <= 1:
                 yield sign_of("pop", (pop, loss, *((spot,) if spot else ())), spot)
+
+
+def _cried(scene: Passage, pop: Mark) -> Spot | None:
+    """The place that follows a pop which is a sentence of its own: `pop!! left knee. cannot put weight on it`."""
+    alone = scene.ends(pop.end) or scene.sentence[pop.end] != scene.sentence[pop.first]
+    return next((s for s in scene.spots if alone and 0 <= s.first - pop.end <= 1), None)
 
 
 _BEARS = word_set(
@@ -157,6 +164,9 @@ def _coloured(scene: Passage, m: Mark, dark: Mark) -> bool:
     return near(scene, m, dark, 3 if dark.first >= m.end else 1)
 
 
+_MIXED_UP = word_set("the my it them those these that set sets rep reps number numbers")
+"""What somebody confused who mixed it up, in English of a second language too: `i confused the sets`."""
+_SLIPS = word_set("sorry wrong mistake meant instead was were not")
 _ABOUT_PLAN = word_set("about by with on how what which as is over here why if whether lol again coach where today")
 _EXCUSES = word_set("sorry apologies apologize apologise pardon excuse avoid any my no cause caused causing clear plan")
 """Words before `confusion` that is one between people."""
@@ -184,6 +194,9 @@ def _not_meant(scene: Passage, m: Mark) -> bool:
         nearly = scene.words(m.first - 4, m.first) & {"nearly", "almost", "giving", "gave", "give"}
         return laughed(scene, m) or bool(nearly)
     if word in ("confused", "confusion"):
+        mixed_up = scene.word(m.first - 1) == "i" and scene.word(m.end) in _MIXED_UP
+        if mixed_up or (scene.word(m.first - 1) == "i" and scene.ends(m.end) and scene.words(0, m.first) & _SLIPS):
+            return True
         excused = bool(scene.words(m.first - 5, m.first) & _EXCUSES)
         return excused or scene.word(m.end) in _ABOUT_PLAN or laughed(scene, m)
     if word in ("broke", "broken", "fractured", "fracture"):

@@ -17,7 +17,8 @@ SIDES = dict.fromkeys(("left", "l", "lh", "lhs", "lefthand"), Side.LEFT) | dict.
 _BETWEEN_SIDE = word_set(
     """
     lower upper inner outer front back rear of my the side hand inside outside mid sided big medial lateral poor old
-    bad dodgy sore hamstring hammy quad bottom top part corner half edge base tip ball whole underside heel
+    bad dodgy sore hamstring hammy quad bottom top part corner half edge base tip ball whole underside heel small big
+    ring index middle
     """
 )
 _NOT_A_SIDE_AFTER = word_set(

@@ -132,7 +132,8 @@ stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rub
     spoke talked talking | aware knew know notice noticed realise realised realize realized sense ! @laughter always
     he ignore lads online podcast politics she spotter they you
 no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
-    @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch when
+    @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch
+    when
 no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter hurt hurts
     pain
 no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
