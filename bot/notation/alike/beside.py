@@ -58,7 +58,17 @@ def _after_count(marks: Sequence[Mark], start: int, end: int) -> bool:
     return _is_count(marks, start - 1) or (text_at(marks, start - 1) in _OF_COUNT and _is_count(marks, start - 2))
 
 
+def _before_next(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`155 for 6 with one remaining then 160`, `80 for 4, two unused and then`, `add two unused to that`."""
+    told = [text_at(marks, place) for place in range(end, end + 2)]
+    onward = told[0] == "then" or told in (["and", "then"], ["to", "that"], ["to", "it"])
+    return onward and (
+        _is_count(marks, start - 1) or (text_at(marks, start - 1) in _OF_COUNT and _is_count(marks, start - 2))
+    )
+
+
 _OF_COUNT = ("rep", "reps", "more")
+_UNUSED = ("unused", "available", "still to give", "left to give", "not used")
 
 
 def _alone(marks: Sequence[Mark], start: int, end: int) -> bool:
@@ -361,7 +371,8 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("did", DID, _did),
     ("then", LIGHTER, _lighter),
     ("left", ("remaining", "left remaining"), _after_count),
-    ("in the tank", ("unused", "available", "still to give", "left to give", "not used"), _after_count),
+    ("in the tank", _UNUSED, _after_count),
+    ("in the tank", ("remaining", "left remaining", *_UNUSED), _before_next),
     ("nothing left", ("absolutely nothing", "max effort", "maximum effort", "maximal effort", "full effort",
                       "all i could do", "to the limit", "to my limit", "to the max",
                       "i was empty", "absolutely empty", "completely empty", "totally empty", "running on empty",
