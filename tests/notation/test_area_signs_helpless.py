@@ -72,6 +72,9 @@ bench pad was wet, couldnt keep my back in place
 wet shirt, couldnt keep my back on the bench
 belt kept poking my arm, didnt notice till later
 strap kept poking my arm but didnt feel it
+60x5, had another two in me
+60 for 5 with two in me still
+two in my hand, two on the rack
 """
 
 

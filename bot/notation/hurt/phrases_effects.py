@@ -176,7 +176,7 @@ EFFECTS: dict[Cue, str] = {
       speaking like/i'm/i/a/am/being/bit/was* drunk/drunken/pissed
     """,
     Cue.CONTROL: """
-      pee/wee/piss/poo/two on/in my/the? myself/me/pants/shorts/leggings/trousers/bed/knickers/boxers; lost/lose/
+      pee/wee/piss/poo on/in my/the? myself/me/pants/shorts/leggings/trousers/bed/knickers/boxers; lost/lose/
       losing/losed my/the? bladder/bowel/bowels/pee/wee/urine/poo; @cannot start/begin/manage to/a/my* pee/
       wee/urinate/
       urinating/peeing/weeing/piss; @cannot pass any? water/urine; don't/didn't/doesn't/never/can't feel/
