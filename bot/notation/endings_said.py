@@ -25,5 +25,12 @@ ENDINGS = "; ".join((
     *("wrap !", "im out of here", "am done", "im dun", "over and out", "thats your lot", "thats yer lot"),
     *("for today it is enough", "i have done all", "all is done", "time to go home", "thats time", "and thats time"),
     *("thats the end",),
+    *products(("this", "that", "which"),
+              ("concludes", "ends", "completes", "closes", "finishes", "wraps up", "rounds off", "brings to an end"),
+              ("today", "the day", *products(("todays", "the", "my", "this", "our"),
+                                             words("program programme session workout training work")))),
+    *products(("end", "the end", "thats the end", "this is the end", "finish", "stop"), ("for", "of"),
+              ("today", "the day", "tonight", "this session", "todays session", "the programme", "the program")),
+    *products(("session", "workout", "training", "programme", "program"), ("concluded", "is concluded", "at an end")),
 ))  # fmt: skip
 """Said of the whole session."""

@@ -18,7 +18,7 @@ _OFF = re.compile(
     rf"\b(?:no|without|w/o|ditched|ditching|binned|binning|removed|removing|unclipped|sans|forgot|lost|left off"
     rf"|took off|taking off|taken off|put down|got rid of"
     rf"|(?:couldnt|cant|didnt|dont) (?:face|add|use|want|fancy|need|manage)) {_ART}"
-    rf"{_GEAR}\b(?: (?:off|away|down|at home))?"
+    rf"{_GEAR}\b(?: (?:(?:and|or|nor|END) )?(?:(?:no|any|without) )?{_GEAR}\b)*(?: (?:off|away|down|at home))?"
     rf"|\b(?:without|w/o)(?: any| it)?(?= END)|\bwith (?:none|nothing)(?= END)"
     rf"|\b(?:took|taken|taking|take|removed) (?:all )?(?:the|my) weights? off\b"
     rf"|\bleft {_ART}{_GEAR} (?:at home|at work|in the car|behind)\b"

@@ -24,6 +24,7 @@ from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
 from bot.notation.named_entries import unclear_entry, with_named_entries
 from bot.notation.nameless import with_names_by_load
+from bot.notation.numbers_beside import with_numbers_beside
 from bot.notation.order.other_side import with_other_side
 from bot.notation.paired import with_paired
 from bot.notation.pieces import split_pieces
@@ -108,6 +109,7 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
 def _put_plainly(draft: Draft, marks: list[Mark]) -> _Plain:
     """The marks with everything that is told in other wordings in plain ones, in the order that these need."""
     record = draft.record
+    marks = with_numbers_beside(marks, draft.request)
     marks = with_both_again(with_paired(begun(marks), draft.request.exercises), draft.request.exercises)
     marks = with_other_side(with_names_by_load(marks, record, draft.unit), record.last())
     said = marks = with_side_pairs(marks, record, draft.under_way())

@@ -338,7 +338,10 @@ PHRASES: dict[Kind, str] = {
         "repts; repes; wraps; raps; times each; rep s; good reps; clean reps; full reps; "
         "solid reps; strict reps; more reps; total reps"
     ),
-    Kind.SECONDS: ("seg; segs; segundo; segundos; sec; secs; second; seconds; secds; sek; scs; secons; seconda"),
+    Kind.SECONDS: (
+        "seg; segs; segundo; segundos; sec; secs; second; seconds; secds; sek; scs; secons; seconda; "
+        "sekunden; sekunde; seconden; seconde; secondi; secondes; sekunder; sekundy"
+    ),
     Kind.MINUTES: ("min; mins; minute; minutes; minuts; mns; mintues; minuets"),
     Kind.HOURS: ("h; hr; hrs; hour; hours"),
     Kind.METRES: ("metre; metres; meter; meters; mtr; mtrs; mts"),
@@ -854,7 +857,9 @@ PHRASES: dict[Kind, str] = {
         "out of time for; no time to do; passed on; ditching; ditched; binned; bailed on; bailing on; cutting; cut; "
         "had to skip; have to skip; gonna skip; going to skip; will skip; ill skip; need to skip; dont have time for; "
         "havent got time for; didnt have time for; havent time for; sacked off; sacking off; no chance for; leave "
-        "out; omitted; omit; not going to do; not gonna do; no energy for; didnt manage; did no; didnt bother with; "
+        "out; omitted; omit; omitting; omitting the; forgoing; forgoing the; foregoing; foregoing the; "
+        "forgo; forgo the; dispensing with; dispensing with the; passing over; passing over the; not going to do; not "
+        "gonna do; no energy for; didnt manage; did no; didnt bother with; "
         "cant do; wont be doing; wont get to; skiped; skippd; skpped; skiping; sikpped; skippped; skip the; gave up "
         "on; giving up on; bagged off; blew off; blew through no; dropping the; dropped the; had no time for; theres "
         "no time for; not enough time for; had to miss; had to leave out; had to cut; not had time for; didnt got "

@@ -34,6 +34,7 @@ from bot.notation.greeting import without_greeting
 from bot.notation.help_told import with_help_told
 from bot.notation.hurt_parts import left_out_for, of_hurts, unhurt, with_edges
 from bot.notation.idle_times import without_idle_times
+from bot.notation.in_plain_words import in_plain_words
 from bot.notation.joining import with_joined_halves
 from bot.notation.kinds import Kind
 from bot.notation.kit_told import with_kit_told
@@ -90,7 +91,7 @@ def kinds_beside_hurts(
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
-    told = with_help_told(with_weight_told(with_questions_apart(tagger.read(few))))
+    told = with_help_told(with_weight_told(with_questions_apart(in_plain_words(tagger.read(few), request, hurts))))
     told = with_judged_efforts(without_greeting(with_hung_load(without_idle_times(told), request)))
     told = with_set_joined(with_described_counts(told), request)
     told = runs_by_number(without_opinions(with_kit_told(told, request.exercises)), request.exercises)

@@ -3,7 +3,8 @@
 The way of a message: what says nothing at its ends taken off (`little_words`), the commas that it lacks
 (`unpunctuated`, `separators`), sentences that cannot stand by themselves joined (`sentences`), a hurt parted from a
 report (`hurt_apart`); plain letters (`script`), marks (`tokens`) without greetings and thanks (`courtesies`), words
-that say the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`);
+that say the same put as one (`alike`), kinds (`tagging`, with `names`, `spoken`, `spelling`), what whole clauses tell
+of sets put in plain words (`in_plain_words`, with `worded`);
 then what is not a set is taken out (`beside_sets` with `days`, `minutes`, `questions`; `left_out` with `skips`,
 `other_times`; `talk`); what is left is put plainly (`keeping`) and cut into pieces (`pieces`), which change what was
 said (`corrections`) or report. A report is cut by exercise (`segments`), shaped (`shaping`), parsed (`grammar`,

@@ -22,8 +22,8 @@ TENS = {
     for value, word in enumerate(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], 2)
 }
 MISSPELT = {"fourty": "forty", "ninty": "ninety", "fourtee": "fourteen", "eigth": "eight", "twelv": "twelve",
-            "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "twenny": "twenty", "fity": "fifty",
-            "fiv": "five", "thre": "three", "eigt": "eight", "nien": "nine",
+            "fiveteen": "fifteen", "eightteen": "eighteen", "tweny": "twenty", "fiddy": "fifty", "fifdy": "fifty",
+            "twenny": "twenty", "fity": "fifty", "fiv": "five", "thre": "three", "eigt": "eight", "nien": "nine",
             "hunderd": "hundred", "hundered": "hundred", "nineth": "nine", "tenn": "ten", "sevn": "seven",
             "nought": "zero", "nil": "zero", "fith": "five", "thirdy": "thirty", "tin": "ten"}  # fmt: skip
 _MOST_COUNTED = 20

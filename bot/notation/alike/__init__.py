@@ -11,6 +11,10 @@ from functools import cache
 
 from bot.notation.alike.anywhere import ANYWHERE
 from bot.notation.alike.beside import BESIDE, Where
+from bot.notation.alike.dated import with_days
+from bot.notation.alike.ending import with_endings
+from bot.notation.alike.repeating import with_repeats
+from bot.notation.alike.time_left import with_time_left
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
@@ -46,6 +50,7 @@ def said_plainly(marks: Sequence[Mark]) -> list[Mark]:
     >>> [m.text for m in said_plainly(read_marks("60 for 5 once more, final one 4"))]
     ['60', 'for', '5', 'again', ',', 'last', 'one', '4']
     """
+    marks = with_endings(with_time_left(with_repeats(with_days(marks))))
     out: list[Mark] = []
     at = 0
     while at < len(marks):

@@ -52,6 +52,10 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     ("same as", ("identical to", "identical as", "identical with", "equal to", "the same like", "same again as")),
     ("typo", ("misprint", "mistype", "mis type", "typing error", "typing mistake", "spelling mistake")),
     ("both sides", ("the two sides",)),
+    ("done", ("also done", "done also", "too is done", "also is done", "is also done")),
+    *((f"each {side}", products(("the same", "same", "equal", "an equal"), ("number", "reps", "amount", "count"),
+                                ("on", "for", "with", "of", ""), ("both", "each", "either", "the two"),
+                                (side, f"{side}s"))) for side in words("leg side arm hand")),
     *((f"both {those}", products(("the two", "the 2", "both the", "both of the"), (those,)))
       for those in words("legs arms hands")),
     ("both of those", products(("the two", "the 2"), ("of those", "of these"))),

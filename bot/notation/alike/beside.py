@@ -288,6 +288,11 @@ def _at_end(marks: Sequence[Mark], start: int, end: int) -> bool:
     return (end >= len(marks) or kind_at(marks, end) in EDGES) and start > 0
 
 
+def _compares_with_none(marks: Sequence[Mark], _start: int, end: int) -> bool:
+    """`no different this time`, not `no different to 72.5`."""
+    return text_at(marks, end) not in ("to", "from", "than", "with", "between", ",", "at")
+
+
 def _of_rep(marks: Sequence[Mark], _start: int, end: int) -> bool:
     """`couldnt get the 8th`, `didnt make the sixth rep`: of one repetition."""
     at = end + (text_at(marks, end) in ("the", "my", "on"))
@@ -343,6 +348,7 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("another", ("one more", "1 more"), _before_count),
     ("actually", ("really",), _before_count),
     ("and", ("plus",), _before_words),
+    ("and", ("plus a", "plus an"), _before_count),
     ("same", (*products(("exactly", "precisely", "just", ""), ("the", ""), ("exact", "very", ""), ("same",))[:-1],
               "identical", "the identical", "equal", "unchanged", "ditto"), _before_like),
     ("weight", ("load",), _of_weight),
@@ -384,9 +390,10 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("that was", products(("the", "my", ""), ("load", "weight", "bar"), ("was", "was only")), _told_alone),
     ("actually", ("on second thoughts", "on second thought", "on reflection", "come to think of it", "thinking back",
                   "now i think of it", "now that i think of it", "thinking about it"), _opens_count),
-    ("is wrong", products(("was", "is"), ("a", "an", "my"), ("typo", "mistake", "error", "slip", "misprint")),
+    ("is wrong", products(("was", "is"), ("a", "an", "my", ""), ("typo", "mistake", "error", "slip", "misprint")),
      _behind_count),
     ("with the same", ("on the same", "at the same"), _at_end),
+    ("the same", ("no different", "not any different", "nothing different", "no difference"), _compares_with_none),
     ("left", ("l :", "l"), _sided),
     ("right", ("r :", "r"), _sided),
     ("each side", products(("on the", "on", "for", "per", "both", ""),
@@ -396,7 +403,8 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("another", ("one more set of", "1 more set of", "another set of", "a further"), _before_count),
     ("the rest", products(("the others", "the remaining ones", "the other ones", "the remaining exercises",
                            "the other exercises")), _after_skip),
-    ("three", ("triple",), _plural_count),
+    ("three", ("triple", *products(("a", ""), ("hat trick of", "trio of", "treble of"))), _plural_count),
+    ("next", ("follow up", "followup", "following"), _before_set),
     ("nothing left", NONE_MORE, _ends_part),
     ("reps", products(("of",), ("them", "em", "those", "these")), _of_those),
     ("reps rir", ("reps in reserve",), _reserved),

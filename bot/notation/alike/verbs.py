@@ -7,6 +7,7 @@ DID = (
         words("knocked banged cranked repped squeezed ground eked pumped churned smashed grinded cranked belted"),
         ("out",),
     ),
+    *products(words("knocked polished ticked reeled rattled churned banged pumped finished"), ("off",)),
     *words("reached achieved completed performed executed accomplished attained nailed smashed"),
     *products(("ended", "finished", "came"), ("up with", "up at", "up on", "up getting", "away with", "out with")),
     *products(("topped", "capped", "maxed", "bottomed", "petered", "gassed"), ("out at",)),

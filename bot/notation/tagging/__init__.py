@@ -22,6 +22,7 @@ from bot.notation.tagging.phrases import kind_meant, longest_phrase
 from bot.notation.tagging.plurals import with_plurals
 from bot.notation.tagging.small_words import small_words
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
 __all__ = ["read_kinds"]
 
@@ -82,6 +83,8 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
     was = kind_at(marks, place + 1) is Kind.WAS and marks[place + 1].text in ("was", "were")
     if mark.kind is Kind.OTHERTIME and mark.text == "next set" and numbered and (told or was):
         return replace(mark, kind=Kind.THEN)
+    if mark.kind is Kind.OTHERTIME and mark.text == "next set" and _is_next_told(marks, place, at):
+        return replace(mark, kind=Kind.THEN)
     if mark.kind is Kind.OTHERTIME and mark.text == "next set" and _is_repeated(marks, place):
         return replace(mark, kind=Kind.THEN)
     if mark.kind is Kind.OTHERTIME and mark.text == "always" and numbered:
@@ -94,6 +97,28 @@ def _of_now(marks: Sequence[Mark], place: int) -> Mark:
         return replace(mark, kind=Kind.WAS)
     counted = place > 1 and marks[place - 1].kind is Kind.SETS and marks[place - 2].kind is Kind.NUM
     return replace(mark, kind=Kind.DONE) if mark.kind is Kind.FINISH and counted else mark
+
+
+def _is_next_told(marks: Sequence[Mark], place: int, at: int) -> bool:
+    """`next set nine reps`, `next set 57.5 for 8`: at the start, with its repetitions, and no word of a plan."""
+    if place and any(m.kind is not Kind.FILL for m in marks[:place]):
+        return False
+    while at < len(marks) and marks[at].kind is Kind.SAMELOAD:
+        at += 1
+    numbers = [i for i, m in enumerate(marks) if m.kind is Kind.NUM]
+    counted = kind_at(marks, at) is Kind.NUM and kind_at(marks, at + 1) in (*_LINKED, None, Kind.COMMA, Kind.STOP)
+    planned = {w for m in marks for w in m.text.split()} & _PLANNING
+    whole = len(numbers) > 1 or kind_at(marks, at + 1) is Kind.REPS or kind_at(marks, at - 1) is Kind.SAMELOAD
+    return counted and whole and not planned and not any(m.kind is Kind.QUERY for m in marks)
+
+
+_LINKED = (Kind.X, Kind.FOR, Kind.REPS, Kind.KG, Kind.LB, Kind.AT, Kind.WITH)
+_PLANNING = frozenset(
+    words(
+        "will ill try trying gonna going aim aiming want wanna should shall plan planning hope hoping maybe target",
+        "goal let then wish could can might or if",
+    )
+)
 
 
 def _is_repeated(marks: Sequence[Mark], place: int) -> bool:

@@ -1,0 +1,55 @@
+"""What is told of sets in free words, put in the plain ones that the other rooms know.
+
+Each step reads one kind of thing that people say in whole sentences: what is left out, how many were lifted and left
+in reserve, the repetition that failed, a set put right, held, hung on, warmed up to, told by its sides. They come
+first, on the words as they are tagged; what they do not know stays.
+"""
+
+from collections.abc import Callable, Sequence
+
+from bot.notation.answer import Request, Span
+from bot.notation.corrections.told_freely import told_freely
+from bot.notation.counted_again import with_counted_again
+from bot.notation.counted_freely import with_counts_freely
+from bot.notation.held import with_holds
+from bot.notation.hung_freely import with_hung_freely
+from bot.notation.kit_swapped import with_kit_swapped
+from bot.notation.loads_spoken_of import with_loads_spoken_of
+from bot.notation.next_rep_told import with_next_rep_told
+from bot.notation.numbers_beside import without_ages_and_ways
+from bot.notation.order.warmups.by_load import with_warmups_by_load
+from bot.notation.reserve_told import with_reserve_told
+from bot.notation.set_worded import with_sets_worded
+from bot.notation.sides_freely import with_sides_freely
+from bot.notation.skips.told import with_told
+from bot.notation.tokens import Mark
+
+_OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
+    with_counts_freely,
+    with_kit_swapped,
+    with_holds,
+    with_sides_freely,
+    with_hung_freely,
+    told_freely,
+    with_warmups_by_load,
+)
+MOST_MARKS = 160
+"""Marks of a message that is told in sentences: a longer one is a list, and every look at it would cost its length."""
+_ASKING = ("does", "do", "is", "are", "how", "what", "whats", "why", "which", "when", "where", "should")
+"""Words that open a question: what it says of sets is not told."""
+
+
+def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span]) -> list[Mark]:
+    """The marks in plain words; of a message that tells of a hurt or asks, not what puts sets right or holds them."""
+    if len(marks) > MOST_MARKS:
+        return list(marks)
+    stored = {i for i, e in enumerate(request.exercises) if any(p.exercise == e.name for p in request.done)}
+    told: Sequence[Mark] = with_loads_spoken_of(
+        without_ages_and_ways(with_sets_worded(with_told(list(marks), stored))), request
+    )
+    told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
+    asks = bool(marks) and marks[0].text.split()[:1] != [] and marks[0].text.split()[0] in _ASKING
+    if not hurts and not asks:
+        for put in _OF_SETS:
+            told = put(told, request)
+    return list(told)
