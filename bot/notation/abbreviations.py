@@ -341,6 +341,9 @@ SYNONYMS: tuple[tuple[str, str], ...] = (
 )
 """Two names of one exercise. Used only where the session has exactly one of them."""
 
+_LETTERS = 4
+"""Of a word of initials."""
+_NO_PLURALS = ("adds", "les", "wents")
 HEADS: frozenset[str] = frozenset(
     words(
         "squat press row curl raise extension deadlift lunge pulldown pullup pushup fly dip thrust bridge plank",
@@ -370,6 +373,15 @@ QUALIFIERS: frozenset[str] = frozenset(
 )
 """The words that tell exercises apart."""
 
+ABBREVIATIONS |= {
+    f"{short}s": meant
+    for short, meant in ABBREVIATIONS.items()
+    if len(short) <= _LETTERS
+    and not short.endswith("s")
+    and meant[0].split()[-1] in HEADS
+    and f"{short}s" not in {*ABBREVIATIONS, *_NO_PLURALS}
+}
+"""Said of more than one repetition too: `GMs 95 10 10`."""
 EVERYDAY: frozenset[str] = frozenset(
     words(
         "dumbbell barbell kettlebell cable machine back front side leg arm chest shoulder hip knee toe neck wrist",

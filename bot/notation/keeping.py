@@ -20,6 +20,7 @@ from bot.notation.gear import without_gear
 from bot.notation.hurt_parts import begun
 from bot.notation.last_looks import Looked, last_look
 from bot.notation.leftovers import unread_number
+from bot.notation.load_unsaid import lighter_unsaid, other_load_unsaid
 from bot.notation.masking import masked
 from bot.notation.mentions import only_mentioned
 from bot.notation.named_entries import unclear_entry, with_named_entries
@@ -98,6 +99,9 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         draft.doubt(Doubt(AskKind.WHICH_SET, 0, len(draft.folded.text)))
     if draft.reports and not draft.is_decided:
         unread = unread or last_look(Looked(plain.said, told, record, plain.progress, plain.unclear))
+        lighter = lighter_unsaid(plain.said, record) or other_load_unsaid(plain.said, record)
+        if lighter is not None:
+            draft.doubt(Doubt(AskKind.LOAD, lighter.start, lighter.end))
         other = substituted(plain.said, draft.request.exercises, frozenset(one.row.exercise for one in record.told))
         if other is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))

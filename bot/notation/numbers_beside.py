@@ -100,9 +100,20 @@ def without_ages_and_ways(marks: Sequence[Mark]) -> list[Mark]:
     """The marks without how long it is until the session begins, which is no time that it has, and without ages and
     numbers of rides, which later readings would tear from their words.
     """
-    gone = {*_on_the_way(marks), *_in_brackets(marks), *_rides(marks), *_scales(marks)}
+    gone = {*_on_the_way(marks), *_in_brackets(marks), *_rides(marks), *_scales(marks), *_noughts(marks)}
     gone |= set(_said_again(marks, set(_things(marks))))
     return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
+
+
+def _noughts(marks: Sequence[Mark]) -> Iterator[int]:
+    """`zero out of ten on the ankle`, `0 out of 10, would not recommend`: a score, and nobody lifts none of ten."""
+    for place, mark in enumerate(marks):
+        if (
+            mark.kind is Kind.NUM
+            and mark.value == 0
+            and [m.text for m in marks[place + 1 : place + 3]] == ["out", "of"]
+        ):
+            yield from range(place, min(place + 4, len(marks)))
 
 
 def _bare(marks: Sequence[Mark]) -> Iterator[int]:

@@ -24,6 +24,7 @@ from bot.notation.corrections.load_left import without_left
 from bot.notation.corrections.load_supplied import with_load_supplied
 from bot.notation.corrections.no_drop import with_drops
 from bot.notation.corrections.old_and_new import old_and_new
+from bot.notation.corrections.ordinals import with_told_numbered
 from bot.notation.corrections.parted import parted
 from bot.notation.corrections.retracting import with_retractions
 from bot.notation.corrections.wording import reworded
@@ -100,7 +101,7 @@ def kinds_beside_hurts(
     ended = with_shortfalls(ended, request.exercises)
     said = told_at_once(with_lost_counts(with_set_apart(ended)))
     said = with_load_supplied(without_left(said, request), request)
-    said = with_drops(old_and_new(said, request), request)
+    said = with_told_numbered(with_drops(old_and_new(said, request), request))
     marks = with_retractions(reworded(parted(said, is_first=not request.done), is_first=not request.done), request)
     marks = with_self_asked(exercises_by_number(marks, len(request.exercises)))
     at = folded.at

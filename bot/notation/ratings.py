@@ -29,12 +29,24 @@ def without_ratings(marks: Sequence[Mark], hurts: bool) -> list[Mark]:
         ):
             near = [w for m in (*marks[max(0, place - 4) : place], *marks[ten + 1 : ten + 3]) for w in m.text.split()]
             told = (hurts and mark.value is not None and mark.value < 10) or mark.value == 0
-            told = told or _is_of_talk(marks, place, ten)
+            told = told or _is_of_talk(marks, place, ten) or _is_opinion(marks, place, ten)
             if set(near) & _RATED or marks[place + 1].kind is not Kind.SLASH or told:
                 gone.update(range(place, ten + 1))
     return masked(marks, gone)
 
 
+def _is_opinion(marks: Sequence[Mark], place: int, ten: int) -> bool:
+    """`gym music 2/10`, `3/10 would not do again`: what somebody thinks of a thing, in the words of one clause."""
+    start, end = part_of(marks, place)
+    said = {
+        w for m in (*marks[max(start, place - 4) : place], *marks[ten + 1 : min(end, ten + 4)]) for w in m.text.split()
+    }
+    return (marks[place].value or HARDEST) < HARDEST and bool(said & _OPINIONS)
+
+
+_OPINIONS = frozenset(
+    words("day gym experience music coffee playlist weather crowd would wouldnt recommend recommended")
+)
 _SESSION = frozenset(words("session workout training overall srpe"))
 _TODAY = frozenset(["today", "day"])
 _ALL = frozenset(["everything"])

@@ -19,6 +19,7 @@ from bot.notation.shaping import shape_marks
 from bot.notation.taking import fails_last, keep_as_planned, rate_last_set, take
 from bot.notation.telling import continues, is_all, is_header, is_led, is_report, is_substitute, is_unknown
 from bot.notation.tokens import Mark
+from bot.training.plan import Drop
 
 MOST_AMOUNTS = 36
 """More numbers for one exercise are no report of it: they are asked about."""
@@ -97,6 +98,17 @@ def _unreadable(atoms: Sequence[Atom]) -> Doubt | None:
     return None
 
 
+def _goes_lighter(draft: Draft, atoms: Sequence[Atom], last: str, place: int | None) -> bool:
+    """`dropped it to 55 today: 5 5 4`: a lighter load for the exercise that the chat is on, where the one before it has
+    no drop in the plan.
+    """
+    sign = next((a for a in atoms if isinstance(a, Sign)), None)
+    exercises = draft.request.exercises
+    on = place is not None and exercises[place].name == draft.request.current != last
+    drops = any(isinstance(s.finish, Drop) for e in exercises if e.name == last for s in e.sets)
+    return on and not drops and sign is not None and sign.kind is Kind.DROP and sign.text.endswith("to")
+
+
 def report(draft: Draft, segment: Segment, atoms: Sequence[Atom]) -> None:
     """Keeps the sets of one segment where they are clear beside the plan; else asks."""
     name = segment.name
@@ -106,7 +118,8 @@ def report(draft: Draft, segment: Segment, atoms: Sequence[Atom]) -> None:
     place = name.names[0] if name is not None else draft.under_way()
     if name is None and not draft.record.told and continues(atoms):
         last = draft.record.last()
-        place = draft.record.place_of(last.exercise) if last is not None else place
+        if last is not None and not _goes_lighter(draft, atoms, last.exercise, place):
+            place = draft.record.place_of(last.exercise)
     if place is None:
         if any(isinstance(a, Amount) for a in atoms):
             draft.doubt(Doubt(AskKind.WHICH_EXERCISE, atoms[0].start, atoms[-1].end))

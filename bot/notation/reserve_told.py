@@ -114,6 +114,10 @@ _IN_HAND = (
     rf"{_LEAD}(?:{_KEPT} )?{_LEAD}{_COUNT}(?: more)?(?: {_REP})?(?: more)? {_STILL}(?:{_WHERE}|more){_MORE_OF_IT}"
 )
 _SAVED = rf"{_LEAD}(?:saved|banked|reserved|spared|saving|sparing) {_COUNT}(?: {_REP})?(?: more)?"
+_STAYED = (
+    rf"{_LEAD}(?:remain|remains|remained|remaining|rest|rests|rested|stay|stays|stayed|still left|left over)"
+    rf"(?: (?:me|for me|to me|still|only|about|maybe))* {_COUNT}(?: {_REP}| repetitions?)(?: more)?"
+)
 _GOOD_FOR = rf"{_LEAD}(?:good|fit|game) for (?:another {_COUNT}|{_COUNT} more)(?: {_REP})?(?: more)?{_MORE_OF_IT}"
 _COULD = (
     rf"{_LEAD}(?:(?:could|would|might) (?:{_SURE} |easily |still |well )*(?:have|of|ve)|couldve|coulda|wouldve|mightve|"
@@ -212,6 +216,7 @@ _TELLINGS = tuple(
         (_IN_HAND, _counted),
         (_SAVED, _counted),
         (_GOOD_FOR, _counted),
+        (_STAYED, _counted),
         (_COULD, _counted),
         (_COULD_REACH, _up_to),
     )

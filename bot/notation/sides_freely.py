@@ -25,8 +25,22 @@ _MOST = 40
 """Marks of a message that is read so."""
 
 
+def _with_left(marks: Sequence[Mark]) -> list[Mark]:
+    """`they were left 9 right 8`: the side, and not what was left."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        sided = kind_at(marks, place + 1) is Kind.NUM and Kind.RIGHT in [m.kind for m in marks[place + 2 : place + 4]]
+        if mark.kind is Kind.TANK and mark.text in ("was left", "were left") and sided:
+            was, left = mark.text.split()
+            out += [replace(mark, kind=Kind.WAS, text=was), replace(mark, kind=Kind.LEFT, text=left)]
+        else:
+            out.append(mark)
+    return out
+
+
 def with_sides_freely(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks of a message that tells one set of both sides, in plain order; as they are in any other."""
+    marks = _with_left(marks)
     names = [m for m in marks if m.kind is Kind.NAME and m.names]
     sides = [m for m in marks if m.kind in (Kind.LEFT, Kind.RIGHT)]
     place = place_spoken_of(names, request)

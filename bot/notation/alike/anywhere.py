@@ -50,6 +50,10 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
                       "wanted to type", "intended to type", "was trying to say")),
     ("meant", ("intended",)),
     ("same as", ("identical to", "identical as", "identical with", "equal to", "the same like", "same again as")),
+    *((f"{nth} time", products((f"{nth} time",), ("it was", "it went", "i held", "i did", "i held it")))
+      for nth in words("first second third fourth last 1st 2nd 3rd 4th")),
+    *((f"{which} plank", (f"{which} blank", f"{which} planck")) for which in words("side front copenhagen reverse")),
+    ("sorry", words("sory srry sry soz soory sorri soryy sorrry")),
     ("typo", ("misprint", "mistype", "mis type", "typing error", "typing mistake", "spelling mistake")),
     ("both sides", ("the two sides",)),
     ("done", ("also done", "done also", "too is done", "also is done", "is also done")),

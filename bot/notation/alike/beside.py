@@ -104,6 +104,16 @@ def _rates(marks: Sequence[Mark], _start: int, end: int) -> bool:
 _MOST_EFFORT = 10
 
 
+def _rates_alone(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`i would rate it at 8`, not `id give it 2 weeks`: of an effort, and of nothing that is counted."""
+    behind = end + 1
+    ends = behind >= len(marks) or kind_at(marks, behind) in EDGES or text_at(marks, behind) in _BEHIND_EFFORT
+    return _rates(marks, start, end) and ends
+
+
+_BEHIND_EFFORT = frozenset(words("and but so maybe out though on rpe easily then i it the coach for tbh honestly"))
+
+
 def _heads(marks: Sequence[Mark], start: int, _end: int) -> bool:
     """`update: done`, `quick one - 60x5`: what opens a message and says nothing."""
     return start == 0 or kind_at(marks, start - 1) is Kind.LINE
@@ -341,6 +351,10 @@ def _between_digits(marks: Sequence[Mark], start: int, end: int) -> bool:
 
 
 _NO_DIGIT = 10
+_JUDGE = words("put call judge give")
+_JUDGE_IT = ("rate", "rate it", "put it", "call it", "judge it", "give it")
+_AS = ("at", "as", "a", "an", "as an", "rpe", "at rpe", "as rpe", "an rpe of", "at an", "at a", "at an rpe of")
+
 BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("zero", ("oh", "o"), _between_digits),
     ("but", ("though", "tho", "although"), _goes_on),
@@ -375,6 +389,7 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("was", ("felt", "felt like", "felt about"), _of_rated_label),
     ("was rpe", ("felt", *products(("felt",), ("more", ""), ("like",), ("a", "an", "about a", ""))), _of_label),
     ("did", DID, _did),
+    ("did", products(("i", "we"), ("repeat", "repeated")), _did),
     ("then", LIGHTER, _lighter),
     ("left", ("remaining", "left remaining"), _after_count),
     ("in the tank", _UNUSED, _after_count),
@@ -409,6 +424,10 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("reps", products(("of",), ("them", "em", "those", "these")), _of_those),
     ("reps rir", ("reps in reserve",), _reserved),
     ("rir", ("reps in reserve", "reps reserve", "reserve reps"), _before_count),
+    ("was rpe", (*products(("i would", "id", "i must", "i have to"), _JUDGE_IT, (*_AS, "")),
+                 *products(("i would", "id", "i must", "i have to"), _JUDGE, _AS)), _rates_alone),
+    ("last one was rpe", products(("i would", "id", "i"), (*_JUDGE, "rate"),
+                                  ("the last one", "the last set", "the last of them"), (*_AS, "")), _rates_alone),
     ("rpe", (*products(("rated", "rating", "i rated", "id rate", "rate"), ("it", "that", "this", ""), ("a", "an", "")),
              "perceived effort", "perceived exertion", "effort level", "effort rating", "rpe -",
         "hardness", "toughness", "difficulty level", "hard level"), _rates),

@@ -1,6 +1,7 @@
 """Which stored set an ordinal names beside words that correct: `the second one`, `first squat`, `first set of rows`."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
@@ -29,3 +30,37 @@ def ordinal_set(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[
     if kind_at(piece, end) in (Kind.LASTSET, Kind.LASTREP):
         return None
     return int(mark.value), end
+
+
+_ENTRIES = (Kind.X, Kind.FOR)
+_TELLING = (Kind.SKIP, Kind.SKIPPED, Kind.FINISH, Kind.QUERY, Kind.LINE, Kind.RPE, Kind.TANK, Kind.LEFT, Kind.RIGHT)
+_FAR = 12
+"""Marks of talk between the word that corrects and the set that it corrects."""
+
+
+def with_told_numbered(marks: Sequence[Mark]) -> list[Mark]:
+    """`25 x 10, 25 x 9, wait no, the second one was 30 x 9` with `set 2 was 30 x 9`: a set told just before."""
+    out = list(marks)
+    sorry = next((i for i, m in enumerate(marks) if m.kind is Kind.SORRY), None)
+    entries = 0 if sorry is None else sum(_is_entry(marks, i) for i in range(sorry))
+    if sorry is None or entries < 1:
+        return out
+    at = next((i for i in range(sorry, min(len(marks), sorry + _FAR)) if marks[i].kind is Kind.ORD), None)
+    if at is None or any(m.kind in (Kind.NUM, Kind.NAME) for m in marks[sorry:at]):
+        return out
+    end = at + 1 + (kind_at(marks, at + 1) is Kind.SET or text_at(marks, at + 1) in ("one", "1"))
+    told = kind_at(marks, end) in (Kind.WAS, Kind.MEANT) and _is_entry(marks, end + 2)
+    number = marks[at].value
+    if told and number is not None and number <= entries:
+        set_, first = replace(marks[at], kind=Kind.SET, text="set", value=None, end=marks[at].start), marks[at]
+        talk = {m.kind for m in marks[sorry + 1 : at]}.isdisjoint(_TELLING)
+        out[sorry + 1 if talk else at : end] = [
+            set_,
+            replace(first, kind=Kind.NUM, text=str(number), parts=(), end=marks[end - 1].end),
+        ]
+    return out
+
+
+def _is_entry(marks: Sequence[Mark], at: int) -> bool:
+    """Whether a load and its repetitions stand around a place."""
+    return kind_at(marks, at) in _ENTRIES and kind_at(marks, at - 1) is kind_at(marks, at + 1) is Kind.NUM

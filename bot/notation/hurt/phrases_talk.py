@@ -2,6 +2,7 @@
 cue."""
 
 NEUTRAL = """
+side/front/copenhagen/reverse blank/blanks;
 nip/nipped/nipping out/home/away/round/over/upstairs/downstairs/early; nip/nipped off/to off/out/home/work/shop/shops/
 loo/toilet/car/before/early/after;
 had/have/need/needed/got/gotta to? nip off;

@@ -5,6 +5,7 @@ from bot.notation.hurt.rows import word_set
 _ROWS = """
 can't: cant cannot can'not couldn't couldnt
 don't: dont
+sorry: sory srry soory sorri soryy
 doesn't: doesnt
 didn't: didnt
 won't: wont

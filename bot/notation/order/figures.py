@@ -30,7 +30,7 @@ def numbered(marks: list[Mark]) -> list[Mark]:
     while at < len(marks):
         kinds = [kind_at(marks, at + n) for n in (0, 1, 2)]
         mark = marks[at]
-        told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR)
+        told = bool(out) and out[-1].kind in (Kind.X, Kind.FOR, Kind.RIR, Kind.RPE, Kind.AT)
         opens = not out or out[-1].kind in (*EDGES, Kind.NAME)
         next_one = mark.value == sum(m.kind is Kind.LABEL for m in out) + 1
         stopped = kinds == [Kind.NUM, Kind.STOP, Kind.SET] and (opens or next_one)
@@ -100,6 +100,30 @@ def with_half_minutes(marks: list[Mark]) -> list[Mark]:
             number = replace(first, kind=Kind.NUM, text="30", value=_HALF * 60, end=marks[place + 1].end)
             out[place : place + 3] = [number, replace(last, kind=Kind.SECONDS)]
     return out
+
+
+def with_times(marks: list[Mark]) -> list[Mark]:
+    """`a minute and 5 seconds`, `1 minute 5 seconds`: one time."""
+    out = list(marks)
+    for place in range(len(marks) - 1, 0, -1):
+        if marks[place].kind is not Kind.MINUTES:
+            continue
+        seconds = place + 1 + (kind_at(marks, place + 1) is Kind.AND)
+        before, after = marks[place - 1], out[seconds] if seconds < len(out) else None
+        one = before.text in ("a", "one") and before.kind is not Kind.NUM
+        minutes = Decimal(1) if one else before.value if before.kind is Kind.NUM else None
+        told = kind_at(out, seconds + 1) in (Kind.SECONDS, Kind.S)
+        if after is None or after.kind is not Kind.NUM or after.value is None or minutes is None or not told:
+            continue
+        if after.value < _MINUTE and minutes <= _MOST_MINUTES:
+            whole = replace(after, start=before.start, value=60 * minutes + after.value, parts=())
+            out[place - 1 : seconds + 1] = [whole]
+    return out
+
+
+_MINUTE = 60
+_MOST_MINUTES = 20
+"""What is held or carried longer is told in minutes."""
 
 
 def with_hundreds(marks: list[Mark]) -> list[Mark]:

@@ -45,6 +45,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return None
     if first == "which" and (follows_set(marks, place) or _words(marks, place, 2)[1:2] in _TELLS_ON):
         return None
+    if first == "which" and _is_relative(marks, place):
+        return None
     if first in _SWORN and not _asks_of_exercise(marks[place : end_of(marks, place)]):
         return None
     led_by = place > 0 and marks[place - 1].text in _PREPOSITIONS and opens(marks, place - 1)
@@ -106,6 +108,24 @@ def _asks_straight(marks: Sequence[Mark], place: int) -> bool:
     return must and not tells
 
 
+def _is_relative(marks: Sequence[Mark], place: int) -> bool:
+    """`48 seconds, which is a record, I believe`: says more of what stands before it."""
+    said = _words(marks, place, 9)
+    end = end_of(marks, place)
+    parted = kind_at(marks, place - 1) in (None, Kind.COMMA, Kind.STOP)
+    return (
+        parted
+        and said[1:2] in (["is"], ["was"])
+        and said[2:3] in _OF_IT
+        and not _SOUGHT & set(said)
+        and kind_at(marks, end) is not Kind.QUERY
+    )
+
+
+_OF_IT = [[word] for word in words("a an my the our not why what quite more less about")]
+_SOUGHT = frozenset(words(
+    "next right one ones better correct exercise should good substitute alternative option instead for",
+))  # fmt: skip
 _TELLS_ON = [[word] for word in words("makes made means meant brings brought leaves left gives gave takes took")]
 """Behind `which`, what goes on with what was told: `110x10, which makes it three`."""
 _OPENING = frozenset(words("are can could should would will may shall must have did do does has am were"))

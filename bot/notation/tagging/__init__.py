@@ -10,7 +10,7 @@ from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
-from bot.notation.order.figures import with_decimals
+from bot.notation.order.figures import with_decimals, with_times
 from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
@@ -44,7 +44,7 @@ def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
         mark, at = _next(corrected, at, out)
         out.append(mark)
     out = [replace(m, kind=Kind.FILL, value=None) if _is_pronoun(out, i) else m for i, m in enumerate(out)]
-    out = with_decimals(run_together(without_opening(sets_apart(out))))
+    out = with_times(with_decimals(run_together(without_opening(sets_apart(out)))))
     return [_given_up(out, i) if m.kind in _GIVING_UP else _of_now(out, i) for i, m in enumerate(out)]
 
 
@@ -140,6 +140,8 @@ def _is_pronoun(marks: Sequence[Mark], place: int) -> bool:
         return False
     after = marks[place + 1].kind if place + 1 < len(marks) else None
     before = marks[place - 1].kind if place else None
+    if [m.text for m in marks[place + 1 : place + 3]] == ["out", "of"] and kind_at(marks, place + 3) is Kind.NUM:
+        return False
     if (
         marks[place].text == "one"
         and before in (Kind.LEFT, Kind.RIGHT)

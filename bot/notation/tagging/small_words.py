@@ -106,6 +106,13 @@ def _tally(marks: Sequence[Mark], place: int) -> str | None:
     return meant if _ends(marks, place + 1) or after in ("in", "at", "and", "then", "with", "@", "on", "each") else None
 
 
+def _tank(marks: Sequence[Mark], place: int) -> str | None:
+    """`2 in the tonk`."""
+    led = [m.text for m in marks[max(0, place - 2) : place]] == ["in", "the"]
+    counted = _is_count(marks, place - 3) or text_at(marks, place - 3) in ("left", "more", "reps", "rep", "nothing")
+    return _near(marks[place].text, ["tank"]) if led and counted and _ends(marks, place + 1) else None
+
+
 def _warm(marks: Sequence[Mark], place: int) -> str | None:
     """`wam up 60x5`."""
     return _near(marks[place].text, ["warm"]) if text_at(marks, place + 1) == "up" and _opens(marks, place) else None
@@ -149,4 +156,13 @@ def _ordinal(marks: Sequence[Mark], place: int) -> str | None:
     return _near(marks[place].text, _ORDINALS) if text_at(marks, place + 1) in ("set", "one", "round") else None
 
 
-_SLOTS: tuple[Callable[[Sequence[Mark], int], str | None], ...] = (_tally, _warm, _time, _same, _skip, _side, _ordinal)
+_SLOTS: tuple[Callable[[Sequence[Mark], int], str | None], ...] = (
+    _tally,
+    _tank,
+    _warm,
+    _time,
+    _same,
+    _skip,
+    _side,
+    _ordinal,
+)

@@ -35,6 +35,7 @@ _FARTHEST = 14
 
 def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with talk of warming up as the name of the sets behind it, or as no more than talk."""
+    marks = _with_now(marks)
     said = _with_warming(marks)
     at = next((i for i, m in enumerate(said) if m.kind is Kind.WARMUP), None)
     if at is None or sum(m.kind is Kind.WARMUP for m in said) > 1:
@@ -60,6 +61,17 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
         *names,
         *([replace(said[at], text="warm up")] if light else []),
         *(_without_coming(rest) if light else rest),
+    ]
+
+
+def _with_now(marks: Sequence[Mark]) -> list[Mark]:
+    """`warm-up 100x5 and 130x2, now 152.5x3`: then."""
+    led = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), len(marks))
+    return [
+        replace(m, kind=Kind.THEN)
+        if m.text == "now" and i > led + 1 and kind_at(marks, i + 1) is Kind.NUM and kind_at(marks, i + 2) is Kind.X
+        else m
+        for i, m in enumerate(marks)
     ]
 
 
