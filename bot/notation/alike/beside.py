@@ -79,7 +79,7 @@ def _alone(marks: Sequence[Mark], start: int, end: int) -> bool:
     return opens and ends and any(_is_count(marks, i) for i in range(start))
 
 
-_BEFORE_EMPTY = frozenset(words("and with had then one was reps went got rep but took me set last"))
+_BEFORE_EMPTY = frozenset(words("and & with had then one was reps went got rep but took me set last"))
 
 
 def _lighter(marks: Sequence[Mark], start: int, end: int) -> bool:
