@@ -173,8 +173,11 @@ _PEOPLE = frozenset(words(
     "he she they mate partner spotter bloke lad lady guy wife husband son daughter kid brother sister pal buddy friend",
     "coach trainer gf bf girlfriend boyfriend missus training",
 )) - {"coach", "training"}  # fmt: skip
-_COUNTING = frozenset(words("counted counts counting count says say said reckons reckoned thinks told saw tells swears",
-    "shouting filmed"))
+_COUNTING = frozenset(
+    words(
+        "counted counts counting count says say said reckons reckoned thinks told saw tells swears", "shouting filmed"
+    )
+)
 _ABOUT_SETS = frozenset(words(
     # what joins
     "the i it that this is a an of to for in on at by as and but so than with from out up down off my me mine you your",
