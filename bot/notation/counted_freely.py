@@ -80,9 +80,9 @@ def _next_of_name(marks: Sequence[Mark]) -> list[Mark]:
         more = few and text_at(marks, at + 1) == "more"
         name = at + 1 + more
         led = at > 0 and text_at(marks, at - 1).split()[-1:] == ["next"]
-        same = kind_at(marks, name + 1) is Kind.SAME and all(
-            m.kind in (Kind.STOP, Kind.COMMA) or m.text in _POLITE for m in marks[name + 2 :]
-        )
+        rest = marks[name + 2 :]
+        whole = not rest or rest[0].kind in (Kind.STOP, Kind.COMMA, Kind.LINE) or rest[0].text in _POLITE
+        same = kind_at(marks, name + 1) is Kind.SAME and whole and not any(m.kind is Kind.QUERY for m in rest)
         if few and (led or more) and kind_at(marks, name) is Kind.NAME and same:
             start = at - led
             ahead = [m for m in marks[:start] if m.kind not in (Kind.AND, Kind.FILL)]

@@ -24,7 +24,8 @@ _AND = frozenset(words("und e y et en i och og then and daarna danach dann poi p
 _SHORT = frozenset(words("short shy off under before of from"))
 _TO_COME = frozenset(
     words(
-        "ill hope hoping plan planning try trying next will gonna tomorrow rest resting break wait should aim aiming want goal target left to-go"
+        "ill hope hoping plan planning try trying next will gonna tomorrow",
+        "rest resting break wait should aim aiming want goal target left to-go",
     )
 )
 _OTHER = (Kind.X, Kind.KG, Kind.LB, Kind.RPE, Kind.QUERY, Kind.LEFT, Kind.RIGHT, Kind.HOURS, Kind.SKIP, Kind.NOT)
@@ -154,11 +155,13 @@ def _is_closed(marks: Sequence[Mark], number: int) -> bool:
 
 
 _ME = frozenset(words(
-    "i ive im we and then but so just only also it that really barely somehow still again finally actually first second",
+    "i ive im we and then but so just only also",
+    "it that really barely somehow still again finally actually first second",
     "third one both planks plank set time on dear sir coach",
 ))  # fmt: skip
 _AFTER = frozenset(words(
-    "before when then and but until till with while this on at so because cos shaking sir coach boss mate dear lol haha",
+    "before when then and but until till with while this on",
+    "at so because cos shaking sir coach boss mate dear lol haha",
     "tbh again more today here first second third sec secs seconds sekunden secondi segundos secondes solid total",
     "exactly almost just not very like my i it is as y et und en e dead flat straight clean ok okay yes fine",
 ))  # fmt: skip

@@ -59,7 +59,8 @@ _HUNG = frozenset(words(
 _PUT = frozenset(words("chucked threw slung binned"))
 _TALK = (Kind.FILL, Kind.WORD)
 _OF_SET = frozenset(words(
-    "i ive im a an the my and with w on of for at in up en et me it was were got did made hit went managed done so just",
+    "i ive im a an the my and with w on of for at in",
+    "up en et me it was were got did made hit went managed done so just",
     "only about around off from under between another one two felt heavy hard tough easy good great solid strict clean",
     "slow sir coach boss mate lol haha today here ones two hand each plus additional clipped dangled dangling chained",
     "fait hecho gemacht geschafft gedaan el la le de der die das ein eine een un une cinturon weste gurtel riem gilet",

@@ -13,6 +13,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 from bot.training.plan import PlannedExercise
 
 _KIT = (
@@ -141,13 +142,12 @@ def _is_plain(marks: Sequence[Mark], at: int) -> bool:
 
 
 _OTHERS = (["he"], ["she"], ["they"], ["mate"], ["guy"], ["lad"], ["wife"], ["husband"], ["brother"], ["son"])
-_BEHIND = frozenset((
-    "and", "so", "but", "for", "got", "get", "did", "done", "made", "then", "today", "which", "because", "cos", "as", "since", "instead", "by",
-    "was", "were", "is", "on", "with", "in", "i", "hit", "managed", "felt", "each", "clean", "good", "solid", "of", "here", "there", "kg", "s",
-    "free", "left", "available", "one", "ones", "reps", "rep", "times", "sir", "coach", "boss", "mate", "lol", "haha", "only", "just", "over",
-    "this", "time", "rather", "like", "no", "not", "anyway", "my", "the", "a", "it", "myself", "up", "kettlebell", "dumbbell", "bell", "easy",
-    "hard", "heavy", "light",
-)) - {"of", "in", "my", "no"}  # fmt: skip
+_BEHIND = frozenset(words(
+    "and so but for got get did done made then today which because cos as since instead by was were is on with i hit",
+    "managed felt each clean good solid here there kg s free left available one ones reps rep times sir coach boss mate",
+    "lol haha only just over this time rather like not anyway the a it myself up kettlebell dumbbell bell easy hard heavy",
+    "light",
+))  # fmt: skip
 """Words that may follow the load that was taken, or its count, and name no other thing."""
 
 

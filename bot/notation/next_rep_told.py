@@ -147,10 +147,14 @@ _REACHED = frozenset(words("tried try trying attempted went reached fought misse
 _UNSURE = frozenset(words("down back no not never nothing nope yet belt start started didnt half today to the one"))
 """Words that say of `the next one` alone either that it failed or what it is to be: `next one down`."""
 _ABOUT = frozenset(words(
-    "rep one was wasnt is isnt just got gets went came come had has have wouldnt would couldnt could didnt did never not",
-    "no nope attempt try tries time half halfway midway stuck simply really literally absolutely basically almost nearly",
-    "barely only ended turned made moved stopped started sort kind of felt looked hung hovered and but then so to on at",
-    "with out up down back into way because cos i ive my the me a an this that it its too way ground grind slowed crawled",
+    "rep one was wasnt is isnt just got gets went came",
+    "come had has have wouldnt would couldnt could didnt did never not",
+    "no nope attempt try tries time half halfway",
+    "midway stuck simply really literally absolutely basically almost nearly",
+    "barely only ended turned made moved stopped started sort kind of",
+    "felt looked hung hovered and but then so to on at",
+    "with out up down back into way because cos i ive my the",
+    "me a an this that it its too way ground grind slowed crawled",
     "which where when before after by from for pinned needed ran refused died rolled sank dropped fell all nah zero",
     "couldn't cant wont will",
 )) - {"in"}  # fmt: skip

@@ -26,7 +26,8 @@ _OF_SET = frozenset(words(
     "only about leg legs side sides foot arm hand hands each either per one two more less fewer extra than it them",
     "both holding using carrying sir coach boss mate lol haha today here finally tough hard heavy easy good strong",
     "weak weaker stronger wobbly clean solid sadly reps rep kilos kgs kg dumbbell dumbbells bell bells db dbs pair set",
-    "sets first second then while whereas so too many also links rechts linke rechte seite mit met avec con und et y en",
+    "sets first second then while whereas so too many also links",
+    "rechts linke rechte seite mit met avec con und et y en",
     "izquierda derecha gauche droite short better worse down up same weight weighted loaded though again",
 )) - {"again", "same", "then", "too", "first", "second"}  # fmt: skip
 """Words of the telling of such a set; with any other (`plan says 9 left 8 right`, `year olds left and right`) it may

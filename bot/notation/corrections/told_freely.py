@@ -198,7 +198,8 @@ _ABOUT_SETS = frozenset(words(
     "disc discs pair side bench round entry attempt opener opening starter go lot bout serie satz last previous prev",
     "latest letzter letzte first second third fourth erste premier record log note list sheet diary",
     # how it was told and put right
-    "sorry apologies apologise apologize pardon excuse oops whoops whoopsie damn dang bugger bloody doh argh ugh my bad",
+    "sorry apologies apologise apologize pardon excuse oops whoops whoopsie",
+    "damn dang bugger bloody doh argh ugh my bad",
     "correction correct corrected correcting change changed changing fix edit edited amend adjust update updated",
     "replace swap mark",
     "put write written wrote type typed typing tap tapped hit press pressed enter entered send sent log logged report",
@@ -218,7 +219,8 @@ _ABOUT_SETS = frozenset(words(
     "looked look",
     "realise realised realize realized notice noticed remember remembered believe flattered sold oversold exaggerated",
     "freebie bonus unrack unracked rack stripped stripping strip loaded lighter heavier light heavy dunno ever tad",
-    "myself next re dropped shouting distracted chatting talking carried away love partway short one off error overstated understated",
+    "myself next re dropped shouting distracted chatting talking carried",
+    "away love partway short one off error overstated understated",
     # in a second language
     "ipv statt nicht war waren scusa scusami entschuldigung excuus perdon pardon desole niet maar nur nein non era",
     "equals equal number wrongly accidentally accident clearly obviously definitely certainly exactly fact reality",

@@ -73,7 +73,9 @@ def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
         if mark.kind in EDGES or mark.kind in (Kind.CLOSE, Kind.OPEN) or mark.text in ("and", "but", "so", "cos"):
             break
         behind += mark.text.split()
-    return any(w not in _CLOSING for w in behind if w.isalpha()) or (said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"]))
+    return any(w not in _CLOSING for w in behind if w.isalpha()) or (
+        said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"])
+    )
 
 
 _POINTING = (
@@ -87,15 +89,21 @@ _POINTING = (
     "finish",
 )
 _CLOSING = frozenset(words(
-    "for from of on with at in the a an my our this that it all today todays tonight tonights day night evening morning",
+    "for from of on with at in the a an my our",
+    "this that it all today todays tonight tonights day night evening morning",
     "afternoon week now then here there done finished off out away home over through complete session sesh workout wod",
-    "training gym list plan sheet programme program exercises exercise sets set lot work lifting lifts early folks coach",
-    "boss mate sir guys everyone thanks thank you cheers bye ta lol haha x xx i ive got had have can could do did planned",
-    "managed time left energy in me us we and really sorry please up going to gonna get give giving see soon later next",
+    "training gym list plan sheet programme program exercises exercise",
+    "sets set lot work lifting lifts early folks coach",
+    "boss mate sir guys everyone thanks thank you cheers bye ta lol haha x xx pal buddy bro",
+    "bruv dude lads lad man hun love team i ive got had have can could do did planned",
+    "managed time left energy in me us we and really sorry",
+    "please up going to gonna get give giving see soon later next",
     "tomorrow friday monday tuesday wednesday thursday saturday sunday until till one last final ever more",
     "weekend finally already just well still guess think im am is was be being todays wrapped calling quits as",
-    "again afraid getting out you youre tday tdy 2day folk everybody team sweaty knackered tired dead happy shattered gassed cooked spent wiped beat battered",
-    "strong high note good great nice min mins minutes hour hours half too also anyway officially feeling feel hit enough",
+    "again afraid getting out you youre tday tdy 2day folk everybody team",
+    "sweaty knackered tired dead happy shattered gassed cooked spent wiped beat battered",
+    "strong high note good great nice min mins minutes hour",
+    "hours half too also anyway officially feeling feel hit enough",
 ))  # fmt: skip
 
 
