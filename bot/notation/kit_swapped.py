@@ -144,9 +144,10 @@ def _is_plain(marks: Sequence[Mark], at: int) -> bool:
 _OTHERS = (["he"], ["she"], ["they"], ["mate"], ["guy"], ["lad"], ["wife"], ["husband"], ["brother"], ["son"])
 _BEHIND = frozenset(words(
     "and so but for got get did done made then today which because cos as since instead by was were is on with i hit",
-    "managed felt each clean good solid here there kg s free left available one ones reps rep times sir coach boss mate",
-    "lol haha only just over this time rather like not anyway the a it myself up kettlebell dumbbell bell easy hard heavy",
-    "light",
+    "managed felt each clean good solid here there kg s free left available one ones reps rep times sir coach",
+    "boss mate",
+    "lol haha only just over this time rather like not anyway the a it myself up kettlebell dumbbell bell easy",
+    "hard heavy light",
 ))  # fmt: skip
 """Words that may follow the load that was taken, or its count, and name no other thing."""
 
