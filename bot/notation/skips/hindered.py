@@ -66,11 +66,13 @@ def _is_elsewhere(marks: Sequence[Mark], place: int) -> bool:
 
 _ELSEWHERE = re.compile(
     r"(?:at home|at (?:his|her|their|my old|my other|another|the other|school|the office)|as a (?:kid|child|teenager)"
-    r"|for years|like (?:that|him|her|them)|(?:from|by) (?:my|a) (?:mate|friend)|in (?:the|my) (?:garden|shed|garage|house)"
+    r"|for years|like (?:that|him|her|them)|(?:from|by) (?:my|a) (?:mate|friend)"
+    r"|in (?:the|my) (?:garden|shed|garage|house)"
     r"|zone)\b"
 )
 _LED_ELSEWHERE = re.compile(
-    r"\b(?:tomorrow|on holiday|rest days|wish there were|wish there was|if it hurts)\s*,?$"
+    r"\b(?:tomorrow|on holiday|"
+    r"rest days|wish there were|wish there was|if it hurts)\s*,?$"
 )
 
 

@@ -39,7 +39,8 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     at = next((i for i, m in enumerate(said) if m.kind is Kind.WARMUP), None)
     if at is None or sum(m.kind is Kind.WARMUP for m in said) > 1:
         return list(marks)
-    if said[at].text == "warm" or _is_of_other(said[:at]):
+    lone = said[at].text == "warm" and kind_at(said, at + 1) not in (*_LINKS, Kind.COLON, Kind.STOP, Kind.DASH, None)
+    if lone or _is_of_other(said[:at]):
         return list(marks)  # `warm in here, 40x10`, `my mate's warm up is 40x10`
     if any(m.kind is Kind.NUM for m in said[:at]):
         return _without_judged(marks, at, request)
