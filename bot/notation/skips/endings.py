@@ -73,7 +73,8 @@ def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
         if mark.kind in EDGES or mark.kind in (Kind.CLOSE, Kind.OPEN) or mark.text in ("and", "but", "so", "cos"):
             break
         behind += mark.text.split()
-    return any(w not in _CLOSING for w in behind if w.isalpha()) or (
+    asked = said == "finish" and "?" in behind  # `finish with what weight`
+    return asked or any(w not in _CLOSING for w in behind if w.isalpha()) or (
         said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"])
     )
 
