@@ -74,8 +74,10 @@ def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
             break
         behind += mark.text.split()
     asked = said == "finish" and "?" in behind  # `finish with what weight`
-    return asked or any(w not in _CLOSING for w in behind if w.isalpha()) or (
-        said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"])
+    return (
+        asked
+        or any(w not in _CLOSING for w in behind if w.isalpha())
+        or (said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"]))
     )
 
 
