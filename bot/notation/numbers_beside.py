@@ -248,7 +248,7 @@ def _owned(marks: Sequence[Mark]) -> Iterator[int]:
             end += 1
         led = [w for m in marks[start:place] if m.kind is not Kind.WAS for w in m.text.split()]
         was = any(m.kind is Kind.WAS for m in marks[start:place])
-        alone = sum(m.kind is Kind.NUM for m in marks[start:end]) == 1
+        alone = sum(m.kind is Kind.NUM for m in marks[start : end + 2]) == 1  # not of `kids are 4 and 6`
         others = was and bool(led) and (led[0] in _WHOSE or led[-1] in TALKED_OF)
         behind = [w for m in marks[place + 1 : end] for w in m.text.split()]
         used = len(behind) == _USED and behind[0] == "for" and behind[1] in TALKED_OF
