@@ -70,7 +70,11 @@ def _leave_compared(out: list[Mark], place: int, request: Request) -> None:
     first = out[clause.numbers[0]].value if clause.numbers and out[clause.numbers[0]].text != str(last) else None
     step = 2 if any(m.text == "two" for m in out[clause.start : clause.end]) else 1 if first == last else first or 1
     numbers = [m.value for i, m in enumerate(out) if m.kind is Kind.NUM and not clause.start <= i < clause.end]
-    if any(n is not None and abs(n - last) == step for n in numbers):
+    said = {w for m in out[clause.start : clause.end] for w in m.text.split()}
+    more = bool(said & {"more", "up", "better", "extra"})
+    if more and not said & {"than", "on", "from"} and "better" not in said:
+        return  # `60x6, 2 more`: in reserve, or to come
+    if any(n is not None and n - last == (step if more else -step) for n in numbers):
         _leave(out, clause.start, clause.end)
         if at == clause.end:
             out[at] = replace(out[at], kind=Kind.COMMA, text=",")

@@ -13,6 +13,8 @@ from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
 from bot.training.plan import LoadStyle
 
+_POLITE = ("coach", "sir", "boss", "mate", "please", "thanks", "too", "as well", "again")
+_OF_HAND = ("bell", "bells", "dumbbell", "dumbbells", "db", "dbs", "kettlebell", "kettlebells", "ones", "s", "hand")
 _UNITS = (Kind.LB, Kind.KG, Kind.S)
 _PAIR = 2
 
@@ -32,7 +34,8 @@ def _without_shouts(marks: Sequence[Mark]) -> list[Mark]:
         again = last is not None and bool(stops) and all(m.text == "!" for m in stops)
         if mark.kind is Kind.NUM and shouted and again and last is not None:
             same = out[last].kind is Kind.NUM and out[last].value == mark.value
-            if same and not out[last].text[:1].isdigit():
+            whole = at + 2 >= len(marks) or kind_at(marks, at + 2) in (Kind.STOP, Kind.LINE)
+            if same and whole and not out[last].text[:1].isdigit():
                 continue
         out.append(mark)
     return out
@@ -47,7 +50,8 @@ def _without_pair(marks: Sequence[Mark], request: Request) -> list[Mark]:
         unit = at + 2 + (kind_at(marks, at + 2) is Kind.DASH)
         pair = mark.kind is Kind.NUM and mark.value == _PAIR and kind_at(marks, at + 1) is Kind.NUM
         pair = pair and kind_at(marks, at - 1) is not Kind.SET
-        if pair and kind_at(marks, unit) in _UNITS:
+        plain = kind_at(marks, unit + 1) is not Kind.WORD or text_at(marks, unit + 1) in _OF_HAND
+        if pair and kind_at(marks, unit) in _UNITS and plain:  # `two 10 kg kids`: no bells
             return [*marks[:at], marks[at + 1], *marks[unit:]]
     return list(marks)
 
@@ -76,7 +80,9 @@ def _next_of_name(marks: Sequence[Mark]) -> list[Mark]:
         more = few and text_at(marks, at + 1) == "more"
         name = at + 1 + more
         led = at > 0 and text_at(marks, at - 1).split()[-1:] == ["next"]
-        same = kind_at(marks, name + 1) is Kind.SAME
+        rest = marks[name + 2 :]
+        whole = not rest or rest[0].kind in (Kind.STOP, Kind.COMMA, Kind.LINE) or rest[0].text in _POLITE
+        same = kind_at(marks, name + 1) is Kind.SAME and whole and not any(m.kind is Kind.QUERY for m in rest)
         if few and (led or more) and kind_at(marks, name) is Kind.NAME and same:
             start = at - led
             ahead = [m for m in marks[:start] if m.kind not in (Kind.AND, Kind.FILL)]

@@ -8,7 +8,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from bot.notation.answer import Request
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
@@ -23,7 +23,10 @@ _SHOWED = frozenset(words("showed shows said says read reads showing hit stopped
 _AND = frozenset(words("und e y et en i och og then and daarna danach dann poi puis luego after"))
 _SHORT = frozenset(words("short shy off under before of from"))
 _TO_COME = frozenset(
-    words("next will gonna tomorrow rest resting break wait should aim aiming want goal target left to-go")
+    words(
+        "ill hope hoping plan planning try trying next will gonna tomorrow",
+        "rest resting break wait should aim aiming want goal target left to-go",
+    )
 )
 _OTHER = (Kind.X, Kind.KG, Kind.LB, Kind.RPE, Kind.QUERY, Kind.LEFT, Kind.RIGHT, Kind.HOURS, Kind.SKIP, Kind.NOT)
 _MEASURES = (Kind.M, Kind.MINUTES, Kind.SECONDS, Kind.S, Kind.CLOCK, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS)
@@ -39,7 +42,10 @@ def with_holds(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if place is None or request.exercises[place].measure is not Measure.SECONDS:
         return list(marks)
     said = {w for m in marks for w in m.text.split()}
-    if said & _TO_COME or any(m.kind in _OTHER for m in marks if m.text not in ("x", "by")):
+    to_hold = any(
+        "going to" in m.text or (m.text == "going" and text_at(marks, i + 1) == "to") for i, m in enumerate(marks)
+    )
+    if to_hold or said & _TO_COME or any(m.kind in _OTHER for m in marks if m.text not in ("x", "by")):
         return list(marks)
     exercise = request.exercises[place]
     out = _with_minutes(marks)
@@ -96,6 +102,7 @@ def _without_labels(marks: list[Mark], exercise: PlannedExercise) -> list[Mark]:
             continue
         crossed = kind_at(marks, at + 1) is Kind.X
         counts = kind_at(marks, at + 1 + crossed) is Kind.NAME and few in (len(times), 1)
+        counts = counts and text_at(marks, at + 2 + crossed) != "of"  # `two planks of wood`
         behind = kind_at(marks, at - 1) in (Kind.NAME, Kind.LINE, Kind.AND, Kind.STOP, Kind.COMMA) and few - sum(
             i < at for i in times
         ) in (0, 1)
@@ -132,6 +139,34 @@ def _with_links(marks: list[Mark], exercise: PlannedExercise) -> list[Mark]:
     return out
 
 
+def _is_led(marks: Sequence[Mark], at: int) -> bool:
+    """Whether it is the client who held it: not `my phone lasted till 50`, `he held on for 50`, `will hold 50`."""
+    before = text_at(marks, at - 1).split()[-1:] if at else []
+    named = kind_at(marks, at - 1) in (Kind.NAME, Kind.WEAK, Kind.NUM, Kind.ORD, Kind.SET, *EDGES)
+    return at == 0 or named or not before or before[0] in _ME
+
+
+def _is_closed(marks: Sequence[Mark], number: int) -> bool:
+    """Whether what stands behind a time measures nothing else: not `watch says 50 steps`."""
+    behind = number + 1 + (kind_at(marks, number + 1) in (Kind.SECONDS, Kind.S))
+    if kind_at(marks, behind) in (Kind.MINUTES, Kind.HOURS):
+        return False
+    return kind_at(marks, behind) not in (Kind.WORD, Kind.TALKNUM) or text_at(marks, behind).split()[0] in _AFTER
+
+
+_ME = frozenset(words(
+    "i ive im we and then but so just only also",
+    "it that really barely somehow still again finally actually first second",
+    "third one both planks plank set time on dear sir coach",
+))  # fmt: skip
+_AFTER = frozenset(words(
+    "before when then and but until till with while this on",
+    "at so because cos shaking sir coach boss mate dear lol haha",
+    "tbh again more today here first second third sec secs seconds sekunden secondi segundos secondes solid total",
+    "exactly almost just not very like my i it is as y et und en e dead flat straight clean ok okay yes fine",
+))  # fmt: skip
+
+
 def _with_units(marks: list[Mark], exercise: PlannedExercise) -> list[Mark]:
     """`lasted till 50`, `timer showed 50`, `stayed up 50`: seconds."""
     out = list(marks)
@@ -145,6 +180,10 @@ def _with_units(marks: list[Mark], exercise: PlannedExercise) -> list[Mark]:
         ):
             number += 1
         if not (held or (clock and number > at + 1)) or number >= len(marks) or not _is_time(marks[number], exercise):
+            continue
+        if (held and not _is_led(marks, at)) or not _is_closed(marks, number):
+            continue
+        if said & _HANGING and {w for m in marks[at + 1 : number] for w in m.text.split()} & {"around", "about"}:
             continue
         if said & _HANGING and kind_at(marks, number + 1) in (Kind.SECONDS, Kind.S):
             continue  # `hung 38s` is plain, and its word names the exercise

@@ -37,7 +37,8 @@ def with_hung_freely(marks: Sequence[Mark], request: Request) -> list[Mark]:
     gear = any(m.kind in (Kind.PLUS, Kind.ADDED, Kind.WITH) for m in marks) or said & _HUNG
     chucked = all(m.text in _PUT for m in marks if m.kind is Kind.SKIP)
     plain = all(m.kind in _PLAIN or (m.kind is Kind.NAME and not m.names) for m in marks)
-    if len(loads) != 1 or not gear or not plain or not chucked or said & _LESS:
+    spoken = {w for m in marks if m.kind in _TALK for w in m.text.split()}
+    if len(loads) != 1 or not gear or not plain or not chucked or said & _LESS or spoken - _OF_SET - _HUNG:
         return list(marks)
     load, count = loads[0], counts[0]
     if kind_at(marks, count - 1) in (Kind.X, Kind.FOR) and count - load <= _BOTH + 1:
@@ -56,3 +57,15 @@ _HUNG = frozenset(words(
     "mit met extra erbij added dazu con avec wearing backpack rucksack between",
 ))  # fmt: skip
 _PUT = frozenset(words("chucked threw slung binned"))
+_TALK = (Kind.FILL, Kind.WORD)
+_OF_SET = frozenset(words(
+    "i ive im a an the my and with w on of for at in",
+    "up en et me it was were got did made hit went managed done so just",
+    "only about around off from under between another one two felt heavy hard tough easy good great solid strict clean",
+    "slow sir coach boss mate lol haha today here ones two hand each plus additional clipped dangled dangling chained",
+    "fait hecho gemacht geschafft gedaan el la le de der die das ein eine een un une cinturon weste gurtel riem gilet",
+    "dip dips weighted kilos kg kilograms harness band-free added loaded hooked attached tied slung chucked threw put",
+    "sat resting squeezed held gripped pinched foot leg legs feet ankle my body reps rep set sets then finally legged",
+)) - {"then"}  # fmt: skip
+"""Words of the telling of such a set; with any other (`10 kg in 6 weeks`, `since may`) it may tell of something else.
+"""

@@ -19,6 +19,7 @@ from bot.notation.next_rep_told import with_next_rep_told
 from bot.notation.numbers_beside import without_ages_and_ways
 from bot.notation.order.warmups.by_load import with_warmups_by_load
 from bot.notation.reserve_told import with_reserve_told
+from bot.notation.same_talk import without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.skips.told import with_told
@@ -45,7 +46,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     stored = {i for i, e in enumerate(request.exercises) if any(p.exercise == e.name for p in request.done)}
     told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(with_sets_worded(with_told(list(marks), stored))), request
+        without_ages_and_ways(with_sets_worded(with_told(without_same_talk(marks), stored))), request
     )
     told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
     asks = bool(marks) and marks[0].text.split()[:1] != [] and marks[0].text.split()[0] in _ASKING

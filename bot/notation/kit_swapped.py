@@ -13,6 +13,7 @@ from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 from bot.training.plan import PlannedExercise
 
 _KIT = (
@@ -91,6 +92,7 @@ def with_kit_swapped(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if _is_correction(marks, gone, request):
         return list(marks)
     taken = [span for span in _found(_TAKEN, marks, exercise) if gone.isdisjoint(range(*span))]
+    taken = [span for span in taken if _is_own(marks, span)]
     if not lacked and not taken:
         return list(marks)
     numbers = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and i not in gone]
@@ -109,11 +111,45 @@ def with_kit_swapped(marks: Sequence[Mark], request: Request) -> list[Mark]:
             len(told) == 1
             and len(others) == 1
             and _is_count(marks, others[0], exercise)
+            and _is_bare(marks, told[0], others[0])
             and not any(m.kind is Kind.X for m in _without(marks, gone | spans))
         ):
             return _put(marks, names, told[0], others[0], gone | spans)
     rest = _without(marks, gone)
     return list(marks) if any(m.kind is Kind.NUM for m in rest) else rest
+
+
+def _is_own(marks: Sequence[Mark], span: tuple[int, int]) -> bool:
+    """Whether the client took it, and a load: not `my mate used the 55`, `took the 55 bus`."""
+    first, end = span
+    before = marks[first - 1] if first else None
+    other = before is not None and (before.kind is Kind.OTHERPERSON or before.text.split()[-1:] in _OTHERS)
+    return not other and _is_plain(marks, end)
+
+
+def _is_bare(marks: Sequence[Mark], load: int, count: int) -> bool:
+    """Whether what stands behind a count is no thing that it counts, and nothing turns the two round: `at 9`."""
+    at = marks[count - 1] if count else None
+    clock = at is not None and at.kind is Kind.AT and load < count
+    return not clock and _is_plain(marks, count + 1)
+
+
+def _is_plain(marks: Sequence[Mark], at: int) -> bool:
+    said = marks[at].text.split()[:1] if at < len(marks) else []
+    known = at >= len(marks) or marks[at].kind not in (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.OTHERPERSON, Kind.TO,
+                                                       Kind.MINUTES, Kind.HOURS, Kind.M)  # fmt: skip
+    return known or not said or said[0] in _BEHIND
+
+
+_OTHERS = (["he"], ["she"], ["they"], ["mate"], ["guy"], ["lad"], ["wife"], ["husband"], ["brother"], ["son"])
+_BEHIND = frozenset(words(
+    "and so but for got get did done made then today which because cos as since instead by was were is on with i hit",
+    "managed felt each clean good solid here there kg s free left available one ones reps rep times sir coach",
+    "boss mate",
+    "lol haha only just over this time rather like not anyway the a it myself up kettlebell dumbbell bell easy",
+    "hard heavy light",
+))  # fmt: skip
+"""Words that may follow the load that was taken, or its count, and name no other thing."""
 
 
 def _is_count(marks: Sequence[Mark], at: int, exercise: PlannedExercise) -> bool:

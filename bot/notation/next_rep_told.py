@@ -116,12 +116,48 @@ def _missed(marks: Sequence[Mark], start: int) -> tuple[Kind, int] | None:
         end -= 1
     if end < stop and (end == behind and not ends_clause(marks, end)):
         return None
+    if not _is_own_rep(marks, start, first, behind):
+        return None
     told = [*marks[start:first], *marks[behind:end]]
     line = " ".join(m.text for m in told)
     if _BY_CHOICE.search(line):
         return Kind.GAP, end
     fails = bool({w for m in told for w in m.text.split()} & _NOT_DONE) and not _POSSIBLE.search(line)
     return (Kind.EMPTY, end) if fails else None
+
+
+def _is_own_rep(marks: Sequence[Mark], start: int, first: int, behind: int) -> bool:
+    """Whether the repetition is the client's, and what stands behind its number no thing: `tried a sixth coffee`."""
+    led = {w for m in marks[start:first] for w in m.text.split()}
+    others = any(m.kind is Kind.OTHERPERSON for m in marks[start:first])
+    if (others or led & _OTHERS) and not led & _HELPING:
+        return False
+    nth = marks[first].kind in (Kind.ORD, Kind.NUM)
+    after = text_at(marks, behind).split()[:1]
+    plain = kind_at(marks, behind) not in (Kind.WORD, Kind.FILL, Kind.OTHERPERSON)
+    if not (plain or not after or after[0] in _ABOUT or after[0] in FAILING or after[0] in _NOT_DONE):
+        return False
+    line = {w for m in marks[behind : behind + _NEAR] for w in m.text.split()}
+    return nth or kind_at(marks, behind) is Kind.REPS or bool(led & _REACHED) or not line <= _UNSURE
+
+
+_OTHERS = frozenset(words("he she they mate mates guy lad bloke buddy friend kid wife husband his her their"))
+_HELPING = frozenset(words("helped help assisted saved grabbed caught took pulled rescued gave lifted spotted"))
+_REACHED = frozenset(words("tried try trying attempted went reached fought missed failed pushed chased"))
+_UNSURE = frozenset(words("down back no not never nothing nope yet belt start started didnt half today to the one"))
+"""Words that say of `the next one` alone either that it failed or what it is to be: `next one down`."""
+_ABOUT = frozenset(words(
+    "rep one was wasnt is isnt just got gets went came",
+    "come had has have wouldnt would couldnt could didnt did never not",
+    "no nope attempt try tries time half halfway",
+    "midway stuck simply really literally absolutely basically almost nearly",
+    "barely only ended turned made moved stopped started sort kind of",
+    "felt looked hung hovered and but then so to on at",
+    "with out up down back into way because cos i ive my the",
+    "me a an this that it its too way ground grind slowed crawled",
+    "which where when before after by from for pinned needed ran refused died rolled sank dropped fell all nah zero",
+    "couldn't cant wont will",
+)) - {"in"}  # fmt: skip
 
 
 def _rep_in(marks: Sequence[Mark], start: int, stop: int) -> tuple[int, int] | None:

@@ -100,7 +100,14 @@ def without_ages_and_ways(marks: Sequence[Mark]) -> list[Mark]:
     """The marks without how long it is until the session begins, which is no time that it has, and without ages and
     numbers of rides, which later readings would tear from their words.
     """
-    gone = {*_on_the_way(marks), *_in_brackets(marks), *_rides(marks), *_scales(marks), *_noughts(marks)}
+    gone = {
+        *_on_the_way(marks),
+        *_in_brackets(marks),
+        *_rides(marks),
+        *_scales(marks),
+        *_noughts(marks),
+        *_owned(marks),
+    }
     gone |= set(_said_again(marks, set(_things(marks))))
     return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
 
@@ -243,6 +250,32 @@ def _others(marks: Sequence[Mark]) -> Iterator[int]:
             if kind_at(marks, place + 1) is Kind.PLATES:
                 yield place + 1
             yield from (i for i in range(place, min(end, place + 4)) if marks[i].kind in (Kind.HAND, Kind.EACH))
+
+
+def _owned(marks: Sequence[Mark]) -> Iterator[int]:
+    """`his was 11`, `her last set was 11`, `the first of my kids is 11`, `make it 9 for dinner`: of others, and what
+    else there is.
+    """
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NUM:
+            continue
+        start = end = place
+        while start > 0 and not ends_clause(marks, start - 1):
+            start -= 1
+        while end < len(marks) and not ends_clause(marks, end):
+            end += 1
+        led = [w for m in marks[start:place] if m.kind is not Kind.WAS for w in m.text.split()]
+        was = any(m.kind is Kind.WAS for m in marks[start:place])
+        alone = sum(m.kind is Kind.NUM for m in marks[start : end + 2]) == 1  # not of `kids are 4 and 6`
+        others = was and bool(led) and (led[0] in _WHOSE or led[-1] in TALKED_OF)
+        behind = [w for m in marks[place + 1 : end] for w in m.text.split()]
+        used = len(behind) == _USED and behind[0] == "for" and behind[1] in TALKED_OF
+        if (others and alone) or used:
+            yield place
+
+
+_USED = 2
+_WHOSE = frozenset(words("his her hers their theirs mates buddys friends wifes husbands brothers sisters mums dads"))
 
 
 def _on_the_way(marks: Sequence[Mark]) -> Iterator[int]:

@@ -87,7 +87,8 @@ def kinds_beside_hurts(
     folded: Folded, plain: Sequence[Mark], request: Request, hurts: Sequence[Span], tagger: Tagger
 ) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
-    typed = said_plainly(without_smileys(plain))
+    begun = bool(request.done) or any(m.kind in NUMBERS for m in plain)
+    typed = said_plainly(without_smileys(plain), begun=begun)
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)

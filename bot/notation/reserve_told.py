@@ -183,6 +183,8 @@ def _up_to(marks: Sequence[Mark], clause: Clause) -> Decimal | None:
     """`eleven would have been the limit`: how many more than were done."""
     most = marks[clause.numbers[0]].value
     told = (m.value for m in reversed(marks[: clause.start]) if m.kind is Kind.NUM and m.value is not None)
+    if most is not None and most != int(most):
+        return None  # a load: `62.5 would have been the limit`
     return next(
         (most - n for n in told if most is not None and n >= EARLIEST_FAILED and 0 < most - n <= MOST_LEFT), None
     )
@@ -251,6 +253,8 @@ def with_reserve_told(marks: Sequence[Mark]) -> list[Mark]:
     return out
 
 
+_STILL_THERE = frozenset(("left", "kept", "still", "reps", "rep", "leaving", "keeping", "spare", "unused", "saved",
+                          "holding", "held", "had", "with", "another"))  # fmt: skip
 _BEHIND = ("after", "after the", "after my", "beyond", "on top of")
 """`good for 2 more after the nine at 60`: leads the set that is told behind its effort."""
 
@@ -266,6 +270,9 @@ def _told_at(marks: Sequence[Mark], place: int) -> tuple[Clause, Decimal] | None
             continue
         left = telling.left(marks, clause)
         told = any(m.kind is Kind.NUM for m in marks[:place])
+        said = {w for m in marks[place : clause.end] for w in m.text.split()}
+        if said & {"bag", "bank"} and left != 0 and not said & _STILL_THERE:
+            return None  # `60x5, 2 in the bag`: reserve, or sets that are done
         ahead = not any("bag" in m.text or "bank" in m.text for m in marks[place : clause.end])  # `2 in the bag`: done
         told = told or (left != 0 and ahead and any(m.kind is Kind.NUM for m in marks[clause.end :]))
         plain = {m.kind for m in marks[clause.start : clause.end]} <= _KNOWN

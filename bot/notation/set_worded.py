@@ -67,6 +67,8 @@ def _lots(out: list[Mark], at: int) -> None:
         return
     if text_at(out, leads) == "of" and (out[leads + 1].value or 0) <= MOST_REPS:  # `3 lots of 10` are three sets
         return
+    if kind_at(out, leads + 2) is Kind.WORD and not ends_clause(out, leads + 2):  # `5 tries at 60 levels`
+        return
     if named:
         out[link] = _gap(out[link])
     else:
@@ -127,7 +129,8 @@ def _earned(out: list[Mark], at: int) -> None:
         return
     end = verb + (1 if len(text_at(out, verb).split()) > 1 else 2)
     end += text_at(out, end) in ("a", "an", "about", "only", "just")
-    if kind_at(out, end) is Kind.NUM:
+    behind = end + 1 + (kind_at(out, end + 1) is Kind.REPS)
+    if kind_at(out, end) is Kind.NUM and (ends_clause(out, behind) or kind_at(out, behind) is not Kind.WORD):
         out[verb:end] = [Mark(Kind.FOR, "for", out[verb].start, out[end - 1].end)]
 
 

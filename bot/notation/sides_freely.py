@@ -21,6 +21,17 @@ _PLAIN = (Kind.FILL, Kind.WORD, Kind.COMMA, Kind.AND, Kind.COLON, Kind.DASH, Kin
 _LESS = {"less": -1, "fewer": -1, "more": 1, "extra": 1}
 _FEW = {"one": 1, "1": 1, "two": 2, "2": 2, "a": 1}
 _TO_COME = frozenset(words("next will gonna tomorrow should if sore hurts try want drop more-set again same hand-over"))
+_OF_SET = frozenset(words(
+    "the a an my i ive im on with w in at of for from by and but was were is got did done made hit went managed just",
+    "only about leg legs side sides foot arm hand hands each either per one two more less fewer extra than it them",
+    "both holding using carrying sir coach boss mate lol haha today here finally tough hard heavy easy good strong",
+    "weak weaker stronger wobbly clean solid sadly reps rep kilos kgs kg dumbbell dumbbells bell bells db dbs pair set",
+    "sets first second then while whereas so too many also links",
+    "rechts linke rechte seite mit met avec con und et y en",
+    "izquierda derecha gauche droite short better worse down up same weight weighted loaded though again",
+)) - {"again", "same", "then", "too", "first", "second"}  # fmt: skip
+"""Words of the telling of such a set; with any other (`plan says 9 left 8 right`, `year olds left and right`) it may
+tell of something else."""
 _MOST = 40
 """Marks of a message that is read so."""
 
@@ -49,6 +60,9 @@ def with_sides_freely(marks: Sequence[Mark], request: Request) -> list[Mark]:
     crossed = any(m.kind is Kind.X and kind_at(marks, i + 1) is Kind.NUM for i, m in enumerate(marks))
     said = {w for m in marks for w in m.text.split()}
     if crossed or said & _TO_COME or not all(m.kind in _PLAIN for m in marks):
+        return list(marks)
+    spoken = {w for m in marks if m.kind in (Kind.FILL, Kind.WORD, Kind.OTHERTIME) for w in m.text.split()}
+    if spoken - _OF_SET:
         return list(marks)
     told = request.exercises[place].name in {p.exercise for p in request.done}
     if told and (any(m.kind in (Kind.WAS, Kind.AND) for m in marks) or not names):

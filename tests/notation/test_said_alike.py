@@ -33,7 +33,11 @@ PAIRS: tuple[tuple[str, float, tuple[str, ...]], ...] = (
     ("didn't|didnt", 0.93, ("did not",)),
     ("can't|cant", 0.93, ("cannot",)),
     ("nothing left", 0.93, ("nothing more left", "nothing remaining")),
-    (r"(?i)(?<!absolutely )\bnothing left\b", 0.81, ("not another rep in me", "max effort", "couldn't squeeze out another")),
+    (
+        r"(?i)(?<!absolutely )\bnothing left\b",
+        0.81,
+        ("not another rep in me", "max effort", "couldn't squeeze out another"),
+    ),
     (r"(?i)(?<!absolutely )\bnothing left\b", 0.87, ("absolutely nothing",)),
     ("in the tank", 0.81, ("remaining", "unused")),
     ("left in the tank", 0.87, ("to spare",)),

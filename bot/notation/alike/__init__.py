@@ -43,14 +43,14 @@ def _phrases() -> _Node:
     return root
 
 
-def said_plainly(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks as typed, with such phrases as the ones that the rules know.
+def said_plainly(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
+    """The marks as typed, with such phrases as the ones that the rules know. `begun`: there are sets already.
 
     >>> from bot.notation.tokens import read_marks
     >>> [m.text for m in said_plainly(read_marks("60 for 5 once more, final one 4"))]
     ['60', 'for', '5', 'again', ',', 'last', 'one', '4']
     """
-    marks = with_endings(with_time_left(with_repeats(with_days(marks))))
+    marks = with_endings(with_time_left(with_repeats(with_days(marks))), begun=begun)
     out: list[Mark] = []
     at = 0
     while at < len(marks):

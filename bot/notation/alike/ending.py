@@ -236,7 +236,7 @@ _IDIOM = r"(?!(?:packed|knocked|called) it \w+(?: \w+ \w+)? after \d)" + one_of(
     "clocking off; clocked out; clocked off; clock out; clock off; punching out; punched "
     "out; checking out; checked out; logging off; logged off; log off; signing off; signed "
     "off; sign off; over and out; goodnight from the gym; good night from the gym; "
-    "goodnight gym; schools out; class dismissed; mission accomplished; mission complete; "
+    "goodnight gym; class dismissed; mission accomplished; mission complete; "
     "home james; home time; hometime; calling it a night; calling it a day; calling it a "
     "wrap; calling it a session; calling it an evening; calling it a workout; call it a "
     "night; call it a day; called it a night; called it a day; thats all she wrote; thats "
@@ -495,8 +495,11 @@ _LEAVES = compiled(
 )
 
 
-def with_endings(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with such a clause said plainly, between commas where nothing else parts it."""
+def with_endings(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
+    """The marks with such a clause said plainly, between commas where nothing else parts it.
+
+    `begun`: the session holds a set, or the message tells one; before that a packed bag or the way home ends nothing.
+    """
     said = said_of(marks)
     timed = any(m.text in _TIMES for m in marks)
     reports = not timed and any(m.kind is Kind.NUM or m.text in _REPORTING for m in marks)
@@ -508,6 +511,8 @@ def with_endings(marks: Sequence[Mark]) -> list[Mark]:
         end = _end(said.text, said.letter(place), reports=reports)
         if end is None or end not in said.starts:
             continue
+        if not begun and _ELSEWHERE.search(said.text[said.letter(place) : end]):
+            continue
         out += marks[until:place]
         until = said.place(end)
         apart = bool(out) and out[-1].kind not in EDGES and out[-1].text not in _JOINS
@@ -516,6 +521,11 @@ def with_endings(marks: Sequence[Mark]) -> list[Mark]:
     return [*out, *marks[until:]]
 
 
+_ELSEWHERE = re.compile(
+    r"\b(?:pack|packed|packing|bags?|kit|gear|belt|chalk|home|car|bus|train|showers?|showered|sauna|bath|bed|sofa|kettles?"
+    r"|mission|clocked|clocking|logged off|logging off|punched|leaving|left|door|off i|going|heading|headed)\b"
+)
+"""What is done before a session as well as behind it."""
 _WORDS = frozenset(re.findall(r"[^\W_]+", _CRY + _STRONG + _OUT)) | {"!", ","}
 """Words that such a clause may begin with, and more: one that begins otherwise is not looked at."""
 _TIMES = frozenset(("min", "mins", "minute", "minutes", "hour", "quarter"))

@@ -42,7 +42,7 @@ _LAST = any_of(
     one_of("before; above; earlier; just now; a moment ago; a minute ago; beforehand; just before; previously"),
 )
 _NTH = any_of(
-    _THE + "(?P<nth>" + _WHICH + ")" + maybe(_SET),
+    _THE + "(?P<nth>" + _WHICH + ")" + maybe(_SET) + "(?!coach |mate |boss |sir )",
     _THE + "set " + maybe("number; no; nr") + "(?P<number>" + _NUMBER + ")",
 )
 _OF = any_of(_LAST, "(?P<that>" + one_of("that; it; this; that one; this one; that set") + ")", _NTH)
@@ -262,7 +262,9 @@ def with_repeats(marks: Sequence[Mark]) -> list[Mark]:
         plain = plainly(found)
         vague = bool(found.groupdict().get("weak"))
         alone = marks[0].start < _FIRST and all(m.kind in EDGES for m in behind)
-        if plain is None or (vague and (found["that"] or not alone)):
+        understood = alone and found.groupdict().get("that") and (found["strong"] or "").strip() == "copy"
+        once = vague and found["nth"] is not None and f"{found['nth']}time " in found.group(0)
+        if plain is None or understood or once or (vague and (found["that"] or not alone)):
             continue
         return [*put(marks[:end], plain), *behind]
     return list(marks)

@@ -95,7 +95,7 @@ def told_freely(marks: Sequence[Mark], request: Request) -> list[Mark]:
     whole = all(p.stage is Stage.WORK and p.side is None for p in stored) and len(stored) == len(rows)
     said = _read(marks)
     to_come = any(w in _TO_COME and not _is_passed(said, i) for i, w in enumerate(said.words))
-    if scraps or not whole or to_come or _is_of_some_set(said):
+    if scraps or not whole or to_come or _is_of_some_set(said) or not _is_of_sets_only(marks, said):
         return list(marks)
     planned = next((len(e.sets) for e in request.exercises if e.name == last.exercise), 0)
     return _plainly(marks, said, rows, last, planned - len(rows)) or list(marks)
@@ -147,6 +147,90 @@ def _is_of_some_set(said: _Said) -> bool:
         and not set(said.words[max(0, i - 1) : i]) & led
         for i in ones
     )
+
+
+def _is_of_sets_only(marks: Sequence[Mark], said: _Said) -> bool:
+    """Whether every word may be about a set and how it was told; others only count it: `my mate says 8`.
+
+    `put 9 in the oven`, `my last place had 9 racks`, `honestly 9 people in here` tell of something else.
+    """
+    named = {i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK)}
+    plain = [
+        (at, w)
+        for at, w in enumerate(said.words)
+        if at not in said.numbers and at not in said.ordinals and said.places[at] not in named
+    ]
+    if any(w not in _OF_SETS for _, w in plain if w.isalpha()):
+        return False
+    people = [at for at, w in plain if w in _PEOPLE]
+    counting = [at for at, w in plain if w in _COUNTING]
+    return all(any(at < by <= at + _FAR for by in counting) for at in people)
+
+
+_FAR = 4
+"""Words from one who counts to the word that says so: `my training partner was counting`."""
+_PEOPLE = frozenset(words(
+    "he she they mate partner spotter bloke lad lady guy wife husband son daughter kid brother sister pal buddy friend",
+    "coach trainer gf bf girlfriend boyfriend missus training",
+)) - {"coach", "training"}  # fmt: skip
+_COUNTING = frozenset(
+    words(
+        "counted counts counting count says say said reckons reckoned thinks told saw tells swears", "shouting filmed"
+    )
+)
+_ABOUT_SETS = frozenset(words(
+    # what joins
+    "the i it that this is a an of to for in on at by as and but so than with from out up down off my me mine you your",
+    "youve its thats theres there them those these one ones s im ive id ill am be been being was were are has have had",
+    "no nope nah yes yeah yep do did didnt dont does not isnt wasnt werent only just actually really basically",
+    "literally",
+    "now then again before after earlier already still also well ok okay right fine good oh ah ha haha lol tbh pls",
+    "please plz",
+    "kindly dear sir boss coach mate hey hi thanks thank ta cheers or both what which why how can could would should",
+    "must need let lets id want wanted going has got get getting gave give gimme go goes make makes made take took",
+    "come coming",
+    "hang wait hold second sec moment actually bit little very terribly so more less fewer too many much few extra",
+    "about over under like same other alone each rest end total all in whole number numbers figure under per into",
+    "instead rather back halfway mid way",
+    # a set and its parts
+    "set sets rep reps repetition repetitions load loads weight weights kilo kilos kg kgs lb lbs pound pounds bar",
+    "plate plates",
+    "disc discs pair side bench round entry attempt opener opening starter go lot bout serie satz last previous prev",
+    "latest letzter letzte first second third fourth erste premier record log note list sheet diary",
+    # how it was told and put right
+    "sorry apologies apologise apologize pardon excuse oops whoops whoopsie",
+    "damn dang bugger bloody doh argh ugh my bad",
+    "correction correct corrected correcting change changed changing fix edit edited amend adjust update updated",
+    "replace swap mark",
+    "put write written wrote type typed typing tap tapped hit press pressed enter entered send sent log logged report",
+    "reported record recorded mean meant say says said tell told mention mentioned show shows showed read reads",
+    "reading call",
+    "turn turns switch drop bring knock shave lop dock deduct subtract remove minus plus add lower raise reduce",
+    "downgrade",
+    "upgrade bump scrap ignore disregard forget forgot forgotten leave leaves stay stays stand stands remain remains",
+    "keep unchanged untouched wrong mistake mistaken mistakenly mistyped typo typos error slip slipped slips misread",
+    "miscounted miscount overcounted undercounted recounted recount counted counting count counts countdown rounded",
+    "rounding",
+    "cheekily generous optimistic optimism wishful thinking kidding dreaming rubbish nonsense lie lied lying fib",
+    "fibbed truth honest honestly actual confused confusion mixed muddled lost brain fog head ego math maths sum added",
+    "subtracted",
+    "thumb thumbs finger fingers fat sweaty fumbled autocorrect phone keyboard key keypad glasses screen app",
+    "video filmed film footage clip camera recording replay watched rewatched watch watching checked check checking",
+    "looked look",
+    "realise realised realize realized notice noticed remember remembered believe flattered sold oversold exaggerated",
+    "freebie bonus unrack unracked rack stripped stripping strip loaded lighter heavier light heavy dunno ever tad",
+    "myself next re dropped shouting distracted chatting talking carried",
+    "away love partway short one off error overstated understated",
+    # in a second language
+    "ipv statt nicht war waren scusa scusami entschuldigung excuus perdon pardon desole niet maar nur nein non era",
+    "equals equal number wrongly accidentally accident clearly obviously definitely certainly exactly fact reality",
+    "reckons reckoned thinks saw tells swears seems seemed turned out says apparently says trust",
+))  # fmt: skip
+_OF_SETS = (
+    _ABOUT_SETS | _PEOPLE | _COUNTING | _MISTAKEN | _CHANGING | _TOLD | _WRONG | _WAS | _STAYING | _ONES | _FIRSTS
+    | _LASTS | _THAT | _DENYING | _AWAY | _SPOKEN | _HUNG | frozenset(_ADDING) | frozenset(_TOO) | frozenset(_FEW)
+    | {"training"}
+)  # fmt: skip
 
 
 def _is_passed(said: _Said, at: int) -> bool:

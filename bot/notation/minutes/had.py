@@ -20,7 +20,7 @@ _NOT_HAVING = frozenset(
         "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
         "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
         "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
-        "skipped skip drove nap napped gained here hiked hike hiking queuing chatted nattered napping",
+        "skipped skip drove nap napped gained here hiked hike hiking queuing chatted nattered napping saved",
     )
 )
 _SLEPT = frozenset(words("slept sleep insomnia awake nap napped asleep sleepless overslept kip jetlag jetlagged"))
@@ -45,6 +45,31 @@ _TRAINING = frozenset(words(
 _OTHER_DAY = frozenset(words("tomorrow tmrw monday tuesday wednesday thursday friday saturday sunday"))
 
 
+def _is_of_others(before: list[str], after: list[str]) -> bool:
+    """`he only has 20 minutes`, `20 minutes left in the match`, `yesterday I only had 20 minutes`: not the time that
+    the client has today.
+    """
+    others = bool(set(before) & _OTHERS) and not set(before) & _MINE and not set(after[:4]) & _MINE
+    other_day = bool(set(before) & _PAST_OR_TO_COME) or after[:1] == ["yesterday"] or after[:2] == ["a", "day"]
+    thing = after[:1] == ["left"] and after[1:2] in (["of"], ["in"], ["on"]) and not set(after[2:]) & _OF_SESSION
+    return others or other_day or thing or before[:3] == ["do", "i", "have"]
+
+
+def _is_in_thought(before: list[str]) -> bool:
+    """`what if I only have`, `if I had`, `wish I had`; not `if I've only the 20 minutes, what first?`"""
+    said = set(before)
+    return "wish" in said or ("if" in said and bool(said & {"had", "what"}))
+
+
+_OTHERS = frozenset(words("he she mate mates wife husband phone roast dinner oven match film"))
+_MINE = frozenset(words("i im me we us ill ive lift ride picks"))
+_PAST_OR_TO_COME = frozenset(words("yesterday tomorrow tmrw"))
+_OF_SESSION = frozenset(words(
+    "session gym it here parking clock me lunch break today this meter my booking slot window childcare ticket workout",
+    "training us lunchbreak tonight",
+))  # fmt: skip
+
+
 def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     """Whether a duration is what the client has, by the words of its part. `timed`: the exercise counts seconds."""
     start, stop = part_of(marks, place)
@@ -53,6 +78,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     after = [w for m in marks[end:stop] for w in words_of(m)]
     of_night = kind_at(marks, end - 1) is Kind.HOURS and any(set(words_of(m)) & _SLEPT for m in marks)
     if of_night and not {"got", "have"} & set(before):
+        return False
+    if _is_of_others(before, after) or _is_in_thought(before):
         return False
     if _then_away(marks, end) and not set(before) & _NOT_HAVING:
         return True

@@ -49,6 +49,8 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             or _is_timed(marks, place)
             or _goes_on_today(marks, place)
             or _is_of_thing(marks, place)
+            or _is_of_more(marks, place)
+            or _is_of_work(marks, place)
         ):
             continue
         if any(m.kind is Kind.THEN for m in marks[max(0, place - 3) : place]) and any(
@@ -57,6 +59,63 @@ def read_finish(marks: Sequence[Mark]) -> Mark | None:
             continue
         return mark
     return None
+
+
+def _is_of_more(marks: Sequence[Mark], place: int) -> bool:
+    """`that's all the news`, `that's me at the gym`, `over and out of breath`: words that end nothing by themselves, of
+    something else than the session.
+    """
+    said = marks[place].text
+    if not said.startswith(_POINTING):
+        return False
+    behind: list[str] = []
+    for mark in marks[place + 1 : place + 1 + _FAR]:
+        if mark.kind in EDGES or mark.kind in (Kind.CLOSE, Kind.OPEN) or mark.text in ("and", "but", "so", "cos"):
+            break
+        behind += mark.text.split()
+    asked = said == "finish" and "?" in behind  # `finish with what weight`
+    return (
+        asked
+        or any(w not in _CLOSING for w in behind if w.isalpha())
+        or (said == "thats me" and behind[:1] in (["at"], ["in"], ["back"], ["on"]))
+    )
+
+
+_POINTING = (
+    "thats me",
+    "thats it",
+    "thats all",
+    "thats a wrap",
+    "thats the end",
+    "over and out",
+    "signing off",
+    "finish",
+)
+_CLOSING = frozenset(words(
+    "for from of on with at in the a an my our",
+    "this that it all today todays tonight tonights day night evening morning",
+    "afternoon week now then here there done finished off out away home over through complete session sesh workout wod",
+    "training gym list plan sheet programme program exercises exercise",
+    "sets set lot work lifting lifts early folks coach",
+    "boss mate sir guys everyone thanks thank you cheers bye ta lol haha x xx pal buddy bro",
+    "bruv dude lads lad man hun love team i ive got had have can could do did planned",
+    "managed time left energy in me us we and really sorry",
+    "please up going to gonna get give giving see soon later next",
+    "tomorrow friday monday tuesday wednesday thursday saturday sunday until till one last final ever more",
+    "weekend finally already just well still guess think im am is was be being todays wrapped calling quits as",
+    "again afraid getting out you youre tday tdy 2day folk everybody team",
+    "sweaty knackered tired dead happy shattered gassed cooked spent wiped beat battered",
+    "strong high note good great nice min mins minutes hour",
+    "hours half too also anyway officially feeling feel hit enough",
+))  # fmt: skip
+
+
+def _is_of_work(marks: Sequence[Mark], place: int) -> bool:
+    """`work is done for today`, `finished for the day at work so heading in`: a job is over."""
+    before = [m.text for m in marks[max(0, place - 2) : place] if m.kind is not Kind.FILL]
+    behind = [m.text for m in marks[place + 1 : place + 3]]
+    job = behind in (["at", "work"], ["with", "work"])
+    return job or (before[-1:] in (["is"], ["was"], ["s"]) and before[-2:-1] == ["work"])
 
 
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
@@ -147,6 +206,8 @@ def _is_away(marks: Sequence[Mark], place: int) -> bool:
         return behind.split()[:1] in ([w] for w in _OUT_OF) and not behind.startswith("of here")
     if said == "calling it":
         return behind.split()[:1] in (["heavy"], ["light"], ["hard"], ["easy"], ["a"], ["an"], ["about"])
+    if said.endswith("home") and behind.startswith(("to train", "to lift", "to the gym")):
+        return True
     return said.endswith(("home", "off")) and bool(set(behind.split()) & {*WEEKDAYS, "tomorrow", "christmas", "next"})
 
 

@@ -1,5 +1,6 @@
 """What hinders a skip: it is denied, asked about, only thought of, or only put off to the end of the session."""
 
+import re
 from collections.abc import Sequence
 
 from bot.notation.clauses import FARTHEST
@@ -33,11 +34,13 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     if place and marks[place].text == "gave up" and set(marks[place - 1].text.split()) & _BODY:
         return True  # `left arm gave up first`
     before = marks[max(0, place - 2) : place]
-    if _is_kept_for_later(marks, place) or _is_only_wished(marks, place):
+    if _is_kept_for_later(marks, place) or _is_only_wished(marks, place) or _is_elsewhere(marks, place):
         return True
     if marks[place].kind in (Kind.SKIP, Kind.SKIPPED) and (_is_not_let(marks, place) or _is_of_others(marks, place)):
         return True
-    if marks[place].kind is Kind.SKIP and any(m.text in ("maybe", "perhaps", "possibly", "might") for m in before):
+    if marks[place].kind is Kind.SKIP and any(
+        m.text in ("maybe", "perhaps", "possibly", "might", "may", "depends") for m in before
+    ):
         return True
     numbered = place + 1 < len(marks) and marks[place + 1].kind is Kind.NUM
     if marks[place].kind is Kind.SKIPPED and numbered and marks[place].text.startswith(("no ", "zero ", "nae ")):
@@ -45,6 +48,32 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False
+
+
+def _is_elsewhere(marks: Sequence[Mark], place: int) -> bool:
+    """`no bench at home`, `missed the bench at my old gym`, `tomorrow no bench`: of another place, time or person."""
+    if marks[place].kind not in (Kind.SKIP, Kind.NO, Kind.SKIPPED):
+        return False
+    behind = place + 1
+    while behind < len(marks) and (
+        marks[behind].kind in (Kind.NAME, Kind.WEAK) or marks[behind].text in ("the", "any", "my", "machine", "a")
+    ):
+        behind += 1
+    said = " ".join(m.text for m in marks[behind : behind + _FAR])
+    led = " ".join(m.text for m in marks[max(0, place - _FAR) : place])
+    return bool(_ELSEWHERE.match(said)) or bool(_LED_ELSEWHERE.search(led))
+
+
+_ELSEWHERE = re.compile(
+    r"(?:at home|at (?:his|her|their|my old|my other|another|the other|school|the office)|as a (?:kid|child|teenager)"
+    r"|for years|like (?:that|him|her|them)|(?:from|by) (?:my|a) (?:mate|friend)"
+    r"|in (?:the|my) (?:garden|shed|garage|house)"
+    r"|zone)\b"
+)
+_LED_ELSEWHERE = re.compile(
+    r"\b(?:tomorrow|on holiday|"
+    r"rest days|wish there were|wish there was|if it hurts)\s*,?$"
+)
 
 
 def _is_not_let(marks: Sequence[Mark], place: int) -> bool:

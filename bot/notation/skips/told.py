@@ -622,6 +622,8 @@ def _found(said: Said, marks: Sequence[Mark], place: int, stored: Set[int]) -> _
         if start not in said.starts or end not in said.starts:
             continue
         groups = found.groupdict()
+        if _OF_TIME.search(found.group("object")) or (groups.get("rest") and _is_purpose(marks, place, found.group(0))):
+            continue
         if frame in _IS_LEFT_OUT and _is_of_body(marks[said.place(start) : said.place(found.end())]):
             continue
         names = [m for m in marks[said.place(start) : said.place(end)] if m.kind in _NAMES]
@@ -638,6 +640,18 @@ def _found(said: Said, marks: Sequence[Mark], place: int, stored: Set[int]) -> _
             frame in _IS_LEFT_OUT,
         )
     return None
+
+
+_OF_TIME = re.compile(
+    r"\brest of (?:the|my|this|our) (?:day|week|month|year|morning|evening|night|afternoon|weekend)\b"
+)
+"""`rest of the day off`: no sets."""
+
+
+def _is_purpose(marks: Sequence[Mark], place: int, said: str) -> bool:
+    """`bench 60x5 so the others can go`: what others may do."""
+    led = [m.text for m in marks[max(0, place - 2) : place + 2]]
+    return "so" in led and re.search(r"\bothers can go\b", said) is not None
 
 
 def _is_of_body(told: Sequence[Mark]) -> bool:

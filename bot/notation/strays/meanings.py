@@ -202,6 +202,7 @@ def is_setting(marks: Sequence[Mark], place: int) -> bool:
     back = at >= 0 and marks[at].text == "back" and any(m.text in ("seat", "pad") for m in marks[:at])
     seated = _is_led_by_seat(marks, place)
     dated = led and marks[at].text in ("week", "day") and at == place - 1
+    dated = dated and [m.kind for m in marks[place + 1 : place + 2]] != [Kind.X]  # `easy day 40x8`
     pinned = at >= 0 and marks[at].text in ("pin", "pins") and _is_load_told(marks, place)
     pinned = pinned and [m.kind for m in marks[place + 1 : place + 2]] != [Kind.FOR]
     led = led and not (colon and marks[at].text in ("week", "day", "level", "room"))

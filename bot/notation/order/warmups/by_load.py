@@ -40,6 +40,9 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     at = next((i for i, m in enumerate(said) if m.kind is Kind.WARMUP), None)
     if at is None or sum(m.kind is Kind.WARMUP for m in said) > 1:
         return list(marks)
+    lone = said[at].text == "warm" and kind_at(said, at + 1) not in (*_LINKS, Kind.COLON, Kind.STOP, Kind.DASH, None)
+    if lone or _is_of_other(said[:at]):
+        return list(marks)  # `warm in here, 40x10`, `my mate's warm up is 40x10`
     if any(m.kind is Kind.NUM for m in said[:at]):
         return _without_judged(marks, at, request)
     number = next((i for i in range(at, len(said)) if _opens_entry(said, i)), None)
@@ -50,6 +53,10 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     before, between = said[:at], said[at + 1 : number]
     names = [m for m in (*before, *between) if m.kind is Kind.NAME and len(m.names) == 1]
     light = _is_light(said, number, names, request)
+    if light and {w for m in (*before, *between) for w in m.text.split()} & _LIGHT_WORK:
+        return list(marks)
+    if light and any(m.kind is Kind.SET and kind_at(between, i + 1) is Kind.NUM for i, m in enumerate(between)):
+        return list(marks)  # `warm up done, set 1 40x10`: the set that it names
     rest = _as_load_first(said[number:])
     if light and _is_straight(before, between):
         return [*said[:number], *rest]
@@ -75,6 +82,13 @@ def _with_now(marks: Sequence[Mark]) -> list[Mark]:
     ]
 
 
+def _is_of_other(before: Sequence[Mark]) -> bool:
+    return bool(before) and (before[-1].kind is Kind.OTHERPERSON or before[-1].text.split()[-1:] in _WHOSE)
+
+
+_WHOSE = (["his"], ["her"], ["their"], ["mates"], ["partners"], ["wifes"], ["husbands"], ["guys"], ["kids"])
+
+
 def _without_judged(marks: Sequence[Mark], at: int, request: Request) -> list[Mark]:
     """`60x9, warm up felt good`: the set, and how the warm-up before it went."""
     ahead, behind = marks[:at], marks[at + 1 :]
@@ -89,6 +103,8 @@ def _without_judged(marks: Sequence[Mark], at: int, request: Request) -> list[Ma
     return list(ahead[:-1] if _is_light(marks, number, names, request) is False else marks)
 
 
+_LIGHT_WORK = frozenset(words("light lighter easy deload weak ill sick tired dropped drop working week day"))
+"""Words of why the working sets are lighter than planned: `warm up done, light day 40x8`."""
 _JUDGING = frozenset(words("felt feels feeling went was were moved flew good fine ok okay easy smooth stiff"))
 _OF_ONE = 2
 """Numbers of a set: its load and its repetitions."""
@@ -101,7 +117,7 @@ def _with_warming(marks: Sequence[Mark]) -> list[Mark]:
         return list(marks)
     up = next((i for i in range(at + 1, min(at + 6, len(marks))) if marks[i].text.split()[-1:] == ["up"]), None)
     led = text_at(marks, at - 1) in ("as", "for")
-    if up is None and not led:
+    if (up is None and not led) or kind_at(marks, at - 1) is Kind.OTHERPERSON:
         return list(marks)
     end = at if up is None else up
     if not all(m.kind in (Kind.FILL, Kind.WORD, Kind.WEAK) or m.names == () for m in marks[at : end + 1]):
