@@ -6,7 +6,7 @@ from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, part_
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.talk.body import is_body, is_on_scale, is_weight_change, weighs_in
-from bot.notation.talk.judged import has_grown, is_judged, is_load_judged
+from bot.notation.talk.judged import has_grown, is_judged, is_load_judged, judges
 from bot.notation.talk.times import LAST_HOUR, is_duration, is_hour, is_rest
 from bot.notation.tied import is_tied
 from bot.notation.tokens import Mark
@@ -28,6 +28,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             known[place] = is_tied(marks, place)
         return known[place]
 
+    judged = judges(marks)
     scored = any(m.kind is Kind.DASH or not _SCORED.isdisjoint(m.text.split()) for m in marks)
     for place, mark in enumerate(marks):
         if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
@@ -36,7 +37,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.BAD and place + 1 < len(marks) and marks[place + 1].kind in _COUNTED_TALK:
             out.add(place)
-        if mark.kind in (Kind.NUM, Kind.BODY) and (is_load_judged(marks, place) or has_grown(marks, place)):
+        if judged and mark.kind in (Kind.NUM, Kind.BODY) and (is_load_judged(marks, place) or has_grown(marks, place)):
             out.add(place)
         if mark.kind is not Kind.NUM:
             continue
