@@ -55,7 +55,8 @@ def _with_others(marks: list[Mark]) -> list[Mark]:
         start = place
         while start and (marks[start - 1].kind in _SAID or marks[start - 1].text in _OTHERS):
             start -= 1
-        first, second = _of_which(marks[start:place]), _of_which(marks[place + 1 :])
+        first = _of_which(marks[start:place])
+        second = None if first is None else _of_which(marks[place + 1 :])
         if first is None or second is None or first.others is second.others:
             continue
         one, rest = (second, first) if first.others else (first, second)

@@ -4,11 +4,12 @@ Rule by rule: repetitions alone take the load of the set before it where the pla
 load; `same` repeats the set before with its sides and continuations; effort is never filled in.
 """
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from bot.notation.answer import AskKind, Source
 from bot.notation.context import Context
 from bot.notation.grounds import Grounds, Told, grounds_of, repeated
+from bot.notation.quick import replace
 from bot.notation.reason import check_beyond, check_row
 from bot.notation.said import Candidate, Doubt, SaidSet
 from bot.training.plan import PlannedSet

@@ -10,8 +10,10 @@ from bot.notation.answer import Request
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.next_failed import told_last
+from bot.notation.order.steps import said_in
 from bot.notation.tokens import Mark
 from bot.notation.worded import clause_at, opens_clause
+from bot.notation.wordlist import words
 
 _ALL_OF_THEM = re.compile(
     r"(?:(?:and|got|did|made|with|but) )*(?:all|all of|all the|the full|every one of the|all of the|full) #(?: "
@@ -41,18 +43,28 @@ _COMPARED = re.compile(
     r"it|was|now|this|time|today|reps?|previous one|last one|first one|last time))*(?= |$)"
 )
 
+_COUNTING = frozenset(words("all full every"))
+_LIKE = frozenset(words("copy mirror repeat twin clone replica same identical equal like"))
+_COMPARING = frozenset(words("less fewer down short off shy under more up better extra"))
+"""One word of each of the grammars above at least: without it none of them finds anything."""
+
 
 def with_counted_again(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks without what only says again how many there were, or that they were as before."""
     out = list(marks)
+    said = said_in(out)
+    compared, again_told, like_before = (not need.isdisjoint(said) for need in (_COMPARING, _COUNTING, _LIKE))
+    if not (compared or again_told or like_before):
+        return out
     for place in range(len(out)):
         if not opens_clause(out, place):
             continue
-        _leave_compared(out, place, request)
-        again = clause_at(out, place, _ALL_OF_THEM)
+        if compared:
+            _leave_compared(out, place, request)
+        again = clause_at(out, place, _ALL_OF_THEM) if again_told else None
         if again is not None and out[again.numbers[0]].value == told_last(out[:place]):
             _leave(out, again.start, again.end)
-        as_before = clause_at(out, place, _AS_BEFORE)
+        as_before = clause_at(out, place, _AS_BEFORE) if like_before else None
         if as_before is not None and _is_as_before(out[:place], request):
             _leave(out, as_before.start, as_before.end)
     return out

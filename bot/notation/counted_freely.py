@@ -26,6 +26,8 @@ def with_counts_freely(marks: Sequence[Mark], request: Request) -> list[Mark]:
 
 def _without_shouts(marks: Sequence[Mark]) -> list[Mark]:
     """`six! SIX!`: one number, shouted twice."""
+    if sum(m.text == "!" for m in marks) <= 1:
+        return list(marks)
     out: list[Mark] = []
     for at, mark in enumerate(marks):
         last = max((i for i in range(len(out)) if out[i].kind is not Kind.STOP), default=None)
@@ -61,6 +63,8 @@ def _without_more(marks: Sequence[Mark]) -> list[Mark]:
     for at, mark in enumerate(marks):
         few = mark.value if mark.kind is Kind.NUM and mark.value is not None else 0
         more = kind_at(marks, at + 1) is Kind.MORE or text_at(marks, at + 1) == "more"
+        if not (_PAIR <= few <= FEW_SETS and more):
+            continue
         end = at + 2 + (kind_at(marks, at + 2) is Kind.NAME)
         counted = kind_at(marks, end) in (Kind.SETS, Kind.SET)
         behind = [m for m in marks[end + 1 :] if m.kind is Kind.NUM]
@@ -68,13 +72,15 @@ def _without_more(marks: Sequence[Mark]) -> list[Mark]:
             m.kind in (Kind.NUM, Kind.COMMA, Kind.AND, Kind.COLON, Kind.FILL, Kind.NAME, Kind.FOR, Kind.AT, Kind.DASH)
             for m in marks[end + 1 :]
         )
-        if _PAIR <= few <= FEW_SETS and more and counted and plain and len(behind) == few:
+        if counted and plain and len(behind) == few:
             return [*marks[:at], *marks[at + 2 : end], *marks[end + 1 :]]
     return list(marks)
 
 
 def _next_of_name(marks: Sequence[Mark]) -> list[Mark]:
     """`the next two swings the same`, `two more swings the same`: the name first, as in `swings, next two the same`."""
+    if not any(m.kind is Kind.SAME for m in marks):
+        return list(marks)
     for at, mark in enumerate(marks):
         few = mark.kind is Kind.NUM and mark.value is not None and _PAIR <= mark.value <= FEW_SETS
         more = few and text_at(marks, at + 1) == "more"

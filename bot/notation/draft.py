@@ -1,19 +1,19 @@
 """A reading in the making: the record, what is asked, and which words gave what. The rooms of `message` share it."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.notation.answer import Ask, Evidence, Meaning, Request, Source, Span
 from bot.notation.atoms import Atom
 from bot.notation.binding import Bound
 from bot.notation.context import Context
 from bot.notation.grounds import Ground, Told
+from bot.notation.quick import replace
 from bot.notation.ranking import Ranked, rank
 from bot.notation.record import Record
 from bot.notation.said import Doubt
 from bot.notation.script import Folded
 from bot.notation.tokens import Mark
-from bot.training.report import SetKey
+from bot.training.report import Performed, SetKey
 from bot.training.units import Unit
 
 
@@ -39,6 +39,8 @@ class Draft:
         self._decided = 0
         self._named_at: Span | None = None
         self._replaced: set[SetKey] = set()
+        self._under: tuple[tuple[tuple[Performed, ...], tuple[Told, ...]], int | None] | None = None
+        """The sets, stored and said, when it was asked last which exercise is under way, and the answer."""
 
     @property
     def reports(self) -> bool:
@@ -56,6 +58,13 @@ class Draft:
         """The exercise that a set without a name belongs to."""
         if self.record.last_exercise is not None:
             return self.record.last_exercise
+        sets = tuple(self.record.stored), tuple(self.record.told)
+        if self._under is None or self._under[0] != sets:
+            self._under = sets, self._first_open()
+        return self._under[1]
+
+    def _first_open(self) -> int | None:
+        """The exercise that the chat is on, the first with a set that waits, or the one told last."""
         request = self.request
         if request.current is not None:
             place = self.record.place_of(request.current)

@@ -1,10 +1,9 @@
 """Why each value of a set is what it is: the words that gave it, or where it was taken from."""
 
-from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Source, Span
-from bot.notation.quick import quick
+from bot.notation.quick import quick, replace
 from bot.notation.said import SaidSet
 from bot.training.report import Performed, Stage
 

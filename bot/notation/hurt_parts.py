@@ -5,11 +5,11 @@ yesterday`: the day is the hurt's. A part that tells a set too, or leaves someth
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from bot.notation.clauses import EDGES, FARTHEST, kind_at, text_at
 from bot.notation.days.weekdays import WEEKDAYS, YESTERDAY
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 

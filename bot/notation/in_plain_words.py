@@ -44,7 +44,8 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     """The marks in plain words; of a message that tells of a hurt or asks, not what puts sets right or holds them."""
     if len(marks) > MOST_MARKS:
         return list(marks)
-    stored = {i for i, e in enumerate(request.exercises) if any(p.exercise == e.name for p in request.done)}
+    done = {p.exercise for p in request.done}
+    stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     told: Sequence[Mark] = with_loads_spoken_of(
         without_ages_and_ways(with_sets_worded(with_told(without_same_talk(marks), stored))), request
     )

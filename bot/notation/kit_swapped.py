@@ -11,6 +11,7 @@ from decimal import Decimal
 from bot.notation.answer import Request
 from bot.notation.clauses import EDGES
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -70,6 +71,17 @@ _WAITING = re.compile(
     r"(?: to (?:free up|clear|come free|be free|open up))?"
 )
 """What waits for a place to train, and leaves nothing out."""
+_CUES = frozenset(words(
+    "no couldnt cant didnt wasnt unable never in used being walked wandered snapped spoken out not isnt arent "
+    "werent instead rather statt anstatt ipv en au invece has had have took takes stole nicked got grabbed is "
+    "was using hogging hogged looking hunting searching waiting queuing queueing picked went going holding "
+    "held chose settled made nabbed borrowed hugging hugged swapped only just wait queue hanging nowhere"
+))  # fmt: skip
+_LOST = words(
+    "taken missing gone busy broken occupied nowhere lost hidden stolen nicked bagged borrowed claimed hogged used "
+    "disappeared vanished hiding"
+)
+"""One word of each of the patterns above at least, or what a word begins with: without it none finds anything."""
 _LEAST, _MOST = Decimal("0.5"), Decimal("1.7")
 """Of the planned loads: what people take in their place (common practice, no source)."""
 _OTHER = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.SETS, Kind.EACH, Kind.LABEL, Kind.SET, Kind.WARMUP)
@@ -77,6 +89,9 @@ _OTHER = (Kind.RPE, Kind.RIR, Kind.TANK, Kind.SETS, Kind.EACH, Kind.LABEL, Kind.
 
 def with_kit_swapped(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with the load that was taken straight before its count; without one that was not to be had, in talk."""
+    said = said_in(marks)
+    if said.isdisjoint(_CUES) and not any(word.startswith(_LOST) for word in said):
+        return list(marks)
     names = [m for m in marks if m.kind is Kind.NAME and m.names]
     place = place_spoken_of(names, request)
     if not any(m.kind is Kind.NUM for m in marks):

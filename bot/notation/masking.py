@@ -1,9 +1,9 @@
 """Marks that have no bearing on the sets: they keep their place in the message, and nothing is made of them."""
 
 from collections.abc import Collection, Sequence
-from dataclasses import replace
 
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 
 

@@ -31,6 +31,8 @@ class _Entry:
 
 def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
     """The marks with each such entry name first, on a line of its own, where the message has several."""
+    if not _are_named(marks):
+        return list(marks)
     marks = _with_own_lines(marks, record)
     parts = read_parts(marks)
     entries = _entries(parts, record).entries
@@ -46,6 +48,11 @@ def with_named_entries(marks: Sequence[Mark], record: Record) -> list[Mark]:
         out += name_first(list(marks[entry.start : entry.end]), entry.name - entry.start)
         at = entry.end
     return [*out, *marks[at:]]
+
+
+def _are_named(marks: Sequence[Mark]) -> bool:
+    """Whether a name is said at all: without one there is no such entry."""
+    return any(m.kind in (Kind.NAME, Kind.WEAK) for m in marks)
 
 
 def _with_own_lines(marks: Sequence[Mark], record: Record) -> list[Mark]:
@@ -106,6 +113,8 @@ def _is_told_behind(part: Sequence[Mark]) -> bool:
 
 def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The name behind numbers that may be of it or of the one before: `press 45 for 7, 6, 7, 7 and 6 chins`."""
+    if not _are_named(marks):
+        return None
     unclear = _entries(read_parts(marks), record).unclear
     return None if unclear is None else marks[unclear]
 

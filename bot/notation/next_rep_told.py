@@ -83,6 +83,8 @@ def _is_rated_so(marks: Sequence[Mark], at: int) -> bool:
 
 def _with_points(marks: Sequence[Mark]) -> list[Mark]:
     """`10. rep failed`: the tenth, as it is written in some languages."""
+    if not any(m.text in ("rep", "reps") for m in marks):
+        return list(marks)
     out: list[Mark] = []
     place = 0
     while place < len(marks):

@@ -5,12 +5,13 @@ of (a link, repetitions, a unit of load) is never taken for one. Common wordings
 """
 
 import re
-from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from bot.notation.answer import Request
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import is_lacking, said_in
 from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.worded import ends_clause, sentence_of
@@ -54,6 +55,7 @@ _CLOCK_TOLD = re.compile(
 )
 _LAST_HOUR, _LAST_MINUTE = 24, 59
 _AGE = range(14, 100)
+_OF_ME = re.compile(r"\b(?:im|i am|am|turned|turning|aged|being|bad for|bad at|good for|decent for)$")
 _AGED = re.compile(r"(?:after all|years?|yrs?|yo|now|ffs|this|next|and|you know|remember|not|dont|so|lol|$)")
 _OTHERS = re.compile(
     r"\b(?:next to me|beside me|besides me|over there|opposite|across from me|behind me|in front of me|next door|"
@@ -83,11 +85,12 @@ _PEOPLE = frozenset(words(
 
 def with_numbers_beside(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with such numbers without bearing."""
-    if not any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.PLATES, Kind.ALL) for m in marks):
+    said = said_in(marks)
+    if said.isdisjoint((Kind.NUM, Kind.CLOCK, Kind.PLATES, Kind.ALL)):
         return list(marks)
-    found = (_things, _states, _clocks, _ages, _others, _ways, _understood,
-             _drinks, _every_thing, _years)  # fmt: skip
-    gone = {place for find in found for place in find(marks)}
+    gone = {place for one in _BESIDE if not is_lacking(one.needs, said) for place in one.find(marks)}
+    if not gone:
+        return list(marks)
     if any(e.measure is Measure.METRES for e in request.exercises):
         gone -= set(_ways(marks))
     if any(e.measure is Measure.SECONDS for e in request.exercises):
@@ -100,15 +103,12 @@ def without_ages_and_ways(marks: Sequence[Mark]) -> list[Mark]:
     """The marks without how long it is until the session begins, which is no time that it has, and without ages and
     numbers of rides, which later readings would tear from their words.
     """
-    gone = {
-        *_on_the_way(marks),
-        *_in_brackets(marks),
-        *_rides(marks),
-        *_scales(marks),
-        *_noughts(marks),
-        *_owned(marks),
-    }
-    gone |= set(_said_again(marks, set(_things(marks))))
+    said = said_in(marks)
+    gone = {place for one in _BEFORE if not is_lacking(one.needs, said) for place in one.find(marks)}
+    if not said.isdisjoint(_THINGS):
+        gone |= set(_said_again(marks, set(_things(marks))))
+    if not gone:
+        return list(marks)
     return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
 
 
@@ -223,13 +223,15 @@ def _ages(marks: Sequence[Mark]) -> Iterator[int]:
         behind = " ".join(m.text for m in marks[place + 1 : place + 4])
         old = behind.startswith(("year old", "years old", "yr old", "yo ", "years of age", "years young"))
         aged = value is not None and value in _AGE and bool(_AGED.match(behind))
-        of_me = re.search(r"\b(?:im|i am|am|turned|turning|aged|being|bad for|bad at|good for|decent for)$", before)
+        of_me = aged and _OF_ME.search(before)
         if old or (aged and of_me and kind_at(marks, place + 1) not in _LINKS):
             yield place
 
 
 def _others(marks: Sequence[Mark]) -> Iterator[int]:
     """`the bar next to me has 100 on it`, `lads beside me load 5 plates a side`: what others lift."""
+    if not _OTHERS.search(" ".join(m.text for m in marks)):
+        return
     for place in range(len(marks)):
         if marks[place].kind not in (Kind.NUM, Kind.PLATES):
             continue
@@ -371,7 +373,43 @@ def _in_brackets(marks: Sequence[Mark]) -> Iterator[int]:
 def _said_again(marks: Sequence[Mark], gone: set[int]) -> Iterator[int]:
     """The `Eight!` of `parking was 8 euros! Eight!`: all that its sentence says."""
     values = {marks[i].value for i in gone if marks[i].kind is Kind.NUM}
+    if not values:
+        return
+    first = min(gone)
     for place in _bare(marks):
-        start, end = sentence_of(marks, place)
-        if (start, end) == (place, place + 1) and marks[place].value in values and place > min(gone):
+        if marks[place].value in values and place > first and sentence_of(marks, place) == (place, place + 1):
             yield place
+
+
+@dataclass(frozen=True, slots=True)
+class _Finding:
+    """What finds numbers of one kind: it finds none unless something of each of `needs`, a kind or a word, is said."""
+
+    find: Callable[[Sequence[Mark]], Iterator[int]]
+    needs: tuple[frozenset[str], ...]
+
+
+def _finding(find: Callable[[Sequence[Mark]], Iterator[int]], *needs: Iterable[str]) -> _Finding:
+    return _Finding(find, tuple(frozenset(need) for need in needs))
+
+
+_BESIDE = (
+    _finding(_things, {Kind.NUM}, _THINGS),
+    _finding(_states, {Kind.NUM}, words("are is were was stand stood look")),
+    _finding(_clocks, {Kind.CLOCK}),
+    _finding(_ages, {Kind.NUM}, words("year years yr yo im am turned turning aged being for at")),
+    _finding(_others, {Kind.NUM, Kind.PLATES}),
+    _finding(_ways, {Kind.NUM}, {Kind.M, Kind.METRES}, _WAYS),
+    _finding(_understood, {Kind.NUM}, _TILL),
+    _finding(_drinks, {Kind.NUM}, {"l", "ml"}, {"of"}),
+    _finding(_every_thing, {Kind.ALL}, _THINGS),
+    _finding(_years, {Kind.NUM}, words("since in from until till")),
+)
+_BEFORE = (
+    _finding(_on_the_way, {Kind.NUM}, {"in"}),
+    _finding(_in_brackets, {Kind.NUM}, {Kind.OPEN}, _PEOPLE),
+    _finding(_rides, {Kind.NUM}, {"number", "no", "nr", "num", *_RIDES}),
+    _finding(_scales, {Kind.NUM}, _SCALE),
+    _finding(_noughts, {Kind.NUM}, {"out"}),
+    _finding(_owned, {Kind.NUM}, _WHOSE | TALKED_OF),
+)

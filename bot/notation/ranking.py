@@ -15,6 +15,8 @@ from bot.training.units import Unit
 
 CHOICES = 3
 """Readings offered at most."""
+UNLIKELY = 8.0
+"""How much more than the best reading has against it one may have that is offered."""
 FAR = 3.0
 """A reading with as much against it is asked about, though none is better: `7x5` on a plan of 70 for 5."""
 
@@ -35,24 +37,22 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
     candidates = Roles(context, unit, unit_at).read(atoms)
     if not candidates:
         return Ranked(Bound((), ()))
-    best = candidates[0]
-    bounds = [(c.cost, bind(c, context)) for c in candidates if c.cost <= best.cost + 8]
-    first = bounds[0][1]
-    rivals = [
-        bound
-        for cost, bound in bounds[1:]
-        if cost < best.cost + MARGIN and _stored(bound) != _stored(first) and not bound.doubts
-    ]
+    best, others = candidates[0], candidates[1:]
+    first = bind(best, context)
+    near = [bind(c, context) for c in others if c.cost < best.cost + MARGIN]
+    kept = _stored(first) if near else None
+    rivals = [bound for bound in near if not bound.doubts and _stored(bound) != kept]
     honest: list[Bound] = []
     for bound in ([first] if not first.doubts else []) + rivals:
         if all(_stored(bound) != _stored(other) for other in honest):
             honest.append(bound)
     if first.doubts:
-        alone = _load_alone(first, [b for _, b in bounds[1:]], context)
+        likely = [*near, *(bind(c, context) for c in others[len(near) :] if c.cost <= best.cost + UNLIKELY)]
+        alone = _load_alone(first, likely, context)
         if alone is not None:
             return Ranked(alone, alone.doubts[0], (), best.cost)
-        clear = [b for c, b in bounds if not b.doubts and c < best.cost + MARGIN]
-        spare = [b for _, b in bounds[1:] if not b.doubts]
+        clear = [b for b in near if not b.doubts]
+        spare = [b for b in likely if not b.doubts]
         return Ranked(first, first.doubts[0], tuple((clear or spare)[:CHOICES]), best.cost)
     if len(rivals) == 1 and not first.performed and not context.takes_load and len(rivals[0].performed) > 1:
         return Ranked(rivals[0], cost=best.cost)  # `ab wheel 12s across`: no load, where none is held

@@ -14,7 +14,7 @@ from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.next_failed import told_last
 from bot.notation.tokens import Mark
-from bot.notation.worded import Clause, clause_at, opens_clause, sentence_of
+from bot.notation.worded import Clause, clause_in, line_at, opens_clause, sentence_of
 
 _SURE = r"(?:absolutely|literally|precisely|exactly|really|basically|pretty much|simply|just|totally|completely|fully)"
 _LEAD = (
@@ -264,8 +264,9 @@ def _told_at(marks: Sequence[Mark], place: int) -> tuple[Clause, Decimal] | None
     _, end = sentence_of(marks, place)
     if kind_at(marks, end) is Kind.QUERY:
         return None
+    line = line_at(marks, place)
     for telling in _TELLINGS:
-        clause = clause_at(marks, place, telling.grammar)
+        clause = clause_in(line, marks, telling.grammar)
         if clause is None:
             continue
         left = telling.left(marks, clause)

@@ -4,13 +4,14 @@ Each is put as the rules know it (`9 reps at 60`, `60 for 8`, `3 sets of 8`); an
 (`both first sets`, `again` before a name, why one was left for another) goes. Common wordings, no source.
 """
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from bot.notation.bounds import EARLIEST_FAILED, FEW_SETS, MOST_REPS
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import is_lacking, said_in
 from bot.notation.tokens import Mark
 from bot.notation.worded import ends_clause, opens_clause, sentence_of
 from bot.notation.wordlist import words
@@ -25,6 +26,8 @@ _WENT = frozenset(
 )
 _EARNED = frozenset(words("got gave earned bought made yielded brought"))
 _TAKEN = frozenset(words("taken busy occupied full free used hogged"))
+_WHILE = frozenset(words("while as because since cause cos coz when"))
+_TO_COME = frozenset(words("you report log coming in note"))
 _MEASURES = (Kind.METRES, Kind.M, Kind.SECONDS, Kind.S, Kind.MINUTES, Kind.X, Kind.FOR)
 _LOADS = (Kind.KG, Kind.LB)
 _NAMES = (Kind.NAME, Kind.WEAK)
@@ -33,13 +36,17 @@ _NAMES = (Kind.NAME, Kind.WEAK)
 def with_sets_worded(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with sets so worded in plain ones."""
     out = list(marks)
-    if not any(m.kind is Kind.NUM for m in out):
+    said = said_in(out)
+    if Kind.NUM not in said:
         return out
-    for put in _PUT:
-        place = 0
+    for one in _PUT:
+        if is_lacking(one.needs, said):
+            continue
+        before, place, put = list(out), 0, one.put
         while place < len(out):
             put(out, place)
             place += 1
+        said = said if out == before else said_in(out)
     return out
 
 
@@ -207,7 +214,7 @@ def _again_before_name(out: list[Mark], at: int) -> None:
 
 def _while_taken(out: list[Mark], at: int) -> None:
     """`went to the row while the bench was taken, 50x12`: why, and no set of the bench."""
-    if text_at(out, at) not in ("while", "as", "because", "since", "cause", "cos", "coz", "when"):
+    if text_at(out, at) not in _WHILE:
         return
     name = at + 1 + (text_at(out, at + 1) in ("the", "my"))
     end = name + 1
@@ -228,7 +235,7 @@ def _announced(out: list[Mark], at: int) -> None:
         end += 1
     said = {w for m in out[more + 1 : end] for w in m.text.split()}
     pairs = sum(m.kind in (Kind.X, Kind.FOR, Kind.AT) and kind_at(out, i + 1) is Kind.NUM for i, m in enumerate(out))
-    if said & {"you", "report", "log", "coming", "in", "note"} and pairs == out[at].value:
+    if said & _TO_COME and pairs == out[at].value:
         out[at : end + 1] = [_gap(m) for m in out[at : end + 1]]
 
 
@@ -350,8 +357,36 @@ _WHERE_TO = frozenset(
 )
 
 
-_PUT: tuple[Callable[[list[Mark], int], None], ...] = (
-    _lots, _nth, _count, _reps_went, _earned, _in_all, _evenly, _arrow, _both_nth, _again_before_name, _while_taken,
-    _announced, _as_before, _rested, _spoken_times, _loaded,
-    _as_written, _sets_of_name, _off_chest,
-)  # fmt: skip
+@dataclass(frozen=True, slots=True)
+class _Wording:
+    """One wording put plainly by `put`, place by place; nothing changes unless something of each of `needs` is said."""
+
+    put: Callable[[list[Mark], int], None]
+    needs: tuple[frozenset[str], ...]
+
+
+def _wording(put: Callable[[list[Mark], int], None], *needs: Iterable[str]) -> _Wording:
+    return _Wording(put, tuple(frozenset(need) for need in needs))
+
+
+_PUT = (
+    _wording(_lots, {"done", *_TIMES_DONE}),
+    _wording(_nth, {Kind.ORD, "rep"}, _REACHED),
+    _wording(_count, _COUNTED),
+    _wording(_reps_went, {Kind.REPS}, _WENT),
+    _wording(_earned, _EARNED, {"me"}),
+    _wording(_in_all, {Kind.SETS}, _OVER),
+    _wording(_evenly, {Kind.SETS}, {"exact", *_EVEN}),
+    _wording(_arrow, {Kind.ARROW}),
+    _wording(_both_nth, {"both", "each"}),
+    _wording(_again_before_name, {Kind.SAME, Kind.AGAIN}, {Kind.NAME}),
+    _wording(_while_taken, _WHILE, _TAKEN),
+    _wording(_announced, {Kind.SETS}, _TO_COME),
+    _wording(_as_before, {Kind.SAME}, _WEIGHTS),
+    _wording(_rested, {Kind.THEREST}, _LONG),
+    _wording(_spoken_times, {Kind.TIMES}),
+    _wording(_loaded, {"loaded", "there", "it", "bar", "board", "books"}),
+    _wording(_as_written, {Kind.SAMELOAD, Kind.PLANNED}, {Kind.STOP}),
+    _wording(_sets_of_name, {Kind.SETS}, {Kind.NAME}),
+    _wording(_off_chest, _ABOVE, {"times"}),
+)

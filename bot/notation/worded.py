@@ -12,9 +12,12 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_SENTENCE = (Kind.STOP, Kind.LINE, Kind.QUERY)
-_EDGES = (*_SENTENCE, Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE, Kind.DASH, Kind.ARROW, Kind.SLASH, Kind.AND,
-          Kind.THEN, Kind.PLUS)  # fmt: skip
+_SENTENCE = frozenset((Kind.STOP, Kind.LINE, Kind.QUERY))
+_EDGES = frozenset(
+    (*_SENTENCE, Kind.COMMA, Kind.BREAK, Kind.OPEN, Kind.CLOSE, Kind.DASH, Kind.ARROW, Kind.SLASH, Kind.AND, Kind.THEN,
+     Kind.PLUS)
+)  # fmt: skip
+_TOLD = frozenset((Kind.NUM, Kind.REPS, Kind.KG, Kind.LB))
 _JOINS = frozenset(words("but and then so cause because cos since though although as while with after beyond"))
 _FAR = 40
 """Marks that a clause reaches from where it starts."""
@@ -29,33 +32,53 @@ class Clause:
     numbers: tuple[int, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Line:
+    """The words of a place's sentence from its `start` on, to look up several grammars in."""
+
+    start: int
+    said: str
+    ends: dict[int, int]
+    """Which place each mark's end in the words leads to."""
+
+
 def clause_at(marks: Sequence[Mark], start: int, grammar: re.Pattern[str]) -> Clause | None:
     """The clause from a place on that is all in the grammar, up to where it ends."""
-    line, ends = _line(marks, start)
-    found = grammar.match(line)
-    end = None if found is None else ends.get(found.end())
+    return clause_in(line_at(marks, start), marks, grammar)
+
+
+def clause_in(line: Line, marks: Sequence[Mark], grammar: re.Pattern[str]) -> Clause | None:
+    """The clause from a line's start on that is all in the grammar, up to where it ends."""
+    found = grammar.match(line.said)
+    end = None if found is None else line.ends.get(found.end())
     if end is None or not ends_clause(marks, end):
         return None
+    start = line.start
     numbered = (i for i in range(start, end) if marks[i].kind in (Kind.NUM, Kind.ORD) and not _is_nought(marks[i]))
     return Clause(start, end, tuple(numbered))
 
 
 def opens_clause(marks: Sequence[Mark], at: int) -> bool:
     """Whether a clause may start here: behind an edge, a joining word, or what was lifted."""
-    before = kind_at(marks, at - 1)
-    told = before in (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB)
-    return at == 0 or _is_edge(marks, at - 1) or told or bool(set(text_at(marks, at - 1).split()[-1:]) & _JOINS)
+    if at == 0 or kind_at(marks, at - 1) in _TOLD or _is_edge(marks, at - 1):
+        return True
+    last = text_at(marks, at - 1).split()[-1:]
+    return bool(last) and last[0] in _JOINS
 
 
 def ends_clause(marks: Sequence[Mark], at: int) -> bool:
     """Whether a clause may end before this place."""
-    return at >= len(marks) or _is_edge(marks, at) or bool(set(text_at(marks, at).split()[:1]) & _JOINS)
+    if at >= len(marks) or _is_edge(marks, at):
+        return True
+    first = text_at(marks, at).split(maxsplit=1)
+    return bool(first) and first[0] in _JOINS
 
 
 def _is_edge(marks: Sequence[Mark], at: int) -> bool:
     """Whether clauses part here: not at the `next` of `next to me`."""
-    beside = text_at(marks, at) == "next" and kind_at(marks, at + 1) is Kind.TO
-    return kind_at(marks, at) in _EDGES and not beside
+    if kind_at(marks, at) not in _EDGES:
+        return False
+    return marks[at].text != "next" or kind_at(marks, at + 1) is not Kind.TO
 
 
 def sentence_of(marks: Sequence[Mark], at: int) -> tuple[int, int]:
@@ -68,8 +91,8 @@ def sentence_of(marks: Sequence[Mark], at: int) -> tuple[int, int]:
     return start, end
 
 
-def _line(marks: Sequence[Mark], start: int) -> tuple[str, dict[int, int]]:
-    """The words of a place's sentence from there on, and which place each mark's end in them leads to."""
+def line_at(marks: Sequence[Mark], start: int) -> Line:
+    """The words of a place's sentence from there on."""
     said: list[str] = []
     ends: dict[int, int] = {}
     length = -1
@@ -79,13 +102,13 @@ def _line(marks: Sequence[Mark], start: int) -> tuple[str, dict[int, int]]:
         said.append(_word(marks[at]))
         length += 1 + len(said[-1])
         ends[length] = at + 1
-    return " ".join(said), ends
+    return Line(start, " ".join(said), ends)
 
 
 def _word(mark: Mark) -> str:
-    if _is_nought(mark):
-        return "zero"
-    return "#" if mark.kind is Kind.NUM else "#th" if mark.kind is Kind.ORD else mark.text
+    if mark.kind is Kind.NUM:
+        return "zero" if mark.value == 0 else "#"
+    return "#th" if mark.kind is Kind.ORD else mark.text
 
 
 def _is_nought(mark: Mark) -> bool:

@@ -1,13 +1,13 @@
 """An amount, an effort: what each mark of one says of its number."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Span
 from bot.notation.atoms import Amount, Counts, Effort
 from bot.notation.grammar import Node
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 from bot.training.report import Side
 from bot.training.units import Unit

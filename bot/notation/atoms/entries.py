@@ -1,13 +1,13 @@
 """The atoms of the grammar's items: amounts with how each is joined, efforts, marks that steer."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.notation.answer import Span
 from bot.notation.atoms import JOINS, Amount, Atom, Counts, Join, Sign
 from bot.notation.atoms.amounts import read_amount, read_effort, scaled_effort
 from bot.notation.grammar import Node
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 
 _STRONG = (

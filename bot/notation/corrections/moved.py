@@ -30,8 +30,10 @@ _OTHER = (Kind.QUERY, Kind.X, Kind.REPS, Kind.SAME, Kind.SKIP, Kind.SKIPPED, Kin
 def move_set(draft: Draft, piece: Sequence[Mark]) -> bool:
     """Whether a piece says that a stored set was another exercise's, and nothing else; it is moved, or asked about."""
     last = draft.record.last()
+    if last is None or last.set is None or not any(m.kind is Kind.NAME for m in piece):
+        return False
     shaped = shape_marks(piece, False)
-    if last is None or last.set is None or any(m.kind in (*NUMBERS, *_OTHER) for m in shaped):
+    if any(m.kind in (*NUMBERS, *_OTHER) for m in shaped):
         return False
     labels = [
         int(m.value) for m in shaped if m.kind is Kind.LABEL and m.value is not None and _labels_stored(shaped, m)

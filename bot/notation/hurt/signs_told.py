@@ -22,7 +22,18 @@ _LONG = 7
 """Letters from which a slip is forgiven."""
 _OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
 """The signs that name a place."""
-_BY_ORGAN = tuple((told, told.ideas[0]) for told in TOLD)
+
+
+def _rows_by_word() -> dict[str, list[int]]:
+    """Which rows each word of a first idea begins."""
+    out: dict[str, list[int]] = {}
+    for row, told in enumerate(TOLD):
+        for word in told.ideas[0]:
+            out.setdefault(word, []).append(row)
+    return out
+
+
+_BY_WORD = _rows_by_word()
 
 
 _TELLING = frozenset(w for told in TOLD for idea in told.ideas for w in idea if len(w) >= _LONG)
@@ -42,11 +53,12 @@ def told_signs(scene: Passage) -> Iterator[Sign]:
     """The signs of the rows above that stand."""
     heard = [_heard(t.word.lstrip(_DIGITS) if t.kind is Kind.TIME else t.word) for t in scene.tokens]
     here = frozenset(heard)
-    for told, first in _BY_ORGAN:
-        if here.isdisjoint(first) or any(here.isdisjoint(idea) for idea in told.ideas):
+    begun = {row for word in here if word in _BY_WORD for row in _BY_WORD[word]}
+    for told in (TOLD[row] for row in sorted(begun)):
+        if any(here.isdisjoint(idea) for idea in told.ideas):
             continue
         for index, word in enumerate(heard):
-            if word in first:
+            if word in told.ideas[0]:
                 yield from _around(scene, heard, told, index)
 
 

@@ -6,7 +6,6 @@ counts in a row behind one load are its sets.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.notation.answer import Request
 from bot.notation.context import Context
@@ -14,7 +13,9 @@ from bot.notation.kinds import Kind
 from bot.notation.load_apart.amounts import Amount
 from bot.notation.load_apart.cutting import is_apart, parts_of
 from bot.notation.load_apart.parts import Part, Tells, read_part
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
+from bot.training.plan import PlannedExercise
 
 _LONGEST = 60
 """Marks of a message that tells one set and talk: a longer one tells more."""
@@ -53,13 +54,18 @@ def _context(marks: Sequence[Mark], request: Request) -> Context | None:
     named = {place for m in marks if m.kind is Kind.NAME for place in m.names}
     if len(named) > 1:
         return None
-    contexts = [
-        Context(x, request.unit, tuple(p for p in request.done if p.exercise == x.name)) for x in request.exercises
-    ]
     if named:
-        return contexts[named.pop()]
-    current = [c for c in contexts if c.exercise.name == request.current]
-    return next(iter([*current, *(c for c in contexts if c.open_sets)]), None)
+        return _of_exercise(request.exercises[named.pop()], request)
+    current = next((e for e in request.exercises if e.name == request.current), None)
+    if current is not None:
+        return _of_exercise(current, request)
+    contexts = (_of_exercise(e, request) for e in request.exercises)
+    return next((c for c in contexts if c.open_sets), None)
+
+
+def _of_exercise(exercise: PlannedExercise, request: Request) -> Context:
+    """An exercise with its sets that are done."""
+    return Context(exercise, request.unit, tuple(p for p in request.done if p.exercise == exercise.name))
 
 
 def _joined(parts: Sequence[Part], context: Context) -> list[Mark] | None:

@@ -16,10 +16,13 @@ def same_rest(marks: list[Mark]) -> list[Mark]:
 
 def _of_side(marks: list[Mark]) -> list[Mark]:
     """`10 on the left, same on the right`, `left 20x9, right the same`, `20x9 left then right`: both sides alike."""
+    sides: set[Kind] = set()
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.SAME and mark.kind not in _SIDES:
             continue
-        told = {m.kind for m in marks[:place] if m.kind in _SIDES}
+        told = set(sides)
+        if mark.kind in _SIDES:
+            sides.add(mark.kind)
         if len(told) != 1:
             continue
         end = _behind_other(marks, place, told)

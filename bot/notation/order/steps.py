@@ -28,13 +28,18 @@ def step(put: Put, *needs: Iterable[str]) -> Step:
 
 def said_in(marks: Sequence[Mark]) -> frozenset[str]:
     """The kinds and the words of the marks."""
-    words = {word for mark in marks for word in mark.text.split()}
-    return frozenset(words.union(mark.kind for mark in marks))
+    words = " ".join([mark.text for mark in marks]).split()
+    return frozenset([*words, *[mark.kind for mark in marks]])
+
+
+def is_lacking(needs: Iterable[frozenset[str]], said: frozenset[str]) -> bool:
+    """Whether nothing of one of the needs is said."""
+    return any(map(said.isdisjoint, needs))
 
 
 def is_idle(one: Step, said: frozenset[str]) -> bool:
     """Whether a step changes nothing where this is said."""
-    return any(need.isdisjoint(said) for need in one.needs)
+    return is_lacking(one.needs, said)
 
 
 def put_in_place(marks: Sequence[Mark], steps: Iterable[Step]) -> list[Mark]:

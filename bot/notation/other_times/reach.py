@@ -48,11 +48,12 @@ def _leads_to_set(marks: Sequence[Mark], at: int, is_of_other: bool) -> bool:
 
 def _counts_on(marks: Sequence[Mark], place: int, at: int) -> bool:
     """`a lady wanted in and the third one was at 80 for 10`: which set of the client's own is told."""
+    if marks[at].kind is not Kind.AND and marks[at].text != "but":
+        return False
     if not any(m.kind is Kind.OTHERPERSON for m in marks[max(0, place - _NEAR) : place + 1]):
         return False
-    opens = marks[at].kind is Kind.AND or marks[at].text == "but"
     which = at + 2 if at + 1 < len(marks) and marks[at + 1].text in ("the", "my") else at + 1
-    return opens and kind_at(marks, which) in _WHICH and _leads_to_set(marks, at + 1, is_of_other=True)
+    return kind_at(marks, which) in _WHICH and _leads_to_set(marks, at + 1, is_of_other=True)
 
 
 def _turns_to_own(marks: Sequence[Mark], place: int, at: int) -> bool:

@@ -110,6 +110,10 @@ def _opens_at(part: Sequence[Mark], place: int) -> bool:
     return (turns(part, place) or asks_in_order(part, place)) is not None
 
 
+_UNASKING = frozenset((Kind.NUM, Kind.LINE, Kind.CLOCK, Kind.SCRAP))
+"""Kinds that open no question."""
+
+
 def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
     idle = idle_questions(marks)
     asked = any(
@@ -137,7 +141,7 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         asked = True
         only_asks.update(range(place, end))
     for place in range(len(marks)):
-        if place in idle:
+        if place in idle or marks[place].kind in _UNASKING:
             continue
         turned = turns(marks, place)
         ends = turned or asks_in_order(marks, place) or asks_for(marks, place)

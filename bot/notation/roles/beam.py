@@ -1,10 +1,10 @@
 """The beam over the atoms: which readings are followed, and what each comes to once nothing follows."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Atom, Effort, Sign
+from bot.notation.quick import replace
 from bot.notation.roles.costs import SLACK, WIDTH
 from bot.notation.roles.covering import LOST, lost_numbers
 from bot.notation.roles.numbers import Numbers

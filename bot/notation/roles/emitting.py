@@ -1,10 +1,10 @@
 """Sets put into a reading, each weighed beside the set that it would answer."""
 
-from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import AskKind, Span
 from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.quick import replace
 from bot.notation.roles.costs import Costs
 from bot.notation.roles.state import State
 from bot.notation.said import Doubt, SaidLoad, SaidSet

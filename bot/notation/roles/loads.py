@@ -1,12 +1,12 @@
 """The load among the numbers: before its repetitions, after them, or for the sets that follow."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join, Sign
 from bot.notation.bounds import HARDEST
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.state import State
 from bot.notation.roles.steering import Steering, is_new_stage

@@ -1,10 +1,10 @@
 """Every role that a number's words allow it."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from bot.notation.answer import AskKind
 from bot.notation.atoms import Amount, Counts, Join
+from bot.notation.quick import replace
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.loads import is_inherited, since_load_behind
 from bot.notation.roles.state import State

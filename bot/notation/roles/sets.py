@@ -1,9 +1,9 @@
 """The number of sets among the numbers, before what they count or after it; and an effort after `@`."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from bot.notation.atoms import Amount, Counts, Effort, Join
+from bot.notation.quick import replace
 from bot.notation.roles.costs import LINKED
 from bot.notation.roles.counts import RepCounts
 from bot.notation.roles.state import State

@@ -1,10 +1,9 @@
 """Signs and links: what joins two amounts stays, what joins none has no bearing."""
 
-from dataclasses import replace
-
 from bot.notation.clauses import kind_at, mark_at
 from bot.notation.grammar import OPERANDS
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.shaping.neighbours import LINKS, PREFIXES, TAILS, is_number
 from bot.notation.tokens import Mark
 

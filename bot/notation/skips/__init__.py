@@ -5,11 +5,12 @@ denied (`can i skip`, `not skipping`) skips nothing.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from bot.notation.answer import Span
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.quick import replace
 from bot.notation.skips.counted import counted_after, counted_alone, counted_before, rest_count, told_before
 from bot.notation.skips.crossed import closes_list, crossed_names, is_crossed
 from bot.notation.skips.cutting import with_cut

@@ -46,22 +46,22 @@ def spoken_of(marks: Sequence[Mark], may_be_set: Callable[[Mark, int], bool]) ->
     `may_be_set`: whether a judged load may be of a set without its count, beside so many other numbers.
     """
     numbers = [i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.CLOCK)]
+    others = sum(marks[i].kind is Kind.NUM for i in numbers) - 1
     out: set[int] = set()
     for place in numbers:
         if len(numbers) > 1 and _is_bare(marks, place):
-            out |= _told_of(marks, place, may_be_set)
+            out |= _told_of(marks, place, others, may_be_set)
     return out
 
 
-def _told_of(marks: Sequence[Mark], place: int, may_be_set: Callable[[Mark, int], bool]) -> set[int]:
-    """The places of a load that is only spoken of; none where it may be a set's."""
+def _told_of(marks: Sequence[Mark], place: int, others: int, may_be_set: Callable[[Mark, int], bool]) -> set[int]:
+    """The places of a load that is only spoken of, beside so many other numbers; none where it may be a set's."""
     after = place + 1
     while kind_at(marks, after) in _UNITS:
         after += 1
     start, end = _before(marks, place), _behind(marks, after)
     led, said = _words(marks[start:place]), _words(marks[after:end])
     heavy = (marks[place].value or 0) > HARDEST or after > place + 1
-    others = sum(m.kind is Kind.NUM for m in marks) - 1
     compared = COMPARED.search(led)
     mistaken = bool(compared) and text_at(marks, end) == "but" and not _MISTAKEN.isdisjoint(led.split())
     if compared and not mistaken and (heavy or "like" not in compared.group().split()):

@@ -123,8 +123,7 @@ def _is_unsent(marks: Sequence[Mark], place: int) -> bool:
 def _is_of_thing(marks: Sequence[Mark], place: int) -> bool:
     """`the radio played the same song`, `same playlist as always`: behind a word of talk, or of a thing of talk."""
     start, end = part_of(marks, place)
-    told = any(m.kind is Kind.NUM for m in marks)
-    if told and _is_of_kit(marks[start:end], place - start):
+    if _is_of_kit(marks[start:end], place - start) and any(m.kind is Kind.NUM for m in marks):
         return True
     if place + 1 >= end:
         return False

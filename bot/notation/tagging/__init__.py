@@ -4,13 +4,13 @@ A word outside the lexicon that is a slip away from one word of it is taken for 
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import fillers
 from bot.notation.names import Index
 from bot.notation.order.figures import with_decimals, with_times
+from bot.notation.quick import replace
 from bot.notation.spoken import UNITS, read_spoken
 from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard

@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 
 from rapidfuzz.distance import OSA
 
@@ -12,6 +11,7 @@ from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.lexicon import phrase_tree
 from bot.notation.names import Index
+from bot.notation.quick import replace
 from bot.notation.spelling import is_common, mended_word, near_numbers, near_words, split_joined
 from bot.notation.spoken import NUMBER_WORDS
 from bot.notation.tokens import Mark

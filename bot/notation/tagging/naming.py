@@ -1,12 +1,12 @@
 """Each name as one mark."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from bot.notation.abbreviations import singular
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.names import Index, links, read_names, turned
+from bot.notation.quick import replace
 from bot.notation.spoken import NUMBER_WORDS, TENS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words

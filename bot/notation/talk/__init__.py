@@ -1,13 +1,12 @@
 """Bare numbers of talk: `gym at 7`, `2 sets to go`, `won 24-17`, `down 2kg this week`."""
 
 from collections.abc import Callable, Sequence
-from functools import cache, partial
 
 from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.talk.body import is_body, is_on_scale, is_weight_change, weighs_in
-from bot.notation.talk.judged import has_grown, is_judged, is_load_judged
+from bot.notation.talk.judged import has_grown, is_judged, is_load_judged, judges
 from bot.notation.talk.times import LAST_HOUR, is_duration, is_hour, is_rest
 from bot.notation.tied import is_tied
 from bot.notation.tokens import Mark
@@ -21,7 +20,16 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
     nothing but words that go with sets.
     """
     out: set[int] = set()
-    tied = cache(partial(is_tied, marks))
+    known: dict[int, bool] = {}
+
+    def tied(place: int) -> bool:
+        """Whether a number is a set's, asked of each many times."""
+        if place not in known:
+            known[place] = is_tied(marks, place)
+        return known[place]
+
+    judged = judges(marks)
+    scored = any(m.kind is Kind.DASH or not _SCORED.isdisjoint(m.text.split()) for m in marks)
     for place, mark in enumerate(marks):
         if mark.kind is Kind.CLOCK and place and marks[place - 1].kind is Kind.AT and marks[place - 1].text != "@":
             out.add(place)
@@ -29,7 +37,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.BAD and place + 1 < len(marks) and marks[place + 1].kind in _COUNTED_TALK:
             out.add(place)
-        if mark.kind in (Kind.NUM, Kind.BODY) and (is_load_judged(marks, place) or has_grown(marks, place)):
+        if judged and mark.kind in (Kind.NUM, Kind.BODY) and (is_load_judged(marks, place) or has_grown(marks, place)):
             out.add(place)
         if mark.kind is not Kind.NUM:
             continue
@@ -47,7 +55,7 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= body
         elif (after is not None and after.kind is Kind.HOURS) or _is_to_come(marks, place) or is_body(marks, place):
             out |= {place, place + 1}
-        elif _is_result(marks, place):
+        elif scored and _is_result(marks, place):
             out.add(place)
         elif _is_record_by(marks, place):
             out |= {place - 1, place}

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import part_of
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -30,12 +30,17 @@ _OF_NOW = frozenset(words("now already lately already today tbh honestly coach t
 _JUDGING = (Kind.FILL, Kind.WAS, Kind.FEELS)
 
 
+def judges(marks: Sequence[Mark]) -> bool:
+    """Whether a word is said that judges a load: without one none is."""
+    return any(not _JUDGED.isdisjoint(m.text.split()) for m in marks)
+
+
 def is_load_judged(marks: Sequence[Mark], place: int) -> bool:
     """`the 40s feel light`, `bw is too easy now`: a load with its unit, judged, and no number in the rest."""
+    if kind_at(marks, place + 1) not in _OF_LOADS and marks[place].kind is not Kind.BODY:
+        return False
     start, end = part_of(marks, place)
     united = place + 1 < end and marks[place + 1].kind in _OF_LOADS
-    if not (united or marks[place].kind is Kind.BODY):
-        return False
     rest = [m for m in marks[place + 1 + united : end] if m.kind is not Kind.GAP]
     said = [w for m in rest for w in m.text.split()]
     while said and said[-1] in _OF_NOW:

@@ -28,6 +28,8 @@ class Punctuated:
 
     def as_typed(self, reading: Reading) -> Reading:
         """What was read here, its places those of the message as typed."""
+        if not self.added:
+            return reading
         return replace(
             reading,
             evidence=tuple(replace(e, span=self._span(e.span)) for e in reading.evidence),

@@ -6,7 +6,7 @@ as their numbers, and what they were. Everything else is left to the other rules
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
 
 from bot.notation.answer import Request
@@ -39,6 +39,7 @@ from bot.notation.corrections.old_and_new.turned import turned_round
 from bot.notation.corrections.which_stored import which_at
 from bot.notation.kinds import Kind
 from bot.notation.order.in_reserve import NOTHING
+from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, Side, Stage
 
