@@ -8,6 +8,7 @@ stands beside a number.
 from functools import lru_cache
 
 from rapidfuzz.distance import OSA
+from rapidfuzz.process import extract
 
 from bot.notation.abbreviations import singular, vocabulary
 from bot.notation.hurt.everyday import EVERYDAY
@@ -144,15 +145,17 @@ def near_words(word: str) -> tuple[str, ...]:
     """The words of the lexicon that an unknown word is one slip away from."""
     if not 4 <= len(word) <= 16 or is_common(word):
         return ()
-    found = []
-    for other in _mendable():
-        if max(len(word), len(other)) < 5 and sorted(word) != sorted(other):
-            continue
-        if abs(len(other) - len(word)) <= 1 and OSA.distance(word, other, score_cutoff=1) <= 1:
-            found.append(other)
-    return tuple(found)
+    near = extract(word, _mendable(len(word)), scorer=OSA.distance, score_cutoff=1, limit=None)
+    found = (other for other, _, _ in near)
+    return tuple(sorted(w for w in found if max(len(word), len(w)) > _SHORTEST or sorted(word) == sorted(w)))
 
 
-@lru_cache(maxsize=1)
-def _mendable() -> tuple[str, ...]:
-    return tuple(sorted(w for w in lexicon_words() | NUMBER_WORDS if len(w) >= 4 and w.isalpha()))
+_SHORTEST = 4
+"""Letters of words of which only a slip that swaps two of them is mended."""
+
+
+@lru_cache(maxsize=32)
+def _mendable(length: int) -> tuple[str, ...]:
+    """The words that one of so many letters may be a slip for."""
+    known = (w for w in lexicon_words() | NUMBER_WORDS if len(w) >= _SHORTEST and w.isalpha())
+    return tuple(sorted(w for w in known if abs(len(w) - length) <= 1))

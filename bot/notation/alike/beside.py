@@ -111,7 +111,7 @@ def _rates_alone(marks: Sequence[Mark], start: int, end: int) -> bool:
     return _rates(marks, start, end) and ends
 
 
-_BEHIND_EFFORT = frozenset(words("and but so maybe out though on rpe easily then i it the coach for tbh honestly"))
+_BEHIND_EFFORT = frozenset(words("and but so maybe out though rpe easily then i it the coach for tbh honestly"))
 
 
 def _heads(marks: Sequence[Mark], start: int, _end: int) -> bool:

@@ -3,8 +3,9 @@
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from itertools import pairwise
+from operator import itemgetter
 
 from bot.notation.abbreviations import ABBREVIATIONS, SYNONYMS, singular, vocabulary
 from bot.notation.hurt.everyday import EVERYDAY
@@ -156,13 +157,20 @@ def _around_and(text: str) -> list[tuple[str, str]]:
 _SYNONYMS = tuple((frozenset(_split_name(one)), frozenset(_split_name(two))) for one, two in SYNONYMS)
 
 
+@cache
+def _synonyms_with() -> dict[str, list[tuple[int, frozenset[str], frozenset[str]]]]:
+    """Each way from one name to another, by one of the words that it needs, with its place in the table."""
+    ways = [way for one, two in _SYNONYMS for way in ((one, two), (two, one))]
+    out: dict[str, list[tuple[int, frozenset[str], frozenset[str]]]] = {}
+    for place, (said, meant) in enumerate(ways):
+        out.setdefault(min(said), []).append((place, said, meant))
+    return out
+
+
 def _synonyms(form: frozenset[str]) -> list[tuple[frozenset[str], frozenset[str]]]:
-    found: list[tuple[frozenset[str], frozenset[str]]] = []
-    for first, second in _SYNONYMS:
-        for a, b in ((first, second), (second, first)):
-            if a <= form and not b <= form:
-                found.append(((form - a) | b, b))
-    return found
+    table = _synonyms_with()
+    ways = sorted((way for word in form for way in table.get(word, ()) if way[1] <= form), key=itemgetter(0))
+    return [((form - said) | meant, meant) for _, said, meant in ways if not meant <= form]
 
 
 def _extras(own: frozenset[str], style: LoadStyle, sides: int, measure: Measure) -> frozenset[str]:
