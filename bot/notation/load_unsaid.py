@@ -46,7 +46,7 @@ _TOOK = (
 )
 _KIT = r"(?:pairs?|weights?|loads?|ones?|one|dumbbells?|dbs?|bells?|kettlebells?|kbs?|plates?|sets?)"
 _OTHER_LOAD = re.compile(
-    rf"\b{_TOOK} {_FEW}(?:lighter|heavier)\b(?! (?:than|last|next|feeling))"
+    rf"\b{_TOOK} {_FEW}(?:lighter|heavier)\b(?! (?:than|last|next|feeling))(?: {_KIT})?"
     r"|\b(?:lighter|heavier|less|more)(?: weight)? than (?:planned|the plan|prescribed|written|it says"
     r"|you (?:said|wrote|put))\b"
     r"|\b(?:with|used|took|on|had) (?:much |a bit |a little |slightly )?(?:less|more) weight\b(?! (?:next|tomorrow))"

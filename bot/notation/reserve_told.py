@@ -106,6 +106,7 @@ _AWAY = (
     rf"{_LEAD}(?:failure|failing|the limit|my limit|the wall|my max) (?:was|is|would have been|felt|seemed|still|"
     rf"about|only|"
     r"maybe|around| )* ?# (?:reps? )?(?:away|off|out|further|later|down the road)"
+    r"(?: (?:on|with|for|in) (?:that|this|the last|that last)(?: one| set)?)?"
 )
 _KEPT = r"(?:left|leaving|kept|keeping|held|holding|saved|saving|had|have|having|with|reserved|banked|spared)"
 _COUPLE = r"(?:(?:a |another )?(?:pair|couple)(?: of)?)"
@@ -255,6 +256,8 @@ def with_reserve_told(marks: Sequence[Mark]) -> list[Mark]:
 
 _STILL_THERE = frozenset(("left", "kept", "still", "reps", "rep", "leaving", "keeping", "spare", "unused", "saved",
                           "holding", "held", "had", "with", "another"))  # fmt: skip
+_FAILING = ("failure", "failing")
+"""`failure was 2 reps away`: these words alone would say that nothing was left."""
 _BEHIND = ("after", "after the", "after my", "beyond", "on top of")
 """`good for 2 more after the nine at 60`: leads the set that is told behind its effort."""
 
@@ -276,6 +279,7 @@ def _told_at(marks: Sequence[Mark], place: int) -> tuple[Clause, Decimal] | None
             return None  # `60x5, 2 in the bag`: reserve, or sets that are done
         ahead = not any("bag" in m.text or "bank" in m.text for m in marks[place : clause.end])  # `2 in the bag`: done
         told = told or (left != 0 and ahead and any(m.kind is Kind.NUM for m in marks[clause.end :]))
+        told = told or (place == 0 and clause.end == len(marks) and marks[0].text in _FAILING)  # of the set kept last
         plain = {m.kind for m in marks[clause.start : clause.end]} <= _KNOWN
         return None if left is None or not told or plain or _is_ranged(marks, clause) else (clause, left)
     return None

@@ -87,6 +87,20 @@ def test_what_is_put_right_beside_a_new_set() -> None:
     assert read("sory that was 5 not 4 reps", "Bench Press#1 60x4").performed == rows("Bench Press#1 60x5")
 
 
+@pytest.mark.parametrize("text", ["failure was 2 reps away", "failure was 2 reps away on that one"])
+def test_how_far_failure_was_is_no_failure(text: str) -> None:
+    """By itself it rates the set kept last."""
+    assert read(text, "Bench Press#1 60x5").performed == rows("Bench Press#1 60x5 rir 2")
+
+
+def test_the_words_of_the_other_load_are_asked_about() -> None:
+    """The question shows them whole."""
+    reading = read("took a lighter pair, 5 reps")
+    assert reading.ask is not None
+    start, end = reading.ask.span
+    assert "took a lighter pair, 5 reps"[start:end] == "took a lighter pair"
+
+
 def test_a_lighter_load_of_the_exercise_that_the_chat_is_on_is_no_drop_of_the_one_before() -> None:
     """`dropped it to 45`: of what comes now, where nothing is planned to be dropped."""
     done = ("Bench Press#1 60x5", "Bench Press#2 60x5", "Bench Press#3 60x5")
