@@ -46,8 +46,13 @@ prodded my arm and don't feel a thing
 knee popped and it won't support me
 pop in the knee, no weight on it now
 knee went crack and had to be carried out
+left knee gave way, cant put weight on it
+left knee buckled and i cant bear weight on it
+ankle gave way, cant walk
 """
 NONE = """
+knee gave way last year and i couldnt walk then
+arms gave way on the last rep, cant put more weight on
 messed that set up, couldn't control the bar
 hands were wet, could not hold the bar
 mat was wet with sweat, couldn't hold the plank

@@ -63,12 +63,15 @@ _STANDS = word_set("stand walk weight bear put step move")
 
 
 def loss_of_function(scene: Passage) -> Iterator[Sign]:
-    """Hurt in a leg or the back that can no longer bear weight."""
+    """Hurt in a leg or the back that can no longer bear weight, or a joint that gave way and does not."""
     for loss in scene.of(Cue.NO_FUNCTION):
         if scene.word(loss.first) != "can't" or not scene.words(loss.first + 1, loss.end) & _STANDS:
             continue
         fell = [m for m, _ in struck(scene)]
-        for hurt in (*scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN), *fell):
+        for hurt in (
+            *scene.of(Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.STRAIN, Cue.INJURED, Cue.SWOLLEN, Cue.GAVE_WAY),
+            *fell,
+        ):
             spot = next(iter(places_of(scene, hurt)), None)
             if spot is None or spot.place.plural or spot.place.name not in _BEARS | {"lower back"}:
                 continue
