@@ -180,14 +180,14 @@ def change(work: Work, kept: Kept, session: Session, *, at: datetime, **columns:
 
 
 def change_reports(work: Work, kept: Kept, reports: tuple[Made, ...], *, at: datetime) -> Kept:
-    """The session has these reports from now on; its rows in `sets` follow."""
-    with_sets = [made.at for made in reports if made.report.sets]
-    session = replace(
-        kept.session,
-        reports=tuple(made.report for made in reports),
-        first_at=min(with_sets, default=None),
-        last_at=max(with_sets, default=None),
-    )
+    """The session has these reports from now on; its rows in `sets` follow.
+
+    A session of which every set was taken back again, by a report that replaces it, has no times either: nothing was
+    trained, and the day may be missed.
+    """
+    session = replace(kept.session, reports=tuple(made.report for made in reports))
+    with_sets = [made.at for made in reports if made.report.sets] if session.done else []
+    session = replace(session, first_at=min(with_sets, default=None), last_at=max(with_sets, default=None))
     changed = change(
         work,
         replace(kept, reports=reports),

@@ -4,7 +4,7 @@ from contextlib import suppress
 from dataclasses import replace
 
 import sqlalchemy as sa
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 import storage.desk
@@ -50,6 +50,9 @@ acts = st.lists(st.tuples(kinds, st.integers(0, 10**6)), min_size=6, max_size=14
 
 @settings(max_examples=14, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(acts=acts, sleeps_after=st.integers(3, 40))
+@example(  # the only set is taken back by an edit
+    acts=[("tap", 0), ("tap", 0), ("tap", 0), ("type", 0), ("tap", 0), ("edit", 742)], sleeps_after=4
+)
 def test_everything_tells_the_same_story(wired: Wired, acts: list[tuple[str, int]], sleeps_after: int) -> None:
     """Taps on whatever stands on the screen, sets typed, edits, undos, skips, ends, late reports; a night in between.
     After each act nothing has failed, and what is kept is what the facts make; undoing all leaves an empty session."""
