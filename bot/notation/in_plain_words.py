@@ -50,7 +50,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         without_ages_and_ways(with_sets_worded(with_told(without_same_talk(marks), stored))), request
     )
     told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
-    asks = bool(marks) and marks[0].text.split()[:1] != [] and marks[0].text.split()[0] in _ASKING
+    asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])
     if not hurts and not asks:
         for put in _OF_SETS:
             told = put(told, request)

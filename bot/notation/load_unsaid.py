@@ -30,11 +30,10 @@ def lighter_unsaid(marks: Sequence[Mark], record: Record) -> Mark | None:
     exercise = record.context(place).exercise
     planned = {s.load for s in exercise.sets}
     of_it = [p for p in (*record.stored, *told) if p.exercise == exercise.name and p.stage is Stage.WORK]
-    loads = {p.load for p in of_it}
-    load = next(iter(loads)) if len(loads) == 1 else None
-    said = {m.value for m in marks[at:] if m.kind is Kind.NUM}
-    alike = load is not None and len(planned) == 1 and len(of_it) > 1 and load.amount > 0
-    return marks[at] if alike and load is not None and load.amount not in said else None
+    load = of_it[0].load
+    if load is None or load.amount <= 0 or len(of_it) == 1 or len(planned) > 1 or any(p.load != load for p in of_it):
+        return None
+    return None if any(m.kind is Kind.NUM and m.value == load.amount for m in marks[at:]) else marks[at]
 
 
 _FEW = (

@@ -229,7 +229,7 @@ _IDIOM = r"(?!(?:packed|knocked|called) it \w+(?: \w+ \w+)? after \d)" + one_of(
     "fat lady has sung; fat lady has sung; the fat lady sang; fat lady sang; the fat lady "
     "sings; fat ladys sung; the fat ladys sung; calling stumps; call stumps; called stumps; "
     "drawing stumps; draw stumps; drew stumps; stumps drawn; stick a fork in me; put a fork "
-    "in me; stick a fork in it; elvis has left the building; mic drop; final whistle; final "
+    "in me; stick a fork in it; mic drop; final whistle; final "
     "bell; full time; stick the kettle on; put the kettle on; get the kettle on; kettles "
     "on; shutting up shop; shut up shop; closing up shop; closed up shop; closing shop; "
     "shop closed; downing tools; down tools; tools down; downed tools; clocking out; "

@@ -118,29 +118,17 @@ _OPEN = some(
     "tight; in a rush; short on time; tight on time; pushed for time; be quick; -; tonight; "
     "listen; as; because; cos; afraid"
 )
+_AWAY = maybe("home; again; up; from here; at the gym; here; from the gym; back; out; off")
+_WANTED = one_of(
+    "wants me back; wants me; needs me; needs me back; expects me back; expects me; picks me up; needs me home; "
+    "wants me home; collects me; fetches me"
+)
+"""With its subject left out: `wants me home in 20 minutes`."""
+_THERE = maybe("home; at work; there; at my desk; in the office")
+_SOON = _IN + _TAIL + _LIMIT + _ENDS
 _FRAMES = (
-    compiled(
-        _OPEN
-        + _WHO
-        + _COMES
-        + maybe("home; again; up; from here; at the gym; here; from the gym; back; out; off")
-        + _IN
-        + _TAIL
-        + _LIMIT
-        + _ENDS
-    ),
-    compiled(
-        _OPEN
-        + one_of(
-            "wants me back; wants me; needs me; needs me back; expects me back; expects me; picks "
-            "me up; needs me home; wants me home; collects me; fetches me"
-        )
-        + maybe("home; at work; there; at my desk; in the office")
-        + _IN
-        + _TAIL
-        + _LIMIT
-        + _ENDS
-    ),
+    compiled(_OPEN + _WHO + _COMES + _AWAY + _SOON),
+    compiled(_OPEN + _WANTED + _THERE + _SOON),
     compiled(
         _OPEN
         + one_of("i; ill; i will; we; im; ive")

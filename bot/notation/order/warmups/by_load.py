@@ -73,7 +73,9 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
 
 def _with_now(marks: Sequence[Mark]) -> list[Mark]:
     """`warm-up 100x5 and 130x2, now 152.5x3`: then."""
-    led = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), len(marks))
+    led = next((i for i, m in enumerate(marks) if m.kind is Kind.WARMUP), None)
+    if led is None:
+        return list(marks)
     return [
         replace(m, kind=Kind.THEN)
         if m.text == "now" and i > led + 1 and kind_at(marks, i + 1) is Kind.NUM and kind_at(marks, i + 2) is Kind.X
