@@ -3,13 +3,14 @@
 from dataclasses import replace
 
 from bot.dialogue.desk import ClientDesk, Desk
-from bot.dialogue.doubt import ask_which, read_words, settle
+from bot.dialogue.doubt import ask_which, read_words, request_of, settle
 from bot.dialogue.hurting import told_of_pain
 from bot.dialogue.incoming import Edited
 from bot.dialogue.keeping import keep_report
 from bot.dialogue.reporting import CHANGED, read_back
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
+from bot.notation.replies.told import read_told
 from bot.saying import React, Say, line
 from bot.training.facts import Reported, ReportTakenBack
 from bot.training.session import Session
@@ -68,7 +69,10 @@ def without_reports(session: Session, keys: tuple[str, ...]) -> Session:
 
 
 def _news(desk: Desk, at: UnderWay, incoming: Edited) -> Turn:
-    """An edit of a message that had reported nothing: a set in it counts now, pain in it always."""
+    """An edit of a message that had reported nothing: a set in it counts now, pain in it always. Short words may have
+    answered a question, so that a bare number in them is no set."""
+    if read_told(request_of(desk, at, incoming.text), incoming.text) is not None:
+        return _unclear(incoming)
     reading = read_words(desk, at, incoming.text)
     turn = Turn()
     if reading.pain is not None and not any(p.words == incoming.text for p in at.client.pains):

@@ -8,7 +8,7 @@ from bot.dialogue.pointing import point_at
 from bot.dialogue.replaced import AFTER_ALL, in_place_of, taken_out
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
-from bot.notation.answer import Ask, Reading, Request
+from bot.notation.answer import Ask, Choice, Reading, Request
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, Rows, Say, Strip, line
 from bot.training.calendar import local_time
@@ -26,12 +26,17 @@ def doubt_slot(key: str) -> str:
 
 def read_words(desk: Desk, at: UnderWay, text: str) -> Reading:
     """The reading of a message beside this session: the one function that chat and terminal share."""
+    return read_message(request_of(desk, at, text))
+
+
+def request_of(desk: Desk, at: UnderWay, text: str) -> Request:
+    """A message with what it is read beside."""
     session, me = at.session, at.client.profile
     current = session.current.name if session.current and not session.ended else None
     now = local_time(desk.now, me.zone)
     planned = {exercise.name for exercise in session.plan.exercises}
     done = tuple(p for p in session.done if p.exercise in planned)
-    return read_message(Request(text, me.unit, now, at.live_exercises(), done, current))
+    return Request(text, me.unit, now, at.live_exercises(), done, current)
 
 
 def ask_which(at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
@@ -48,10 +53,15 @@ def ask_again(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Say:
 
 def read_then(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Reading:
     """The reading beside the session as it stood when the message came: what was reported since changes no meaning."""
+    return read_message(request_then(desk, at, doubt))
+
+
+def request_then(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Request:
+    """The message that is asked about, beside the session as it stood."""
     if doubt.stood is None:
-        return read_words(desk, at, doubt.words)
+        return request_of(desk, at, doubt.words)
     then = tuple(report for report in at.session.reports if report.key in doubt.stood)
-    return read_words(desk, UnderWay(at.client, replace(at.session, reports=then, ended=None)), doubt.words)
+    return request_of(desk, UnderWay(at.client, replace(at.session, reports=then, ended=None)), doubt.words)
 
 
 def settle(at: UnderWay, key: str) -> Turn:
@@ -71,7 +81,7 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
     alone = told and len(choices) == 1
     buttons = [
         Button(
-            _choice_line(n, c.label, told=told, alone=alone),
+            _on_button(n, c, told=told, alone=alone),
             show_press("pick", token, key, n - 1, check_of(c.label)),
         )
         for n, c in enumerate(choices, 1)
@@ -85,19 +95,34 @@ def question_about(at: UnderWay, key: str, text: str, ask: Ask | None) -> Say:
         for name in places
     ]
     rows: Rows = (*((b,) for b in buttons), (none,))
-    numbered = [line("doubt-reading", number=n, label=c.label) for n, c in enumerate(choices, 1)]
-    readings = [line("doubt-choice", label=choices[0].label)] if alone else numbered if told else []
+    numbered = [line("doubt-reading", number=n, label=choice_line(c)) for n, c in enumerate(choices, 1)]
+    readings = [choice_line(choices[0])] if alone else numbered if told else []
     if one is not None and places:
         readings.append(line("place-ask", exercise=one.name))
-    lines = (question_line(text, ask), *readings, line("doubt-or-type" if buttons else "doubt-type"))
+    lines = (question_line(text, ask), *readings, line(_way_to_answer(ask, has_choices=bool(buttons))))
     return Say(at.client.profile.chat, lines, rows, slot=doubt_slot(key), fresh=True)
 
 
-def _choice_line(number: int, label: str, *, told: bool, alone: bool) -> Line:
+def _way_to_answer(ask: Ask | None, *, has_choices: bool) -> str:
+    """How the question can be answered, in words."""
+    if ask is not None and ask.unfinished is not None:
+        return "doubt-type-load"
+    return "doubt-or-type" if has_choices else "doubt-type"
+
+
+def _on_button(number: int, choice: Choice, *, told: bool, alone: bool) -> Line:
     """What a reading's button says: the reading, or which of those it is that stand in the message."""
     if alone:
         return line("doubt-yes")
-    return line("doubt-number", number=number) if told else line("doubt-choice", label=label)
+    return line("doubt-number", number=number) if told else choice_line(choice)
+
+
+def choice_line(choice: Choice) -> Line:
+    """A reading in words: its sets, its exercise, or its day."""
+    day = choice.reading.day
+    if day is not None and choice.label == day.isoformat():
+        return line("doubt-day", day=day)
+    return line("doubt-choice", label=choice.label)
 
 
 def question_line(text: str, ask: Ask | None) -> Line:

@@ -9,7 +9,7 @@ from bot.dialogue.nexttime import next_time_line
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.saying import Line, Say
-from bot.training.facts import Ending, Fact, Reported, ReportTakenBack, SessionReopened
+from bot.training.facts import Ending, Fact, Reported, ReportTakenBack, SessionEnded, SessionReopened
 from bot.training.report import Performed
 from bot.training.session import Session, with_report, without_report
 
@@ -17,6 +17,20 @@ from bot.training.session import Session, with_report, without_report
 def keep_report(desk: Desk, at: UnderWay, report: Reported) -> Turn:
     """A report is added, or takes the place of the one of the same key."""
     return _kept(desk, at, with_report(at.session, report), report)
+
+
+def ends(turn: Turn, at: UnderWay) -> bool:
+    """Whether the session is over, or this turn has ended it."""
+    return any(isinstance(f, SessionEnded) for f in turn.facts) or at.session.ended is not None
+
+
+def after(at: UnderWay, turn: Turn) -> UnderWay:
+    """The session with what this turn reported, for its summary."""
+    session = at.session
+    for fact in turn.facts:
+        if isinstance(fact, Reported):
+            session = with_report(session, fact)
+    return UnderWay(at.client, session)
 
 
 def keep_taken_back(desk: Desk, at: UnderWay, taken: ReportTakenBack) -> Turn:
@@ -31,12 +45,12 @@ def _kept(desk: Desk, at: UnderWay, session: Session, fact: Reported | ReportTak
     if reopened:
         facts += (SessionReopened(session.id),)
         session = replace(session, ended=None)
-    after = UnderWay(at.client, replace(session, first_at=now.first_at, last_at=now.last_at))
-    touched = _touched(at.session, after.session)
-    turn = Turn(facts, (card(after),), after.strengths(touched))
-    turn += _next_times(at, after, touched)
-    if after.session.is_all_done and after.session.ended is None:
-        turn += finish(desk, after)
+    then = UnderWay(at.client, replace(session, first_at=now.first_at, last_at=now.last_at))
+    touched = _touched(at.session, then.session)
+    turn = Turn(facts, (card(then),), then.strengths(touched))
+    turn += _next_times(at, then, touched)
+    if then.session.is_all_done and then.session.ended is None:
+        turn += finish(desk, then)
     return turn
 
 

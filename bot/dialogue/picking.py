@@ -5,13 +5,14 @@ from itertools import count
 
 from bot.dialogue.buttons import Press, check_of
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
-from bot.dialogue.doubt import doubt_slot, question_about, quoted, read_then
+from bot.dialogue.doubt import choice_line, doubt_slot, question_about, quoted, read_then, read_words
+from bot.dialogue.ending import finish
 from bot.dialogue.incoming import Tapped
-from bot.dialogue.keeping import keep_report
+from bot.dialogue.keeping import after, ends, keep_report
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay, pressed_session
+from bot.dialogue.underway import UnderWay, pressed_session, session_on
 from bot.notation.answer import Reading
-from bot.saying import Say, Toast, line
+from bot.saying import Line, Say, Toast, line
 from bot.training.facts import DoubtSettled, Reported
 from bot.training.report import Performed
 from bot.training.session import Session
@@ -29,17 +30,45 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     choices = ask.choices if ask is not None else ()
     if number is None or not 0 <= number < len(choices) or check_of(choices[number].label) != check:
         return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
-    reading = choices[number].reading
+    label = choice_line(choices[number])
+    kept = keep_as(desk, at, doubt, choices[number].reading, label)
+    return Turn(says=(Toast(tap.query, line("toast-kept-as", label=label)),)) + kept
+
+
+def keep_as(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, label: Line) -> Turn:
+    """The doubtful message counts as this reading of it, in the session of its day; `label` says so to the client."""
+    me, session = at.client.profile, at.session
+    settled = DoubtSettled(me.id, session.id, doubt.key)
+    at = UnderWay(replace(at.client, doubts=tuple(d for d in at.client.doubts if d != doubt)), session)
+    if reading.day is not None and reading.day != session.day:
+        return Turn((settled,)) + _keep_on_day(desk, at, doubt, reading, label)
     performed = after_the_rest(session, doubt, reading)
-    report = Reported(at.session.id, key, performed, reading.replaces, reading.skipped)
-    settled = DoubtSettled(client.profile.id, at.session.id, key)
-    label = choices[number].label
-    said = Say(
-        client.profile.chat, (line("doubt-settled", words=quoted(doubt.words), label=label),), slot=doubt_slot(key)
-    )
-    return Turn((settled,), (Toast(tap.query, line("toast-kept-as", label=label)), said)) + keep_report(
-        desk, at, report
-    )
+    report = Reported(session.id, doubt.key, performed, reading.replaces, reading.skipped)
+    turn = Turn((settled,), (_said(at, doubt, label),)) + keep_report(desk, at, report)
+    return turn + finish(desk, after(at, turn)) if reading.finished and not ends(turn, at) else turn
+
+
+def _keep_on_day(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, label: Line) -> Turn:
+    """The same for a day that is not this session's: read beside the session of that day, where there was one."""
+    client, day = at.client, reading.day
+    assert day is not None
+    session = session_on(client, day)
+    if session is None:
+        return Turn(
+            says=(Say(client.profile.chat, (line("no-session-that-day", day=day),), slot=doubt_slot(doubt.key)),)
+        )
+    there = UnderWay(replace(client, session=session, session_is_latest=False), session)
+    read = read_words(desk, there, doubt.words)
+    choices = read.ask.choices if read.ask is not None else ()
+    beside = next((c.reading for c in choices if c.reading.day == day), reading)
+    report = Reported(session.id, doubt.key, beside.performed, beside.replaces, beside.skipped)
+    return Turn(says=(_said(at, doubt, label),)) + keep_report(desk, there, report)
+
+
+def _said(at: UnderWay, doubt: OpenDoubt, label: Line) -> Say:
+    """What the question turns into."""
+    lines = (line("doubt-settled", words=quoted(doubt.words), label=label),)
+    return Say(at.client.profile.chat, lines, slot=doubt_slot(doubt.key))
 
 
 def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
@@ -48,8 +77,13 @@ def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     doubt = open_doubt(client, press)
     if doubt is None:
         return Turn(says=(Toast(tap.query, line("toast-answered")),))
+    return Turn(says=(Toast(tap.query),)) + dropped(client, doubt)
+
+
+def dropped(client: ClientDesk, doubt: OpenDoubt) -> Turn:
+    """Nothing of a doubtful message is kept, and the question says so."""
     said = Say(client.profile.chat, (line("doubt-dropped", words=quoted(doubt.words)),), slot=doubt_slot(doubt.key))
-    return Turn((DoubtSettled(client.profile.id, doubt.session, doubt.key),), (Toast(tap.query), said))
+    return Turn((DoubtSettled(client.profile.id, doubt.session, doubt.key),), (said,))
 
 
 def open_doubt(client: ClientDesk, press: Press) -> OpenDoubt | None:

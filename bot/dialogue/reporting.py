@@ -5,6 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.dialogue import enrol, journey, lesstime, missing, resting
+from bot.dialogue.answering import answered
 from bot.dialogue.awaysaid import away_said, ill_said, said_beside
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
@@ -13,23 +14,23 @@ from bot.dialogue.doubt import ask_which, read_words
 from bot.dialogue.ending import finish
 from bot.dialogue.hurting import exercise_of, told_of_pain, with_hold
 from bot.dialogue.incoming import Typed
-from bot.dialogue.keeping import keep_report
+from bot.dialogue.keeping import after, ends, keep_report
 from bot.dialogue.lesstime import fit_into, which_minutes
 from bot.dialogue.phrases import done_line
 from bot.dialogue.relay import question
 from bot.dialogue.swapping import wish_of, wished
 from bot.dialogue.timewords import named_later
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay
+from bot.dialogue.underway import UnderWay, session_on
 from bot.notation.answer import Reading, Request
 from bot.notation.names import read_names, session_index
 from bot.notation.pain import told_pain
 from bot.notation.reading import read_message
 from bot.saying import Button, Line, React, Say, line
 from bot.training.calendar import local_time
-from bot.training.facts import Reported, SessionEnded
+from bot.training.facts import Reported
 from bot.training.report import Performed, Stage
-from bot.training.session import Session, with_report
+from bot.training.session import Session
 
 KEPT, CHANGED, HEARD = "👍", "✍", "👌"
 """Reactions of the platform's fixed list."""
@@ -52,6 +53,8 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """What a client typed, whatever it is."""
     if desk.reply_about == client.coach.id:
         return _to_coach(desk, client, incoming)
+    if (turn := answered(desk, client, incoming)) is not None:
+        return turn
     given = given_up(desk, client, incoming) or away_said(desk, client, incoming) or _wished(desk, client, incoming)
     if given is not None:
         return given
@@ -64,7 +67,7 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
         held = named_exercise(at.session, incoming.text, reading) or exercise_of(at.session)
         at = UnderWay(with_hold(desk, client, held), at.session)
     if reading.day is not None and reading.day != at.session.day:
-        other = _session_on(client, reading)
+        other = session_on(client, reading.day)
         if other is None:
             return turn + Turn(says=(Say(incoming.chat, (line("no-session-that-day", day=reading.day),)),))
         return turn + _report_of_day(desk, at.client, incoming, other)
@@ -100,7 +103,7 @@ def _minutes(at: UnderWay, incoming: Typed, turn: Turn, reading: Reading) -> Tur
         return Turn(says=(Say(incoming.chat, (line("minutes-later", day=day),), silent=True),))
     if reading.ask is not None and at.session.ended is None:
         return Turn(says=(which_minutes(at, (max(1, int(minutes)),)),))
-    return Turn() if _ends(turn, at) else fit_into(_after(at, turn), minutes)
+    return Turn() if ends(turn, at) else fit_into(after(at, turn), minutes)
 
 
 def _report_of_day(desk: Desk, client: ClientDesk, incoming: Typed, session: Session) -> Turn:
@@ -135,7 +138,7 @@ def _report(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn
     if reading.pain is None:
         return wished(at, incoming, wish)
     turn = _kept(desk, at, incoming, reading)
-    return turn if reading.ask is not None or _ends(turn, at) else turn + wished(at, incoming, wish, reading.pain)
+    return turn if reading.ask is not None or ends(turn, at) else turn + wished(at, incoming, wish, reading.pain)
 
 
 def _kept(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
@@ -149,8 +152,8 @@ def _kept(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
     if reading.performed or reading.replaces or reading.skipped:
         report = Reported(at.session.id, key, reading.performed, reading.replaces, reading.skipped)
         turn = keep_report(desk, at, report) + _acknowledged(at, incoming, reading)
-    if reading.finished and not _ends(turn, at):
-        return turn + finish(desk, _after(at, turn))
+    if reading.finished and not ends(turn, at):
+        return turn + finish(desk, after(at, turn))
     if turn == Turn() and not _says_anything(reading):
         return _talk(desk, at.client, incoming)
     return turn
@@ -186,7 +189,7 @@ def _without_session(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     elif reading.question:
         turn += question(client, incoming.message, incoming.text)
         turn += Turn(says=(Say(incoming.chat, (line("question-sent", coach=client.coach.name),), silent=True),))
-    if reading.day is not None and (session := _session_on(client, reading)) is not None:
+    if reading.day is not None and (session := session_on(client, reading.day)) is not None:
         return turn + _report_of_day(desk, client, incoming, session)
     reports = bool(reading.performed or reading.ask)
     if turn != Turn():
@@ -302,23 +305,5 @@ def _is_beyond(session: Session, performed: Performed) -> bool:
     return performed.set is not None and performed.set > planned and performed.stage is Stage.WORK
 
 
-def _session_on(client: ClientDesk, reading: Reading) -> Session | None:
-    return next((s for s in (*client.week, *client.last_week) if s.day == reading.day), None)
-
-
 def _says_anything(reading: Reading) -> bool:
     return reading.pain is not None or reading.question or reading.minutes is not None
-
-
-def _ends(turn: Turn, at: UnderWay) -> bool:
-    """Whether the report itself has already ended the session."""
-    return any(isinstance(f, SessionEnded) for f in turn.facts) or at.session.ended is not None
-
-
-def _after(at: UnderWay, turn: Turn) -> UnderWay:
-    """The session with what this turn reported, for its summary."""
-    session = at.session
-    for fact in turn.facts:
-        if isinstance(fact, Reported):
-            session = with_report(session, fact)
-    return UnderWay(at.client, session)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from datetime import date
 
 from bot.dialogue.buttons import Press
 from bot.dialogue.desk import ClientDesk
@@ -19,6 +20,11 @@ def pressed_session(client: ClientDesk, press: Press) -> Session | None:
     """The session that a button is about; `None` where its token is none of this client's: forged, or another's."""
     session = client.session
     return session if session is not None and press.ref == session.token else None
+
+
+def session_on(client: ClientDesk, day: date) -> Session | None:
+    """This client's session of that day, in this week or the last."""
+    return next((s for s in (*client.week, *client.last_week) if s.day == day), None)
 
 
 @dataclass(frozen=True, slots=True)

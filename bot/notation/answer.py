@@ -147,6 +147,8 @@ class Ask:
     span: Span
     choices: tuple[Choice, ...] = ()
     exercise: str | None = None
+    unfinished: "Reading | None" = None
+    """Of a question for a load alone: all that the message says, with the plan's load where the true one is lacking."""
 
     @property
     def question(self) -> str:

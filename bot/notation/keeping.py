@@ -101,7 +101,7 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         unread = unread or last_look(Looked(plain.said, told, record, plain.progress, plain.unclear))
         lighter = lighter_unsaid(plain.said, record) or other_load_unsaid(plain.said, record)
         if lighter is not None:
-            draft.doubt(Doubt(AskKind.LOAD, lighter.start, lighter.end))
+            draft.doubt(Doubt(AskKind.LOAD, lighter.start, lighter.end), alternatives=1)
         other = substituted(plain.said, draft.request.exercises, frozenset(one.row.exercise for one in record.told))
         if other is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))

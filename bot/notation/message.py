@@ -174,6 +174,8 @@ class Reader:
             made = Reader(self.request, self.start, (index,), self.seams).read(offers=False)
             if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
                 choices.append(Choice(self._label(made, ask), made))
+        if ask.kind is AskKind.LOAD and choices:
+            return replace(reading, ask=replace(ask, unfinished=choices[0].reading))
         return replace(reading, ask=replace(ask, choices=tuple(choices)))
 
     def _label(self, reading: Reading, ask: Ask) -> str:

@@ -109,7 +109,7 @@ async def test_a_doubt_asked_again_at_the_end_offers_the_same_readings(practice:
     await stage.until(ADA, "2027-01-18 18:00")
     await stage.say(ADA, "600x5")
     before = practice.labels(stage.seat(ADA).last())
-    for text in ("60x5", "50x9", "50x9"):
+    for text in ("57.5x5", "50x9", "50x9"):
         await stage.say(ADA, text, after_min=3)
     await stage.tap(ADA, "End session", after_min=6)
     assert practice.labels(stage.seat(ADA).last()) == before

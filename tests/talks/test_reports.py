@@ -76,7 +76,7 @@ async def test_an_unanswered_doubt_comes_again_at_the_end_and_to_the_coach(pract
     await _found(practice)
     await stage.until(ADA, "2027-01-18 18:00")
     await stage.say(ADA, "600x5")
-    await stage.say(ADA, "60x5")
+    await stage.say(ADA, "57.5x5")
     await stage.tap(ADA, "End session", after_min=6)
     assert sum("None of these" in practice.labels(m) for m in stage.seat(ADA).messages()) == 1
     assert "600" in stage.seat(ADA).last().words.text

@@ -132,10 +132,13 @@ today-rest = Nothing is planned today; the next session comes on { $day }.
 doubt-choice = { $label }
 doubt-number = Reading { $number }
 doubt-reading = { $number }: { $label }
+doubt-day = { $day }
 doubt-yes = Yes, keep it
 doubt-none = None of these
-doubt-or-type = Tap one, or edit your message.
+doubt-or-type = Tap one, type the answer, or edit your message.
 doubt-type = Edit your message, or send it anew.
+doubt-type-load = Type the load alone, e.g. <code>15</code>, or edit your message.
+doubt-still = That leaves it open.
 doubt-settled = “{ $words }” is kept as { $label }.
 doubt-dropped = Nothing of “{ $words }” is kept.
 

@@ -1,0 +1,134 @@
+"""Typed answers to the question about a doubtful message, through the chat."""
+
+from bot.tryout.practice.people import ADA, COACH
+from tests.talks.practice import Practice
+from tests.talks.test_reports import _found
+
+MONDAY_AFTER = "2027-01-18 18:00"
+
+
+async def loaded(practice: Practice) -> None:
+    """The second Monday, whose plan has loads."""
+    await _found(practice)
+    await practice.stage.until(ADA, MONDAY_AFTER)
+
+
+async def test_a_load_alone_completes_the_message_that_lacked_it(practice: Practice) -> None:
+    """The question says how to answer it; the number is no set of its own, and the card counts one set."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "went a bit lighter, 5 reps")
+    stage.expect(ADA, "Type the load alone", within=1)
+    sent = await stage.say(ADA, "55")
+    words = practice.card().words.text
+    assert "1. done: 55 kg × 5" in words
+    assert "2. done" not in words
+    assert practice.reactions(sent) == ("👍",)
+    stage.expect(ADA, "“went a bit lighter, 5 reps” is kept as Back squat: 55 kg x 5.", within=4)
+    await stage.tap(ADA, "End session", after_min=6)
+    assert not [m for m in stage.seat(ADA).messages()[-3:] if "None of these" in practice.labels(m)]
+
+
+async def test_a_number_put_right_in_words_completes_it(practice: Practice) -> None:
+    """What was kept before it stays as it was."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "57.5x5", after_min=3)
+    await stage.say(ADA, "600x4")
+    await stage.say(ADA, "sorry 60")
+    words = practice.card().words.text
+    assert "1. done: 57.5 kg × 5" in words
+    assert "2. done: 60 kg × 4" in words
+
+
+async def test_no_keeps_nothing_and_an_open_answer_asks_again(practice: Practice) -> None:
+    """Neither is kept as a set."""
+    stage = practice.stage
+    await loaded(practice)
+    before = practice.card().words.text
+    await stage.say(ADA, "600x5")
+    await stage.say(ADA, "5")
+    stage.expect(ADA, "That leaves it open.", within=1)
+    stage.expect(ADA, "“600x5” is far from the plan", within=1)
+    await stage.say(ADA, "no")
+    stage.expect(ADA, "Nothing of “600x5” is kept", within=3)
+    assert practice.card().words.text == before
+
+
+async def test_same_behind_a_question_waits_for_its_answer(practice: Practice) -> None:
+    """It would repeat the set before the doubtful one."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "57.5x5", after_min=3)
+    await stage.say(ADA, "600x4")
+    await stage.say(ADA, "same")
+    stage.expect(ADA, "That leaves it open.", within=1)
+    await stage.say(ADA, "60x4")
+    await stage.say(ADA, "same")
+    assert "57.5 kg × 5, then 60 kg × 4, then 60 kg × 4" in practice.card().words.text
+
+
+async def test_sets_reported_behind_the_question_are_sets(practice: Practice) -> None:
+    """And then short words are of those: the question waits for its button."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "600x5")
+    await stage.say(ADA, "62.5x4", after_min=3)
+    await stage.say(ADA, "8", after_min=3)
+    words = practice.card().words.text
+    assert "1. done: 62.5 kg × 4" in words
+    assert "2. done: 50 kg × 8" in words or "2. done: 52.5 kg × 8" in words
+    await stage.say(COACH, "/digest")
+    assert "600x5" in practice.text(COACH)
+
+
+async def test_an_edit_of_an_answer_makes_no_set_of_it(practice: Practice) -> None:
+    """The number is the load of the message before it; it is put right by editing that one."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "went a bit lighter, 5 reps")
+    sent = await stage.say(ADA, "55")
+    await stage.edit(ADA, sent, "50")
+    stage.expect(ADA, "the record stays as it was", within=1)
+    words = practice.card().words.text
+    assert "1. done: 55 kg × 5" in words
+    assert "2. done" not in words
+
+
+async def test_a_day_is_offered_in_words_and_lands_in_its_session(practice: Practice) -> None:
+    """Typed or tapped; never in today's."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.until(ADA, "2027-01-14 18:00")
+    await stage.say(ADA, "11/1: squat 60x5, 50x9, 50x8")
+    assert practice.labels(stage.seat(ADA).last())[:2] == ["Sun 1 Nov", "Mon 11 Jan"]
+    await stage.say(ADA, "monday")
+    stage.expect(ADA, "is kept as Mon 11 Jan", within=4)
+    assert (
+        "Set 0 of"
+        in next(m for m in reversed(stage.seat(ADA).messages()) if "Thu 14 Jan · about" in m.words.text).words.text
+    )
+    await stage.say(ADA, "/week")
+    stage.expect(ADA, "quadriceps: 3 of", within=1)
+
+
+async def test_a_day_without_a_session_keeps_nothing(practice: Practice) -> None:
+    """And says so, whatever session is on."""
+    stage = practice.stage
+    await loaded(practice)
+    before = practice.card().words.text
+    await stage.say(ADA, "the weekend: squat 60x5, 50x9")
+    assert practice.labels(stage.seat(ADA).last()) == ["Sat 16 Jan", "Sun 17 Jan", "None of these"]
+    await stage.tap(ADA, "Sat 16 Jan")
+    stage.expect(ADA, "no session of yours on Sat 16 Jan", within=2)
+    assert practice.card().words.text == before
+
+
+async def test_an_answered_end_ends_the_session(practice: Practice) -> None:
+    """`that's me done` in a doubtful message counts once it is answered; nothing is asked again."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5 5th 4, that's me done")
+    await stage.say(ADA, "yes")
+    stage.expect(ADA, "How hard was the whole session", within=3)
+    assert not [m for m in stage.seat(ADA).messages()[-2:] if "None of these" in practice.labels(m)]
