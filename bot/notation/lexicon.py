@@ -1080,7 +1080,8 @@ PHRASES: dict[Kind, str] = {
         "this bloke; some lad; a lad; this lad; some kid; a kid; this kid; my sister; my mum; my mom; my boss; some "
         "woman; a woman; this woman; some girl; a girl; my missus; people; everyone; everybody; my pal; the fella; "
         "that guy; that bloke; old guy; some old guy; my cousin; my neighbour; my neighbor; my colleague; my "
-        "coworker; my flatmate; my roommate; my spotter; big lad; big guy; somebody else; someone else"
+        "coworker; my flatmate; my roommate; my spotter; big lad; big guy; somebody else; someone else; some "
+        "legend; some hero; some joker; some clown; some muppet; some idiot; some genius; some lads; some guys"
     ),
     Kind.OTHERTIME: (
         "my heaviest pair; heaviest pair; the heaviest pair; heaviest dumbbell; my heaviest dumbbell; heaviest "

@@ -174,6 +174,7 @@ class Reader:
             made = Reader(self.request, self.start, (index,), self.seams).read(offers=False)
             if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
                 choices.append(Choice(self._label(made, ask), made))
+        choices = list({choice.label: choice for choice in reversed(choices)}.values())[::-1]
         if ask.kind is AskKind.LOAD and choices:
             return replace(reading, ask=replace(ask, unfinished=choices[0].reading))
         return replace(reading, ask=replace(ask, choices=tuple(choices)))

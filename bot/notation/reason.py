@@ -84,16 +84,17 @@ def check_row(row: Performed, said: SaidSet, context: Context, rows: Sequence[Pe
 
 
 def _is_told_few(said: SaidSet) -> bool:
-    """Whether so few repetitions are told with their load, side, set or failure: `140x1`, `third set only 2`.
+    """Whether so few are told with their load, side, set or failure: `140x1`, `single at 140`, `third set only 2`.
 
     A bare number that is less than half of what the plan asks counts something else more often than not.
     """
     reps, load = said.words.reps, said.load
     tied = load is not None and reps is not None and 0 <= reps[0] - load.end <= _TIED
-    return tied or said.side is not None or said.label is not None or said.rir == 0
+    turned = load is not None and reps is not None and len("@ ") <= load.start - reps[1] <= len(" reps with ")
+    return tied or turned or said.side is not None or said.label is not None or said.rir == 0
 
 
-_TIED = len(" for ")
+_TIED = len(" for a ")
 """Characters between a load and its repetitions."""
 
 

@@ -49,8 +49,17 @@ knee went crack and had to be carried out
 left knee gave way, cant put weight on it
 left knee buckled and i cant bear weight on it
 ankle gave way, cant walk
+can't put any weight on my left leg
+can't stand on my right leg
+i cant take any weight on my right foot since the lunge
+unable to weight bear on my ankle
 """
 NONE = """
+can't put any more weight on the leg press
+can't stand on my left leg for longer than 20 seconds
+cant stand the smell on the leg press
+can't put weight on the knee extension today, stack broken
+couldn't put weight on my left leg last year
 knee gave way last year and i couldnt walk then
 arms gave way on the last rep, cant put more weight on
 messed that set up, couldn't control the bar

@@ -132,6 +132,7 @@ UNLIKE = {
     "DA-098": "`the 35 is pounds love` beside fifteen swings: asked about, where the label reads the set",
     "DA-099": "`the third I'd have got 12 only the fire alarm went at 7`: asked about, where the label reads the sets",
     "CZ-083": "`no 1,25 plates anymore so 40 instead of 42,5. 5 reps`: asked about, where the label reads the set",
+    "DD-032": "a thumb before talk is no set: nothing is asked, where the label asks for its repetitions",
 }
 """Where a reading is not as labelled, and why that is let stand: none of them stores a set that the label does not."""
 MISREAD = {
@@ -168,6 +169,7 @@ MISREAD = {
     "CZ-048": "`someone has walked off with the fourteen ten reps each time three sets` dictated: one set",
     "DB-095": "`split squats 9x10 each` on a plan of 8 for 8 to 10: stored as 9 for 10, where the label asks",
     "DA-084": "`Eleven, let's say eleven! So 12, 11, 11` tells a set too many",
+    "DD-086": "`last i do tomorrow no just kidding 85x5`: the set before it is lost",
 }
 """What is still read wrongly without asking: known, and to be mended."""
 NOTHING = stored({"performed": [], "replaces": []})

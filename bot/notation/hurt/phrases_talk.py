@@ -72,7 +72,8 @@ like/better; pain in the? arse/ass/bum/butt/backside/rear/bottom/balls;
 pain in the neck to load/unload/set/find/park/carry/change/adjust/reach; pain in the neck finding/getting a/the/any*
 free? parking/space/spaces/spot/bench/rack/machine/plates/through/past; parking/queue/traffic/app/plates/job/
 meeting/bus/train/timer/laptop/landlord/neighbour/neighbor/paperwork/deadline/
-commute here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
+commute/wifi/internet/signal/video/videos/link/phone/door/locker/weather/rain/music/boss/kids/booking/website/login/
+password here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
 gain/gains; pani puri; pain
 perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; ouch my wallet/ego/bank/pride; dizzy
 with joy/excitement/happiness; bleeding hell/heck/obvious/brilliant/typical; no feeling for; saw/see/seen/seeing

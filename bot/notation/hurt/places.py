@@ -45,7 +45,7 @@ ankle: ankle, ankles
 achilles: achilles, achilles tendon, achilles heel, achillies, achiles
 shin: shin, shins
 heel: heel, heels
-foot: foot, feet, ball of my foot, ball of foot, ball of the foot
+foot: foot, feet, foots, ball of my foot, ball of foot, ball of the foot
 toe: toe, toes, big toe, pinky toe, little toe
 arch: arch of my foot, foot arch, arches, my arch, left arch, right arch
 instep: instep, insteps

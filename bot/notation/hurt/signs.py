@@ -17,7 +17,7 @@ from bot.notation.hurt.sign import Sign
 from bot.notation.hurt.signs_faint import fainting
 from bot.notation.hurt.signs_feeling import dead_limb, no_feeling, numbness
 from bot.notation.hurt.signs_heart import chest, heart, spread, winded
-from bot.notation.hurt.signs_injury import blood_and_urine, calf, grave, loss_of_function, popped
+from bot.notation.hurt.signs_injury import bears_nothing, blood_and_urine, calf, grave, loss_of_function, popped
 from bot.notation.hurt.signs_limb import hanging, unable
 from bot.notation.hurt.signs_nerve import control, headache, stroke
 from bot.notation.hurt.signs_strength import no_strength, weakness
@@ -41,6 +41,7 @@ _RULES: tuple[Callable[[Passage], Iterator[Sign]], ...] = (
     control,
     popped,
     loss_of_function,
+    bears_nothing,
     calf,
     blood_and_urine,
     grave,

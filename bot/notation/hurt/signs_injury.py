@@ -86,6 +86,26 @@ def loss_of_function(scene: Passage) -> Iterator[Sign]:
                 yield sign_of("no function", (hurt, loss, spot), spot)
 
 
+_ONTO = word_set("on through onto")
+_STRONGER = word_set("more extra heavier enough bar plate plates press curl extension machine sled")
+_BALANCES = word_set("for longer long without balance balancing wobbling falling shaking eyes")
+
+
+def bears_nothing(scene: Passage) -> Iterator[Sign]:
+    """`can't put any weight on my left leg`, `cannot stand on my ankle`: hurt or not, it carries no longer."""
+    for loss in scene.of(Cue.NO_FUNCTION):
+        said = scene.words(loss.first, loss.end + 3)
+        if scene.word(loss.first) != "can't" or not (said & {"weight", "stand"} and said & _STANDS):
+            continue
+        for spot in scene.spots:
+            between = scene.words(loss.first, spot.first)
+            one = spot.place.name in _BEARS and not spot.place.plural and 1 <= spot.first - loss.first <= 9
+            onto = bool(between & _ONTO) and not between & _STRONGER
+            behind = scene.words(spot.end, spot.end + 4)
+            if one and onto and stands(scene, loss, spot) and not behind & (_BALANCES | _STRONGER):
+                yield sign_of("no function", (loss, spot), spot)
+
+
 def calf(scene: Passage) -> Iterator[Sign]:
     """A swollen or hot calf, or a limb both hot and swollen."""
     for m in scene.of(Cue.SWOLLEN, Cue.HOT, Cue.THICK):

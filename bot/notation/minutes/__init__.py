@@ -64,8 +64,24 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
             if is_before_next(marks, minutes, end):
                 continue
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
-                return MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
+                said = MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
+                return _put_better(marks, said, metres)
     return None
+
+
+_BETTER = frozenset(("say", "well", "rather", "make it", "call it"))
+_FAR = 12
+"""Words between a time and the better one."""
+
+
+def _put_better(marks: Sequence[Mark], said: MinutesSaid, metres: bool) -> MinutesSaid:
+    """`an hour and a bit is tight, say 65 min`: the time that was said last."""
+    last = max(said.places)
+    for place in range(last + 1, min(last + _FAR, len(marks))):
+        better = duration_at(marks, place + 1, metres) if marks[place].text in _BETTER else None
+        if better is not None and 0 < better[0] <= _DAY_PART:
+            return MinutesSaid(better[0], (*said.places, *range(place, better[1])))
+    return said
 
 
 def _sooner(marks: Sequence[Mark], clock: MinutesSaid, now: datetime) -> MinutesSaid:

@@ -200,7 +200,8 @@ def _comes_in(before: list[str], after: list[str]) -> bool:
     if before[-1:] not in (["in"], ["into"]) or after[:1] in (["ago"], ["late"]):
         return False
     fits = bool(set(before[-5:]) & _FITTING) and not set(before) & {"did", "fitted"}
-    return fits or bool(set(before[-3:-1]) & _COMING)
+    turned = after[:1] in (["comes"], ["goes"], ["leaves"], ["starts"]) and after[1:2] in (["my"], ["the"])
+    return fits or bool(set(before[-3:-1]) & _COMING) or (turned and bool(set(after[2:4]) & _COMING))
 
 
 _FITTING = frozenset(words("fit squeeze cram squeezing cramming fitting"))

@@ -64,7 +64,7 @@ def _is_first_of(marks: Sequence[Mark], place: int) -> bool:
 def _heads_load(marks: Sequence[Mark], place: int) -> bool:
     """Whether the load of a set called by its name follows it: `trap bar triple 275`."""
     value = marks[place + 1].value if kind_at(marks, place + 1) is Kind.NUM else None
-    led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON)
+    led = kind_at(marks, place - 1) in (None, *_JOINS, Kind.LINE, Kind.STOP, Kind.NAME, Kind.COLON, Kind.WARMUP)
     led = led or text_at(marks, place - 1) in ("top", "heavy")
     end = place + 2 + (kind_at(marks, place + 2) in UNITS)
     return led and value is not None and value >= _LEAST_LOAD and (_ends(marks, end) or kind_at(marks, end) in _RATES)

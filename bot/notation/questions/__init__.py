@@ -28,6 +28,8 @@ from bot.notation.questions.turned import tagged, turns
 from bot.notation.questions.wished import asks_for
 from bot.notation.questions.worded import asks_in_order
 from bot.notation.tokens import Mark
+from bot.notation.wholes import has_entry
+from bot.notation.wordlist import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,5 +167,22 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             asked = True
             only_asks.update(range(start, place))
         if place < len(marks) and marks[place].kind is Kind.QUERY and place not in idle:
-            only_asks |= clause_asking(marks, place)
+            only_asks |= clause_asking(marks, place) | _proposed(marks, place)
     return asked, only_asks
+
+
+_STEPS = frozenset(words("bump up add put try raise increase lower drop take go stick stay keep move load jump push"))
+
+
+def _proposed(marks: Sequence[Mark], query: int) -> set[int]:
+    """`bump it to 215 for set 2?`: a step that is proposed in a sentence of its own, none that was taken."""
+    start = query
+    while start > 0 and marks[start - 1].kind not in ENDS:
+        start -= 1
+    said = [m for m in marks[start:query] if m.kind is not Kind.COMMA]
+    first = next((w for m in said for w in m.text.split() if w not in _BEFORE), "")
+    told = has_entry(said) or any(m.kind is Kind.WAS for m in said)
+    return set(range(start, query)) if first in _STEPS and not told else set()
+
+
+_BEFORE = frozenset(words("so then and ok okay or maybe just next coach"))

@@ -48,8 +48,12 @@ _FORM = frozenset(
     words("form technique depth video clip grip setup stance back knees elbows timing position tempo range")
 )
 _LIMBS = frozenset(words("elbows knees feet hands head heels toes palms grip stance back chest hips shoulders bar"))
-_CHOICES = frozenset(words("not nah no nope stay leave keep up down wait stick same"))
-_CHOOSING = frozenset(words("keep stay stick go use add drop hold take leave bump raise"))
+_CHOICES = frozenset(
+    words("not nah no nope stay leave keep up down wait stick same stop quit call bin end rest lighter")
+)
+_CHOOSING = frozenset(
+    words("keep stay stick go use add drop hold take leave bump raise push carry continue crack up heavier")
+)
 """Words that open a choice of what to do: `keep the 25 or go bw today`."""
 _BODY = ("bw", "bodyweight", "body")
 _OPENERS = frozenset((*_MODALS, *_BE, "do", "hows", "how", "r", "you", "anything", "who", "what", "where"))

@@ -40,6 +40,7 @@ def with_one_limb(marks: Sequence[Mark], index: Index) -> list[Mark]:
     return out
 
 
+_WARMS = frozenset(words("warm warming warmed warms"))
 _VERBS = {"walked": "walk", "ran": "run", "jogged": "jog", "cycled": "cycle", "biked": "bike", "rode": "bike",
           "swam": "swim", "hiked": "hike", "walking": "walk"}  # fmt: skip
 _SO_FAR = frozenset(words("for it about like just full i a good the solid easy only around of"))
@@ -188,6 +189,7 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             (mark.text == "row" and [m.text for m in marks[max(0, place - 2) : place]] == ["in", "a"])
             or (mark.text == "chop" and [m.text for m in marks[max(0, place - 2) : place]] in _CHOPPED)
             or (mark.text in _OF_LOAD and mark.text not in index.words)
+            or (mark.text == "up" and place > 0 and marks[place - 1].text in _WARMS)
             or (mark.text, after) in _PHRASES
             or (mark.text == "one" and run and after in _COUNTED)
             or (mark.text in _SIDED and place > 0 and marks[place - 1].text in _EACH)
