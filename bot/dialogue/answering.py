@@ -1,12 +1,13 @@
 """A typed answer to the question about a doubtful message: `15`, `the cable one`, `no, 60` complete that message.
 
-Only the question that was asked last is answered so: once sets are reported behind it, short words are of those.
+Only the question asked straight before is answered so, and for some minutes (`ASKED_FOR`): behind anything else short
+words are of that.
 """
 
 from dataclasses import replace
 
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
-from bot.dialogue.doubt import choice_line, question_about, request_then
+from bot.dialogue.doubt import TALK, asked_now, choice_line, question_about, request_then
 from bot.dialogue.incoming import Typed
 from bot.dialogue.picking import dropped, keep_as
 from bot.dialogue.turn import Turn
@@ -16,6 +17,7 @@ from bot.notation.printer import show_sets
 from bot.notation.reading import read_message
 from bot.notation.replies import Unsettled, read_reply
 from bot.saying import Line, React, Say, line
+from bot.training.facts import Reported
 from bot.training.session import Session
 
 KEPT = "👍"
@@ -24,7 +26,7 @@ KEPT = "👍"
 def answered(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
     """What follows where the words answer the question asked last; `None` where they are a message of their own."""
     session = client.session
-    doubt = None if session is None else asked_last(client, session)
+    doubt = None if session is None or incoming.reply_to is not None else _asked(desk, client, session)
     if session is None or doubt is None:
         return None
     at = UnderWay(client, session)
@@ -36,18 +38,19 @@ def answered(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
     if reply is Unsettled.REFUSED:
         return dropped(client, doubt)
     if reply is Unsettled.OPEN:
-        return Turn(says=(_again(at, doubt, ask),))
+        return Turn(says=(_again(at, doubt, ask),), keeps=(asked_now(desk, client.profile.chat, doubt.key),))
     turn = keep_as(desk, at, doubt, reply, _label(at, ask, reply))
-    return turn + Turn(says=(React(incoming.chat, incoming.message, KEPT),))
+    kept = any(isinstance(fact, Reported) for fact in turn.facts)
+    return turn + Turn(says=(React(incoming.chat, incoming.message, KEPT),) if kept else ())
 
 
-def asked_last(client: ClientDesk, session: Session) -> OpenDoubt | None:
-    """The open doubt of this session behind which nothing was reported; after its end the only one."""
-    mine = [d for d in client.doubts if d.session == session.id]
-    if session.ended is not None:
-        return mine[0] if len(mine) == 1 else None
+def _asked(desk: Desk, client: ClientDesk, session: Session) -> OpenDoubt | None:
+    """The doubt that was asked about straight before, where nothing was reported behind it."""
+    if desk.talk is None or desk.talk.name != TALK:
+        return None
     reported = tuple(r.key for r in session.reports)
-    return mine[-1] if mine and mine[-1].stood == reported else None
+    key = desk.talk.step
+    return next((d for d in client.doubts if d.key == key and d.session == session.id and d.stood == reported), None)
 
 
 def _again(at: UnderWay, doubt: OpenDoubt, ask: Ask) -> Say:

@@ -34,7 +34,7 @@ def edited(desk: Desk, client: ClientDesk, incoming: Edited) -> Turn:
         turn += told_of_pain(desk, client, reading.pain, words=incoming.text)
     if reading.ask is not None:
         if waiting and earlier is None:
-            return turn + ask_which(at, key, incoming.text, reading.ask)
+            return turn + ask_which(desk, at, key, incoming.text, reading.ask)
         return turn + _unclear(incoming)
     if not (reading.performed or reading.skipped or reading.replaces):
         return turn if turn != Turn() else _unclear(incoming)
@@ -71,7 +71,8 @@ def without_reports(session: Session, keys: tuple[str, ...]) -> Session:
 def _news(desk: Desk, at: UnderWay, incoming: Edited) -> Turn:
     """An edit of a message that had reported nothing: a set in it counts now, pain in it always. Short words may have
     answered a question, so that a bare number in them is no set."""
-    if read_told(request_of(desk, at, incoming.text), incoming.text) is not None:
+    told = read_told(request_of(desk, at, incoming.text), incoming.text)
+    if told is not None and told.numbers:
         return _unclear(incoming)
     reading = read_words(desk, at, incoming.text)
     turn = Turn()

@@ -1,12 +1,13 @@
 """A message that could be read in two ways: one short question with the readings as buttons, kept until answered."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 from bot.dialogue.buttons import check_of, show_press
 from bot.dialogue.desk import Desk, OpenDoubt
 from bot.dialogue.pointing import point_at
 from bot.dialogue.replaced import AFTER_ALL, in_place_of, taken_out
-from bot.dialogue.turn import Turn
+from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Ask, Choice, Reading, Request
 from bot.notation.reading import read_message
@@ -17,6 +18,12 @@ from bot.training.facts import DoubtKept, DoubtSettled
 LONGEST_QUOTE = 200
 LONGEST_LABEL = 38
 """Characters of a reading that a button can show whole; longer ones stand in the message, numbered by the buttons."""
+
+
+TALK = "doubt"
+"""The talk in which short words answer the question."""
+ASKED_FOR = timedelta(minutes=5)
+"""So long they do: between sets. Ours."""
 
 
 def doubt_slot(key: str) -> str:
@@ -39,11 +46,18 @@ def request_of(desk: Desk, at: UnderWay, text: str) -> Request:
     return Request(text, me.unit, now, at.live_exercises(), done, current)
 
 
-def ask_which(at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
-    """Keeps the doubt and asks."""
+def asked_now(desk: Desk, chat: int, key: str) -> TalkSet:
+    """From now on short words answer the question about this message."""
+    return TalkSet(chat, Talk(TALK, key, expires_at=desk.now + ASKED_FOR))
+
+
+def ask_which(desk: Desk, at: UnderWay, key: str, text: str, ask: Ask) -> Turn:
+    """Keeps the doubt and asks; another talk that waits for words goes on waiting."""
     stood = tuple(report.key for report in at.session.reports)
     fact = DoubtKept(at.client.profile.id, at.session.id, key, text, stood)
-    return Turn((fact,), (question_about(at, key, text, ask),))
+    waits = desk.talk is not None and desk.talk.name != TALK
+    keeps = () if waits else (asked_now(desk, at.client.profile.chat, key),)
+    return Turn((fact,), (question_about(at, key, text, ask),), keeps)
 
 
 def ask_again(desk: Desk, at: UnderWay, doubt: OpenDoubt) -> Say:

@@ -5,7 +5,6 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.dialogue import enrol, journey, lesstime, missing, resting
-from bot.dialogue.answering import answered
 from bot.dialogue.awaysaid import away_said, ill_said, said_beside
 from bot.dialogue.buttons import show_press
 from bot.dialogue.daymoves import given_up
@@ -53,8 +52,6 @@ def typed(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn:
     """What a client typed, whatever it is."""
     if desk.reply_about == client.coach.id:
         return _to_coach(desk, client, incoming)
-    if (turn := answered(desk, client, incoming)) is not None:
-        return turn
     given = given_up(desk, client, incoming) or away_said(desk, client, incoming) or _wished(desk, client, incoming)
     if given is not None:
         return given
@@ -145,7 +142,7 @@ def _kept(desk: Desk, at: UnderWay, incoming: Typed, reading: Reading) -> Turn:
     key = f"m{incoming.message}"
     if reading.ask is not None:
         again = _told_again(desk, at, incoming)
-        return Turn(says=(again,)) if again is not None else ask_which(at, key, incoming.text, reading.ask)
+        return Turn(says=(again,)) if again is not None else ask_which(desk, at, key, incoming.text, reading.ask)
     turn = Turn()
     if reading.performed and (said := _not_again(at, incoming, reading)) is not None:
         return Turn(says=(said,))

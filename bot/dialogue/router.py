@@ -1,9 +1,11 @@
 """Which talk answers: by what came in, who it is from, and where the talk with them stands. Pure."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from bot.dialogue import (
     addressing,
+    answering,
     awaying,
     awaysaid,
     changed,
@@ -12,6 +14,7 @@ from bot.dialogue import (
     correcting,
     daymoves,
     digest,
+    doubt,
     ending,
     enrol,
     giving,
@@ -216,6 +219,8 @@ def answer(desk: Desk, incoming: Incoming) -> Turn:
 
 
 def _answer(desk: Desk, incoming: Incoming) -> Turn:
+    if desk.talk is not None and desk.talk.name == doubt.TALK and not isinstance(incoming, Typed):
+        desk = replace(desk, talk=None)
     match incoming:
         case Due():
             return reminding.due(desk, incoming)
@@ -281,6 +286,15 @@ def _typed(desk: Desk, typed: Typed) -> Turn:
         return papers.stranger(typed.chat)
     if client.profile.standing is Standing.JOINING or name == "settings":
         return enrol.typed(desk, client, typed)
+    if name == doubt.TALK:
+        turn = answering.answered(desk, client, typed)
+        done = Turn(keeps=(TalkSet(typed.chat, None),))
+        return turn if turn is not None else done + _client_typed(replace(desk, talk=None), client, typed, "")
+    return _client_typed(desk, client, typed, name)
+
+
+def _client_typed(desk: Desk, client: ClientDesk, typed: Typed, name: str) -> Turn:
+    """A client's words that answer no question about a message."""
     if name == "pain":
         return hurting.typed(desk, client, typed) + reporting.sets_beside_pain(desk, client, typed)
     answered = awaysaid.date_typed(desk, client, typed)

@@ -64,7 +64,7 @@ _NOT_NOW = frozenset(
 def other_load_unsaid(marks: Sequence[Mark], record: Record) -> Mark | None:
     """`the 17.5s were gone so i took a lighter pair, 10 reps`: another load than the plan's, and none is told."""
     rows = [one for one in record.told if one.row.stage is Stage.WORK and one.row.load is not None]
-    if not rows or record.replaces or any(one.grounds.load.source is not Source.PLAN for one in rows):
+    if not rows or record.replaces or any(one.grounds.load.source not in (Source.PLAN, Source.BEFORE) for one in rows):
         return None
     said = ["#" if m.kind is Kind.NUM else m.text for m in marks]
     found = _OTHER_LOAD.search(" ".join(said))

@@ -143,6 +143,59 @@ def test_behind_a_question_the_last_set_is_the_one_asked_about(reply: str, want:
     assert answer("12x10", reply, FLY, "Chest Fly#1 10x12") == want
 
 
+OWN = [
+    ("600x5", "60x5 chest pressure"),
+    ("600x5", "same, i nearly fainted"),
+    ("600x5", "scrap that, sharp pain in my knee"),
+    ("600x5", "sorry 60, shoulder pinched"),
+    ("600x5", "60x5 that's me done"),
+    ("600x5", "60x5, only 20 min left"),
+    ("600x5", "60x5, is my form ok to go heavier?"),
+    ("600x5", "next set 60x5"),
+    ("600x5", "another 60x5"),
+    ("600x5", "row 50"),
+    ("600x5", "60 60"),
+    ("same", "60x5, chest tight"),
+    ("same", "yesterday 60x5"),
+    ("3 sets", "5 5 5 chest pain"),
+    ("60", "5 knee hurts"),
+    ("60", "5 5 5"),
+    ("as planned", "10 left 9 right"),
+    ("went lighter, 5 reps", "-55"),
+    ("went lighter, 5 reps", "55 knee hurts"),
+    ("went lighter, 5 reps", "50?"),
+    ("225x5", "kg no lb"),
+]
+
+
+@pytest.mark.parametrize(("text", "reply"), OWN)
+def test_pain_time_ends_and_next_sets_are_messages_of_their_own(text: str, reply: str) -> None:
+    """So that they are heard as ever, whatever is asked."""
+    done = ("Bench Press#1 57.5x5",) if text == "600x5" else ()
+    assert answer(text, reply, PRESS, *done) is None
+
+
+LEFT_OPEN = [
+    ("600x5", "6"),
+    ("600x5", "2"),
+    ("600x5", "1"),
+    ("600x5", "yes but 6 reps"),
+    ("600x5", "60lb"),
+    ("600x5", "no 600"),
+    ("1.000 x 5", "5"),
+    ("60x5, 600x5, 62.5x4", "2"),
+    ("set 1 was 600", "set 2"),
+    ("3 sets", "5"),
+]
+
+
+@pytest.mark.parametrize(("text", "reply"), LEFT_OPEN)
+def test_a_number_that_fits_nothing_is_asked_about_again(text: str, reply: str) -> None:
+    """It is never put in the place of another number where that makes other sets."""
+    done = () if text == "3 sets" else ("Bench Press#1 57.5x5", "Bench Press#2 57.5x5")
+    assert answer(text, reply, PRESS, *done) is OPEN
+
+
 TALK = ["knee hurts", "how long should i rest?", "60x5 8 left", "waiting for the bench", "that's me done", "👍", ""]
 
 

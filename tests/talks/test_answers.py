@@ -132,3 +132,35 @@ async def test_an_answered_end_ends_the_session(practice: Practice) -> None:
     await stage.say(ADA, "yes")
     stage.expect(ADA, "How hard was the whole session", within=3)
     assert not [m for m in stage.seat(ADA).messages()[-2:] if "None of these" in practice.labels(m)]
+
+
+async def test_an_urgent_sign_beside_an_answer_is_heard_at_once(practice: Practice) -> None:
+    """By the client and by the coach."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "600x5")
+    await stage.say(ADA, "60x5 chest pressure")
+    assert any("chest" in m.words.text.lower() for m in stage.seat(COACH).messages() if m.by_bot)
+    stage.expect(ADA, "Stop", within=4)
+
+
+async def test_a_score_is_asked_for_behind_a_question_too(practice: Practice) -> None:
+    """Pain has its own talk: the question about the message waits for its button then."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "600x5")
+    await stage.say(ADA, "my knee hurts")
+    assert any("knee" in m.words.text for m in stage.seat(COACH).messages() if m.by_bot)
+    before = practice.card().words.text
+    await stage.say(ADA, "yes")
+    assert "600 kg" not in practice.card().words.text
+    assert "1. done" not in before
+
+
+async def test_after_some_minutes_a_yes_is_no_answer_any_more(practice: Practice) -> None:
+    """It may be one to anything; the button stays."""
+    stage = practice.stage
+    await loaded(practice)
+    await stage.say(ADA, "600x5")
+    await stage.say(ADA, "yes", after_min=20)
+    assert "600 kg" not in practice.card().words.text

@@ -6,14 +6,17 @@ that it is never kept as a set of its own.
 """
 
 import re
+from dataclasses import replace
 
 from bot.notation.answer import Ask, AskKind, Reading, Request
-from bot.notation.replies.choosing import fits
+from bot.notation.reading import read_message
+from bot.notation.replies.choosing import as_typed, fits
 from bot.notation.replies.completing import (
     in_its_unit,
     of_what_is_asked,
     put_in_place,
     said_anew,
+    says_more,
     with_load,
     without_doubt,
 )
@@ -28,7 +31,6 @@ _OF_NUMBERS = (
     AskKind.RANGE,
     AskKind.LOAD,
     AskKind.NUMBER_FORMAT,
-    AskKind.WHICH_SET,
 )
 """Questions that a number alone may answer."""
 _YES_OR_NO = (AskKind.OUT_OF_REASON, AskKind.UNSURE)
@@ -46,35 +48,33 @@ _WORD = re.compile(r"[a-z]+")
 def read_reply(request: Request, ask: Ask, text: str) -> Reading | Unsettled | None:
     """What the message of `request` says once `text` has answered the question `ask` about it.
 
-    `None` where `text` is no answer but a message of its own. `request` is as it stood when the question was asked.
+    `None` where `text` is no answer but a message of its own: whatever tells of pain, time, another day, the end, or
+    asks something is one. `request` is as it stood when the question was asked.
     """
+    anew = read_message(replace(request, text=text))
+    told = read_told(request, text, skips=ask.kind is AskKind.WHICH_SKIP)
+    if says_more(anew, ask, may_end=told is not None and told.yes) or ask.kind is AskKind.STOP:
+        return None
     if ask.kind is AskKind.DONE and (way := _HOW_MUCH.get(" ".join(_WORD.findall(text.lower())))):
         return without_doubt(request, ask, (way,)) or Unsettled.OPEN
-    told = read_told(request, text)
-    if told is None or (_is_count_alone(told) and ask.kind not in _OF_NUMBERS):
-        return of_what_is_asked(request, text) or said_anew(request, ask, text)
+    if told is None or not _may_answer(ask, told):
+        return of_what_is_asked(request, anew, text) or said_anew(request, ask, anew, text)
     if told.none or (told.no and not told.says_values and ask.kind in _YES_OR_NO):
         return Unsettled.REFUSED
     if ask.unfinished is not None:
         return with_load(request, ask.unfinished, told)
     chosen = [c for c in ask.choices if fits(request, ask, c, told)]
-    if len(chosen) == 1:
-        return chosen[0].reading
     if chosen:
-        return Unsettled.OPEN
-    found = (
-        in_its_unit(ask, told)
-        or put_in_place(request, ask, text, told)
-        or said_anew(request, ask, text)
-        or of_what_is_asked(request, text)
-    )
-    if found is not None or (told.says_values and not (told.yes or told.no)):
-        return found
-    return Unsettled.OPEN
+        clear = len(chosen) == 1 and not (told.no and chosen[0] is as_typed(ask))
+        return chosen[0].reading if clear else Unsettled.OPEN
+    if told.places:
+        return said_anew(request, ask, anew, text)
+    return in_its_unit(ask, told) or put_in_place(request, ask, told) or Unsettled.OPEN
 
 
-def _is_count_alone(told: Told) -> bool:
-    """Whether it tells numbers and nothing else, as a set might."""
-    return bool(told.bare or told.counts or told.loads) and not (
-        told.places or told.weekdays or told.month or told.order
-    )
+def _may_answer(ask: Ask, told: Told) -> bool:
+    """Whether numbers may answer this question: one at a time, and beside no name, which would make it a set."""
+    if not told.numbers or told.month or told.weekdays:
+        return True
+    alone = not told.is_list or (ask.unfinished is not None and len(told.numbers) == 1)
+    return alone and not told.places and ask.kind in _OF_NUMBERS

@@ -52,13 +52,13 @@ def _is_nth(ask: Ask, choice: Choice, told: Told) -> bool:
 
 def _is_of_hands(ask: Ask, choice: Choice, told: Told) -> bool:
     """`each` is the heaviest reading of one hand's load, `total` the lightest; `10 each` the one with 10 in each hand.
-    `both` is all of the names to skip."""
-    if not (told.each or told.total):
+    `both` is all of the names to skip; of hands it leaves open which is meant."""
+    if ask.kind is AskKind.WHICH_SKIP and told.both:
+        return len(choice.reading.skipped) > 1
+    if not (told.each or told.total or told.both):
         return True
-    if ask.kind is AskKind.WHICH_SKIP:
-        return told.each and len(choice.reading.skipped) > 1
-    if ask.kind is not AskKind.PER_HAND:
-        return not told.total
+    if ask.kind is not AskKind.PER_HAND or told.both or (told.each and told.total):
+        return False
     mine = _loads_of(choice)
     if numbers := [*told.bare, *(n for n, _ in told.loads)]:
         return {n / (2 if told.total else 1) for n in numbers} <= {load.amount for load in mine}

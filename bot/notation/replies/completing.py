@@ -1,5 +1,6 @@
 """The message that was asked about with its answer in it: a load that it lacked, other words for the doubtful ones."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -50,39 +51,49 @@ def in_its_unit(ask: Ask, told: Told) -> Reading | None:
     return replace(typed.reading, performed=tuple(replace(row, load=load) for row, load in rows))
 
 
-def put_in_place(request: Request, ask: Ask, text: str, told: Told) -> Reading | None:
-    """The message with the answer in the place of the doubtful words, or of one number in them, where one such way
-    leaves no doubt."""
+def put_in_place(request: Request, ask: Ask, told: Told) -> Reading | None:
+    """The message with the one number of the answer in the place of one in the doubtful words.
+
+    It must change loads or counts of the sets as typed and nothing else, and only one such way may leave no doubt.
+    """
+    typed = as_typed(ask)
+    if len(told.numbers) != 1 or ask.kind not in (AskKind.OUT_OF_REASON, AskKind.NUMBER_FORMAT):
+        return None
     first, last = ask.span
-    words = request.text[first:last]
-    numbers = [*told.bare, *(n for n, _ in told.loads), *told.counts]
-    counted = ask.kind in (AskKind.RANGE, AskKind.NUMBER_FORMAT, AskKind.SAME)
-    ways = {text} if counted and numbers else set[str]()
-    if ask.kind in (AskKind.OUT_OF_REASON, AskKind.NUMBER_FORMAT) and len(numbers) == 1:
-        places = _numbers_in(words)
-        ways |= {words[:a] + f"{numbers[0]:f}" + words[b:] for a, b in places if len(places) <= MOST_NUMBERS}
-    if told.places and ask.kind in (AskKind.WHICH_EXERCISE, AskKind.UNKNOWN_EXERCISE):
-        ways.add(text)
-    texts = [f"set {number} {request.text}"] if ask.kind is AskKind.WHICH_SET and (number := _set_number(told)) else []
-    return without_doubt(request, ask, sorted(ways), texts)
+    words, number = request.text[first:last], f"{told.numbers[0]:f}"
+    unit = next((unit for _, unit in told.loads if unit is not None), told.unit)
+    said = f"{number}{unit.value}" if unit is not None else number
+    places = _numbers_in(words)
+    ways = [words[:a] + said + words[b:] for a, b in places] if len(places) <= MOST_NUMBERS else []
+    found = without_doubt(request, ask, ways)
+    if found is None:
+        return None
+    of_load = all(row.load is not None and row.load.amount == told.numbers[0] for row in found.performed)
+    if typed is None:
+        return found if of_load and not told.counts and len(found.performed) == 1 else None
+    return found if _differs_by(told, typed.reading.performed, found.performed) else None
 
 
-def without_doubt(request: Request, ask: Ask, ways: Sequence[str], texts: Sequence[str] = ()) -> Reading | None:
+def _differs_by(told: Told, typed: Sequence[Performed], found: Sequence[Performed]) -> bool:
+    """Whether the sets are those as typed but for loads, or but for counts, which are the number told."""
+    if len(typed) != len(found):
+        return False
+    pairs, number = list(zip(typed, found, strict=True)), told.numbers[0]
+    loads = {b.load.amount for a, b in pairs if a.load != b.load and b.load is not None}
+    counts = {b.reps for a, b in pairs if a.reps != b.reps}
+    by_load = loads == {number} and not told.counts and all(replace(a, load=b.load) == b for a, b in pairs)
+    return by_load or (counts == {number} and all(replace(a, reps=b.reps) == b for a, b in pairs))
+
+
+def without_doubt(request: Request, ask: Ask, ways: Sequence[str]) -> Reading | None:
     """The one reading without a doubt of the message with any of these in the place of the doubtful words."""
     first, last = ask.span
     found: list[Reading] = []
-    for said in (*(request.text[:first] + way + request.text[last:] for way in ways), *texts):
-        reading = read_message(replace(request, text=said))
+    for way in ways:
+        reading = read_message(replace(request, text=request.text[:first] + way + request.text[last:]))
         if reading.ask is None and reading.performed and reading.performed not in [f.performed for f in found]:
             found.append(reading)
     return found[0] if len(found) == 1 else None
-
-
-def _set_number(told: Told) -> int | None:
-    """`the second`, `set 2`, `2`."""
-    if told.order is not None:
-        return told.order
-    return int(told.bare[0]) if len(told.bare) == 1 else None
 
 
 def _numbers_in(words: str) -> list[tuple[int, int]]:
@@ -97,50 +108,52 @@ def _numbers_in(words: str) -> list[tuple[int, int]]:
     return places
 
 
-def said_anew(request: Request, ask: Ask, text: str) -> Reading | None:
+def says_more(anew: Reading, ask: Ask, *, may_end: bool) -> bool:
+    """Whether words tell more than an answer may: pain, a question, time, a day that was not asked about, or the end
+    where it may not be one (`yes that's it` is none)."""
+    beside = anew.pain is not None or anew.question or anew.minutes is not None
+    day = anew.day is not None and ask.kind is not AskKind.DAY
+    return beside or day or (anew.finished and not may_end)
+
+
+_GOES_ON = re.compile(
+    r"\b(?:next|then|another|also|more|now|set|sets|first|second|third|last|again|and|weight|load)\b", re.IGNORECASE
+)
+"""Words of a set that comes behind the one that is asked about."""
+_LIST = re.compile(r"[\d\s,]+")
+
+
+def said_anew(request: Request, ask: Ask, anew: Reading, text: str) -> Reading | None:
     """One of the readings told anew in full; or, where none was offered for a message that is nothing but the doubtful
     words, what stands for all of it."""
-    anew = read_message(replace(request, text=text))
-    if anew.ask is not None or not (anew.performed or anew.replaces or anew.skipped):
+    if anew.ask is not None or not (anew.performed or anew.replaces or anew.skipped) or _GOES_ON.search(text):
         return None
     for choice in ask.choices:
         if _stores(choice.reading) == _stores(anew):
             return choice.reading
     first, last = ask.span
     whole = not (request.text[:first] + request.text[last:]).strip(" .,!\n")
-    is_all = (
-        whole and not ask.choices and ask.kind in (AskKind.NUMBER_FORMAT, AskKind.SAME, AskKind.RANGE, AskKind.DONE)
-    )
-    return anew if is_all and anew.performed else None
+    full = ask.kind in (AskKind.NUMBER_FORMAT, AskKind.SAME)
+    listed = ask.kind in (AskKind.RANGE, AskKind.DONE) and len(anew.performed) > 1 and _LIST.fullmatch(text.strip())
+    return anew if whole and not ask.choices and anew.performed and (full or listed) else None
 
 
-_CHANGES = frozenset((Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.SCRAP))
 _OF_ANOTHER = frozenset((Kind.NAME, Kind.WEAK, Kind.ORD, Kind.SET, Kind.SETS, Kind.LABEL))
 """Words that say which kept set is changed."""
 
 
-def of_what_is_asked(request: Request, text: str) -> Reading | Unsettled | None:
-    """A change of the last set (`sorry 8 reps`, `scrap that`) or its repetition (`same`).
+def of_what_is_asked(request: Request, anew: Reading, text: str) -> Unsettled | None:
+    """A change of the last set (`that was 9`, `scrap that`) or its repetition (`same`).
 
     Behind a question the last set is the one that is asked about, and no kept one.
     """
-    anew = read_message(replace(request, text=text))
     repeats = any(e.meaning is Meaning.REPS and e.source is Source.BEFORE for e in anew.evidence)
     marks = Tagger(session_index(request.exercises)).read(read_marks(read_script(text).text))
-    kinds = {m.kind for m in marks}
-    changes = bool(anew.replaces) or bool(kinds & _CHANGES)
-    if not (changes or repeats) or kinds & _OF_ANOTHER:
+    if not (anew.replaces or repeats) or any(m.kind in _OF_ANOTHER for m in marks):
         return None
-    if repeats:
-        return Unsettled.OPEN
-    if anew.replaces and not anew.performed:
-        return Unsettled.REFUSED
-    joined = read_message(replace(request, text=f"{request.text}, {text}"))
-    if joined.ask is None and joined.performed and not joined.replaces:
-        return joined
-    return Unsettled.OPEN if anew.replaces else None
+    return Unsettled.REFUSED if anew.replaces and not anew.performed else Unsettled.OPEN
 
 
 def _stores(reading: Reading) -> object:
-    """All that a reading would keep, efforts aside where only one tells them."""
+    """All that a reading would keep."""
     return reading.performed, reading.replaces, reading.skipped, reading.day

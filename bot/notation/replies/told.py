@@ -28,13 +28,13 @@ _NONE = frozenset(words("none neither"))
 _LITTLE = frozenset(
     words(
         "i it that this these those its thats the a an one ones is was were did done do used use took had with at by on"
-        " in for of to my me mean means meant sorry just only think guess load weight each what said as typed set sets"
+        " in for of to my me mean means meant sorry just only think guess what said as typed set sets"
         " machine exercise day last really please so and ok okay pair"
     )
 )
 _THATS_IT = frozenset(("thats it", "that's it"))
 """The end of a session, but not in a yes: `yep that's it`."""
-_SILENT = (Kind.COMMA, Kind.STOP, Kind.BREAK, Kind.DASH, Kind.COLON, Kind.FILL, Kind.GAP, Kind.SORRY, Kind.LINE)
+_SILENT = (Kind.COMMA, Kind.STOP, Kind.BREAK, Kind.COLON, Kind.FILL, Kind.GAP, Kind.SORRY, Kind.LINE)
 _LITTLE_KINDS = (Kind.WAS, Kind.MEANT, Kind.WITH, Kind.AT, Kind.FOR, Kind.AND, Kind.SET, Kind.SETS)
 _UNITS = {Kind.KG: Unit.KG, Kind.LB: Unit.LB}
 
@@ -66,13 +66,21 @@ class Told:
     yes: bool = False
     no: bool = False
     none: bool = False
+    both: bool = False
+    """`both`, `all`: of hands it may be each or together."""
+    is_list: bool = False
+    """Several numbers that may be sets, or one that can be read as two."""
+
+    @property
+    def numbers(self) -> list[Decimal]:
+        """All that it tells, loads first."""
+        return [*(n for n, _ in self.loads), *self.bare, *(Decimal(n) for n in self.counts)]
 
     @property
     def says_anything(self) -> bool:
         """Whether there is anything in it but little words."""
-        numbers = self.loads or self.counts or self.bare
-        facts = self.unit or self.each or self.total or self.body or self.order or self.places
-        return bool(numbers or facts or self.weekdays or self.month or self.yes or self.no or self.none)
+        facts = self.unit or self.each or self.both or self.total or self.body or self.order or self.places
+        return bool(self.numbers or facts or self.weekdays or self.month or self.yes or self.no or self.none)
 
     @property
     def says_values(self) -> bool:
@@ -80,18 +88,25 @@ class Told:
         return self.says_anything and Told(yes=self.yes, no=self.no, none=self.none) != self
 
 
-def read_told(request: Request, text: str) -> Told | None:
-    """What a short answer tells beside the session of `request`; `None` where a word of it has no place."""
+def read_told(request: Request, text: str, *, skips: bool = False) -> Told | None:
+    """What a short answer tells beside the session of `request`; `None` where a word of it has no place.
+
+    `skips`: what is asked is an exercise to skip, so that a word of skipping has its place.
+    """
     index = session_index(request.exercises)
     marks = Tagger(index).read(without_courtesies(read_marks(read_script(text).text)))
     if len(marks) > MOST_MARKS:
         return None
     told, at = Told(), 0
     while at < len(marks):
+        if skips and marks[at].kind in (Kind.SKIP, Kind.SKIPPED):
+            at += 1
+            continue
         taken = _refuted(marks, at) or _number(told, marks, at) or _word(told, marks[at])
         if not taken:
             return None
         at += taken
+    told.is_list |= len(told.loads) + len(told.bare) > 1 or len(told.counts) > 1
     return told if told.says_anything else None
 
 
@@ -109,11 +124,12 @@ def _number(told: Told, marks: Sequence[Mark], at: int) -> int:
     if marks[at].kind is not Kind.NUM or value is None:
         return 0
     after = marks[at + 1].kind if at + 1 < len(marks) else None
+    told.is_list |= bool(marks[at].parts)
     if after in _UNITS:
         told.loads.append((value, _UNITS[after]))
     elif after is Kind.S:
         told.loads.append((value, None))
-    elif after in (Kind.REPS, Kind.TIMES, Kind.SECONDS, Kind.METRES) and value == int(value):
+    elif after is Kind.REPS and value == int(value):
         told.counts.append(int(value))
     else:
         told.bare.append(value)
@@ -130,9 +146,11 @@ def _word(told: Told, mark: Mark) -> int:
         told.no = True
     elif mark.text in _YES:
         told.yes = True
-    elif kind in _UNITS:
+    elif kind in _UNITS and told.unit in (None, _UNITS[kind]):
         told.unit = _UNITS[kind]
-    elif kind in (Kind.HAND, Kind.EACH, Kind.ALL, Kind.PAIR):
+    elif kind is Kind.ALL or mark.text == "both":
+        told.both = True
+    elif kind in (Kind.HAND, Kind.EACH, Kind.PAIR):
         told.each = True
     elif kind is Kind.TOTAL:
         told.total = True
