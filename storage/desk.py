@@ -66,7 +66,7 @@ SWAP_OPS = frozenset({"other", "swapin", "instead", "c.other", "c.swapin"})
 SHELF_OPS = frozenset({"c.prog", "c.sheet", "c.gives", "c.giveit", "c.giveall", "c.ungive", "c.lay", "c.layit"})
 """Buttons that name a programme of the coach's."""
 
-WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback", "start", "more"})
+WEEK_OPS = frozenset({"wk", "wkday", "wkgo", "wklose", "wklay", "wkback", "start", "more", "pick", "instead"})
 """Buttons for which the client's week is looked at."""
 
 LATELY_OPS = frozenset({"c.sload"})

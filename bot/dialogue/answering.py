@@ -9,7 +9,8 @@ from dataclasses import replace
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
 from bot.dialogue.doubt import TALK, asked_now, choice_line, question_about, request_then
 from bot.dialogue.incoming import Typed
-from bot.dialogue.picking import dropped, keep_as
+from bot.dialogue.picking import dropped, keep_as, kept_line
+from bot.dialogue.reporting import KEPT
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay
 from bot.notation.answer import Ask, Reading
@@ -19,8 +20,6 @@ from bot.notation.replies import Unsettled, read_reply
 from bot.saying import Line, React, Say, line
 from bot.training.facts import Reported
 from bot.training.session import Session
-
-KEPT = "👍"
 
 
 def answered(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
@@ -39,7 +38,7 @@ def answered(desk: Desk, client: ClientDesk, incoming: Typed) -> Turn | None:
         return dropped(client, doubt)
     if reply is Unsettled.OPEN:
         return Turn(says=(_again(at, doubt, ask),), keeps=(asked_now(desk, client.profile.chat, doubt.key),))
-    turn = keep_as(desk, at, doubt, reply, _label(at, ask, reply))
+    turn = keep_as(desk, at, doubt, reply, kept_line(doubt, _label(at, ask, reply)))
     kept = any(isinstance(fact, Reported) for fact in turn.facts)
     return turn + Turn(says=(React(incoming.chat, incoming.message, KEPT),) if kept else ())
 

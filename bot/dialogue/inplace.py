@@ -8,11 +8,10 @@ from dataclasses import replace
 
 from bot.dialogue.buttons import Press
 from bot.dialogue.desk import ClientDesk, Desk, OpenDoubt
-from bot.dialogue.doubt import doubt_slot, question_about, quoted, read_then
+from bot.dialogue.doubt import question_about, quoted, read_then
 from bot.dialogue.incoming import Tapped
-from bot.dialogue.keeping import keep_report
 from bot.dialogue.offering import asked_for
-from bot.dialogue.picking import after_the_rest, open_doubt
+from bot.dialogue.picking import keep_as, open_doubt
 from bot.dialogue.pointing import pointed
 from bot.dialogue.replaced import AFTER_ALL, in_place_of, taken_out
 from bot.dialogue.replanning import keep_plan
@@ -20,8 +19,8 @@ from bot.dialogue.swapping import left_of, swapped
 from bot.dialogue.turn import Turn
 from bot.dialogue.underway import UnderWay, pressed_session
 from bot.notation.answer import AskKind, Reading
-from bot.saying import Say, Toast, line
-from bot.training.facts import DoubtSettled, PlanChanged, Reported
+from bot.saying import Toast, line
+from bot.training.facts import PlanChanged
 from bot.training.plan import PlannedExercise
 from bot.training.replanned import AsBefore
 from bot.training.session import with_plan
@@ -78,11 +77,7 @@ def _if_read(desk: Desk, at: UnderWay, doubt: OpenDoubt, changed: PlanChanged) -
 
 
 def _kept(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, tap: Tapped) -> Turn:
-    performed = after_the_rest(at.session, doubt, reading)
-    report = Reported(at.session.id, doubt.key, performed, reading.replaces, reading.skipped)
-    settled = DoubtSettled(at.client.profile.id, at.session.id, doubt.key)
-    name = performed[0].exercise
-    words = line("place-kept", words=quoted(doubt.words), exercise=name)
-    said = Say(at.client.profile.chat, (words,), slot=doubt_slot(doubt.key))
+    name = reading.performed[0].exercise
+    said = line("place-kept", words=quoted(doubt.words), exercise=name)
     toast = Toast(tap.query, line("toast-kept-as", label=name))
-    return Turn((settled,), (toast, said)) + keep_report(desk, at, report)
+    return Turn(says=(toast,)) + keep_as(desk, at, doubt, reading, said)

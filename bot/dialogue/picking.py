@@ -1,6 +1,7 @@
 """The answer to a question about a doubtful message: the message counts as if it had said so, or not at all."""
 
 from dataclasses import replace
+from datetime import date
 from itertools import count
 
 from bot.dialogue.buttons import Press, check_of
@@ -10,7 +11,7 @@ from bot.dialogue.ending import finish
 from bot.dialogue.incoming import Tapped
 from bot.dialogue.keeping import after, ends, keep_report
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay, pressed_session, session_on
+from bot.dialogue.underway import UnderWay, on_another_day, pressed_session, session_on
 from bot.notation.answer import Reading
 from bot.saying import Line, Say, Toast, line
 from bot.training.facts import DoubtSettled, Reported
@@ -31,44 +32,46 @@ def pick(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:
     if number is None or not 0 <= number < len(choices) or check_of(choices[number].label) != check:
         return Turn(says=(Toast(tap.query, line("toast-read-anew")), question_about(at, key, doubt.words, ask)))
     label = choice_line(choices[number])
-    kept = keep_as(desk, at, doubt, choices[number].reading, label)
+    kept = keep_as(desk, at, doubt, choices[number].reading, kept_line(doubt, label))
     return Turn(says=(Toast(tap.query, line("toast-kept-as", label=label)),)) + kept
 
 
-def keep_as(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, label: Line) -> Turn:
-    """The doubtful message counts as this reading of it, in the session of its day; `label` says so to the client."""
+def keep_as(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, said: Line) -> Turn:
+    """The doubtful message counts as this reading of it, in the session of its day; the question turns into `said`."""
     me, session = at.client.profile, at.session
     settled = DoubtSettled(me.id, session.id, doubt.key)
     at = UnderWay(replace(at.client, doubts=tuple(d for d in at.client.doubts if d != doubt)), session)
     if reading.day is not None and reading.day != session.day:
-        return Turn((settled,)) + _keep_on_day(desk, at, doubt, reading, label)
+        return Turn((settled,)) + _keep_on_day(desk, at, doubt, reading.day, said)
     performed = after_the_rest(session, doubt, reading)
     report = Reported(session.id, doubt.key, performed, reading.replaces, reading.skipped)
-    turn = Turn((settled,), (_said(at, doubt, label),)) + keep_report(desk, at, report)
+    turn = Turn((settled,), (_in_place_of_question(at, doubt, said),)) + keep_report(desk, at, report)
     return turn + finish(desk, after(at, turn)) if reading.finished and not ends(turn, at) else turn
 
 
-def _keep_on_day(desk: Desk, at: UnderWay, doubt: OpenDoubt, reading: Reading, label: Line) -> Turn:
-    """The same for a day that is not this session's: read beside the session of that day, where there was one."""
-    client, day = at.client, reading.day
-    assert day is not None
-    session = session_on(client, day)
+def _keep_on_day(desk: Desk, at: UnderWay, doubt: OpenDoubt, day: date, said: Line) -> Turn:
+    """The same for a day that is not this session's: as it reads beside the session of that day, if it does."""
+    session = session_on(at.client, day)
     if session is None:
-        return Turn(
-            says=(Say(client.profile.chat, (line("no-session-that-day", day=day),), slot=doubt_slot(doubt.key)),)
-        )
-    there = UnderWay(replace(client, session=session, session_is_latest=False), session)
+        return Turn(says=(_in_place_of_question(at, doubt, line("no-session-that-day", day=day)),))
+    there = on_another_day(at.client, session)
     read = read_words(desk, there, doubt.words)
-    choices = read.ask.choices if read.ask is not None else ()
-    beside = next((c.reading for c in choices if c.reading.day == day), reading)
+    readings = (read,) if read.ask is None else tuple(choice.reading for choice in read.ask.choices)
+    beside = next((r for r in readings if r.day == day), None)
+    if beside is None:
+        unread = line("doubt-unread-there", words=quoted(doubt.words), day=day)
+        return Turn(says=(_in_place_of_question(at, doubt, unread),))
     report = Reported(session.id, doubt.key, beside.performed, beside.replaces, beside.skipped)
-    return Turn(says=(_said(at, doubt, label),)) + keep_report(desk, there, report)
+    return Turn(says=(_in_place_of_question(at, doubt, said),)) + keep_report(desk, there, report)
 
 
-def _said(at: UnderWay, doubt: OpenDoubt, label: Line) -> Say:
-    """What the question turns into."""
-    lines = (line("doubt-settled", words=quoted(doubt.words), label=label),)
-    return Say(at.client.profile.chat, lines, slot=doubt_slot(doubt.key))
+def kept_line(doubt: OpenDoubt, label: Line) -> Line:
+    """What a message is kept as, in words."""
+    return line("doubt-settled", words=quoted(doubt.words), label=label)
+
+
+def _in_place_of_question(at: UnderWay, doubt: OpenDoubt, said: Line) -> Say:
+    return Say(at.client.profile.chat, (said,), slot=doubt_slot(doubt.key))
 
 
 def drop(desk: Desk, client: ClientDesk, tap: Tapped, press: Press) -> Turn:

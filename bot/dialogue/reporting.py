@@ -20,7 +20,7 @@ from bot.dialogue.relay import question
 from bot.dialogue.swapping import wish_of, wished
 from bot.dialogue.timewords import named_later
 from bot.dialogue.turn import Turn
-from bot.dialogue.underway import UnderWay, session_on
+from bot.dialogue.underway import UnderWay, on_another_day, session_on
 from bot.notation.answer import Reading, Request
 from bot.notation.names import read_names, session_index
 from bot.notation.pain import told_pain
@@ -104,8 +104,8 @@ def _minutes(at: UnderWay, incoming: Typed, turn: Turn, reading: Reading) -> Tur
 
 
 def _report_of_day(desk: Desk, client: ClientDesk, incoming: Typed, session: Session) -> Turn:
-    """A report of a day that the words name: strengths on the desk are another session's, so they are built anew."""
-    at = UnderWay(replace(client, session=session, session_is_latest=False), session)
+    """A report of a day that the words name."""
+    at = on_another_day(client, session)
     return _report(desk, at, incoming, read_words(desk, at, incoming.text))
 
 

@@ -1,7 +1,7 @@
 """A session under way: the plan, what is done, and the strength that each exercise had before it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from bot.dialogue.buttons import Press
@@ -124,3 +124,8 @@ class UnderWay:
 def _knows_something(state: str) -> bool:
     """Whether a kept state is of somebody who has done the exercise before."""
     return State.from_json(state).exposures > 0
+
+
+def on_another_day(client: ClientDesk, session: Session) -> UnderWay:
+    """A session that is not today's: strengths on the desk are another session's, so they are built anew."""
+    return UnderWay(replace(client, session=session, session_is_latest=False), session)

@@ -27,9 +27,8 @@ def without_courtesies(marks: Sequence[Mark]) -> list[Mark]:
     if 0 < start < end and marks[start].kind in _PARTS and not _is_sign(marks, start):
         start += 1
     closers = _CLOSERS if {m.text for m in marks} & _LAUGHED_AT else _CLOSERS | _LAUGHS
-    thanked = end - 1 if end > start + 1 and marks[end - 1].kind is Kind.STOP else end
-    if marks[thanked - 1 : thanked] and marks[thanked - 1].text in closers:
-        end = thanked
+    if end > start + 1 and marks[end - 1].kind is Kind.STOP and marks[end - 2].text in closers:
+        end -= 1
     while end > start and (marks[end - 1].text in closers or _is_face(marks[end - 1])):
         end -= 1
     while start < end < len(marks) and marks[end - 1].kind is Kind.COMMA:

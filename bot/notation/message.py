@@ -168,16 +168,17 @@ class Reader:
     def _with_choices(self, reading: Reading, ask: Ask | None) -> Reading:
         if ask is None or self.decisions:
             return reading
-        choices = []
+        choices: dict[str, Choice] = {}
         few = len(self.start.kinds.marks) <= MOST_CHOOSING
         for index in range(self.draft.alternatives if few else 0):
             made = Reader(self.request, self.start, (index,), self.seams).read(offers=False)
             if ask.kind is not AskKind.UNSURE or (made.performed and made.ask is None):
-                choices.append(Choice(self._label(made, ask), made))
-        choices = list({choice.label: choice for choice in reversed(choices)}.values())[::-1]
-        if ask.kind is AskKind.LOAD and choices:
-            return replace(reading, ask=replace(ask, unfinished=choices[0].reading))
-        return replace(reading, ask=replace(ask, choices=tuple(choices)))
+                label = self._label(made, ask)
+                choices.setdefault(label, Choice(label, made))
+        offered = tuple(choices.values())
+        if ask.kind is AskKind.LOAD and offered:
+            return replace(reading, ask=replace(ask, unfinished=offered[0].reading))
+        return replace(reading, ask=replace(ask, choices=offered))
 
     def _label(self, reading: Reading, ask: Ask) -> str:
         """What the button of a choice says."""

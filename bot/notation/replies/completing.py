@@ -20,7 +20,8 @@ from bot.training.report import Performed, Stage
 from bot.training.units import Load
 
 MOST_NUMBERS = 6
-"""Of doubtful words with more, none is tried to be another."""
+"""Of doubtful words with more, none is tried to be another. Ours."""
+_NUMBER = re.compile(r"\d[\d.,e]*")
 
 
 def with_load(request: Request, unfinished: Reading, told: Told) -> Reading | Unsettled | None:
@@ -63,7 +64,7 @@ def put_in_place(request: Request, ask: Ask, told: Told) -> Reading | None:
     words, number = request.text[first:last], f"{told.numbers[0]:f}"
     unit = next((unit for _, unit in told.loads if unit is not None), told.unit)
     said = f"{number}{unit.value}" if unit is not None else number
-    places = _numbers_in(words)
+    places = [found.span() for found in _NUMBER.finditer(words)]
     ways = [words[:a] + said + words[b:] for a, b in places] if len(places) <= MOST_NUMBERS else []
     found = without_doubt(request, ask, ways)
     if found is None:
@@ -94,18 +95,6 @@ def without_doubt(request: Request, ask: Ask, ways: Sequence[str]) -> Reading | 
         if reading.ask is None and reading.performed and reading.performed not in [f.performed for f in found]:
             found.append(reading)
     return found[0] if len(found) == 1 else None
-
-
-def _numbers_in(words: str) -> list[tuple[int, int]]:
-    """Where the numbers stand."""
-    places: list[tuple[int, int]] = []
-    for at, letter in enumerate(words):
-        joins = letter.isdigit() or (letter in ".,e" and bool(places) and places[-1][1] == at)
-        if joins and places and places[-1][1] == at:
-            places[-1] = (places[-1][0], at + 1)
-        elif letter.isdigit():
-            places.append((at, at + 1))
-    return places
 
 
 def says_more(anew: Reading, ask: Ask, *, may_end: bool) -> bool:

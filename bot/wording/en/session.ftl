@@ -140,6 +140,7 @@ doubt-type = Edit your message, or send it anew.
 doubt-type-load = Type the load alone, e.g. <code>15</code>, or edit your message.
 doubt-still = That leaves it open.
 doubt-settled = “{ $words }” is kept as { $label }.
+doubt-unread-there = Beside your session of { $day } I can't read “{ $words }”, so nothing of it is kept. Please send it again with the day, e.g. <code>yesterday: squat 60x8</code>.
 doubt-dropped = Nothing of “{ $words }” is kept.
 
 missed-ask = <b>{ $title }</b> is not reported today. What happened?
