@@ -21,7 +21,7 @@ from bot.notation.named_hurts import pain_beside_names
 from bot.notation.names import session_index
 from bot.notation.order.other_side import with_hurt_side
 from bot.notation.pain import PainReading
-from bot.notation.preparing import MOST_NUMBERS, Kinds, kinds_beside_hurts
+from bot.notation.preparing import MOST_MARKS, MOST_NUMBERS, Kinds, kinds_beside_hurts
 from bot.notation.printer import show_sets
 from bot.notation.said import Doubt
 from bot.notation.script import Folded, read_script
@@ -38,6 +38,10 @@ from bot.notation.unmarked import Seams, with_lines
 MOST_CHOOSING = 120
 """Marks of a message whose choices are read to the end: of a longer one each would cost as much as the message."""
 _COUNTED = (Kind.NUM, Kind.CLOCK, Kind.BAD, Kind.ORD)
+_REPORTING = frozenset(
+    (*_COUNTED, Kind.SAME, Kind.AGAIN, Kind.SAMELOAD, Kind.SAMEREPS, Kind.PLANNED, Kind.DONE, Kind.FINISH, Kind.SKIP)
+)
+"""What may report a set, a skip or an end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +57,7 @@ def prepared(request: Request) -> Prepared:
     """What is the same in every reading of the request."""
     text = joined(with_commas(request.text))
     folded, typed, tagger, hurt = _beside_hurts(request, text)
-    apart = hurts_apart(text, hurt.spans)
+    apart = text if len(typed) > MOST_MARKS else hurts_apart(text, hurt.spans)
     if apart != text:
         folded, typed, tagger, hurt = _beside_hurts(request, apart)
     return Prepared(folded, hurt, kinds_beside_hurts(folded, typed, request, hurt.spans, tagger))
@@ -84,11 +88,11 @@ class Reader:
         """The reading; with choices where it asks, if it `offers` any."""
         draft, hurt, kinds = self.draft, self.start.hurt, self.start.kinds
         beside = read_beside(draft, with_lines(with_seams(self._few_enough(kinds.marks)), self.seams))
-        marks = with_others(without_words(with_hurt_side(beside.marks), kinds.hurts))
+        marks = with_others(without_words(with_hurt_side(self._short_enough(beside.marks)), kinds.hurts))
         left = without_left_out(draft, marks, kinds.hurt_names, wants_other=beside.question.wants_other)
         said, skips, finish = left.marks, left.skips, left.finish
         finished = None if finish is None else (finish.start, finish.end)
-        in_place = None if draft.is_decided else replaced(kinds.marks, self.request.exercises)
+        in_place = None if draft.is_decided or not marks else replaced(kinds.marks, self.request.exercises)
         if in_place is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, in_place.start, in_place.end))
         marks = keep_sets(draft, said, hurts=hurt.pain is not None)
@@ -118,6 +122,14 @@ class Reader:
         if sum(max(1, len(m.parts)) for m in marks if m.kind in _COUNTED) <= MOST_NUMBERS:
             return marks
         self.draft.doubt(self._of_all(AskKind.UNSURE))
+        return []
+
+    def _short_enough(self, marks: list[Mark]) -> list[Mark]:
+        """The marks; none of a letter, which is asked about where it may report anything."""
+        if len(marks) <= MOST_MARKS:
+            return marks
+        if not _REPORTING.isdisjoint(m.kind for m in marks):
+            self.draft.doubt(self._of_all(AskKind.UNSURE))
         return []
 
     def _day(self, said: DaySaid | None) -> date | None:

@@ -8,9 +8,12 @@ import sys
 import time
 import tracemalloc
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from bot.cli.read import ReadRequest
+from bot.notation.preparing import MOST_MARKS
 from bot.notation.reading import Request, read_message
+from bot.notation.tokens import read_marks
 from tests.notation.judging import rows_of
 
 PLAIN = re.compile(r"(\d+(?:[.,]\d+)?)\s*[x×*]\s*(\d+)")
@@ -60,10 +63,13 @@ def _longest(request: Request) -> dict[str, Request]:
         "side corrections": "right was 8 not 9 on that last landmine and " * 59,
         "words between numbers": "as 8 foal - a wobbly - each, 8 newborn as - " * 59,
     }
-    return {
-        name: Request(text[:4096], request.unit, request.now, request.exercises, request.done, request.current)
-        for name, text in texts.items()
-    }
+    return {name: replace(request, text=text[:4096]) for name, text in texts.items()}
+
+
+def _read_whole(request: Request) -> Request:
+    """As much of a message as has its sets read: of a longer one they are asked for in a message of their own."""
+    marks = read_marks(request.text)
+    return replace(request, text=request.text[: marks[MOST_MARKS].start] if len(marks) > MOST_MARKS else request.text)
 
 
 def main(argv: Sequence[str]) -> int:
@@ -78,12 +84,14 @@ def main(argv: Sequence[str]) -> int:
     for name, pick in (("median", statistics.median), ("p99", _p99)):
         mine, base = pick(ours), pick(plain)
         out.append(f"{name:8} {mine:9.3f} ms   baseline {base:7.4f} ms   ratio {mine / base:8.0f}")
-    worst = {name: min(_times(read_message, [request])) for name, request in _longest(requests[0]).items()}
-    out += [f"long message, {name:17} {ms:8.1f} ms" for name, ms in worst.items()]
+    long = _longest(requests[0])
+    worst = {name: _times(read_message, [request, _read_whole(request)]) for name, request in long.items()}
+    out += [f"long message, {name:21} {ms:8.1f} ms, the part that is read whole {part:8.1f} ms"
+            for name, (ms, part) in worst.items()]  # fmt: skip
     growth = _growth(requests)
     out.append(f"memory after ten more rounds {growth / 1024:+.0f} KiB")
     sys.stdout.write("\n".join(out) + "\n")
-    met = statistics.median(ours) < 5 and max(worst.values()) < 100 and growth < 512 * 1024
+    met = statistics.median(ours) < 5 and max(map(max, worst.values())) < 100 and growth < 512 * 1024
     return 0 if met or "--no-goals" in argv else 1
 
 

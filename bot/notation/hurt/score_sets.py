@@ -44,10 +44,14 @@ def of_a_set(scene: Passage, first: int, end: int) -> bool:
 
 def _start(scene: Passage, first: int) -> int:
     """Where the clause of a number begins: behind a pause, `and` or `but`."""
-    at = first
-    while at > 0 and not scene.ends(at) and scene.word(at - 1) not in _JOINS:
+    at, farthest = first, max(0, first - _LONGEST)
+    while at > farthest and not scene.ends(at) and scene.word(at - 1) not in _JOINS:
         at -= 1
     return at
+
+
+_LONGEST = 48
+"""Words of a clause that are looked at before its number."""
 
 
 def _goes_on(scene: Passage, end: int) -> bool:

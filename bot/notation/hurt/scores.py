@@ -62,16 +62,17 @@ class Score:
 def find_scores(scene: Passage) -> list[Score]:
     """Every number that could be a pain score, in order; those that measure something else are left out."""
     out: list[Score] = []
-    index = 0
+    numbers = [i for i, t in enumerate(scene.tokens) if t.kind is Kind.SCORE or _value(scene, i) is not None]
+    if not numbers:
+        return out
     listed, tens = listed_scores(scene), out_of_ten(scene)
-    while index < len(scene.tokens):
+    for index in numbers:
+        if out and index < out[-1].end:
+            continue
         told = None if index in tens else _score_of(scene, index, listed)
         score = told or (_goes_on(scene, index, out[-1]) if out else None)
-        if score is None:
-            index += 1
-            continue
-        out.append(score)
-        index = score.end
+        if score is not None:
+            out.append(score)
     return out
 
 

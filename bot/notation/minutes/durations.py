@@ -40,6 +40,8 @@ def duration_at(marks: Sequence[Mark], place: int, metres: bool) -> tuple[Decima
         return None
     if mark.text.split(" ", 1)[0] not in _LEADS:
         return None
+    if mark.text in ("a", "an") and not text_at(marks, place + 1).startswith("h"):
+        return None
     words = plain_words(marks, place)
     texts = [w for w, _ in words]
     for lead, minutes in _FIXED:

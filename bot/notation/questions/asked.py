@@ -10,7 +10,7 @@ from bot.notation.wordlist import words
 
 ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _PART_ENDS = (*ENDS, Kind.COMMA)
-LONGEST = 160
+LONGEST = 64
 """Marks of one question: no longer one is asked, and every look for an end would cost the length of the message."""
 _EDGES = (*ENDS, Kind.COMMA, Kind.BREAK, Kind.COLON, Kind.OPEN, Kind.DASH)
 NO_OPENING = ("what a", "how good was", "hows", "how is", "how are")
@@ -155,13 +155,14 @@ def opens(marks: Sequence[Mark], place: int) -> bool:
     at = place - 1
     if marks[place].text.split()[:1] in (["is"], ["could"]) and at >= 0 and marks[at].text in _LAUGHS:
         return True  # `pee like cola lol is that the beets`: in a hurt, laughter parts too
-    while at >= 0 and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
+    nearest = max(-1, place - 1 - _FAR)
+    while at > nearest and marks[at].kind in (Kind.FILL, Kind.AND, Kind.THEN, Kind.SORRY):
         at -= 1
     return at < 0 or marks[at].kind in _EDGES or follows_set(marks, place)
 
 
 _FAR = 40
-"""More marks than a part has that tells a set before a question."""
+"""More marks than a part has that tells a set before a question, or than talk has that leads to one."""
 
 
 _LAUGHS = ("lol", "haha", "hahaha", "lmao", "hehe")
