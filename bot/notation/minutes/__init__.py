@@ -5,12 +5,13 @@ are talk. A time of day is the next one that a clock on the wall shows: `until 7
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.minutes.better import MinutesSaid, put_better
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
@@ -19,6 +20,8 @@ from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, RUNN
 from bot.notation.minutes.past import is_before_next, is_of_gear, is_over, is_past
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
+
+__all__ = ["MinutesSaid", "read_minutes"]
 
 _UNTIL = frozenset(("until", "till", "til", "by", "before"))
 _LEADING = _UNTIL | {"at", "stop", "leave", "to"}
@@ -36,18 +39,19 @@ _ENDING = frozenset(words(
 """Words that end a set as well: `had to stop at 8` is no time of day, `stop at 18:30` is."""
 
 
-@dataclass(frozen=True, slots=True)
-class MinutesSaid:
-    """Minutes that there are, and the marks that said so."""
-
-    minutes: Decimal
-    places: tuple[int, ...]
-
-
 def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool = False) -> MinutesSaid | None:
     """The time that the client has. `timed`, `metres`: the exercise under way counts those, so that
     a bare duration, or a bare `m`, is its set's.
     """
+    said = _first_said(marks, now, timed, metres)
+    return put_better(marks, said, metres) if any(m.kind in _LENGTHS for m in marks) else said
+
+
+_LENGTHS = (Kind.MINUTES, Kind.HOURS)
+
+
+def _first_said(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool) -> MinutesSaid | None:
+    """The first time that is the client's."""
     for place in range(len(marks)):
         clock = _until(marks, place, now)
         if clock is not None:
@@ -64,24 +68,8 @@ def read_minutes(marks: Sequence[Mark], now: datetime, timed: bool, metres: bool
             if is_before_next(marks, minutes, end):
                 continue
             if 0 < minutes <= _DAY_PART and is_had(marks, place, end, timed):
-                said = MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
-                return _put_better(marks, said, metres)
+                return MinutesSaid(minutes, tuple(range(place, all_behind(marks, out_behind(marks, end)))))
     return None
-
-
-_BETTER = frozenset(("say", "well", "rather", "make it", "call it"))
-_FAR = 12
-"""Words between a time and the better one."""
-
-
-def _put_better(marks: Sequence[Mark], said: MinutesSaid, metres: bool) -> MinutesSaid:
-    """`an hour and a bit is tight, say 65 min`: the time that was said last."""
-    last = max(said.places)
-    for place in range(last + 1, min(last + _FAR, len(marks))):
-        better = duration_at(marks, place + 1, metres) if marks[place].text in _BETTER else None
-        if better is not None and 0 < better[0] <= _DAY_PART:
-            return MinutesSaid(better[0], (*said.places, *range(place, better[1])))
-    return said
 
 
 def _sooner(marks: Sequence[Mark], clock: MinutesSaid, now: datetime) -> MinutesSaid:
