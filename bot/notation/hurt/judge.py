@@ -141,9 +141,20 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
         return Verdict.EFFORT, "a pump"
     chore = after == "to" and scene.word(mark.end + 1) not in ("the", "my", "left", "right", "one")
-    if word == "headache" and (chore or (before == "a" and scene.word(mark.first - 2) in _NUISANCE)):
+    if word == "headache" and (chore or (before == "a" and _is_likened(scene, mark))):
         return Verdict.TALK, "a nuisance"
     return Verdict.PAIN, "a hurt by itself"
+
+
+_HAS = word_set("have had has got i've getting with woke gives gave gotten")
+_CAUSED = word_set("from since after all on behind when now today")
+
+
+def _is_likened(scene: Passage, mark: Mark) -> bool:
+    """`is a headache`, `such a headache`; not `had such a headache`, `such a headache since the last set`."""
+    led = scene.word(mark.first - 2)
+    owned = scene.words(mark.first - 6, mark.first - 2) & _HAS or scene.word(mark.end) in _CAUSED
+    return led in _NUISANCE and not (led == "such" and owned)
 
 
 def _placed(scene: Passage, mark: Mark) -> bool:

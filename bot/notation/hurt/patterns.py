@@ -28,6 +28,40 @@ _CLASSES = {
     ),
     "@any": word_set("any enough the my a some full proper no"),
     "@cannot": word_set("can't won't doesn't don't wouldn't didn't isn't not"),
+    "@thing": word_set(
+        """
+        wifi internet signal broadband reception app website site booking bookings login password phone charger
+        headphones playlist music laptop printer spreadsheet spreadsheets paperwork form forms admin tax taxes traffic
+        roadworks roads commute train trains bus buses tram car van queue queues boss job work rota shift shifts
+        schedule calendar diary meeting meetings client clients kids childcare school nursery landlord neighbour
+        neighbours neighbor neighbors builders house move mortgage bills deadline deadlines exam exams course timer
+        clock video videos upload uploads link links locker lockers lock door key keys weather rain snow ice heatwave
+        cable cables pin pins collar collars clip clips machine machines rack racks plates setup airport flight
+        flights luggage plumber
+        """
+    ),
+    "@chore": word_set(
+        """
+        parking parked finding getting loading unloading changing setting carrying packing moving travelling queueing
+        queuing commuting scheduling logging typing counting maths drive travel
+        """
+    ),
+    "@where": word_set(
+        """
+        here there in at on round around near by of to with the this that my our your their gym place building basement
+        town city street station centre center road car park spot spots machine morning evening afternoon today tonight
+        lately week weekend again up down out outside home work all always parked through past changed sorted set over
+        for it me them one new old stuff
+        """
+    ),
+    "@is": word_set("is was 's are were be been being become becomes became"),
+    "@such": word_set(
+        """
+        a an the such one right real proper total absolute absolutely bloody fucking massive huge constant complete
+        utter genuine big bit of pure actual royal mega major little proverbial such always just still really
+        being been literally honestly nothing but
+        """
+    ),
     "@act": word_set(
         """
         move lift raise use grip hold squeeze control close open clench wiggle straighten extend curl grasp pick point

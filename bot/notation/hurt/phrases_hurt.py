@@ -129,7 +129,8 @@ HURTS: dict[Cue, str] = {
       know/be/feel known/it?; reminding/reminds/reminded me; back with a vengeance; thing/niggle/problem/issue/
       trouble is? came/come/comes/back/returned/returns back?; something is/'s up with/in/at; up with my/the; smack/
       smacked/clipped/clonked/clouted/mashed/squashed/crushed/nicked/sliced/scalded/caught/shut my/the left/right?
-      @place; bar/plate/dumbbell/db/bell/handle/box smacked/clipped/hit/caught/whacked/clonked/dug/landed me? in/
+      @place; bar/plate/dumbbell/db/bell/handle/box smacked/clipped/knocked/bumped/banged/hit/caught/whacked/
+      clonked/dug/landed me? in/
       into/on? my/the? left/right? @place; feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/
       nasty/unstable/loose/jarred; on edge; talking to me; had a go at me; told/telling/tells/tell me off/no/about;
       not/isn't/wasn't/never/no @bit* the? best/

@@ -27,7 +27,11 @@ out my/the?
 calendar/date/dates/evening/diary/week/weekend/day/days/friday/windows; swollen/inflated/bruised/huge ego/head;
 faint/fainted/fainting when/at i/saw/the/looking/reading/my* plan/price/bill/cost/programme/program/list; head banging
 tunes/music/playlist/to; spin/spinning class/classes/bike/bikes;
-what a headache; like a? ham/hams; can't breathe in/with this/the/my/a
+what a headache; @thing/@chore @where* @where* @where* @is/has/have/can/will @such* @such*
+headache/headaches/migraine; @thing/parking/loading/unloading/finding/logging @where* @where* @where* @is/has/have/
+can/will @such* @such* pain in the neck; what/such a? @such* headache/migraine this/that/the/these @thing/@chore;
+knock/knocked/knocking/knockin it/that/this/things/them/everything/squats/rows/today/session/workout/stuff* on the head;
+like a? ham/hams; can't breathe in/with this/the/my/a
 new? belt/vest/top/bra/shirt/jeans/suit/leggings; stinging email/comment/review/remark/reply/message;
 how do/can/should/to
 i/we/you/best* protect/save/spare my/the?; keep/kept/keeping/hold/held/holding my/the left/right/lower/upper? @place

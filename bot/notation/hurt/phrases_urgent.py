@@ -23,8 +23,9 @@ _PLAIN: dict[Cue, str] = {
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/
       passedout; faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
       consciousness/conscious; unconscious; saw/seeing/see/seen/had black/stars/spots/dots/double/white/
-      floaters/sparkles/sparks/twinkles/static/blackish/greyish; vision/everything/sight/eyes/it/things/world/screen/
-      lights is/was/were/started/starts/kept/all/
+      floaters/sparkles/sparks/twinkles/static/blackish/greyish; all was/were/is/goes/went/turned/turns/turning/
+      became/becomes/become/got/gets/just/to/started* black/dark/grey/gray/blank; vision/everything/sight/eyes/it/
+      things/world/screen/lights is/was/were/started/starts/kept/all/
       just/to* went/goes/going/turned/turning/gone/go/was/getting/got all? black/dark/grey/gray/white/blurry/
       fuzzy/blank/dim/hazy/tunnel/tunnelled/tunneled/tunnelly;
       tunnel/tunnelled/tunneled/tunneling/spotty/patchy/starry/foggy/narrowed/narrowing vision/
@@ -100,7 +101,9 @@ _PLAIN: dict[Cue, str] = {
       numb/numbness/numbed/numbing/numby/num/nub/numm/numn/numbish/nummed; no feeling
     """,
     Cue.NO_FEELING: """
-      can't feel/feeling/feal; can't feel anything/nothing in; no feeling/sensation/feelings/sense; lost/losing/
+      can't feel/feeling/feal; can't feel anything/nothing in; no/zero/nil/nought feeling/sensation/feelings/sense;
+      hardly/barely/scarcely/without any/a? feeling/sensation; not much/a/lot/any/of* feeling/sensation in; nothing at?
+      all? in/on my/the/left/right* @place when/if/where i/you/they/we touch/pinch/press/poke/prick/rub; lost/losing/
       lose/loss/loosing of? all/the/any/some* feeling/sensation/feelings/sense; lost/losing/lose the/all/my feel of/
       in;
       feeling/sensation/sense/feel of/in/from my/the/left/right/whole/both* @place is/has/was/'s/all/just* gone/lost/

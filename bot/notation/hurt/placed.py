@@ -68,9 +68,33 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.TALK, "a pop that is none of a joint"
     if mark.cue is Cue.POP and scene.word(mark.first).startswith(("crack", "bang")) and spot.place.name == "back":
         return Verdict.TALK, "a back that was cracked"
+    if scene.word(mark.first).startswith("lock") and _locked_out(scene, mark, spot):
+        return Verdict.EFFORT, "locked out, as a lift ends"
     if _at_work(scene, mark, spot):
         return Verdict.EFFORT, "muscles at work"
     return Verdict.PAIN, f"something wrong in a place ({spot.place.name})"
+
+
+_STUCK = word_set(
+    "can't couldn't won't wouldn't stuck straighten straight bend suddenly place socket me scary jammed moving unlock"
+)
+_EACH = word_set("every each all both full fully hard tight kept keep keeping hold holding held lockout soft overhead")
+_AT_TOP = word_set("top finish end start standing")
+
+
+def _locked_out(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`hips locked out every rep`, `knees locked at the top`: how a lift ends; not `knee locked`.
+
+    A joint that is said to stick, or one that locked and no more is told of it, is no form.
+    """
+    said = scene.sentence_words(mark.first)
+    if said & _STUCK:
+        return False
+    if "out" in scene.words(mark.end - 1, mark.end + 1):
+        return spot.side is None or bool(said & (_EACH | _AT_TOP))
+    near_by = scene.words(min(mark.first, spot.first) - 3, max(mark.end, spot.end) + 6)
+    pair = spot.place.plural and spot.side is None and scene.word(mark.end) != "up"
+    return pair and bool(near_by & _EACH or (near_by & _AT_TOP and scene.word(mark.end) in ("at", "in", "and", "on")))
 
 
 def _goes_on_with_it(scene: Passage, mark: Mark, spot: Spot) -> bool:

@@ -109,6 +109,8 @@ _DONE_BY_A_PLACE = (Cue.MARK, Cue.SHARP, Cue.NO_FEELING)
 """What a place right before it does, in whatever phrase of talk it also stands: `hamstring cramped in the last`."""
 _SUDDEN = (["of", "nowhere"], ["of", "the"])
 """Behind `out` these say how it came: `a jab in the chest out of nowhere` is no `chest out`."""
+_STRUCK = (["with"], ["on"], ["by"], ["against"], ["getting"], ["standing"], ["hard"])
+"""Behind `knocked it on the head` these tell of a blow."""
 _MY_HANDS = frozenset({"hand", "hands"})
 """Behind `my` no turn of phrase such as `hands on`."""
 _IN = frozenset({"in", "inside", "behind", "of", "across", "through", "at", "on", "round", "around"})
@@ -129,6 +131,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [n for n in neutral if words[n.first] != "head" or not _is_in_the(words, n.first)]
     neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
     neutral = [n for n in neutral if words[n.end - 1] != "out" or words[n.end : n.end + 2] not in _SUDDEN]
+    neutral = [n for n in neutral if words[n.end - 1] != "head" or words[n.end : n.end + 1] not in _STRUCK]
     marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
     placed = {m.end for m in found if m.cue is None}
     neutral = [n for n in neutral if not (n.first in placed and n.first in marked)]

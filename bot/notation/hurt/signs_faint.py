@@ -25,10 +25,11 @@ _SIGHTS = word_set("saw seeing seen read heard price bill laughing looked laught
 _THOUGHTS = word_set("thinking looking reading seeing hearing sight thought")
 _AT_A_SIGHT = word_set("when seeing reading looking at hearing laughing from with")
 _VISIONS = word_set("stars spots black dots double")
-_OUTAGE = word_set("power outage electricity bulb bulbs curtains curtain windows blinds fuse")
+_OUTAGE = word_set("power timer outage electricity bulb bulbs curtains curtain windows blinds fuse")
 _DARK_BY_ITSELF = word_set("early outside sky timer app screen phone tv site website winter laptop page cut")
+_BLACK_THINGS = word_set("kit gear clothes plates bumpers dumbbells bands bars band belt shoes leggings outfit rack")
 _OF_A_ROOM = word_set(
-    "lights it went screen room gym everything seeing see saw black blacked blackout world sight music"
+    "lights it all went screen room gym everything seeing see saw black blacked blackout world sight music"
 )
 
 
@@ -75,6 +76,8 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
         return True
     if scene.word(m.first) not in _OF_A_ROOM:
         return False
+    if scene.word(m.first) == "all" and scene.words(m.first - 6, m.end + 6) & _BLACK_THINGS:
+        return True
     dark = scene.words(m.first - 3, m.end + 3) & _DARK_BY_ITSELF
     return bool(dark or scene.words(m.first - 4, m.end + 9) & _OUTAGE)
 

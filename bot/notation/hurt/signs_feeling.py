@@ -20,18 +20,6 @@ def numbness(scene: Passage) -> Iterator[Sign]:
     """Anything numb."""
     for m in scene.of(Cue.NUMB):
         spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
-        mind = scene.words(m.first - 4, m.first) & {"mind", "brain", "emotionally", "mentally"}
-        mind |= scene.sentence_words(m.first) & {
-            "boredom",
-            "bored",
-            "boring",
-            "news",
-            "funeral",
-            "bereavement",
-            "emotionally",
-            "breakup",
-            "grief",
-        }
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)
@@ -40,10 +28,33 @@ def numbness(scene: Passage) -> Iterator[Sign]:
                 scene.word(m.end) not in ("cream", "spray", "gel", "er", "to")
                 or "touch" in scene.words(m.end, m.end + 3)
             )
-            and not mind
+            and not is_of_mind(scene, m)
             and not (scene.word(m.first) == "numbing" and scene.sentence_words(m.first) & _CHILLED)
         ):
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)
+
+
+_MIND = word_set("mind brain emotionally mentally")
+_SAD = word_set("news funeral bereavement emotionally breakup grief")
+_BORED = word_set("boredom bored boring tedium")
+_BY = word_set("with from by of out for waiting watching listening staring scrolling looking in")
+_DULL = _BORED | word_set(
+    "waiting watching listening staring scrolling meetings meeting spreadsheets spreadsheet admin shock paperwork"
+)
+
+
+def is_of_mind(scene: Passage, m: Mark) -> bool:
+    """`numb with boredom`, `bored numb`, `numb from watching lads text`, `numb since the funeral`; not a numb limb.
+
+    Where a place is named beside it, only what stands right behind it tells: `numb with boredom, my leg day is late`.
+    """
+    if scene.words(m.first - 4, m.first) & _MIND or scene.word(m.first - 1) in _BORED:
+        return True
+    by = scene.word(m.end) in _BY
+    if any(s.typed and near(scene, s, m, 9) for s in scene.spots):
+        return by and scene.word(m.end + 1) in _BORED
+    dull = by and bool(scene.words(m.end, m.end + 4) & _DULL)
+    return dull or bool(scene.sentence_words(m.first) & (_SAD | _BORED))
 
 
 def _is_number(scene: Passage, m: Mark) -> bool:

@@ -9,7 +9,7 @@ from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import FACES, HEADS, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
-from bot.notation.hurt.signs_feeling import sat_on
+from bot.notation.hurt.signs_feeling import is_of_mind, sat_on
 from bot.notation.hurt.spots import Spot
 
 _BURSTING = word_set(
@@ -77,6 +77,12 @@ def control(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.SADDLE):
         for n in scene.of(Cue.NUMB, Cue.NO_FEELING, Cue.MARK):
             tingles = n.cue is not Cue.MARK or scene.word(n.first).startswith(("tingl", "pins", "prick"))
-            if tingles and near(scene, m, n, 6) and stands(scene, n) and not sat_on(scene, n):
+            if (
+                tingles
+                and near(scene, m, n, 6)
+                and stands(scene, n)
+                and not sat_on(scene, n)
+                and not is_of_mind(scene, n)
+            ):
                 spot = next((s for s in scene.spots if m.first <= s.first < m.end), None)
                 yield sign_of("saddle", (m, n), spot)

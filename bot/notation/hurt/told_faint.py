@@ -36,6 +36,29 @@ FAINT = (
     ),
     Told(
         "fainting",
+        11,
+        (
+            word_set("floor ground deck"),
+            word_set("second seconds secs sec moment minute"),
+            word_set("remember recall memory"),
+            word_set("not don't can't no without didn't nothing"),
+        ),
+        word_set("plank planks hold held holding bridge press song lyrics bar plates plan weight set sets reps which"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
+        11,
+        (
+            word_set("fell fall falling fallen collapsed dropped"),
+            word_set("all everything world eyes sight"),
+            word_set("black dark grey gray blank"),
+        ),
+        _SCREENS | word_set("lights bumpers kit clothes phone asleep bed sleep dumbbell dumbbells kettlebell chalk"),
+        sober=True,
+    ),
+    Told(
+        "fainting",
         10,
         (
             word_set("rush"),
