@@ -72,10 +72,11 @@ def _without_times(marks: Sequence[Mark], times: set[int]) -> list[Mark]:
 
 
 def _is_of_coach(marks: Sequence[Mark], places: Sequence[int]) -> bool:
-    """`do you have 5 minutes for a call`: the coach's time."""
+    """`do you have 5 minutes for a call`: the coach's time; not `half an hour, thats all you get`."""
     said = [w for m in marks[max(0, min(places) - 3) : max(places) + 1] for w in m.text.split()]
     asks = {"do", "have", "got"} & set(said[: said.index("you") + 3]) if "you" in said else set()
-    return bool(asks) and not {"i", "ive", "im"} & set(said)
+    given = "you" in said and said[: said.index("you")][-1:] == ["all"]
+    return bool(asks) and not given and not {"i", "ive", "im"} & set(said)
 
 
 def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:

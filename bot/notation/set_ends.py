@@ -21,7 +21,7 @@ _ENDED = frozenset(
         "stalled called cut ended lost lose fell went gone opened slipped failing buckled collapsed fizzled faded",
         "broke broken stuck burned burnt gassed cooked petered flagged wall towel binned ditched crashed jacked gave",
         "down off go rack lasted steam gas puff juice energy breath fuel short blew exploded seized popped shot fried",
-        "cramped cramp cramping give",
+        "cramped cramp cramping give pulled knocked chucked bottled sacked drew shut",
     )
 )
 """Words of what ended a set, or of what there was no more of."""
@@ -30,7 +30,7 @@ _SUBJECTS = frozenset(
         "grip grips leg legs lungs form arm arms back foot feet hand hands belt strap straps wrist wrists shoulder bar",
         "shoulders hip hips core balance technique speed engine breath strength calf calves hamstring quad quads elbow",
         "elbows brain mind body knee knees glutes lats forearm forearms triceps biceps chest towel grippers",
-        "fingers it put let apart",
+        "fingers it put let apart head plug line",
     )
 )
 """What gives out; another word before the end tells of something else: `dog went mad at 5`."""
@@ -138,7 +138,15 @@ def _starts(marks: Sequence[Mark], place: int) -> int | None:
     ended = _ENDED | _BY_A_HURT if hurt or text_at(marks, lead) in _FINISHED else _ENDED
     if led[0] == "on" and not set(said[-4:-1]) & _ENDED_ON:
         return None
-    return None if other or not set(said[:-1]) & ended or set(said) & _OF_DAY else start
+    if other or not set(said[:-1]) & ended or set(said) & _OF_DAY or _may_arrive(marks, said[:-1]):
+        return None
+    return start
+
+
+def _may_arrive(marks: Sequence[Mark], said: Sequence[str]) -> bool:
+    """`pulled up at 10`, where no set goes on without a count: when somebody got there, and no end of a set."""
+    arrives = "pulled" in said and not {"plug", "pin", "out"} & set(said)
+    return arrives and not any(m.kind in (Kind.SAMELOAD, Kind.SAME, Kind.AGAIN) for m in marks)
 
 
 def _is_ended(marks: Sequence[Mark], place: int) -> bool:

@@ -287,6 +287,8 @@ _BEHIND = "|".join(
         r"[^\w ?]",
         one_of(
             "and; but; so; because; cos; coz; cause; cuz; since; as; bc; before; thanks; thank; "
+            "thx; thanx; thnx; tnx; tks; ty; tysm; tyvm; many thanks; much thanks; thankyou; merci; gracias; danke; "
+            "grazie; obrigado; obrigada; appreciated; much appreciated; "
             "cheers; bye; see; talk; speak; catch; have a; peace; love; good; great; lovely; many "
             "greetings; greetings; the kids; dinner; my; ta; goodnight; good night; until; till "
             "next; laters; later; off; nice; hope; speak; what a; it was; regards; then; ok; lol; "
@@ -298,6 +300,12 @@ _BEHIND = "|".join(
 _NEXT = rf"(?:{_BEHIND})"
 _NUMBER = r"(?:\d|(?:" + "|".join(sorted(NUMBER_WORDS)) + r") )"
 _ON_SET = one_of("after; on; with; on a; after a; with a; following; having done; with another") + rf"(?={_NUMBER})"
+_AT_A_COUNT = (
+    r"on (?:\d+|"
+    + "|".join(sorted(NUMBER_WORDS))
+    + r") (?:reps? )?(?:$|[,.;]|(?:bc|because|cos|coz|cause|cuz|as|since|when|same) )"
+)
+"""`ended on 10, same load`, `ended on 10 because it pinched`: how many there were when a set ended, no session."""
 _ENDS = rf"(?:{_ON_SET}|(?={_NEXT}))"
 _THATS = any_of(_THATS, "a+n+d+ thats ")
 
@@ -380,7 +388,7 @@ _STRONG = any_of(
         "off; call it a day; call it a night; calling stumps; bowing out; rounding off; "
         "checking out; calling it quits; knocking off"
     )
-    + rf"(?={_ON_SET})",
+    + rf"(?={_ON_SET})(?!{_AT_A_COUNT})",
     _ME + _GOING + maybe("now; straight; straight back; back; off; already; on my way; on foot") + _HOME + _WHEN,
     _ME
     + one_of(
@@ -511,6 +519,8 @@ def with_endings(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
         end = _end(said.text, said.letter(place), reports=reports)
         if end is None or end not in said.starts:
             continue
+        if timed and _ALLOWED.match(said.text, said.letter(place)) and _AHEAD.search(said.text[: said.letter(place)]):
+            continue
         if not begun and _ELSEWHERE.search(said.text[said.letter(place) : end]):
             continue
         out += marks[until:place]
@@ -526,6 +536,11 @@ _ELSEWHERE = re.compile(
     r"|mission|clocked|clocking|logged off|logging off|punched|leaving|left|door|off i|going|heading|headed)\b"
 )
 """What is done before a session as well as behind it."""
+_ALLOWED = re.compile(
+    r"(?:so |and |, )*(?:thats|that is|this is) (?:your lot|what you get|all you get|all youre getting)\b"
+)
+_AHEAD = re.compile(r"\b(?:till|til|until|before|have|ive|got|only|max|tops|left|today)\b")
+"""`half an hour till my first call, so thats your lot`: the time that is given to the coach, and no end yet."""
 _WORDS = frozenset(re.findall(r"[^\W_]+", _CRY + _STRONG + _OUT)) | {"!", ","}
 """Words that such a clause may begin with, and more: one that begins otherwise is not looked at."""
 _TIMES = frozenset(("min", "mins", "minute", "minutes", "hour", "quarter"))

@@ -11,11 +11,12 @@ from decimal import Decimal
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.minutes.all_there_is import all_behind
 from bot.notation.minutes.better import MinutesSaid, put_better
 from bot.notation.minutes.clock import time_of_day, words_of
 from bot.notation.minutes.durations import duration_at
 from bot.notation.minutes.elapsed import HAD
-from bot.notation.minutes.had import all_behind, is_back_by, is_had, out_behind
+from bot.notation.minutes.had import is_back_by, is_had, out_behind
 from bot.notation.minutes.parts import EDGES, GOING, HAVING, MUST, RUNNING, RUNNING_OFF, is_to_clock, part_words
 from bot.notation.minutes.past import is_before_next, is_of_gear, is_over, is_past
 from bot.notation.tokens import Mark

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.minutes.all_there_is import UNTIL, all_behind
 from bot.notation.minutes.alone import is_told_alone
 from bot.notation.minutes.clock import words_of
 from bot.notation.minutes.elapsed import AT_MOST, is_elapsed, since_had
@@ -37,7 +38,6 @@ _COMING = frozenset(words(
     "doctors physio haircut interview exam lecture pickup nursery",
 ))  # fmt: skip
 """Before `in 40 min` these say what the client has to be done for: `parking ends in 40 min`, `call in 20 min`."""
-_UNTIL = ("till", "til", "until", "before")
 _TRAINING = frozenset(words(
     "training session gym this it that workout lifting working sets set bed sleep me bench i bar rack there here floor"
 ))  # fmt: skip
@@ -183,7 +183,7 @@ _SHORT = 5
 
 def _is_until_something(marks: Sequence[Mark], before: list[str], end: int) -> bool:
     """`1 hr 15 till school pickup`, `20 mins before my lift arrives`; not `ate 30 min before training`."""
-    if text_at(marks, end) not in _UNTIL or set(before[-4:]) & (_NOT_HAVING - {"in", "be", "over"}):
+    if text_at(marks, end) not in UNTIL or set(before[-4:]) & (_NOT_HAVING - {"in", "be", "over"}):
         return False
     _, stop = part_of(marks, end)
     said = [w for m in marks[end + 1 : stop] for w in words_of(m)]
@@ -228,29 +228,6 @@ def _is_for_all(marks: Sequence[Mark], end: int, after: list[str]) -> bool:
     return whole or for_rest or (to_do and bool(set(after[2:5]) & (_WHOLE | {"lot", "rest"})))
 
 
-def all_behind(marks: Sequence[Mark], end: int) -> int:
-    """Where `thats all i have` ends behind a time: no end of the session; else `end` itself."""
-    at = end
-    while at < end + _SHORT and (
-        kind_at(marks, at) in (Kind.FILL, Kind.COMMA, Kind.AND, Kind.STOP) or text_at(marks, at) == "tops"
-    ):
-        at += 1
-    if kind_at(marks, at) is not Kind.FINISH or not text_at(marks, at).startswith("that"):
-        return end
-    behind = at + 1
-    while text_at(marks, behind) and set(text_at(marks, behind).split()) <= _OWNED:
-        behind += 1
-    owned = {w for m in marks[at + 1 : behind] for w in m.text.split()} & {"have", "got", "ive", "had"}
-    before = (
-        {w for m in marks[max(0, end - 6) : at] for w in words_of(m)} if kind_at(marks, end - 1) in _LENGTHS else set()
-    )
-    owned |= before & {"have", "got", "ive", "only", "tops", "max", "just"}
-    return behind if owned and kind_at(marks, behind) in (None, *_CLOSING) else end
-
-
-_OWNED = frozenset(words("i ive have got had the time today tonight left we weve there is me"))
-_LENGTHS = (Kind.MINUTES, Kind.HOURS)
-_CLOSING = (Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY, Kind.ASKING, Kind.DASH)
 _OUT = ("im out", "im off", "im gone", "im outta here", "im out of here", "im outta")
 
 
