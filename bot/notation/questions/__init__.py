@@ -49,6 +49,7 @@ _THUMBS = frozenset(["👍", "✅"])
 def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     """Whether something is asked, and which marks only ask."""
     asked, only_asks = _asked(marks)
+    only_asks |= _fronted(marks, only_asks)
     only_asks -= {p for p in only_asks if marks[p].text in _THUMBS and not {p - 1, p + 1} <= only_asks}
     places = sorted(only_asks) or [i for i, m in enumerate(marks) if m.kind is Kind.QUERY]
     if not asked:
@@ -61,6 +62,24 @@ def read_question(marks: Sequence[Mark]) -> QuestionSaid:
     return QuestionSaid((marks[first].start, marks[last].end), frozenset(only_asks), other)
 
 
+def _fronted(marks: Sequence[Mark], only_asks: set[int]) -> set[int]:
+    """The places of `on the 60s` in `on the 60s do you want a pause?`: a load put before what is asked of it."""
+    out: set[int] = set()
+    for opening in (i for i in only_asks if i > 1 and i - 1 not in only_asks):
+        at = opening - 1
+        while at > 0 and marks[at].kind in _UNITS:
+            at -= 1
+        number, at = marks[at].kind is Kind.NUM, at - 1
+        while at > 0 and marks[at].text in ("the", "my", "todays"):
+            at -= 1
+        leads = at >= 0 and set(marks[at].text.split()[:1]) <= _LEADS
+        if number and leads and (at == 0 or marks[at - 1].kind in ENDS):
+            out |= set(range(at, opening))
+    return out
+
+
+_UNITS = (Kind.KG, Kind.LB, Kind.S, Kind.SETS)
+_LEADS = frozenset(("on", "at", "for", "with", "using", "re", "about", "regarding"))
 _OTHER = frozenset(("instead", "alternative", "alternatives", "substitute", "sub", "swap", "replace", "replacement"))
 
 

@@ -14,6 +14,7 @@ from bot.notation.strays.equipment import left_standing
 from bot.notation.strays.headed import headed
 from bot.notation.strays.intents import with_intents
 from bot.notation.strays.kit_weights import kit_weights
+from bot.notation.strays.let_fall import let_fall
 from bot.notation.strays.people import with_people
 from bot.notation.strays.reasons import reasons, without_skips
 from bot.notation.strays.spoken_of import spoken_of
@@ -41,7 +42,7 @@ def stray_numbers(
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | (things(marks) - _of_sets(marks)) | left_standing(marks) | around(marks, is_likely)
     told |= measured(marks) | spoken_of(marks, may_be_set) | kit_weights(marks)
-    return told | told_again(marks) | headed(marks) | undone(marks)
+    return told | told_again(marks) | headed(marks) | undone(marks) | let_fall(marks)
 
 
 def _of_sets(marks: Sequence[Mark]) -> set[int]:
