@@ -150,6 +150,9 @@ ENDS = [
     "ok i finished everything thx a lot. next one is tuesday, no forget",
     "i finished everything ty. bye",
     "finished everything tysm coach, next is friday",
+    "im finished. tuesday is the next one, dont forget me",
+    "finish for today, next training is saturday",
+    "finished the lot, tuesday next",
     "knocked it on the head, thats me",
     "ended with 60x5",
     "took half an hour, thats your lot",
@@ -158,7 +161,9 @@ ENDS = [
 
 @pytest.mark.parametrize("text", ENDS)
 def test_an_end_counts_beside_thanks_and_the_next_day(text: str) -> None:
-    assert read(text, "Bench Press#1 60x5").finished
+    reading = read(text, "Bench Press#1 60x5")
+    assert reading.finished
+    assert reading.day is None
 
 
 NO_SETS = [

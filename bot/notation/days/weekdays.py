@@ -156,7 +156,7 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
     if seen or put_off or {"doing", "starting", "come", "coming"} & {m.text for m in marks[max(0, place - 2) : place]}:
         return None
-    if after in ("are", "were") or "next" in {w for m in marks[max(0, place - 2) : place] for w in m.text.split()}:
+    if after in ("are", "were") or _is_next(marks, place):
         return None
     possessive = word.endswith("s") and word not in ("tues", "weds", "thurs")
     if after in _WORKOUT and (not possessive or after in ("programme", "program", "plan", "routine", "template")):
@@ -182,6 +182,21 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if before in ("last", "on", "on last", "past"):
         places.insert(0, place - 1)
     return DaySaid(today - timedelta(days=back), tuple(places))
+
+
+def _is_next(marks: Sequence[Mark], place: int) -> bool:
+    """`next one is tuesday`, `next training is on saturday`, `tuesday is the next one`, `tuesday next`: to come."""
+    start, end = part_of(marks, place)
+    before = [w for m in marks[max(start, place - 2) : place] for w in m.text.split()]
+    lead = [w for m in marks[start:place] for w in m.text.split()]
+    behind = [w for m in marks[place + 1 : end] for w in m.text.split()][:3]
+    while behind and behind[0] in ("is", "the", "its"):
+        behind.pop(0)
+    to_come = "next" in lead and set(lead[lead.index("next") + 1 :]) <= _NEXT_ONE
+    return "next" in before or to_come or behind[:1] == ["next"]
+
+
+_NEXT_ONE = frozenset(words("one session training workout time gym day is will be on for me its the my that"))
 
 
 def _is_over(marks: Sequence[Mark], place: int, today: date) -> bool:
