@@ -22,7 +22,7 @@ _ENDS = (*_PARTS, Kind.LINE)
 def without_courtesies(marks: Sequence[Mark]) -> list[Mark]:
     """The marks as typed without such words at the start of the message and at its end; all where nothing else is."""
     start, end = 0, len(marks)
-    while start < end and marks[start].text in OPENERS:
+    while start < end and marks[start].text in OPENERS and not _asks(marks[start : start + 2]):
         start += 1
     if 0 < start < end and marks[start].kind in _PARTS and not _is_sign(marks, start):
         start += 1
@@ -35,6 +35,14 @@ def without_courtesies(marks: Sequence[Mark]) -> list[Mark]:
         end -= 1
     tells = any(m.kind not in _ENDS for m in marks[start:end])
     return list(marks[start:end] if tells else marks)
+
+
+def _asks(two: Sequence[Mark]) -> bool:
+    """The `ok` of `ok to swap chins for the machine`, `okay if i go lighter`, which asks."""
+    return len(two) == len(_ASKS) and all(mark.text in said for mark, said in zip(two, _ASKS, strict=True))
+
+
+_ASKS = (("ok", "okay", "okey"), ("to", "if"))
 
 
 def _is_sign(marks: Sequence[Mark], at: int) -> bool:

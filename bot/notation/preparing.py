@@ -71,8 +71,8 @@ from bot.notation.weight_told import with_hung_load, with_weight_told
 MOST_NUMBERS = 120
 """A message with more numbers is no report of a session: it is asked about, and its words are not looked at."""
 MOST_MARKS = 200
-"""Marks of a message whose sets are read, three times those of the longest report met. A longer one is a letter: pain, a
-question, a day and the time are heard in it; sets are asked for in a message of their own."""
+"""Marks of a message whose sets are read, three times those of the longest report met. A longer one is a letter: pain,
+a question, a day and the time are heard in it; sets are asked for in a message of their own."""
 _TIMES = (Kind.MINUTES, Kind.HOURS, Kind.SECONDS)
 _NUMBERED = frozenset((*NUMBERS, Kind.ORD, Kind.SLIP, "one"))
 
@@ -94,10 +94,10 @@ def kinds_beside_hurts(
     typed = said_plainly(without_smileys(plain), begun=begun)
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
-    if len(typed) > MOST_MARKS:
-        return Kinds(tagger.read(typed), frozenset(), frozenset())
     typed = laid_out(typed)
     few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
+    if len(few) > MOST_MARKS:
+        return Kinds(list(tagger.read(few)), frozenset(), frozenset())
     told = with_help_told(with_weight_told(with_questions_apart(in_plain_words(tagger.read(few), request, hurts))))
     told = with_judged_efforts(without_greeting(with_hung_load(without_idle_times(told), request)))
     told = with_set_joined(with_described_counts(told), request)

@@ -37,7 +37,9 @@ def test_what_a_letter_may_report_is_asked_about_and_not_kept(report: str, place
     reading = read(f"{TALK * place}{report}. {TALK * (20 - place)}")
     assert reading.ask is not None
     assert reading.ask.kind is AskKind.UNSURE
-    assert not (reading.performed or reading.skipped or reading.finished)
+    assert not reading.performed
+    assert not reading.skipped
+    assert not reading.finished
 
 
 @pytest.mark.parametrize("place", [0, 10, 20])

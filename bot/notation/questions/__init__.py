@@ -22,14 +22,13 @@ from bot.notation.questions.asked import (
     states,
 )
 from bot.notation.questions.openings import opens_anywhere
+from bot.notation.questions.proposed import chooses, proposed
 from bot.notation.questions.reported import is_reported
 from bot.notation.questions.rhetorical import idle_questions
 from bot.notation.questions.turned import tagged, turns
 from bot.notation.questions.wished import asks_for
 from bot.notation.questions.worded import asks_in_order
 from bot.notation.tokens import Mark
-from bot.notation.wholes import has_entry
-from bot.notation.wordlist import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,6 +171,12 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
         if ends is not None and not rhetorical and not is_request_to_change(marks[place:ends]):
             asked = True
             only_asks.update(range(place, ends))
+    if any(m.kind is Kind.OR for m in marks):
+        for place in range(len(marks)):
+            ends = None if place in only_asks else chooses(marks, place)
+            if ends is not None:
+                asked = True
+                only_asks.update(range(place, ends))
     for place in range(len(marks) - 1):
         if marks[place].text == "is" and starts_asking(marks, place) and marks[place + 1].kind is Kind.NUM:
             end = place
@@ -186,22 +191,5 @@ def _asked(marks: Sequence[Mark]) -> tuple[bool, set[int]]:
             asked = True
             only_asks.update(range(start, place))
         if place < len(marks) and marks[place].kind is Kind.QUERY and place not in idle:
-            only_asks |= clause_asking(marks, place) | _proposed(marks, place)
+            only_asks |= clause_asking(marks, place) | proposed(marks, place)
     return asked, only_asks
-
-
-_STEPS = frozenset(words("bump up add put try raise increase lower drop take go stick stay keep move load jump push"))
-
-
-def _proposed(marks: Sequence[Mark], query: int) -> set[int]:
-    """`bump it to 215 for set 2?`: a step that is proposed in a sentence of its own, none that was taken."""
-    start = query
-    while start > 0 and marks[start - 1].kind not in ENDS:
-        start -= 1
-    said = [m for m in marks[start:query] if m.kind is not Kind.COMMA]
-    first = next((w for m in said for w in m.text.split() if w not in _BEFORE), "")
-    told = has_entry(said) or any(m.kind is Kind.WAS for m in said)
-    return set(range(start, query)) if first in _STEPS and not told else set()
-
-
-_BEFORE = frozenset(words("so then and ok okay or maybe just next coach"))

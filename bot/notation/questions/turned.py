@@ -37,7 +37,7 @@ _TELLING = frozenset(
 _THINGS = frozenset(words("it this that these those there"))
 _ANY = frozenset(
     words("reason reasons objection objections point harm news update preference recommendation recommendations trick",
-          "tricks feedback thoughts ideas advice tips word hints downside benefit")
+          "tricks feedback thoughts ideas advice tips word hints downside benefit problem issue")
 )  # fmt: skip
 _SUBJECTS = frozenset(words("it i they that we you there this"))
 _TAGGING = frozenset(words("is am do should will does are was can did have would has could"))
@@ -86,11 +86,29 @@ def turns(marks: Sequence[Mark], place: int) -> int | None:
         or _asks_which(marks[place:end], said)
         or _is_choice(marks[place:end], said)
         or (starts and asks_of_named(marks[place:end]))
+        or (starts and _asks_leave(said))
         or (starts and said[0] == "do" and kind_at(marks, place + 1) is Kind.NAME and bool(set(said[2:5]) & _DOES))
     )
     return end if asks else None
 
 
+_SWAPS = frozenset(words("swap switch trade replace change exchange substitute sub"))
+_LEAVES = _SWAPS | frozenset(words("do leave skip drop use cut move go add take try keep start stop finish split"))
+
+
+def _asks_leave(said: Sequence[str]) -> bool:
+    """`alright to trade rows for the machine`, `happy for me to skip the flies`; not `good to be back`."""
+    lead = ["".join(said[:2]), *said[2:]] if said[:2] == ["all", "right"] else list(said)
+    mine = lead[1:3] in (["for", "me"], ["with", "me"], ["if", "i"])
+    verb = lead[4:5] if lead[3:4] == ["to"] else lead[3:4]
+    if mine:
+        return lead[0] in ("happy", *_ALLOWED, *_NICE) and bool(_LEAVES & set(verb))
+    verbs = _LEAVES if lead[0] in _ALLOWED else _SWAPS if lead[0] in _NICE else frozenset[str]()
+    return lead[1:2] == ["to"] and bool(verbs & set(lead[2:3]))
+
+
+_ALLOWED = frozenset(words("alright allright ok okay fine allowed permitted acceptable"))
+_NICE = frozenset(words("good cool safe"))
 _ASKED = frozenset(words("is are does do should can could will would"))
 _SIDES = frozenset(
     frozenset(pair.split())

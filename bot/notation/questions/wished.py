@@ -47,8 +47,18 @@ def asks_for(marks: Sequence[Mark], place: int) -> int | None:
     if said[:1] == ["i"]:
         said = said[1:]
     starts = place == 0 or marks[place - 1].kind in EDGES
+    if said in (["your", "call"], ["your", "choice"], ["your", "pick"], ["you", "choose"], ["you", "pick"]):
+        return end if _is_left_to_choose(marks, place) else None
     asks = _lacks(said) or (starts and _wishes(said)) or _wants_shown(said) or _is_headed(said) or _ends_asking(said)
     return end if asks else None
+
+
+def _is_left_to_choose(marks: Sequence[Mark], place: int) -> bool:
+    """`one leg up or both down, your call`: whether two things to choose from stand before."""
+    start = place - 1
+    while start > 0 and marks[start - 1].kind not in EDGES:
+        start -= 1
+    return place > 0 and any(m.kind is Kind.OR for m in marks[start:place])
 
 
 def _lacks(said: Sequence[str]) -> bool:

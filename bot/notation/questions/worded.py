@@ -153,6 +153,8 @@ def _asks_what(said: Sequence[str]) -> bool:
         return True
     if said[:2] == ["which", "to"]:
         return said[2:3] in _CHOOSING
+    if said[0] in ("what", "which") and said[1:2] in (["you"], ["u"]) and said[2:3] in _PREFER:
+        return len(said) == _LEAST
     if said[0] in ("what", "which") and len(said) == _TALK and said[1] in _SHORTLY:
         return True
     if len(said) < _LEAST or said[2:] in (["that"], ["this"]) or said[1] in _SUBJECT:
@@ -160,6 +162,8 @@ def _asks_what(said: Sequence[str]) -> bool:
     return said[0] in ("what", "who", "which") and said[1].endswith("s") and said[1] not in _NOT_WHICH | _BEING
 
 
+_PREFER = [[word] for word in words("prefer want recommend suggest advise say reckon like fancy choose pick advice")]
+"""Behind `what you` all of a question that follows a choice: `with straps or without, what you prefer`."""
 _MATTERING = (["matter"], ["matters"], ["count"], ["counts"], ["come"], ["comes"], ["take"])
 """Words behind `which ones` that ask: `which one was 80` tells."""
 _CHOOSING = (["cut"], ["keep"], ["do"], ["skip"], ["drop"], ["prioritise"], ["prioritize"])

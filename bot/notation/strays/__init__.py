@@ -6,6 +6,7 @@ far as they do); `stray_numbers` are the places of numbers, and of names, that r
 
 from collections.abc import Callable, Sequence
 
+from bot.notation.colours import coloured_plates
 from bot.notation.headings import measured
 from bot.notation.kinds import Kind
 from bot.notation.strays.around import around, nothing_to_drop, told_again
@@ -13,6 +14,7 @@ from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
 from bot.notation.strays.headed import headed
 from bot.notation.strays.intents import with_intents
+from bot.notation.strays.kit_talk import kit_talk
 from bot.notation.strays.kit_weights import kit_weights
 from bot.notation.strays.let_fall import let_fall
 from bot.notation.strays.people import with_people
@@ -41,7 +43,8 @@ def stray_numbers(
     """
     told = denied(marks, is_first=is_first)
     told |= reasons(marks) | (things(marks) - _of_sets(marks)) | left_standing(marks) | around(marks, is_likely)
-    told |= measured(marks) | spoken_of(marks, may_be_set) | kit_weights(marks)
+    told |= measured(marks) | spoken_of(marks, may_be_set) | kit_weights(marks) | kit_talk(marks)
+    told |= coloured_plates(marks)
     return told | told_again(marks) | headed(marks) | undone(marks) | let_fall(marks)
 
 

@@ -5,6 +5,8 @@ from dataclasses import replace
 
 from bot.notation.clauses import kind_at, part_of
 from bot.notation.kinds import Kind
+from bot.notation.masking import masked
+from bot.notation.strays.going import going
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -40,8 +42,10 @@ _LIFTING = (Kind.X, Kind.FOR, Kind.REPS)
 
 def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's."""
-    out = list(marks)
+    out = masked(marks, going(marks))
     for place, mark in enumerate(marks):
+        if out[place] is not mark:
+            continue
         if (
             _is_next(marks, place)
             or _is_source(marks, place)

@@ -39,6 +39,8 @@ _OTHER = frozenset(
 def is_placed(marks: Sequence[Mark], place: int) -> bool:
     """`14 +4 +4 +3 feet on the bench`, `12 11 10 feet elevated`: where the feet were, no measure."""
     behind = marks[place + 1] if place + 1 < len(marks) else None
+    if place > 1 and marks[place - 2].text.split()[-1:] in (["are"], ["is"], ["feel"]):
+        return False  # `my hands are 2 feet wide`
     return marks[place].text == "feet" and behind is not None and behind.text.split()[:1] in ([w] for w in _PLACED)
 
 

@@ -10,6 +10,7 @@ from dataclasses import replace
 from rapidfuzz.distance import OSA
 
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
+from bot.notation.colours import BESIDE_COLOURS, COLOURED
 from bot.notation.kinds import Kind
 from bot.notation.names import Index
 from bot.notation.spelling import is_known
@@ -97,13 +98,21 @@ def _by_neighbours(marks: Sequence[Mark], place: int) -> str | None:
 
 def _tally(marks: Sequence[Mark], place: int) -> str | None:
     """`2 lft`, `5 res`, `3 ses of 5`, `2 moe`: behind a count."""
-    if not _is_count(marks, place - 1):
+    if not _is_count(marks, place - 1) or _is_coloured(marks, place):
         return None
     meant = _near(marks[place].text, _TALLIED)
     after = text_at(marks, place + 1)
     if meant == "sets" and (after in ("of", "at", "x") or kind_at(marks, place + 1) is Kind.NUM):
         return meant
     return meant if _ends(marks, place + 1) or after in ("in", "at", "and", "then", "with", "@", "on", "each") else None
+
+
+def _is_coloured(marks: Sequence[Mark], place: int) -> bool:
+    """The `reds` of `2 reds and a green on each side`: plates by their colour."""
+    if marks[place].text not in COLOURED:
+        return False
+    said = {w for i, m in enumerate(marks) if i != place for w in m.text.split()}
+    return not said.isdisjoint(BESIDE_COLOURS) or not said.isdisjoint(COLOURED)
 
 
 def _tank(marks: Sequence[Mark], place: int) -> str | None:

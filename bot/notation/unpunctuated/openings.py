@@ -34,8 +34,8 @@ _NOT_OWN = (
     r"|planned|should|could|would|want|wanted|tomorrow|going|gonna|week|btw|anyway|lol)\b"
 )
 """In a reason, what makes the set behind it no set of the client's own, or part of the reason."""
-_OWN_SET = rf"(?<![\d.,])(?<!the ){NUMBER}(?: ?(?:reps?|each|times))?"
-"""The end of a set that is no `the 20` of `the 20 plates`."""
+_OWN_SET = rf"(?<![\d.,])(?<!the )(?<!his )(?<!her )(?<!their ){NUMBER}(?: ?(?:reps?|each|times))?"
+"""The end of a set that is no `the 20` of `the 20 plates`, no `his 6` of `his 6 plates`."""
 _LISTED = r"l ?\d|r ?\d|[+-]?\d"
 
 _SETS = (
