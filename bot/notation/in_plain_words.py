@@ -11,6 +11,7 @@ from bot.notation.answer import Request, Span
 from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
 from bot.notation.counted_freely import with_counts_freely
+from bot.notation.failed_named import with_failed_named
 from bot.notation.held import with_holds
 from bot.notation.hung_freely import with_hung_freely
 from bot.notation.kit_swapped import with_kit_swapped
@@ -47,7 +48,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(with_sets_worded(with_told(without_same_talk(marks), stored))), request
+        without_ages_and_ways(with_sets_worded(with_told(with_failed_named(without_same_talk(marks)), stored))), request
     )
     told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])

@@ -617,6 +617,7 @@ PHRASES: dict[Kind, str] = {
         "both of those; both of them; both of these; on both of those; on both of them; on both of these; for both "
         "of those; for both of them; for both of these; the pair of them; "
         "all round; all around; all the way across; "
+        "all of em; for all of em; "
         "all; all of them; for all; across the board; throughout; on all; every time; the whole lot; each time; per "
         "set; a set; the lot; the whole thing; all the way through; all the way; the whole way; the whole way through; "
         "whole way through; for each; across all; straight sets; straight across; across; " + _EVERY_SET

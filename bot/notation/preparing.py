@@ -90,12 +90,14 @@ def kinds_beside_hurts(
     folded: Folded, plain: Sequence[Mark], request: Request, hurts: Sequence[Span], tagger: Tagger
 ) -> Kinds:
     """The marks of a message whose raw ranges `hurts` speak of pain: their numbers are no loads."""
+    if len(plain) > MOST_MARKS:
+        plain = _thinned(plain)
     begun = bool(request.done) or any(m.kind in NUMBERS for m in plain)
     typed = said_plainly(without_smileys(plain), begun=begun)
     if sum(m.kind in NUMBERS for m in typed) > MOST_NUMBERS:
         return Kinds(list(typed), frozenset(), frozenset())
     typed = laid_out(typed)
-    few = thinned(typed, [None if m.kind in NUMBERS else m.text or m.kind for m in typed])
+    few = _thinned(typed)
     if len(few) > MOST_MARKS:
         return Kinds(list(tagger.read(few)), frozenset(), frozenset())
     told = with_help_told(with_weight_told(with_questions_apart(in_plain_words(tagger.read(few), request, hurts))))
@@ -131,6 +133,11 @@ def kinds_beside_hurts(
     hurt |= sides_of_hurts(marks, hurt)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
+
+
+def _thinned(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks without words that are typed over and over; every number stays."""
+    return thinned(marks, [None if m.kind in NUMBERS else m.text or m.kind for m in marks])
 
 
 def marks_of_sets(marks: Sequence[Mark], hurts: bool, is_first: bool) -> list[Mark]:

@@ -39,11 +39,13 @@ from bot.notation.order.load_each import load_each
 from bot.notation.order.load_last import load_last, load_of_all
 from bot.notation.order.load_told import load_told
 from bot.notation.order.load_words import load_words
+from bot.notation.order.manner import manner
 from bot.notation.order.meanings import by_neighbours
 from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, likes, mentions
+from bot.notation.order.planned_too import TOO, planned_too
 from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.rated_again import rated_again
 from bot.notation.order.rated_twice import TELLING, rated_twice
@@ -73,6 +75,8 @@ __all__ = ["ordered"]
 
 _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, "other", "others", "rest")
 STEPS = (
+    step(manner, (Kind.ALL,)),
+    step(planned_too, (Kind.PLANNED,), (Kind.NAME,), TOO),
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH, "one")),

@@ -129,8 +129,20 @@ def _is_up_next(marks: Sequence[Mark], place: int) -> bool:
         return False
     end = place + 1 + (place + 1 < len(marks) and marks[place + 1].kind in (Kind.KG, Kind.LB))
     ends = end >= len(marks) or marks[end].kind in (Kind.STOP, Kind.LINE, Kind.COMMA, Kind.QUERY, Kind.FILL)
+    if kind_at(marks, place - 1) is Kind.FOR and _goes_on(marks, place):
+        return False
     told = ends and any(m.kind in (Kind.X, Kind.FOR) for m in marks[: max(0, place - 2)])
     return told and not any(m.kind is Kind.NUM for m in marks[end:])
+
+
+def _goes_on(marks: Sequence[Mark], place: int) -> bool:
+    """`for nine and then for eight`: one more number of repetitions, as those before it."""
+    at = place - 2
+    while at > 0 and marks[at].kind in (Kind.THEN, Kind.COMMA, Kind.FILL):
+        at -= 1
+    before, value = marks[at], marks[place].value
+    lifted = at > 0 and before.kind is Kind.NUM and marks[at - 1].kind in (Kind.FOR, Kind.NUM, Kind.COMMA, Kind.X)
+    return lifted and value is not None and before.value is not None and value <= 2 * before.value
 
 
 def _is_asked_of(marks: Sequence[Mark], place: int) -> bool:
