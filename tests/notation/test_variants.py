@@ -13,6 +13,7 @@ from tests.notation.judging import Row, differences, rows_of
 
 ROWS = [row for name in ("df", "dg", "dh", "di") for row in rows_of(f"variants_{name}")]
 UNLIKE = {
+    "DG-107": "asked about, where the label reads it",
     "DG-038": "asked about, where the label reads it",
     "DG-047": "sets kept otherwise than the label has them",
     "DG-077": "sets kept otherwise than the label has them",
