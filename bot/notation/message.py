@@ -126,7 +126,7 @@ class Reader:
 
     def _short_enough(self, marks: list[Mark]) -> list[Mark]:
         """The marks; none of a letter, which is asked about where it may report anything."""
-        if len(marks) <= MOST_MARKS:
+        if not self.start.kinds.is_letter:
             return marks
         if not _REPORTING.isdisjoint(m.kind for m in marks):
             self.draft.doubt(self._of_all(AskKind.UNSURE))

@@ -79,11 +79,15 @@ _NUMBERED = frozenset((*NUMBERS, Kind.ORD, Kind.SLIP, "one"))
 
 @dataclass(frozen=True, slots=True)
 class Kinds:
-    """A message's marks with hurts without bearing: the places of names inside hurts, and where the others start."""
+    """A message's marks with hurts without bearing: the places of names inside hurts, and where the others start.
+
+    The marks of a letter are as tagged: no set is to be read in them.
+    """
 
     marks: list[Mark]
     hurt_names: frozenset[int]
     hurts: frozenset[int]
+    is_letter: bool = False
 
 
 def kinds_beside_hurts(
@@ -99,7 +103,7 @@ def kinds_beside_hurts(
     typed = laid_out(typed)
     few = _thinned(typed)
     if len(few) > MOST_MARKS:
-        return Kinds(list(tagger.read(few)), frozenset(), frozenset())
+        return Kinds(list(tagger.read(few)), frozenset(), frozenset(), is_letter=True)
     told = with_help_told(with_weight_told(with_questions_apart(in_plain_words(tagger.read(few), request, hurts))))
     told = with_judged_efforts(without_greeting(with_hung_load(without_idle_times(told), request)))
     told = with_set_joined(with_described_counts(told), request)

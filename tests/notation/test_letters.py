@@ -57,6 +57,17 @@ def test_an_urgent_sign_is_heard_in_a_letter() -> None:
     assert reading.pain.urgent
 
 
+@pytest.mark.parametrize("times", range(6, 14))
+def test_a_letter_is_one_as_it_is_typed(times: int) -> None:
+    """Words that are tagged as one make it shorter: what was prepared as a letter is still read as one."""
+    told = "by the way the kids are at the sea for a couple of days and it was a lot of fun. "
+    text = told * times + "bench 60x5"
+    reading = read(text)
+    is_letter = len(read_marks(text)) > MOST_MARKS
+    assert bool(reading.performed) is not is_letter
+    assert (reading.ask is not None) is is_letter
+
+
 def test_a_report_just_short_of_a_letter_is_read_whole() -> None:
     talk = TALK * 9
     assert len(read_marks(talk)) < MOST_MARKS - 10

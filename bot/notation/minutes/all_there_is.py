@@ -29,14 +29,7 @@ def all_behind(marks: Sequence[Mark], end: int) -> int:
     behind = at + 1
     while text_at(marks, behind) and set(text_at(marks, behind).split()) <= _OWNED:
         behind += 1
-    owned = {w for m in marks[at + 1 : behind] for w in m.text.split()} & {
-        "have",
-        "got",
-        "ive",
-        "had",
-        "get",
-        "getting",
-    }
+    owned = {w for m in marks[at + 1 : behind] for w in m.text.split()} & _HAVE
     before = (
         {w for m in marks[max(0, end - 6) : at] for w in words_of(m)} if kind_at(marks, end - 1) in _LENGTHS else set()
     )
@@ -56,6 +49,7 @@ def _until_behind(marks: Sequence[Mark], end: int) -> int:
 
 
 _TALK = (Kind.FILL, Kind.WORD, Kind.ORD, Kind.TALKNUM, Kind.OTHERPERSON)
+_HAVE = frozenset(words("have got ive had get getting"))
 _LOT = ("thats your lot", "thats yer lot", "thats the lot", "thats all", "thats it")
 _OWNED = frozenset(words("you get youre getting i ive have got had the time today tonight left we weve there is me"))
 _LENGTHS = (Kind.MINUTES, Kind.HOURS)

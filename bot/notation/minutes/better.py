@@ -25,42 +25,22 @@ class MinutesSaid:
     places: tuple[int, ...]
 
 
-_PUTS = tuple(
-    tuple(phrase.split())
-    for phrase in (
-        *("make that", "make it", "call it", "call that", "say", "well", "rather", "put", "put down", "more like"),
-        *("closer to", "nearer", "nearer to", "realistically", "actually", "really", "i mean", "i meant", "turns out"),
-        *("plan on", "plan for", "planning on", "go with", "going with", "work with", "count on", "reckon on", "no"),
-        *(
-            "scratch that",
-            "scrap that",
-            "sorry",
-            "correction",
-            "in truth",
-            "in fact",
-            "but its",
-            "but thats",
-            "its now",
-        ),
-        *("leaves me", "leaves", "gives me", "aim for", "bank on", "=", "minus that", "or rather", "so say", "no wait"),
-    )
+def _phrases(said: str) -> tuple[tuple[str, ...], ...]:
+    """The words of each phrase; semicolons part them."""
+    return tuple(tuple(phrase.split()) for phrase in said.split(";"))
+
+
+_PUTS = _phrases(
+    "make that; make it; call it; call that; say; well; rather; put; put down; more like; closer to; nearer; "
+    "nearer to; realistically; actually; really; i mean; i meant; turns out; plan on; plan for; planning on; go "
+    "with; going with; work with; count on; reckon on; no; scratch that; scrap that; sorry; correction; in truth; "
+    "in fact; but its; but thats; its now; leaves me; leaves; gives me; aim for; bank on; =; minus that; or "
+    "rather; so say; no wait"
 )
 """What puts the time behind it in place of the one before."""
-_NEARER = tuple(
-    tuple(phrase.split())
-    for phrase in (
-        *("realistically", "actually", "really", "is safer", "safer", "to be safe", "to be honest", "tbh", "in truth"),
-        *(
-            "is more like it",
-            "more likely",
-            "is likelier",
-            "at best",
-            "is realistic",
-            "is closer",
-            "is what i have",
-            "is more realistic",
-        ),
-    )
+_NEARER = _phrases(
+    "realistically; actually; really; is safer; safer; to be safe; to be honest; tbh; in truth; is more like it; "
+    "more likely; is likelier; at best; is realistic; is closer; is what i have; is more realistic"
 )
 """What says of the time before it that it is the nearer one."""
 _BEHIND = frozenset(words(
