@@ -65,6 +65,8 @@ class AskKind(StrEnum):
     """`stopping there`, where it may be the exercise or the session."""
     WHICH_SKIP = "which_skip"
     """Which exercise is skipped."""
+    TOO_LONG = "too_long"
+    """More than the report of a session: its sets are asked for by themselves."""
     UNSURE = "unsure"
     """Numbers that belong to no reading."""
 

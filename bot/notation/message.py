@@ -121,7 +121,7 @@ class Reader:
         """The marks; none where there are more numbers than a session has, which is asked about."""
         if sum(max(1, len(m.parts)) for m in marks if m.kind in _COUNTED) <= MOST_NUMBERS:
             return marks
-        self.draft.doubt(self._of_all(AskKind.UNSURE))
+        self.draft.doubt(self._of_all(AskKind.TOO_LONG))
         return []
 
     def _short_enough(self, marks: list[Mark]) -> list[Mark]:
@@ -129,7 +129,7 @@ class Reader:
         if not self.start.kinds.is_letter:
             return marks
         if not _REPORTING.isdisjoint(m.kind for m in marks):
-            self.draft.doubt(self._of_all(AskKind.UNSURE))
+            self.draft.doubt(self._of_all(AskKind.TOO_LONG))
         return []
 
     def _day(self, said: DaySaid | None) -> date | None:

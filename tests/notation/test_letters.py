@@ -36,7 +36,7 @@ def test_a_letter_that_reports_nothing_is_not_asked_about() -> None:
 def test_what_a_letter_may_report_is_asked_about_and_not_kept(report: str, place: int) -> None:
     reading = read(f"{TALK * place}{report}. {TALK * (20 - place)}")
     assert reading.ask is not None
-    assert reading.ask.kind is AskKind.UNSURE
+    assert reading.ask.kind is AskKind.TOO_LONG
     assert not reading.performed
     assert not reading.skipped
     assert not reading.finished

@@ -183,3 +183,16 @@ async def test_after_some_minutes_a_yes_is_no_answer_any_more(practice: Practice
     await stage.say(ADA, "600x5")
     await stage.say(ADA, "yes", after_min=20)
     assert "600 kg" not in practice.card().words.text
+
+
+async def test_a_letter_has_its_pain_noted_and_its_sets_asked_for(practice: Practice) -> None:
+    """What it may report is not kept in silence; the sets sent by themselves are."""
+    stage = practice.stage
+    await loaded(practice)
+    talk = "by the way the kids are at the sea for a couple of days and it was a lot of fun. "
+    await stage.say(ADA, talk * 14 + "squat 57.5x5. my left knee hurts a bit")
+    stage.expect(ADA, "I have noted pain: left knee.", within=2)
+    stage.expect(ADA, "Could you send the sets by themselves, for example 60x5?", within=2)
+    assert "1. done" not in practice.card().words.text
+    await stage.say(ADA, "squat 57.5x5")
+    assert "1. done: 57.5 kg × 5" in practice.card().words.text

@@ -17,6 +17,7 @@ ask-same = “{ $words }” as what? There is no set before it here.
 ask-done = “{ $words }”: this set as planned, or more of it?
 ask-stop = “{ $words }”: what are you leaving out for today?
 ask-which-skip = Which one are you skipping, “{ $words }”?
+ask-too-long = That is too much at once for me to take sets from: “{ $words }”. Could you send the sets by themselves, for example 60x5?
 ask-unsure = I'm not sure how to read “{ $words }”. Could you put it another way?
 ask-is-it-this = I'm not sure what “{ $words }” says. Is this what you did?
 ask-offered = { $question } { $choices }
