@@ -11,7 +11,7 @@ from bot.dialogue.rules import no_training_rules, pain_check_rule
 from bot.dialogue.sayrating import read_morning, read_rating
 from bot.dialogue.turn import Talk, TalkSet, Turn
 from bot.dialogue.underway import UnderWay
-from bot.notation.pain import told_pain
+from bot.notation.pain import read_pain, told_pain
 from bot.saying import Button, Line, Repeat, Rows, Say, Strip, Toast, Urgency, line
 from bot.training.calendar import local_day
 from bot.training.facts import PainFollowedUp, PainReported, PainScored, ProfileChanged, ReadinessAnswered
@@ -106,6 +106,22 @@ def with_hold(desk: Desk, client: ClientDesk, exercise: str | None) -> ClientDes
     return replace(client, held=(*client.held, (exercise, local_day(desk.now, client.profile.zone))))
 
 
+LONGEST_QUOTE, _LEAD = 500, 80
+"""Characters of a message that the alert quotes, and those before the hurt among them."""
+
+
+def _about(pain: OpenPain) -> str:
+    """The client's words; of a long message those around the hurt, an urgent one before others."""
+    words = pain.words
+    if len(words) <= LONGEST_QUOTE:
+        return words
+    spans = read_pain(words).spans
+    urgent = [s for s in spans if pain.said.urgent and (told := told_pain(words[slice(*s)])) and told.urgent]
+    hurt = min((start for start, _ in urgent or spans), default=0)
+    first = max(0, min(hurt - _LEAD, len(words) - LONGEST_QUOTE))
+    return ("…" if first else "") + words[first : first + LONGEST_QUOTE]
+
+
 def alert(client: ClientDesk, pain: OpenPain) -> Say:
     """What the coach sees, at once; a score that comes later brings it up to date."""
     me = client.profile
@@ -114,7 +130,7 @@ def alert(client: ClientDesk, pain: OpenPain) -> Say:
     if pain.exercise:
         lines.append(line("alert-during", exercise=pain.exercise))
     if pain.words:
-        lines.append(line("quote", words=pain.words[:500]))
+        lines.append(line("quote", words=_about(pain)))
     if pain.said.urgent:
         lines.append(line("alert-urgent-told", name=me.name))
     start = ((Button(line("start-client", name=me.name), show_press("c.start", me.id)),),) if pain.said.urgent else ()

@@ -193,6 +193,7 @@ async def test_a_letter_has_its_pain_noted_and_its_sets_asked_for(practice: Prac
     await stage.say(ADA, talk * 14 + "squat 57.5x5. my left knee hurts a bit")
     stage.expect(ADA, "I have noted pain: left knee.", within=2)
     stage.expect(ADA, "Could you send the sets by themselves, for example 60x5?", within=2)
+    stage.expect(COACH, "my left knee hurts a bit", within=2)
     assert "1. done" not in practice.card().words.text
     await stage.say(ADA, "squat 57.5x5")
     assert "1. done: 57.5 kg × 5" in practice.card().words.text
