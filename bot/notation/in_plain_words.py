@@ -23,6 +23,7 @@ from bot.notation.reserve_told import with_reserve_told
 from bot.notation.same_talk import without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
+from bot.notation.sides_spoken_of import without_sides_spoken_of
 from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
@@ -48,7 +49,10 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(with_sets_worded(with_told(with_failed_named(without_same_talk(marks)), stored))), request
+        without_ages_and_ways(
+            with_sets_worded(with_told(with_failed_named(without_same_talk(without_sides_spoken_of(marks))), stored))
+        ),
+        request,
     )
     told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])

@@ -151,10 +151,21 @@ def _things(marks: Sequence[Mark]) -> Iterator[int]:
         plain = kind_at(marks, at) in (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.OTHERPERSON, Kind.SKIP)
         behind = {w for m in marks[at + 1 : at + 6] for w in m.text.split()}
         plain = plain or (text_at(marks, at) == "benches" and (len(seen) > 1 or bool(behind & _STATES)))
-        if said[:1] and said[0] in _THINGS and plain:
+        lifted = len(seen) == 1 and at == place + 1 and _is_count_of(marks, at)
+        if said[:1] and said[0] in _THINGS and plain and not lifted:
             yield from seen
             if kind_at(marks, place - 1) is Kind.ALL:
                 yield place - 1
+
+
+def _is_count_of(marks: Sequence[Mark], place: int) -> bool:
+    """Whether what a number names alone is lifted so many times: the `bag` of `the 30 bag for 5`."""
+    return (
+        not text_at(marks, place).endswith("s")
+        and kind_at(marks, place + 1) in (Kind.FOR, Kind.X)
+        and kind_at(marks, place + 2) is Kind.NUM
+        and kind_at(marks, place + 3) in (None, Kind.STOP, Kind.COMMA, Kind.LINE, Kind.REPS, Kind.FILL, Kind.EACH)
+    )
 
 
 def _drinks(marks: Sequence[Mark]) -> Iterator[int]:

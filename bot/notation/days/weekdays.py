@@ -149,9 +149,9 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if {w for m in marks[max(0, place - 6) : place] for w in m.text.split()} & _OCCASIONS:
         return None
     at = place - 1 - (last_before == "on")
-    seen = text_at(marks, at).split()[-1:] in (["u"], ["you"], ["ya"], ["yas"]) and "see" in (
-        *text_at(marks, at).split(), text_at(marks, at - 1)
-    )  # fmt: skip
+    seen = text_at(marks, at).split()[-1:] in _YOU and bool(
+        _MEETING & {*text_at(marks, at).split(), text_at(marks, at - 1)}
+    )
     near = {m.text for m in marks[max(0, place - 3) : place]}
     put_off = bool({"do", "make"} & near and {"them", "it", "that", "those"} & near)
     if seen or put_off or {"doing", "starting", "come", "coming"} & {m.text for m in marks[max(0, place - 2) : place]}:
@@ -182,6 +182,11 @@ def _weekday(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     if before in ("last", "on", "on last", "past"):
         places.insert(0, place - 1)
     return DaySaid(today - timedelta(days=back), tuple(places))
+
+
+_YOU = (["u"], ["you"], ["ya"], ["yas"], ["ye"], ["yous"])
+_MEETING = frozenset(("see", "catch", "meet", "cya", "call", "ping", "ring", "text", "message"))
+"""Words of a farewell until a day to come: `catch you thursday`."""
 
 
 def _is_next(marks: Sequence[Mark], place: int) -> bool:

@@ -132,7 +132,9 @@ HURTS: dict[Cue, str] = {
       @place; bar/plate/dumbbell/db/bell/handle/box smacked/clipped/knocked/bumped/banged/hit/caught/whacked/
       clonked/dug/landed me? in/
       into/on? my/the? left/right? @place; feels/felt/feel/feeling @bit* wrong/bad/rough/terrible/awful/horrible/
-      nasty/unstable/loose/jarred; on edge; talking to me; had a go at me; told/telling/tells/tell me off/no/about;
+      nasty/unstable/loose/jarred; on edge; talking to me; talk/talks/talked/speak/speaks/spoke/chat/chats/chatted/
+      chatting/whisper/whispers/whispered/whispering to/at/with me; had a go at me; told/telling/tells/tell me off/no/
+      about;
       not/isn't/wasn't/never/no @bit* the? best/
       greatest/finest/happiest/cleverest; set/sets off; gives/giving/gave/
       given/give me; not/wasn't/isn't having it; in a bad way; bashed/bumped/banged/knocked/whacked/stubbed/jammed/

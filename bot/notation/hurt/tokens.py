@@ -172,11 +172,22 @@ def _little(tokens: list[Token]) -> list[Token]:
         led = token.word == "wee" and before.word in _LED and token.gap is Gap.NONE
         if led and after.gap is Gap.NONE and after.kind is Kind.WORD and after.word not in _AFTER_WATER:
             out[place] = Token("little", token.start, token.end, token.gap, token.kind)
+        sized = token.word in _SIZES and before.word in ("a", "about") and token.gap is Gap.NONE
+        if sized and _is_out_of_ten(tokens, place + 1):
+            out[place] = Token("a", token.start, token.end, token.gap, token.kind)
         if token.word in _ONLY and (after.word in _NO_HURT or tokens[min(place + 2, len(tokens) - 1)].word in _NO_HURT):
             out[place] = Token("just", token.start, token.end, token.gap, token.kind)
     return out
 
 
+def _is_out_of_ten(tokens: list[Token], place: int) -> bool:
+    """Whether a score starts here: `six out of ten`, `6/10`."""
+    behind = [t.word for t in tokens[place + 1 : place + 3]]
+    return tokens[place].kind is Kind.SCORE or behind in (["out", "of"], ["of", "ten"], ["of", "10"])
+
+
+_SIZES = ("good", "solid", "decent", "strong", "healthy", "comfortable", "fair", "nice", "proper", "clean", "clear")
+"""What leads a score without being said of a place: `ribs are a good six out of ten`."""
 _ONLY = ("only", "merely", "simply")
 _NO_HURT = word_set(
     "tired tiredness sore soreness work working worked lazy precaution precautionary careful cautious rounding fatigue "

@@ -134,10 +134,11 @@ stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rub
 no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
     @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch
     when
-no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter hurt hurts
-    pain
-no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
-    floor ground hurt hurts pain stretch
+no feeling 14: pinch pinched pinches pinching poke poked pokes poking prick pricked rub rubbed rubbing slap slapped
+    stroke stroked stroking touch touched touches touching | @ends thighs | nothing nowt ! @laughter hurt hurts pain
+no feeling 14: pinch pinched pinches pinching poke poked pokes poking rub rubbed rubbing stroke stroked stroking touch
+    touched touches touching | @ends thighs | can't don't doesn't didn't couldn't | feel felt know notice sense tell !
+    @laughter floor ground hurt hurts pain stretch
 no feeling 9: @ends | @not | attached belong belongs mine ! @laughter
 no feeling 8: anaesthetic anaesthetised anesthetic novocain novocaine | feel feels felt like | arm face feet finger
     fingers foot hand hands leg lip thigh toe toes ! @laughter

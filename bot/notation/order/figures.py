@@ -110,7 +110,7 @@ def with_times(marks: list[Mark]) -> list[Mark]:
             continue
         seconds = place + 1 + (kind_at(marks, place + 1) is Kind.AND)
         before, after = marks[place - 1], out[seconds] if seconds < len(out) else None
-        one = before.text in ("a", "one") and before.kind is not Kind.NUM
+        one = before.text in ("a", "one") and before.kind is not Kind.NUM and text_at(marks, place - 2) != "half"
         minutes = Decimal(1) if one else before.value if before.kind is Kind.NUM else None
         told = kind_at(out, seconds + 1) in (Kind.SECONDS, Kind.S)
         if after is None or after.kind is not Kind.NUM or after.value is None or minutes is None or not told:

@@ -19,7 +19,7 @@ def with_other_side(marks: Sequence[Mark], last: Performed | None) -> list[Mark]
     `last` is the set kept last. The words alone, with no side said, are left as they are.
     """
     side = None if last is None else last.side
-    marks = _with_sides_named(marks)
+    marks = _with_sides_named(_on_each(marks))
     out: list[Mark] = []
     for place, mark in enumerate(marks):
         limb = mark.text.endswith(_LIMBS) and mark.text.split(" ")[-1] in _LIMBS
@@ -83,6 +83,27 @@ def _with_sides_named(marks: Sequence[Mark]) -> list[Mark]:
                 out[place + 1] = replace(out[place + 1], kind=Kind.FILL, text="")
             told = None
     return out
+
+
+def _on_each(marks: Sequence[Mark]) -> Sequence[Mark]:
+    """`8 on one leg and 8 on the other`: the same on each, whichever was first."""
+    for place in range(1, len(marks) - 4):
+        if marks[place].kind is not Kind.AT or marks[place].text != "on" or text_at(marks, place + 1) not in _ONE:
+            continue
+        count = place - 1 - (kind_at(marks, place - 1) is Kind.REPS)
+        at = place + 2 + (text_at(marks, place + 2) in _LIMBS)
+        at += kind_at(marks, at) in (Kind.AND, Kind.COMMA, Kind.THEN)
+        end = at + 1 + (kind_at(marks, at + 1) is Kind.REPS)
+        other = text_at(marks, end).split()[:1] == ["on"] and text_at(marks, end + 1).split()[-1:] == ["other"]
+        alike = kind_at(marks, count) is kind_at(marks, at) is Kind.NUM and marks[count].value == marks[at].value
+        if other and alike:
+            last = end + 1 + (text_at(marks, end + 2) in _LIMBS)
+            each = Mark(Kind.EACH, "each side", marks[place].start, marks[last].end)
+            return [*marks[:place], each, *marks[last + 1 :]]
+    return marks
+
+
+_ONE = ("one", "the one")
 
 
 def _is_turned(marks: Sequence[Mark], place: int, manner: str) -> bool:

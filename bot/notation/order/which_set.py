@@ -49,6 +49,8 @@ def _behind(marks: list[Mark]) -> list[Mark]:
             start -= 1
         label = replace(marks[place], kind=Kind.LABEL, value=Decimal(value or 0))
         out[start : place + 1] = [label, *out[start:place]]
+        if kind_at(marks, place + 1) is Kind.SET:
+            out[place + 1] = replace(marks[place + 1], kind=Kind.COMMA, text=",")
     return _shared(out) if values else out
 
 
@@ -60,10 +62,12 @@ def _order(mark: Mark) -> int | None:
 
 def _ends_its_part(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
-    while kind_at(marks, at) is Kind.FILL:
+    while kind_at(marks, at) in (Kind.FILL, Kind.SET):
         at += 1
     before = kind_at(marks, place - 1)
-    return _order(marks[place]) is not None and kind_at(marks, at) in _ENDS and before in (Kind.NUM, *OF_LOAD)
+    goes_on = kind_at(marks, at) is Kind.NUM and at < len(marks) - 1 and _order(marks[at + 1]) is not None
+    ends = kind_at(marks, at) in _ENDS or goes_on
+    return _order(marks[place]) is not None and ends and before in (Kind.NUM, *OF_LOAD)
 
 
 def _shared(marks: list[Mark]) -> list[Mark]:

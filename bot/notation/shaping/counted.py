@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import continues_list, kind_at, mark_at
+from bot.notation.clauses import continues_list, kind_at, mark_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.shaping.neighbours import LINKS, PREFIXES, SEPARATORS, is_number
 from bot.notation.strays.meanings import is_placed
@@ -174,6 +174,10 @@ _LIGHTEST = 40
 """Kilograms that a client may weigh: `bw 82,5` is no set (common practice, no source)."""
 
 
+_LIFTED = frozenset(("bag", "sack", "ball", "keg", "stone", "log", "tyre", "tire", "boulder", "jug", "can", "backpack"))
+"""Things whose weight stands before them: `the 30 bag for 5`."""
+
+
 def counted(marks: list[Mark]) -> list[Mark]:
     """A bare number that counts something outside the lexicon (`2 coffees`), or sets to come, is no set's."""
     out = list(marks)
@@ -193,7 +197,9 @@ def counted(marks: list[Mark]) -> list[Mark]:
             or before in (Kind.SIGN, Kind.DROP, Kind.MINI, Kind.PLUS)
         ):
             continue
-        if (after is Kind.WORD and not continues_list(marks, place) and not _is_said_beside(marks, place + 1)) or (
+        lifted = kind_at(marks, place + 2) in (Kind.FOR, Kind.X) and text_at(marks, place + 1) in _LIFTED
+        other = after is Kind.WORD and not lifted and not continues_list(marks, place)
+        if (other and not _is_said_beside(marks, place + 1)) or (
             after is Kind.SETS and kind_at(marks, place + 2) in (Kind.TANK, Kind.LEFT, Kind.MORE)
         ):
             out[place] = replace(mark, kind=Kind.SLIP if before in (Kind.KG, Kind.LB) else Kind.COUNTED)

@@ -1,0 +1,71 @@
+"""Other ways of saying what a set was, of a hurt and of a farewell: common practice, no source."""
+
+import pytest
+
+from tests.notation.plans import read, rows
+
+SETS = [
+    ("60x4, i had still one inside the tank", "Bench Press", ["Bench Press#1 60x4 rir 1"]),
+    ("60x4 one still in my tank", "Bench Press", ["Bench Press#1 60x4 rir 1"]),
+    ("plank half a minute and 45 sec", "Plank", ["Plank#1 -x30", "Plank#2 -x45"]),
+    ("plank a minute and 5 sec", "Plank", ["Plank#1 -x65"]),
+    ("chins 9 first set 8 second", "Chin-Up", ["Chin-Up#1 0x9", "Chin-Up#2 0x8"]),
+    ("chins 9 first, 8 second set", "Chin-Up", ["Chin-Up#1 0x9", "Chin-Up#2 0x8"]),
+    ("32 for 30m both runs", "Farmer Carry", ["Farmer Carry#1 32x30", "Farmer Carry#2 32x30"]),
+    ("32 both trips, 30 metres", "Farmer Carry", ["Farmer Carry#1 32x30", "Farmer Carry#2 32x30"]),
+    ("16s, 8 on one leg and 8 on the other", "Split Squat", ["Split Squat#1 16x8"]),
+    (
+        "16s, left 8, right 9, lefty is a princess",
+        "Split Squat",
+        ["Split Squat#1 16x8 left", "Split Squat#1 16x9 right"],
+    ),
+    ("16s x 8 left only, right still to come", "Split Squat", ["Split Squat#1 16x8 left"]),
+    ("the 50 bag for 9", "Barbell Row", ["Barbell Row#1 50x9"]),
+]
+
+
+@pytest.mark.parametrize(("text", "current", "expected"), SETS, ids=[text for text, _, _ in SETS])
+def test_sets(text: str, current: str, expected: list[str]) -> None:
+    reading = read(text, current=current)
+    assert (reading.performed, reading.ask) == (rows(*expected), None)
+
+
+@pytest.mark.parametrize("text", ["did all the chins like it was written", "all chins how it was planned"])
+def test_as_planned_asks_for_a_range(text: str) -> None:
+    ask = read(text, current="Chin-Up").ask
+    assert ask is not None
+    assert "chins" not in text[ask.span[0] : ask.span[1]]
+
+
+HURTS = [
+    ("my low back talks to me a bit since the second set, 4 of 10", "lower back", 4, False),
+    ("knee talks to me when i squat", "knee", None, False),
+    ("hip is chatting to me on the way down", "hip", None, False),
+    ("my ribs on the left are a good six out of ten when i twist", "rib", 6, False),
+    ("knee is a solid 4/10", "knee", 4, False),
+    ("i touch the inside of my thighs since that set and feel nothing there", "thigh", None, True),
+    ("i rub my thigh and dont feel a thing", "thigh", None, True),
+    ("stroked my foot and felt nothing", "foot", None, True),
+]
+
+
+@pytest.mark.parametrize(("text", "where", "score", "urgent"), HURTS, ids=[text for text, _, _, _ in HURTS])
+def test_hurts(text: str, where: str, score: int | None, *, urgent: bool) -> None:
+    pain = read(text, current="Bench Press").pain
+    assert pain is not None
+    assert (pain.where, pain.score, pain.urgent) == (where, score, urgent)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the coach here talks to me too much", "felt nothing in my chest on these, any cue?",
+     "rubbed my hands with chalk and felt nothing slip", "a good 8/10 session"],
+)  # fmt: skip
+def test_no_hurts(text: str) -> None:
+    assert read(text, current="Bench Press").pain is None
+
+
+@pytest.mark.parametrize("text", ["right im finished, catch you thursday", "thats me, catch ya on friday"])
+def test_farewells_tell_no_day(text: str) -> None:
+    reading = read(text, "Bench Press#1 60x5", current="Bench Press")
+    assert (reading.day, reading.finished) == (None, True)
