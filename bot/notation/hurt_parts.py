@@ -90,9 +90,11 @@ def with_edges(marks: Sequence[Mark], hurt: set[int]) -> list[Mark]:
 
 
 def _parted_at_but(marks: list[Mark], hurt: set[int]) -> list[Mark]:
-    """`8 but a pressing in the chest`: a set on one side of `but` and a hurt on the other are parts of their own."""
+    """`8 but a pressing in the chest`, `7 each then everything went black`: a set on one side of `but` or `then` and a
+    hurt on the other are parts of their own."""
     out = list(marks)
-    for place in [p for p, m in enumerate(marks) if m.text == "but" and p not in hurt] if hurt else ():
+    joins = [p for p, m in enumerate(marks) if (m.text == "but" or m.kind is Kind.THEN) and p not in hurt]
+    for place in joins if hurt else ():
         start, end = _part(out, place)
         sides = [set(range(start, place)), set(range(place + 1, end))]
         hurts = [bool(side & hurt) for side in sides]
@@ -135,7 +137,7 @@ def of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
 def _compared(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     """`knee 2 out of 10, same as last week`, `elbow hurts same as monday`: how it hurt then, and no set as before."""
     out: set[int] = set()
-    for place in range(1, len(marks) - 1):
+    for place in range(1, len(marks)):
         if marks[place].kind is not Kind.SAME or place in hurt:
             continue
         before = place - 1

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -57,12 +57,17 @@ def _is_difference(marks: Sequence[Mark], place: int) -> bool:
         counted = kind_at(marks, at) is Kind.NUM or (at + 1 < place and marks[at + 1].text == "one")
         than = place + 1 < len(marks) and marks[place + 1].text.split()[:1] == ["than"]
         whole = at == place - 1 and kind_at(marks, at - 1) in (Kind.X, Kind.FOR)
-        return counted and not than and not whole
+        judged = mark.text == "less" and text_at(marks, place + 1).split()[:1] in _MANNERS
+        return counted and not than and not whole and not judged
     if mark.kind is Kind.EXCEPT or (mark.kind is Kind.GAP and mark.text.startswith(("except", "apart from"))):
         planned = any(m.kind is Kind.PLANNED for m in marks[:place])
         return planned and any(m.kind is Kind.NUM for m in marks[place:])
     signed = mark.kind in (Kind.MINUS, Kind.PLUS, Kind.DASH) and kind_at(marks, place - 1) is Kind.SAME
     return signed and kind_at(marks, place + 1) is Kind.NUM
+
+
+_MANNERS = [[w] for w in words("easy peasy hard fun pretty clean smooth tidy happy fresh nice good great fast snappy")]
+"""What a set was less of, by which nothing is counted: `@9.5, less easy`."""
 
 
 def _is_bracketed(marks: Sequence[Mark], place: int) -> bool:

@@ -23,12 +23,33 @@ _GREETING = frozenset(words("hello hi hey late thanks cheers"))
 
 def without_same_talk(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words as no more than talk."""
-    if any(m.kind in (Kind.NUM, Kind.NAME, Kind.SET, Kind.SETS, Kind.PLANNED) for m in marks):
+    if not any(m.kind in _REPEATING for m in marks):
         return list(marks)
+    marks = [replace(m, kind=Kind.GAP) if _is_of_body(marks, i) else m for i, m in enumerate(marks)]
+    if any(m.kind in (Kind.NUM, Kind.NAME, Kind.SET, Kind.SETS, Kind.PLANNED) for m in marks):
+        return marks
     return [
         replace(m, kind=Kind.GAP, value=None, parts=()) if m.kind in _REPEATING and _is_talk(marks, i) else m
         for i, m in enumerate(marks)
     ]
+
+
+def _is_of_body(marks: Sequence[Mark], at: int) -> bool:
+    """`elbow same as ever`, `knee feels the same`: how a place of the body is, and no set again."""
+    if marks[at].kind is not Kind.SAME:
+        return False
+    place = at - 1
+    while place >= 0 and set(text_at(marks, place).split()) <= _IS:
+        place -= 1
+    ends = at + 1 >= len(marks) or marks[at + 1].kind in EDGES or text_at(marks, at + 1).split()[:1] == ["as"]
+    return ends and kind_at(marks, place) in (Kind.WORD, Kind.FILL) and marks[place].text in _BODY
+
+
+_IS = frozenset(words("is are was were feels feel felt still the about just pretty much seems"))
+_BODY = frozenset(words(
+    "elbow elbows knee knees shoulder shoulders back hip hips wrist wrists ankle ankles neck hamstring hamstrings "
+    "groin achilles heel heels rib ribs spine tendon"
+))  # fmt: skip
 
 
 def _is_talk(marks: Sequence[Mark], at: int) -> bool:

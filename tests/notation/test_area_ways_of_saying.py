@@ -69,3 +69,37 @@ def test_no_hurts(text: str) -> None:
 def test_farewells_tell_no_day(text: str) -> None:
     reading = read(text, "Bench Press#1 60x5", current="Bench Press")
     assert (reading.day, reading.finished) == (None, True)
+
+
+MORE_SETS = [
+    ("rows 50: 10, 9, 8 and a half so call it 8", "Barbell Row", 3),
+    ("rows 50, eleven of them", "Barbell Row", 1),
+    ("rows 50x10, 3 of them", "Barbell Row", 3),
+    ("60x5, elbow same as ever", "Bench Press", 1),
+    ("60x5, back the same", "Bench Press", 1),
+    ("60x5 same", "Bench Press", 2),
+    ("60x5 @9.5, less easy", "Bench Press", 1),
+    ("32 for 40m, my shopping weighs more", "Farmer Carry", 1),
+]
+
+
+@pytest.mark.parametrize(("text", "current", "count"), MORE_SETS, ids=[text for text, _, _ in MORE_SETS])
+def test_so_many_sets(text: str, current: str, count: int) -> None:
+    reading = read(text, current=current)
+    assert (len(reading.performed), reading.ask) == (count, None)
+
+
+def test_a_set_before_a_sign_that_then_follows_is_kept() -> None:
+    reading = read("16s, 8 each then everything went black", current="Split Squat")
+    assert reading.performed == rows("Split Squat#1 16x8")
+    assert reading.pain is not None
+    assert reading.pain.urgent
+
+
+def test_a_hurt_that_is_as_ever_repeats_no_set() -> None:
+    reading = read("elbow pain 2/10, same as ever", current="Bench Press")
+    assert (reading.performed, reading.ask) == ((), None)
+
+
+def test_another_life_puts_an_exercise_off() -> None:
+    assert read("flys can wait for another life", current="Bench Press").skipped == ("Chest Fly",)

@@ -11,7 +11,7 @@ from bot.notation.wordlist import words
 _LOWS = {"single": 1, "double": 2, "triple": 3}
 _HALF = Decimal("0.5")
 """What `and a half` adds to a number before it."""
-_ANDS = frozenset(words("and y e et und og och i en ve &"))
+_ANDS = frozenset(words("and n y e et und og och i en ve &"))
 _ARTICLES = frozenset(words("a one an ein eine un una um uma en et"))
 HALVES = frozenset(
     words("half halfs halve medio media mezzo mezza meio meia demi demie halb halbe halber halv halvt pol")
@@ -78,6 +78,11 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
                 at += 3
                 continue
         rest, length = _fraction(marks, at)
+        called = _called_whole(marks, at, at + length + 1) if whole and rest else None
+        if called is not None:
+            out.append(mark)
+            at = called
+            continue
         if whole and mark.value is not None and rest and kind_at(marks, at + length + 1) is not Kind.MINUTES:
             out.append(replace(mark, value=mark.value + rest, parts=(), end=marks[at + length].end))
             at += length + 1
@@ -85,6 +90,14 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
         out.append(mark)
         at += 1
     return out
+
+
+def _called_whole(marks: list[Mark], place: int, at: int) -> int | None:
+    """Where `so call it eight` ends behind `eight and a half`: the half is not counted; `None` where it is."""
+    while kind_at(marks, at) in (Kind.COMMA, Kind.FILL):
+        at += 1
+    says = text_at(marks, at) in ("call it", "call that", "count it as", "so call it", "lets call it", "say", "make it")
+    return at + 2 if says and kind_at(marks, at + 1) is Kind.NUM and marks[at + 1].value == marks[place].value else None
 
 
 def with_half_minutes(marks: list[Mark]) -> list[Mark]:

@@ -25,11 +25,17 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     if before in ("felt", "feels", "feel", "feeling") and text_at(marks, place + 1) == "like":
         return True
     if after[0] is None or after[0] in EDGES:
+        if before.split()[-1:] in _WEIGHING:
+            return True
         could = any(kind_at(marks, place - n) is Kind.COULD for n in (2, 3))
         return could and not any(kind_at(marks, place - n) is Kind.NUM for n in (2, 3))
     than = text_at(marks, place + 1) == "than"
     spoken = than or after[0] is Kind.WORD or (after[0] is Kind.FILL and marks[place + 1].text.isalpha())
     return spoken and not any(k in (*_COUNTING, *UNITS) for k in after)
+
+
+_WEIGHING = (["weighs"], ["weigh"], ["weighed"], ["weighing"], ["costs"], ["eats"], ["sweats"], ["complains"])
+"""What somebody or something does more of: `my shopping weighs more`."""
 
 
 def _is_to_follow(marks: Sequence[Mark], place: int) -> bool:

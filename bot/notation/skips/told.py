@@ -208,7 +208,8 @@ _DENIED = (
     "no longer doing; not any more doing; not anymore doing"
 )
 _OUT = maybe(
-    "out; off; behind; aside; for another day; for next time; till next time; until next "
+    "out; off; behind; aside; for another day; for another life; for the next life; for next "
+    "time; till next time; until next "
     "time; off my list; off the list; from my list; from the list; from todays list; off "
     "todays list; off my plan; off the plan; off today; off for today; from the plan; from "
     "my plan; off the sheet; off todays session; from todays session; off the menu; from "
@@ -226,6 +227,7 @@ _TAIL = any_of(
         "dont mind; skip; skipped; just; only; off today; for now; haha; lol; grazie; merci; im "
         "afraid; a bit; here; in this session; for once; on purpose; not this time; not today; "
         "this week; of today; until next time; till next time; for another day; next time; in "
+        "another life; for another life; in the next life; for the next life; in my next life; in "
         "todays session; for good; to be honest; from today; this morning; ok; completely "
         "today; straight; directly; straight away; (rest!); by choice; day; no thanks; thanks; "
         "🙈; 😤; 🙃"

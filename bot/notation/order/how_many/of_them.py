@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.order.how_many.of_each import ENDS, is_few
@@ -31,7 +32,7 @@ def of_them(marks: list[Mark]) -> list[Mark]:
             at += 3
             continue
         told = counted and (any(m.kind is Kind.NUM for m in out) or kind_at(marks, end) in (Kind.AT, Kind.WITH))
-        if told and _lifts(out) and kind_at(marks, at) is Kind.NUM:
+        if told and kind_at(marks, at) is Kind.NUM and _lifts(out, may_be_sets=(marks[at].value or 0) <= FEW_SETS):
             out += [marks[at], Mark(Kind.REPS, "reps", marks[at].end, marks[at + 2].end)]
             at += 3
             continue
@@ -44,12 +45,15 @@ def of_them(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-def _lifts(before: Sequence[Mark]) -> bool:
-    """`70 on the bar and six of em`: a load with no repetitions yet, which `of them` then tells."""
+def _lifts(before: Sequence[Mark], *, may_be_sets: bool) -> bool:
+    """`70 on the bar and six of em`, `calves 90, eleven of them`: a load with no repetitions yet, which `of them` then
+    tells; where it `may_be_sets` only of one that was put somewhere.
+    """
     start = next((i + 1 for i in range(len(before) - 1, -1, -1) if before[i].kind in (Kind.STOP, Kind.LINE)), 0)
     kinds = [m.kind for m in before[start:]]
     said = [w for m in before[start:] for w in m.text.split()]
     loaded = bool(set(said) & _LOADING) or any(said[i : i + 2] == ["on", "it"] for i in range(len(said)))
+    loaded = loaded or not may_be_sets
     return loaded and kinds.count(Kind.NUM) == 1 and not {Kind.X, Kind.FOR, Kind.REPS, Kind.SECONDS} & set(kinds)
 
 
