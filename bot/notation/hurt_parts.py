@@ -93,7 +93,7 @@ def _parted_at_but(marks: list[Mark], hurt: set[int]) -> list[Mark]:
     """`8 but a pressing in the chest`, `7 each then everything went black`: a set on one side of `but` or `then` and a
     hurt on the other are parts of their own."""
     out = list(marks)
-    joins = [p for p, m in enumerate(marks) if (m.text == "but" or m.kind is Kind.THEN) and p not in hurt]
+    joins = [p for p, m in enumerate(marks) if m.text in ("but", "then", "and then") and p not in hurt]
     for place in joins if hurt else ():
         start, end = _part(out, place)
         sides = [set(range(start, place)), set(range(place + 1, end))]

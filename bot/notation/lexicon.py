@@ -647,7 +647,8 @@ PHRASES: dict[Kind, str] = {
         "same weight; same load; the same weight; the same load; with the same weight; at the same weight; same "
         "weights; at same weight; with the same; same kg; same wt; same weight again; same kilos; same dumbbells; "
         "same dbs; same bells; same poundage; same bar; same resistance; weight the same; kept the weight; kept the "
-        "same weight; stayed at the same weight; same assist; same assistance; " + _SAME_LOAD
+        "same weight; stayed at the same weight; same assist; same assistance; pin the same; stack the same; "
+        "plates the same; bells the same; dumbbells the same; kilos the same; " + _SAME_LOAD
     ),
     Kind.SAMEREPS: (
         "same distance; the same distance; for the same distance; same length; the same length; same metres; "

@@ -60,7 +60,8 @@ _AGED = re.compile(r"(?:after all|years?|yrs?|yo|now|ffs|this|next|and|you know|
 _OTHERS = re.compile(
     r"\b(?:next to me|beside me|besides me|over there|opposite|across from me|behind me|in front of me|next door|"
     r"next bench|"
-    r"next rack|to my left|to my right|not mine|not my)\b"
+    r"next rack|to my left|to my right|not mine|"
+    r"not my (?:bar|bench|set|sets|rack|weight|weights|plates|load|kit|doing))\b"
 )
 _GOING = re.compile(
     r"\b(?:be|im|am|get|getting|arrive|arriving|there|here|back|ready|starting|start|reach|reaching|land|landing|gym|"

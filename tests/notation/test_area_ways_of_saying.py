@@ -71,6 +71,18 @@ def test_farewells_tell_no_day(text: str) -> None:
     assert (reading.day, reading.finished) == (None, True)
 
 
+PUT_RIGHT = [
+    ("60x5, 4 and that 4 should say 5", ["Bench Press#1 60x5", "Bench Press#2 60x5"]),
+    ("57.5x5, 60x5. that 60 should be 62.5", ["Bench Press#1 57.5x5", "Bench Press#2 62.5x5"]),
+    ("60x5 and that 5 should be 4", ["Bench Press#1 60x4"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), PUT_RIGHT, ids=[text for text, _ in PUT_RIGHT])
+def test_a_number_called_by_its_value_is_put_right(text: str, expected: list[str]) -> None:
+    assert read(text, current="Bench Press").performed == rows(*expected)
+
+
 MORE_SETS = [
     ("rows 50: 10, 9, 8 and a half so call it 8", "Barbell Row", 3),
     ("rows 50, eleven of them", "Barbell Row", 1),
@@ -78,6 +90,10 @@ MORE_SETS = [
     ("60x5, elbow same as ever", "Bench Press", 1),
     ("60x5, back the same", "Bench Press", 1),
     ("60x5 same", "Bench Press", 2),
+    ("60x5, had a couple more sets, 5 and 4", "Bench Press", 3),
+    ("60x5, got a couple more sets to go", "Bench Press", 1),
+    ("60x6 5 and 4 it was boredom that stopped me not my legs", "Bench Press", 3),
+    ("60x5 finished on 62.5x4", "Bench Press", 2),
     ("60x5 @9.5, less easy", "Bench Press", 1),
     ("32 for 40m, my shopping weighs more", "Farmer Carry", 1),
 ]

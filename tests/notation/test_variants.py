@@ -20,7 +20,6 @@ UNLIKE = {
     "DG-086": "asked about, where the label reads it",
     "DH-019": "asked about, where the label reads it",
     "DH-023": "asked about, where the label reads it",
-    "DH-029": "sets kept otherwise than the label has them",
     "DH-083": "asked about, where the label reads it",
     "DH-085": "asked about, where the label reads it",
     "DH-089": "asked about, where the label reads it",
@@ -30,12 +29,8 @@ UNLIKE = {
     "DI-037": "asked about, where the label reads it",
     "DI-046": "sets kept otherwise than the label has them",
     "DI-056": "sets kept otherwise than the label has them",
-    "DI-113": "sets kept otherwise than the label has them",
     "DI-124": "asked about, where the label reads it",
     "DI-127": "asked about, where the label reads it",
-    "DI-134": "an end, a day or a question otherwise than the label has it",
-    "DI-169": "asked about, where the label reads it",
-    "DI-170": "sets kept otherwise than the label has them",
     "DI-179": "asked about, where the label reads it",
 }
 """What is not read as its label says, and how."""

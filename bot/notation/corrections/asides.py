@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.bounds import EASIEST, HARDEST
 from bot.notation.clauses import EDGES
@@ -27,6 +28,8 @@ def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
 def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
     """`140x11 hold on that was 150. 150x11`: what puts right, told once more as the whole set, is one set."""
     out = list(marks)
+    if any(m.kind is Kind.MEANT for m in marks):
+        marks = out = _called_again(out)
     for place in range(len(marks) - 5):
         if marks[place].kind is not Kind.SORRY:
             continue
@@ -36,6 +39,29 @@ def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
         if once and again:
             out[place + 1 : place + 4] = [replace(m, kind=Kind.FILL, value=None) for m in marks[place + 1 : place + 4]]
     return out
+
+
+def _called_again(marks: list[Mark]) -> list[Mark]:
+    """`10, 8 and that 8 should say 9`, `60x5. that 60 should be 62.5`: the number just told, called by its value."""
+    for place in range(2, len(marks) - 2):
+        if marks[place + 1].kind is not Kind.MEANT or marks[place + 2].kind is not Kind.NUM:
+            continue
+        if marks[place].kind is not Kind.NUM or marks[place - 1].text not in ("that", "the", "that last", "the last"):
+            continue
+        told = place - 2
+        while told > 0 and marks[told].kind in (Kind.AND, Kind.COMMA, Kind.STOP, Kind.REPS):
+            told -= 1
+        if marks[told].kind is Kind.NUM and marks[told].value == marks[place].value and not marks[told].parts[1:]:
+            return [*marks[: told + 1], *marks[place + 1 :]]
+        if _last_load(marks[:place]) == marks[place].value:
+            return [*marks[:place], *marks[place + 1 :]]
+    return marks
+
+
+def _last_load(marks: Sequence[Mark]) -> Decimal | None:
+    """The load of the set that is told last."""
+    links = [i for i, m in enumerate(marks) if i and m.kind in (Kind.X, Kind.FOR) and marks[i - 1].kind is Kind.NUM]
+    return marks[links[-1] - 1].value if links else None
 
 
 def _out_of_brackets(marks: list[Mark]) -> list[Mark]:

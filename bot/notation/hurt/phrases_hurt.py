@@ -21,7 +21,8 @@ HURTS: dict[Cue, str] = {
       into/across; shoots/shot up my/the; shooting up/down/through/into; stab/stabs/stabbing/stabby; stabbed my/me;
       tearing; pinch/pinches/pinching/pinched/pinchy; wince/winces/wincing/winced; jabbed/poked/needled me/my;
       twinge/twinges/twinging/twinged/twingy/twingey/twing; niggle/niggles/niggling/niggly/niggled/niggley; nip/
-      nips/nipping/nipped; zing/zings/zinging/zapping/zaps; zap/zapped; electric shock/shocks/jolt/feeling; like/
+      nips/nipping/nipped; zing/zings/zinging/zapping/zaps; zap/zapped; electric
+      shock/shocks/jolt/feeling/thing/current/buzz/tingle/twang; like/
       of an? electric/electricity/current/lightning; electricity in/down/through/up/into; jolt;
       jolt of pain; throb/throbs/throbbing/throbbed; sting/stings/stinging/stung; searing/piercing/jabbing; jab/
       jabs; nerve pain; like a? hot/sharp/red? hot? knife/needle/needles/poker; like being stabbed; gnawing; spasm/
@@ -152,7 +153,10 @@ HURTS: dict[Cue, str] = {
       nail/toenail/fingernail is/'s/has/just/are* coming/came/come/falling/fell/fallen/hanging off; @place
       needs/needed ice/icing/strapping/resting;
       kicked/hit/punched/kneed/elbowed/whacked/clipped/clobbered/caught/poked/headbutted/got me
-      in/on the/my left/right? @place; @place bit/bites/bited/stung/zapped/warned me; no/not better;
+      in/on the/my left/right? @place; @place bit/bites/bited/stung/zapped/warned me;
+      something bit/bite/bites/biting/bited/stung/sting/stings/grabbed/grabs me in/on/at/behind my/the? left/right?
+      @place; @place woke/wakes/waked/wakened me; @place kept/keeps me awake/up; not the/a good
+      burn/burning/kind; no/not better;
       isn't/not/doesn't/hasn't get/getting/got/gotten
       any? better; no improvement; rubbing; rubs; worked up; overworked; reacting/reacted/reacts; @place is?
       no/not/isn't/hasn't

@@ -149,10 +149,15 @@ def _doms_said(scene: Passage, spot: Spot) -> bool:
 _ENJOYED = word_set("amazing loved love awesome brilliant enjoyed buzzing savage fantastic class")
 
 
+_LAUGHING = word_set("laughing laughter giggling giggles")
+"""What takes breath and is no sign: `can't breathe for laughing`."""
+
+
 def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
         exaggerated = scene.word(m.first) == "can't" and scene.sentence_words(m.first) & _ENJOYED
+        exaggerated = exaggerated or scene.words(m.end, m.end + 2) & _LAUGHING
         if (
             stands(scene, m)
             and "nose" not in scene.words(m.end, m.end + 4)

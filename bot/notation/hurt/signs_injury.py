@@ -197,12 +197,29 @@ _SEEN = word_set("the your my his this that any it a message video plan app from
 _SMALL = word_set("toe finger thumb nose nail")
 
 
+_MACHINES = word_set(
+    "car ute van truck bike scooter laptop computer pc phone mobile app internet wifi router printer boiler heating "
+    "treadmill playlist speaker watch bus train"
+)
+"""What breaks down, and is then said to have had a stroke or a heart attack."""
+
+
+def _is_of_machine(scene: Passage, mark: Mark) -> bool:
+    """`the ute had a stroke in the car park`: said of what breaks down, which does it itself."""
+    fits = bool(scene.words(mark.first, mark.end) & {"stroke", "attack", "seizure", "fit"})
+    owned = scene.word(mark.first - 2) in ("the", "my", "our", "this")
+    led = scene.word(mark.first - 3) in ("on", "in", "off", "from", "at", "by", "with", "under", "onto")
+    return fits and owned and not led and scene.word(mark.first - 1) in _MACHINES
+
+
 def grave(scene: Passage) -> Iterator[Sign]:
     """What is grave by itself: seizure, dislocation, fracture, lost sight, confusion; bleeding in pregnancy."""
     for m in scene.of(Cue.GRAVE, Cue.VISION):
         if not stands(scene, m) or _not_meant(scene, m):
             continue
         spot = next((s for s in scene.spots if near(scene, s, m, 4)), None) if m.cue is Cue.GRAVE else None
+        if _is_of_machine(scene, m):
+            continue
         yield sign_of("grave", (m,), None if spot is None or spot.place.name in {"heart", *HEADS} else spot)
     for m in scene.of(Cue.PREGNANT):
         for b in scene.of(Cue.BLEED):

@@ -13,6 +13,7 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.phrases_told import TOLD
+from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, stands, tears_skin
 from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.told import Told
@@ -83,6 +84,10 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     around = _words_around(scene, first, index)
     if end - first > told.within + 1 or around & told.unless:
         return
+    if any(heard[i] in _SWELLING and scene.word(i - 1) in ("no", "without", "zero") for i in found):
+        return
+    if told.name == "breath" and scene.words(end, end + 3) & _LAUGHING:
+        return
     mark = Mark(first, end, Cue.FAINT)
     if told.name == "pop" and any(tears_skin(scene, at) for at in found):
         return
@@ -93,6 +98,11 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
         if spot is not None or told.name not in ("no feeling", "no strength"):
             yield Sign(told.name, tuple(sorted(found)), spot)
+
+
+_LAUGHING = word_set("laughing laughter giggling giggles")
+_SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise bruising")
+"""What is felt for, and may be said not to be there: `calf checked, no swelling`."""
 
 
 def _is_mine(scene: Passage, mark: Mark) -> bool:

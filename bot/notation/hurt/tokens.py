@@ -225,9 +225,17 @@ def _unable(tokens: list[Token]) -> tuple[Token, ...]:
         elif last is not None and last.word == "can't" and (more := _at_all(tokens, index)):
             out[-1] = Token("can't", last.start, tokens[index + more - 1].end, last.gap, Kind.WORD)
             skip = more - 1
+        elif (
+            token.word == "not" and pair[0] in ("i", "we") and _next_word(tokens, index) in ("feel", "notice", "sense")
+        ):
+            out.append(Token("don't", token.start, token.end, token.gap, Kind.WORD))
         else:
             out.append(token)
     return tuple(out)
+
+
+def _next_word(tokens: list[Token], index: int) -> str:
+    return tokens[index + 1].word if index + 1 < len(tokens) else ""
 
 
 def _not_able(before: list[Token], token: Token) -> int:

@@ -17,6 +17,7 @@ pop 10: felt feel | @tendons | go going give went | @cannot | push walk press st
 clot 4: calf | doubled tripled ballooned ! volume reps sets raises work @laughter
 breath 5: @hurts | breath breathe breathing breaths exhale exhaling inhale inhaling ! @laughter back blade blades
     feelings lat lose neck nose see shoulder shoulders throat trap traps watch
+breath 15: breath breathing | hasn't haven't not never | recovered returned settled ! @laughter coach set sets soon
 breath 6: breathing respiration | @odd | goes gone has is now since still turned went ! @laughter brace bracing cue
     during nose pattern rep reps set sets squat squats technique timing
 breath 6: lack out short | air breath puff wind | flat level nothing pavement ! @training @laughter flats
@@ -55,6 +56,8 @@ chest 9: breastbone chest | ache aches heavy hurts pain sore tight tightness | c
 chest 6: armpit nipple | ache pain sharp stab stabbing stitch | behind beneath under ! @laughter
 chest 7: band belt corset girdle rope strap | around round | chest me ribs | squeezes squeezing tight tightening
     tightens ! @laughter ankles knees lifting loosened new notch rack resistance thighs waist
+chest 9: band belt corset girdle rope strap vice vise | around round | breast breastbone chest | feels felt like |
+    pulled squeezed tightened wrapped tied cinched ! @laughter ankles knees lifting loosened new notch rack resistance
 chest 8: @breasts | @burdens somebody somebodys someone someones something somethings | across in on over ! @gear
 chest 6: @burdens | parked sat sit sits sitting standing stands stood | me ! @laughter bus doms hips legs quads sore
 chest 3: chested | bit heavy tight tightness wheezy ! big flat
@@ -106,6 +109,8 @@ headache 4: brain head skull | went | bang boom pop snap ! @laughter bar rack
 headache 6: bolt jolt lightning shock zap | brain head skull | across in through ! @laughter
 headache 5: bang boom burst crack explosion snap thud whoosh | brain head skull | behind in inside ! @laughter bar
     bench idea music plate rack
+headache 14: bang blast boom crack pop snap thud thunderclap whoosh | head skull | ever worst ! bar bench music plate
+    plates rack song
 headache 9: acid boiling burning hot molten scalding | acid lava lead liquid oil petrol water | brain head skull |
     across down in inside into over through ! bath bottle hair shower tap tea wash washed
 headache 8: head headache migraine | blind dropped floored puked screamed screaming vomit vomited vomiting | ache
@@ -139,6 +144,8 @@ no feeling 14: pinch pinched pinches pinching poke poked pokes poking prick pric
 no feeling 14: pinch pinched pinches pinching poke poked pokes poking rub rubbed rubbing stroke stroked stroking touch
     touched touches touching | @ends thighs | can't don't doesn't didn't couldn't | feel felt know notice sense tell !
     @laughter floor ground hurt hurts pain stretch
+no feeling 7: feet finger fingers foot hand toe toes | can't don't | feel | it them ! @laughter burn chest glute glutes
+    hamstring hamstrings lats like much quads stretch working
 no feeling 9: @ends | @not | attached belong belongs mine ! @laughter
 no feeling 8: anaesthetic anaesthetised anesthetic novocain novocaine | feel feels felt like | arm face feet finger
     fingers foot hand hands leg lip thigh toe toes ! @laughter
@@ -207,6 +214,10 @@ clot 10: arm calf leg thigh | bigger puffy swelled swelling swells swollen thick
     operation overnight plane surgery ! haha lol pump pumped
 control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter after before between bottle break
     hose need needed quick roof shaker stop then water went
+control 7 sober: dribble dribbled dribbling leak leaked leaking leaks | without | feeling knowing meaning noticing
+    realising realizing sensing ! bag bottle ceiling grip hose pipe roof shaker tap tyre
+control 14 sober: accident brown number-two poo pooed pooped shat soiled | feel felt knew know notice noticed sense
+    sensed | didn't never not no ! bike car dog kid puppy road traffic work
 control 6: poo pooed pooped soiled | @lifting bit little pants shorts ! @laughter after baby before between break
     dog kid need needed then went
 control 7: @water | @cannot ability doesn't don't isn't not powerless | @hold ! @laughter bar break carry coffee

@@ -17,7 +17,7 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     mark, before = marks[place], text_at(marks, place - 1)
     if mark.text in ("more easy", "more hard", "more heavy", "more light"):
         return kind_at(marks, place - 1) not in _COUNTING
-    if mark.text == "more" and _is_to_follow(marks, place):
+    if mark.text == "more" and (_is_to_follow(marks, place) or _is_of_goes(marks, place)):
         return True
     if kind_at(marks, place - 1) in _COUNTING or mark.text not in ("more", "more than") or before in _VAGUE:
         return False
@@ -34,6 +34,12 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     return spoken and not any(k in (*_COUNTING, *UNITS) for k in after)
 
 
+def _is_of_goes(marks: Sequence[Mark], place: int) -> bool:
+    """`had a couple more goes at it`, `a few more sets to go`: sets, of which none is told here."""
+    return text_at(marks, place - 1) in ("couple", "few") and text_at(marks, place + 1) in _GOES
+
+
+_GOES = ("goes", "sets", "tries", "rounds", "attempts", "shots", "cracks", "bashes", "runs")
 _WEIGHING = (["weighs"], ["weigh"], ["weighed"], ["weighing"], ["costs"], ["eats"], ["sweats"], ["complains"])
 """What somebody or something does more of: `my shopping weighs more`."""
 

@@ -128,6 +128,10 @@ def _is_counted(marks: Sequence[Mark], place: int) -> bool:
     return weighed or is_number(mark_at(marks, place - 1))
 
 
+_GOES = ("goes", "sets", "tries", "rounds", "attempts", "shots", "cracks", "bashes", "runs")
+"""What a couple more of are sets: `had a couple more goes at it`."""
+
+
 def _is_two(marks: Sequence[Mark], place: int) -> bool:
     """`a couple left`, and `to in the tank` as it is heard."""
     text, after = marks[place].text, place + 1
@@ -137,7 +141,8 @@ def _is_two(marks: Sequence[Mark], place: int) -> bool:
         after += 1
     following = kind_at(marks, after)
     if text == "couple":
-        return following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
+        goes = following is Kind.MORE and text_at(marks, after + 1) in _GOES
+        return not goes and following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
     return following in (Kind.TANK, Kind.RIR)
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, is_entry
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -33,8 +33,8 @@ def reasons(marks: Sequence[Mark]) -> set[int]:
 
 
 def without_skips(marks: Sequence[Mark]) -> list[Mark]:
-    """The marks with what gives up no exercise as words: `24s for 8 because my grip gave up`."""
-    out = list(marks)
+    """The marks with what gives up no exercise as words: `24s for 8 because my grip gave up`, `you wont make it`."""
+    out = [replace(m, kind=Kind.FILL) if _is_of_coach(marks, i) else m for i, m in enumerate(marks)]
     for place in range(len(marks)):
         if not _opens(marks, place):
             continue
@@ -44,6 +44,11 @@ def without_skips(marks: Sequence[Mark]) -> list[Mark]:
             if not named and marks[at].kind in (Kind.SKIP, Kind.SKIPPED):
                 out[at] = replace(marks[at], kind=Kind.FILL)
     return out
+
+
+def _is_of_coach(marks: Sequence[Mark], place: int) -> bool:
+    """`promise you wont make it a thing`: what the coach will not do."""
+    return marks[place].kind is Kind.SKIP and place > 0 and marks[place - 1].text in ("you", "u")
 
 
 def _is_effort(marks: Sequence[Mark], place: int) -> bool:
@@ -81,6 +86,8 @@ def tells_of_sets(marks: Sequence[Mark], at: int) -> bool:
     before = marks[at - 1]
     free = before.text.split()[-1:] and before.text.split(" ")[-1] not in _LEADING and before.kind not in _LEADING_KINDS
     named = marks[at].kind is Kind.NAME and following in (Kind.NUM, Kind.BODY, Kind.ALL)
+    if named and is_entry(marks, at + 1):
+        return True
     return bool(free) and (named or (marks[at].kind is Kind.NUM and following in _COUNTED))
 
 
