@@ -28,6 +28,7 @@ from bot.notation.nameless import with_names_by_load
 from bot.notation.numbers_beside import with_numbers_beside
 from bot.notation.order.other_side import with_other_side
 from bot.notation.paired import with_paired
+from bot.notation.partly_told import partly_told
 from bot.notation.pieces import split_pieces
 from bot.notation.preparing import marks_of_sets
 from bot.notation.progress import Progress, read_progress
@@ -105,6 +106,8 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
         other = substituted(plain.said, draft.request.exercises, frozenset(one.row.exercise for one in record.told))
         if other is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, other.start, other.end))
+    if not draft.is_decided and draft.ask is None and (short := partly_told(plain.said)) is not None:
+        draft.doubt(Doubt(AskKind.UNSURE, short.start, short.end), alternatives=1)
     if draft.reports and unread is not None and draft.ask is None:
         draft.doubt(Doubt(AskKind.UNSURE, unread.start, unread.end), alternatives=1)
     return marks

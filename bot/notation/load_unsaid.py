@@ -52,6 +52,13 @@ _OTHER_LOAD = re.compile(
     r"|\b(?:dropped|lowered|reduced|upped|raised|increased|bumped(?: up)?) (?:the |my )?(?:weight|load)\b"
     r"(?! (?:to|by) #)"
     rf"|\b{_TOOK} (?:what|whatever|anything)(?: \w+)? (?:was|were|is|had|have|could|got)\b"
+    r"|\b(?:went|moved|bumped|nudged|jumped|gone|go|stepped|crept) (?:it |them )?(?:up|down)(?: by)? (?:a |an )?"
+    r"(?:bit|little|notch|touch|tad|smidge|smidgen|step|size|fraction|whisker)\b"
+    r"|\b(?:upped|lowered|raised|dropped|reduced|increased) (?:it|them) (?:a )?"
+    r"(?:bit|little|notch|touch|tad|slightly)\b"
+    r"|\badded (?:a |on a )?(?:bit|little|touch|tad|smidge)\b(?! of (?:rest|chalk|time|pause))"
+    r"|\b(?:a )?(?:bit|little|touch|tad) (?:more|less) (?:weight|load|help|assistance|assist)\b"
+    r"|\b(?:slightly|bit|little|touch) (?:heavier|lighter)\b(?= (?:for|on|this|set|today) )"
     rf"|\b{_TOOK} (?:a different|different|another|other|the other) {_KIT}\b"
 )
 _NOT_NOW = frozenset(

@@ -67,5 +67,5 @@ def test_what_only_looks_like_a_hurt_is_none(text: str) -> None:
 
 
 def test_a_set_behind_the_reason_why_nothing_hurts_is_kept() -> None:
-    reading = read("the shoulder doesnt hurt anymore since we changed the grip pushdown twenty five for twelve")
+    reading = read("the shoulder doesnt hurt anymore since we changed the angle pushdown twenty five for twelve")
     assert (reading.performed, reading.pain) == (rows("Triceps Pushdown#1 25x12"), None)

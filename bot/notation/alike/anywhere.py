@@ -60,6 +60,8 @@ ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     *((f"{nth} time", products((f"{nth} time",), ("it was", "it went", "i held", "i did", "i held it")))
       for nth in words("first second third fourth last 1st 2nd 3rd 4th")),
     *((f"{which} plank", (f"{which} blank", f"{which} planck")) for which in words("side front copenhagen reverse")),
+    ("no wait", ("no tell a lie", "i tell a lie", "tell a lie", "no i tell a lie", "no i lie", "i lie", "no im lying",
+                 "no hang on", "hang on no", "no scratch that", "no hold on")),
     ("sorry", words("sory srry sry soz soory sorri soryy sorrry")),
     ("typo", ("misprint", "mistype", "mis type", "typing error", "typing mistake", "spelling mistake")),
     ("both sides", ("the two sides",)),

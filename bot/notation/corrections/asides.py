@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from bot.notation.bounds import EASIEST, HARDEST
-from bot.notation.clauses import EDGES
+from bot.notation.bounds import EASIEST, HARDEST, SEVERAL
+from bot.notation.clauses import EDGES, is_entry
 from bot.notation.corrections.again import told_again
 from bot.notation.corrections.idle import without_kept_counts, without_misloads, without_remarks, without_side_talk
 from bot.notation.corrections.mistyped import without_mistyped
@@ -30,6 +30,8 @@ def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
     out = list(marks)
     if any(m.kind is Kind.MEANT for m in marks):
         marks = out = _called_again(out)
+    if any(m.kind in (Kind.SORRY, Kind.NO) for m in marks):
+        marks = out = _in_list(out)
     for place in range(len(marks) - 5):
         if marks[place].kind is not Kind.SORRY:
             continue
@@ -39,6 +41,65 @@ def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
         if once and again:
             out[place + 1 : place + 4] = [replace(m, kind=Kind.FILL, value=None) for m in marks[place + 1 : place + 4]]
     return out
+
+
+def _in_list(marks: list[Mark]) -> list[Mark]:
+    """`10, 9 no wait 8, 8`: one number of a list put right, behind which the list goes on."""
+    out = list(marks)
+    at = 1
+    while at < len(out) - 3:
+        wrong = _wrong_at(out, at)
+        if wrong is None:
+            at += 1
+        else:
+            del out[wrong]
+    return out
+
+
+def _wrong_at(marks: Sequence[Mark], at: int) -> slice | None:
+    """What was wrong of a list before the cue at a place, with the cue; `None` where no list is put right there."""
+    cued = marks[at].kind is Kind.SORRY or (marks[at].kind is Kind.NO and marks[at].text == "no")
+    if not cued or at < SEVERAL or marks[at - 2].kind in _RATES or marks[at - 2].text == "@":
+        return None
+    if at > SEVERAL and is_entry(marks, at - 3) and is_entry(marks, at + 1):
+        return slice(at - 3, at + 1) if _goes_on(marks, at + 4) else None
+    if marks[at - 2].kind not in (*_LISTING, Kind.COLON, Kind.NUM, Kind.X, Kind.FOR) or not _is_rep(marks[at - 1]):
+        return None
+    if is_entry(marks, at + 1) and _is_rep(marks[at + 3]):
+        loads = [m for i, m in enumerate(marks[: at - 1]) if m.kind is Kind.NUM and _is_load(marks, i)]
+        return slice(at - 1, at + 3) if loads and loads[-1].value == marks[at + 1].value else None
+    near = _is_rep(marks[at + 1]) and _far(marks[at - 1], marks[at + 1]) <= _SLIP
+    return slice(at - 1, at + 1) if near and _goes_on(marks, at + 2) else None
+
+
+def _far(one: Mark, two: Mark) -> Decimal:
+    """How far two counts lie from each other."""
+    return abs((one.value or Decimal(0)) - (two.value or Decimal(0)))
+
+
+def _goes_on(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a list of counts goes on here: no link of a load, no effort and no unit follows."""
+    then = place + 1 < len(marks) and marks[place].kind is Kind.AND and marks[place + 1].kind is Kind.THEN
+    end = place + 1 + then
+    listed = end < len(marks) and marks[place].kind in _LISTING and _is_rep(marks[end])
+    unlike = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.AT, *_RATES)
+    return listed and (end + 1 >= len(marks) or marks[end + 1].kind not in unlike)
+
+
+def _is_load(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number leads repetitions: by a link, a colon, or as the first of a list."""
+    return marks[place + 1].kind in (Kind.X, Kind.FOR, Kind.COLON, Kind.KG, Kind.LB, Kind.NUM)
+
+
+_LISTING = (Kind.COMMA, Kind.THEN, Kind.AND, Kind.SLASH)
+_SLIP = 3
+"""How far a count that was mistyped lies from what it was (common practice, no source)."""
+_MOST_REPS = 40
+
+
+def _is_rep(mark: Mark) -> bool:
+    whole = mark.kind is Kind.NUM and mark.value is not None and len(mark.parts) < SEVERAL
+    return whole and mark.value is not None and mark.value == int(mark.value) and 0 < mark.value <= _MOST_REPS
 
 
 def _called_again(marks: list[Mark]) -> list[Mark]:

@@ -45,7 +45,7 @@ from bot.notation.order.one_set import one_set
 from bot.notation.order.one_side import one_side
 from bot.notation.order.ones import LOWS, ones
 from bot.notation.order.placing import another, likes, mentions
-from bot.notation.order.planned_too import TOO, planned_too
+from bot.notation.order.planned_too import TOO, planned_too, same_too
 from bot.notation.order.rated import rated_all, rated_between
 from bot.notation.order.rated_again import rated_again
 from bot.notation.order.rated_twice import TELLING, rated_twice
@@ -77,6 +77,7 @@ _WHICH = (Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.THEREST, "other", "others",
 STEPS = (
     step(manner, (Kind.ALL,)),
     step(planned_too, (Kind.PLANNED,), (Kind.NAME,), TOO),
+    step(same_too, (Kind.SAME,), (Kind.ORD, Kind.SET, Kind.LASTSET), ("too", "also", "as well", "well", "likewise")),
     step(titles),
     step(under_titles, (Kind.LINE, Kind.STOP), (Kind.NAME,)),
     step(side_marks, (Kind.LEFT, Kind.RIGHT, Kind.L, Kind.R, Kind.SLASH, "one")),

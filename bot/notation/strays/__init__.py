@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from bot.notation.colours import coloured_plates
 from bot.notation.headings import measured
 from bot.notation.kinds import Kind
+from bot.notation.partly_told import without_cut_short
 from bot.notation.strays.around import around, nothing_to_drop, told_again
 from bot.notation.strays.denied import denied
 from bot.notation.strays.equipment import left_standing
@@ -30,7 +31,7 @@ __all__ = ["nothing_to_drop", "stray_numbers", "with_others"]
 
 def with_others(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with other people, and with what was planned or nearly done, as such."""
-    return without_skips(with_intents(with_wordings(with_people(marks))))
+    return without_skips(without_cut_short(with_intents(with_wordings(with_people(marks)))))
 
 
 def stray_numbers(
