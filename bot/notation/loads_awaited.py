@@ -25,7 +25,8 @@ _FEAR = (
 )
 _SEEN = re.compile(
     rf"(?:^| ){_LOAD} {_STILL}(?:(?:is|are) )?{_STILL}"
-    rf"(?:looks?|looking|keeps? (?:looking|staring)|star(?:es|ing)|glar(?:es|ing)|{_FEAR}|"
+    rf"(?:(?:scary|terrifying|frightening|intimidating|daunting)(?=$| [,.]| ngl| tbh| lol| tho)|"
+    rf"looks?|looking|keeps? (?:looking|staring)|star(?:es|ing)|glar(?:es|ing)|{_FEAR}|"
     r"(?:a )?(?:scary|terrifying|frightening|daunting|horrifying|intimidating) (?:number|load|weight|bar|thought)|"
     r"giv(?:es|ing) me (?:the |an? )?(?:fear|ick|creeps|chills|nightmares|butterflies|anxiety)|"
     r"loaded and|(?:sat|sitting|stood|standing) (?:there|here)|waiting for me|calling (?:me|my name)|"

@@ -65,7 +65,7 @@ def with_put_back(marks: Sequence[Mark]) -> Sequence[Mark]:
         return marks
     line = " ".join(m.text for m in marks)
     thumb = any(m.kind is Kind.DONE for m in marks)
-    if thumb and _TO_COME.search(line):
+    if any(m.kind is Kind.DONE and m.text == "👍" for m in marks) and _TO_COME.search(line):
         return [replace(m, kind=Kind.GAP) if m.kind is Kind.DONE else m for m in marks]
     counted = _ALL_UP.search(line)
     back = _BACK.search(line if counted is None else _ALL_UP.sub("", line).strip())

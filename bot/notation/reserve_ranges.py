@@ -50,6 +50,8 @@ def with_reserve_ranges(marks: Sequence[Mark]) -> Sequence[Mark]:
         if out[place].kind is Kind.ANOTHER and out[place].text == "one more":
             one = _ahead(out, place, place)
             out = out if one is None else masked(out, range(*one))
+        if out[place].kind is Kind.ANOTHER:
+            out = _with_one(out, place)
         elif out[place].kind is Kind.NUM:
             reach = _range_at(out, place)
             told = None if reach is None else _reserve(out, place, reach)
@@ -73,6 +75,17 @@ def with_reserve_ranges(marks: Sequence[Mark]) -> Sequence[Mark]:
 
 _FEWEST = 2
 """A set and what was left tell so many numbers."""
+
+
+def _with_one(marks: list[Mark], place: int) -> list[Mark]:
+    """`another one or two in me`: the one as the number it is, where a range in reserve starts with it."""
+    mark = marks[place]
+    if mark.text not in ("another one", "one more", "another rep") or kind_at(marks, place + 2) is not Kind.NUM:
+        return marks
+    one = Mark(Kind.NUM, "one", mark.end, mark.end, False, Decimal(1))
+    out = [*marks[:place], replace(mark, text="another"), one, *marks[place + 1 :]]
+    reach = _range_at(out, place + 1)
+    return marks if reach is None or _reserve(out, place + 1, reach) is None else out
 
 
 def _range_at(marks: Sequence[Mark], place: int) -> int | None:

@@ -22,6 +22,8 @@ _BETTER = frozenset(words(
     "better worse smoother easier harder heavier lighter faster quicker slower cleaner stronger nicer tougher rougher "
     "uglier steadier tighter prettier sharper crisper deeper calmer snappier scarier comfier happier sweatier"
 ))  # fmt: skip
+_OF_PLAN = frozenset(words("reps sets of planned written prescribed before last said"))
+"""Behind `3 times as` these tell of sets: `110 3 times as planned`."""
 _MORE = frozenset(words("more less as"))
 _LITTLE = frozenset(words("a like about way even so much the"))
 _SCORED = frozenset(words("set lift would recommend vibes execution performance experience"))
@@ -78,8 +80,9 @@ def _better(marks: Sequence[Mark], at: int) -> int | None:
         return None
     if first[0] in _BETTER:
         return at + 1
-    as_such = first[0] in _MORE and (len(first) > 1 or kind_at(marks, at + 1) in (Kind.FILL, Kind.WORD))
-    return at + 1 if as_such and not set(first) & {"reps", "sets", "of"} else None
+    planned = not set(text_at(marks, at + 1).split()) & _OF_PLAN and kind_at(marks, at) is not Kind.PLANNED
+    as_such = planned and first[0] in _MORE and (len(first) > 1 or kind_at(marks, at + 1) in (Kind.FILL, Kind.WORD))
+    return at + 1 if as_such and not set(first) & _OF_PLAN else None
 
 
 def _is_score(marks: Sequence[Mark], place: int) -> bool:

@@ -16,6 +16,7 @@ NOT_LIFTED = [
     "140 on the bar and im just stood here staring at it",
     "140 scares me more than my exam",
     "140 is giving me the fear",
+    "140 still scary ngl",
     "who left 140 on the bar",
     "just loaded 140, gulp",
     "psyching myself up for 140",
@@ -63,6 +64,8 @@ RESERVE = [
     ("60x5. there were two to three more reps in there", "2.5"),
     ("60x5, another two or three would have gone", "2.5"),
     ("60x5. another 2-3 easily", "2.5"),
+    ("60x5, maybe another one or two in me", "1.5"),
+    ("5@60, could of ground out another one maybe two", "1.5"),
     ("60x5 had another 2-3 in there", "2.5"),
     ("got 5 @ 9 with 60 on", "1"),
     ("5 @ 8 with 60 on the bar", "2"),
@@ -132,6 +135,12 @@ def test_the_help_of_a_machine_is_taken_off(text: str) -> None:
     reading = read(text, "Chin-Up#1 0x8", current=CHIN)
     assert reading.ask is None
     assert _rows(reading.performed) == ((CHIN, 2, "-20", 8, None), (CHIN, 3, "-20", 6, None))
+
+
+def test_so_many_times_as_planned_is_no_comparison() -> None:
+    assert _rows(read("60 3 times as planned", current=BENCH).performed) == _rows(
+        read("60 3 times", current=BENCH).performed
+    )
 
 
 def test_what_hangs_off_the_client_is_added() -> None:
