@@ -25,6 +25,10 @@ _BETTER = frozenset(words(
 _OF_PLAN = frozenset(words("reps sets of planned written prescribed before last said"))
 """Behind `3 times as` these tell of sets: `110 3 times as planned`."""
 _MORE = frozenset(words("more less as"))
+_QUALITIES = frozenset(
+    words("fun stable solid controlled comfortable confident enjoyable stuck tired sure sweaty wobbly")
+)
+"""What there is more of, said of a set: not of `two times more i did the same`."""
 _LITTLE = frozenset(words("a like about way even so much the"))
 _SCORED = frozenset(words("set lift would recommend vibes execution performance experience"))
 _HALF = 50
@@ -81,6 +85,8 @@ def _better(marks: Sequence[Mark], at: int) -> int | None:
     if first[0] in _BETTER:
         return at + 1
     planned = not set(text_at(marks, at + 1).split()) & _OF_PLAN and kind_at(marks, at) is not Kind.PLANNED
+    if first[0] != "as" and (first[1:2] or text_at(marks, at + 1).split()[:1] or [""])[0] not in _QUALITIES:
+        return None
     as_such = planned and first[0] in _MORE and (len(first) > 1 or kind_at(marks, at + 1) in (Kind.FILL, Kind.WORD))
     return at + 1 if as_such and not set(first) & _OF_PLAN else None
 
