@@ -45,7 +45,8 @@ _EYED = re.compile(
 _STANDS = re.compile(
     rf"\b(?:left|leaves|leaving|loaded|loading|set|put|racked)(?: (?:me|up|exactly|just|the|my|a|to|at|on|"
     rf"with|bar|it))*"
-    rf" {_LOAD}(?= |$)|(?:^| ){_LOAD} (?:(?:is|are|now|just|all|already) )*(?:on|loaded)\b"
+    rf" {_LOAD}(?= |$)|(?:^| ){_LOAD} (?:(?:is|are|now|just|all|already) )*(?:on|loaded)"
+    r"(?: (?:the |my )?(?:bar|barbell|rack|racks|pins|machine|sled|stack|floor))?(?= (?:and|but|now|,|\.)|$)"
 )
 """The load as what stands on the bar."""
 _WAITS = re.compile(

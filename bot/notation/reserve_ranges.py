@@ -29,7 +29,7 @@ _BEHIND = frozenset(words(
 ))  # fmt: skip
 _OF_RESERVE = frozenset(words("there me spare easy easily left extra possible gone come remaining pushed tank problem"))
 _SQUEEZED = frozenset(words("squeezed squeeze ground banged eked pushed forced done got managed had made repped hit"))
-_PLACES = ((Kind.MINUTES, Kind.SECONDS, Kind.HOURS), (Kind.SET, Kind.SETS))
+_PLACES = ((Kind.MINUTES, Kind.SECONDS), (Kind.SET, Kind.SETS))
 _AHEAD = frozenset(words("to go come do left rest remaining yet get through coming and then finished home free"))
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE, Kind.QUERY)
 _WORDS = (Kind.FILL, Kind.WORD, Kind.WITH, Kind.ANOTHER, Kind.COULD, Kind.MORE, Kind.TANK, Kind.LEFT, Kind.REPS,
@@ -141,7 +141,7 @@ def _ahead(marks: Sequence[Mark], place: int, last: int) -> tuple[int, int] | No
     at = last + 1
     more = Kind.ANOTHER in (marks[place].kind, kind_at(marks, place - 1)) or kind_at(marks, at) is Kind.MORE
     at += kind_at(marks, at) is Kind.MORE
-    if last > place and kind_at(marks, at) in _PLACES[0]:
+    if last > place and kind_at(marks, at) in _PLACES[0] and kind_at(marks, place + 1) is not Kind.SLASH:
         return place, at + 1
     said = [w for m in marks[at : at + 3] for w in m.text.split()]
     these = said[:2] in (["of", "these"], ["of", "those"])
