@@ -25,7 +25,7 @@ _FAR = 5
 
 def with_help_told(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words in that form."""
-    out = _with_new(list(marks))
+    out = _with_machine(_with_new(list(marks)))
     if not any(m.kind in (Kind.ASSIST, Kind.BAND) for m in out):
         return out
     place = 0
@@ -34,6 +34,8 @@ def with_help_told(marks: Sequence[Mark]) -> list[Mark]:
         if out[place].kind is Kind.ASSIST and _is_led(out, place):
             out[place] = replace(out[place], kind=Kind.FILL)
         band = _taken_off(out, place) if out[place].kind is Kind.BAND else None
+        if end is None and out[place].kind is Kind.ASSIST:
+            _put_behind_name(out, place)
         if end is not None:
             start = _turning(out, place)
             out[start:end] = [replace(out[place], start=out[start].start)]
@@ -63,6 +65,85 @@ def _with_new(marks: list[Mark]) -> list[Mark]:
             own = [] if kind_at(marks, end) is Kind.ASSIST else [replace(marks[helped], start=marks[end - 1].end)]
             return [*marks[: place - 1], *marks[new:end], *own, *marks[end:]]
     return marks
+
+
+def _put_behind_name(out: list[Mark], place: int) -> None:
+    """`counterweight 18 kg, dips 10 and 8`: the name of what it helps with, before it."""
+    end = place + 2 + (kind_at(out, place + 2) in _WEIGHED)
+    opens = kind_at(out, place - 1) in (None, Kind.STOP, Kind.LINE)
+    named = kind_at(out, end) is Kind.COMMA and kind_at(out, end + 1) is Kind.NAME
+    listed = kind_at(out, end + 2) is Kind.NUM and kind_at(out, end + 3) not in (*_WEIGHED, Kind.X, Kind.FOR, Kind.AT)
+    if opens and named and listed and kind_at(out, place + 1) is Kind.NUM:
+        out[place : end + 2] = [out[end + 1], *out[place : end + 1]]
+
+
+_MACHINES = frozenset(words("machine stack gravitron thing counterweight counterbalance weightstack assister"))
+_LIFTING = frozenset(words(
+    "took takes taking take gave gives giving give helped helps helping help lifted lifts lifting saves saving saved "
+    "spots spotting carrying carried carries set does doing"
+))  # fmt: skip
+_ON_WAY = _LIFTING | frozenset(words("the my me with about around roughly to off out like exactly just only a was is "
+                                     "on has had been"))  # fmt: skip
+_OFF_ME = frozenset(words("off of me my body bodyweight weight away for help assistance help from"))
+_AWAY_FROM = frozenset(words("off me my bodyweight taken by on the from with body weight of away"))
+
+
+def _with_machine(marks: list[Mark]) -> list[Mark]:
+    """`machine took 20kg off me`, `20kg taken off by the machine`: the help of a machine."""
+    for place, mark in enumerate(marks):
+        if (
+            mark.text.split()[-1:] == []
+            or mark.text.split()[-1] not in _MACHINES
+            or mark.kind in (Kind.NAME, Kind.WEAK)
+        ):
+            continue
+        told = _ahead_of(marks, place) or _behind_number(marks, place)
+        if told is None:
+            continue
+        start, number, end = told
+        weight = number + 1 + (kind_at(marks, number + 1) in _WEIGHED)
+        helped = Mark(Kind.ASSIST, "assist", marks[start].start, marks[number].start)
+        counted = kind_at(marks, end) is Kind.STOP and kind_at(marks, end + 1) is Kind.NUM
+        comma = [replace(marks[end], kind=Kind.COMMA, text=",")] if counted else []
+        return [*marks[:start], helped, *marks[number:weight], *comma, *marks[end + counted :]]
+    return marks
+
+
+def _ahead_of(marks: Sequence[Mark], place: int) -> tuple[int, int, int] | None:
+    """Where `with the machine giving me 15kg off` starts, has its number and ends."""
+    at, said = place + 1, set[str]()
+    while at - place <= _FAR and marks[at : at + 1] and marks[at].text and set(marks[at].text.split()) <= _ON_WAY:
+        said |= set(marks[at].text.split())
+        at += 1
+    if kind_at(marks, at) is not Kind.NUM or not said & _LIFTING:
+        return None
+    end = at + 1 + (kind_at(marks, at + 1) in _WEIGHED)
+    if kind_at(marks, end) in _OF_COUNTS or kind_at(marks, end) in (Kind.FOR, Kind.PLATES):
+        return None
+    behind = end
+    while text_at(marks, end) and set(text_at(marks, end).split()) <= _OFF_ME:
+        end += 1
+    off = "off" in said or {"me", "off", "help", "bodyweight", "weight"} & {
+        w for m in marks[behind:end] for w in m.text.split()
+    }
+    helps = said & {"me", "helped", "helps", "helping", "help"}
+    start = place
+    while start and text_at(marks, start - 1) in ("the", "with", "w", "my", "assist", "assisted", "that", "this", "a"):
+        start -= 1
+    return (start, at, end) if off or helps else None
+
+
+def _behind_number(marks: Sequence[Mark], place: int) -> tuple[int, int, int] | None:
+    """Where `with 20kg taken off by the machine` starts, has its number and ends."""
+    at, said = place - 1, set[str]()
+    while at > 0 and place - at <= _FAR + 1 and marks[at].text and set(marks[at].text.split()) <= _AWAY_FROM:
+        said |= set(marks[at].text.split())
+        at -= 1
+    at -= kind_at(marks, at) in _WEIGHED
+    off = "off" in said and bool(said & {"me", "taken", "bodyweight", "body"})
+    if at < 0 or marks[at].kind is not Kind.NUM or not off:
+        return None
+    return at - (kind_at(marks, at - 1) is Kind.WITH), at, place + 1
 
 
 def _is_led(marks: Sequence[Mark], place: int) -> bool:

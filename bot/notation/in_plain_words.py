@@ -12,19 +12,26 @@ from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
 from bot.notation.counted_freely import with_counts_freely
 from bot.notation.failed_named import with_failed_named
+from bot.notation.failed_reps_named import with_failed_reps_named
+from bot.notation.halves_uncounted import without_halves_uncounted
 from bot.notation.held import with_holds
 from bot.notation.hung_freely import with_hung_freely
 from bot.notation.kit_swapped import with_kit_swapped
+from bot.notation.loads_awaited import without_loads_awaited
 from bot.notation.loads_spoken_of import with_loads_spoken_of
 from bot.notation.next_rep_told import with_next_rep_told
 from bot.notation.numbers_beside import without_ages_and_ways
 from bot.notation.order.warmups.by_load import with_warmups_by_load
+from bot.notation.put_back import with_put_back
+from bot.notation.reserve_ranges import with_reserve_ranges
 from bot.notation.reserve_told import with_reserve_told
+from bot.notation.said_around import with_plain_words_around
 from bot.notation.same_talk import without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.sides_spoken_of import without_sides_spoken_of
 from bot.notation.skips.told import with_told
+from bot.notation.times_better import without_times_better
 from bot.notation.tokens import Mark
 
 _OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
@@ -48,13 +55,14 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
-    told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(
-            with_sets_worded(with_told(with_failed_named(without_same_talk(without_sides_spoken_of(marks))), stored))
-        ),
-        request,
+    plain = without_halves_uncounted(without_times_better(with_plain_words_around(with_put_back(marks))))
+    plain = with_failed_named(
+        with_failed_reps_named(without_same_talk(without_sides_spoken_of(without_loads_awaited(plain))))
     )
-    told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
+    told: Sequence[Mark] = with_loads_spoken_of(
+        without_ages_and_ways(with_sets_worded(with_told(plain, stored))), request
+    )
+    told = with_counted_again(with_next_rep_told(with_reserve_told(with_reserve_ranges(told))), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])
     if not hurts and not asks:
         for put in _OF_SETS:

@@ -652,7 +652,8 @@ PHRASES: dict[Kind, str] = {
     ),
     Kind.SAMEREPS: (
         "same distance; the same distance; for the same distance; same length; the same length; same metres; "
-        "same reps; the same reps; same number of reps; for the same reps; for same reps; same rep count; for the "
+        "same reps; same rep; the same rep; "
+        "the same reps; same number of reps; for the same reps; for same reps; same rep count; for the "
         "same; reps the same"
     ),
     Kind.PLANNED: (
@@ -857,6 +858,8 @@ PHRASES: dict[Kind, str] = {
         "do; did not do; didnt get to; didnt get round to; didnt get around to; couldnt do; could not do; leaving "
         "out; left out; missed; missed out; missing; not doing; wont do; ran out of time for; run out of time for; "
         "out of time for; no time to do; passed on; ditching; ditched; binned; bailed on; bailing on; cutting; cut; "
+        "gonna bin; gonna bin the; going to bin; going to bin the; ill bin; ill bin the; gonna ditch; gonna ditch the; "
+        "going to ditch; going to ditch the; ill ditch the; gonna chuck; gonna chuck the; gonna axe; gonna axe the; "
         "had to skip; have to skip; gonna skip; going to skip; will skip; ill skip; need to skip; dont have time for; "
         "havent got time for; didnt have time for; havent time for; sacked off; sacking off; no chance for; leave "
         "out; omitted; omit; omitting; omitting the; forgoing; forgoing the; foregoing; foregoing the; "

@@ -27,7 +27,6 @@ UNLIKE = {
     "DH-139": "asked about, where the label reads it",
     "DI-026": "asked about, where the label reads it",
     "DI-037": "asked about, where the label reads it",
-    "DI-046": "sets kept otherwise than the label has them",
     "DI-056": "sets kept otherwise than the label has them",
     "DI-124": "asked about, where the label reads it",
     "DI-127": "asked about, where the label reads it",

@@ -126,7 +126,9 @@ hand/
 side/leg row/rows/press/presses/curl/curls/squat/squats/deadlift/deadlifts/rdl/rdls/extension/extensions/work/
 stuff/lunge/lunges/bridge/bridges/raise/raises/pulldown/pulldowns/hip/calf; other side/hand; this/that side;
 stiff leg/legs/legged; stiff leg deadlift/deadlifts/deads; on/by my side; from the side; foot off; back/front
-foot elevated/raised; thumbs up; thumb up; rule of thumb; finger/fingers crossed; toe to toe; toes to bar;
+foot elevated/raised; thumbs up; thumb up; my/the? abs/quads/glutes/hams/
+hamstrings/calves/arms/legs/biceps/triceps/lats/delts/pecs/forearms/core/muscles/body hate/hates/hated u/you/ya;
+rule of thumb; finger/fingers crossed; toe to toe; toes to bar;
 elbow room; elbows in/out/up/tucked; knees in/out/over/caving/tracking; heels up/down/elevated; chest up/out/
 down/first/supported/high/proud; chest to bar/floor/ground/rack/the; to my/the? chest; off my/the? chest;
 touch/touched/touching/touches my/the? chest; bar hit/hits/hitting my/the? chest; bar to chest; chest touch;

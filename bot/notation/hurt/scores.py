@@ -245,13 +245,41 @@ def says_when(scene: Passage, index: int) -> bool:
 _SETS = word_set("set sets rep reps")
 
 
+_THINGS = word_set(
+    """
+    playlist playlists music tunes song songs podcast gym weather coffee aircon parking vibe vibes showers staff towels
+    smell service crowd
+    """
+)
+"""What is scored out of ten for fun, right before its score."""
+
+
+def _is_of_thing(scene: Passage, first: int) -> bool:
+    """`playlist 10/10`: the score of a thing, with no hurt and no place in what leads to it."""
+    if scene.tokens[first].kind is not Kind.SCORE or scene.word(first - 1) not in _THINGS:
+        return False
+    start = first - 1
+    while start > 0 and scene.tokens[start].gap is Gap.NONE and scene.tokens[start - 1].kind is Kind.WORD:
+        start -= 1
+    said = range(start, first)
+    return not any(i in said for i in scene.hurting) and not any(s.first in said for s in scene.spots)
+
+
+def _is_scored_apart(scene: Passage, index: int) -> bool:
+    """Whether a place stands here behind a score of something else: `playlist 10/10, elbow 3/10`."""
+    behind = any(t.kind is Kind.SCORE for t in scene.tokens[max(0, index - 3) : index])
+    return behind and any(s.first <= index < s.end for s in scene.spots)
+
+
 def governed(scene: Passage, first: int, end: int) -> bool:
     """Whether the number measures something else: `energy 6/10`, `session was a 9/10`, `7/10 effort`."""
     if scene.word(end) in _GOVERNS and scene.tokens[end].gap is Gap.NONE:
         return True
+    if _is_of_thing(scene, first):
+        return True
     hurts = scene.hurting
     for index in range(first - 1, max(first - 7, -1), -1):
-        if index in hurts or scene.tokens[index + 1].gap is Gap.HARD:
+        if index in hurts or scene.tokens[index + 1].gap is Gap.HARD or _is_scored_apart(scene, index):
             return False
         if scene.word(index) in _GOVERNS and not says_when(scene, index):
             return True

@@ -83,7 +83,9 @@ def with_decimals(marks: list[Mark]) -> list[Mark]:
             out.append(mark)
             at = called
             continue
-        if whole and mark.value is not None and rest and kind_at(marks, at + length + 1) is not Kind.MINUTES:
+        counted = rest and _is_half_rep(marks, at + length + 1)
+        timed = kind_at(marks, at + length + 1) is Kind.MINUTES
+        if whole and mark.value is not None and rest and not counted and not timed:
             out.append(replace(mark, value=mark.value + rest, parts=(), end=marks[at + length].end))
             at += length + 1
             continue
@@ -169,6 +171,13 @@ def _hundreds(marks: list[Mark], at: int) -> tuple[Decimal | None, int]:
     if joined and third is not None and third.text.isdigit() and third.value is not None and third.value < 100:
         return first.value + third.value, at + 3
     return None, at
+
+
+def _is_half_rep(marks: list[Mark], at: int) -> bool:
+    """`6 and a half one i wont count`: what is behind a half of one repetition, which is none."""
+    said = [w for m in marks[at : at + 4] for w in m.text.split()]
+    one = said[:1] in (["one"], ["rep"]) or said[:2] in (["of", "one"], ["of", "a"], ["of", "another"])
+    return one or (said[:1] in (["i"], ["that"], ["not"], ["which"]) and not {"count", "counting"}.isdisjoint(said))
 
 
 def _fraction(marks: list[Mark], at: int) -> tuple[Decimal, int]:
