@@ -21,10 +21,12 @@ from bot.notation.numbers_beside import without_ages_and_ways
 from bot.notation.order.warmups.by_load import with_warmups_by_load
 from bot.notation.reserve_told import with_reserve_told
 from bot.notation.same_talk import without_same_talk
+from bot.notation.second_thoughts import with_second_thoughts
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
+from bot.notation.untried import without_untried
 
 _OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
     with_counts_freely,
@@ -48,9 +50,12 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(with_sets_worded(with_told(with_failed_named(without_same_talk(marks)), stored))), request
+        without_ages_and_ways(
+            with_sets_worded(with_told(with_failed_named(without_same_talk(with_second_thoughts(marks))), stored))
+        ),
+        request,
     )
-    told = with_counted_again(with_next_rep_told(with_reserve_told(told)), request)
+    told = with_counted_again(with_next_rep_told(without_untried(with_reserve_told(told))), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])
     if not hurts and not asks:
         for put in _OF_SETS:
