@@ -27,13 +27,33 @@ from bot.notation.reserve_ranges import with_reserve_ranges
 from bot.notation.reserve_told import with_reserve_told
 from bot.notation.said_around import with_plain_words_around
 from bot.notation.same_talk import without_same_talk
+from bot.notation.second_thoughts import with_second_thoughts
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.sides_spoken_of import without_sides_spoken_of
 from bot.notation.skips.told import with_told
 from bot.notation.times_better import without_times_better
 from bot.notation.tokens import Mark
+from bot.notation.untried import without_untried
 
+_SAID_PLAINLY: tuple[Callable[[Sequence[Mark]], Sequence[Mark]], ...] = (
+    with_second_thoughts,
+    with_put_back,
+    with_plain_words_around,
+    without_times_better,
+    without_halves_uncounted,
+    without_loads_awaited,
+    without_sides_spoken_of,
+    without_same_talk,
+    with_failed_reps_named,
+    with_failed_named,
+)
+_EFFORTS: tuple[Callable[[Sequence[Mark]], Sequence[Mark]], ...] = (
+    with_reserve_ranges,
+    with_reserve_told,
+    without_untried,
+    with_next_rep_told,
+)
 _OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
     with_counts_freely,
     with_kit_swapped,
@@ -55,14 +75,13 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
-    plain = without_halves_uncounted(without_times_better(with_plain_words_around(with_put_back(marks))))
-    plain = with_failed_named(
-        with_failed_reps_named(without_same_talk(without_sides_spoken_of(without_loads_awaited(plain))))
-    )
-    told: Sequence[Mark] = with_loads_spoken_of(
-        without_ages_and_ways(with_sets_worded(with_told(plain, stored))), request
-    )
-    told = with_counted_again(with_next_rep_told(with_reserve_told(with_reserve_ranges(told))), request)
+    told = marks
+    for say in _SAID_PLAINLY:
+        told = say(told)
+    told = with_loads_spoken_of(without_ages_and_ways(with_sets_worded(with_told(told, stored))), request)
+    for say in _EFFORTS:
+        told = say(told)
+    told = with_counted_again(told, request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])
     if not hurts and not asks:
         for put in _OF_SETS:

@@ -12,6 +12,8 @@ from bot.notation.answer import Request
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.steps import is_lacking, said_in
+from bot.notation.ratings import VERDICT_LINKS, verdicts
+from bot.notation.seconds_compared import COMPARING, seconds_compared
 from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.worded import ends_clause, sentence_of
@@ -90,12 +92,14 @@ def with_numbers_beside(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if said.isdisjoint((Kind.NUM, Kind.CLOCK, Kind.PLATES, Kind.ALL)):
         return list(marks)
     gone = {place for one in _BESIDE if not is_lacking(one.needs, said) for place in one.find(marks)}
-    if not gone:
+    if not gone and is_lacking(_COMPARED.needs, said):
         return list(marks)
     if any(e.measure is Measure.METRES for e in request.exercises):
         gone -= set(_ways(marks))
     if any(e.measure is Measure.SECONDS for e in request.exercises):
         gone -= {i for i in gone if marks[i].kind is Kind.CLOCK and marks[i].text.startswith(("0:", "1:", "2:"))}
+        if not is_lacking(_COMPARED.needs, said):
+            gone |= set(_COMPARED.find(marks))
     gone |= set(_said_again(marks, gone))
     return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in enumerate(marks)]
 
@@ -415,8 +419,10 @@ _BESIDE = (
     _finding(_understood, {Kind.NUM}, _TILL),
     _finding(_drinks, {Kind.NUM}, {"l", "ml"}, {"of"}),
     _finding(_every_thing, {Kind.ALL}, _THINGS),
+    _finding(verdicts, {Kind.NUM}, VERDICT_LINKS),
     _finding(_years, {Kind.NUM}, words("since in from until till")),
 )
+_COMPARED = _finding(seconds_compared, {Kind.NUM}, {Kind.SECONDS, Kind.S}, COMPARING)
 _BEFORE = (
     _finding(_on_the_way, {Kind.NUM}, {"in"}),
     _finding(_in_brackets, {Kind.NUM}, {Kind.OPEN}, _PEOPLE),

@@ -1,12 +1,14 @@
-"""Scores of something else than a set: `pain 0/10`, `energy 7 out of 10`."""
+"""Scores of something else than a set: `pain 0/10`, `energy 7 out of 10`, `10/10 would die again`."""
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterator, Sequence
 
 from bot.notation.bounds import HARDEST
-from bot.notation.clauses import EDGES, part_of, parts_between
+from bot.notation.clauses import EDGES, kind_at, part_of, parts_between, text_at
 from bot.notation.kinds import Kind
 from bot.notation.masking import masked
 from bot.notation.tokens import Mark
+from bot.notation.worded import sentence_of
 from bot.notation.wordlist import words
 
 _RATED = frozenset(
@@ -118,3 +120,49 @@ def _is_of_talk(marks: Sequence[Mark], place: int, ten: int) -> bool:
 
 
 _PLAIN = (Kind.FILL, Kind.WAS, Kind.AT, Kind.WITH)
+
+
+VERDICT_LINKS = (Kind.SLASH, "out", "from", "of")
+"""What stands between the two numbers of a verdict."""
+_VERDICT = re.compile(
+    r"(?:(?:an?|the|of|for|in|on|pure|sheer|absolute|utter|total|complete|full|overall|pretty|proper|scale|such|at) )*"
+    r"(?:would(?:nt| not)?(?: \w+){1,5}? (?:again|twice|daily)\b|would(?:nt| not)?(?: \w+)? (?:recommend|repeat)|"
+    r"not recommended|highly recommended?|only (?:cos|coz|cuz|because|since|bc|as)\b|from me\b|by me\b|in my book|"
+    r"(?:no|zero|not one|nil) (?:notes|regrets?|complaints|stars)|best day|worst day|"
+    r"(?:misery|miserable|suffering|torture|agony|experiences?|regrets?|vibes?|fun|evil|hell|hellish|brutality|cruelty|"
+    r"carnage|"
+    r"murder|punishment|death|deaths|doom|enjoyment|entertainment|trauma|despair|tears|hatred|horror|nightmare|chaos|"
+    r"destruction|drama|joy|bliss|happiness|madness|bastard|savagery|nasty|spicy|villain|killer)\b)"
+)
+"""What is said behind a score that tells what the client thinks of the exercise, and no sides or repetitions."""
+_JEST = re.compile(
+    r"\b(?:murdered|killed|ended|finished|destroyed|wrecked|slaughtered|ruined|broke|buried|annihilated|obliterated|"
+    r"humbled|demolished|cooked|smoked|crushed|roasted) (?:me|us)\b|\b(?:took|stole|ate|has|have|got|claimed) my "
+    r"(?:soul|life|will|dignity|spirit)\b|\b(?:made|makes|make) me (?:dead|die|cry)\b"
+)
+"""What an exercise did to the client, in jest."""
+_OF_SCALE = ("point", "points", "star", "stars", "out", "of", "from", "the", "a")
+
+
+def verdicts(marks: Sequence[Mark]) -> Iterator[int]:
+    """`10/10 would die again`, `11/10 misery`, `took my soul, ten out of ten`: what a client thinks of an exercise."""
+    for place, mark in enumerate(marks):
+        start, end = part_of(marks, place)
+        ten = place + 1
+        while ten < len(marks) and (marks[ten].text in _OF_SCALE or (ten == place + 1 and marks[ten].text == "/")):
+            ten += 1
+        told = mark.kind is Kind.NUM and ten > place + 1 and kind_at(marks, ten) is Kind.NUM
+        if not told or marks[ten].value != HARDEST or any(m.kind is Kind.NUM for m in marks[start:place]):
+            continue
+        if kind_at(marks, place - 1) in (Kind.X, Kind.FOR, Kind.RPE, Kind.RIR) or text_at(marks, place - 1) == "@":
+            continue
+        behind = ten + 1
+        while behind < len(marks) and (marks[behind].kind is Kind.COMMA or text_at(marks, behind) in _OF_SCALE):
+            behind += 1
+        _, stop = sentence_of(marks, behind) if behind < len(marks) else (0, behind)
+        following = " ".join(m.text for m in marks[behind:stop])
+        before = " ".join(m.text for m in marks[:place])
+        ends = end in (ten + 1, len(marks)) and marks[place + 1].text != "/"
+        jests = (ends or following == "only") and bool(_JEST.search(before))
+        if _VERDICT.match(following) or jests:
+            yield from range(place, ten + 1)

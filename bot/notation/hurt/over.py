@@ -123,6 +123,10 @@ _VERBS = word_set("is was are were feels feeling been has 's seems")
 def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bool:
     if not scene.same_sentence(g.first, mark.first) or scene.words(g.first - 2, g.first) & _NOT_QUITE:
         return False
+    own = scene.words(mark.first, mark.end)
+    silent = scene.word(g.first) != "not" and bool(scene.words(g.first, g.end) & _SILENT)
+    if silent and (not own & _KNOWN or own & _FELT_NOW):
+        return False
     back = scene.words(g.first, g.end) & {"come", "came", "return", "returned"}
     settles = back or scene.word(g.first).startswith(("settl", "gone", "calm", "clear", "went", "stop"))
     if (mark.cue in _EVENTS or _happened(scene, mark)) and settles and not before_today:
@@ -136,6 +140,21 @@ def _says_gone(scene: Passage, g: Mark, mark: Mark, *, before_today: bool) -> bo
     return before_today or not broken
 
 
+_SILENT = word_set(
+    """
+    peep murmur whisper word squeak sound noise fuss whimper grumble gob mouth mouths trap lips beak nothing nowt
+    zilch nada quiet silent mute
+    """
+)
+"""Words of what kept silent: of a place that is known to hurt, not of a hurt that was felt, which somebody kept quiet
+about."""
+_KNOWN = word_set(
+    """
+    bad dodgy old grumpy sore dicky niggly injury injured moans moan moaning grumbles gripes whinges complains
+    troublesome usual problem problematic wonky gammy ropey crook sulky cranky
+    """
+)
+_FELT_NOW = word_set("pain pains ache aches hurt hurts hurting pinch pinched sharp stab twinge twinged sting cramp")
 _TOOK_PLACE = word_set(
     """
     twinged pinched stung grabbed jabbed nipped twanged zapped spasmed cramped ached niggled throbbed pulled caught

@@ -26,7 +26,14 @@ SCOPES: dict[Cue, str] = {
       didn't/hasn't/haven't/not/never/doesn't/don't come/return/returned/came/showed/show/happen/happened/bother/
       bothered/bothering/flare/flared/reappear/reappeared/play/played/playing/act/acted/give/given/gave me? back/up/
       any?; thing/matter of the past; is/'s/are/feels/feel now/today/completely/totally* without/free of? pain/trouble/
-      symptoms; not a peep/murmur/whisper/word/squeak/flicker/sausage/thing/whimper; not/isn't/wasn't/doesn't/didn't/
+      symptoms; not a peep/murmur/whisper/word/squeak/flicker/sausage/thing/whimper; didn't/doesn't/hasn't/hadn't/
+      never/not make/made/say/said/utter/uttered/give/gave/raise/raised me? a/one/any/so? single/much? as? a?
+      peep/murmur/whisper/word/squeak/sound/noise/fuss/whimper/grumble; keep/keeps/kept/keeping its/it's/his/her/their
+      gob/mouth/trap/lips/beak/mouths shut/zipped/closed/sealed; say/says/said/saying/said nothing/nowt/zilch/nada;
+      stayed/stays/kept/keeps/was/is/'s/been/being/went all/so/very/nice/perfectly/totally/completely*
+      quiet/silent/mute;
+      without a/one/any single? peep/murmur/whisper/word/squeak/sound/noise/fuss/grumble/whimper;
+      not/isn't/wasn't/doesn't/didn't/
       don't/hasn't hurting/hurt/sore/painful/bothering/bother me? any/at?
       more/anymore/all/anywhere; used to; calmed down?; stayed/stays away; fixed; forgotten; long gone; is/'s/all
       history; ancient

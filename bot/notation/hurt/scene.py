@@ -138,6 +138,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [n for n in neutral if not (words[n.first] in _MY_HANDS and words[n.first - 1] in ("my", "both"))]
     hurt = {m.end + 1 for m in found if m.cue in _FELT} & {m.first for m in found if m.cue is None}
     neutral = [n for n in neutral if n.first not in hurt or words[n.first - 1] not in ("my", "the", "both")]
+    found = [m for m in found if m.cue is not Cue.GONE or _UNTIL.isdisjoint(words[m.end : m.end + 4])]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
     kept: list[Mark] = []
@@ -152,6 +153,8 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     return kept
 
 
+_UNTIL = frozenset({"till", "until", "til", "untill", "unti"})
+"""What ends a silence: `didn't make a peep till rep 8`."""
 _TO_A_PLACE = frozenset({"in", "the", "my", "left", "right", "lower", "upper"})
 
 
