@@ -33,7 +33,6 @@ UNLIKE = {
     "X-053": "`35 min` in a sentence of its own behind a skip is not taken for the time there is",
     "X-155": "`push ups made` on a range stores nothing and is not asked about, where the label asks",
     "Y-026": "`who hurt you coach` is taken for pain (in doubt it is)",
-    "Y-128": "`no noise pls` beside minutes is taken for pain (in doubt it is)",
     "Z-044": "`hurts just hanging there` is taken for urgent, where the label has pain",
     "Z-193": "a story with sets, a skip and pain: the pain is kept, the sets asked about, where the label reads them",
     "AB-100": "`lunch break only, 30 mins` beside a skip is not taken for the time there is",
