@@ -31,6 +31,17 @@ _WEIGHT_UNKNOWN = "; ".join(
 )
 """`no idea what weight that was`: told of a set, and asked of nobody."""
 
+_NOT_KNOWN = "; ".join((
+    *products(
+        ("couldnt tell you", "cant tell you", "i couldnt tell you", "couldnt say", "dunno", "god knows"),
+        ("where", "where from", "why", "what it was", "what that was", "how"),
+    ),
+    *products(
+        ("not sure", "dont know", "i dont know", "no idea"),
+        ("what that was", "what it was", "what happened", "what happened there", "what that was about", "why that was"),
+    ),
+))  # fmt: skip
+"""`couldn't tell you where`, `not sure what that was`: told of a hurt or a set, and asked of nobody."""
 _COULD_HAVE = "; ".join(
     f"{modal}{have} {done}"
     for modal in words("could would might")
@@ -273,6 +284,8 @@ PHRASES: dict[Kind, str] = {
         "thinking back on it; come to think of it; now that i "
         "think about it; now that i think of it; now i think about it; now i think of it; on second thoughts; on "
         "second thought; on reflection; not gonna lie; not going to lie; not sure how; not sure how but; "
+        + _NOT_KNOWN
+        + "; "
         + _WEIGHT_UNKNOWN
         + "; dont know "
         "how but; not my best; not my finest; not great; not terrible; not too bad; not bad; wasnt pretty; not pretty; "

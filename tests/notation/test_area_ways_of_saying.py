@@ -119,3 +119,35 @@ def test_a_hurt_that_is_as_ever_repeats_no_set() -> None:
 
 def test_another_life_puts_an_exercise_off() -> None:
     assert read("flys can wait for another life", current="Bench Press").skipped == ("Chest Fly",)
+
+
+QUESTIONS = [
+    ("60x5 theres a weight on my breastbone is that from the bench", True),
+    ("60x5 knee clicks is that just age", True),
+    ("knee hurts could it be the shoes", True),
+    ("60x5 the problem is that the bar slips", False),
+    ("60x5 its the bar that is just heavy", False),
+    ("60x5, sharp zap on the last one, couldnt tell you where from", False),
+    ("60x5 felt a tear, not sure what that was", False),
+    ("60x5 knee pain, dunno why", False),
+    ("can you tell me where to rest", True),
+    ("not sure what weight to use next", True),
+]
+
+
+@pytest.mark.parametrize(("text", "asks"), QUESTIONS, ids=[text for text, _ in QUESTIONS])
+def test_questions(text: str, *, asks: bool) -> None:
+    assert read(text, current="Bench Press").question is asks
+
+
+WARMED = [
+    ("8s x 8 each leg warm up", 8),
+    ("8s x 8 each leg but that was only a warm-up, dont count it", 8),
+    ("10 reps with the 8s to warm up", 10),
+]
+
+
+@pytest.mark.parametrize(("text", "reps"), WARMED, ids=[text for text, _ in WARMED])
+def test_warm_ups_told_behind_their_sides(text: str, reps: int) -> None:
+    reading = read(text, current="Split Squat")
+    assert reading.performed == rows(f"Split Squat#0 8x{reps} warmup")

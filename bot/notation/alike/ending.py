@@ -521,8 +521,8 @@ def with_endings(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
             continue
         if timed and _ALLOWED.match(said.text, said.letter(place)) and _AHEAD.search(said.text[: said.letter(place)]):
             continue
-        if _is_number(marks, said.place(end)) and marks[said.place(end) - 1].text in _LOADED:
-            continue  # `finished on 150 for 1`: what was lifted last
+        if _is_number(marks, said.place(end)) and any(m.text.startswith("warm") for m in marks[:place]):
+            continue  # `warm ups over with, finished on 150 for 1`: what was lifted last of them
         if not begun and _ELSEWHERE.search(said.text[said.letter(place) : end]):
             continue
         out += marks[until:place]
@@ -537,7 +537,6 @@ def _is_number(marks: Sequence[Mark], place: int) -> bool:
     return place < len(marks) and marks[place].kind is Kind.NUM
 
 
-_LOADED = ("on", "with", "at")
 _ELSEWHERE = re.compile(
     r"\b(?:pack|packed|packing|bags?|kit|gear|belt|chalk|home|car|bus|train|showers?|showered|sauna|bath|bed|sofa|kettles?"
     r"|mission|clocked|clocking|logged off|logging off|punched|leaving|left|door|off i|going|heading|headed)\b"

@@ -141,9 +141,8 @@ no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt i
     when
 no feeling 14: pinch pinched pinches pinching poke poked pokes poking prick pricked rub rubbed rubbing slap slapped
     stroke stroked stroking touch touched touches touching | @ends thighs | nothing nowt ! @laughter hurt hurts pain
-no feeling 14: pinch pinched pinches pinching poke poked pokes poking rub rubbed rubbing stroke stroked stroking touch
-    touched touches touching | @ends thighs | can't don't doesn't didn't couldn't | feel felt know notice sense tell !
-    @laughter floor ground hurt hurts pain stretch
+no feeling 14: rub rubbed rubbing stroke stroked stroking touch touched touches touching | @ends thighs | can't don't
+    doesn't | feel know notice sense tell ! @laughter floor ground hurt hurts pain stretch
 no feeling 7: feet finger fingers foot hand toe toes | can't don't | feel | it them ! @laughter burn chest glute glutes
     hamstring hamstrings lats like much quads stretch working
 no feeling 9: @ends | @not | attached belong belongs mine ! @laughter

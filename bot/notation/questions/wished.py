@@ -21,7 +21,7 @@ _GIVEN = frozenset(words("told said say tell explained explain written wrote put
 _SHOWN = frozenset(words("video videos clip clips demo demos link links picture pictures pic photo diagram drawing"))
 _SHOW = frozenset(words("send share show link forward"))
 _AT_END = frozenset(words("when where why which"))
-_SURE = frozenset(words("no not idea clue know remember sure say said tell like any since from"))
+_SURE = frozenset(words("dunno knows no not idea clue know remember sure say said tell like any since from"))
 _WHO = frozenset(words("me us"))
 _BEFORE_HEAD = frozenset(
     words("my a one quick another got have small 1 random dumb silly stupid daft noob weird odd i do quick little")
@@ -72,7 +72,7 @@ def _lacks(said: Sequence[str]) -> bool:
         return bool((_ASK | {"the", "this", "it"}) & set(said[2:3])) and "people" not in said
     if verb == ["get"] and said[0] in ("dont", "doesnt"):
         return bool(_ASK & set(said[2:3])) and "people" not in said
-    if verb and verb[0] in _FIND:
+    if verb and verb[0] in _FIND and said[1:3] != ["tell", "you"]:
         return bool(_ASK & set(said[2:4]))
     wanted = (
         verb == ["sure"]

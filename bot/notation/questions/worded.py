@@ -72,8 +72,28 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return end_of(marks, place)
     if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
         return end_of(marks, place)
+    if first in ("is", "could", "might") and _is_turned_behind(marks, place):
+        return end_of(marks, place)
     difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
     return end_of(marks, place) if difference else None
+
+
+def _is_turned_behind(marks: Sequence[Mark], place: int) -> bool:
+    """`a weight on my chest is that from the bench`, `knee hurts could it be the shoes`: a cause asked for in a breath
+    with what is told; not `thing is that the bar slips`."""
+    said = _words(marks, place, 4)
+    turned = said[1:2] in (["it"], ["that"], ["this"]) and (said[0] == "is" or said[2:3] == ["be"])
+    cause = bool(_CAUSES & set(said[2:4])) and len(said) > _LEAST
+    before = text_at(marks, place - 1).split()[-1:]
+    return turned and cause and bool(before) and before[0] not in _SAYING_THAT
+
+
+_CAUSES = frozenset(words("from because just the my something anything due down only cause cos me be a"))
+_SAYING_THAT = frozenset(words(
+    "problem thing issue reason point trouble truth fact what which who where all one only best it worst good bad "
+    "annoying question idea plan news funny weird main this that how why when"
+))  # fmt: skip
+"""Words behind which `is that` opens what is said of them."""
 
 
 def _asks_of_exercise(part: Sequence[Mark]) -> bool:

@@ -58,9 +58,9 @@ def one_behind(marks: list[Mark]) -> list[Mark]:
     if len(numbers) != OF_ONE_SET or again:
         return marks
     entry, told = marks[numbers[0] : numbers[1] + 1], marks[numbers[1] + 1 : place]
-    plain = all(m.kind in (Kind.NUM, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.FILL, Kind.S) for m in entry)
+    plain = all(m.kind in _OF_ENTRY for m in entry)
     plain = plain and all(m.kind in _LITTLE for m in told)
-    if not plain or not any(m.kind in (Kind.X, Kind.FOR) for m in entry):
+    if not plain or not any(m.kind in (Kind.X, Kind.FOR, Kind.WITH) for m in entry):
         return marks
     early = replace(marks[place], start=entry[0].start, end=entry[0].start)
     work = replace(marks[place], kind=Kind.WORKSET, text="work set")
@@ -69,8 +69,9 @@ def one_behind(marks: list[Mark]) -> list[Mark]:
     return [*led, early, *entry, *behind, work, *marks[end:]]
 
 
-_LITTLE = (Kind.REPS, Kind.FILL, Kind.OPEN, Kind.COMMA, Kind.WAS, Kind.WORD, Kind.TO, Kind.ORD, Kind.DASH, Kind.NOT,
-           Kind.GAP)  # fmt: skip
+_OF_ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.WITH, Kind.REPS, Kind.KG, Kind.LB, Kind.FILL, Kind.S)
+_LITTLE = (Kind.REPS, Kind.EACH, Kind.S, Kind.KG, Kind.LB, Kind.FILL, Kind.OPEN, Kind.COMMA, Kind.WAS, Kind.WORD,
+           Kind.TO, Kind.ORD, Kind.DASH, Kind.NOT, Kind.GAP)  # fmt: skip
 
 
 def all_were(marks: list[Mark]) -> list[Mark]:
