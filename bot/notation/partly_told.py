@@ -62,21 +62,17 @@ def _clause(line: str, found: re.Match[str]) -> str:
 def without_cut_short(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the verb of `stopped the last one early` as a word: the exercise is not given up."""
     out = list(marks)
-    if not any(m.kind is Kind.SKIP for m in out) or not any(
-        m.text in ("early", "short") or m.text.endswith("end") for m in out
-    ):
+    if not any(m.kind is Kind.SKIP for m in out) or _CUES.isdisjoint(w for m in out for w in m.text.split()):
         return out
-    line = " ".join("#" if m.kind is Kind.NUM else m.text for m in out)
+    said = ["#" if m.kind is Kind.NUM else m.text for m in out]
+    line = " ".join(said)
     for place, mark in enumerate(out):
-        if mark.kind is Kind.SKIP and mark.text.split()[0] in (
-            "stopped",
-            "cut",
-            "ended",
-            "quit",
-            "stopping",
-            "cutting",
-        ):
-            found = _CUT_SHORT.search(line, sum(len("#" if m.kind is Kind.NUM else m.text) + 1 for m in out[:place]))
-            if found is not None and re.search(_SET, _clause(line, found)):
-                out[place] = replace(mark, kind=Kind.FILL)
+        if mark.kind is not Kind.SKIP or mark.text.split()[0] not in _STOPPING:
+            continue
+        found = _CUT_SHORT.search(line, sum(len(text) + 1 for text in said[:place]))
+        if found is not None and re.search(_SET, _clause(line, found)):
+            out[place] = replace(mark, kind=Kind.FILL)
     return out
+
+
+_STOPPING = ("stopped", "cut", "ended", "quit", "stopping", "cutting")

@@ -168,22 +168,31 @@ GARBAGE = (
 @st.composite
 def forged_taps(draw: st.DrawFn, shown: tuple[str, ...], names: tuple[str, ...]) -> str:
     """A button that stands on somebody's screen with a part of it exchanged, or any operation about anything known
-    (sessions, clients, pain) or made up, with any arguments."""
+    (sessions, clients, pain) or made up, with any arguments.
+
+    What is drawn depends on nothing that stands there, so that an example can be played again: names are random.
+    """
     if draw(st.booleans()):
-        parts = draw(st.sampled_from(shown)).split(":")
-        for place in draw(st.lists(st.integers(1, len(parts)), max_size=2)):
+        parts = _one_of(draw, shown).split(":")
+        for place in draw(st.lists(st.integers(1, 6), max_size=2)):
+            part = draw(st.sampled_from(OPS)) if place == 1 else _one_of(draw, (*GARBAGE, *names))
             if place < len(parts):
-                parts[place] = draw(st.sampled_from((*GARBAGE, *names) if place > 1 else OPS))
+                parts[place] = part
         return ":".join(parts)
-    ref = draw(st.sampled_from((*names, "", "x", "consent", "name", "unit", "clock", "days", "gym", "ready")))
+    ref = _one_of(draw, (*names, "", "x", "consent", "name", "unit", "clock", "days", "gym", "ready"))
     args = draw(st.lists(st.sampled_from(GARBAGE), max_size=5))
     return ":".join(["1", draw(st.sampled_from(OPS)), ref, *args])
 
 
+def _one_of(draw: st.DrawFn, values: tuple[str, ...]) -> str:
+    """One of however many there are."""
+    return values[draw(st.integers(0, 999)) % len(values)]
+
+
 def _names(bot: Wireless) -> tuple[str, ...]:
-    """Every name that stands in a button on anybody's screen."""
-    refs = {part for who in EVERYBODY for _, data in bot.buttons(who) for part in data.split(":")[2:4]}
-    return tuple(sorted(refs - {""}))
+    """Every name that stands in a button on anybody's screen, in the order of the screens."""
+    refs = (part for who in EVERYBODY for _, data in bot.buttons(who) for part in data.split(":")[2:4])
+    return tuple(dict.fromkeys(part for part in refs if part))
 
 
 @settings(KINDLY, max_examples=25)
