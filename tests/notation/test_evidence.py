@@ -159,8 +159,8 @@ def _claims(item: Evidence, text: str) -> bool:
     said = re.sub(r"(?<=\d)o", "0", text[slice(*item.span)].lower())
     number = re.search(r"\d+(?:\.\d+)?", item.value)
     digits = [Decimal(d.replace(",", ".")) for d in re.findall(r"\d+(?:[.,]\d{1,2})?", said)]
-    if said.count(",") > 1:  # `10,9,8` is a list
-        digits += [Decimal(d) for d in said.split(",") if d.strip().isdigit()]
+    if "," in said:  # `10,9,8` is a list, and `60 x 22,5` may be one
+        digits += [Decimal(d) for d in re.findall(r"\d+", said)]
     until = item.meaning is Meaning.MINUTES and re.match("until|till|til|by|to|before|leav|out", said)
     spread = item.meaning is Meaning.SETS and re.search("all|every|each|both|same", said)
     if number is None or not digits or not said.isascii() or until or spread:
