@@ -22,8 +22,10 @@ from storage.plans import PLAN, PROGRAMME
 from storage.record import CODECS
 from tests.store.values import FACTS, KINDS, PLANS, PROGRAMMES
 
-MANY = settings(max_examples=200, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-FEW = settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+MANY = settings(
+    max_examples=200, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+)
+FEW = settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 
 
 def digits(value: object) -> str:
