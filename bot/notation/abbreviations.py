@@ -368,7 +368,7 @@ QUALIFIERS: frozenset[str] = frozenset(
         "knee toe ab oblique pallof cuban arnold landmine jefferson zercher pistol sissy belt pendulum hyper",
         "nordic donkey tibialis neck pec deck dip push pull chin sit jump kneeling half tall low high double",
         "alternating chest-supported supported bodyweight hollow superman mountain wheel rotation external",
-        "internal muscle power floor spoto larsen sled prowler assault cross country dumbell crossbody skull",
+        "internal muscle power floor spoto larsen sled prowler cross country dumbell crossbody skull",
     )
 )
 """The words that tell exercises apart."""

@@ -77,7 +77,7 @@ def _put_behind_name(out: list[Mark], place: int) -> None:
         out[place : end + 2] = [out[end + 1], *out[place : end + 1]]
 
 
-_MACHINES = frozenset(words("machine stack gravitron thing counterweight counterbalance weightstack assister"))
+_MACHINES = frozenset(words("machine stack thing counterweight counterbalance weightstack assister"))
 _LIFTING = frozenset(words(
     "took takes taking take gave gives giving give helped helps helping help lifted lifts lifting saves saving saved "
     "spots spotting carrying carried carries set does doing"

@@ -22,6 +22,9 @@ URGENT = [
     "had a stroke on the bike",
     "i was on the bike, had a stroke i think",
     "no swelling but the calf is red and hot",
+    "my foot is dead right now",
+    "my foot went dead straight after",
+    "my left hand is dead straight away after the set",
 ]
 
 
@@ -58,6 +61,10 @@ NONE = [
     "my bottle leaks without me noticing",
     "forearms burning, the good burn",
     "the baby woke me twice in the night",
+    "dropped a plate by accident, didnt know it was loose",
+    "skipped it by accident, did not notice",
+    "ate brown rice, never felt so heavy",
+    "touch the floor with my fingers, nothing to it",
 ]
 
 

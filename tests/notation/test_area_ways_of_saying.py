@@ -94,6 +94,8 @@ MORE_SETS = [
     ("60x5, got a couple more sets to go", "Bench Press", 1),
     ("60x6 5 and 4 it was boredom that stopped me not my legs", "Bench Press", 3),
     ("60x5 finished on 62.5x4", "Bench Press", 2),
+    ("60x5 then i lie on the bench for a while", "Bench Press", 1),
+    ("both carries 32 for 30m", "Bench Press", 2),
     ("60x5 @9.5, less easy", "Bench Press", 1),
     ("32 for 40m, my shopping weighs more", "Farmer Carry", 1),
 ]

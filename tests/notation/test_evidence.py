@@ -159,7 +159,8 @@ def _claims(item: Evidence, text: str) -> bool:
     said = re.sub(r"(?<=\d)o", "0", text[slice(*item.span)].lower())
     number = re.search(r"\d+(?:\.\d+)?", item.value)
     digits = [Decimal(d.replace(",", ".")) for d in re.findall(r"\d+(?:[.,]\d{1,2})?", said)]
-    if "," in said:  # `10,9,8` is a list, and `60 x 22,5` may be one
+    linked = item.meaning is Meaning.REPS and re.search("[x×*]", said)
+    if said.count(",") > 1 or (linked and "," in said):  # `10,9,8` is a list, and `x 22,5` may be one
         digits += [Decimal(d) for d in re.findall(r"\d+", said)]
     until = item.meaning is Meaning.MINUTES and re.match("until|till|til|by|to|before|leav|out", said)
     spread = item.meaning is Meaning.SETS and re.search("all|every|each|both|same", said)

@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 
 from bot.notation.alike.frames import any_of, clause_starts, compiled, maybe, one_of, put, said_of, some
-from bot.notation.clauses import EDGES
+from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.spoken import NUMBER_WORDS
 from bot.notation.tokens import Mark
@@ -521,7 +521,7 @@ def with_endings(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
             continue
         if timed and _ALLOWED.match(said.text, said.letter(place)) and _AHEAD.search(said.text[: said.letter(place)]):
             continue
-        if _is_number(marks, said.place(end)) and any(m.text.startswith("warm") for m in marks[:place]):
+        if kind_at(marks, said.place(end)) is Kind.NUM and any(m.text.startswith("warm") for m in marks[:place]):
             continue  # `warm ups over with, finished on 150 for 1`: what was lifted last of them
         if not begun and _ELSEWHERE.search(said.text[said.letter(place) : end]):
             continue
@@ -531,10 +531,6 @@ def with_endings(marks: Sequence[Mark], *, begun: bool = True) -> list[Mark]:
         behind = until < len(marks) and marks[until].kind not in EDGES
         out += put(marks[place:until], f"{', ' if apart else ''}{_PLAIN}{' ,' if behind else ''}")
     return [*out, *marks[until:]]
-
-
-def _is_number(marks: Sequence[Mark], place: int) -> bool:
-    return place < len(marks) and marks[place].kind is Kind.NUM
 
 
 _ELSEWHERE = re.compile(

@@ -95,6 +95,7 @@ _LISTING = (Kind.COMMA, Kind.THEN, Kind.AND, Kind.SLASH)
 _SLIP = 3
 """How far a count that was mistyped lies from what it was (common practice, no source)."""
 _MOST_REPS = 40
+"""A greater number of a list is a load (common practice, no source)."""
 
 
 def _is_rep(mark: Mark) -> bool:

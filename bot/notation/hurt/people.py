@@ -259,6 +259,10 @@ def _asks(scene: Passage, index: int) -> bool:
 _SUBJECTS = word_set("you he she they it that this these those anyone anybody anything somebody someone everyone")
 
 
+LAUGHING = word_set("laughing laughter giggling giggles")
+"""What takes breath and is no sign: `can't breathe for laughing`."""
+
+
 def laughed(scene: Passage, mark: Mark) -> bool:
     """Laughter in the same sentence, or right beside it."""
     return any(abs(scene.sentence[m.first] - scene.sentence[mark.first]) <= 1 for m in scene.of(Cue.LAUGH))

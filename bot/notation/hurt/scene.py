@@ -131,6 +131,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [n for n in neutral if words[n.first] != "head" or not _is_in_the(words, n.first)]
     neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
     neutral = [n for n in neutral if words[n.end - 1] != "out" or words[n.end : n.end + 2] not in _SUDDEN]
+    neutral = [n for n in neutral if words[n.first] != "dead" or _AT_ONCE.isdisjoint(words[n.end : n.end + 1])]
     neutral = [n for n in neutral if words[n.end - 1] != "head" or words[n.end : n.end + 1] not in _STRUCK]
     marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
     placed = {m.end for m in found if m.cue is None}
@@ -153,6 +154,8 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     return kept
 
 
+_AT_ONCE = frozenset({"now", "away", "after", "afterwards", "here"})
+"""Behind `dead right`, `dead straight` these say when: `my foot went dead straight after`."""
 _UNTIL = frozenset({"till", "until", "til", "untill", "unti"})
 """What ends a silence: `didn't make a peep till rep 8`."""
 _TO_A_PLACE = frozenset({"in", "the", "my", "left", "right", "lower", "upper"})

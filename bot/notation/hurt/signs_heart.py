@@ -7,7 +7,7 @@ from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.passage import Passage
-from bot.notation.hurt.people import is_anothers_place, laughed
+from bot.notation.hurt.people import LAUGHING, is_anothers_place, laughed
 from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.said_of import said_of_chest
@@ -149,15 +149,11 @@ def _doms_said(scene: Passage, spot: Spot) -> bool:
 _ENJOYED = word_set("amazing loved love awesome brilliant enjoyed buzzing savage fantastic class")
 
 
-_LAUGHING = word_set("laughing laughter giggling giggles")
-"""What takes breath and is no sign: `can't breathe for laughing`."""
-
-
 def winded(scene: Passage) -> Iterator[Sign]:
     """Breath that does not come back; being out of breath after a set is none."""
     for m in scene.of(Cue.BREATHLESS):
         exaggerated = scene.word(m.first) == "can't" and scene.sentence_words(m.first) & _ENJOYED
-        exaggerated = exaggerated or scene.words(m.end, m.end + 2) & _LAUGHING
+        exaggerated = exaggerated or scene.words(m.end, m.end + 2) & LAUGHING
         if (
             stands(scene, m)
             and "nose" not in scene.words(m.end, m.end + 4)

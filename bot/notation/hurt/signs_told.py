@@ -11,7 +11,7 @@ from bot.notation.hurt.negation import negated
 from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
-from bot.notation.hurt.people import laughed
+from bot.notation.hurt.people import LAUGHING, laughed
 from bot.notation.hurt.phrases_told import TOLD
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, stands, tears_skin
@@ -86,7 +86,9 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         return
     if any(heard[i] in _SWELLING and scene.word(i - 1) in ("no", "without", "zero") for i in found):
         return
-    if told.name == "breath" and scene.words(end, end + 3) & _LAUGHING:
+    if any(heard[i] == "accident" and scene.word(i - 1) == "by" for i in found):
+        return  # `dropped it by accident, did not notice`
+    if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:
         return
     mark = Mark(first, end, Cue.FAINT)
     if told.name == "pop" and any(tears_skin(scene, at) for at in found):
@@ -100,7 +102,6 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
             yield Sign(told.name, tuple(sorted(found)), spot)
 
 
-_LAUGHING = word_set("laughing laughter giggling giggles")
 _SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise bruising")
 """What is felt for, and may be said not to be there: `calf checked, no swelling`."""
 

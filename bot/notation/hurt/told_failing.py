@@ -139,10 +139,15 @@ stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rub
 no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
     @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch
     when
+no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter floor ground
+    hurt hurts pain
+no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
+    floor ground hurt hurts pain stretch
 no feeling 14: pinch pinched pinches pinching poke poked pokes poking prick pricked rub rubbed rubbing slap slapped
-    stroke stroked stroking touch touched touches touching | @ends thighs | nothing nowt ! @laughter hurt hurts pain
-no feeling 14: rub rubbed rubbing stroke stroked stroking touch touched touches touching | @ends thighs | can't don't
-    doesn't | feel know notice sense tell ! @laughter floor ground hurt hurts pain stretch
+    stroke stroked stroking touch touched touches touching | @ends thighs | nothing nowt | feel feels feeling felt !
+    @laughter chalk floor ground hurt hurts pain
+no feeling 10: rub rubbed rubbing stroke stroked stroking | @ends thighs | can't don't doesn't | feel know notice sense
+    tell ! @laughter chalk floor ground hurt hurts pain stretch
 no feeling 7: feet finger fingers foot hand toe toes | can't don't | feel | it them ! @laughter burn chest glute glutes
     hamstring hamstrings lats like much quads stretch working
 no feeling 9: @ends | @not | attached belong belongs mine ! @laughter
@@ -215,8 +220,8 @@ control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter a
     hose need needed quick roof shaker stop then water went
 control 7 sober: dribble dribbled dribbling leak leaked leaking leaks | without | feeling knowing meaning noticing
     realising realizing sensing ! bag bottle ceiling grip hose pipe roof shaker tap tyre
-control 14 sober: accident brown number-two poo pooed pooped shat soiled | feel felt knew know notice noticed sense
-    sensed | didn't never not no ! bike car dog kid puppy road traffic work
+control 14 sober: brown | code | feel felt knew know notice noticed sense sensed | didn't never not no
+control 14 sober: pooed pooped soiled | feel felt notice noticed | didn't never not no ! dog kid puppy
 control 6: poo pooed pooped soiled | @lifting bit little pants shorts ! @laughter after baby before between break
     dog kid need needed then went
 control 7: @water | @cannot ability doesn't don't isn't not powerless | @hold ! @laughter bar break carry coffee

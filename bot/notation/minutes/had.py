@@ -20,7 +20,7 @@ _NOT_HAVING = frozenset(
         "takes taking ago sleep slept plus extra longer over between queue queued waited waiting wait waits",
         "commute commuting arriving away traffic stretch stretched stretching foam mobility break rower rowing",
         "elliptical jog jogged jogging early behind swim swam hold held holding after in be each per every total",
-        "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairmaster stepper skipping",
+        "duration lasted lasting elapsed spent steady amrap emom intervals sauna stairclimber stepper skipping",
         "skipped skip drove nap napped gained here hiked hike hiking queuing chatted nattered napping saved",
     )
 )

@@ -14,7 +14,7 @@ from bot.notation.wordlist import words
 TELLING = QUALIFIERS - frozenset(
     words(
         "good dead half high low power straight double wall box pause tempo block rack belt bar toe floor step",
-        "walking mountain assault cross country over weighted bodyweight push pull dip chin sit jump side v",
+        "walking mountain cross country over weighted bodyweight push pull dip chin sit jump side v",
     )
 )
 """Words which before a name make it another exercise."""

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.order.near import UNITS
+from bot.notation.shaping.counted import GOES
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -36,10 +37,9 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
 
 def _is_of_goes(marks: Sequence[Mark], place: int) -> bool:
     """`had a couple more goes at it`, `a few more sets to go`: sets, of which none is told here."""
-    return text_at(marks, place - 1) in ("couple", "few") and text_at(marks, place + 1) in _GOES
+    return text_at(marks, place - 1) in ("couple", "few") and text_at(marks, place + 1) in GOES
 
 
-_GOES = ("goes", "sets", "tries", "rounds", "attempts", "shots", "cracks", "bashes", "runs")
 _WEIGHING = (["weighs"], ["weigh"], ["weighed"], ["weighing"], ["costs"], ["eats"], ["sweats"], ["complains"])
 """What somebody or something does more of: `my shopping weighs more`."""
 

@@ -128,7 +128,7 @@ def _is_counted(marks: Sequence[Mark], place: int) -> bool:
     return weighed or is_number(mark_at(marks, place - 1))
 
 
-_GOES = ("goes", "sets", "tries", "rounds", "attempts", "shots", "cracks", "bashes", "runs")
+GOES = ("goes", "sets", "tries", "rounds", "attempts", "shots", "cracks", "bashes", "runs")
 """What a couple more of are sets: `had a couple more goes at it`."""
 
 
@@ -141,7 +141,7 @@ def _is_two(marks: Sequence[Mark], place: int) -> bool:
         after += 1
     following = kind_at(marks, after)
     if text == "couple":
-        goes = following is Kind.MORE and text_at(marks, after + 1) in _GOES
+        goes = following is Kind.MORE and text_at(marks, after + 1) in GOES
         return not goes and following in (Kind.TANK, Kind.RIR, Kind.LEFT, Kind.MORE)
     return following in (Kind.TANK, Kind.RIR)
 

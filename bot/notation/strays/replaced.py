@@ -22,7 +22,7 @@ _DID = frozenset(
     )
 )
 _ELSE = frozenset(words(
-    "bike bikes treadmill rower prowler elliptical stairmaster stepper airbike skierg tyre tire car sprint stair "
+    "bike bikes treadmill rower prowler elliptical stairclimber stepper airbike tyre tire car sprint stair "
     "versaclimber crosstrainer airdyne spin sledge jog wheelbarrow"
 ))  # fmt: skip
 _FOR_ELSE = frozenset(words(

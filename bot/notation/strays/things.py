@@ -34,7 +34,7 @@ _MUSIC = frozenset(
     words("playlist music hits song songs tune tunes rock pop disco bangers classics rave house dance stuff mix vibes")
 )
 _CARDIO = frozenset(
-    words("bike treadmill elliptical stairmaster stepper rower crosstrainer spinner exercycle airbike assault stairs")
+    words("bike treadmill elliptical stairclimber stepper rower crosstrainer spinner exercycle airbike stairs")
 )
 _DECADES = range(50, 100, 10)
 
