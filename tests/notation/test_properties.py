@@ -6,7 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from bot.notation.grammar import parser
@@ -193,6 +193,7 @@ def test_no_session_is_too_odd(kinds: list[str]) -> None:
 
 
 @given(st.lists(PIECES, max_size=20).map(" ".join))
+@example("60 for assist 1:05")
 @settings(max_examples=300)
 def test_the_grammar_takes_all_that_shaping_gives(text: str) -> None:
     """Shaped marks of any message are a sentence of the grammar: nothing falls back to being asked about."""

@@ -52,7 +52,7 @@ def links(marks: list[Mark]) -> list[Mark]:
         if kind in LINKS:
             ends = _ends_amount(out)
             starts = kind_at(marks, place + 1) in OPERANDS or (
-                kind_at(marks, place + 1) in PREFIXES and is_number(mark_at(marks, place + 2))
+                kind_at(marks, place + 1) in PREFIXES and kind_at(marks, place + 2) is Kind.NUM
             )
             rated = kind_at(marks, place + 2) in (Kind.TANK, Kind.RPEPOST, Kind.RIRPOST) and kind is not Kind.X
             if rated or not (ends and starts):
