@@ -75,7 +75,7 @@ class _Opening:
             return self.phrases
         if then.filler:
             return self.phrases + self.fixed
-        return self.phrases + [p for word in then.sure | then.doubtful for p in self.seconds.get(word, ())]
+        return self.phrases + [p for word in then.words for p in self.seconds.get(word, ())]
 
 
 def _by_first() -> dict[str, _Opening]:
@@ -101,6 +101,8 @@ class _Typed:
     """A token as the finder sees it."""
 
     word: str
+    words: tuple[str, ...]
+    """All that it may be, in the order of the speller: of two phrases alike the same is always found."""
     sure: frozenset[str]
     doubtful: frozenset[str]
     filler: bool
@@ -132,7 +134,7 @@ def find_marks(tokens: tuple[Token, ...], *, doubtful: bool = False) -> list[Mar
     marks: dict[tuple[int, Cue | None, str], Mark] = {}
     for first, here in enumerate(typed):
         then = typed[first + 1] if first + 1 < len(typed) and not typed[first + 1].stops else None
-        for word in here.sure | here.doubtful:
+        for word in here.words:
             opening = _BY_FIRST.get(word, _NO_PATTERNS)
             for pattern in opening.words:
                 _keep(marks, first, pattern, _word(here, word, first))
@@ -169,7 +171,8 @@ def _typed(token: Token, *, doubtful: bool) -> _Typed:
     reading = SPELLER.read(token.word) if token.kind is Kind.WORD else Readings()
     maybe = frozenset(CANON.get(w, w) for w in reading.doubtful) if doubtful else frozenset[str]()
     sure = frozenset(reading.sure)
-    return _Typed(token.word, sure, maybe - sure, token.word in FILLERS, token.gap is Gap.HARD)
+    words = (*reading.sure, *(w for w in dict.fromkeys(CANON.get(w, w) for w in reading.doubtful) if w in maybe - sure))
+    return _Typed(token.word, words, sure, maybe - sure, token.word in FILLERS, token.gap is Gap.HARD)
 
 
 def _tells(word: str) -> bool:
