@@ -18,11 +18,34 @@ from bot.notation.tokens import Mark
 def one_of(*lines: str) -> str:
     """One of the phrases in these lines, which `; ` parts.
 
-    >>> one_of("done; all done")
-    '(?:done |all done )'
+    >>> one_of("done; all done; all over")
+    '(?:done |all (?:done |over ))'
     """
     phrases = [" ".join(one.split()) for line in lines for one in line.split(";")]
-    return "(?:" + "|".join(f"{re.escape(one)} ".replace(r"\ ", " ") for one in phrases if one) + ")"
+    return "(?:" + _branches([one.split() for one in dict.fromkeys(phrases) if one]) + ")"
+
+
+def _branches(phrases: Sequence[Sequence[str]]) -> str:
+    """Phrases, each word that several begin with said once: found as they are in a row, in a part of the time.
+
+    Those with one first word may stand together, for of two first words only one can be said at a place; but none goes
+    past the end of a shorter phrase that stands before it.
+    """
+    rows: list[dict[str, list[Sequence[str]]]] = [{}]
+    for phrase in phrases:
+        if not phrase:
+            rows += [{"": []}, {}]
+        else:
+            rows[-1].setdefault(phrase[0], []).append(phrase[1:])
+    return "|".join(_branch(first, rest) for row in rows for first, rest in row.items())
+
+
+def _branch(first: str, rest: Sequence[Sequence[str]]) -> str:
+    if not first:
+        return ""
+    behind = _branches(rest)
+    word = f"{re.escape(first)} "
+    return f"{word}(?:{behind})" if behind else word
 
 
 def maybe(*lines: str) -> str:

@@ -9,7 +9,7 @@ from bot.notation.corrections.drops import parted_drop
 from bot.notation.corrections.going_on import with_next
 from bot.notation.corrections.groups import split_groups
 from bot.notation.corrections.idle import denied_behind
-from bot.notation.corrections.moved import move_set
+from bot.notation.corrections.moved import MOVING, move_set
 from bot.notation.corrections.no_drop import take_drop_back
 from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
@@ -17,7 +17,7 @@ from bot.notation.corrections.pointed import pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
 from bot.notation.corrections.sides_rated import rate_sides
-from bot.notation.corrections.swapped import swap_sides
+from bot.notation.corrections.swapped import SWAPPED, swap_sides
 from bot.notation.corrections.targets import with_targets
 from bot.notation.corrections.told_whole import sets_anew
 from bot.notation.corrections.units import correct_unit
@@ -25,6 +25,7 @@ from bot.notation.draft import Draft
 from bot.notation.kinds import Kind
 from bot.notation.leaving import cuts_open_set
 from bot.notation.masking import masked
+from bot.notation.order.steps import said_in
 from bot.notation.record import Record
 from bot.notation.restated import is_called_wrong, is_of_another
 from bot.notation.said import Doubt
@@ -40,6 +41,8 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
         _leave_ended(draft)
     if draft.record.replaces and _keeps_rest(piece):
         return []
+    if _AMENDING.isdisjoint(said_in(piece)):
+        return piece
     denied = denied_behind(piece)
     if denied and _has_open(draft):
         return amend(draft, masked(piece, denied))
@@ -104,6 +107,13 @@ def amend(draft: Draft, piece: list[Mark]) -> list[Mark]:
             _correct(draft, part, place)
         return []
     return _as_correction(draft, piece, place, stored=stored)
+
+
+_AMENDING = MOVING | SWAPPED | frozenset(
+    (Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT, Kind.NO, Kind.SCRAP, Kind.WROTE, Kind.LABEL, Kind.SET, Kind.ORD,
+     Kind.LASTSET, Kind.LASTREP, "*", "only", "mean", "meant", "way")
+)  # fmt: skip
+"""Kinds and words of which one stands in every piece that changes what was said before."""
 
 
 def _as_correction(draft: Draft, piece: list[Mark], place: int | None, *, stored: bool) -> list[Mark]:
@@ -218,10 +228,22 @@ def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
 
 def targeted(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """The piece with the stored sets that it counts as labels."""
-    if not _names_stored(draft, piece):
+    said = said_in(piece)
+    rated = not _RATES.isdisjoint(said) and (_ENTRIES.isdisjoint(said) or not _POINTING.isdisjoint(said))
+    if (_AIMING.isdisjoint(said) and not rated) or not _names_stored(draft, piece):
         return piece
     piece = pointed(piece, draft.record, _exercise_of(draft, piece))
     return with_targets(piece, draft.record, _exercise_of(draft, piece))
+
+
+_AIMING = frozenset(
+    (Kind.ORD, Kind.LABEL, Kind.WAS, Kind.MEANT, Kind.SORRY, Kind.NOT, Kind.SCRAP, Kind.COULD, "only", "just", "was",
+     "were")
+)  # fmt: skip
+"""Kinds and words of which one stands wherever stored sets are counted or pointed at, but for their efforts."""
+_RATES = frozenset((Kind.RPE, Kind.RIR, Kind.TANK))
+_ENTRIES = frozenset((Kind.X, Kind.KG, Kind.LB, Kind.REPS))
+_POINTING = frozenset(("the", "that", "my", "those"))
 
 
 def _names_stored(draft: Draft, piece: Sequence[Mark]) -> bool:

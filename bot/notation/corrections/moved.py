@@ -18,7 +18,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 from bot.training.report import SetKey, Stage
 
-_MOVING = frozenset(words("move put book log file count belongs belong shift switch change swap transfer reassign"))
+MOVING = frozenset(words("move put book log file count belongs belong shift switch change swap transfer reassign"))
 _TO_COME = frozenset(words("next now going gonna doing will tomorrow ill want wanna can should today"))
 _FILED = frozenset(words("filed logged put have got wrote booked entered saved down under as"))
 _LED = (Kind.FILL, Kind.WITH, Kind.FOR, Kind.AT, Kind.COMMA, Kind.LABEL, Kind.ORD)
@@ -77,7 +77,7 @@ def _target(marks: Sequence[Mark], stored: int | None) -> int | None:
         told = any(m.kind in (Kind.WAS, Kind.MEANT, Kind.LASTSET, Kind.SET, Kind.LABEL) for m in marks)
         return target if told and (denied or filed) and not said & _TO_COME else None
     pointed = any(m.kind in (Kind.LASTSET, Kind.SET) for m in marks) or bool(said & {"that", "it", "thats"})
-    moved = bool(said & _MOVING) and (_led_by(marks, at) is Kind.TO or bool(said & {"under", "on", "to"}))
+    moved = bool(said & MOVING) and (_led_by(marks, at) is Kind.TO or bool(said & {"under", "on", "to"}))
     wrong = any(m.kind is Kind.MEANT for m in marks) and _led_by(marks, at) is Kind.WAS
     return target if pointed and (moved or wrong) else None
 

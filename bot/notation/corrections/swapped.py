@@ -11,7 +11,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 from bot.training.report import Performed, SetKey, Side
 
-_SWAPPED = frozenset(words(
+SWAPPED = frozenset(words(
     "swap swapped swaped switch switched flip flipped backwards reverse reversed mixed mix confused muddled versa",
 ))  # fmt: skip
 _SIDES = frozenset(words("left right l r side sides leg legs arm arms hand hands lefts rights"))
@@ -26,7 +26,7 @@ _OTHER = {Side.LEFT: Side.RIGHT, Side.RIGHT: Side.LEFT}
 def _swapped_set(piece: Sequence[Mark], record: Record, place: int | None) -> SetKey | None:
     """The set whose sides a piece says to be the wrong way round; none where it says no such thing, or has one side."""
     said = {w for m in piece for w in m.text.split()}
-    turned = bool(said & _SWAPPED) or ("way" in said and bool(said & {"wrong", "other"}))
+    turned = bool(said & SWAPPED) or ("way" in said and bool(said & {"wrong", "other"}))
     told = said & _SIDES or said & _THAT or len(said) <= _SHORT
     last = record.last(place)
     if not turned or not told or said & _COMING or last is None or last.set is None:
