@@ -303,6 +303,8 @@ PHRASES: dict[Kind, str] = {
         "nearly killed me; almost killed me; nearly finished me; almost finished me; nearly did me in; nearly died; "
         "almost died; nearly broke me; almost broke me; nearly had me; nearly ended me; nearly gave up; nearly cried; "
         "almost cried; nearly quit; almost quit; nearly got me; nearly threw up; nearly puked; almost puked; "
+        "swapped racks; switched racks; changed racks; swapped rack; switched rack; swapped platforms; "
+        "switched platforms; swapped stations; switched stations; swapped shoes; switched shoes; changed shoes; "
         "no cap; no joke; no lie; no word of a lie; no bother; no worries; no problem; no problemo; no drama; no "
         "dramas; no sweat; no probs; no fuss; no doubt; no biggie; no way; no messing; no stress; no issue; no "
         "issues; no excuses; "
@@ -616,7 +618,10 @@ PHRASES: dict[Kind, str] = {
     Kind.FAILED: (
         "failed the; failed on; failed at; failed on the; failed at the; failed rep; failed on rep; failed at rep; "
         "failed my; missed the; missed rep; missed my; missed on; couldnt get the; couldnt finish the; couldnt lock "
-        "out the; got stuck on the; got stuck on; stuck on the; died on the; died on; failing on; failing the; failed "
+        "out the; got stuck on the; got stuck on; stuck on the; got stuck halfway on the; stuck halfway on the; "
+        "got stuck halfway up on the; stuck halfway up on the; got stuck half way on the; got stuck midway on the; "
+        "stalled halfway on the; stalled halfway up on the; stalled on the; stuck mid rep on the; "
+        "died on the; died on; failing on; failing the; failed "
         "on my; couldnt complete the; didnt get the; didnt make the; didnt finish the; no lockout on; lost the; "
         "failed attempting the; failed going for the; failed trying the; faild the; fialed the; failed th; failed "
         "number; failed on number; couldnt make the; could not lock out the; could not get the; could not finish the; "
@@ -1168,7 +1173,8 @@ FILLERS = words(
     "dude buddy pal lads guys sir maam thanks",
     "thank thankyou cheers ta thx tks pls please lol haha hahaha lmao omg phew ooft oof ouch tbh btw imo fyi ish",
     "really very pretty quite super so too just only about around roughly approx approximately like maybe",
-    "probably perhaps possibly kinda sorta bit little lot lots kind sort of today tonight now currently right",
+    "probably prob probs prolly probly perhaps possibly kinda sorta bit little lot lots kind sort of today",
+    "tonight now currently right",
     "away already still yet finally first firstly second secondly third lastly once also as though tho but",
     "because cause cos since while even ever everything something anything nothing thing things stuff all round",
     "down off out in into onto over under back through along before after during between form technique depth",

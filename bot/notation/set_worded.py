@@ -274,6 +274,25 @@ def _spoken_times(out: list[Mark], at: int) -> None:
         out[at] = replace(out[at], kind=Kind.REPS, text="reps")
 
 
+def _twice(out: list[Mark], at: int) -> None:
+    """`40x12, then twice for 10`: two sets of as many repetitions."""
+    led = at - 1
+    while kind_at(out, led) in (Kind.FILL, Kind.COMMA):
+        led -= 1
+    number = at + 1 + (kind_at(out, at + 1) in (Kind.FOR, Kind.X) or text_at(out, at + 1) == "at")
+    told = kind_at(out, number) is Kind.NUM and (out[number].value or MOST_REPS + 1) <= MOST_REPS
+    ends = text_at(out, number + 1) == "@" or kind_at(out, number + 1) in _ENDED
+    before = [m.kind for m in out[max(0, led - 3) : led] if m.kind not in (Kind.REPS, Kind.COMMA)]
+    follows = kind_at(out, led) is Kind.THEN and before[-1:] == [Kind.NUM]
+    if out[at].text != "twice" or not (follows and told and ends):
+        return
+    two = replace(out[at], kind=Kind.NUM, value=Decimal(2), parts=())
+    out[at:number] = [two, replace(out[at], kind=Kind.SETS, text="sets of", start=two.end)]
+
+
+_ENDED = (None, Kind.REPS, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.RPE, Kind.RIR)
+
+
 def _loaded(out: list[Mark], at: int) -> None:
     """`60 loaded, nine in the books`, `nine reps, 60 on there`: the load by its number alone."""
     end = at + 1 + (kind_at(out, at + 1) in _LOADS)
@@ -385,6 +404,7 @@ _PUT = (
     _wording(_as_before, {Kind.SAME}, _WEIGHTS),
     _wording(_rested, {Kind.THEREST}, _LONG),
     _wording(_spoken_times, {Kind.TIMES}),
+    _wording(_twice, {"twice"}, {Kind.THEN}),
     _wording(_loaded, {"loaded", "there", "it", "bar", "board", "books"}),
     _wording(_as_written, {Kind.SAMELOAD, Kind.PLANNED}, {Kind.STOP}),
     _wording(_sets_of_name, {Kind.SETS}, {Kind.NAME}),

@@ -64,7 +64,8 @@ def in_turn(marks: list[Mark]) -> list[Mark]:
         elif kind_at(out, end) not in (Kind.X, Kind.FOR):
             found = _counted_before(out, at)
             start = at if found is None else found[1]
-        if found is None or not _are_loads(loads, found[0]):
+        linked = kind_at(out, end) in (Kind.X, Kind.FOR)
+        if found is None or not _are_loads(loads, found[0]) or not (linked or _may_be_loads(loads)):
             at = end
             continue
         sets = _as_sets(loads, found[0])
@@ -118,6 +119,13 @@ def _is_each_side(marks: Sequence[Mark], loads: Sequence[list[Mark]], end: int) 
 def _are_loads(loads: Sequence[list[Mark]], count: Mark) -> bool:
     """Whether all of them are too many for repetitions of so many sets or each."""
     return all((run[0].value or 0) >= 2 * (count.value or 0) for run in loads)
+
+
+def _may_be_loads(loads: Sequence[list[Mark]]) -> bool:
+    """Whether a list is not one of repetitions, like that of `then 4 4 2 each`: bare counts that never rise."""
+    values = [run[0].value or Decimal(0) for run in loads]
+    bare = all(len(run) == 1 and run[0].value == int(run[0].value or 0) for run in loads)
+    return not bare or values[0] > _MOST_REPS or values != sorted(values, reverse=True)
 
 
 def _loads(marks: Sequence[Mark], at: int) -> tuple[list[list[Mark]], int]:

@@ -38,12 +38,13 @@ def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:
 
 
 def _is_went_back(marks: Sequence[Mark], place: int) -> bool:
-    """`then went back to 120 for 9`, `back to the 14s and got 12`, `back to rows 60x8`: what was done, not what is to
+    """`then went back to 120 for 9`, `back to rows 60x8`, `back to kilos 60x8`: what was done, not what is to
     come."""
     if marks[place].text.split()[-2:] != ["back", "to"]:
         return False
     at = place + 1
-    while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind in (Kind.NAME, Kind.BODY, Kind.PLUS)):
+    ahead = (Kind.NAME, Kind.BODY, Kind.PLUS, Kind.KG, Kind.LB)
+    while at < len(marks) and (marks[at].text in ("the", "for") or marks[at].kind in ahead):
         at += 1
     if at < len(marks) and marks[at].kind is Kind.X and marks[at - 1].kind is Kind.BODY:
         return True

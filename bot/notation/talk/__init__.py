@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
-from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, part_of
+from bot.notation.clauses import EDGES, beside, continues_list, is_led_at, kind_at, part_of
 from bot.notation.compared import is_compared
 from bot.notation.kinds import Kind
 from bot.notation.talk.body import is_body, is_on_scale, is_weight_change, weighs_in
@@ -120,9 +120,12 @@ def _is_result(marks: Sequence[Mark], place: int) -> bool:
         return True
     if len(numbers) != 2 or [m.kind for m in part[numbers[0] : numbers[1] + 1]] != [Kind.NUM, Kind.DASH, Kind.NUM]:
         return False
+    if kind_at(part, numbers[1] + 1) in _LEFT_OVER:
+        return False  # `maybe 2-3 left`: how many more there were
     return part[numbers[1]].tight and (score or any(m.kind is Kind.WORD for m in part[: numbers[0]]))
 
 
+_LEFT_OVER = (Kind.LEFT, Kind.TANK, Kind.RIRPOST, Kind.RIR, Kind.MORE, Kind.REPS)
 _SCORED = frozenset(words("won lost drew beat beaten score scored match game"))
 _TALKY = frozenset(
     words(
