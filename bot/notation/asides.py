@@ -3,12 +3,13 @@
 `6 out of 8`, `tempo 3-1-1`, `rest was 90s`, `7pm`, `2 half reps`. Plates counted beside the bar are asked about.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
@@ -20,8 +21,10 @@ _BETWEEN = (Kind.WAS, Kind.FILL, Kind.FOR, Kind.COLON)
 
 def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such numbers without bearing, and with plates beside a bar as a slip, which is asked about."""
-    found = (_praise, _on_a_list, _targets, _only_part, _tempos, _rests, _clocks, _part_reps, _short, _sums)
-    gone = {place for find in found for place in find(marks)}
+    said = said_in(marks)
+    gone = {place for needs, find in _FOUND if not needs.isdisjoint(said) for place in find(marks)}
+    if not gone and Kind.PLATES not in said:
+        return list(marks)
     return [
         replace(mark, kind=Kind.GAP, value=None, parts=())
         if place in gone
@@ -218,3 +221,18 @@ def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:
     adds = kind_at(marks, place + 1) in (Kind.PLUS, Kind.AND, Kind.WITH) and _is_number(marks, place + 2)
     added = said[0] in ("plus", "+", "and") or kind_at(marks, place - 1) in (Kind.PLUS, Kind.AND)
     return adds or (added and any(_is_number(marks, at) for at in range(max(0, place - 4), place)))
+
+
+_FOUND: tuple[tuple[frozenset[str], Callable[[Sequence[Mark]], Iterator[int]]], ...] = (
+    (frozenset((Kind.SET, Kind.NUM)), _praise),
+    (frozenset(_LISTS), _on_a_list),
+    (frozenset(("of",)), _targets),
+    (frozenset(("of",)), _only_part),
+    (frozenset(("tempo",)), _tempos),
+    (_PACED.union(_PAUSED, _RESTED), _rests),
+    (_OF_DAY, _clocks),
+    (_NOT_WHOLE, _part_reps),
+    (_MISSING, _short),
+    (frozenset((Kind.TOTAL, "total")), _sums),
+)
+"""What finds such numbers, each with the kinds and the words without which it finds none."""

@@ -81,6 +81,8 @@ def _is_of_coach(marks: Sequence[Mark], places: Sequence[int]) -> bool:
 
 def _counts(draft: Draft, marks: Sequence[Mark], measure: Measure) -> bool:
     """Whether an exercise that the message names, or the one under way, counts seconds or metres."""
+    if not any(e.measure is measure for e in draft.request.exercises):
+        return False
     named = [i for m in marks if m.kind in (Kind.NAME, Kind.WEAK) for i in m.names]
     first = next((i for i, m in enumerate(marks) if m.kind is Kind.NAME), len(marks))
     under = draft.under_way()

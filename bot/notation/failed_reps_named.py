@@ -44,7 +44,7 @@ _TRYING = re.compile(
     r"\b(?:went for|going for|go for|tried|trying|try|attempted|attempting|attempt|reached for|pushed for|fought for|"
     r"had a go|gave)\b"
 )
-_CUES = frozenset(words(
+NEEDS = frozenset(words(
     "fail fails failed failing failure miss missed bail bailed dumped nope stuck died dies stalled no couldnt could "
     "cant didnt did doesnt wouldnt would wasnt never fell dropped slipped pinned buried stapled crushed folded gave "
     "halfway half spotter lost beat defeated much back grip got made nailed hit managed ground came went"
@@ -62,7 +62,7 @@ def with_failed_reps_named(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such words in that form."""
     if not any(m.kind is Kind.ORD or m.kind is Kind.REPS or m.text in ("rep", "number") for m in marks):
         return marks
-    if _CUES.isdisjoint(w for m in marks for w in m.text.split()) or any(map(_tells_more, marks)):
+    if any(map(_tells_more, marks)):
         return marks
     at = _repetition(marks)
     if at is None:

@@ -35,7 +35,7 @@ _UNCOUNTED = re.compile(
 _CHEATED = re.compile(
     r"\b(?:cheat|cheating|cheated|cheaty|kip|kippy|kipped|kipping|doesnt count|dont count|isnt one)\b"
 )
-_CUES = frozenset(words("half partial wiggle twitch cheat cheater cheating cheated kippy kipped kipping"))
+NEEDS = frozenset(words("half partial wiggle twitch cheat cheater cheating cheated kippy kipped kipping"))
 _EDGES = (Kind.COMMA, Kind.AND, Kind.THEN, Kind.PLUS, Kind.OPEN, Kind.DASH, Kind.STOP)
 _STOPS = frozenset((None, Kind.STOP, Kind.LINE, Kind.CLOSE, Kind.QUERY, Kind.NUM, Kind.COMMA, Kind.BREAK))
 _LISTED = (Kind.NUM, Kind.REPS)
@@ -43,8 +43,6 @@ _LISTED = (Kind.NUM, Kind.REPS)
 
 def without_halves_uncounted(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such words without bearing."""
-    if _CUES.isdisjoint(w for m in marks for w in m.text.split()):
-        return marks
     out = list(marks)
     for place in range(1, len(out)):
         if out[place].kind not in _EDGES or kind_at(out, place - 1) not in _LISTED:

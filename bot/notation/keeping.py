@@ -115,25 +115,25 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
 
 def _put_plainly(draft: Draft, marks: list[Mark]) -> _Plain:
     """The marks with everything that is told in other wordings in plain ones, in the order that these need."""
-    record = draft.record
+    record, under = draft.record, draft.under_way()
     marks = with_numbers_beside(marks, draft.request)
     marks = with_both_again(with_paired(begun(marks), draft.request.exercises), draft.request.exercises)
     marks = with_other_side(with_names_by_load(marks, record, draft.unit), record.last())
-    said = marks = with_side_pairs(marks, record, draft.under_way())
+    said = marks = with_side_pairs(marks, record, under)
     mentioned = only_mentioned(marks)
     starts = {marks[i].start for i in mentioned}
     draft.mentions = [m for m in draft.mentions if m[0].start not in starts]
-    marks = without_gear(masked(marks, mentioned), draft.request.exercises, draft.under_way())
-    marks = with_contrasts(marks, record, draft.under_way())
-    progress = read_progress(marks, record, draft.under_way())
+    marks = without_gear(masked(marks, mentioned), draft.request.exercises, under)
+    marks = with_contrasts(marks, record, under)
+    progress = read_progress(marks, record, under)
     counted = without_totals(without_announced(progress.marks), draft.request.exercises)
     unclear = unclear_entry(counted, record)
     listed = with_named_entries(counted, record)
-    steps = with_steps(all_targeted(draft, listed), record, draft.under_way())
+    steps = with_steps(all_targeted(draft, listed), record, under)
     steps, named = split_named(steps)
-    steps, of_all = split_of_all(steps, record, draft.under_way())
-    steps = with_body_weight(with_added_sets(steps, record, draft.under_way()), record, draft.under_way())
-    sided = with_side_efforts(with_side_counts(steps, record, draft.under_way()), record, draft.under_way())
-    telling = with_same_times(with_same_twice(sided, record, draft.under_way()), record, draft.under_way())
-    telling = by_exercise(with_exceptions(telling, record, draft.under_way()), record, draft.under_way())
+    steps, of_all = split_of_all(steps, record, under)
+    steps = with_body_weight(with_added_sets(steps, record, under), record, under)
+    sided = with_side_efforts(with_side_counts(steps, record, under), record, under)
+    telling = with_same_times(with_same_twice(sided, record, under), record, under)
+    telling = by_exercise(with_exceptions(telling, record, under), record, under)
     return _Plain(telling, said, named, of_all, progress, unclear)

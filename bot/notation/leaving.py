@@ -67,8 +67,7 @@ def read_done_behind(draft: Draft, marks: Sequence[Mark]) -> Span | None:
         and closes_part(marks, place)
         for place, m in enumerate(marks)
     )
-    left = [n for n in open_names(draft) if n not in draft.skipped]
-    if not (is_done or ends) or name is not None or left:
+    if not (is_done or ends) or name is not None or any(n not in draft.skipped for n in open_names(draft)):
         return None
     mark = next((m for m in reversed(marks) if m.kind is Kind.DONE), None)
     return None if mark is None else (mark.start, mark.end)

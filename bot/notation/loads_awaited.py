@@ -73,7 +73,7 @@ _TAKEN = re.compile(
     rf"{_LOAD}"
 )
 """The kit that somebody took away, or has."""
-_CUES = frozenset(words(
+NEEDS = frozenset(words(
     "took takes taken nicked stole grabbed borrowed swiped pinched using has needs wanted "
     "look looks looking keeps keep stares stare staring stared glares glaring scares scaring terrifies "
     "terrifying scary "
@@ -104,7 +104,7 @@ _MOST = 2
 def without_loads_awaited(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such a load, its repetitions and what is foretold of it without bearing."""
     numbers = [i for i, m in enumerate(marks) if m.kind is Kind.NUM and kind_at(marks, i + 1) is not Kind.MINUTES]
-    if not 0 < len(numbers) <= _MOST or _CUES.isdisjoint(w for m in marks for w in m.text.split()):
+    if not 0 < len(numbers) <= _MOST:
         return marks
     if any(m.parts for m in marks if m.kind is Kind.NUM) or any(
         m.kind in _OF_SETS and m.text != _STARING for m in marks

@@ -68,18 +68,18 @@ _UNDER_PLAN = re.compile(
     r"usual|target|"
     r"prescription|wrote|said|says)(?P<rest>[^#]*)"
 )
-_CUES = re.compile(
-    r"\b(?:was|were|is|are|isnt|wasnt|felt|feels|feeling|looked|looks|seemed|seems|would|wouldnt|wont|will|didnt|did|"
-    r"doesnt|does|couldnt|cant|got|gets|beat|beats|wins|won|scared|scares|buried|crushed|hurt|killed|asked|refused|"
-    r"stalled|stayed|sounded|became|turned|had|has|made|makes|might|could|wouldve|to|being|wobbly|shaky|unsure|unstable|"
-    r"nervous|tired|weak|sore|cooked|dead|afraid|wary|sick|knackered|flat|hesitant|sloppy|stuck|struggling|suffering|"
-    r"ugly|slow|grinding|no|bored|done|beaten|rough|not|too|worn|chickened|bottled|backed|wimped|bailed|talked|copped|"
-    r"opted|ducked|dont|never|avoided|avoiding|skipped|respecting|feared|fearing|hated|dreaded|dreading|failing|missing|"
-    r"cost|took|drained|finished|ruined|emptied|broke|left|fried|gassed|smoked|used|ate|wrecked|burned|burnt|exhausted|"
-    r"destroyed|floored|really|already|nearly|almost|must|still|sapped|robbed|stole|because|cause|cuz|cos|coz|since|as|"
-    r"after|following)\b"
-    r"|under|below|less than|lower than|off|down on|lighter than|short of|shy of|beneath|above|over|more than"
-)
+_CUES = frozenset(words(
+    "was were is are isnt wasnt felt feels feeling looked looks seemed seems would wouldnt wont will didnt did",
+    "doesnt does couldnt cant got gets beat beats wins won scared scares buried crushed hurt killed asked refused",
+    "stalled stayed sounded became turned had has made makes might could wouldve to being wobbly shaky unsure",
+    "unstable nervous tired weak sore cooked dead afraid wary sick knackered flat hesitant sloppy stuck struggling",
+    "suffering ugly slow grinding no bored done beaten rough not too worn chickened bottled backed wimped bailed",
+    "talked copped opted ducked dont never avoided avoiding skipped respecting feared fearing hated dreaded",
+    "dreading failing missing cost took drained finished ruined emptied broke left fried gassed smoked used ate",
+    "wrecked burned burnt exhausted destroyed floored really already nearly almost must still sapped robbed stole",
+    "because cause cuz cos coz since as after following under below less lower off down on lighter short of shy",
+    "beneath above over more",
+))  # fmt: skip
 """One word of each of the grammars above at least: where there is none, no clause is looked at."""
 _GOOD = frozenset(words(
     "well up fine good easy ok okay smooth smoothly nice great better flew solid light reps rep failure rir rpe left"
@@ -98,7 +98,7 @@ def with_loads_spoken_of(marks: Sequence[Mark], request: Request) -> list[Mark]:
     out = list(marks)
     if sum(max(1, len(m.parts)) for m in out if m.kind is Kind.NUM) <= 1 or any(m.kind is Kind.QUERY for m in out):
         return out
-    if not _CUES.search(" ".join(m.text for m in out)):
+    if _CUES.isdisjoint(w for m in out for w in m.text.split()):
         return out
     known = [*(s.load for e in request.exercises for s in e.sets), *(d.load for d in request.done)]
     loads = {Decimal(load.thousandths) / 1000 for load in known if load is not None}

@@ -12,6 +12,7 @@ from bot.notation.answer import Source
 from bot.notation.bounds import SEVERAL
 from bot.notation.grounds import Told
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.record import Record
 from bot.notation.restated import EXTRA
 from bot.notation.tokens import Mark
@@ -27,13 +28,12 @@ def miscounted(marks: Sequence[Mark], told: Sequence[Told], record: Record) -> M
     work = [one for one in told if one.row.stage is Stage.WORK]
     if not work or record.replaces:
         return None
-    looks = (
-        _of_all(marks, work, record),
-        _repeated(marks, work, record),
-        _done(marks, work, record),
-        _unsided(marks, work, record),
-    )
-    return next(chain(*looks), None)
+    counts = () if _CUES.isdisjoint(said_in(marks)) else (_of_all, _repeated, _done)
+    return next(chain.from_iterable(look(marks, work, record) for look in (*counts, _unsided)), None)
+
+
+_CUES = frozenset((Kind.ALL, Kind.EACH, Kind.SAME, *_DOING))
+"""Kinds and words of which one stands wherever sets are counted, but for those of two sides."""
 
 
 def _numbers(work: Sequence[Told]) -> dict[str, int]:

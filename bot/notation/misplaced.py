@@ -34,9 +34,11 @@ def misplaced(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[P
 def _named(marks: Sequence[Mark], told: Sequence[Told], exercises: Sequence[PlannedExercise]) -> Iterator[Mark]:
     """Names whose number straight before them is kept as the repetitions of another exercise."""
     for place, mark in enumerate(marks):
+        if mark.kind is not Kind.NAME or not mark.names:
+            continue
         number = place - 1 - (kind_at(marks, place - 1) is Kind.FILL and marks[place - 1].text in ("of", "the"))
         ends = kind_at(marks, place + 1) in (None, *EDGES, Kind.AT, Kind.WITH)
-        if mark.kind is not Kind.NAME or not mark.names or kind_at(marks, number) is not Kind.NUM or not ends:
+        if kind_at(marks, number) is not Kind.NUM or not ends:
             continue
         named = {exercises[at].name for at in mark.names}
         start, end = marks[number].start, marks[number].end

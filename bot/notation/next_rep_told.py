@@ -47,6 +47,7 @@ _BLOCKS = frozenset((
     Kind.DROP, Kind.LEFT, Kind.RIGHT, Kind.MINI, Kind.SAMELOAD, Kind.SAMEREPS, Kind.MEANT, Kind.ALL,
 ))  # fmt: skip
 """Kinds that tell of something else than one repetition."""
+NEEDS = _NOT_DONE | {"rep", "reps"}
 _NOT_COUNTED = frozenset(words("count counting counted scrap leave ignore cheaty cheated cheat"))
 """Words of a repetition that came and is not to count, which other rules read."""
 _OF_REP = (Kind.FAILED, Kind.LASTREP)

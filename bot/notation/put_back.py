@@ -42,7 +42,7 @@ _TO_COME = re.compile(
     r"warming up|setting up|loading|heading (?:in|there|over)|on my way|noted|understood|sounds good|"
     r"roger|makes sense)\b"
 )
-_CUES = frozenset(words(
+NEEDS = frozenset(words(
     "racked reracked hooks hook rack stops stop pins safeties floor back down up in moved starting about "
     "will on gonna "
     "warming setting loading heading noted understood sounds roger makes"
@@ -59,7 +59,7 @@ _MOST = 14
 
 def with_put_back(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such words as `done`."""
-    if not 0 < len(marks) <= _MOST or _CUES.isdisjoint(w for m in marks for w in m.text.split()):
+    if not 0 < len(marks) <= _MOST:
         return marks
     if not _ALONE.issuperset(m.kind for m in marks):
         return marks

@@ -40,9 +40,7 @@ NEEDS = frozenset((*_JOINS, *_MAYBE, "these", "those"))
 
 def with_reserve_ranges(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such clauses put so."""
-    if sum(m.kind is Kind.NUM for m in marks) < _FEWEST or NEEDS.isdisjoint(
-        w for m in marks for w in (m.kind, *m.text.split())
-    ):
+    if sum(m.kind is Kind.NUM for m in marks) < _FEWEST:
         return marks
     out = list(marks)
     place = 1

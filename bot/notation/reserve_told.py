@@ -15,6 +15,7 @@ from bot.notation.kinds import Kind
 from bot.notation.next_failed import told_last
 from bot.notation.tokens import Mark
 from bot.notation.worded import Clause, clause_in, line_at, opens_clause, sentence_of
+from bot.notation.wordlist import words
 
 _SURE = r"(?:absolutely|literally|precisely|exactly|really|basically|pretty much|simply|just|totally|completely|fully)"
 _LEAD = (
@@ -224,20 +225,19 @@ _TELLINGS = tuple(
         (_COULD_REACH, _up_to),
     )
 )
-_CUES = re.compile(
-    r"\b(?:none|nothing|nowt|nil|zero|nada|zilch|naught|no|not|never|left|leaving|remaining|spare|tank|reserves?|"
-    r"rir|back|"
-    r"table|pocket|more|out|empty|failure|limit|max|maximum|scale|good|could|couldve|would|might|wouldnt|wasnt|another|"
-    r"impossible|all|everything|saved|banked|reserved|spared|couldnt|didnt|cant|away|off|back|next|"
-    r"hand|bank|locker|bag|store|inside|me|there)\b"
-)
+NEEDS = frozenset(words(
+    "none nothing nowt nil zero nada zilch naught no not never left leaving remaining spare tank reserves rir back",
+    "table pocket more out empty failure limit max maximum scale good could couldve would might wouldnt wasnt",
+    "another impossible all everything saved banked reserved spared couldnt didnt cant away off next hand bank",
+    "locker bag store inside me there reserve",
+))  # fmt: skip
 
 
 def with_reserve_told(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such clauses as `to failure` and `2 left`, where the message tells a set."""
     out = list(marks)
     numbers = sum(m.kind is Kind.NUM and m.value != 0 for m in out)
-    if numbers == 0 or not _CUES.search(" ".join(m.text for m in out)):
+    if numbers == 0:
         return out
     sided = any(m.kind is Kind.RIGHT for m in out)
     place = 0

@@ -10,6 +10,7 @@ from itertools import pairwise
 from bot.notation.answer import Source
 from bot.notation.clauses import EDGES, kind_at
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.record import Record
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.strays.reasons import BECAUSE
@@ -25,14 +26,8 @@ _WRONG = frozenset(["counted wrong", "i counted wrong", "counted it wrong", "mis
 
 def taken_back(marks: Sequence[Mark]) -> set[int]:
     """The places of what a later telling takes the place of."""
-    return (
-        _load_again(marks)
-        | _of_another(marks)
-        | _counted_again(marks)
-        | _mended(marks)
-        | _broken_off(marks)
-        | _explained(marks)
-    )
+    said = said_in(marks)
+    return {place for needs, find in _TOLD_AGAIN if not needs.isdisjoint(said) for place in find(marks)}
 
 
 def _load_again(marks: Sequence[Mark]) -> set[int]:
@@ -191,3 +186,14 @@ def is_of_another(piece: Sequence[Mark]) -> Mark | None:
         tail = last is not None and not any(m.kind in NUMBERS for m in piece[last:])
         return piece[last] if tail and last is not None and _is_taken_for(piece, last) else None
     return next((m for i, m in enumerate(piece) if m.kind is Kind.NAME and _is_taken_for(piece, i)), None)
+
+
+_TOLD_AGAIN = (
+    (frozenset((Kind.STOP,)), _load_again),
+    (frozenset((Kind.WAS,)), _of_another),
+    (frozenset((Kind.MEANT, Kind.SORRY)), _counted_again),
+    (frozenset((Kind.NO,)), _mended),
+    (frozenset((Kind.STOP,)), _broken_off),
+    (_LESS, _explained),
+)
+"""What finds such tellings, each with the kinds and the words without which it finds none."""

@@ -16,13 +16,11 @@ _UNITS = (Kind.KG, Kind.LB)
 _ENDS = (None, Kind.COMMA, Kind.STOP, Kind.LINE, Kind.BREAK, Kind.CLOSE)
 _BOTH = ("both", "both of them", "all of it", "all of them", "for both", "both sets", "throughout")
 _BARE = (("nothing", "hanging"), ("nothing", "hung"), ("nothing", "hanging off"), ("nothing", "added"))
-_CUES = frozenset(words("next on both all throughout hanging hung added plates only bodyweight bw just"))
+NEEDS = frozenset(words("next on both all throughout hanging hung added plates only bodyweight bw just"))
 
 
 def with_plain_words_around(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such words put plainly."""
-    if _CUES.isdisjoint(w for m in marks for w in m.text.split()):
-        return marks
     out = list(marks)
     for place in range(len(out) - 1, -1, -1):
         kind = out[place].kind

@@ -12,7 +12,7 @@ from bot.notation.talk.things import TALKED_OF
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_REPEATING = (Kind.SAME, Kind.AGAIN)
+REPEATING = (Kind.SAME, Kind.AGAIN)
 _THINGS = TALKED_OF | frozenset(words(
     "setup grip stance tempo gym spot bar rack belt machine result days traffic yesterdays plan coffee old always",
 ))  # fmt: skip
@@ -23,13 +23,11 @@ _GREETING = frozenset(words("hello hi hey late thanks cheers"))
 
 def without_same_talk(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words as no more than talk."""
-    if not any(m.kind in _REPEATING for m in marks):
-        return list(marks)
     marks = [replace(m, kind=Kind.GAP) if _is_of_body(marks, i) else m for i, m in enumerate(marks)]
     if any(m.kind in (Kind.NUM, Kind.NAME, Kind.SET, Kind.SETS, Kind.PLANNED) for m in marks):
         return marks
     return [
-        replace(m, kind=Kind.GAP, value=None, parts=()) if m.kind in _REPEATING and _is_talk(marks, i) else m
+        replace(m, kind=Kind.GAP, value=None, parts=()) if m.kind in REPEATING and _is_talk(marks, i) else m
         for i, m in enumerate(marks)
     ]
 

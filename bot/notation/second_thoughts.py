@@ -22,6 +22,7 @@ _THINKING = frozenset(words(
 _SECOND = frozenset(words("well hmm hm hmmm eh er um uh erm ah nah ok okay fine alright meh ugh oof wait"))
 """Words of second thoughts; the others stand beside them and say nothing."""
 _HONEST = frozenset(words("really honest honestly tbh truthfully truth strict strictly proper properly realistically"))
+NEEDS = _SECOND | _HONEST
 _BESIDE = frozenset(words("if im i am to be being in all were was more like its it thats the fair id say tho though"))
 _UNCOUNTED = re.compile(
     r"\b(?:cut|short|shallow|half|quarter|bounced?|bouncing|bouncy|cheated|cheat|forgot|didnt (?:pause|lock|touch|"
@@ -39,9 +40,6 @@ _SAID = (Kind.FILL, Kind.WORD, Kind.WAS, Kind.SORRY, Kind.OTHERTIME, Kind.TO)
 
 def with_second_thoughts(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such words as those that put the count right."""
-    said = {w for m in marks for w in m.text.split()}
-    if said.isdisjoint(_SECOND | _HONEST):
-        return list(marks)
     for place in range(3, len(marks)):
         led = _thoughts(marks, place)
         if led is None:

@@ -62,6 +62,8 @@ _WHICH = (Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.SET, Kind.LABEL)
 def with_set_ends(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks with the repetitions of such sets as a number of repetitions."""
     out = list(marks)
+    if not any(_may_end(out, place) for place in range(1, len(out))):
+        return out
     most = max((s.reps.high for e in exercises for s in e.sets), default=0)
     loads = {abs(Decimal(s.load.thousandths) / 1000) for e in exercises for s in e.sets if s.load is not None}
     place = 1
@@ -90,6 +92,15 @@ def with_set_ends(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -
             out.insert(place + 1, Mark(Kind.REPS, "reps", mark.end, mark.end))
         place += 2
     return out
+
+
+def _may_end(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a story may end at a number, or be told behind it."""
+    if marks[place].kind is not Kind.NUM:
+        return False
+    return _story_end(marks, place) is not None or (
+        marks[place].value is not None and _starts(marks, place) is not None
+    )
 
 
 def _story_end(marks: Sequence[Mark], place: int) -> int | None:

@@ -25,9 +25,11 @@ _TEN = 10
 
 def with_shortfalls(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> list[Mark]:
     """The marks without what was planned of a set of which less was done."""
+    out = _without_halves(list(marks))
+    if not any(m.text in _OF for m in out):
+        return out
     planned = {reps for e in exercises for s in e.sets for reps in (s.reps.low, s.reps.high)}
     most = max((len(e.sets) for e in exercises), default=0)
-    out = _without_halves(list(marks))
     for place in range(len(out) - 2, -1, -1):
         if out[place].kind is not Kind.NUM or kind_at(out, place - 1) is Kind.SLASH:
             continue

@@ -9,7 +9,7 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_SIDES = (Kind.LEFT, Kind.RIGHT)
+SIDES = (Kind.LEFT, Kind.RIGHT)
 _TO_COME = frozenset(words("still to come coming next follow go later now is after up yet"))
 _LITTLE = frozenset(words("to is now after up"))
 """Words of those above that alone do not say that a side is to come."""
@@ -18,7 +18,7 @@ _TALKING = (Kind.WAS, Kind.FILL, Kind.WORD)
 
 def without_sides_spoken_of(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks without such parts of a message that names sides more than once."""
-    sides = [i for i, m in enumerate(marks) if m.kind in _SIDES]
+    sides = [i for i, m in enumerate(marks) if m.kind in SIDES]
     if len(sides) < SEVERAL:
         return marks
     out = list(marks)

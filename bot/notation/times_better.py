@@ -31,6 +31,7 @@ _QUALITIES = frozenset(
 """What there is more of, said of a set: not of `two times more i did the same`."""
 _LITTLE = frozenset(words("a like about way even so much the"))
 _SCORED = frozenset(words("set lift would recommend vibes execution performance experience"))
+NEEDS = _BETTER | _MORE | _SCORED | {"50", "10"}
 _HALF = 50
 _TEN = 10
 _EVEN = frozenset(words("less more was felt bit a pretty still very so like kinda about feels is were"))
@@ -46,8 +47,6 @@ _LINKED = (Kind.NUM, Kind.KG, Kind.LB, Kind.REPS, Kind.X, Kind.FOR)
 def without_times_better(marks: Sequence[Mark]) -> Sequence[Mark]:
     """The marks with such words without bearing."""
     said = {w for m in marks for w in m.text.split()}
-    if said.isdisjoint(_BETTER | _MORE | _SCORED | {"50", "10"}):
-        return marks
     gone: set[int] = set()
     for place, mark in enumerate(marks):
         if mark.kind is Kind.TIMES or (mark.kind is Kind.NUM and kind_at(marks, place + 1) in _TIMES):

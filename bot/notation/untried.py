@@ -38,9 +38,6 @@ _OF_REP = (Kind.ORD, Kind.NUM)
 def without_untried(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such a repetition as no more than talk."""
     out = list(marks)
-    said = {w for m in marks for w in m.text.split()}
-    if said.isdisjoint(_WORDS):
-        return out
     for place in range(2, len(out)):
         mark = out[place]
         if mark.kind not in _OF_REP or mark.value is None or mark.parts:
@@ -78,6 +75,6 @@ def _led(marks: Sequence[Mark], start: int, place: int, *, denied: bool) -> int 
 _OWN = frozenset(words("left gave stopped"))
 """Words of giving out that also say what the client chose not to try."""
 _LITTLE = frozenset(words("there was i did a the my for me got"))
-_WORDS = _HENCE | frozenset(words(
+NEEDS = _HENCE | frozenset(words(
     "didnt did wasnt never left skipped passed dodged stopped racked stayed"
 ))  # fmt: skip

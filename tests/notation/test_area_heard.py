@@ -7,6 +7,7 @@ from itertools import product
 
 import pytest
 
+from bot.notation.in_plain_words import EFFORTS, SAID_PLAINLY
 from bot.notation.kinds import Kind
 from bot.notation.names import session_index
 from bot.notation.order import STEPS
@@ -243,8 +244,8 @@ def test_steps_left_out_change_nothing(hand: str) -> None:
     idle = 0
     for one in rows_of(hand):
         marks = read_kinds(read_marks(read_script(one["request"]["text"]).text), index)
-        for step in (*STEPS, *HOW_MANY, *TOLD_COUNTS, *GROUPS):
-            after = step.put(list(marks))
+        for step in (*SAID_PLAINLY, *EFFORTS, *STEPS, *HOW_MANY, *TOLD_COUNTS, *GROUPS):
+            after = list(step.put(list(marks)))
             if is_idle(step, said_in(marks)) and any(m.kind is Kind.NUM for m in marks):
                 assert after == marks, (one["request"]["text"], step.put.__name__)
                 idle += 1

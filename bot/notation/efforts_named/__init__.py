@@ -7,11 +7,12 @@ from decimal import Decimal
 from bot.notation.answer import Span
 from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import kind_at
-from bot.notation.efforts_named.effort import ENDS, LITTLE, effort_at, is_effort, past_kinds
+from bot.notation.efforts_named.effort import ENDS, LITTLE, RATED, effort_at, is_effort, past_kinds
 from bot.notation.efforts_named.rating import NamedEfforts
 from bot.notation.efforts_named.talk import felt_end, past_talk, talk_end
 from bot.notation.efforts_named.which_sets import BUT, Sets, excepts, sets_at
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.tokens import Mark
 
 _JOINS = (Kind.COMMA, Kind.AND, Kind.FILL, Kind.THEN, Kind.STOP, Kind.EXCEPT, Kind.PLATES)
@@ -26,6 +27,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
     at = 0
     name: int | None = None
     told = seen = False
+    rated = not RATED.isdisjoint(said_in(out))
     while at < len(out):
         mark = out[at]
         if mark.kind is Kind.NAME:
@@ -39,7 +41,7 @@ def split_named(marks: list[Mark]) -> tuple[list[Mark], tuple[NamedEfforts, ...]
             out[at:talk] = [replace(m, kind=Kind.GAP, value=None) for m in out[at:talk]]
             at = talk
             continue
-        if (told or not seen) and (sets_at(out, at) is not None or effort_at(out, at, None) is not None):
+        if rated and (told or not seen) and (sets_at(out, at) is not None or effort_at(out, at, None) is not None):
             found, end = _read(out, at)
             enough = len(found) >= SEVERAL or (bool(found) and _is_of_several(out, at, found[0][0]))
             heads = kind_at(out, end) in (Kind.COLON, Kind.STOP, Kind.LINE, Kind.DASH)

@@ -21,6 +21,8 @@ _BEHIND = {
     Kind.LEFT: Kind.RIR,
 }  # fmt: skip
 """What an effort is told in, by the word behind its number."""
+RATED = frozenset((*_BEHIND, Kind.EMPTY, "@"))
+"""Kinds and words of which one stands wherever an effort is told."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from bot.notation.tokens import Mark
 
-Put = Callable[[list[Mark]], list[Mark]]
+Put = Callable[[list[Mark]], Sequence[Mark]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +51,7 @@ def put_in_place(marks: Sequence[Mark], steps: Iterable[Step]) -> list[Mark]:
             if need.isdisjoint(said):
                 break
         else:
-            after = one.put(out)
+            after = list(one.put(out))
             if after != out:
                 out, said = after, said_in(after)
     return out

@@ -183,6 +183,8 @@ def _stands(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while at < len(marks) and marks[at].kind in _UNITS:
         at += 1
+    if "on" not in [w for m in marks[at : at + 2] for w in m.text.split()][:2]:
+        return False
     after = [w for m in marks[at : _end(marks, place)] for w in m.text.split()]
     on = after[:1] == ["on"] or after[1:2] == ["on"]
     if not on or not set(after[1:5]) & _PLACES:

@@ -46,7 +46,10 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         if out[place] is not mark:
             continue
-        if (
+        if mark.kind is Kind.NUM:
+            if any(is_so(marks, place) for is_so in (_is_mistaken, _is_up_next, _is_asked_of)):
+                out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
+        elif (
             _is_next(marks, place)
             or _is_source(marks, place)
             or _is_intent(marks, place)
@@ -55,8 +58,6 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
             out[place] = replace(mark, kind=Kind.OTHERTIME)
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
-        elif mark.kind is Kind.NUM and any(is_so(marks, place) for is_so in (_is_mistaken, _is_up_next, _is_asked_of)):
-            out[place] = replace(mark, kind=Kind.GAP, value=None, parts=())
     return out
 
 

@@ -13,7 +13,7 @@ _RESTS = frozenset(("rest", "rests", "rested", "resting", "break", "breaks", "pa
 
 def of_another_measure(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The first number of such seconds, where no name says what they are of: `left leg 25 seconds and right 20`."""
-    if any(m.kind is Kind.NAME for m in marks):
+    if not any(m.kind in _MEASURES for m in marks) or any(m.kind is Kind.NAME for m in marks):
         return None
     told = {row.exercise for row in record.said}
     kept = {e.measure for e in record.exercises if e.name in told}

@@ -37,10 +37,10 @@ _REACH = 24
 
 def replaced(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> Mark | None:
     """The first word of what was done in place of an exercise of the session; none where nothing was."""
-    own = {singular(w) for e in exercises for n in (e.name, *e.aliases) for w in n.lower().replace("-", " ").split()}
-    hindered = next((i for i in range(len(marks)) if _is_lacking(marks, i)), None)
+    hindered = next((i for i, m in enumerate(marks) if m.kind in _NAMES and m.names and _is_lacking(marks, i)), None)
     if hindered is None:
         return None
+    own = {singular(w) for e in exercises for n in (e.name, *e.aliases) for w in n.lower().replace("-", " ").split()}
     behind = marks[hindered + 1 : hindered + _REACH]
     said = [(w, m) for m in behind for w in m.text.split()]
     done = next((i for i, (w, m) in enumerate(said) if w in _DID or _is_so(behind, m)), None)
@@ -67,9 +67,6 @@ def _is_so(behind: Sequence[Mark], mark: Mark) -> bool:
 
 def _is_lacking(marks: Sequence[Mark], place: int) -> bool:
     """`sled was taken`, `no sled here`: an exercise of the session that could not be."""
-    mark = marks[place]
-    if mark.kind not in _NAMES or not mark.names:
-        return False
     if place and marks[place - 1].kind is Kind.NO:
         return True
     ahead = {w for m in marks[max(0, place - 4) : place] for w in m.text.split()}
