@@ -82,11 +82,11 @@ def is_at_news(scene: Passage, mark: Mark) -> bool:
     return seen is not None and bool(scene.words(seen, seen + 7) & _NEWS)
 
 
-_READ = word_set("saw seen seeing read reading heard hearing checked checking looked got opened that those this the")
+_READ = word_set("saw seen seeing read reading heard hearing checked checking looked got opened")
 _NEWS = word_set(
     """
     score scores result results game match news price prices bill bills invoice forecast email emails table total
-    receipt traffic electric rent fuel petrol cost fee fees fine exam grade grades weather standings
+    receipt traffic electric rent fuel petrol cost fee fees exam grade grades weather standings
     """
 )
 

@@ -57,6 +57,7 @@ _THINGS = word_set(
     printer router wifi internet boiler car van ute telly tv ipad fan screen battery
     """
 )
+_THERE = word_set("in on at by with from off under onto into near i")
 _TEDIOUS = word_set(
     """
     playlist podcast film movie show lecture meeting book music song songs album commentary webinar audiobook series
@@ -70,7 +71,8 @@ _DULL = word_set("boring dull tedious slow bored yawn snoozefest dreary long asl
 def _of_a_thing(scene: Passage, m: Mark, word: str) -> bool:
     """`phone passed out again`, `this playlist knocked me out cold, so boring`."""
     if word.startswith(("pass", "black", "conk", "faint", "collaps")) and scene.word(m.first - 1) in _THINGS:
-        return scene.tokens[m.first].gap is Gap.NONE
+        there = scene.words(m.first - 4, m.first - 1) & _THERE  # `sat in my car passed out`
+        return scene.tokens[m.first].gap is Gap.NONE and not there
     if scene.word(m.end - 1) != "cold" and scene.word(m.end - 1) != "out":
         return False
     at = m.first - 1
