@@ -108,6 +108,8 @@ def split_joined(word: str, index: Index) -> int | None:
     """Where an unknown word falls into two known ones; `None` where it does not."""
     if not 4 <= len(word) <= 24 or is_known(word, index) or word in EVERYDAY or is_near_name(word, index):
         return None
+    if word[-1] == "d" and word[-2] not in "aeiouy" and (is_common(word[:-1] + "ed") or word[:-1] + "ed" in EVERYDAY):
+        return None  # `stoppd`, `walkd`
     for cut in sorted(range(1, len(word)), key=lambda c: abs(2 * c - len(word))):
         first, second = word[:cut], word[cut:]
         if second in _ENDINGS or first in _ORDINAL_ENDINGS:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.hurt.alone import bare_reasons, likened, named_alone, struck
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.figures import is_at_news, is_noise_likened, is_nuisance
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
@@ -140,6 +141,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
         return Verdict.TALK, "something was taken"
     if word.startswith(("sw", "puff")) and scene.sentence_words(mark.first) & {"pump", "pumped"}:
         return Verdict.EFFORT, "a pump"
+    if word in ("headache", "migraine") and is_nuisance(scene, mark):
+        return Verdict.TALK, "a nuisance"
     chore = after == "to" and scene.word(mark.end + 1) not in ("the", "my", "left", "right", "one")
     if word == "headache" and (chore or (before == "a" and _is_likened(scene, mark))):
         return Verdict.TALK, "a nuisance"
@@ -163,6 +166,8 @@ def _placed(scene: Passage, mark: Mark) -> bool:
 
 
 def _plain(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
+    if mark.cue is Cue.PAIN and scene.word(mark.end + 2) == "neck" and is_nuisance(scene, mark):
+        return Verdict.TALK, "a nuisance"
     if spot is None:
         return _placeless(scene, mark)
     if is_hurting_of_soreness(scene, mark, spot):
@@ -172,6 +177,10 @@ def _plain(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
 
 def _placeless(scene: Passage, mark: Mark) -> Judged:
     """Hurt and no place: effort talk where the session is what hurt, else in doubt it is pain."""
+    if mark.cue is Cue.OUCH and is_at_news(scene, mark):
+        return Verdict.TALK, "a cry at the news"
+    if mark.cue is Cue.PAIN and is_noise_likened(scene, mark):
+        return Verdict.TALK, "a thing that makes a noise"
     if {"good", "way"} <= scene.words(mark.end, mark.end + 6) and not scene.words(mark.end, mark.end + 6) & _NOT_SO:
         return Verdict.TALK, "in a good way"
     burns = scene.sentence_words(mark.first) & {"burn", "burns", "burned", "burning", "burnt"}

@@ -4,6 +4,7 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.places import HEADS, SURFACE, VAGUE, Tissue
@@ -48,6 +49,8 @@ def _places_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
         meant = _meant_by_it(scene, mark, here)
         return (meant,) if meant else _next_door(scene, mark)
     if found.place.name in VAGUE and not found.place.plural:
+        if (whole := _said_before(scene, mark, found)) is not None:
+            return (whole,)
         return _whole_of(scene, mark) or _chain(here, scene, found, mark)
     return _chain(here, scene, found, mark)
 
@@ -65,6 +68,30 @@ def _whole_of(scene: Passage, mark: Mark) -> tuple[Spot, ...]:
     return ()
 
 
+_INNER = frozenset({"joint", "tendon", "ligament", "bone", "nerve"})
+_TO_INNER = word_set("at in the my on of around inside near right into a deep behind")
+
+
+def _said_before(scene: Passage, mark: Mark, found: Spot) -> Spot | None:
+    """`my thumb is none too pleased with that handle, a bit sore at the joint`: the place that the joint is of.
+
+    Not where another place is said behind it, or where that place is well: `wrist fine, sore at the joint of the toe`.
+    """
+    if found.place.name not in _INNER or found.side is not None or mark.end > found.first or found.mine:
+        return None
+    joint = (Tissue.JOINT, Tissue.MIXED)
+    here = [s for s in scene.spots if scene.same_sentence(s.first, found.first)]
+    before = [s for s in here if s.end <= mark.first and s.place.name not in VAGUE and s.place.tissue in joint]
+    after = any(s.first >= found.end and s.first - found.end <= 5 for s in here)
+    led = scene.words(mark.end, found.first) <= _TO_INNER
+    if not led or after or not before or before[-1].place.plural:
+        return None
+    well = [f for f in scene.of(Cue.FINE) if before[-1].end <= f.first < mark.first and not negated(scene, f)]
+    return None if well and not scene.sentence_words(mark.first) & _LYING else before[-1]
+
+
+_LYING = word_set("lie lying lyin liar wish fib fibbing")
+"""Before what is well these take it back: `i'd be lying if i said the wrist felt great`."""
 _BY_ITSELF = word_set("my the both it's its so yeah again inside outside front them of")
 
 

@@ -48,7 +48,7 @@ _ALL_WELL = word_set("just all nothing fine good none thanks pain im i'm feeling
 _LISTED = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),
     *(Cue.FAINT, Cue.QUALITY, Cue.WHISPER, Cue.PRESSURE, Cue.WINDED, Cue.HEADACHE, Cue.CONDITION, Cue.INJURED),
-    *(Cue.BURN, Cue.GOOD, Cue.SEVERE, Cue.WEAK),
+    *(Cue.BURN, Cue.GOOD, Cue.SEVERE, Cue.WEAK, Cue.HOT, Cue.SWOLLEN, Cue.THICK),
 )
 """Cues through which a negation passes on to another: `no pain or clicking`."""
 
@@ -56,6 +56,11 @@ _LISTED = (
 def negated(scene: Passage, mark: Mark) -> bool:
     """Whether a negation stands over this cue and reaches it."""
     return scene.once("negated", mark, lambda: _negated(scene, mark))
+
+
+def negated_word(scene: Passage, index: int) -> bool:
+    """The same of a single word, whatever it means."""
+    return _negated(scene, Mark(index, index + 1, None))
 
 
 def _negated(scene: Passage, mark: Mark) -> bool:
@@ -81,7 +86,11 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
 
 def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     last = scene.word(no.end - 1)
-    if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
+    if (
+        scene.word(no.first - 1) in _SOFTENED
+        or _weighed(scene, no)
+        or (last in ("no", "nope") and _is_answer(scene, no))
+    ):
         return False
     if last == "nothing" and scene.word(no.end) == "left" and scene.word(no.end + 1) in _AFTER_EFFORT:
         return False
@@ -106,6 +115,15 @@ def _parts(scene: Passage) -> frozenset[int]:
     """The tokens of places and of cues that stand in a list."""
     spans = [(s.first, s.end) for s in scene.spots] + [(m.first, m.end) for m in scene.of(*_LISTED)]
     return frozenset(i for first, end in spans for i in range(first, end))
+
+
+def _weighed(scene: Passage, no: Mark) -> bool:
+    """`maybe pain, maybe not pain`: both are said, so it is in doubt."""
+    lead = scene.word(no.first - 1)
+    return lead in _MAYBE and lead in scene.words(no.first - 6, no.first - 1)
+
+
+_MAYBE = word_set("maybe perhaps possibly might could")
 
 
 def _is_answer(scene: Passage, no: Mark) -> bool:

@@ -180,9 +180,18 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
     if not years and all(scene.words(m.first - 2, m.first) & _COMPARED for m in then):
         return False
     still = scene.sentence_words(mark.first) & _STILL
+    if "again" in still and _never_again(scene, mark):
+        return not still & _STILL - {"again", "since", "now"} or _well_since(scene, mark)
     return not still or (still <= {"now", "today", "since"} and _well_since(scene, mark))
 
 
+def _never_again(scene: Passage, mark: Mark) -> bool:
+    """Whether every `again` of the sentence is a `never again`, a `not once again`."""
+    agains = [i for i, t in enumerate(scene.tokens) if t.word == "again" and scene.same_sentence(i, mark.first)]
+    return all(scene.words(i - 3, i) & _NOT_ONCE for i in agains)
+
+
+_NOT_ONCE = word_set("never didn't hasn't not")
 _COMPARED = word_set("as like than similar")
 """Before what was long ago these tell what is now: `a dull ache, same as last year`."""
 _CAME_BACK = (Cue.HURT, Cue.PAIN, Cue.WHISPER, Cue.SHARP, Cue.PAINFUL, Cue.SORE)

@@ -138,7 +138,7 @@ def _to_me(scene: Passage, other: Mark) -> bool:
 
 
 _HEARERS = word_set("tell telling told texted messaged worry worrying scare see seeing ask asking consult")
-_NEAR_ME = word_set("to by beside behind with for than near like unlike of from around")
+_NEAR_ME = word_set("to by beside opposite near behind with for than near like unlike of from around")
 _TOLD_ME = word_set("told tells telling asked asks texted rang called says said showed sent emailed messaged let")
 """With `me` these only tell; whatever else somebody does to `me` is the client's: `someone kicked me in the shin`."""
 _BESIDE = word_set(
@@ -173,6 +173,8 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
         now = scene.words(m.first, m.end + 1) == {"if", "my"} and scene.words(m.end, mark.first) & _AS_IT_IS
         if now and not scene.words(m.first - 4, m.first) & _TO_TELL:
             continue
+        if _may_be(scene, m, mark):
+            continue
         if m.cue is Cue.IF and _came_true(scene, mark.end):
             continue
         if scene.word(m.first) in ("could", "can") and scene.word(m.end) in _SENSES:
@@ -186,6 +188,17 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
         if not any(scene.tokens[i].gap is not Gap.NONE or scene.word(i) in breaks for i in between):
             return True
     return False
+
+
+def _may_be(scene: Passage, future: Mark, mark: Mark) -> bool:
+    """`might be pain in my right elbow`: how it is now, in doubt; not `could be sore tomorrow`."""
+    maybe = scene.word(future.first) in ("might", "could") and scene.word(future.end) == "be"
+    named = mark.cue in (Cue.PAIN, Cue.SHARP) and 1 <= mark.first - future.end <= 4
+    led = not scene.ends(mark.end) and scene.word(mark.end) in ("in", "at", "behind", "around")
+    return maybe and named and led and not scene.sentence_words(mark.first) & _LATER
+
+
+_LATER = word_set("tomorrow later if next after when week will longer cause because monday avoid")
 
 
 def _opens_place(scene: Passage, at: int) -> bool:

@@ -40,7 +40,9 @@ SCOPES: dict[Cue, str] = {
       history
     """,
     Cue.FINE: """
-      fine; ok/okay/good/better/alright/great/grand/sound/golden/perfect/solid
+      fine; been/feeling/felt/feels
+      grand/sound/golden/champion/tip-top;
+      ok/okay/good/better/alright/great/grand/sound/golden/perfect/solid
       now/again/today/after/since/afterwards; feels/feel/felt/feeling/is/
       was/'s/are/been/were/seems/seemed @bit* fine/good/ok/okay/great/perfect/alright/solid/brilliant/normal/better/
       lovely/healthy/amazing; eased off; all good now?; is/'s/are/feels/feeling/at/to @bit* 100%/hundred; back to
@@ -94,7 +96,8 @@ SCOPES: dict[Cue, str] = {
       training/gym/lifting/workout/running/climbing/business/work partner/buddy/mate/pal; some/
       the girl/woman/boy; a/other guy/bloke/girl/woman/lad/dude/kid/fella/man/boy; other/better half; client of mine;
       client/patient/pupil/gentleman/fella/fellow/chap/stranger/trainer/instructor/teammate/teammates/
-      opponent/nurse; old boy; gym goer; gym member; person next/beside
+      opponent/nurse; old boy; gym goer; gym member; person next/beside;
+      dude/man/woman/girl/boy/member/newbie/lifter next/beside/opposite/near to? me/us
     """,
     Cue.SELF: """
       i/i'm/i've/my/me/mine/myself/i'd/i'll

@@ -91,7 +91,10 @@ close/tight/cold/hot/loud/predictable/honest/average/awkward/tedious/dull/expens
 me to/that/how; pains me to; feelings/feeling are/is/was/were/got/a/bit/so/really/just* hurt/hurts/bruised/sore;
 post/posts/video/videos/article/
 reel/story/podcast/book/talk/blog/email about/on @place pain/pains/injuries/injury/problems/issues/health;
-hurt/hurts/hurting my/the/his/her? feelings/feeling/ego/pride/wallet/bank/soul/brain;
+hurt/hurts/hurting/hurtin my/ma/me/our/the/his/her? feelings/feeling/ego/pride/wallet/bank/savings/budget/soul/
+brain;
+hurt/hurts/pains/stings/kills me to say; hurt/hurts/pains/stings/kills to say it/this/that/so;
+hurt/hurts/pains/stings/kills me? to admit/confess/ask/agree/pay/watch/hear;
 can't/
 won't/wouldn't/doesn't/never/couldn't hurt to/anyone/anybody; wouldn't/won't/couldn't hurt; wallet/ego/brain/
 account/soul/pride/pocket hurts/hurt/hurting; hurts/hurt/hurting/thing is/was/'s* my ego/wallet/pride/brain/

@@ -93,12 +93,13 @@ bicep: bicep tendon, biceps tendon
 tricep: tricep tendon, triceps tendon
 hamstring: hamstring tendon, hamstrings tendon, hammy tendon
 skin: skin
+scar: scar, scar tissue
 callus: callus, calluses, callous
 nail: nail, nails, fingernail
 toenail: toenail, toenails, toe nail
 """
 _MIXED = """
-shoulder: shoulder, shoulders
+shoulder: shoulder, shoulders, shldr, shldrs
 shoulder blade: shoulder blade, shoulder blades, shoulderblade
 scapula: scapula, scap, scapulas
 hip: hip, hips
@@ -247,9 +248,11 @@ BACK_BEFORE = word_set(
 )
 """Words before `back` that make it a place."""
 
-SURFACE = frozenset({"skin", "callus", "nail"})
+SURFACE = frozenset({"skin", "callus", "nail", "scar"})
 """What covers a place, which gives way to it even from afar."""
-VAGUE = frozenset({"skin", "callus", "nail", "tendon", "ligament", "nerve", "joint", "bone", "body", "side", "disc"})
+VAGUE = frozenset(
+    {"skin", "callus", "nail", "scar", "tendon", "ligament", "nerve", "joint", "bone", "body", "side", "disc"}
+)
 """Places that give way to a plainer one beside them: skin off the hand is the hand."""
 HEADS = frozenset({"head", "skull", "temple", "forehead"})
 """The names under which a headache goes."""

@@ -41,12 +41,46 @@ def fainting(scene: Passage) -> Iterator[Sign]:
         form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
         slept = _slept(scene, m, word)
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
+        if _of_a_thing(scene, m, word):
+            continue
         if stands(scene, m) and not slight and not form and not slept and not knocked and not _of_a_sight(scene, m):
             yield sign_of("fainting", (m,), None)
     for m in scene.of(Cue.PALE):
         for laid in (*scene.of(Cue.LAID_DOWN), *(n for n in scene.of(Cue.PALE) if n.first >= m.end)):
             if near(scene, m, laid, 8) and stands(scene, m):
                 yield sign_of("fainting", (m, laid), None)
+
+
+_THINGS = word_set(
+    """
+    phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds speaker timer treadmill
+    printer router wifi internet boiler car van ute telly tv ipad fan screen battery
+    """
+)
+_THERE = word_set("in on at by with from off under onto into near i")
+_TEDIOUS = word_set(
+    """
+    playlist podcast film movie show lecture meeting book music song songs album commentary webinar audiobook series
+    documentary sermon episode match game seminar podcasts
+    """
+)
+_BY_IT = word_set("knocked knockd knocks put puts puttin bored had sent")
+_DULL = word_set("boring dull tedious slow bored yawn snoozefest dreary long asleep lol haha")
+
+
+def _of_a_thing(scene: Passage, m: Mark, word: str) -> bool:
+    """`phone passed out again`, `this playlist knocked me out cold, so boring`."""
+    if word.startswith(("pass", "black", "conk", "faint", "collaps")) and scene.word(m.first - 1) in _THINGS:
+        there = scene.words(m.first - 4, m.first - 1) & _THERE  # `sat in my car passed out`
+        return scene.tokens[m.first].gap is Gap.NONE and not there
+    if scene.word(m.end - 1) != "cold" and scene.word(m.end - 1) != "out":
+        return False
+    at = m.first - 1
+    if scene.word(at) in ("me", "us"):
+        at -= 1
+    told = scene.word(at) in _BY_IT or word in _BY_IT
+    by = scene.word(at - (scene.word(at) in _BY_IT))
+    return told and by in _TEDIOUS and bool(scene.sentence_words(m.first) & _DULL)
 
 
 def _slept(scene: Passage, m: Mark, word: str) -> bool:

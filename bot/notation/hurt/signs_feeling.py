@@ -39,7 +39,10 @@ _SAD = word_set("news funeral bereavement emotionally breakup grief")
 _BORED = word_set("boredom bored boring tedium")
 _BY = word_set("with from by of out for waiting watching listening staring scrolling looking in")
 _DULL = _BORED | word_set(
-    "waiting watching listening staring scrolling meetings meeting spreadsheets spreadsheet admin shock paperwork"
+    """
+    waiting watching listening staring scrolling meetings meeting spreadsheets spreadsheet admin shock paperwork joy
+    happiness relief pride excitement delight disbelief surprise gratitude embarrassment nerves love rage
+    """
 )
 
 

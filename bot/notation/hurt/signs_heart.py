@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from bot.notation.hurt.breath_back import came_back
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
@@ -160,6 +161,7 @@ def winded(scene: Passage) -> Iterator[Sign]:
             and not exaggerated
             and not _left_by_a_set(scene, m)
             and not _after_a_set(scene, m)
+            and not came_back(scene, m)
             and not _elsewhere(scene, m)
         ):
             yield sign_of("breath", (m,), None)

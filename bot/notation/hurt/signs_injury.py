@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.notation.hurt.alone import struck
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.figures import is_of_a_drink
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
@@ -160,6 +161,8 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
         for dark in scene.of(Cue.DARK, Cue.LOOKS):
             cleared = any(i < dark.first or scene.word(i) in _PALE for i in clear)
             if dark.first == m.first or cleared or not _coloured(scene, m, dark) or _drunk(scene, dark):
+                continue
+            if is_of_a_drink(scene, dark, m):
                 continue
             if stands(scene, dark) and stands(scene, m):
                 yield sign_of("urine", (m, dark), None)

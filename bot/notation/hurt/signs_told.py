@@ -7,7 +7,7 @@ from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.negation import negated
+from bot.notation.hurt.negation import negated, negated_word
 from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
@@ -86,6 +86,8 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         return
     if any(heard[i] in _SWELLING and scene.word(i - 1) in ("no", "without", "zero") for i in found):
         return
+    if told.name == "clot" and any(negated_word(scene, i) for i in found):
+        return  # `cramp in my calf, not hot, not swollen`
     if any(heard[i] == "accident" and scene.word(i - 1) == "by" for i in found):
         return  # `dropped it by accident, did not notice`
     if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:

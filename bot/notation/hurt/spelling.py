@@ -72,6 +72,8 @@ class Speller:
             return Readings()
         if word in EVERYDAY:
             return Readings((), tuple(n for n in self._urgent.near(word) if len(n) >= SHORT))
+        if word.endswith("in") and word + "g" in EVERYDAY:
+            return Readings()
         for other in _squeezed(word):
             if other in self._known:
                 return Readings((other,))

@@ -3,21 +3,21 @@
 from bot.notation.hurt.rows import word_set
 
 _ROWS = """
-can't: cant cannot can'not couldn't couldnt
-don't: dont
+can't: cant cannot can'not couldn't couldnt cannae cannie couldnae
+don't: dont dinnae
 sorry: sory srry soory sorri soryy
-doesn't: doesnt
-didn't: didnt
-won't: wont
-isn't: isnt
-wasn't: wasnt
+doesn't: doesnt doesnae
+didn't: didnt didnae
+won't: wont willnae
+isn't: isnt isnae
+wasn't: wasnt wasnae wisnae
 aren't: arent
 weren't: werent
-hasn't: hasnt
-haven't: havent
+hasn't: hasnt hasnae
+haven't: havent havenae hivnae
 hadn't: hadnt
 ain't: aint
-wouldn't: wouldnt
+wouldn't: wouldnt wouldnae
 shouldn't: shouldnt
 i'm: im
 i've: ive
@@ -32,6 +32,9 @@ something: smth sth summat sumthin somethin
 right: rt rite righ rigth rihgt rght rigt
 left: lft lef letf elft lt
 lower: lwr
+back: bk
+no: nae
+from: fae
 nearly: nearlly
 and: n
 nothing: nuthin nowt

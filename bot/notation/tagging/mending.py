@@ -133,6 +133,11 @@ _SPELT = {_once(word): word for word in _DRAWN}
 _THRICE = re.compile(r"(.)\1\1")
 
 
+_PIECES = frozenset(words("pieces piece"))
+_OF_SETS = frozenset(words("that those these them it this the each all work reps sets set every"))
+"""Behind `pieces of` these leave it a count; `two pieces of concrete` counts no repetitions."""
+
+
 def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with the commonest slips put right, and words typed as one taken apart."""
     out: list[Mark] = []
@@ -142,6 +147,8 @@ def mended(marks: Sequence[Mark], index: Index) -> list[Mark]:
             continue
         word = SLIPS.get(mark.text, mark.text)
         word = _drawn_in(_effort_meant(marks, place)) if word not in index.words else word
+        if word in _PIECES and text_at(marks, place + 1) == "of" and text_at(marks, place + 2) not in _OF_SETS:
+            word = "lumps"
         if word not in _COUNTS and word not in index.words and singular(word) not in index.words:
             word = mended_word(word, bool(near_numbers(word)) and _beside_numbers(marks, place))
         if word in _COUNTS:

@@ -82,6 +82,10 @@ _PHRASES = frozenset(
     ]
 )
 """Everyday talk that begins with a word of exercises."""
+_AM = frozenset(words("im am were youre hes shes theyre come came got"))
+"""Before `back` these tell of a return: `now im back seated row eighty for ten`."""
+_OF_BACKS = frozenset(words("squat squats squatting extension extensions raise raises rack off offs down downs"))
+"""Behind `back` these make it an exercise whatever stands before: `im back squatting 60x5`."""
 _CHOPPED = tuple([got, "the"] for got in words("got get gets getting for"))
 """`calves got the chop`: left out, and no wood chop."""
 
@@ -191,6 +195,7 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             or (mark.text in _OF_LOAD and mark.text not in index.words)
             or (mark.text == "up" and place > 0 and marks[place - 1].text in _WARMS)
             or (mark.text, after) in _PHRASES
+            or (mark.text == "back" and place > 0 and marks[place - 1].text in _AM and after not in _OF_BACKS)
             or (mark.text == "one" and run and after in _COUNTED)
             or (mark.text in _SIDED and place > 0 and marks[place - 1].text in _EACH)
         ):

@@ -1,0 +1,109 @@
+"""Hurts that are none, by what they are said of: a nuisance, a thing that makes a noise, a cry at the news,
+a drink as dark as water that was passed.
+
+Common practice, no source.
+"""
+
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.places import EXERCISE_TAILS
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.tokens import Kind
+
+_SIZED = word_set(
+    """
+    one giant huge massive big long enormous proper right real total utter absolute complete bloody pure constant royal
+    serious major walking genuine mighty colossal monumental
+    """
+)
+_NOBODY = word_set(
+    """
+    it it's that that's this these those there there's here what which who i i'm me mine he's she's they one all still
+    today now then everything set sets rep reps session workout lift lifting which
+    """
+)
+
+
+def is_nuisance(scene: Passage, mark: Mark) -> bool:
+    """`this car park is one giant headache`, `the new foreman's a right pain in the neck`: said of a thing or somebody.
+
+    Not `it was a massive headache`, `there is a real pain in the neck`, `my shoulder's a right pain`.
+    """
+    at = mark.first - 1
+    while scene.word(at) in _SIZED and not scene.ends(at):
+        at -= 1
+    led = scene.word(at) in ("a", "an") or (scene.word(at + 1) == "one" and at + 1 < mark.first)
+    at -= scene.word(at) in ("a", "an")
+    while scene.word(at) in ("just", "such", "always", "still", "turned", "out"):
+        at -= 1
+    copula = scene.word(at) in _NUISANCE
+    at -= scene.word(at) == "been" and scene.word(at - 1) in ("has", "have", "had")
+    if not led or not copula or scene.word(at - 1) in _NOBODY or at < 1:
+        return False
+    subject = scene.tokens[at - 1]
+    hurts = any(s.first < mark.first and scene.same_sentence(s.first, at) for s in scene.spots)
+    return (
+        subject.kind is Kind.WORD
+        and subject.word not in EXERCISE_TAILS
+        and not hurts
+        and scene.word(mark.end) not in _FELT_IN
+    )
+
+
+_NUISANCE = word_set("is was 's been being such are were")
+_FELT_IN = word_set("when since after behind on during every whenever now")
+
+
+def is_noise_likened(scene: Passage, mark: Mark) -> bool:
+    """`the bench squeaks like it's in agony`, `machine screams like somebody in pain`: a thing that makes a noise."""
+    near = range(max(0, mark.first - 6), mark.first)
+    like = next((i for i in near if scene.word(i) == "like"), None)
+    if like is None or scene.word(like + 1) not in _SOMEBODY or not scene.same_sentence(like, mark.first):
+        return False
+    before = scene.clause_before(like, 9)
+    return bool(before & _NOISY) and not before & _OF_ME and not scene.words(like, mark.first) & _OF_ME
+
+
+_SOMEBODY = word_set("it it's its they they're someone somebody a an someone's he she")
+_NOISY = word_set(
+    """
+    squeak squeaks squeaking squeaked squeal squeals squealing creak creaks creaking groan groans groaning moan moans
+    moaning scream screams screaming screech screeches screeching whine whines whining howl howls sounds sounding
+    sounded shriek shrieks rattles wails
+    """
+)
+_OF_ME = word_set("i i'm i've me my mine ma")
+
+
+def is_at_news(scene: Passage, mark: Mark) -> bool:
+    """`ouch, just saw the score of the game`: a cry at what was read or seen."""
+    behind = range(mark.end, min(mark.end + 9, len(scene.tokens)))
+    seen = next((i for i in behind if scene.word(i) in _READ), None)
+    return seen is not None and bool(scene.words(seen, seen + 7) & _NEWS)
+
+
+_READ = word_set("saw seen seeing read reading heard hearing checked checking looked got opened")
+_NEWS = word_set(
+    """
+    score scores result results game match news price prices bill bills invoice forecast email emails table total
+    receipt traffic electric rent fuel petrol cost fee fees exam grade grades weather standings
+    """
+)
+
+
+def is_of_a_drink(scene: Passage, dark: Mark, water: Mark) -> bool:
+    """`this preworkout is dark as old pee`: what is drunk is likened to it."""
+    like = next((i for i in range(water.first - 1, water.first - 6, -1) if scene.word(i) in ("as", "like")), None)
+    if like is None or dark.first > water.first:
+        return False
+    before = scene.clause_before(like, 9)
+    return bool(before & _DRINKS) and not before & _WATERS
+
+
+_DRINKS = word_set(
+    """
+    preworkout pre-workout pre coffee tea shake smoothie drink squash juice cola beer cordial puddle tap kombucha stout
+    ale gatorade supplement electrolytes brew espresso cider bcaas eaas creatine paint oil
+    """
+)
+_WATERS = word_set("my mine pee wee piss urine toilet loo peed went came comes it's it")
