@@ -18,6 +18,8 @@ _LASTS = frozenset(["last", "final", "previous", "latest", "prior"])
 _FIRSTS = frozenset(["first", "opening"])
 _NAMED = {"opener": 1, "opening": 1, "starter": 1, "middle": 2}
 """Words for one set, the middle one of three."""
+NAMING = _LASTS | _FIRSTS | _NAMED.keys() | frozenset(("both", "every", "each", "couple", "#"))
+"""Words that name stored sets, beside the kinds of a set, of its place among the others, and of all."""
 _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "five": 5, "2": 2, "3": 3, "4": 4, "5": 5}
 
 

@@ -6,8 +6,10 @@
 from collections.abc import Iterator, Sequence
 
 from bot.notation.abbreviations import singular
+from bot.notation.bounds import SEVERAL
 from bot.notation.clauses import parts_between
 from bot.notation.kinds import Kind
+from bot.notation.order.steps import said_in
 from bot.notation.segments.edges import NUMBERS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -37,6 +39,10 @@ _DENIED = frozenset(words("didnt couldnt cant wont not dont havent cannot"))
 
 def substituted(marks: Sequence[Mark], exercises: Sequence[PlannedExercise], told: frozenset[str]) -> Mark | None:
     """The first word of such equipment. `told`: the names of the exercises whose sets are kept."""
+    names = [m for m in marks if m.kind in _NAMES]
+    paired = len(names) >= SEVERAL or any(not m.names for m in names)
+    if not paired and _CUES.isdisjoint(said_in(marks)):
+        return None
     own = {word for e in exercises if e.name in told for word in _own(e)}
     for start, end in parts_between(marks, _ENDS):
         part = marks[start:end]
@@ -158,6 +164,12 @@ def _is_used_for(part: Sequence[Mark]) -> Mark | None:
         if doing and named and (link.kind is Kind.FOR or link.text == "as"):
             return two if one.names else one
     return None
+
+
+_CUES = (
+    _TROUBLE | _STRAIGHT | _FREE | {f"{one}s" for one in _FREE} | frozenset[str]().union(*_POSTURES) | {Kind.INSTEAD}
+)
+"""Kinds and words of which one stands wherever other equipment is told, but for other exercises by their names."""
 
 
 def taken_up(marks: Sequence[Mark]) -> set[int]:

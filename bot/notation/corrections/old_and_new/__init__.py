@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from bot.notation.answer import Request
 from bot.notation.clauses import kind_at, parts_between, text_at
+from bot.notation.corrections.meant import SIDES
 from bot.notation.corrections.old_and_new.beside import (
     asks_for_change,
     is_announcement,
@@ -22,7 +23,17 @@ from bot.notation.corrections.old_and_new.beside import (
     with_guesses,
     without_links,
 )
-from bot.notation.corrections.old_and_new.clause import STAGES, Said, Value, continuation_at, new_and_old, read_clause
+from bot.notation.corrections.old_and_new.clause import (
+    ANNOUNCING,
+    PUTTING,
+    STAGES,
+    WRITTEN,
+    Said,
+    Value,
+    continuation_at,
+    new_and_old,
+    read_clause,
+)
 from bot.notation.corrections.old_and_new.sides import other_side, rated_sides, side_again
 from bot.notation.corrections.old_and_new.stored import (
     all_helped,
@@ -34,11 +45,12 @@ from bot.notation.corrections.old_and_new.stored import (
     which_continuations,
     with_old,
 )
-from bot.notation.corrections.old_and_new.taken_out import taken_out
-from bot.notation.corrections.old_and_new.turned import turned_round
-from bot.notation.corrections.which_stored import which_at
+from bot.notation.corrections.old_and_new.taken_out import CUES, taken_out
+from bot.notation.corrections.old_and_new.turned import TURNED, turned_round
+from bot.notation.corrections.which_stored import NAMING, which_at
 from bot.notation.kinds import Kind
 from bot.notation.order.in_reserve import NOTHING
+from bot.notation.order.steps import said_in
 from bot.notation.quick import replace
 from bot.notation.tokens import Mark
 from bot.training.report import Performed, Side, Stage
@@ -50,7 +62,7 @@ _STRONG = (Kind.MEANT, Kind.SORRY, Kind.WROTE)
 
 def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
     """The marks with each clause that puts stored sets right in plain wording: their labels, and what they were."""
-    if not request.done:
+    if not request.done or not _may_correct(said_in(marks)):
         return list(marks)
     out: list[Mark] = []
     before = _Before()
@@ -65,6 +77,19 @@ def old_and_new(marks: Sequence[Mark], request: Request) -> list[Mark]:
         asked = put != sentence and kind_at(marks, end) is Kind.QUERY
         out += put + [replace(m, kind=Kind.STOP) if asked else m for m in marks[end : end + 1]]
     return out
+
+
+def _may_correct(said: frozenset[str]) -> bool:
+    """Whether anything is said without which no clause is read so."""
+    return not _CORRECTING.isdisjoint(said) or (Kind.NAME in said and not _BEHIND_NUMBER.isdisjoint(said))
+
+
+_CORRECTING = NAMING | WRITTEN | ANNOUNCING | PUTTING | CUES | TURNED | frozenset(
+    (Kind.SET, Kind.SETS, Kind.ORD, Kind.LASTSET, Kind.LASTREP, Kind.ALL, *STAGES, Kind.NOT, Kind.INSTEAD, Kind.WROTE,
+     Kind.NO, Kind.SORRY, Kind.MEANT, Kind.TO, Kind.ARROW, *SIDES, "other", "left", "right", "wrong", "been")
+)  # fmt: skip
+_BEHIND_NUMBER = frozenset((Kind.WAS, Kind.COLON, "only", "just"))
+"""What stands behind a set that is named by its exercise and a bare number: `front squat 3 only 4 reps`."""
 
 
 def _with_values_joined(marks: Sequence[Mark]) -> list[Mark]:

@@ -40,7 +40,7 @@ _IDLE = frozenset(words(
 """Words outside the lexicon that say no more beside what a set was."""
 HEDGES = frozenset(words("maybe perhaps might may possibly"))
 """Words of what is not known for certain."""
-_WRITTEN = frozenset(words("told said reported logged typed entered noted sent put wrote gave"))
+WRITTEN = frozenset(words("told said reported logged typed entered noted sent put wrote gave"))
 """Verbs of what was told before, with the old value straight behind: `i told 9 but it was ten`."""
 EVERY = 0
 """In place of which drop is named: all of them."""
@@ -142,7 +142,7 @@ def _was_said(said: Said, mark: Mark) -> None:
 def _valued(said: Said, clause: Sequence[Mark], at: int) -> int | None:
     """Takes in what was and what was not, or a word that says no more: the place behind; none where it has no place."""
     mark = clause[at]
-    written = bool(_WRITTEN & set(mark.text.split())) and mark.kind in (Kind.WORD, Kind.FILL, Kind.DONE)
+    written = bool(WRITTEN & set(mark.text.split())) and mark.kind in (Kind.WORD, Kind.FILL, Kind.DONE)
     written = written and _value_at(clause, at + 1) is not None
     denies = written or mark.kind in (Kind.NOT, Kind.INSTEAD, Kind.WROTE, Kind.NO)
     led = denies and kind_at(clause, at + 1) in (Kind.WITH, Kind.AT)
@@ -234,7 +234,7 @@ def effort_said(clause: Sequence[Mark], at: int) -> tuple[Decimal, int] | None:
 def _is_passed(mark: Mark) -> bool:
     """Whether a mark says nothing more: no effort (`@9`), nothing of other sets (`next`), not of which (`were all`)."""
     said = set(mark.text.split())
-    if mark.kind is Kind.WORD and said <= _IDLE | ANNOUNCING | _WRITTEN:
+    if mark.kind is Kind.WORD and said <= _IDLE | ANNOUNCING | WRITTEN:
         return True
     if mark.kind is Kind.WAS and said & {"all", "both"}:
         return False

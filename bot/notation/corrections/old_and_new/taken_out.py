@@ -28,6 +28,7 @@ _TAKING = frozenset(words("take took knock pull cross rub throw chuck strike rol
 _AWAY = frozenset(words("off out away back"))
 _NEVER = frozenset(words("never didnt wasnt"))
 _DOING = frozenset(words("did do happen happened exist existed done"))
+CUES = _REMOVING | _TAKING | _NEVER
 _UNREAL = frozenset(words("shouldnt mistake error bogus fake fiction"))
 """Words of a set that was not: `the second drop shouldn't be there, delete it`."""
 _NONE = (
@@ -52,7 +53,7 @@ _TALK = (*_PASSED, Kind.MEANT, Kind.WROTE, Kind.TIMES, Kind.COMMA, Kind.AND, Kin
 def taken_out(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     """The sentence in plain wording: the sets by their numbers, and that they are taken out; none where it says not."""
     said = {w for m in sentence for w in m.text.split()}
-    if not said & (_REMOVING | _TAKING | _NEVER) and not any(m.kind is Kind.NO for m in sentence):
+    if not said & CUES and not any(m.kind is Kind.NO for m in sentence):
         return None
     ends = [i for i, m in enumerate(sentence) if m.kind in (Kind.COMMA, Kind.DASH)] + [len(sentence)]
     for end in ends:

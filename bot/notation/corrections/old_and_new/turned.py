@@ -16,7 +16,7 @@ from bot.notation.wordlist import words
 from bot.training.report import Performed, Stage
 from bot.training.units import Unit
 
-_TURNED = frozenset(words(
+TURNED = frozenset(words(
     "swap swapped switch switched flip flipped reverse reversed backwards mixed muddled round around inverted swapping",
 ))  # fmt: skip
 _PASSED = (Kind.FILL, Kind.WAS, Kind.COMMA, Kind.MEANT, Kind.SORRY, Kind.THEN, Kind.AND, Kind.FOR, Kind.AT, Kind.SET,
@@ -28,7 +28,7 @@ _PAIR = 2
 def turned_round(sentence: Sequence[Mark], request: Request) -> list[Mark] | None:
     """The sentence in plain wording: what each of the two sets was; none where it turns no two stored sets."""
     said = {w for m in sentence for w in m.text.split()}
-    if not said & _TURNED or said & _SIDED:
+    if not said & TURNED or said & _SIDED:
         return None
     names = [m for m in sentence if m.kind is Kind.NAME]
     exercise = exercise_of(names[0] if names else None, request)
@@ -69,7 +69,7 @@ def _read(sentence: Sequence[Mark], stored: Sequence[int]) -> tuple[Sequence[int
         elif mark.kind is Kind.NUM and mark.value is not None and mark.value == int(mark.value):
             counts.append(int(mark.value))
             at += 1
-        elif mark.kind in (*_PASSED, Kind.NAME, Kind.ORD) or set(mark.text.split()) & _TURNED:
+        elif mark.kind in (*_PASSED, Kind.NAME, Kind.ORD) or set(mark.text.split()) & TURNED:
             at += 1
         else:
             return pair, None
