@@ -145,6 +145,8 @@ _PLAIN: dict[Cue, str] = {
     Cue.CONTROL: """
       wet/wetting/peed/peeing/pissed/pissing/soiled/shat/shit/pooed/pooped/crapped/messed/weed/urinated/
       defecated on? my/me? myself/meself/self/pants/shorts/leggings/trousers/bed; wet/wetted/peed/pissed the bed;
+      i/i've/have just/actually/only* wet/wetted the/my
+      seat/chair/bench/mat/cushion/sofa/couch/stool;
       didn't/not/never/don't make/made/get it? to the loo/toilet/bathroom/
       restroom; bladder/bowel/bowels is/are/'s* not/isn't/aren't/won't/doesn't @bit*
       working/work/right/normal/behaving/responding/
@@ -188,6 +190,7 @@ _PLAIN: dict[Cue, str] = {
       collapsed; no use; can't; unable; dead; is/'s/it's/its/now/gone/got locked/stuck/jammed/seized
     """,
     Cue.GAVE_WAY: """
+      it just/keeps/then* folds/folded/crumples/crumpled when/whenever/under/if/every/each/on;
       give/gives/gave/giving/given way/out; giving/gave away under/on; buckled/buckles/buckling; went from under
       me; collapsed/collapses/collapse under me; giving way
     """,

@@ -3,21 +3,21 @@
 from bot.notation.hurt.rows import word_set
 
 _ROWS = """
-can't: cant cannot can'not couldn't couldnt
-don't: dont
+can't: cant cannot can'not couldn't couldnt cannae canna couldnae
+don't: dont dinnae dinna
 sorry: sory srry soory sorri soryy
-doesn't: doesnt
-didn't: didnt
-won't: wont
-isn't: isnt
-wasn't: wasnt
+doesn't: doesnt doesnae
+didn't: didnt didnae
+won't: wont winnae willnae
+isn't: isnt isnae
+wasn't: wasnt wasnae
 aren't: arent
 weren't: werent
-hasn't: hasnt
-haven't: havent
+hasn't: hasnt hasnae
+haven't: havent havenae
 hadn't: hadnt
 ain't: aint
-wouldn't: wouldnt
+wouldn't: wouldnt wouldnae
 shouldn't: shouldnt
 i'm: im
 i've: ive
@@ -39,6 +39,13 @@ felt: feeled
 hurt: hurted
 weed: wee'd
 peed: pee'd
+no: nae
+out: oot
+down: doon doun
+head: heid
+hold: haud hauld
+just: jist
+pissing: pishin pishing
 """
 
 
@@ -59,7 +66,8 @@ UNABLE = frozenset(
         *(("could", w) for w in ("not", "barely", "hardly", "scarcely")),
         *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully", "seem", "quite")),
         *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible")),
-        *((w, "to") for w in ("fail", "fails", "failing", "failed", "powerless")),
+        *((w, "to") for w in ("fail", "fails", "failing", "failed", "powerless", "decline", "declines")),
+        *((w, "to") for w in ("declined", "declining", "refuse", "refuses", "refused", "refusing")),
         ("not", "able"),
         ("isn't", "able"),
         ("can't", "to"),
