@@ -5,9 +5,12 @@ Common practice, no source; which signs are urgent stands beside the rules of `b
 
 import pytest
 
-from tests.notation.plans import read
+from tests.notation.plans import read, rows
 
 URGENT = [
+    "i leaked again, third time today. 60x5",
+    "i keep leaking on the swings",
+    "i'm leaking a bit since the squats",
     "breath refuses to come back, been twenty minutes. 60x5",
     "my breath seems in no hurry to come back, sat here 20 min",
     "my wind is reluctant to return",
@@ -76,6 +79,30 @@ def test_a_sign_is_urgent_in_whatever_words(text: str) -> None:
 
 
 HURTS = [
+    "100x5. right knee's having a quiet little moan, nothing dramatic",
+    "left elbow is having a tiny moan. 60x5",
+    "my hip had a small grumble on the last rep",
+    "A slight catch in the left side of my groin as I get up, if you must know. 60 for 11.",
+    "theres a catch in my right hip at the bottom",
+    "a small catch in the lower back on the way up. 60x5",
+    "same dull head since the 4am feed, my usual no sleep one, 2/10. 95x8",
+    "got a dull head today. 60x5",
+    "woke with a thumping head. 60x5",
+    "got a splinter in my palm, smarts when i grip, feelin n strength all there. 270x11",
+    "thorn in my left heel. 60x5",
+    "my palm smarts when i hold the bar. 60x5",
+    "theres a bit of a grumble in my left hip i wouldnt go as far as calling it pain",
+    "a wee murmur from my right shoulder. 60x5",
+    "some muttering from the left knee. 60x5",
+    "35x15. not me limping lol. ankle. trod on a wooden block at 3am",
+    "not me hobbling, left ankle. 60x5",
+    "not me limping on my right foot lol",
+    "back barked at me hoistin a bundle, hush now. 95x8",
+    "my shoulder barked at me on the press. 60x5",
+    "left knee snarled at me. 60x5",
+    "a slight pull in the groin at the bottom. 60x5",
+    "a nasty grab in the right side of my neck",
+    "limping. left ankle. 60x5",
     "bad head today from the wine, nothing sudden. 60x5",
     "got a bit of a bad head. 60x5",
     "left knee went pop but it bends fine and holds. 60x5",
@@ -94,6 +121,28 @@ def test_a_hurt_beside_such_words_is_not_urgent(text: str) -> None:
 
 
 NONE = [
+    "coach barked at me, 60x5",
+    "the dog barked at me on the way. 60x5",
+    "the catch on the rack is stiff. 60x5",
+    "no catch in my hip today. 60x5",
+    "not a grumble from my hip. 60x5",
+    "not a murmur from my knee today. 60x5",
+    "splinter on the plyo box, watch out. 60x5",
+    "smart plan today. 60x5",
+    "her mum has a splinter in her palm",
+    "not me, 60x5",
+    "not limping today, ankle is fine. 60x5",
+    "head banging tunes on today. 60x5",
+    "the fridge has a quiet little moan. 60x5",
+    "had a moan at the staff. 60x5",
+    "a moan from the next bench. 60x5",
+    "knees fine, no moans. 60x5",
+    "a slight pull in the handle of the machine",
+    "a small click in the rack when it locks",
+    "i keep leaking energy at the bottom. 60x5",
+    "i leaked chalk everywhere. 60x5",
+    "limping home. 60x5",
+    "not limping. ankle.",
     "breath took a minute to come back, fine now. 60x5",
     "got my breath back quickly. 60x5",
     "not reluctant to return to squats, 60x5",
@@ -201,3 +250,33 @@ def test_the_place_is_the_one_that_the_sign_is_of(text: str, where: str) -> None
     pain = read(text, current="Bench Press").pain
     assert pain is not None
     assert (pain.where, pain.urgent) == (where, True)
+
+
+BESIDE = [
+    ("60x5. peed myself, three times already", "Bench Press#2 60x5"),
+    ("went dizzy, second time this week. 60x5", "Bench Press#2 60x5"),
+    ("had one of my dizzy spells, 60x5", "Bench Press#2 60x5"),
+    ("in one second everything went black. 60x5", "Bench Press#2 60x5"),
+    ("felt faint after the press. that was 60 for 5", "Bench Press#2 60x5"),
+    ("i wet myself. that has never happened to me. it was 60 for 5", "Bench Press#2 60x5"),
+    ("nearly passed out, sat down. it was 62.5 for 5", "Bench Press#2 62.5x5"),
+    ("knee hurts, that is the second time today 60x5", "Bench Press#2 60x5"),
+    ("60 x 5 two times, knee sore", "Bench Press#2 60x5, Bench Press#3 60x5"),
+    ("60x5 twice today, knee hurts", "Bench Press#2 60x5, Bench Press#3 60x5"),
+    ("one of my sets was 60x5, knee pain", "Bench Press#2 60x5"),
+    ("knee hurts. it was 62.5 for 5, not 60", "Bench Press#1 62.5x5"),
+    ("that was 62.5 for 5, knee hurts", "Bench Press#1 62.5x5"),
+]
+
+
+@pytest.mark.parametrize(("text", "sets"), BESIDE)
+def test_how_often_a_hurt_came_is_no_set(text: str, sets: str) -> None:
+    reading = read(text, "Bench Press#1 60x5", current="Bench Press")
+    assert reading.ask is None
+    assert reading.pain is not None
+    assert reading.performed == rows(*sets.split(", "))
+
+
+@pytest.mark.parametrize("text", ["it shakes whether i like it or not", "60x5 whether a like it or no"])
+def test_willing_or_not_is_no_question(text: str) -> None:
+    assert not read(text, current="Bench Press").question

@@ -83,6 +83,8 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     last = scene.word(no.end - 1)
     if scene.word(no.first - 1) in _SOFTENED or (last in ("no", "nope") and _is_answer(scene, no)):
         return False
+    if last == "not" and scene.word(no.end) == "me" and scene.ends(no.first) and scene.word(no.end + 1).endswith("ing"):
+        return False
     if last == "nothing" and scene.word(no.end) == "left" and scene.word(no.end + 1) in _AFTER_EFFORT:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
