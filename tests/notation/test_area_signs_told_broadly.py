@@ -8,6 +8,12 @@ import pytest
 from tests.notation.plans import read, rows
 
 URGENT = [
+    "a hammer blow to my head from inside, out of nowhere",
+    "heid is splitting, came oot o nowhere",
+    "ma chest is tight an a cannae breathe",
+    "ma left airm's gone deid",
+    "a cannae feel ma left foot",
+    "breath won't come back, ma lips tingle",
     "i leaked again, third time today. 60x5",
     "i keep leaking on the swings",
     "i'm leaking a bit since the squats",
@@ -121,6 +127,26 @@ def test_a_hurt_beside_such_words_is_not_urgent(text: str) -> None:
 
 
 NONE = [
+    "the breath work app refused to load, back to normal",
+    "seat folded back, knee pad fine",
+    "the band snapped and it folds on itself, wrist wraps fine",
+    "it snapped shut. my calf sleeves, now they won't go any higher",
+    "no bang, nothing odd in the shoulder",
+    "doon tae the gym, heid in the game",
+    "ma neck of the woods. 60x5",
+    "skip rope leaks air each time",
+    "every jump was clean, leggings wet from sweat",
+    "he wet the mat",
+    "the toddler wet the chair",
+    "i'd wet the bench before i wipe it",
+    "hammer curls done, head clear, all of a sudden easy. 60x5",
+    "hammer curls 12x10, headphones died suddenly",
+    "the lad at the desk refused to stand, chest day",
+    "felt like a man today, chest up, sat tall",
+    "she sat on my chest pad, feels like a circus",
+    "grumble from my coach about the sleeve",
+    "moan in the group chat",
+    "code in my head: one flash of green",
     "coach barked at me, 60x5",
     "the dog barked at me on the way. 60x5",
     "the catch on the rack is stiff. 60x5",

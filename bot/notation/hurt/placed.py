@@ -58,7 +58,7 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         if spot.end <= mark.first
         and ("it" in scene.words(mark.first - 2, mark.first) or scene.word(spot.end) in _OF_WHICH)
         else 3
-        if mark.cue in _CLOSE and not scene.words(low, high) & _IN and not _SIDE_OF <= scene.words(low, high)
+        if mark.cue in _CLOSE and not scene.words(low, high) & _IN and not scene.words(low, high).issuperset(_SIDE_OF)
         else 5
     )
     if spot.end <= mark.first and _goes_on_with_it(scene, mark, spot):

@@ -113,7 +113,7 @@ _STRUCK = (["with"], ["on"], ["by"], ["against"], ["getting"], ["standing"], ["h
 """Behind `knocked it on the head` these tell of a blow."""
 _MY_HANDS = frozenset({"hand", "hands"})
 """Behind `my` no turn of phrase such as `hands on`."""
-_IT = frozenset({"it", "now", "and", "just", "still", "but", "that", "they"})
+_IT = frozenset({"it", "now", "and", "just", "still", "but", "that"})
 """Before `won't go any higher`, beside a pop, these say that it is a place that does not, and no bar."""
 _WHEN = (["the"], ["that"], ["this"], ["my"], ["rep"])
 """Behind `went bang on` these say when it did."""

@@ -110,12 +110,16 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
 
 def _is_no_place(scene: Passage, at: int, word: str) -> bool:
     """The chest of `the chest press`, the head of `head down`: no part of the body that something is said of."""
-    if word == "chest":
-        return scene.word(at + 1) in _MACHINES
-    return word == "head" and all(not s.first <= at < s.end for s in scene.spots)
+    if word in _NAMING:
+        return scene.word(at + 1) in _NAMING[word]
+    return word == "head" and (scene.word(at + 1) == "coach" or all(not s.first <= at < s.end for s in scene.spots))
 
 
-_MACHINES = word_set("press machine fly flys flyes flies supported pass day work")
+_NAMING = {
+    "chest": word_set("press machine fly flys flyes flies supported pass day work pad up out high proud open tall"),
+    "hammer": word_set("curl curls strength grip press row rows"),
+}
+"""Behind these words the names of an exercise, a thing, a posture."""
 
 
 _SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise bruising leak leaks")

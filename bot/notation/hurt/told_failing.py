@@ -229,7 +229,7 @@ clot 10: arm calf leg thigh | bigger puffy swelled swelling swells swollen thick
     operation overnight plane surgery ! haha lol pump pumped
 control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter after before between bottle break
     hose need needed power quick roof shaker stop tension then water went
-control 7: leak leaked leaking leaks | each every when whenever | @sways ! @laughter bottle energy force grip hose
+control 7: leak leaked leaking leaks | each every when whenever | @sways ! @laughter air bottle energy force grip hose
     machine power pipe pressure roof shaker tap tension
 control 9: accident leak leaked leaking leaks | drenched sodden soaked soaking wet | knickers leggings pants shorts
     trousers underwear ! bottle hose pipe rain roof shaker sweat tap
