@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.days.weekdays import WEEKDAYS
+from bot.notation.how_often_hurt import set_that_was, told_how_often
 from bot.notation.kinds import Kind
 from bot.notation.segments.edges import EDGES
 from bot.notation.tokens import Mark
@@ -149,7 +150,8 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
         again = mark.kind is Kind.ALL and mark.text.endswith(" time")
         if again and text_at(marks, place + 1).split()[:1] in _DOERS and _in_hurt(marks, place, hurt):
             out.add(place)
-    return out | told_when(marks, hurt)
+    out |= told_when(marks, hurt) | told_how_often(marks, hurt)
+    return out | set_that_was(marks, hurt | out)
 
 
 def _leads_into(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:

@@ -1109,6 +1109,7 @@ PHRASES: dict[Kind, str] = {
         "legend; some hero; some joker; some clown; some muppet; some idiot; some genius; some lads; some guys"
     ),
     Kind.OTHERTIME: (
+        "never happened to me; never happened before; "
         "my heaviest pair; heaviest pair; the heaviest pair; heaviest dumbbell; my heaviest dumbbell; heaviest "
         "dumbbells; my heaviest dumbbells; heaviest kettlebell; my heaviest kettlebell; heaviest bell; lightest "
         "pair; lightest dumbbell; the lightest pair; heaviest plates; only have up to; we only have up to; only "

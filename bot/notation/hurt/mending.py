@@ -17,6 +17,10 @@ _HELPING = word_set(
     """
 )
 _SORTED = sorted(_HELPING)
+_MINE = frozenset(PLACES) | word_set(
+    "left right lower upper water breath pee wee bladder bowels wind whole other bum arse"
+)
+"""Behind `ma` these say that it is `my`, and nobody's mother: `ma heid`."""
 
 
 def mended(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
@@ -64,6 +68,8 @@ def pieces_of(word: str) -> tuple[str, ...] | None:
 
 
 def _mended(token: Token, after: Token | None) -> Token:
+    if token.word == "ma" and after is not None and after.gap is Gap.NONE and after.word in _MINE:
+        return replace(token, word="my")
     if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
         return token
     slips = SPELLER.slips(token.word)

@@ -92,6 +92,8 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         or (last in ("no", "nope") and _is_answer(scene, no))
     ):
         return False
+    if last == "not" and scene.word(no.end) == "me" and scene.ends(no.first) and scene.word(no.end + 1).endswith("ing"):
+        return False
     if last == "nothing" and scene.word(no.end) == "left" and scene.word(no.end + 1) in _AFTER_EFFORT:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
@@ -99,6 +101,8 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
     never = scene.word(no.first) in _NEVER
     more = scene.word(mark.first - 1) in _THIS or "such" in scene.words(no.end, mark.first)
     if never and (more or scene.words(mark.end, mark.end + 3) & {"before", "like"}):
+        return False
+    if (never or last == "don't") and _had_one(scene, mark):
         return False
     parts = scene.once("parts", scene.found[0], lambda: _parts(scene))
     for index in range(no.end, mark.first + 1):
@@ -109,6 +113,25 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         if index < mark.first and token.word not in _PASSES and index not in parts and not lift:
             return False
     return True
+
+
+_HAVING = word_set("got get have had having getting gave felt with but yet this and when until")
+_CAME = word_set("came come comes hit arrived struck started appeared just now has is in during on off mid out from")
+_ANOTHER = word_set("set sets rep reps more left last round year years ago as")
+
+
+def _had_one(scene: Passage, mark: Mark) -> bool:
+    """`never had a bad head in my life, got one off that pull`, `i don't get headaches, but one just hit me`."""
+    for index in range(mark.first + 1, min(mark.end + _FAR_ONE, len(scene.tokens))):
+        if not scene.same_sentence(mark.first, index):
+            return False
+        if scene.word(index) == "one" and scene.word(index - 1) in _HAVING and scene.word(index + 1) in _CAME:
+            return not scene.words(index + 1, index + 3) & _ANOTHER
+    return False
+
+
+_FAR_ONE = 10
+"""Words behind a hurt in which `one` speaks of it."""
 
 
 def _parts(scene: Passage) -> frozenset[int]:

@@ -198,10 +198,13 @@ EFFECTS: dict[Cue, str] = {
     """,
     Cue.WET: """
       pants/shorts/leggings/trousers/underwear/knickers/boxers/seat/mat were/was/are/is/got/suddenly/all/just/full/
-      of* wet/soaked/soiled/damp/brown; wet/soaked/soiled/wetting my/the? pants/shorts/leggings/trousers/underwear/
+      of* wet/soaked/soiled/damp/brown;
+      wet/wetted the/my seat/chair/bench/mat/cushion/sofa/couch/stool/pad/carpet;
+      wet/soaked/soiled/wetting my/the? pants/shorts/leggings/trousers/underwear/
       knickers/boxers; wet patch; peed/weed/pissed/pooed/shat/pooped; pee/wee/poo
     """,
     Cue.UNNOTICED: """
+      knew nothing of/about it?;
       no/without/zero/any warning/noticing/knowing/realising/realizing/urge; didn't/never/not/don't even? feel/felt/
       notice/noticed/realise/realised/realize/realized/know/knew it/until/till/a/anything/that/any/i/coming*; only?
       noticed/realised/realized after/when/later

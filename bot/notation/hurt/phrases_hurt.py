@@ -51,7 +51,7 @@ HURTS: dict[Cue, str] = {
       burn/burns/burning/burned/burnt/burny; on fire
     """,
     Cue.WHISPER: """
-      having/had/has/have a little/bit/right/good/of/slight/proper/wee*
+      having/had/has/have a little/bit/right/good/of/slight/proper/wee/quiet/small/tiny/gentle/mild/minor/soft*
       moan/grumble/whinge/whine/sulk/strop/wobble/paddy/
       tantrum/moment/hissy/fit/go/fight/argument/chat/word; said/says/saying/say absolutely/big/hard/a/oh*
       nope/nah/no/not/enough/stop/never;
@@ -67,7 +67,11 @@ HURTS: dict[Cue, str] = {
       size of an/a egg/orange/grapefruit/golf/tennis/melon/balloon/apple; talking/answering back; wants/needs
       oil/oiling/grease/greasing; fine/ok/okay/good/grand/alright/great until/till/til; thought/hoped
       my/the/that? left/right?
-      @place was/is/had/were all* sorted/fixed/better/gone/healed/settled/over/behind; catch in @place;
+      @place was/is/had/were all* sorted/fixed/better/gone/healed/settled/over/behind;
+      catch in my/the/left/right/inner/outer/upper/lower/side/of* @place;
+      grumble/moan/mutter/muttering/murmur/whimper/whinge/gripe/growl in/from/at my/the;
+      barked/barks/growled/growls/snarled/snarls/hissed/howled/yelled/yelped/shouted/screamed/snapped/moaned/grumbled at
+      me; smarts/smarted/smarting;
       in a heap; goosed/gubbed/rodgered/jiggered/hosed/borked;
       not/isn't/wasn't/aren't/weren't/never @bit* a? hundred percent/per/pc/%; not/isn't/wasn't/aren't/weren't
       having any of/bar;
@@ -174,7 +178,8 @@ HURTS: dict[Cue, str] = {
       overextended; put/threw/thrown/did/done/knocked my/me/the left/right/lower/bad/other* @place out/in; my/the/me/
       left/right/lower left/right/lower? @place just/'s/has/have* went/gone; my/the/me/left/right/lower left/right/
       lower? @place is gone; @place went/gone again; @place 's/has/is gone; @place went on me; a
-      catch/pull/zing/click/knock/grab/tug/stab in/with/at/to my/the; a little/slight/bit/sudden/small? tug;
+      slight/small/wee/tiny/bit/of/little/faint/sudden/nasty* catch/pull/zing/click/knock/grab/tug/stab in/with/at/to
+      my/the; a little/slight/bit/sudden/small? tug;
       did/done a rib/disc/disk/ankle/tendon/groin/hammy/hamstring/achilles
       coughing/sneezing/lifting/getting/reaching/playing/
       on/in/at/when/yesterday/last/again; put/throw/threw my/me/
@@ -199,6 +204,7 @@ HURTS: dict[Cue, str] = {
     Cue.MARK: """
       cramp/cramps/cramping/cramped/crampy; charley/charlie horse; got/gave/given/had me? a dead leg/arm; tingle/
       tingles/tingling/tingly/tingled/tinglin;
+      splinter/splinters/thorn/thorns/shard in/under/stuck my/the/in/left/right* @place;
       pins and? needles; prickling/prickly/fizzing; stitch; blister/blisters/blistered; wound in/on/at; wounded my;
       gash/gashed; chafed/chafing/chafe;
       rope/carpet/mat/bar/friction/strap/knurl burn/burns; toe/toenail/finger/nail/eye/thumb/foot/hand/shin

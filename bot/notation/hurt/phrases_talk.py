@@ -146,7 +146,9 @@ stops/hang/hangs/bug/bugs/weight/end/ahead/easy/hard/tired/line/right/good/keen/
 drop dead; knock them dead; weak point/points/spot/link/side/coffee/sauce; my weak; hot day/gym/in/out/today/
 weather/water/bath/shower/outside/as; too/so hot; warm up/ups/day/down/shower/bath/upped/ing; red/brown/black/
 orange/pink band/bands/plate/plates/kettlebell/dumbbell/one/ones/belt; black friday/coffee; catch/caught up;
-catch you; pop in/by/over/round/down/into to/for/at/later/tomorrow/the; pop squat/squats; popped in/by/over/
+i/i'm/i've am/have/just/keep/kept/also/always/do/did/still* leak/leaked/leaking a/some/lot/of/my/all/bit*
+power/tension/energy/force/strength/speed/air/chalk/sweat/tightness/water/info; catch you;
+pop in/by/over/round/down/into to/for/at/later/tomorrow/the; pop squat/squats; popped in/by/over/
 round/to/some into?; popped into; pop music/song; pop it/the/them; crack/cracked/cracking on; crack at;
 cracked it; cracking session/set/work/day/one/workout/effort; snap/snapped a/up; oh snap; bang on/average/
 tidy; ping me; pressure is/'s on; under pressure; no pressure; peer/blood/tyre/tire pressure; pressure at/from

@@ -78,8 +78,9 @@ _PLAIN: dict[Cue, str] = {
       catch/catchin my/breath breath?; getting/get my breath back?
     """,
     Cue.HEADACHE: """
-      headache/headaches/headace/hedache/headake/heddache/headach/haedache/headeache; head ache/aches/aching/
-      hurts/hurting/hurt/pain/pains/pounding/throbbing/splitting/exploding/explode/exploded/banging/hammering;
+      headache/headaches/headace/hedache/headake/heddache/headach/haedache/headeache;
+      dull/aching/achy/banging/pounding/thumping/throbbing head; head ache/aches/aching/hurts/hurting/hurt/pain/pains/
+      pounding/throbbing/splitting/exploding/explode/exploded/banging/hammering;
       head is/was/'s/feels/felt/like/started/it/going/about/to* pounding/throbbing/splitting/exploding/explode/
       exploded/banging/killing/hurting/aching/burst/hurt; pain/pains/pressure in/behind/inside/at/on/of* my/the?
       head/skull/eyes/eye/temple/temples; migraine/migraines
@@ -145,6 +146,9 @@ _PLAIN: dict[Cue, str] = {
     Cue.CONTROL: """
       wet/wetting/peed/peeing/pissed/pissing/soiled/shat/shit/pooed/pooped/crapped/messed/weed/urinated/
       defecated on? my/me? myself/meself/self/pants/shorts/leggings/trousers/bed; wet/wetted/peed/pissed the bed;
+      i/i'm/i've am/have/just/keep/kept/also/always/do/did/properly* leak/leaked/leaking;
+      i/i've/have just/actually/only* wet/wetted the/my
+      seat/chair/bench/mat/cushion/sofa/couch/stool;
       didn't/not/never/don't make/made/get it? to the loo/toilet/bathroom/
       restroom; bladder/bowel/bowels is/are/'s* not/isn't/aren't/won't/doesn't @bit*
       working/work/right/normal/behaving/responding/
@@ -188,6 +192,7 @@ _PLAIN: dict[Cue, str] = {
       collapsed; no use; can't; unable; dead; is/'s/it's/its/now/gone/got locked/stuck/jammed/seized
     """,
     Cue.GAVE_WAY: """
+      it just/keeps/then* folds/folded/crumples/crumpled when/whenever/under/if/every/each;
       give/gives/gave/giving/given way/out; giving/gave away under/on; buckled/buckles/buckling; went from under
       me; collapsed/collapses/collapse under me; giving way
     """,

@@ -17,6 +17,7 @@ _WENT_WELL = word_set(
     "well fine ok okay great good numb dead over up down past through to smoothly better straight smooth forward back"
 )
 _WORKING = (Cue.WHISPER, Cue.QUALITY, Cue.GAVE_WAY, Cue.BECAUSE, Cue.JOINT_NOISE, Cue.SWOLLEN)
+_SIDE_OF = frozenset({"side", "of"})
 _IN = frozenset({"in", "inside"})
 _OF_WHICH = frozenset({"i", "that", "which", "what", "from"})
 """Right behind a place these tell more of it: `the hamstring i did in the summer is grumbling`."""
@@ -57,11 +58,13 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         if spot.end <= mark.first
         and ("it" in scene.words(mark.first - 2, mark.first) or scene.word(spot.end) in _OF_WHICH)
         else 3
-        if mark.cue in _CLOSE and not scene.words(low, high) & _IN
+        if mark.cue in _CLOSE and not scene.words(low, high) & _IN and not scene.words(low, high).issuperset(_SIDE_OF)
         else 5
     )
     if spot.end <= mark.first and _goes_on_with_it(scene, mark, spot):
         return Verdict.PAIN, f"told of a place in the sentence before ({spot.place.name})"
+    if mark.cue is Cue.BECAUSE and _named_next(scene, mark, spot):
+        return Verdict.PAIN, f"the place is a sentence of its own ({spot.place.name})"
     if high - low > far or not scene.same_sentence(mark.first, spot.first):
         return Verdict.TALK, "too far from a place"
     if mark.cue is Cue.POP and (spot.place.name == "ear" or _pops_something(scene, mark, spot)):
@@ -199,3 +202,10 @@ _MEANT = word_set(
 )
 _MORE_THAN = word_set("than not instead rather")
 """What sets a limb where a set was felt against the muscle that was meant: `in the front of the leg, not the glute`."""
+
+
+def _named_next(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`limping lol. ankle.`: the sentence behind names nothing but the place."""
+    here = [i for i, n in enumerate(scene.sentence) if n == scene.sentence[spot.first]]
+    own = all(spot.first <= i < spot.end or scene.word(i) in ("my", "left", "right", "the") for i in here)
+    return own and scene.sentence[spot.first] == scene.sentence[mark.first] + 1

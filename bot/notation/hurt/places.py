@@ -124,6 +124,7 @@ ham: ham, hams
 glute: glute, glutes
 bum: bum, bums, butt, arse, ass, booty
 buttock: buttock, buttocks
+backside: backside, backsides
 calf: calf, calves, calfs, calve
 soleus: soleus
 thigh: thigh, thighs, inner thigh, outer thigh

@@ -113,6 +113,12 @@ _STRUCK = (["with"], ["on"], ["by"], ["against"], ["getting"], ["standing"], ["h
 """Behind `knocked it on the head` these tell of a blow."""
 _MY_HANDS = frozenset({"hand", "hands"})
 """Behind `my` no turn of phrase such as `hands on`."""
+_IT = frozenset({"it", "now", "and", "just", "still", "but", "that"})
+"""Before `won't go any higher`, beside a pop, these say that it is a place that does not, and no bar."""
+_WHEN = (["the"], ["that"], ["this"], ["my"], ["rep"])
+"""Behind `went bang on` these say when it did."""
+_ACHING = frozenset({"bad", "sore", "thick", "splitting", "pounding", "banging", "thumping"})
+"""What a head is that aches: `a bad head in the middle of the set` is no `head in`."""
 _IN = frozenset({"in", "inside", "behind", "of", "across", "through", "at", "on", "round", "around"})
 """Before `my head` these say where something is, and no turn of phrase such as `head in` starts there."""
 _FELT = (Cue.PAIN, Cue.HURT, Cue.SHARP, Cue.PRESSURE, Cue.TIGHT, Cue.PAINFUL, Cue.BURN)
@@ -132,6 +138,12 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [n for n in neutral if not (words[n.end - 1] == "to" and words[n.end : n.end + 1] in (["the"], ["my"]))]
     neutral = [n for n in neutral if words[n.end - 1] != "out" or words[n.end : n.end + 2] not in _SUDDEN]
     neutral = [n for n in neutral if words[n.first] != "dead" or _AT_ONCE.isdisjoint(words[n.end : n.end + 1])]
+    neutral = [n for n in neutral if words[n.first] != "head" or words[n.first - 1] not in _ACHING]
+    neutral = [
+        n
+        for n in neutral
+        if words[n.first] != "bang" or words[n.first - 1] != "went" or words[n.end : n.end + 1] not in _WHEN
+    ]
     neutral = [n for n in neutral if words[n.end - 1] != "head" or words[n.end : n.end + 1] not in _STRUCK]
     marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
     placed = {m.end for m in found if m.cue is None}
@@ -142,12 +154,19 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     found = [m for m in found if m.cue is not Cue.GONE or _UNTIL.isdisjoint(words[m.end : m.end + 4])]
     gone = [m for m in found if m.cue is Cue.GONE]
     longer = [m for m in found if m.end - m.first > 1 and (m.cue in HURTING - _MEASURES or m.cue is Cue.GONE)]
+    popped = any(m.cue is Cue.POP for m in found) and bool(placed)
     kept: list[Mark] = []
     for m in found:
-        if m.cue not in _UNMASKED and any(_inside(m, n) for n in neutral):
+        if (
+            m.cue not in _UNMASKED
+            and not (popped and m.cue is Cue.NO_FUNCTION and (m.first in placed or words[m.first - 1] in _IT))
+            and any(_inside(m, n) for n in neutral)
+        ):
             continue
         if m.cue in HURTING and any(_inside(m, g) and m.end - m.first < g.end - g.first for g in gone):
             continue
+        if m.cue is Cue.WHISPER and any(g.first < m.first == g.end - 1 for g in gone):
+            continue  # `not a murmur from my knee`
         if m.cue is Cue.NOT and any(_inside(m, x) and x.end - x.first > m.end - m.first for x in longer):
             continue
         kept.append(m)

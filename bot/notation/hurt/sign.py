@@ -46,6 +46,12 @@ def near(scene: Passage, a: Mark | Spot, b: Mark | Spot, within: int) -> bool:
     return (b.first - a.end <= within) if b.first >= a.first else (a.first - b.end <= within)
 
 
+def bounds(scene: Passage, spot: Spot) -> bool:
+    """The knee of `the leg i do not feel from the knee down`: from where it is, and not what."""
+    led = "from" in scene.words(spot.first - 2, spot.first)
+    return led and not scene.words(spot.end, spot.end + 2).isdisjoint(("down", "downwards", "up", "upwards"))
+
+
 _TORN = word_set("rip ripped ripping tear tore tearing torn pull pulled peeled")
 _BEFORE_SKIN = word_set("the a my some all of both bit bits chunk lot more another off open half")
 _SKIN = word_set("skin callus calluses callous callouses calus blister blisters nail toenail fingernail scab")

@@ -11,7 +11,7 @@ from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import FACES, LIMBS, Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sides import side_of
-from bot.notation.hurt.sign import Sign, near, sign_of, stands
+from bot.notation.hurt.sign import Sign, bounds, near, sign_of, stands
 from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Gap, Kind
 
@@ -78,8 +78,11 @@ _PRAISE = word_set("killer brutal great session workout leg awesome good amazing
 def no_feeling(scene: Passage) -> Iterator[Sign]:
     """`can't feel my foot`; not `can't feel my glutes working`, nor what is plainly gym talk."""
     for m in scene.of(Cue.NO_FEELING):
-        for spot in [s for s in places_of(scene, m) if near(scene, m, s, 5)][:1]:
-            if _is_stiff(scene, m, spot):
+        meant = [s for s in places_of(scene, m) if near(scene, m, s, 5)][:1]
+        if meant and bounds(scene, meant[0]):
+            meant = [*(s for s in scene.spots if s.first >= m.end and near(scene, m, s, 5)), *meant]
+        for spot in meant[:1]:
+            if _is_stiff(scene, m, spot) or _slept_on(scene, m, spot):
                 continue
             if (
                 stands(scene, m, spot)
@@ -88,6 +91,11 @@ def no_feeling(scene: Passage) -> Iterator[Sign]:
                 and not _cold(scene, m, spot)
             ):
                 yield sign_of("no feeling", (m, spot), spot)
+
+
+def _slept_on(scene: Passage, m: Mark, spot: Spot) -> bool:
+    """`baby asleep on my arm`: who sleeps there is not the arm."""
+    return scene.word(m.end - 1) == "asleep" and scene.word(m.end) in ("on", "across") and spot.first > m.end
 
 
 _STUFF = word_set("wood wooden rubber rubbery stone plastic cotton wool meat")

@@ -155,6 +155,8 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
         if stands(scene, m):
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
+        if scene.word(m.first) == "pissing" and "down" in scene.words(m.end, m.end + 2) and _rains(scene, m):
+            continue
         near_by = [i for i in range(m.first, min(m.end + 6, len(scene.tokens))) if scene.same_sentence(i, m.first)]
         said_of = ("that", "this", "it", "and", "but")
         clear = [i for i in near_by if scene.word(i) in _CLEAR and scene.word(i - 1) not in said_of]
@@ -166,6 +168,11 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
                 continue
             if stands(scene, dark) and stands(scene, m):
                 yield sign_of("urine", (m, dark), None)
+
+
+def _rains(scene: Passage, m: Mark) -> bool:
+    """`pissing down outside`: the weather."""
+    return bool(scene.sentence_words(m.first) & {"rain", "raining", "outside", "weather", "wind", "storm", "drookit"})
 
 
 _CLEAR = word_set("clear normal fine pale ok")

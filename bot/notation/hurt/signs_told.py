@@ -14,7 +14,7 @@ from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import LAUGHING, laughed
 from bot.notation.hurt.phrases_told import TOLD
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.sign import Sign, stands, tears_skin
+from bot.notation.hurt.sign import Sign, bounds, stands, tears_skin
 from bot.notation.hurt.tokens import Kind
 from bot.notation.hurt.told import Told
 
@@ -88,8 +88,12 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         return
     if told.name == "clot" and any(negated_word(scene, i) for i in found):
         return  # `cramp in my calf, not hot, not swollen`
+    if any(heard[i] in _AT_ONCE and scene.word(i - 1) in _NO for i in found):
+        return
     if any(heard[i] == "accident" and scene.word(i - 1) == "by" for i in found):
         return  # `dropped it by accident, did not notice`
+    if told.name in ("chest", "headache") and any(_is_no_place(scene, i, heard[i]) for i in found):
+        return
     if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:
         return
     mark = Mark(first, end, Cue.FAINT)
@@ -99,13 +103,34 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     is_mine = _is_mine(scene, mark) if told.posed else stands(scene, mark)
     if not masked and is_mine and not (laughed(scene, mark) and not told.sober and told.name != "control"):
         near = [s for s in scene.spots if scene.same_sentence(s.first, index) and abs(s.first - index) <= told.within]
+        near = [s for s in near if not bounds(scene, s)] or near
+        near = [s for s in scene.spots if s.first in found] or near
         spot = min(near, key=lambda s: abs(s.first - index)) if near and told.name in _OF_PLACES else None
         if spot is not None or told.name not in ("no feeling", "no strength"):
             yield Sign(told.name, tuple(sorted(found)), spot)
 
 
-_SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise bruising")
+def _is_no_place(scene: Passage, at: int, word: str) -> bool:
+    """The chest of `the chest press`, the head of `head down`: no part of the body that something is said of."""
+    if word in _NAMING:
+        return scene.word(at + 1) in _NAMING[word]
+    return word == "head" and (scene.word(at + 1) == "coach" or all(not s.first <= at < s.end for s in scene.spots))
+
+
+_NAMING = {
+    "chest": word_set("press machine fly flys flyes flies supported pass day work pad up out high proud open tall"),
+    "hammer": word_set("curl curls strength grip press row rows"),
+}
+"""Behind these words the names of an exercise, a thing, a posture."""
+
+
+_SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise bruising leak leaks")
 """What is felt for, and may be said not to be there: `calf checked, no swelling`."""
+
+
+_AT_ONCE = word_set("sudden suddenly abrupt abruptly instant instantly")
+_NO = word_set("no not nothing isn't wasn't without")
+"""Before `sudden` these say that it came slowly."""
 
 
 def _is_mine(scene: Passage, mark: Mark) -> bool:

@@ -40,6 +40,17 @@ insults: bite bit burn burnt chop cut hammer jab needle nip pinch pinched pinche
     stuck tap tapped tickle
 ends: arm fingers finger foot forearm hand leg thigh toe toes
 worn: belt belts button buttons collar sleeve sleeves strap straps tag vest watch wrap wraps zip
+sways: bound burpee burpees double hop jack jacks jog jump jumps lunge rope skip skipping skips step sneeze cough
+    swing swings trampoline under unders
+seats: bench box carpet chair couch cushion mat pad platform seat sofa stool
+strikes: anvil axe bat bolt brick bullet club firework fireworks gun gunshot hammer hatchet lightning mallet
+    sledgehammer thunder thunderbolt thunderclap
+atonce: abrupt abruptly blink flash instant instantly nowhere sudden suddenly
+dreadful: almighty awful bad beastly blinding brutal crippling dreadful ferocious fierce ghastly horrible horrendous
+    monstrous pounding rotten sick sore spectacular splitting terrible thumping unholy vicious wicked worst
+someone: body bloke fella guy he lad man people person she somebody someone
+onme: kneel kneeling kneels perched sat seated sit sits sitting stand standing stands stood
+unwilling: declined declines declining disinclined hesitant loath loth refused refuses refusing reluctant unwilling
 wetness: bottle chalk coffee drinking grip grips hand hands laughing palms plank rain roof shaker slip slipped
     slippery spill spilled spilt sweat sweating sweaty tap towel water
 limbs: arm bicep biceps foot hand leg wrist

@@ -20,6 +20,10 @@ breath 5: @hurts | breath breathe breathing breaths exhale exhaling inhale inhal
 breath 15: breath breathing | hasn't haven't not never | recovered returned settled ! @laughter coach set sets soon
 breath 6: breathing respiration | @odd | goes gone has is now since still turned went ! @laughter brace bracing cue
     during nose pattern rep reps set sets squat squats technique timing
+breath 8: air breath breathing wind | @unwilling can't | back calm normal return settle ! @training @laughter between
+    fight hold
+breath 9: breath breathing wind | no | hurry inclination intention rush | back calm normal return settle ! @training
+    @laughter between fight hold
 breath 6: lack out short | air breath puff wind | flat level nothing pavement ! @training @laughter flats
 breath 6: pillow pillows upright | air breath breathe breathing ! @training
 breath 4: breath | isn't not stays | away back ! @training @laughter hold
@@ -56,6 +60,8 @@ chest 9: breastbone chest | ache aches heavy hurts pain sore tight tightness | c
 chest 6: armpit nipple | ache pain sharp stab stabbing stitch | behind beneath under ! @laughter
 chest 7: band belt corset girdle rope strap | around round | chest me ribs | squeezes squeezing tight tightening
     tightens ! @laughter ankles knees lifting loosened new notch rack resistance thighs waist
+chest 7: @someone | @onme | breast breastbone chest sternum | feels feel felt if like though ! @laughter baby cat
+    daughter dog fly kid looks looked machine son toddler
 chest 9: band belt corset girdle rope strap vice vise | around round | breast breastbone chest | feels felt like |
     pulled squeezed tightened wrapped tied cinched ! @laughter ankles knees lifting loosened new notch rack resistance
 chest 8: @breasts | @burdens somebody somebodys someone someones something somethings | across in on over ! @gear
@@ -109,6 +115,11 @@ headache 4: brain head skull | went | bang boom pop snap ! @laughter bar rack
 headache 6: bolt jolt lightning shock zap | brain head skull | across in through ! @laughter
 headache 5: bang boom burst crack explosion snap thud whoosh | brain head skull | behind in inside ! @laughter bar
     bench idea music plate rack
+headache 20: @strikes | head headache headaches migraine skull | @atonce blinding ! @laughter bar idea lights rack
+headache 12 across: like | bashed belted clubbed hit kicked slugged smacked smashed struck thumped walloped whacked |
+    head headache skull ! @laughter ball bar bench idea pb rack truck
+headache 12: head | @dreadful | @atonce ! @laughter bar idea lift lifted move moved moving news nod nodded pb turn
+    turned turning
 headache 14: bang blast boom crack pop snap thud thunderclap whoosh | head skull | ever worst ! bar bench music plate
     plates rack song
 headache 9: acid boiling burning hot molten scalding | acid lava lead liquid oil petrol water | brain head skull |
@@ -217,7 +228,11 @@ clot 12: calf | puffy swelled swelling swells swollen ! @laughter calves pump pu
 clot 10: arm calf leg thigh | bigger puffy swelled swelling swells swollen thicker | cast coach drive flight journey
     operation overnight plane surgery ! haha lol pump pumped
 control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter after before between bottle break
-    hose need needed quick roof shaker stop then water went
+    hose need needed power quick roof shaker stop tension then water went
+control 7: leak leaked leaking leaks | each every when whenever | @sways ! @laughter air bottle energy force grip hose
+    machine power pipe pressure roof shaker tap tension
+control 9: accident leak leaked leaking leaks | drenched sodden soaked soaking wet | knickers leggings pants shorts
+    trousers underwear ! bottle hose pipe rain roof shaker sweat tap
 control 7 sober: dribble dribbled dribbling leak leaked leaking leaks | without | feeling knowing meaning noticing
     realising realizing sensing ! bag bottle ceiling grip hose pipe roof shaker tap tyre
 control 14 sober: brown | code | feel felt knew know notice noticed sense sensed | didn't never not no

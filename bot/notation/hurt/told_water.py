@@ -72,8 +72,13 @@ WATER = (
         9,
         (
             word_set("toilet loo"),
-            word_set("cola coke brown tea coffee rust rusty red blood bloody dark stout treacle beer mud muddy gravy"),
-            word_set("colour coloured color colored go went water pee wee looks looked bowl"),
+            word_set(
+                """
+                cola coke brown tea coffee rust rusty red blood bloody dark stout treacle beer mud muddy gravy beetroot
+                guinness tar
+                """
+            ),
+            word_set("colour coloured color colored go went water pee wee looks looked bowl shade hue tint"),
         ),
         word_set("painted tiles seat door light lights cup drink drank queue break quick"),
     ),

@@ -3,12 +3,12 @@
 from bot.notation.hurt.rows import word_set
 
 _ROWS = """
-can't: cant cannot can'not couldn't couldnt cannae cannie couldnae
-don't: dont dinnae
+can't: cant cannot can'not couldn't couldnt cannae cannie canna couldnae
+don't: dont dinnae dinna
 sorry: sory srry soory sorri soryy
 doesn't: doesnt doesnae
 didn't: didnt didnae
-won't: wont willnae
+won't: wont winnae willnae
 isn't: isnt isnae
 wasn't: wasnt wasnae wisnae
 aren't: arent
@@ -42,6 +42,13 @@ felt: feeled
 hurt: hurted
 weed: wee'd
 peed: pee'd
+no: nae
+out: oot
+down: doon doun
+head: heid
+hold: haud hauld
+just: jist
+pissing: pishin pishing
 """
 
 
@@ -62,7 +69,8 @@ UNABLE = frozenset(
         *(("could", w) for w in ("not", "barely", "hardly", "scarcely")),
         *(("can't", w) for w in ("even", "really", "properly", "hardly", "actually", "fully", "seem", "quite")),
         *((w, "to") for w in ("unable", "struggle", "struggled", "struggling", "impossible")),
-        *((w, "to") for w in ("fail", "fails", "failing", "failed", "powerless")),
+        *((w, "to") for w in ("fail", "fails", "failing", "failed", "powerless", "decline", "declines")),
+        *((w, "to") for w in ("declined", "declining", "refuse", "refuses", "refused", "refusing")),
         ("not", "able"),
         ("isn't", "able"),
         ("can't", "to"),

@@ -29,7 +29,7 @@ _KIT = (
 
 WORN = rf"(?:(?:with|in|wearing|using)\ {_THE}{_KIT}(?:\ on)?|(?:no|without|w/o)\ {_THE}(?:belt|straps|wraps|sleeves))"
 """What was worn, or not: it is no load but that of body weight."""
-LOOSE = r"\b(?:beltless|strapless)\b"
+LOOSE = r"\b(?:beltless|strapless|whether\ (?:i|a|you|we)\ (?:like|want)\ it\ or\ no(?:t|pe)?)\b"
 """The same in a word, wherever it stands."""
 _WHERE = (
     r"(?:on|with|in)\ (?:the\ |my\ )?(?:good|nice|new|old|usual|rusty|bent|wobbly|corner|back|window)\ "
