@@ -20,6 +20,7 @@ from bot.notation.skips.kept import heads_for_another
 from bot.notation.skips.seams import headed_by_kept, with_skip_seams
 from bot.notation.strays import nothing_to_drop, stray_numbers
 from bot.notation.tokens import Mark
+from bot.notation.told_at_end import told_at_end
 from bot.training.units import Load
 
 
@@ -45,7 +46,7 @@ def without_left_out(draft: Draft, marks: list[Mark], hurt_names: Set[int], *, w
     closures = partial(_is_likely, draft), partial(_may_be_set, draft)
     strays = stray_numbers(marks, *closures, is_first=not draft.record.stored)
     draft.mentions = [m for m in draft.mentions if m[0].start not in {marks[i].start for i in strays}]
-    elsewhen = other_times(marks) | strays
+    elsewhen = (other_times(marks) - told_at_end(draft, marks)) | strays
     elsewhen |= nothing_to_drop(marks, elsewhen, is_begun=bool(draft.record.stored))
     finish = read_finish(masked(marks, elsewhen - closing(marks)))
     before = [marks[i] for i in sorted(elsewhen)]
