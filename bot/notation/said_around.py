@@ -25,7 +25,11 @@ def with_plain_words_around(marks: Sequence[Mark]) -> Sequence[Mark]:
     for place in range(len(out) - 1, -1, -1):
         kind = out[place].kind
         next_one = kind is Kind.THEN and out[place].text == "next" and _counts_next(out, place)
-        if next_one or (kind is Kind.AT and out[place].text == "on" and _ends_load(out, place)):
+        if (
+            next_one
+            or (kind is Kind.AT and out[place].text == "on" and _ends_load(out, place))
+            or _is_of_somebody(out, place)
+        ):
             out[place] = replace(out[place], kind=Kind.FILL)
         elif kind is Kind.PLATES and text_at(out, place - 1) == "on the" and _ends_load(out, place - 1):
             out[place - 1 : place + 1] = [replace(m, kind=Kind.FILL) for m in out[place - 1 : place + 1]]
@@ -34,6 +38,14 @@ def with_plain_words_around(marks: Sequence[Mark]) -> Sequence[Mark]:
         elif kind in (Kind.ADDED, Kind.PLATES, Kind.BODY):
             _head_with_body(out, place)
     return out
+
+
+def _is_of_somebody(marks: Sequence[Mark], place: int) -> bool:
+    """The `both` of `congratulations to you both`, the `all` of `all my strength left me`: of no sets."""
+    if marks[place].text == "both":
+        return text_at(marks, place - 1).split()[-1:] == ["you"]
+    mine = marks[place].text == "all" and text_at(marks, place + 1) == "my"
+    return mine and kind_at(marks, place + 2) is Kind.WORD
 
 
 def _counts_next(marks: Sequence[Mark], place: int) -> bool:

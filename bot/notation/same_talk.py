@@ -58,7 +58,7 @@ def _is_talk(marks: Sequence[Mark], at: int) -> bool:
     ends = behind + 1 >= len(marks) or kind_at(marks, behind + 1) in EDGES or text_at(marks, behind + 1) in ("as", "of")
     thing = behind < len(marks) and set(after.split()[:1]) <= _THINGS and bool(after.split()) and ends
     addressed = [m.text for m in marks[at:]] in (["same", "to", "you"], ["same", "to"], ["same", "to you"])
-    seems = at > 0 and bool(set(text_at(marks, at - 1).split()) & _SEEMING)
+    seems = at > 0 and (text_at(marks, at - 1) == "is the" or bool(set(text_at(marks, at - 1).split()) & _SEEMING))
     greets = marks[at].kind is Kind.AGAIN and bool(
         {w for m in (*marks[max(0, at - 1) : at], *marks[at + 1 : at + 2]) for w in m.text.split()} & _GREETING
     )

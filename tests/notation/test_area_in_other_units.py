@@ -1,4 +1,4 @@
-"""Sets told with what went on beside them: a unit gone back to, racks swapped, so many more twice, a range that was left.
+"""Sets told with what went on beside them: a unit gone back to, racks swapped, a range that was left, others spoken of.
 
 Common practice, no source: how people in a gym put it, with near ones that tell something else.
 """
@@ -21,6 +21,16 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("60x5, lads won 2-1", (FIRST,), ("Bench Press#2 60x5",)),
     ("got stuck halfway on the 6th at 60", (FIRST,), ("Bench Press#2 60x5 rir 0",)),
     ("60, stalled halfway up on the 6th", (FIRST,), ("Bench Press#2 60x5 rir 0",)),
+    ("60x5, one more of those to come", (), ("Bench Press#1 60x5",)),
+    ("60x5. one more of those left", (), ("Bench Press#1 60x5",)),
+    ("60x5, one more of those", (), ("Bench Press#1 60x5", "Bench Press#2 60x5")),
+    ("5 reps at a hundred and fifty two left in the tank, that was deadlifts", (), ("Deadlift#1 150x5 rir 2",)),
+    ("all my strength left me at the cake counter so bench sixty for five", (FIRST,), ("Bench Press#2 60x5",)),
+    ("congratulations to you both! 60 for 5", (), ("Bench Press#1 60x5",)),
+    ("my mum rang and says hi bench sixty for five", (), ("Bench Press#1 60x5",)),
+    ("always forget my towel bench sixty for five", (), ("Bench Press#1 60x5",)),
+    ("my mum does bench sixty for five", (), ()),
+    ("last week i felt great bench sixty for five", (), ()),
     ("60x5, train stuck halfway in a tunnel", (FIRST,), ("Bench Press#2 60x5",)),
 )
 
@@ -34,7 +44,7 @@ def test_sets_with_what_went_on_beside_them(typed: str, done: tuple[str, ...], s
 
 
 @pytest.mark.parametrize(
-    "typed", ("second set of bench shouldve been 5 not 6", "set 2 shouldve been 5", "shouldnt be 6, it was 5")
+    "typed", ["second set of bench shouldve been 5 not 6", "set 2 shouldve been 5", "shouldnt be 6, it was 5"]
 )
 def test_what_should_have_been_is_no_shoulder(typed: str) -> None:
     """A word of a correction names no part of the body."""

@@ -8,6 +8,12 @@ import pytest
 from tests.notation.plans import read, rows
 
 URGENT = [
+    "coach after deadlift my chest it press inside and the arm is heavy",
+    "chest, it squeeze inside since the bench. 60x5",
+    "my left leg will not bear me this evening; it folds whenever I try the stair",
+    "knee wont bear me at all now",
+    "my trousers were soaked after the row, i honestly had no control over it",
+    "leggings wet after the jumps and i didnt even notice. 60x5",
     "a hammer blow to my head from inside, out of nowhere",
     "heid is splitting, came oot o nowhere",
     "ma chest is tight an a cannae breathe",
@@ -85,6 +91,7 @@ def test_a_sign_is_urgent_in_whatever_words(text: str) -> None:
 
 
 HURTS = [
+    "something bite little in the left elbow, only when i make it straight. 60x5",
     "100x5. right knee's having a quiet little moan, nothing dramatic",
     "left elbow is having a tiny moan. 60x5",
     "my hip had a small grumble on the last rep",
@@ -127,6 +134,12 @@ def test_a_hurt_beside_such_words_is_not_urgent(text: str) -> None:
 
 
 NONE = [
+    "chest press it felt better inside the rack, 60x5",
+    "can't bear leg day",
+    "the bar wont bear more than 200 lol",
+    "my shorts were soaked in sweat no idea how. 60x5",
+    "shorts soaked, had no towel",
+    "got caught in the rain, trousers soaked, had no umbrella",
     "the breath work app refused to load, back to normal",
     "seat folded back, knee pad fine",
     "the band snapped and it folds on itself, wrist wraps fine",

@@ -158,6 +158,7 @@ HURTS: dict[Cue, str] = {
       needs/needed ice/icing/strapping/resting;
       kicked/hit/punched/kneed/elbowed/whacked/clipped/clobbered/caught/poked/headbutted/got me
       in/on the/my left/right? @place; @place bit/bites/bited/stung/zapped/warned me;
+      something bite/bites little? in/on/at/behind my/the left/right? @place;
       something bit/bite/bites/biting/bited/stung/sting/stings/grabbed/grabs me in/on/at/behind my/the? left/right?
       @place; @place woke/wakes/waked/wakened me; @place kept/keeps me awake/up; not the/a good
       burn/burning/kind; no/not better;

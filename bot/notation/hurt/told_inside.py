@@ -5,6 +5,17 @@ from bot.notation.hurt.told import Told
 
 INSIDE = (
     Told(
+        "chest",
+        6,
+        (
+            word_set("chest breastbone sternum"),
+            word_set("it"),
+            word_set("press presses pressing squeeze squeezes squeezing"),
+            word_set("inside"),
+        ),
+        word_set("machine handles grip elbow elbows bench bar dumbbells"),
+    ),
+    Told(
         "breath",
         9,
         (

@@ -224,6 +224,17 @@ LIMBS = (
         "no strength",
         9,
         (
+            word_set("leg knee ankle foot"),
+            word_set("bear bears"),
+            word_set("me"),
+            word_set("not won't can't doesn't wouldn't isn't refuses"),
+        ),
+        word_set("bar squat set rep reps lol haha with"),
+    ),
+    Told(
+        "no strength",
+        9,
+        (
             word_set("leg legs knees"),
             word_set("give gives gave giving buckle buckles buckling fold folds"),
             word_set("under"),

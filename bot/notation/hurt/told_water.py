@@ -27,6 +27,17 @@ WATER = (
     ),
     Told(
         "control",
+        14,
+        (
+            word_set("trousers shorts leggings pants knickers seat underwear"),
+            word_set("soaked drenched wet damp"),
+            word_set("control notice noticed know knew idea feel felt"),
+            word_set("no didn't never without not had"),
+        ),
+        word_set("sweat sweaty sweating rain raining water bottle shaker spilled spilt tap laundry wash coffee"),
+    ),
+    Told(
+        "control",
         12,
         (word_set("accident"), word_set("loo toilet bathroom pants shorts leggings knickers trousers bed")),
         word_set("car bike work traffic road kid kids son daughter baby dog cat child puppy"),

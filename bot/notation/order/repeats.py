@@ -15,6 +15,7 @@ from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
 _LIKE = frozenset(words("like those them that it these same identical as"))
+_TO_COME = frozenset(words("come coming go left remaining"))
 _REPEATING = (Kind.SAME, Kind.ANOTHER, Kind.AGAIN, Kind.MORE, Kind.TIMES, Kind.THEREST)
 _SAMES = (Kind.SAME, Kind.SAMEREPS, Kind.SAMELOAD)
 _PERIODS = frozenset(words("week weeks session workout month block cycle phase wk year"))
@@ -85,7 +86,7 @@ def _alike(marks: list[Mark]) -> list[Mark]:
 
 def _likened(marks: list[Mark]) -> list[Mark]:
     """`one more of those`, `another just like it`, `one more time`: the set before again."""
-    out = _more_like(_twice_more(marks))
+    out = _without_coming(_more_like(_twice_more(marks)))
     marks = list(out)
     for place, mark in enumerate(marks):
         if mark.kind is not Kind.ANOTHER or kind_at(marks, place - 1) in (Kind.COULD, Kind.NO, Kind.NUM):
@@ -99,6 +100,22 @@ def _likened(marks: list[Mark]) -> list[Mark]:
             gone = [replace(m, kind=Kind.FILL) for m in rest]
             out[place:end] = [replace(mark, kind=Kind.SAME, text="same"), *gone]
     return out
+
+
+def _without_coming(marks: list[Mark]) -> list[Mark]:
+    """`60x5, one more of those to come`: a set like it that is not done yet."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.SAME or mark.text not in _OF_THOSE:
+            continue
+        end = part_of(marks, place)[1]
+        said = {w for m in marks[place + 1 : end] for w in m.text.split()}
+        if said & _TO_COME and said <= _TO_COME | {"to", "still", "today"}:
+            out[place:end] = [replace(m, kind=Kind.GAP, value=None) for m in marks[place:end]]
+    return out
+
+
+_OF_THOSE = ("same again", "same", "again", "one more of those", "another of those")
 
 
 def _twice_more(marks: list[Mark]) -> list[Mark]:

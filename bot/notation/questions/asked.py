@@ -35,13 +35,18 @@ def end_of(marks: Sequence[Mark], place: int) -> int:
 def states(marks: Sequence[Mark], place: int) -> bool:
     """`but ok to go on`, `that is the press finished`: says that it is, and asks nothing."""
     subject = marks[place - 1].text.split()[-1:] if place else []
-    if marks[place].text in ("is the", "is it", "is this") and subject in (["that"], ["this"], ["here"], ["there"]):
+    if marks[place].text in ("is the", "is it", "is this") and subject and subject[0] in _SUBJECTS:
         return True
+    if marks[place].text == "is the" and kind_at(marks, place + 1) is Kind.SAME and place and _closes(marks, place + 1):
+        return True  # `i rest long time and is the same`
     if marks[place].text in ("is there", "are there") and place and _closes(marks, place):
         return True  # `only 20 minutes is there`
     if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
         return False
     return bool(subject) and set(marks[place - 1].text.split()) <= _STATING
+
+
+_SUBJECTS = frozenset(("that", "this", "here", "there", "it", "which"))
 
 
 def _closes(marks: Sequence[Mark], place: int) -> bool:

@@ -57,6 +57,7 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         asks = _turns(marks, place) or _asks_which(marks, place) or _asks_what(_words(marks, place, 4))
         return end_of(marks, place) if asks else None
     told = first == "are" and place > 0 and marks[place - 1].text in _THINGS  # `these are getting too light`
+    told = told or (first == "does" and text_at(marks, place - 1) in _DOERS)  # `as it does in such weather`
     if first in _OPENING and not told and opens(marks, place) and _is_of_somebody(marks, place):
         return end_of(marks, place)
     led = place > 0 and marks[place - 1].text in ("but", "and", "so", "or")
@@ -68,7 +69,8 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         ["does", "that"],
     ):
         return end_of(marks, place)
-    if led and first in ("is", "does") and _words(marks, place, 3)[1:2] in (["that"], ["this"], ["it"], ["the"]):
+    asked = _words(marks, place, 3)[1:]
+    if led and first in ("is", "does") and asked[:1] in (["that"], ["this"], ["it"], ["the"]) and "same" not in asked:
         return end_of(marks, place)
     if first in ("is", "was", "are", "were", "isnt") and _is_judging(marks, place):
         return end_of(marks, place)
@@ -76,6 +78,9 @@ def asks_in_order(marks: Sequence[Mark], place: int) -> int | None:
         return end_of(marks, place)
     difference = mark.text in ("what is", "whats the", "whats") and "difference" in _words(marks, place, 4)
     return end_of(marks, place) if difference else None
+
+
+_DOERS = frozenset(words("it that this he she which who as"))
 
 
 def _is_turned_behind(marks: Sequence[Mark], place: int) -> bool:

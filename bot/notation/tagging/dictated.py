@@ -74,6 +74,10 @@ def run_together(marks: Sequence[Mark]) -> list[Mark]:
     at = 0
     while at < len(marks):
         mark, after = marks[at], kind_at(marks, at + 1)
+        if after is Kind.TANK and _holds_left(mark):
+            out += _cut_last(mark)
+            at += 1
+            continue
         if after is not Kind.NUM and after is not Kind.AT:
             out.append(mark)
             at += 1
@@ -104,6 +108,23 @@ def run_together(marks: Sequence[Mark]) -> list[Mark]:
             out.append(mark)
         at += 1
     return out
+
+
+def _holds_left(mark: Mark) -> bool:
+    """Whether a number of `a hundred and fifty one left in the tank` is two: nobody has so many left."""
+    parts = mark.text.split()
+    many = mark.kind is Kind.NUM and (mark.value or 0) > TENS["twenty"]
+    return many and len(parts) >= SEVERAL and 0 < UNITS.get(parts[-1], 0) <= MOST_LEFT
+
+
+def _cut_last(mark: Mark) -> list[Mark]:
+    """A spoken number without its last word, and that."""
+    head, last = mark.text.rsplit(maxsplit=1)
+    less = UNITS[last]
+    return [
+        replace(mark, text=head, value=(mark.value or 0) - less, parts=(), end=mark.start + len(head)),
+        replace(mark, text=last, value=UNITS[last], parts=(), start=mark.end - len(last), tight=False),
+    ]
 
 
 _HUNDREDS = range(1, 10)
