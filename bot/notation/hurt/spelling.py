@@ -43,7 +43,7 @@ NEVER_DOUBTED = word_set(
     fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred tops ea
     speed speeds speedy seed feed grin grown jazz kiss pipe pets pigs sticker stickers ticket tickets kicker angle
     angles angled swaps wear slaps slap slabs claps tangled
-    shouldve shoulda shouldof shouldnt shouldn
+    shouldve shoulda shouldof shouldnt shouldn shld shldnt
     lad lads number numbers numbered footy footie fiddy gidday gday throwed grazie crampons oozy
     """
 )
