@@ -113,7 +113,7 @@ def _is_told_behind(part: Sequence[Mark]) -> bool:
 
 def unclear_entry(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The name behind numbers that may be of it or of the one before: `press 45 for 7, 6, 7, 7 and 6 chins`."""
-    if not _are_named(marks):
+    if sum(m.kind in (Kind.NAME, Kind.WEAK) for m in marks) < SEVERAL:
         return None
     unclear = _entries(read_parts(marks), record).unclear
     return None if unclear is None else marks[unclear]

@@ -6,12 +6,22 @@ from decimal import Decimal
 
 from bot.notation.bounds import EASIEST, HARDEST, SEVERAL
 from bot.notation.clauses import EDGES, is_entry
+from bot.notation.corrections import mistyped, planned_other
 from bot.notation.corrections.again import told_again
-from bot.notation.corrections.idle import without_kept_counts, without_misloads, without_remarks, without_side_talk
+from bot.notation.corrections.idle import (
+    LOADING,
+    SIDES,
+    WRONGLY,
+    without_kept_counts,
+    without_misloads,
+    without_remarks,
+    without_side_talk,
+)
 from bot.notation.corrections.mistyped import without_mistyped
 from bot.notation.corrections.planned_other import with_own_numbers
 from bot.notation.kinds import Kind
-from bot.notation.order.repeats import as_back_then
+from bot.notation.order.repeats import SAMES, as_back_then
+from bot.notation.order.steps import put_in_place, step
 from bot.notation.tokens import Mark
 
 _CUES = (Kind.MEANT, Kind.SORRY, Kind.NO)
@@ -20,12 +30,10 @@ _RATES = (Kind.RPE, Kind.RIR)
 
 def with_set_apart(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such corrections put in plain order."""
-    marks = as_back_then(marks)
-    plain = without_side_talk(without_misloads(without_remarks(without_kept_counts(with_own_numbers(marks)))))
-    return _rated_again(_out_of_brackets(told_again(without_mistyped(_told_whole_behind(plain)))))
+    return put_in_place(marks, _STEPS)
 
 
-def _told_whole_behind(marks: list[Mark]) -> list[Mark]:
+def _told_whole_behind(marks: Sequence[Mark]) -> list[Mark]:
     """`140x11 hold on that was 150. 150x11`: what puts right, told once more as the whole set, is one set."""
     out = list(marks)
     if any(m.kind is Kind.MEANT for m in marks):
@@ -126,7 +134,7 @@ def _last_load(marks: Sequence[Mark]) -> Decimal | None:
     return marks[links[-1] - 1].value if links else None
 
 
-def _out_of_brackets(marks: list[Mark]) -> list[Mark]:
+def _out_of_brackets(marks: Sequence[Mark]) -> list[Mark]:
     """`100x5 100x4 (second was 6 sorry)`: as a sentence of its own."""
     out = list(marks)
     for place, mark in enumerate(marks):
@@ -143,7 +151,7 @@ def _out_of_brackets(marks: list[Mark]) -> list[Mark]:
     return out
 
 
-def _rated_again(marks: list[Mark]) -> list[Mark]:
+def _rated_again(marks: Sequence[Mark]) -> list[Mark]:
     """`rpe 7 make that 8`, `rpe 8, actually more like 9`: the number behind the cue is an effort too."""
     out: list[Mark] = []
     at = 0
@@ -188,3 +196,19 @@ def _is_scale(mark: Mark, rate: Mark) -> bool:
     if value is None:
         return False
     return EASIEST <= value <= HARDEST if rate.kind is Kind.RPE else value <= EASIEST
+
+
+_STEPS = (
+    step(as_back_then, SAMES),
+    step(with_own_numbers, (Kind.NUM,), planned_other.NEEDS),
+    step(without_kept_counts, (Kind.NOT, Kind.SORRY, Kind.MEANT, Kind.SCRAP, Kind.WAS)),
+    step(without_remarks, (Kind.SORRY,)),
+    step(without_misloads, (Kind.NUM,), LOADING, WRONGLY),
+    step(without_side_talk, SIDES),
+    step(_told_whole_behind, _CUES),
+    step(without_mistyped, mistyped.NEEDS),
+    step(told_again, (*_CUES, Kind.NOT, "before", "rather")),
+    step(_out_of_brackets, (Kind.OPEN,)),
+    step(_rated_again, _CUES),
+)
+"""Each with the kinds and the words without which it changes nothing."""

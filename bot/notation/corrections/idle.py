@@ -72,7 +72,7 @@ def without_misloads(marks: Sequence[Mark]) -> list[Mark]:
         stop = end if any(m.kind in _VALUED for m in behind) else end + len(behind)
         part = marks[start:stop]
         said = {w for m in part for w in m.text.split()}
-        if not said & _LOADING or not said & _WRONGLY:
+        if not said & LOADING or not said & WRONGLY:
             continue
         loads = {m.value for i, m in enumerate(marks[:start]) if m.kind is Kind.NUM and kind_at(marks, i + 1) in _LINKS}
         plain = not any(m.kind in (*_LINKS, Kind.NOT) or (m.kind is Kind.SORRY and m.text not in _OWNED) for m in part)
@@ -109,8 +109,8 @@ _LITTLE = frozenset(
     )
 )
 _LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB)
-_LOADING = frozenset(words("plate plates loading loaded load misload misloaded misloading bar collar maths math"))
-_WRONGLY = frozenset(words(
+LOADING = frozenset(words("plate plates loading loaded load misload misloaded misloading bar collar maths math"))
+WRONGLY = frozenset(words(
     "mistake error accident wrong wrongly mistakenly misload misloaded misloading mix mixed mixup accidentally fault",
 ))  # fmt: skip
 
@@ -123,7 +123,7 @@ def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
             continue
         near = [m.kind for m in marks[max(0, place - 4) : place + 1] if m.kind not in _BETWEEN][-4:]
         told = near[::2] == [Kind.NUM] * 2 or near[1::2] == [Kind.NUM] * 2
-        if not told or not set(near) - {Kind.NUM} <= _SIDES or len(set(near)) < len(_SIDE_COUNTS):
+        if not told or not set(near) - {Kind.NUM} <= SIDES or len(set(near)) < len(_SIDE_COUNTS):
             continue
         start = place + 1 + (kind_at(marks, place + 1) in (Kind.COMMA, Kind.STOP))
         if kind_at(marks, start) in (None, Kind.NUM, *EDGES):
@@ -131,7 +131,7 @@ def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
         end = next((i for i in range(start, len(marks)) if marks[i].kind in (*EDGES, Kind.THEN)), len(marks))
         said = marks[start:end]
         which = any(m.kind in (Kind.ORD, Kind.LASTREP, Kind.LASTSET) for m in said)
-        sided = any(m.kind in _SIDES or "one" in m.text.split() for m in said)
+        sided = any(m.kind in SIDES or "one" in m.text.split() for m in said)
         if which and sided and all(m.kind in _TALKS for m in said):
             out[start:end] = [replace(m, kind=Kind.FILL, value=None) for m in said]
     return out
@@ -139,9 +139,9 @@ def without_side_talk(marks: Sequence[Mark]) -> list[Mark]:
 
 _BETWEEN = (Kind.COMMA, Kind.SLASH, Kind.AND)
 _SIDE_COUNTS = ("left", "right", "count")
-_SIDES = frozenset((Kind.L, Kind.R, Kind.LEFT, Kind.RIGHT))
-_OF_SIDES = _SIDES | {Kind.NUM, *_BETWEEN}
-_TALKS = (*_SIDES, Kind.WORD, Kind.FILL, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.ORD, Kind.LASTREP, Kind.LASTSET,
+SIDES = frozenset((Kind.L, Kind.R, Kind.LEFT, Kind.RIGHT))
+_OF_SIDES = SIDES | {Kind.NUM, *_BETWEEN}
+_TALKS = (*SIDES, Kind.WORD, Kind.FILL, Kind.FAILED, Kind.SKIP, Kind.SKIPPED, Kind.ORD, Kind.LASTREP, Kind.LASTSET,
           Kind.WITH, Kind.AT, Kind.FOR, Kind.GAP, Kind.DROP)  # fmt: skip
 
 

@@ -30,6 +30,8 @@ _JESTS = tuple(
     )
 )  # fmt: skip
 """What is said behind a set that was never done (common usage, no source)."""
+NEEDS = frozenset((*_CUES, *_LAUGHS, *_SURE, *(max(jest, key=len) for jest in _JESTS)))
+"""Kinds and words of which one stands wherever something told is put right so."""
 _MOST = 8
 """Marks between what is told and what it should have been."""
 

@@ -22,6 +22,8 @@ _AFFIRMING = frozenset(words("yes yeah yea ya ye aye yep yup definitely sure ans
 _PLANNED = frozenset(words("supposed meant should plan down"))
 _TAKING = frozenset(words("only grabbed used use took picked loaded put went had got did"))
 _WEIGHTY = frozenset(words("heavy light easy hard tough rough grim"))
+NEEDS = frozenset(("number", "num", "nr", "no", *_PLANNED, *_WEIGHTY, *_CUES))
+"""Kinds and words of which one stands wherever a number is so told."""
 _OTHER_NUMBERS = frozenset(words("exercise lift movement day week session workout phone"))
 
 

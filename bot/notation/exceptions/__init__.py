@@ -11,7 +11,7 @@ from decimal import Decimal
 from bot.notation.all_but import with_all_but
 from bot.notation.clauses import kind_at
 from bot.notation.exceptions.alike import Alike, alike_at, bound_behind, told_as, turns
-from bot.notation.exceptions.apart import One, one_at, was_before
+from bot.notation.exceptions.apart import NAMING, One, one_at, was_before
 from bot.notation.exceptions.of_session import each_planned, numbered, of_session
 from bot.notation.kinds import Kind
 from bot.notation.order.rated import rated_last
@@ -29,6 +29,8 @@ def with_exceptions(marks: Sequence[Mark], record: Record, under: int | None) ->
     if any(m.kind in (Kind.MEANT, Kind.SORRY, Kind.WROTE, Kind.SCRAP) for m in out):
         return out
     out = of_session(each_planned(with_all_but(rated_last(out))), under)
+    if not any(m.kind in NAMING for m in out):
+        return out
     at = 0
     while at < len(out):
         alike = alike_at(out, at)

@@ -31,6 +31,10 @@ MOST_APART = 4
 """So many sets at most are told apart at once: `last two 9`."""
 
 
+NAMING = (Kind.LASTREP, Kind.LASTSET, Kind.ORD, Kind.SET)
+"""What names the set that is told apart."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Name:
     """The words that name one set or several: where they end, and which (`number`: of the first one)."""

@@ -17,7 +17,7 @@ from bot.notation.wordlist import words
 _LIKE = frozenset(words("like those them that it these same identical as"))
 _TO_COME = frozenset(words("come coming go left remaining"))
 _REPEATING = (Kind.SAME, Kind.ANOTHER, Kind.AGAIN, Kind.MORE, Kind.TIMES, Kind.THEREST)
-_SAMES = (Kind.SAME, Kind.SAMEREPS, Kind.SAMELOAD)
+SAMES = (Kind.SAME, Kind.SAMEREPS, Kind.SAMELOAD)
 _PERIODS = frozenset(words("week weeks session workout month block cycle phase wk year"))
 _COMPARING = (Kind.FILL, Kind.GAP, Kind.AT, Kind.AND, Kind.FOR, Kind.WORD)
 _WHOLE = ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM])
@@ -36,7 +36,7 @@ def as_back_then(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     whole: int | None = None
     for place, mark in enumerate(marks):
-        if mark.kind not in _SAMES:
+        if mark.kind not in SAMES:
             continue
         whole = _first_whole(marks) if whole is None else whole
         if whole >= place:

@@ -130,7 +130,10 @@ def _opens_at(part: Sequence[Mark], place: int) -> bool:
     return (turns(part, place) or asks_in_order(part, place)) is not None
 
 
-_UNASKING = frozenset((Kind.NUM, Kind.LINE, Kind.CLOCK, Kind.SCRAP))
+_UNASKING = frozenset(
+    (Kind.NUM, Kind.LINE, Kind.CLOCK, Kind.SCRAP, Kind.COMMA, Kind.STOP, Kind.BREAK, Kind.OPEN, Kind.CLOSE, Kind.X,
+     Kind.KG, Kind.LB, Kind.S, Kind.SLASH)
+)  # fmt: skip
 """Kinds that open no question."""
 
 
