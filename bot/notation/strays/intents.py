@@ -44,7 +44,7 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with the words of such clauses as another time's."""
     out = masked(marks, going(marks))
     for place, mark in enumerate(marks):
-        if out[place] is not mark:
+        if out[place] is not mark or mark.kind in _TELLING:
             continue
         if mark.kind is Kind.NUM:
             if any(is_so(marks, place) for is_so in (_is_mistaken, _is_up_next, _is_asked_of)):
@@ -59,6 +59,10 @@ def with_intents(marks: Sequence[Mark]) -> list[Mark]:
         elif _is_in_place(marks, place):
             out[place] = replace(mark, kind=Kind.INSTEAD)
     return out
+
+
+_TELLING = frozenset((Kind.COMMA, Kind.STOP, Kind.LINE, Kind.X, Kind.KG, Kind.LB, Kind.REPS, Kind.SLASH, Kind.S))
+"""Kinds that open no such clause."""
 
 
 def _is_source(marks: Sequence[Mark], place: int) -> bool:
