@@ -31,10 +31,10 @@ WATER = (
         (
             word_set("trousers shorts leggings pants knickers seat underwear"),
             word_set("soaked drenched wet damp"),
-            word_set("control notice noticed know knew idea feel felt"),
-            word_set("no didn't never without not had"),
+            word_set("control"),
+            word_set("no lost losing without not"),
         ),
-        word_set("sweat sweaty sweating rain raining water bottle shaker spilled spilt tap laundry wash coffee"),
+        word_set("sweat sweaty sweating rain raining water bottle shaker spilled spilt tap laundry wash coffee bar"),
     ),
     Told(
         "control",
