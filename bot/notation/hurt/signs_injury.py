@@ -185,9 +185,12 @@ def _drunk(scene: Passage, dark: Mark) -> bool:
     """`drank so much cola i need to pee`."""
     had = scene.words(dark.first - 2, dark.first)
     cup = scene.word(dark.first) in ("coffee", "tea", "cola", "coke") and had & _HAD and not had & {"like", "as"}
-    return bool(cup or scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk"})
+    eaten = scene.word(dark.first) in _FOOD and scene.sentence_words(dark.first) & _MEAL and not had & {"like", "as"}
+    return bool(cup or eaten or scene.words(dark.first - 5, dark.first) & {"drank", "drink", "drinking", "drunk"})
 
 
+_FOOD = word_set("gravy beet beetroot tomato ketchup soy")
+_MEAL = word_set("dinner lunch breakfast tea salad soup roast ate eat eating sauce")
 _HAD = word_set("had have need another after grab grabbed make made making")
 
 

@@ -228,9 +228,9 @@ clot 12: calf | puffy swelled swelling swells swollen ! @laughter calves pump pu
 clot 10: arm calf leg thigh | bigger puffy swelled swelling swells swollen thicker | cast coach drive flight journey
     operation overnight plane surgery ! haha lol pump pumped
 control 6: leak leaked leaking peed peeing weed wetting | @lifting ! @laughter after before between bottle break
-    hose need needed power quick roof shaker stop tension then water went
+    hose need needed pipe power quick radiator roof shaker sink stop tap tension then toilet water went
 control 7: leak leaked leaking leaks | each every when whenever | @sways ! @laughter air bottle energy force grip hose
-    machine power pipe pressure roof shaker tap tension
+    machine power pipe pressure roof shaker sink tap tension toilet basement ceiling radiator
 control 9: accident leak leaked leaking leaks | drenched sodden soaked soaking wet | knickers leggings pants shorts
     trousers underwear ! bottle hose pipe rain roof shaker sweat tap
 control 7 sober: dribble dribbled dribbling leak leaked leaking leaks | without | feeling knowing meaning noticing
