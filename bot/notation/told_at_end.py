@@ -32,6 +32,8 @@ _DATED = frozenset(words(
     "going hope want wanted would could should might try ill",
 ))  # fmt: skip
 """Words of a day, a plan or a wish: the set is of that."""
+_IF = ("if", "when", "whenever", "once", "unless")
+"""Words of a condition: a set without a name behind them is only thought of."""
 _FAR = 2
 """Marks at least between who or what is spoken of and the set."""
 
@@ -44,15 +46,28 @@ def told_at_end(draft: Draft, marks: Sequence[Mark]) -> set[int]:
     end = len(marks) - (kind_at(marks, len(marks) - 1) is Kind.STOP)
     last = end - 1 - (kind_at(marks, end - 1) is Kind.REPS)
     load = last - 2 - (kind_at(marks, last - 2) in (Kind.KG, Kind.LB))
-    name = load - 1
     whole = kind_at(marks, last - 1) in (Kind.X, Kind.FOR) and kind_at(marks, last) is kind_at(marks, load) is Kind.NUM
-    if name - _FAR < cues[-1] or not whole or kind_at(marks, name) is not Kind.NAME or len(marks[name].names) != 1:
+    named = kind_at(marks, load - 1) is Kind.NAME
+    start = load - named
+    if not whole or start - _FAR < cues[-1]:
         return set()
-    said = {w for m in marks[:name] for w in m.text.split()}
-    numbers = any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.QUERY) for m in marks[:name])
-    if numbers or said & _DATED or _LEADING.issuperset(marks[name - 1].text.split()[-1:]):
+    said = {w for m in marks[:start] for w in m.text.split()}
+    numbers = any(m.kind in (Kind.NUM, Kind.CLOCK, Kind.QUERY) for m in marks[:start])
+    if numbers or said & _DATED or _LEADING.issuperset(marks[start - 1].text.split()[-1:]):
         return set()
-    return set(range(name, end)) if _is_planned(draft, marks[name].names[0], marks[load], marks[last]) else set()
+    place = _exercise(draft, marks[:load] if named else marks[:start])
+    others = not named and any(m.kind is Kind.OTHERPERSON or m.text.split(" ")[0] in _IF for m in marks[:start])
+    told = place is not None and not others and _is_planned(draft, place, marks[load], marks[last])
+    return set(range(start, end)) if told else set()
+
+
+def _exercise(draft: Draft, marks: Sequence[Mark]) -> int | None:
+    """The exercise that is named straight before a set; without a name, the one under way, where no other is named."""
+    names = [m for m in marks if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
+    if marks[-1].kind is Kind.NAME:
+        return marks[-1].names[0] if len(marks[-1].names) == 1 else None
+    under = draft.under_way()
+    return under if under is not None and all(m.names == (under,) for m in names) else None
 
 
 def _is_planned(draft: Draft, exercise: int, load: Mark, reps: Mark) -> bool:

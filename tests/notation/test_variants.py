@@ -117,7 +117,6 @@ UNLIKE = {
     "DT-004": "sets kept otherwise than the label has them",
     "DT-072": "asked about, where the label reads it",
     "DT-117": "a hurt that is not heard",
-    "DU-039": "sets kept otherwise than the label has them",
     "DU-073": "a hurt told otherwise than the label has it",
     "DU-080": "an end, a day or a question otherwise than the label has it",
     "DU-091": "a hurt told otherwise than the label has it",
