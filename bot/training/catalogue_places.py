@@ -30,7 +30,7 @@ _ROWS: tuple[tuple[tuple[Joint, ...], str], ...] = (
     ((Joint.LOWER_BACK, Joint.UPPER_BACK), "back, erector"),
     ((Joint.NECK, Joint.UPPER_BACK, Joint.LOWER_BACK), "spine, column, vertebra, disc, disk"),
     ((Joint.LOWER_BACK, Joint.HIP), "si joint, tailbone, coccyx, sacrum, psoas, pelvis, waist"),
-    ((Joint.HIP,), "hip, hip bone, hip flexor, groin, glute, piriformis, bum, buttock, adductor, abductor"),
+    ((Joint.HIP,), "hip, hip bone, hip flexor, groin, glute, piriformis, bum, backside, buttock, adductor, abductor"),
     ((Joint.HIP, Joint.KNEE), "thigh, quad, quadriceps, quadricep, hamstring, ham, hammy, hammies, it band"),
     ((Joint.KNEE,), "knee, kneecap, patella, meniscus, acl, mcl"),
     ((Joint.KNEE, Joint.ANKLE), "calf, shin, shinbone, soleus, lower leg"),
