@@ -13,12 +13,12 @@ from bot.notation.corrections.moved import MOVING, move_set
 from bot.notation.corrections.no_drop import take_drop_back
 from bot.notation.corrections.old_and_new.clause import HEDGES
 from bot.notation.corrections.plainly import put_plainly
-from bot.notation.corrections.pointed import pointed
+from bot.notation.corrections.pointed import POINTING, pointed
 from bot.notation.corrections.revised import apply_values
 from bot.notation.corrections.scrapping import is_value, scrap, takes_set_back, tells_value
 from bot.notation.corrections.sides_rated import rate_sides
 from bot.notation.corrections.swapped import SWAPPED, swap_sides
-from bot.notation.corrections.targets import with_targets
+from bot.notation.corrections.targets import OF_ENTRIES, RATES, with_targets
 from bot.notation.corrections.told_whole import sets_anew
 from bot.notation.corrections.units import correct_unit
 from bot.notation.draft import Draft
@@ -229,7 +229,7 @@ def all_targeted(draft: Draft, marks: list[Mark]) -> list[Mark]:
 def targeted(draft: Draft, piece: list[Mark]) -> list[Mark]:
     """The piece with the stored sets that it counts as labels."""
     said = said_in(piece)
-    rated = not _RATES.isdisjoint(said) and (_ENTRIES.isdisjoint(said) or not _POINTING.isdisjoint(said))
+    rated = not said.isdisjoint(RATES) and (said.isdisjoint(OF_ENTRIES) or not said.isdisjoint(POINTING))
     if (_AIMING.isdisjoint(said) and not rated) or not _names_stored(draft, piece):
         return piece
     piece = pointed(piece, draft.record, _exercise_of(draft, piece))
@@ -241,9 +241,6 @@ _AIMING = frozenset(
      "were")
 )  # fmt: skip
 """Kinds and words of which one stands wherever stored sets are counted or pointed at, but for their efforts."""
-_RATES = frozenset((Kind.RPE, Kind.RIR, Kind.TANK))
-_ENTRIES = frozenset((Kind.X, Kind.KG, Kind.LB, Kind.REPS))
-_POINTING = frozenset(("the", "that", "my", "those"))
 
 
 def _names_stored(draft: Draft, piece: Sequence[Mark]) -> bool:

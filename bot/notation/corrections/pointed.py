@@ -21,7 +21,7 @@ _RATES = (Kind.RPE, Kind.RIR)
 _RATED = (*_RATES, Kind.RPEPOST, Kind.RIRPOST, Kind.TANK)
 _TWICE = 2
 """So many times its repetitions told anew: a greater number is the load of `the 6 was actually 82.5`."""
-_POINTING = ("the", "that", "my", "those")
+POINTING = ("the", "that", "my", "those")
 
 
 def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
@@ -40,7 +40,7 @@ def pointed(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
 def _by_value(piece: list[Mark], record: Record, place: int | None) -> list[Mark]:
     """`the 130 was only 4`: the one stored set that was 130, or 130x5."""
     for at in range(len(piece) - 3):
-        if text_at(piece, at) not in _POINTING or kind_at(piece, at + 1) is not Kind.NUM:
+        if text_at(piece, at) not in POINTING or kind_at(piece, at + 1) is not Kind.NUM:
             continue
         end = at + 2 + (kind_at(piece, at + 2) in _UNITS)
         pair = kind_at(piece, end) is Kind.X and kind_at(piece, end + 1) is Kind.NUM

@@ -18,12 +18,14 @@ from bot.notation.tokens import Mark
 from bot.training.report import Performed
 
 _CUES = (Kind.SORRY, Kind.MEANT, Kind.WAS, Kind.NOT, Kind.SCRAP)
-_RATES = (Kind.RPE, Kind.RIR, Kind.TANK)
+RATES = (Kind.RPE, Kind.RIR, Kind.TANK)
+OF_ENTRIES = (Kind.X, Kind.KG, Kind.LB, Kind.REPS)
+"""Beside these an effort is one of a set that is told."""
 _LASTS = ("last", "previous", "final", "latest", "the last", "the previous", "those last", "these last")
 _FIRSTS = ("first",)
 _OF_SETS = (Kind.SETS, Kind.SET, Kind.NAME, Kind.WAS, Kind.MEANT, Kind.NOT, Kind.RPE, Kind.RIR, Kind.SCRAP)
 _POINTING = ("that", "those", "this", "these")
-_EFFORTS = (*_RATES, Kind.COULD, Kind.MORE, Kind.EMPTY)
+_EFFORTS = (*RATES, Kind.COULD, Kind.MORE, Kind.EMPTY)
 _ENTRIES = (Kind.X, Kind.FOR)
 
 
@@ -91,7 +93,7 @@ def _may_correct(piece: Sequence[Mark]) -> bool:
 
 def _rates(piece: Sequence[Mark]) -> bool:
     kinds = {m.kind for m in piece}
-    return bool(kinds & set(_RATES)) and not kinds & {Kind.X, Kind.KG, Kind.LB, Kind.REPS}
+    return bool(kinds & set(RATES)) and kinds.isdisjoint(OF_ENTRIES)
 
 
 def _counted(piece: Sequence[Mark], at: int, stored: Sequence[int]) -> tuple[list[int], int]:
@@ -210,6 +212,6 @@ def _opens(piece: Sequence[Mark], at: int) -> bool:
 def _is_index(piece: Sequence[Mark], at: int) -> bool:
     """`bench 2 = 82.5x6`, `bench 2 was 7`: what stands behind the number of a set."""
     kind, then = kind_at(piece, at), kind_at(piece, at + 1)
-    if kind in _RATES and text_at(piece, at).split(" ")[0] in ("was", "were"):
+    if kind in RATES and text_at(piece, at).split(" ")[0] in ("was", "were"):
         return True
     return (kind is Kind.COLON and then is Kind.NUM) or (kind in (Kind.WAS, Kind.MEANT) and then is not Kind.X)

@@ -103,7 +103,7 @@ def is_of_a_drink(scene: Passage, dark: Mark, water: Mark) -> bool:
 _DRINKS = word_set(
     """
     preworkout pre-workout pre coffee tea shake smoothie drink squash juice cola beer cordial puddle tap kombucha stout
-    ale gatorade supplement electrolytes brew espresso cider bcaas eaas creatine paint oil
+    ale supplement electrolytes brew espresso cider bcaas eaas creatine paint oil
     """
 )
 _WATERS = word_set("my mine pee wee piss urine toilet loo peed went came comes it's it")

@@ -54,7 +54,7 @@ def fainting(scene: Passage) -> Iterator[Sign]:
 _THINGS = word_set(
     """
     phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds speaker timer treadmill
-    printer router wifi internet boiler car van ute telly tv ipad fan screen battery
+    printer router wifi internet boiler car van ute telly tv fan screen battery
     """
 )
 _THERE = word_set("in on at by with from off under onto into near i")

@@ -86,7 +86,7 @@ WATER = (
             word_set(
                 """
                 cola coke brown tea coffee rust rusty red blood bloody dark stout treacle beer mud muddy gravy beetroot
-                guinness tar
+                tar
                 """
             ),
             word_set("colour coloured color colored go went water pee wee looks looked bowl shade hue tint"),

@@ -42,7 +42,6 @@ felt: feeled
 hurt: hurted
 weed: wee'd
 peed: pee'd
-no: nae
 out: oot
 down: doon doun
 head: heid

@@ -113,7 +113,7 @@ def run_together(marks: Sequence[Mark]) -> list[Mark]:
 def _holds_left(mark: Mark) -> bool:
     """Whether a number of `a hundred and fifty one left in the tank` is two: nobody has so many left."""
     parts = mark.text.split()
-    many = mark.kind is Kind.NUM and (mark.value or 0) > TENS["twenty"]
+    many = mark.kind is Kind.NUM and (mark.value or 0) > MOST_LEFT
     return many and len(parts) >= SEVERAL and 0 < UNITS.get(parts[-1], 0) <= MOST_LEFT
 
 
