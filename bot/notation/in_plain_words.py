@@ -16,6 +16,7 @@ from bot.notation import (
     reserve_ranges,
     reserve_told,
     said_around,
+    sayings,
     second_thoughts,
     times_better,
     untried,
@@ -41,6 +42,7 @@ from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
 SAID_PLAINLY = (
+    step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
     step(said_around.with_plain_words_around, said_around.NEEDS),

@@ -16,6 +16,7 @@ from bot.notation.restated import goes_beyond, numbered_again
 from bot.notation.set_or_reps import beyond_plan, drops_beyond, may_be_sets, too_many
 from bot.notation.strays.lone_loads import failed_again, lone_load, missed_load
 from bot.notation.strays.other_measure import of_another_measure
+from bot.notation.strays.unknown_words import behind_unknown_word
 from bot.notation.tokens import Mark
 
 
@@ -56,4 +57,5 @@ def last_look(at: Looked) -> Mark | None:
         or missed_load(said, rows)
         or failed_again(said, rows)
         or of_another_measure(told, record)
+        or behind_unknown_word(said, rows)
     )

@@ -36,7 +36,8 @@ _THINGS = TALKED_OF | frozenset(words(
 _DESCRIBED = frozenset(words(
     "squat power bench free empty broken new old little small big young other more different noisy loud random "
     "massive huge "
-    "hungry tired spare whole full drunk tall strong cheap good single extra of the my these those their our olympic"
+    "hungry tired spare whole full drunk tall strong cheap good single extra of the my these those their our olympic "
+    "nice young kind lovely older burly helpful friendly"
 ))  # fmt: skip
 _LINKS = (Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.REPS, Kind.SETS, Kind.S, Kind.HAND, Kind.EACH, Kind.RPE, Kind.RIR,
           Kind.TANK, Kind.SECONDS, Kind.LEFT, Kind.RIGHT, Kind.NUM, Kind.MORE)  # fmt: skip
@@ -145,7 +146,8 @@ def _describes(mark: Mark) -> bool:
 
 def _things(marks: Sequence[Mark]) -> Iterator[int]:
     """`all 3 squat racks`, `5 of the 6 benches`: a count of things."""
-    for place in _bare(marks):
+    by = (i + 1 for i, mark in enumerate(marks[:-1]) if mark.text == "by" and marks[i + 1].kind is Kind.NUM)
+    for place in (*_bare(marks), *by):  # `lowered by two nice young men`
         at = place + 1
         seen = [place]
         while at < min(len(marks), place + 5) and _describes(marks[at]):

@@ -164,7 +164,10 @@ def _claims(item: Evidence, text: str) -> bool:
         digits += [Decimal(d) for d in re.findall(r"\d+", said)]
     until = item.meaning is Meaning.MINUTES and re.match("until|till|til|by|to|before|leav|out", said)
     spread = item.meaning is Meaning.SETS and re.search("all|every|each|both|same", said)
-    if number is None or not digits or not said.isascii() or until or spread:
+    stepped = item.meaning is Meaning.LOAD and re.match(
+        r" (?:up|down|heavier|lighter|more|less)\b", text[item.span[1] :]
+    )
+    if number is None or not digits or not said.isascii() or until or spread or stepped:
         return bool(said.strip())
     wanted = Decimal(number.group())
     allowed = {wanted}

@@ -76,7 +76,6 @@ UNLIKE = {
     "DR-092": "a hurt, where the label has none",
     "DR-107": "asked about, where the label reads it",
     "DR-119": "sets kept otherwise than the label has them",
-    "DR-127": "asked about, where the label reads it",
     "DR-140": "an end, a day or a question otherwise than the label has it",
     "DR-148": "kept, where the label asks",
     "DS-002": "asked about, where the label reads it",

@@ -7,6 +7,7 @@ from bot.notation.wordlist import products, words
 _COUNTS = {"three": ("three", "3"), "four": ("four", "4"), "five": ("five", "5")}
 ANYWHERE: tuple[tuple[str, Iterable[str]], ...] = (
     ("so", ("therefore", "thus", "hence", "ergo", "that is why", "thats why", "which is why", "for that reason")),
+    ("then", words("luego entonces despues después dann danach puis ensuite dopo depois potem daarna sonra")),
     ("so far", ("thus far", "up to this point", "up until now", "as of now")),
     ("actually", ("in fact", "in actual fact", "in reality", "in truth", "as a matter of fact", "in actuality")),
     ("last", ("final", "very last", "very final")),

@@ -298,6 +298,14 @@ def _at_end(marks: Sequence[Mark], start: int, end: int) -> bool:
     return (end >= len(marks) or kind_at(marks, end) in EDGES) and start > 0
 
 
+def _is_all_said(marks: Sequence[Mark], start: int, end: int) -> bool:
+    """`finished that set`: all that a message says."""
+    return start == 0 and all(m.kind in EDGES or m.text in _CALLED for m in marks[end:])
+
+
+_CALLED = frozenset(words("coach boss mate now lol thanks"))
+
+
 def _compares_with_none(marks: Sequence[Mark], _start: int, end: int) -> bool:
     """`no different this time`, not `no different to 72.5`."""
     return text_at(marks, end) not in ("to", "from", "than", "with", "between", ",", "at")
@@ -377,6 +385,10 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
                         words("get make finish complete hit lock manage grind")), _of_rep),
     ("failed", products(("failed",), ("to",), words("get make finish complete hit lock manage grind")), _of_rep),
     ("done", words("finished completed performed executed achieved accomplished"), _done_before),
+    ("done", (*products(("finished", "completed", "finished with", "done with"), ("that", "the", "this", "my"),
+                        ("set",)),
+              *products(("that", "the", "this"), ("set is",), ("finished", "complete", "completed", "done"))),
+     _is_all_said),
     ("didnt do", ("never did", "never started"), _before_what),
     *((f"left {limb}", (f"{limb} left",), _told_beside) for limb in words("leg arm hand side foot")),
     *((f"right {limb}", (f"{limb} right",), _told_beside) for limb in words("leg arm hand side foot")),

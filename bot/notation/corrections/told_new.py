@@ -24,6 +24,8 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
         return not any(m.kind in _CORRECTING for m in rest) and (_is_next(rest) or _is_open(rest, record))
     if _ended_by_a_hurt(piece, record):
         return True
+    if _is_of_another(piece, record):
+        return True
     if _is_sole_left(piece, record) or _is_sorry_for_next(piece, record):
         return True
     said_words = [w for m in piece for w in m.text.split()]
@@ -39,6 +41,23 @@ def tells_new(piece: Sequence[Mark], record: Record) -> bool:
     if any(said_words[i : i + 2] in _NOW for i in range(len(said_words))):
         return not any(m.kind in (Kind.LABEL, Kind.ORD, Kind.LASTSET) for m in piece)
     return _is_open(piece, record)
+
+
+def _is_of_another(piece: Sequence[Mark], record: Record) -> bool:
+    """`so that was 12.5 for 9` behind presses of 45 that are all done: the planned load of the next exercise."""
+    marks = [m for m in piece if m.kind not in (Kind.FILL, Kind.KG, Kind.LB)]
+    kinds = [m.kind for m in marks]
+    whole = kinds in ([Kind.WAS, Kind.NUM, Kind.X, Kind.NUM], [Kind.WAS, Kind.NUM, Kind.FOR, Kind.NUM])
+    last = record.last(record.last_exercise)
+    if not whole or last is None or last.load is None or _opens(piece, record):
+        return False
+    following = (record.context(i) for i in range(len(record.exercises)))
+    context = next((c for c in following if c.open_sets), None)
+    if context is None or marks[1].value is None or marks[3].value is None:
+        return False
+    load = context.planned_load(context.open_sets[0])
+    planned = load is not None and load.amount == marks[1].value != last.load.amount
+    return planned and int(marks[3].value) in context.range_of(context.open_sets[0])
 
 
 def _is_just_done(before: Sequence[Mark], behind: Sequence[Mark], record: Record) -> bool:

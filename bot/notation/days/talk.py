@@ -209,10 +209,11 @@ def _is_sent_late(marks: Sequence[Mark], first: int, last: int) -> bool:
     while end < min(len(marks), last + _REACH) and marks[end].kind not in _OF_SETS:
         end += 1
     said = {w for i, m in enumerate(marks[start:end], start) if not first <= i <= last for w in m.text.split()}
+    found = bool(said & {"found", "find"}) and bool(said & {"notes", "notebook", "diary", "pocket", "log", "paper"})
     phoneless = bool(said & _GADGETS) and bool(said & {"forgot", "dead", "died", "no", "lost", "flat"})
     here = {w for m in marks[slice(*part_of(marks, first))] for w in m.text.split()}
     phoneless = phoneless and not (here & _GADGETS and not here & _TRAINED)
-    return (bool(said & _SENDING and said & _FORGOT) or phoneless) and not _today_follows(marks, last + 1)
+    return (bool(said & _SENDING and said & _FORGOT) or phoneless or found) and not _today_follows(marks, last + 1)
 
 
 _OF_SETS = (Kind.NUM, Kind.NAME, Kind.CLOCK)

@@ -61,6 +61,8 @@ def is_noise_likened(scene: Passage, mark: Mark) -> bool:
     if like is None or scene.word(like + 1) not in _SOMEBODY or not scene.same_sentence(like, mark.first):
         return False
     before = scene.clause_before(like, 9)
+    if any(scene.word(i) == "me" and scene.word(i - 1) in _NEAR for i in range(max(0, like - 9), like)):
+        before -= {"me"}  # `the treadmill next to me`
     return bool(before & _NOISY) and not before & _OF_ME and not scene.words(like, mark.first) & _OF_ME
 
 
@@ -72,6 +74,7 @@ _NOISY = word_set(
     sounded shriek shrieks rattles wails
     """
 )
+_NEAR = word_set("to beside near behind by opposite")
 _OF_ME = word_set("i i'm i've me my mine ma")
 
 

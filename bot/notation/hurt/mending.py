@@ -28,6 +28,8 @@ def mended(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
     return tuple(_mended(t, after) for t, after in zip(tokens, (*tokens[1:], None), strict=True))
 
 
+_SHORTEST = 3
+"""Letters of an ending in `in` that is none of a word with its g left out: `goin`, `comin`, `breathin`."""
 _LITTLE = frozenset({"my", "in", "is", "at", "no", "it"})
 """Words of two letters that may be a part of a joined one."""
 
@@ -72,6 +74,8 @@ def _mended(token: Token, after: Token | None) -> Token:
         return replace(token, word="my")
     if token.kind is not Kind.WORD or len(token.word) < 3 or SPELLER.is_known(token.word):
         return token
+    if token.word.endswith("in") and len(token.word) > _SHORTEST and SPELLER.is_known(token.word + "g"):
+        return replace(token, word=token.word + "g")
     slips = SPELLER.slips(token.word)
     for side in ("left", "right"):
         if side in slips and after is not None and (after.word in PLACES or not SPELLER.is_known(after.word)):

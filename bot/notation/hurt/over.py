@@ -179,6 +179,8 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
     then = [m for m in scene.of(Cue.LONG_AGO) if scene.same_sentence(m.first, mark.first)]
     if not years and all(scene.words(m.first - 2, m.first) & _COMPARED for m in then):
         return False
+    if any(scene.same_sentence(m.first, mark.first) and scene.word(m.first - 1) == "and" for m in scene.of(Cue.PAST)):
+        return False  # `fainted once when i was 12 and yesterday`
     still = scene.sentence_words(mark.first) & _STILL
     if "again" in still and _never_again(scene, mark):
         return not still & _STILL - {"again", "since", "now"} or _well_since(scene, mark)
@@ -195,6 +197,37 @@ _NOT_ONCE = word_set("never didn't hasn't not")
 _COMPARED = word_set("as like than similar")
 """Before what was long ago these tell what is now: `a dull ache, same as last year`."""
 _CAME_BACK = (Cue.HURT, Cue.PAIN, Cue.WHISPER, Cue.SHARP, Cue.PAINFUL, Cue.SORE)
+_FAR_SINCE, _LONG_SINCE = 12, 8
+"""Words from what happened to the `never` of `never once since`, and from that to its `since`."""
+_AGAIN = word_set("since again after afterwards more anymore then")
+_NOT_EVER = word_set("never not hasn't haven't didn't")
+_EVER = word_set(
+    """
+    once ever even happened happen it did had have has been felt feel a thing any anything come came back one another
+    time times single bothered bother me us that so much as i had touched fainted hurt gone no more trouble twinge
+    niggle peep
+    """
+)
+"""What stands between a `never` and its `since`: `haven't felt a thing since`."""
+
+
+def _never_since(scene: Passage, mark: Mark) -> bool:
+    """`never once since`, `haven't felt a thing since`, `never more after`: it did not come again."""
+    for index in range(mark.end, min(mark.end + _FAR_SINCE, len(scene.tokens))):
+        if scene.word(index) in _TODAY:
+            return False
+        if scene.word(index) not in _NOT_EVER or not scene.same_sentence(index, mark.first):
+            continue
+        for at in range(index + 1, min(index + _LONG_SINCE, len(scene.tokens))):
+            ends = at + 1 >= len(scene.tokens) or scene.ends(at + 1) or scene.word(at + 1) in ("so", "and", "then")
+            if scene.word(at) in _AGAIN and ends:
+                later = range(at + 1, len(scene.tokens))
+                return not any(scene.word(i) in _TODAY and scene.same_sentence(i, mark.first) for i in later)
+            if scene.word(at) not in _EVER | _AGAIN:
+                break
+    return False
+
+
 _NONE_SINCE = word_set("nothing none nowt zero nada zilch")
 _TROUBLE = word_set("trouble bother issue issues problem problems drama grief pain hassle bother gyp")
 
@@ -208,7 +241,7 @@ def _well_since(scene: Passage, mark: Mark) -> bool:
     ]
     if any(m.cue in (Cue.FINE, Cue.GONE) and not negated(scene, m) for m in behind):
         return True
-    if any(m.cue in _CAME_BACK and negated(scene, m) for m in behind):
+    if any(m.cue in _CAME_BACK and negated(scene, m) for m in behind) or _never_since(scene, mark):
         return True
     return any(
         (scene.word(i) in _NONE_SINCE or (scene.word(i) == "no" and scene.word(i + 1) in _TROUBLE))

@@ -37,7 +37,7 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         other = next((m for m in others if m.first <= index < m.end), None)
         if other is not None and (_of_a_place(scene, other) or scene.word(other.end) == "here"):
             return False
-        if other is not None and _is_addressed(scene, other):
+        if other is not None and (_is_addressed(scene, other) or _once_was(scene, other)):
             continue
         owns = other is not None and scene.word(other.end) == "'s" and not scene.soft_gaps(other.end, mark.first + 1)
         if other is not None and owns and mark.first - other.end in (1, 2):
@@ -49,6 +49,13 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
     return False
+
+
+def _once_was(scene: Passage, other: Mark) -> bool:
+    """`as a kid`, `when i was a child`: the client, long ago."""
+    at = other.first + (scene.word(other.first) == "a")
+    before = [scene.word(i) for i in range(at - 3, at)]
+    return before[1:] == ["as", "a"] or before == ["i", "was", "a"]
 
 
 def _only_there(scene: Passage, other: Mark, mark: Mark) -> bool:

@@ -85,7 +85,8 @@ EFFECTS: dict[Cue, str] = {
       can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?;
       not/don't/doesn't/didn't
       get/take/become/receive/obtain @any* air/oxygen; can't get/take/draw a? deep/full/proper one; air/oxygen
-      doesn't/won't/isn't/not/can't/don't/didn't/wouldn't/hardly enter/enters/
+      doesn't/won't/isn't/not/can't/don't/didn't/wouldn't/hardly enter/enters/entering/entered/
+      arriving/
       come/coming/comes/go/going/goes/get/getting/arrive/reach/pass in?; lungs/lung/throat/airway/airways/windpipe
       feel/feels/are/is/'s/felt/like/they/all/totally/have/went* shut/closed/closing/locked/blocked/tight/stuck/
       collapsed/closes/shutting/clogged/seized; breathing/breathe/breath/breathes/air/like/as/it/is/'s/feels/i'm/if*

@@ -59,8 +59,8 @@ SCOPES: dict[Cue, str] = {
       years/year ago; last year/summer/winter; months ago; as a kid/child/teenager/teen/youngster/boy/lad; in
       my teens/twenties/youth; back? in high? school/college/uni/
       university/highschool; ages
-      ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a kid/child/
-      teenager/teen; when i was at school/college/uni
+      ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a? kid/child/
+      teenager/teen/boy/girl; when i was at school/college/uni
     """,
     Cue.NOW: """
       today/now/currently/tonight/during/mid/while/halfway/just; this morning/evening/time; right now; on the way

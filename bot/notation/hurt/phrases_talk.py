@@ -79,7 +79,13 @@ meeting/bus/train/timer/laptop/landlord/neighbour/neighbor/paperwork/deadline/
 commute/wifi/internet/signal/video/videos/link/phone/door/locker/weather/rain/music/boss/kids/booking/website/login/
 password here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
 gain/gains; pani puri; pain
-perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; ouch my wallet/ego/bank/pride; dizzy
+perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; only/biggest/real/main pain
+today/here/this/week/so/far/for/me* is/was/'s the/how/that/my?
+ price/prices/cost/queue/queues/parking/traffic/wifi/music/playlist/commute/bill/bills/rent/petrol/fuel/boss/weather/
+ rain/alarm; stabbing/piercing/screeching/screaming riff/riffs/solo/bassline/synth/synths/guitar/guitars/violin/violins/
+ chord/chords/notes/beat; bench/chair/table/stool/rack/box/desk/bed/sofa/machine for/the/my/hip/thrust/there/here/in*
+ thrust/corner/thrusts/squats/rows? has/'s/had/got/with/have a/one/two/got* broken/wobbly/bent/loose/dodgy/cracked/
+ missing leg/legs/arm/arms/foot/feet/back; ouch my wallet/ego/bank/pride; dizzy
 with joy/excitement/happiness; bleeding hell/heck/obvious/brilliant/typical; no feeling for; saw/see/seen/seeing
 black/
 white plates/plate/bumpers/cat/dog/belt; embrace the

@@ -21,7 +21,8 @@ _PLAIN: dict[Cue, str] = {
     """,
     Cue.FAINT: """
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/
-      passedout; faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
+      passedout; syncope/syncopal/presyncope/presyncopal/vasovagal;
+      faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
       consciousness/conscious; unconscious; saw/seeing/see/seen/had black/stars/spots/dots/double/white/
       floaters/sparkles/sparks/twinkles/static/blackish/greyish; all was/were/is/goes/went/turned/turns/turning/
       became/becomes/become/got/gets/just/to/started* black/dark/grey/gray/blank; vision/everything/sight/eyes/it/

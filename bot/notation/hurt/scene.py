@@ -147,6 +147,7 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
     neutral = [n for n in neutral if words[n.end - 1] != "head" or words[n.end : n.end + 1] not in _STRUCK]
     marked = {m.first for m in found if m.cue in _DONE_BY_A_PLACE}
     placed = {m.end for m in found if m.cue is None}
+    neutral = [n for n in neutral if n.first not in placed or words[n.first : n.end] != ["went", "heavy"]]
     neutral = [n for n in neutral if not (n.first in placed and n.first in marked)]
     neutral = [n for n in neutral if not (words[n.first] in _MY_HANDS and words[n.first - 1] in ("my", "both"))]
     hurt = {m.end + 1 for m in found if m.cue in _FELT} & {m.first for m in found if m.cue is None}

@@ -42,7 +42,8 @@ _LESS = word_set("down dropped drop minus off lost by back up")
 """Before a number `from ten` these count what is less: `down 2 from 10`."""
 _NOT_SCORE_AFTER = word_set(
     """
-    reps rep sets set times kg kilos lb lbs pounds x min mins minutes weeks days hours more left each per side
+    reps rep sets set times second seconds sec secs kg kilos lb lbs pounds x min mins minutes weeks days hours more
+    left each per side
     plates of for steps exercises rounds at years months on off or and words word fingers toes people stairs flights
     metres meters miles km laps lengths holes beers pints coffees stitches
     lads lasses guys men women mates blokes fellas staff girls boys kids trainers ladies strangers

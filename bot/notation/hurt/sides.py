@@ -100,7 +100,7 @@ def _is_side(scene: Passage, index: int, start: int) -> bool:
         return False
     if before in ("the", "my") and scene.word(index - 2) in ("on", "in", "at", "to"):
         return True
-    if before == "on" or after in ("side", "one", "sided"):
+    if before == "on" or after in ("side", "one", "sided") or (before == "the" and after == "half"):
         return after != "now"
     if scene.tokens[index - 1].kind is Kind.SCORE and scene.ends(index + 1):
         return True

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.of_things import is_of_a_thing
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
@@ -51,13 +52,6 @@ def fainting(scene: Passage) -> Iterator[Sign]:
                 yield sign_of("fainting", (m, laid), None)
 
 
-_THINGS = word_set(
-    """
-    phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds speaker timer treadmill
-    printer router wifi internet boiler car van ute telly tv fan screen battery
-    """
-)
-_THERE = word_set("in on at by with from off under onto into near i")
 _TEDIOUS = word_set(
     """
     playlist podcast film movie show lecture meeting book music song songs album commentary webinar audiobook series
@@ -70,9 +64,8 @@ _DULL = word_set("boring dull tedious slow bored yawn snoozefest dreary long asl
 
 def _of_a_thing(scene: Passage, m: Mark, word: str) -> bool:
     """`phone passed out again`, `this playlist knocked me out cold, so boring`."""
-    if word.startswith(("pass", "black", "conk", "faint", "collaps")) and scene.word(m.first - 1) in _THINGS:
-        there = scene.words(m.first - 4, m.first - 1) & _THERE  # `sat in my car passed out`
-        return scene.tokens[m.first].gap is Gap.NONE and not there
+    if is_of_a_thing(scene, m):
+        return True
     if scene.word(m.end - 1) != "cold" and scene.word(m.end - 1) != "out":
         return False
     at = m.first - 1

@@ -7,6 +7,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
+from bot.notation.hurt.of_things import is_of_a_thing
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import LAUGHING, is_anothers_place, laughed
 from bot.notation.hurt.places import Tissue
@@ -162,11 +163,16 @@ def winded(scene: Passage) -> Iterator[Sign]:
             and not _left_by_a_set(scene, m)
             and not _after_a_set(scene, m)
             and not came_back(scene, m)
+            and not is_of_a_thing(scene, m)
             and not _elsewhere(scene, m)
         ):
             yield sign_of("breath", (m,), None)
     for m in scene.of(Cue.WINDED):
-        if not stands(scene, m) or (m.doubts and "still" not in scene.sentence_words(m.first)):
+        if (
+            not stands(scene, m)
+            or is_of_a_thing(scene, m)
+            or (m.doubts and "still" not in scene.sentence_words(m.first))
+        ):
             continue
         for s in scene.of(Cue.SETTLE):
             if scene.word(s.first) not in ("still", "keeps", "later", "since") and near(scene, m, s, 6):

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, laughed, supposed
 from bot.notation.hurt.places import LIMBS
@@ -97,6 +98,7 @@ def unable(scene: Passage) -> Iterator[Sign]:
             and one
             and not anothers(scene, mark, spot.mine)
             and not supposed(scene, mark)
+            and not long_ago(scene, mark)
             and not laughed(scene, mark)
         ):
             yield sign_of("no strength", (mark, spot), spot)

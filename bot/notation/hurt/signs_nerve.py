@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import head_of, places_of
+from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import FACES, HEADS, Tissue
@@ -57,6 +58,15 @@ def stroke(scene: Passage) -> Iterator[Sign]:
             yield sign_of("stroke", (m,), spot)
 
 
+def _laughed_so(scene: Passage, m: Mark) -> bool:
+    """`laughed so hard that i nearly wet myself`; not `laughed it off but wet myself`."""
+    if not scene.words(m.first - 3, m.first) & {"nearly", "almost", "practically", "about", "could", "just"}:
+        return False
+    low = max(0, m.first - 12)
+    laughed_at = [i for i in range(low, m.first) if scene.word(i) in ("laughed", "giggled", "cackled", "chuckled")]
+    return any(scene.word(i + 1) in ("so", "that", "until", "till", "hard") for i in laughed_at)
+
+
 _FRIGHT = word_set("shat shit crapped pissed pissing pooed pooped messed")
 
 
@@ -65,7 +75,7 @@ def control(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.CONTROL):
         joking = laughed(scene, m) or scene.words(m.first - 2, m.first) & {"nearly", "almost"}
         fright = scene.word(m.first) in _FRIGHT
-        laughing = scene.sentence_words(m.first) & {"laughing", "laughter"}
+        laughing = scene.sentence_words(m.first) & {"laughing", "laughter"} or _laughed_so(scene, m)
         if stands(scene, m) and not (joking and fright) and not laughing:
             spot = next((s for s in scene.spots if s.place.name == "bladder"), None)
             yield sign_of("control", (m,), spot)

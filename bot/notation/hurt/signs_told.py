@@ -8,6 +8,7 @@ from rapidfuzz.distance import OSA
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated, negated_word
+from bot.notation.hurt.of_things import is_of_a_thing
 from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
@@ -21,6 +22,8 @@ from bot.notation.hurt.told import Told
 _DIGITS = "0123456789., "
 _LONG = 7
 """Letters from which a slip is forgiven."""
+_OF_PEOPLE = frozenset({"fainting", "stroke", "breath", "heart", "control"})
+"""The signs that a thing may be said to show: `the laptop lost consciousness`."""
 _OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
 """The signs that name a place."""
 
@@ -97,6 +100,8 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
     if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:
         return
     mark = Mark(first, end, Cue.FAINT)
+    if told.name in _OF_PEOPLE and is_of_a_thing(scene, mark):
+        return
     if told.name == "pop" and any(tears_skin(scene, at) for at in found):
         return
     masked = any(n.cue is Cue.NEUTRAL and n.first <= index < n.end for n in scene.found)

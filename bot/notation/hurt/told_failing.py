@@ -36,6 +36,8 @@ breath 8: air breath | corridor flat hallway shop shops stairs walk walking | pa
     stopping ! @training @laughter
 breath 5: breath breathe breathing chest lungs | bubbling bubbly crackling crackly gurgle gurgling rattle rattles
     rattling rattly whistling ! chesty cold cough flu
+breath 8 sober: gasp gasping panting puffing wheezing | still | lying minute minutes mins minuts resting seated
+    sit sitting ! @laughter @training coffee pint beer
 breath 12: air breath breathe breathing | @cannot | lie lying | back down flat ! bench brace bracing hold holding
 breath 9: @winded | @nowork ! @training @laughter
 breath 8: @winded | climb climbed flight steps upstairs walk walked walking | bus car door gym here just kitchen
@@ -110,6 +112,9 @@ fainting 4 sober: losing lost missed missing | sec second seconds secs ! app bal
     it my off on pace pb plank position pr rest row rower run sight signal split tension time timer track video wifi
 fainting 10 sober: out | for | bit few moment sec second seconds secs while | been was were | @lifts ! action day
     days dinner drinks flu holiday ill injured injury month ride run sick walk week weeks went
+fainting 12 across sober: @fell fallen floor | @not | answer answered answering reply replied replying respond responded
+    responding | moment people sec second seconds secs somebody someone they ! call email message phone question
+    questions text texts
 fainting 9 across sober: @floor | @fell | memory recall recollection remember | @not ! many plank press reps weight
 headache 4: brain head skull | went | bang boom pop snap ! @laughter bar rack
 headache 6: bolt jolt lightning shock zap | brain head skull | across in through ! @laughter
@@ -181,6 +186,8 @@ no strength 8: leg legs | can't won't wouldn't | tried try trying | get move sta
     reps squat squats weight
 no strength 11: leg legs | buckled folded gave give gone went | @cannot | stand up walk ! @laughter bar hole press
     rep reps set sets squat squats weight
+no strength 11: legs | @cannot | bear carry hold support | me myself ! @laughter bar doms hole rep reps sore squat
+    squats weight
 no strength 7: arm | @cannot | bring get hold lift raise | up ! @laughter bar doms enough fast high higher hurting
     hurts overhead pain pump pumped sore soreness weight without
 no strength 10: legs | no without zero | force life power strength | bed chair sofa stairs stand standing toilet

@@ -146,12 +146,12 @@ INSIDE = (
         "breath",
         6,
         (
-            word_set("puff wind breath"),
+            word_set("puff wind breath breathing"),
             word_set("can't won't hasn't haven't not doesn't never"),
             word_set("back return returned returning"),
             word_set("get got getting find catch come coming came been my"),
         ),
-        word_set("hold held nose fan app between"),
+        word_set("hold held nose fan app between normal control fine ok okay"),
     ),
     Told(
         "stroke",

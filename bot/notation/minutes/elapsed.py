@@ -24,6 +24,7 @@ def _took(near: list[str], place: int) -> bool:
 
 
 _NO_MORE = ("only", "just")
+_ANOTHERS = frozenset(words("his her hers their he she they hes shes theyre"))
 TOOK = frozenset(words(
     "walked drove cycled biked jogged queued waited rested slept napped warmed stretched took sleep nap dozed",
     "kipped after",
@@ -36,6 +37,8 @@ def is_elapsed(before: Sequence[str], after: Sequence[str], marks: Sequence[Mark
     if set(before) & (HAD - {"just"}):
         return False
     if before[-1:] == ["at"] and after[:1] in (["already"], ["now"], ["in"], ["so"], []):
+        return True
+    if before[-1:] == ["since"] or ("for" in before[-2:] and set(before[-6:]) & _ANOTHERS):
         return True
     if before[-1:] == ["for"] and any(w.endswith("ed") and w not in ("need", "limited") for w in before[:-1]):
         return True

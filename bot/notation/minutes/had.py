@@ -77,7 +77,7 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     before = [w for m in marks[start:place] for w in words_of(m)]
     after = [w for m in marks[end:stop] for w in words_of(m)]
     of_night = kind_at(marks, end - 1) is Kind.HOURS and any(set(words_of(m)) & _SLEPT for m in marks)
-    if of_night and not {"got", "have"} & set(before):
+    if (of_night and not {"got", "have"} & set(before)) or "since" in before[-2:]:
         return False
     if _is_of_others(before, after) or _is_in_thought(before):
         return False

@@ -95,7 +95,8 @@ def _reserve_at(marks: Sequence[Mark], place: int) -> tuple[Mark, int] | None:
     if mark.kind is Kind.LEFT and (article > place + 1 or mark.text.split()[-1:] == ["one"]):
         start = article + (kind_at(marks, article) is Kind.REPS)
         end = _past_back(marks, start)
-        return (one, end) if end > start and kind_at(marks, end) in _ENDS else None
+        told = any(m.text not in ("was", "were") for m in marks[start:end])  # `left one was shaky` is of a side
+        return (one, end) if told and kind_at(marks, end) in _ENDS else None
     behind = place + 1 + int(mark.kind is Kind.NUM and after is Kind.MORE)
     bounded = past_most(marks, behind)
     few = mark.text == "one more" or (behind > place + 1 and (mark.value or HARDEST) <= MOST_LEFT)

@@ -28,10 +28,19 @@ def manner(marks: Sequence[Mark]) -> list[Mark]:
         following = text_at(marks, place + 1)
         if (mark.text in _OF_EACH_REP and _tells_how(marks, place)) or (mark.text == "across" and following in _HANDS):
             out[place] = replace(mark, kind=Kind.FILL)
+        elif mark.text == "all" and following in _ALTOGETHER and _is_said_again(marks, place):
+            for at in (place, place + 1, place + 2):
+                out[at] = replace(marks[at], kind=Kind.FILL)
         elif mark.text == "all" and following in _ALTOGETHER and _is_of_load(marks, place):
             out[place] = replace(mark, kind=Kind.TOTAL)
             out[place + 1] = replace(marks[place + 1], kind=Kind.FILL)
     return out
+
+
+def _is_said_again(marks: Sequence[Mark], place: int) -> bool:
+    """`28 all in, both dumbbells together`: behind a load, and told once more."""
+    again = kind_at(marks, place + 2) is Kind.COMMA and kind_at(marks, place + 3) is Kind.TOTAL
+    return again and kind_at(marks, place - 1) in (Kind.NUM, Kind.KG, Kind.LB)
 
 
 def _tells_how(marks: Sequence[Mark], place: int) -> bool:

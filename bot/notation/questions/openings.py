@@ -66,6 +66,7 @@ ANYWHERE = frozenset((
     "can you",
     "could you",
     "will you",
+    "will i",
     "ok if",
     "okay if",
     "is it cool if",

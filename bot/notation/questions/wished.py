@@ -72,6 +72,8 @@ def _lacks(said: Sequence[str]) -> bool:
         return bool((_ASK | {"the", "this", "it"}) & set(said[2:3])) and "people" not in said
     if verb == ["get"] and said[0] in ("dont", "doesnt"):
         return bool(_ASK & set(said[2:3])) and "people" not in said
+    if said[1:4] in (["tell", "when", "i"], ["tell", "if", "i"]) and not {"should", "need", "can"} & set(said):
+        return False  # `cant tell when i wipe`
     if verb and verb[0] in _FIND and said[1:3] != ["tell", "you"]:
         return bool(_ASK & set(said[2:4]))
     wanted = (

@@ -362,6 +362,15 @@ _OVER = (
 )
 _ONTO = r"(?=(?:straight |right |directly |and |on |onto |to |, |\. |$))"
 
+_NOT_FIT = any_of(
+    one_of("wont; will not; cant; cannot; couldnt; not going to; not gonna; no way i; no way ill; im not going to")
+    + maybe("be able to; manage to; even")
+    + one_of("get; fit; squeeze"),
+    one_of("not; wont be; im not") + one_of("getting; fitting; squeezing"),
+)
+_IN = "(?!in between )" + one_of("in; into today; into this one; in time; into this session; into the session")
+_THEN_WHY = rf"(?={_BEHIND}|the (?:missus|wife|kids|boss|gym|bus|train|car|lads|dog|baby|school|taxi|meeting|husband) )"
+
 _CLEAR = any_of(
     one_of(_VERBS, _DENIED),
     "(?P<back>" + one_of(_TAKING_BACK) + ")",
@@ -373,6 +382,7 @@ _CLEAR = any_of(
     + "(?=.{1,160}?(?:out|off|aside|behind|slide|be|go|miss|elbow|boot|chop|undone|through|swerve|skip) )",
 )
 _LEFT_OUT = (
+    compiled(_ME + _NOT_FIT + _OBJECT + _IN + _TAIL + _THEN_WHY),
     compiled(_ME + _CLEAR + _OBJECT + _OUT + _SIGN + _CLOSE),
     compiled(_ME + _OVER + "(?P<object>" + _LIST + ")" + _ONTO),
     compiled(

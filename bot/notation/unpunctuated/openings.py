@@ -36,6 +36,9 @@ _NOT_OWN = (
 """In a reason, what makes the set behind it no set of the client's own, or part of the reason."""
 _OWN_SET = rf"(?<![\d.,])(?<!the )(?<!his )(?<!her )(?<!their ){NUMBER}(?: ?(?:reps?|each|times))?"
 """The end of a set that is no `the 20` of `the 20 plates`, no `his 6` of `his 6 plates`."""
+_TENS = "ten|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty"
+_PAIR_SPOKEN = rf"(?:(?:{_TENS})s|(?:{_TENS})(?: |-)(?:{COUNTS})s) for (?:{COUNTS}|{_TENS})\b"
+"""A pair of dumbbells and its repetitions as they are spoken: `fourteens for ten`, `twenty twos for eight`."""
 _LISTED = r"l ?\d|r ?\d|[+-]?\d"
 
 _SETS = (
@@ -60,7 +63,7 @@ _SETS = (
     _row(r"(?:the )?other two\b|all (?:for|of them)|both of (?:them|those)|same again", behind=SET),
     # a set behind what hurt, or behind a reason: `it pinches when i go deep 55x6`
     _row(
-        rf"{NUMBER}(?:kg|lb|s)? ?(?:x|for) ?\d",
+        rf"{NUMBER}(?:kg|lb|s)? ?(?:x|for) ?\d|{_PAIR_SPOKEN}",
         behind=rf"\b(?:when|where|because|cos|cuz|coz|but|{_HURTS})(?:(?!{_NOT_OWN})[^,.;:\d])*"
         rf"(?!{_NOT_OWN}) {OPEN}(?<!ed)(?<! hit)(?<! still)",
     ),

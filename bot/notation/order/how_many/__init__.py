@@ -89,6 +89,19 @@ def _got_all(marks: list[Mark]) -> list[Mark]:
     return out
 
 
+def _all_with(marks: list[Mark]) -> list[Mark]:
+    """`30kg, made all three with 11`: so many sets of as many repetitions, behind their load."""
+    out: list[Mark] = []
+    for place, mark in enumerate(marks):
+        out.append(mark)
+        every = mark.kind is Kind.ALL and any(m.kind is Kind.NUM for m in marks[:place])
+        every = every and mark.text.removesuffix(" sets").split()[-1:][0] in _NUMBERS
+        counted = kind_at(marks, place + 2) is Kind.NUM and kind_at(marks, place + 3) in (None, *EDGES, Kind.REPS)
+        if every and text_at(marks, place + 1) == "with" and counted:
+            out.append(counted_sets(mark, "sets of"))
+    return [m for i, m in enumerate(out) if not (m.text == "with" and i and out[i - 1].text == "sets of")]
+
+
 _NUMBERS = {"3": 3, "three": 3, "4": 4, "four": 4, "5": 5, "five": 5}
 
 
@@ -179,6 +192,7 @@ HOW_MANY = (
     step(_thrice, ("thrice",)),
     step(_one_set, (Kind.NUM,), (Kind.SET, Kind.SETS)),
     step(_got_all, (Kind.ALL,)),
+    step(_all_with, (Kind.ALL,), ("with",)),
     step(_turns, (*_TURNS, "of")),
     step(of_them, ("of",)),
     *MORE_SETS,

@@ -1,0 +1,95 @@
+"""Things that do as people do: `my phone's fainted twice`, `the wifi lost consciousness`, `it cannot catch its breath`.
+
+Common practice, no source.
+"""
+
+from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.rows import word_set
+from bot.notation.hurt.tokens import Gap
+
+_THINGS = word_set(
+    """
+    phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds earphones speaker speakers
+    timer printer router wifi internet boiler car van ute telly tv fan screen battery lamp lamps bulb bulbs
+    radio wireless stereo stopwatch projector monitor keyboard camera charger kettle fridge freezer hoover heater
+    heating aircon engine motor scooter moped tyre tire machine website server browser signal broadband power
+    electricity generator microphone mic torch dishwasher
+    """
+)
+_RIDDEN = word_set("treadmill rower erg elliptical crosstrainer stepper bike")
+"""Things that are also what somebody did: `rower then blacked out`; without an article they are none."""
+_DOING = word_set(
+    """
+    has have had 's is was are were be been being keeps keep kept just nearly almost totally completely again always
+    cannot can't finally also both simply only basically practically literally about to a the having got getting
+    started starts suddenly fully properly apparently went goes
+    """
+)
+_NAMING = word_set(
+    """
+    the my a an this that our your his her their old new other damn bloody stupid poor wretched ancient cheap little
+    big same gym work whole entire leg chest calf row squat bench cable smith
+    """
+)
+_OPENS = word_set("and but then so because as when while cos though although since if or think thought say says hi hey")
+_WHERE = word_set("in on at near by next behind beside over above under opposite from of")
+_FAR = 6
+"""Words between a thing and what it does, for where it stands: `the lamp in the squat corner blacked out`."""
+_SELF = word_set("i i'm i've i'd me my we us")
+_BESIDE_ME = word_set("to beside near behind by opposite")
+_ITS = word_set("its it's their")
+_BREATH = word_set("breath wind puff air lungs")
+
+
+def is_of_a_thing(scene: Passage, mark: Mark) -> bool:
+    """Whether a thing opens the clause and does what the mark says; not `sat in my car passed out`."""
+    return _has_its_own(scene, mark) or any(_opens_clause(scene, at) for at in _things_before(scene, mark))
+
+
+def _has_its_own(scene: Passage, mark: Mark) -> bool:
+    """`the machine wheezes and cannot catch its breath`."""
+    own = any(scene.word(i) in _ITS and scene.word(i + 1) in _BREATH for i in range(mark.first, mark.end + 1))
+    return (
+        own
+        and bool(scene.clause_before(mark.first, 9) & (_THINGS | _RIDDEN | {"press"}))
+        and not _is_told_of_me(scene, mark)
+    )
+
+
+def _is_told_of_me(scene: Passage, mark: Mark) -> bool:
+    """Whether the client stands before the mark, other than in `next to me`, `my phone`."""
+    low = mark.first
+    while low > max(0, mark.first - 9) and scene.tokens[low].gap is Gap.NONE:
+        low -= 1
+    said = [i for i in range(low, mark.first) if scene.word(i) in _SELF - {"my"}]
+    return any(scene.word(i - 1) not in _BESIDE_ME for i in said)
+
+
+def _things_before(scene: Passage, mark: Mark) -> list[int]:
+    """Where the thing stands that may do it: right before, or before the words of where it is."""
+    at = mark.first
+    while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _DOING:
+        at -= 1
+    if at == 0 or scene.tokens[at].gap is not Gap.NONE:
+        return []
+    if _is_thing(scene, at - 1) or (at == mark.first and scene.word(at - 1) in _RIDDEN):
+        return [at - 1]
+    for there in range(at - 1, max(0, at - _FAR), -1):
+        if scene.tokens[there].gap is not Gap.NONE or scene.word(there) in _OPENS:
+            return []
+        if scene.word(there) in _WHERE and _is_thing(scene, there - 1):
+            return [] if _is_told_of_me(scene, Mark(at, at, None)) else [there - 1]
+    return []
+
+
+def _is_thing(scene: Passage, at: int) -> bool:
+    ridden = scene.word(at) in _RIDDEN and scene.word(at - 1) in _NAMING
+    return ridden or scene.word(at) in _THINGS
+
+
+def _opens_clause(scene: Passage, thing: int) -> bool:
+    at = thing
+    while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _NAMING | _THINGS:
+        at -= 1
+    return at == 0 or scene.tokens[at].gap is not Gap.NONE or scene.word(at - 1) in _OPENS
