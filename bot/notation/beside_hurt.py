@@ -147,6 +147,8 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
             out.add(place)
         if mark.kind is Kind.WAS and _leads_into(marks, place, hurt):
             out.add(place)
+        if mark.kind is Kind.OTHERTIME and mark.text in _HARDLY and place + 1 in hurt:
+            out.add(place)
         again = mark.kind is Kind.ALL and mark.text.endswith(" time")
         if again and text_at(marks, place + 1).split()[:1] in _DOERS and _in_hurt(marks, place, hurt):
             out.add(place)
@@ -168,6 +170,8 @@ def _in_hurt(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
     return any(p in hurt for p in range(start, end))
 
 
+_HARDLY = ("nearly", "almost", "about to", "thought id", "thought i would")
+"""Before a hurt these tell that it came near: `nearly passed out after bench 60x5`."""
 _OF_AGE = (["my"], ["early"], ["mid"], ["late"])
 """Before `20s`, `twenties` these tell an age: `had a bad shoulder in my twenties`."""
 _DOERS = (["i"], ["it"], ["my"], ["the"], ["we"], ["when"])

@@ -188,7 +188,24 @@ def is_of_another(piece: Sequence[Mark]) -> Mark | None:
     return next((m for i, m in enumerate(piece) if m.kind is Kind.NAME and _is_taken_for(piece, i)), None)
 
 
+_LEFT_IT = frozenset(["left it", "so i left it", "i left it", "kept it", "stopped it", "called it", "cut it"])
+
+
+def _left_at(marks: Sequence[Mark]) -> set[int]:
+    """`L10 R8, right knee hurt a bit so i left it at 8`: where the set that was told ended, behind why."""
+    for place in range(2, len(marks)):
+        if marks[place].kind is not Kind.NUM or marks[place - 1].text != "at" or marks[place - 2].text not in _LEFT_IT:
+            continue
+        told = [m.value for m in marks[: place - 2] if m.kind is Kind.NUM]
+        end = place + 1 + (kind_at(marks, place + 1) is Kind.REPS)
+        behind = any(m.kind is Kind.GAP for m in marks[: place - 2])
+        if told and told[-1] == marks[place].value and behind and kind_at(marks, end) in (None, *EDGES):
+            return set(range(place - 2, end))
+    return set()
+
+
 _TOLD_AGAIN = (
+    (frozenset(("at",)), _left_at),
     (frozenset((Kind.STOP,)), _load_again),
     (frozenset((Kind.WAS,)), _of_another),
     (frozenset((Kind.MEANT, Kind.SORRY)), _counted_again),

@@ -10,9 +10,15 @@ from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 
-NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO)
-_TALK = (Kind.WORD, Kind.FILL, Kind.TALKNUM, Kind.GAP, Kind.OTHERPERSON, Kind.WARMUP)
-_DOING = (Kind.WORD, Kind.TALKNUM, Kind.WARMUP)
+_FIVE = 5
+"""Minutes that somebody takes off: `taking five`."""
+_OF_SETS = (Kind.NUM, Kind.CLOCK, Kind.NAME, Kind.DONE, Kind.SET, Kind.SETS, Kind.ALL, Kind.EACH, Kind.REPS,
+            Kind.THEREST, Kind.PLANNED, Kind.WORKSET, Kind.LASTSET)  # fmt: skip
+_DOING = (Kind.WORD, Kind.TALKNUM, Kind.WARMUP, Kind.GAP)
+_SENTENCES = (Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY)
+_NOW = ("now", "here", "coach", "lol", "then")
+_RESTING = ("taking", "take", "took", "taken", "grab", "grabbing")
+NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO, "moment", *_RESTING)
 _SUPPOSED = ("when", "whenever", "if")
 
 
@@ -32,6 +38,12 @@ def _saying_at(marks: Sequence[Mark], place: int) -> range:
         return range(place, place + 3 if told else end)
     if mark.kind is Kind.PLANNED and _is_of_talk(marks, place):
         return range(place, place + 1)
+    ends = (kind_at(marks, place + 1) in (None, *EDGES) or text_at(marks, place + 1) in _NOW) and mark.value == _FIVE
+    if mark.kind is Kind.NUM and ends and text_at(marks, place - 1) in _RESTING:
+        return range(place, place + 1)
+    moment = text_at(marks, place + 1) == "moment" and kind_at(marks, place - 1) is Kind.FOR
+    if mark.kind is Kind.NUM and mark.value == 1 and moment:
+        return range(place - 1, place + 2)
     one_side = mark.kind is Kind.TO and text_at(marks, place + 1) == "one" and text_at(marks, place + 2) == "side"
     if one_side and (place + 3 >= len(marks) or kind_at(marks, place + 3) in (*EDGES, Kind.AND)):
         return range(place, place + 3)
@@ -40,7 +52,11 @@ def _saying_at(marks: Sequence[Mark], place: int) -> range:
 
 def _is_of_talk(marks: Sequence[Mark], place: int) -> bool:
     """`i paid attention as you asked. 25x10`: what was done so is no set, and a set is told in another part."""
+    if text_at(marks, place + 1) == "me" and text_at(marks, place + 2) == "to":
+        return True  # `like you asked me to check`
     start, end = part_of(marks, place)
+    if end == start + 1 and start > 1 and marks[start - 1].kind is Kind.COMMA:
+        start = part_of(marks, start - 2, ends=_SENTENCES)[0]
     said = [*marks[start:place], *marks[place + 1 : end]]
-    talk = all(m.kind in _TALK for m in said) and any(m.kind in _DOING for m in marks[start:place])
+    talk = not any(m.kind in _OF_SETS for m in said) and any(m.kind in _DOING for m in marks[start:place])
     return talk and any(m.kind is Kind.NUM for m in (*marks[:start], *marks[end:]))

@@ -65,12 +65,27 @@ def _put(found: re.Match[str]) -> str:
     if sign == ";":
         mark: str | None = ","
     elif sign == " / ":
-        mark = "," if text[end].isdigit() and _FREE_WORD.search(line[-_WORDS:]) else None
+        mark = "," if text[end].isdigit() and _FREE_WORD.search(line[-_WORDS:]) else _between_entries(text, end)
     elif sign == "\n":
         mark = _behind_line(line, text, end)
     else:
         mark = _behind_dash(line, text, end)
     return sign if mark is None else mark.ljust(len(sign))
+
+
+def _between_entries(text: str, at: int) -> str | None:
+    """A full stop for a slash before words, where several part what is told: `chins 8 / no dips, sore / plank 45`."""
+    several = text.count(" / ") >= _SEVERAL
+    return "." if several and text[at].isalpha() and _PER.match(text, at) is None else None
+
+
+_SEVERAL = 2
+_PER = re.compile(
+    r"(?:(?:side|leg|arm|hand|set|rep|week|day|sec|min)s?|min\w*|each|l|r|left|right|kg|kilos?|lbs?|x)"
+    r"(?=\s*(?:$|[/,.;:)\d]|x\b|then\b|and\b|rpe\b|@))",
+    re.IGNORECASE,
+)
+"""What a slash says something is counted by, or the other of two sides."""
 
 
 def _behind_line(line: str, text: str, at: int) -> str | None:

@@ -32,6 +32,20 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("that was 50 for 9", BENCHED, ("Barbell Row#1 50x9",)),
     ("wrist pinches when i do flys, tens for twelve", (), ("Chest Fly#1 10x12",)),
     ("wrist pinches when i fly tens for twelve", (), ("Chest Fly#1 10x12",)),
+    ("60x5 taking five", (), ("Bench Press#1 60x5",)),
+    ("60x5, taking 5 now", (), ("Bench Press#1 60x5",)),
+    ("60x5 and the world stood still for one moment", (), ("Bench Press#1 60x5",)),
+    ("someone nicked the 55 so rows with the 50: 9 9", (), ("Barbell Row#1 50x9", "Barbell Row#2 50x9")),
+    ("got 60x5 b4 the bell", (), ("Bench Press#1 60x5",)),
+    ("i would kill for a coffee comma bench sixty for five", (), ("Bench Press#1 60x5",)),
+    ("bench sixty two comma five for five", (), ("Bench Press#1 62.5x5",)),
+    ("bench 60x5 full stop rows 50x9 full stop", (), ("Bench Press#1 60x5", "Barbell Row#1 50x9")),
+    ("bench 60x5 period rows 50x9 period", (), ("Bench Press#1 60x5", "Barbell Row#1 50x9")),
+    ("bench 60x5 / shoulder's cranky again / plank 45", (), ("Bench Press#1 60x5", "Plank#1 -x45")),
+    ("bench 60x5, knee was hurting a bit so i left it at 5", (), ("Bench Press#1 60x5",)),
+    ("negative for chest pain or numbness, as you asked. 60x5", (), ("Bench Press#1 60x5",)),
+    ("no chest pain, like you asked me to check. 60x5", (), ("Bench Press#1 60x5",)),
+    ("so i am resting: 5 and 4 at 60", (), ("Bench Press#1 60x5", "Bench Press#2 60x4")),
 )
 
 
@@ -41,6 +55,17 @@ def test_sets_beside_a_turn_of_phrase(typed: str, done: tuple[str, ...], stored:
     reading = read(typed, *done)
     assert reading.ask is None
     assert reading.performed == rows(*stored)
+
+
+def test_what_is_left_out_ends_before_a_sign_and_a_number() -> None:
+    """`skip rows, chins +10 8 7` gives up no chins."""
+    reading = read("skip rows, chins +10 8 7")
+    assert reading.skipped == ("Barbell Row",)
+    assert reading.performed == rows("Chin-Up#1 10x8", "Chin-Up#2 10x7")
+
+
+def test_what_was_dropped_beside_a_sign_is_no_exercise() -> None:
+    assert read("left arm went weak all of a sudden, i dropped the dumbbell", *BENCHED).skipped == ()
 
 
 def test_what_was_of_the_exercise_under_way_puts_right() -> None:
@@ -101,6 +126,8 @@ def test_what_cannot_be_told_is_no_question() -> None:
     "typed", ["60x5. my arm since one hour has no force", "60x5. film had a bloke clutching his chest for ten minutes"]
 )
 def test_how_long_something_lasts_is_no_time_there_is(typed: str) -> None:
+    assert read("can we train an hour later next week?").minutes is None
+    assert read("from last half hour my leg is numb. 60x5").minutes is None
     assert read(typed).minutes is None
     assert read("60x5, since the meeting moved i have one hour").minutes == Decimal(60)
 

@@ -395,6 +395,7 @@ BESIDE: tuple[tuple[str, Iterable[str], Where], ...] = (
     ("kg", ("k",), _told_beside),
     ("", products(OPENERS, (":", "-")), _heads),
     ("today", ("2 day",), _tight),
+    ("before", ("b 4",), _tight),
     *((f"{count} times", (f"{digit} x",), _tight) for count, digit in _SOME.items()),
     ("last", ("closing", "finishing"), _before_set),
     ("first", ("opening",), _before_set),

@@ -44,10 +44,12 @@ _NEVER = word_set("never not haven't hadn't hasn't")
 _THIS = word_set("this so")
 """Behind a `never` these say that it is more than ever: `never been this bad`."""
 _DENIALS = word_set("free none nope nil zero zilch nada nowhere")
-_ALL_WELL = word_set("just all nothing fine good none thanks pain im i'm feeling feels")
+_ALL_WELL = word_set("just all nothing fine good none thanks im i'm feeling feels")
+_ASKING = word_set("any do does did is are have had was were how")
 _LISTED = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),
     *(Cue.FAINT, Cue.QUALITY, Cue.WHISPER, Cue.PRESSURE, Cue.WINDED, Cue.HEADACHE, Cue.CONDITION, Cue.INJURED),
+    Cue.BREATHLESS,
     *(Cue.BURN, Cue.GOOD, Cue.SEVERE, Cue.WEAK, Cue.HOT, Cue.SWOLLEN, Cue.THICK),
 )
 """Cues through which a negation passes on to another: `no pain or clicking`."""
@@ -64,17 +66,49 @@ def negated_word(scene: Passage, index: int) -> bool:
 
 
 def _negated(scene: Passage, mark: Mark) -> bool:
-    if _denied_after(scene, mark) or (scene.word(mark.first - 1) == "0" and mark.first > 0):
+    if (
+        _denied_after(scene, mark)
+        or _answered_no(scene, mark)
+        or (scene.word(mark.first - 1) == "0" and mark.first > 0)
+    ):
         return True
     nots = [n for n in scene.of(Cue.NOT) if 0 <= mark.first - n.end <= _REACH]
     return any(_reaches(scene, n, mark) and not _excepted(scene, n, mark) for n in nots)
+
+
+def _is_asked(scene: Passage, mark: Mark) -> bool:
+    """Whether the sentence of a mark asks: `any chest pain? no pain`; not `my foot is numb. no pain though`."""
+    first = mark.first
+    while first > 0 and scene.same_sentence(first - 1, mark.first):
+        first -= 1
+    return scene.word(first) in _ASKING or bool(scene.sentence_words(mark.first) & _ASKED)
+
+
+def _answered_no(scene: Passage, mark: Mark) -> bool:
+    """`my doctor asked about numbness and weakness; i answered no to all three`; `nobody hurt`."""
+    if scene.word(mark.first - 1) in ("nobody", "noone", "no-one") and scene.word(mark.first) == "hurt":
+        return True
+    if _ASKED.isdisjoint(scene.sentence_words(mark.first)):
+        return False
+    asked = [i for i in range(max(0, mark.first - _ASKED_BEFORE), mark.first) if scene.word(i) in _ASKED]
+    if not asked or not scene.same_sentence(asked[-1], mark.first):
+        return False
+    behind = range(mark.end, min(mark.end + _ANSWERED_BEHIND, len(scene.tokens)))
+    return any(scene.word(i) == "no" and scene.word(i + 1) == "to" and scene.word(i + 2) in _ALL for i in behind)
+
+
+_ASKED_BEFORE, _ANSWERED_BEHIND = 12, 20
+"""Words between a question that somebody asked, what was asked about, and the answer to all of it."""
+_ASKED = word_set("asked asks asking ask questions question questionnaire form")
+_ALL = word_set("all each every everything both")
 
 
 def _denied_after(scene: Passage, mark: Mark) -> bool:
     """`pain free`, `pain: none`, `any pain? no`."""
     word, then = scene.word(mark.end), scene.word(mark.end + 1)
     if mark.end < len(scene.tokens) and scene.tokens[mark.end].gap is Gap.HARD:
-        return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or then in _ALL_WELL)
+        well = then in _ALL_WELL or (then == "pain" and _is_asked(scene, mark))
+        return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or well)
     if word == "free" and scene.clause_before(mark.first, 6) & {"can't", "not", "isn't", "won't"}:
         return False
     if word in _DENIALS:
@@ -104,6 +138,8 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         return False
     if (never or last == "don't") and _had_one(scene, mark):
         return False
+    if scene.word(mark.first) == "can't" and scene.soft_gaps(no.end, mark.first + 1):
+        return False  # `no pain, can't breathe or talk`
     parts = scene.once("parts", scene.found[0], lambda: _parts(scene))
     for index in range(no.end, mark.first + 1):
         token = scene.tokens[index]

@@ -14,7 +14,8 @@ _THINGS = word_set(
     timer printer router wifi internet boiler car van ute telly tv fan screen battery lamp lamps bulb bulbs
     radio wireless stereo stopwatch projector monitor keyboard camera charger kettle fridge freezer hoover heater
     heating aircon engine motor scooter moped tyre tire machine website server browser signal broadband power
-    electricity generator microphone mic torch dishwasher
+    electricity generator microphone mic torch
+    dishwasher steering clutch pedal pedals brake brakes gearbox gearstick
     """
 )
 _RIDDEN = word_set("treadmill rower erg elliptical crosstrainer stepper bike")
@@ -23,7 +24,7 @@ _DOING = word_set(
     """
     has have had 's is was are were be been being keeps keep kept just nearly almost totally completely again always
     cannot can't finally also both simply only basically practically literally about to a the having got getting
-    started starts suddenly fully properly apparently went goes
+    started starts suddenly fully properly apparently went goes gone
     """
 )
 _NAMING = word_set(

@@ -181,7 +181,8 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
         return False
     if any(scene.same_sentence(m.first, mark.first) and scene.word(m.first - 1) == "and" for m in scene.of(Cue.PAST)):
         return False  # `fainted once when i was 12 and yesterday`
-    still = scene.sentence_words(mark.first) & _STILL
+    said = scene.sentence_words(mark.first)
+    still = said & (_STILL if "up" in said else _STILL - {"playing"})  # `playing hockey`, `playing up`
     if "again" in still and _never_again(scene, mark):
         return not still & _STILL - {"again", "since", "now"} or _well_since(scene, mark)
     return not still or (still <= {"now", "today", "since"} and _well_since(scene, mark))
@@ -205,7 +206,7 @@ _EVER = word_set(
     """
     once ever even happened happen it did had have has been felt feel a thing any anything come came back one another
     time times single bothered bother me us that so much as i had touched fainted hurt gone no more trouble twinge
-    niggle peep
+    niggle peep out of outta murmur bother
     """
 )
 """What stands between a `never` and its `since`: `haven't felt a thing since`."""
@@ -222,7 +223,7 @@ def _never_since(scene: Passage, mark: Mark) -> bool:
             ends = at + 1 >= len(scene.tokens) or scene.ends(at + 1) or scene.word(at + 1) in ("so", "and", "then")
             if scene.word(at) in _AGAIN and ends:
                 later = range(at + 1, len(scene.tokens))
-                return not any(scene.word(i) in _TODAY and scene.same_sentence(i, mark.first) for i in later)
+                return not any(scene.word(i) in _TODAY - {"just"} and scene.same_sentence(i, mark.first) for i in later)
             if scene.word(at) not in _EVER | _AGAIN:
                 break
     return False
@@ -241,11 +242,14 @@ def _well_since(scene: Passage, mark: Mark) -> bool:
     ]
     if any(m.cue in (Cue.FINE, Cue.GONE) and not negated(scene, m) for m in behind):
         return True
+    since = (i for i in range(mark.end, len(scene.tokens)) if scene.word(i) == "since")
+    if any(scene.words(i + 1, i + 5) & _NONE_SINCE and scene.same_sentence(i, mark.first) for i in since):
+        return True  # `but since ten years nothing`
     if any(m.cue in _CAME_BACK and negated(scene, m) for m in behind) or _never_since(scene, mark):
         return True
     return any(
         (scene.word(i) in _NONE_SINCE or (scene.word(i) == "no" and scene.word(i + 1) in _TROUBLE))
-        and scene.words(i + 1, i + 5) & {"since", "now", "today"}
+        and scene.words(i + 1, i + 7) & {"since", "now", "today"}
         for i in range(mark.end, min(mark.end + 12, len(scene.tokens)))
         if scene.same_sentence(i, mark.first)
     )

@@ -9,6 +9,7 @@ from bot.notation.hurt.mending import mended
 from bot.notation.hurt.scene import Scene
 from bot.notation.hurt.spots import Spot, find_spots
 from bot.notation.hurt.tokens import Kind, Token
+from bot.notation.spoken import NUMBER_WORDS
 
 CORE = 160
 """Tokens that one stretch is asked about."""
@@ -46,8 +47,12 @@ class Passage(Scene):
         token = self.tokens[index]
         if token.kind is Kind.SET and _DECADE.fullmatch(token.word):
             return bool(self.words(index - 2, index) & {"my", "mid", "early", "late"})
+        if token.word in NUMBER_WORDS:
+            return [self.word(i) for i in range(index - 3, index)] == ["when", "i", "was"]
         if token.kind is not Kind.NUMBER:
             return False
+        if _LAST_CENTURY.fullmatch(token.word) and self.word(index - 1) == "in" and self.ends(index + 1):
+            return True
         if _LONG_PAST.fullmatch(token.word):
             return self.word(index - 1) in ("in", "since", "back", "from", "of", "around")
         if self.word(index - 1) == "in":
@@ -58,6 +63,8 @@ class Passage(Scene):
         return young and _SHORT_YEAR.fullmatch(token.word) is not None
 
 
+_LAST_CENTURY = re.compile(r"[6-9]\d")
+"""Years of it with two digits, where a pause follows: `blew out my knee in '98, fine since`."""
 _LONG_PAST = re.compile(r"(?:19\d|20[01])\d")
 _DECADE = re.compile(r"[1-9]0s")
 _RECENT = re.compile(r"202\d")

@@ -1,5 +1,7 @@
 """Whose hurt it is, whether it is only supposed, and whether it was laughed off."""
 
+from collections.abc import Sequence
+
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
@@ -16,9 +18,27 @@ _ASKED_OF = (Cue.HURT, Cue.PAIN, Cue.PAINFUL, Cue.WHISPER, Cue.STRAIN, Cue.INJUR
 
 def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
     """Whether somebody else hurts: `my mum's knee hurts`, `he fainted`. `mine` is what the place itself says."""
+    if _is_animals(scene, mark):
+        return True
     if mine is not None:
         return not mine
     return scene.once("anothers", mark, lambda: _anothers(scene, mark))
+
+
+_CALVES = word_set("calf calves")
+_HERD = word_set("our one heifer bull cow dairy a new newborn little wee poor two three some these those young")
+_OF_ANIMALS = word_set(
+    "vet vets farm cow cows cattle herd heifer heifers hock byre udder bull calving suckler dairy bullock"
+)
+
+
+def _is_animals(scene: Passage, mark: Mark) -> bool:
+    """`one of the heifer calves has a hot swollen joint`: of a young cow, and no lower leg."""
+    said = scene.sentence_words(mark.first)
+    if not said & _CALVES or not said & _OF_ANIMALS:
+        return False
+    calves = [i for i in range(len(scene.tokens)) if scene.word(i) in _CALVES and scene.same_sentence(i, mark.first)]
+    return any(scene.words(i - 3, i) & _HERD and not scene.words(i - 2, i) & {"my", "left", "right"} for i in calves)
 
 
 def is_anothers_place(scene: Passage, spot: Spot) -> bool:
@@ -48,7 +68,24 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
             return True
         if index in selves and not any(o.first == index + 1 for o in others):
             return False
+    return _is_of_place_of(scene, mark, others, selves)
+
+
+_FAR_OWNED = 16
+"""Words behind somebody's place in which everything is said of it."""
+
+
+def _is_of_place_of(scene: Passage, mark: Mark, others: Sequence[Mark], selves: set[int]) -> bool:
+    """`the wee man's calf is all hot and swollen from a bee sting`: said of somebody's place, far behind it."""
+    for other in others:
+        owned = scene.word(other.end) == "'s" and any(0 < s.first - other.end <= _NEXT for s in scene.spots)
+        near = 0 < mark.first - other.end <= _FAR_OWNED and scene.same_sentence(other.first, mark.first)
+        if owned and near and selves.isdisjoint(range(other.end, mark.first)):
+            return not scene.soft_gaps(other.end, mark.first + 1)
     return False
+
+
+_NEXT = 2
 
 
 def _once_was(scene: Passage, other: Mark) -> bool:
@@ -150,8 +187,8 @@ _TOLD_ME = word_set("told tells telling asked asks texted rang called says said 
 """With `me` these only tell; whatever else somebody does to `me` is the client's: `someone kicked me in the shin`."""
 _BESIDE = word_set(
     """
-    watching watched watches barking looking laughing shouting cheering filming staring spotting spotted clapped
-    clapping laughed cheered nodded asked said says say reckons thinks wants insists made thought
+    saw sees noticed watching watched watches barking looking laughing shouting cheering filming staring spotting
+    spotted clapped clapping laughed cheered nodded asked said says say reckons thinks wants insists made thought
     """
 )
 """What others do beside the client, who is hurt: `the cat watching, calf is swollen`."""

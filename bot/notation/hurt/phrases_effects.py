@@ -78,7 +78,8 @@ EFFECTS: dict[Cue, str] = {
       stumbled to/into the/a? bench/wall/rack/chair/floor
     """,
     Cue.BREATHLESS: """
-      asthma attack/attacks; inhaler/puffer is/'s/has/ran* empty/out;
+      asthma attack/attacks; can't/hardly breathe or/nor/and talk/speak/walk/stand/
+      move; dyspnoea/dyspnea/dyspnoeic/dyspneic; inhaler/puffer is/'s/has/ran* empty/out;
       breathing/breathe in? makes/made it/this/that worse/hurt/sore; breath/breathing is/was/'s/gets/got/getting/my*
       cut/
       blocked/trapped/caught/stolen/stopped; i lack the/my? air/breath;
@@ -149,7 +150,7 @@ EFFECTS: dict[Cue, str] = {
       nothing/missing; @cannot make/form/do/get/close/clench/ball a? fist; @cannot move/do/hold/lift/pick/grip/
       carry/open/turn/press/use a/an/my/the/up/even/empty/onto/simple* cup/mug/phone/pencil/pen/key/keys/glass/
       bottle/fork/spoon/kettle/door/jar/bag/lid/shoelace/thing/anything/button; nothing/no life/power/strength? in
-      it/there/them; isn't/doesn't/not/won't/don't/didn't do/doing/does/obey/obeying/listen/listening/follow/
+      it/there/them; isn't/doesn't/not/won't/don't/didn't/wouldn't do/doing/does/obey/obeying/listen/listening/follow/
       following what/as/like/to/when/any/my/i/it/'s* tell/told/want/say/ask/ordered/me/orders/commands; isn't/not/
       don't/doesn't obey/obeying/answering/answer/answers; @cannot button/write/type/zip/tie/unscrew/unlock/text
     """,
@@ -225,7 +226,7 @@ EFFECTS: dict[Cue, str] = {
       @cannot go/come/get up/down/over/back; can't put/take/bear/hold/carry any/my/the/full/some/no* weight;
       @cannot go up/above/over/past/overhead/behind; @cannot support/sustain/bear/carry/hold me/my/the/any/weight/
       itself; no weight on/through/onto it/that/this/my/the/there; no weight possible; had to be carried/
-      helped; carried/helped out/off; not possible to? stand/walk/
+      helped; carried/helped out/off; not/isn't/wasn't possible to? stand/walk/
       bend/straighten/move/step; useless/gone/limp/floppy; falls/fell down/apart
     """,
     Cue.THICK: """

@@ -11,7 +11,7 @@ SCOPES: dict[Cue, str] = {
     Cue.NOT: """
       no/not/never/without/zero/none/nor/neither/nope/nil/nada/don't/doesn't/didn't/isn't/wasn't/aren't/weren't/
       ain't/haven't/hasn't/hadn't/won't/nothing/minus/zilch; free of/from; no sign/signs/trace/hint/sort/kind/form
-      of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop
+      of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop; negative for
     """,
     Cue.CONTRAST: """
       but/however/although/though/yet/except/apart/besides/until/till/til/unless/just/only/more/still/then/so/
@@ -59,7 +59,8 @@ SCOPES: dict[Cue, str] = {
       years/year ago; last year/summer/winter; months ago; as a kid/child/teenager/teen/youngster/boy/lad; in
       my teens/twenties/youth; back? in high? school/college/uni/
       university/highschool; ages
-      ago; long time ago; in the past; years back; when i was young/younger/little/small; when i was a? kid/child/
+      ago; long time ago; in the past; in the? old/former/olden times/days/time; in those days; back in the day; years
+      back; when i was young/younger/little/small; when i was a? kid/child/
       teenager/teen/boy/girl; when i was at school/college/uni
     """,
     Cue.NOW: """
@@ -85,7 +86,8 @@ SCOPES: dict[Cue, str] = {
       twin/missus/hers/mums/dads/moms/husbands/wifes/mam/mams/mammy/mummy/daddy/mama/papa/pops/granny/granda/
       grandparents/granddad/grandson/granddaughter/nephew/niece/stepdad/stepmum/stepson/stepdaughter/girlfriends/
       boyfriends/spouse/toddler/newborn/parents/workmate/workmates/coworkers/colleagues/classmate/employee/
-      customer/landlord/goalie/goalkeeper/keeper/referee/babysitter/nanny/cleaner/plumber/supervisor/manager/godson/cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
+      customer/landlord/goalie/goalkeeper/keeper/referee/babysitter/nanny/cleaner/plumber/supervisor/manager/godson/
+      cousins/uncle/aunty/bestie/amma/appa/ammi/abbu/abba/didi/bhabhi/nani/dadi/chacha/
       bhaiya/oma/opa/abuela/abuelo/babcia;
       grandmother/grandfather/madre/padre/hermano/hermana/father's/mother's;
       big/little/older/younger/elder/baby/kid
@@ -127,7 +129,8 @@ SCOPES: dict[Cue, str] = {
       the good kind; properly; proper; again; worse; keeps; can't; i stopped
     """,
     Cue.GOOD: """
-      painless/painfree/fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/normal/healthy/
+      painless/painfree/fine/ok/okay/good/great/perfect/alright/solid/happy/fresh/strong/recovered/better/brilliant/
+      normal/healthy/
       lovely/nice/best/amazing
     """,
     Cue.LITTLE: """

@@ -47,7 +47,7 @@ hall/room/studio/place/building/garage/centre/center; the back room/wall/corner/
 is/was it/this/that/'s
 bad/normal/weird/odd/wrong/strange/funny/silly/terrible that/if/to; how bad/wrong/terrible/harmful is/was/would/'s*
 it/this/that be? if/when/that/to; painful to
-type/use/set/navigate/fill/log/write/wait/listen/hear/count/say/pay/add/find/enter/open/scroll;
+type/use/set/adjust/load/unload/park/navigate/fill/log/write/wait/listen/hear/count/say/pay/add/find/enter/open/scroll;
 physio/coach/doctor/doc/osteo/chiro/trainer/gp/nurse/you/he/she/they/surgeon/consultant gave/gives/given/give/giving
 me; gave/given/give me a/some/few/couple/the/of/these/two/three/four/five/new/more*
 exercise/exercises/stretch/stretches/
@@ -79,10 +79,20 @@ meeting/bus/train/timer/laptop/landlord/neighbour/neighbor/paperwork/deadline/
 commute/wifi/internet/signal/video/videos/link/phone/door/locker/weather/rain/music/boss/kids/booking/website/login/
 password here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
 gain/gains; pani puri; pain
-perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker; only/biggest/real/main pain
+perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker;
+stabbing scene/scenes/episode/attack/attacks;
+ blew/blows/blown/blowing my? head/mind/socks clean? off/away; head is/'s elsewhere/everywhere; my? heart is/'s/was
+ broken/breaking/sinking; you/you're/your/he/he's/she/she's/they/they're are/is/'s/a/such/right/real/always* pain in
+ the neck; only/biggest/real/main pain
 today/here/this/week/so/far/for/me* is/was/'s the/how/that/my?
  price/prices/cost/queue/queues/parking/traffic/wifi/music/playlist/commute/bill/bills/rent/petrol/fuel/boss/weather/
- rain/alarm; stabbing/piercing/screeching/screaming riff/riffs/solo/bassline/synth/synths/guitar/guitars/violin/violins/
+ rain/alarm; fat/clumsy/chunky/sausage
+ finger/fingers/thumb/thumbs/fingered; chest freezer/freezers; chest of drawers; tool/treasure/ice chest; hearts that?
+ hurt/hurts/ache/aching/bleed/break/breaking/broken; stab/stabs/stabbed/stabbing/poke/pokes/poking the
+ floor/ground/mat/wall/air/ceiling/wood; stabbing/biting/piercing/bitter cold/wind/frost/rain; coffee/vending/drinks
+ machine here/there/that/just* pisses/pissing/pissed/pees out?; shot/shoots/flew across/past/over the/my/our?
+ room/gym/floor/hall/car/street; stabbing/piercing/screeching/screaming
+ riff/riffs/solo/bassline/synth/synths/guitar/guitars/violin/violins/
  chord/chords/notes/beat; bench/chair/table/stool/rack/box/desk/bed/sofa/machine for/the/my/hip/thrust/there/here/in*
  thrust/corner/thrusts/squats/rows? has/'s/had/got/with/have a/one/two/got* broken/wobbly/bent/loose/dodgy/cracked/
  missing leg/legs/arm/arms/foot/feet/back; ouch my wallet/ego/bank/pride; dizzy

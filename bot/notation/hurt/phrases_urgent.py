@@ -16,12 +16,16 @@ _PLAIN: dict[Cue, str] = {
       standing on my/the; band around/round; vice/vise/clamp/clamped; fluttering/flutter/flutters; thumping;
       weird/funny/odd/strange/horrible/uncomfortable/pressing/pushing/heavy/gripping feeling/sensation/pain;
       presses/pressing/pushing/press/pushes/
-      sits/sitting/weighs on/against my/the/a?; fullness; brick/stone/rock/rope/weight/ton/lump on/round/around/
+      sits/sitting/weighs on/against my/the/a?; there is/was/'s a pressing/squeezing/pressure/squeeze; fullness;
+      brick/stone/rock/rope/weight/ton/lump on/round/around/
       in?; being squeezed/crushed/sat; presses/pressing/press/pushes/pushing/squeezes me in/on/at my/the?
     """,
     Cue.FAINT: """
       pass/passed/passing/passin/past out; black/blacked/blacking/blackd out; blackout/blackouts/blackedout/
-      passedout; syncope/syncopal/presyncope/presyncopal/vasovagal;
+      passedout; all/everything/world become/becomes/becoming/became all? white/black/dark/grey/gray/blank;
+      fall/falling/
+      fell in/into the apples; world/brain switched/switches/switching itself? off;
+      syncope/syncopal/presyncope/presyncopal/vasovagal;
       faint/fainted/fainting/faints/fainty/faintness/fainter/feint/feinted; lost/lose/losing/loss of?
       consciousness/conscious; unconscious; saw/seeing/see/seen/had black/stars/spots/dots/double/white/
       floaters/sparkles/sparks/twinkles/static/blackish/greyish; all was/were/is/goes/went/turned/turns/turning/

@@ -206,8 +206,14 @@ def _value(scene: Passage, index: int) -> int | None:
         return None
     token = scene.tokens[index]
     if token.kind is Kind.WORD:
-        return None if _counts_nothing(scene, index) else _WORDS.get(token.word)
+        value = _WORDS.get(token.word)
+        return None if value is None or _is_age(scene, index) or _counts_nothing(scene, index) else value
     return _whole(token.word) if token.kind is Kind.NUMBER else None
+
+
+def _is_age(scene: Passage, index: int) -> bool:
+    """`fainted once when i was nine`."""
+    return scene.word(index - 1) == "was" and scene.word(index - 3) == "when" and scene.word(index - 2) == "i"
 
 
 def _counts_nothing(scene: Passage, index: int) -> bool:

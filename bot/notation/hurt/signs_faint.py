@@ -40,6 +40,7 @@ def fainting(scene: Passage) -> Iterator[Sign]:
         word = scene.word(m.first)
         slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
         form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
+        form = form or (word == "collapse" and scene.word(m.end) == "of")  # `total collapse of morale`
         slept = _slept(scene, m, word)
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)
         if _of_a_thing(scene, m, word):
@@ -84,6 +85,8 @@ def _slept(scene: Passage, m: Mark, word: str) -> bool:
         return True
     hurts = next((i for i in range(m.end, m.end + 8) if i in scene.hurting), m.end + 8)
     around = scene.words(m.first - 3, hurts)
+    if around & {"no", "didn't", "haven't", "without", "not", "little"} and around & {"sleep", "slept"}:
+        return False  # `no sleep, i nearly passed out`
     return bool(around & _SLEEP) and not scene.sentence_words(m.first) & _AT_THE_GYM
 
 

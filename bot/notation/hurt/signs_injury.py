@@ -155,6 +155,8 @@ def blood_and_urine(scene: Passage) -> Iterator[Sign]:
         if stands(scene, m):
             yield sign_of("blood", (m,), None)
     for m in scene.of(Cue.URINE):
+        if scene.word(m.end) == "bottle":
+            continue
         if scene.word(m.first) == "pissing" and "down" in scene.words(m.end, m.end + 2) and _rains(scene, m):
             continue
         near_by = [i for i in range(m.first, min(m.end + 6, len(scene.tokens))) if scene.same_sentence(i, m.first)]

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.figures import is_nuisance
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
@@ -37,7 +38,7 @@ def headache(scene: Passage) -> Iterator[Sign]:
                 (m, s) for s in scene.spots if s.place.name in HEADS and _inside(scene, s) and near(scene, m, s, 5)
             ]
     for m, spot in heads:
-        if not stands(scene, m, spot):
+        if not stands(scene, m, spot) or is_nuisance(scene, m):
             continue
         mild = any(near(scene, x, m, 3) and not scene.soft_gaps(x.end, m.first + 1) for x in scene.of(Cue.LITTLE))
         if scene.words(m.first, m.end) & _BURSTING and not mild:
@@ -76,7 +77,13 @@ def control(scene: Passage) -> Iterator[Sign]:
         joking = laughed(scene, m) or scene.words(m.first - 2, m.first) & {"nearly", "almost"}
         fright = scene.word(m.first) in _FRIGHT
         laughing = scene.sentence_words(m.first) & {"laughing", "laughter"} or _laughed_so(scene, m)
-        if stands(scene, m) and not (joking and fright) and not laughing:
+        likened = scene.words(m.first - 4, m.first) & {
+            "looks",
+            "looked",
+            "look",
+            "looking",
+        }  # `looks like i wet myself`
+        if stands(scene, m) and not (joking and fright) and not laughing and not likened:
             spot = next((s for s in scene.spots if s.place.name == "bladder"), None)
             yield sign_of("control", (m,), spot)
     for m in scene.of(Cue.WET):

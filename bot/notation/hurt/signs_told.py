@@ -24,7 +24,7 @@ _LONG = 7
 """Letters from which a slip is forgiven."""
 _OF_PEOPLE = frozenset({"fainting", "stroke", "breath", "heart", "control"})
 """The signs that a thing may be said to show: `the laptop lost consciousness`."""
-_OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord"})
+_OF_PLACES = frozenset({"headache", "no feeling", "no strength", "pop", "chest", "cord", "clot"})
 """The signs that name a place."""
 
 

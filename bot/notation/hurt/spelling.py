@@ -44,7 +44,7 @@ NEVER_DOUBTED = word_set(
     speed speeds speedy seed feed grin grown jazz kiss pipe pets pigs sticker stickers ticket tickets kicker angle
     angles angled swaps wear slaps slap slabs claps tangled
     shouldve shoulda shouldof shouldnt shouldn shld shldnt
-    lad lads number numbers numbered footy footie fiddy gidday gday throwed grazie crampons oozy
+    dumb lad lads number numbers numbered footy footie fiddy gidday gday throwed grazie crampons oozy
     """
 )
 """Gym words, greetings, number words and sounds of thinking that are never read as a slip for a sign's word."""

@@ -14,6 +14,8 @@ fainting 9 sober: fell collapsed dropped | don't can't no | know remember idea |
     behind plates phone
 pop 10: felt feel | @tendons | go going give went | @cannot | push walk press stand lift rise ! pump further heavier
     without
+clot 9: calf | balloon football footy loaf log marrow melon trunk | boiling hot red roasting warm ! @laughter foam pump
+    roller
 clot 4: calf | doubled tripled ballooned ! volume reps sets raises work @laughter
 breath 5: @hurts | breath breathe breathing breaths exhale exhaling inhale inhaling ! @laughter back blade blades
     feelings lat lose neck nose see shoulder shoulders throat trap traps watch
@@ -36,6 +38,8 @@ breath 8: air breath | corridor flat hallway shop shops stairs walk walking | pa
     stopping ! @training @laughter
 breath 5: breath breathe breathing chest lungs | bubbling bubbly crackling crackly gurgle gurgling rattle rattles
     rattling rattly whistling ! chesty cold cough flu
+breath 4: air breath breathing wind | never no not | came come coming return | back ! @laughter con gym hold
+    stronger tomorrow will
 breath 8 sober: gasp gasping panting puffing wheezing | still | lying minute minutes mins minuts resting seated
     sit sitting ! @laughter @training coffee pint beer
 breath 12: air breath breathe breathing | @cannot | lie lying | back down flat ! bench brace bracing hold holding
@@ -188,6 +192,8 @@ no strength 11: leg legs | buckled folded gave give gone went | @cannot | stand 
     rep reps set sets squat squats weight
 no strength 11: legs | @cannot | bear carry hold support | me myself ! @laughter bar doms hole rep reps sore squat
     squats weight
+no strength 12: arm finger fingers foot hand leg toes wrist | ask order say tell told | doesn't don't not won't | close
+    go grip lift move open raise rise ! @laughter coach you
 no strength 7: arm | @cannot | bring get hold lift raise | up ! @laughter bar doms enough fast high higher hurting
     hurts overhead pain pump pumped sore soreness weight without
 no strength 10: legs | no without zero | force life power strength | bed chair sofa stairs stand standing toilet

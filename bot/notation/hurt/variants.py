@@ -47,6 +47,7 @@ down: doon doun
 head: heid
 hold: haud hauld
 just: jist
+one: un yin
 pissing: pishin pishing
 """
 

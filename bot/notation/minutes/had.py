@@ -79,6 +79,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     of_night = kind_at(marks, end - 1) is Kind.HOURS and any(set(words_of(m)) & _SLEPT for m in marks)
     if (of_night and not {"got", "have"} & set(before)) or "since" in before[-2:]:
         return False
+    if after[:1] in (["later"], ["earlier"]) or ("last" in before[-2:] and set(before[-4:]) & _OVER):
+        return False
     if _is_of_others(before, after) or _is_in_thought(before):
         return False
     if _then_away(marks, end) and not set(before) & _NOT_HAVING:
@@ -135,6 +137,8 @@ def is_had(marks: Sequence[Mark], place: int, end: int, timed: bool) -> bool:
     return is_told_alone(marks, place, end, timed=timed, away=_NOT_HAVING)
 
 
+_OVER = frozenset(words("from for since over during"))
+"""Before `the last half hour` these tell what was."""
 _NO_MORE = (["no", "more"], ["not", "more"], ["no", "longer"], ["not", "longer"])
 _NO_MORE_THAN = (["no", "more", "than"], ["not", "more", "than"], ["no", "longer", "than"])
 """Words that bound the time there is: `so 35 min no more`."""

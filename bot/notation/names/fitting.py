@@ -31,8 +31,9 @@ def fits_of(window: Sequence[Word], index: Index) -> tuple[int, ...]:
                     best[variant.exercise] = quality
     if not best:
         return ()
-    least = min(best.values())[:2]
-    return tuple(sorted(e for e, quality in best.items() if quality[:2] == least))
+    least = min(best.values())
+    own = least[0] == 1 and least[2] == 0  # `ez curl` is the one that says `ez`, not all that an ez bar is used for
+    return tuple(sorted(e for e, quality in best.items() if quality[:2] == least[:2] and (not own or quality[2] == 0)))
 
 
 def looser_fits(words: Sequence[str], index: Index) -> tuple[int, ...]:

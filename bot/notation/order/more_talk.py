@@ -26,7 +26,8 @@ def is_more_of_talk(marks: Sequence[Mark], place: int) -> bool:
     if before in ("felt", "feels", "feel", "feeling") and text_at(marks, place + 1) == "like":
         return True
     if after[0] is None or after[0] in EDGES:
-        if before.split()[-1:] in _WEIGHING:
+        wobbled = kind_at(marks, place - 1) is Kind.WORD and before.endswith("ed")  # `the left one wobbled more`
+        if before.split()[-1:] in _WEIGHING or wobbled:
             return True
         could = any(kind_at(marks, place - n) is Kind.COULD for n in (2, 3))
         return could and not any(kind_at(marks, place - n) is Kind.NUM for n in (2, 3))

@@ -24,9 +24,18 @@ def other_times(marks: Sequence[Mark]) -> set[int]:
             continue
         if mark.kind in (Kind.OTHERTIME, Kind.OTHERPERSON):
             out |= reached_from(marks, place)
+        elif _heads_counts(marks, place):
+            continue
         elif mark.kind is Kind.TALKNUM or (mark.kind is Kind.INSTEAD and _next_kind(marks, place) is Kind.NUM):
             out |= _with_scale(marks, _next_number(marks, place))
     return out - taken_up(marks)
+
+
+def _heads_counts(marks: Sequence[Mark], place: int) -> bool:
+    """The `resting` of `so i am resting: 12 and 11 at 40`: a colon behind it heads several sets, and no pause."""
+    kinds = [m.kind for m in marks[place + 1 : place + 5]]
+    several = kinds[:2] == [Kind.COLON, Kind.NUM] and kinds[2:] in ([Kind.AND, Kind.NUM], [Kind.COMMA, Kind.NUM])
+    return several and marks[place].kind is Kind.TALKNUM and marks[place].text.startswith("rest")
 
 
 def _with_scale(marks: Sequence[Mark], places: set[int]) -> set[int]:

@@ -43,6 +43,9 @@ def _leads_to_set(marks: Sequence[Mark], at: int, is_of_other: bool) -> bool:
         if marks[end].text.split()[0] in _OTHERS:
             return False
         end += 1
+    named = is_of_other and kind_at(marks, at) is Kind.NAME and kind_at(marks, at + 1) in (Kind.WITH, Kind.AT)
+    if named and kind_at(marks, at + 2) is Kind.NUM:
+        return True  # `someone nicked the 24 so swings with the 28: 15 15`
     return end < len(marks) and marks[end].kind is Kind.NUM
 
 

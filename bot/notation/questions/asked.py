@@ -35,6 +35,8 @@ def end_of(marks: Sequence[Mark], place: int) -> int:
 def states(marks: Sequence[Mark], place: int) -> bool:
     """`but ok to go on`, `that is the press finished`: says that it is, and asks nothing."""
     subject = marks[place - 1].text.split()[-1:] if place else []
+    if subject == ["matter"]:
+        return True  # `no matter how long i sit`
     if marks[place].text in ("is the", "is it", "is this") and subject and subject[0] in _SUBJECTS:
         return True
     if marks[place].text == "is the" and kind_at(marks, place + 1) is Kind.SAME and place and _closes(marks, place + 1):

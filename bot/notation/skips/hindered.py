@@ -33,6 +33,8 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
         return True  # `the curl machine is out of order`
     if place and marks[place].text == "gave up" and set(marks[place - 1].text.split()) & _BODY:
         return True  # `left arm gave up first`
+    if marks[place].text.startswith("dropped") and _is_kit(marks, place + 1):
+        return True  # `i dropped the dumbbell, could not hold it`
     before = marks[max(0, place - 2) : place]
     if _is_kept_for_later(marks, place) or _is_only_wished(marks, place) or _is_elsewhere(marks, place):
         return True
@@ -48,6 +50,11 @@ def is_hindered(marks: Sequence[Mark], place: int) -> bool:
     if any(m.kind in _HINDERS or m.text in DENYING for m in before):
         return marks[place].kind is not Kind.NO and not _is_intent(before)
     return False
+
+
+def _is_kit(marks: Sequence[Mark], place: int) -> bool:
+    at = place + (place < len(marks) and marks[place].text in ("the", "my", "a"))
+    return at < len(marks) and marks[at].text in ("dumbbell", "kettlebell", "bar", "barbell", "weight", "plate")
 
 
 def _is_elsewhere(marks: Sequence[Mark], place: int) -> bool:

@@ -179,8 +179,8 @@ def _is_entry(marks: Sequence[Mark], at: int) -> bool:
 
 def _has_numbers_next(marks: Sequence[Mark], at: int, *, listed: bool) -> bool:
     """Whether sets of a name follow it. `listed`: it stands behind another one, so that a number alone is a set's."""
-    following = [m.kind for m in marks[at + 1 : at + 5]]
-    following = following[1:] if following[:1] == [Kind.COLON] else following
+    following = [m.kind for m in marks[at + 1 : at + 6]]
+    following = following[1:] if following[:1] in ([Kind.COLON], [Kind.PLUS]) else following
     if following[:1] != [Kind.NUM]:
         return False
     if listed:

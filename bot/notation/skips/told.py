@@ -232,7 +232,7 @@ _TAIL = any_of(
         "today; straight; directly; straight away; (rest!); by choice; day; no thanks; thanks; "
         "🙈; 😤; 🙃"
     ),
-    r"[^\w ,.;:?!¶-]+ ",
+    r"[^\w ,.;:?!¶+-]+ ",
 )
 _LAST = _TAIL + "{1,3}" + r"(?=\d)"
 _TAIL += "{0,5}"

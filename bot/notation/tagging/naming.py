@@ -54,7 +54,7 @@ def with_verbs(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """`walked 12 minutes`: the walk that the session has, where how long or how far is told, and not to where."""
     out = list(marks)
     for place, mark in enumerate(marks):
-        if _VERBS.get(mark.text) not in index.words:
+        if _VERBS.get(mark.text) not in index.words or mark.text in index.words:
             continue
         at = place + 1
         while at < len(marks) and marks[at].text in _SO_FAR:

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from bot.notation.answer import Ask, Reading, Span
 from bot.notation.unpunctuated.openings import ANY_OPENING, OPENINGS
+from bot.notation.unpunctuated.spoken_marks import with_spoken_marks
 
 _PLAIN = str.maketrans({"’": "'", "‘": "'", "×": "x", "*": "x"})
 _BEHIND = 60
@@ -50,6 +51,7 @@ def punctuated(text: str) -> Punctuated:
     >>> punctuated("60x5 right knee pinched on the last").text
     '60x5, right knee pinched on the last'
     """
+    text = with_spoken_marks(text)
     plain = text.lower().translate(_PLAIN)
     if len(plain) != len(text):
         return Punctuated(text, ())
