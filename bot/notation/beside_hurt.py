@@ -156,6 +156,25 @@ def told_of_hurts(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
     return out | set_that_was(marks, hurt | out)
 
 
+def counted_sides(marks: Sequence[Mark]) -> set[int]:
+    """What each side did behind a hurt: `hamstring cramped so L6 R9 with 14s`; not the scores of `left 3, right 5`."""
+    out: set[int] = set()
+    for place in range(len(marks) - 3):
+        kinds = [m.kind for m in marks[place : place + 4]]
+        told = kinds in _BY_SIDE and text_at(marks, place - 1) in ("so", "then", "so only", "so just")
+        if told or (kinds in _BY_SIDE and kind_at(marks, place + 4) in (Kind.WITH, Kind.AT)):
+            out |= set(range(place, place + 4))
+    return out
+
+
+_BY_SIDE = (
+    [Kind.LEFT, Kind.NUM, Kind.RIGHT, Kind.NUM],
+    [Kind.RIGHT, Kind.NUM, Kind.LEFT, Kind.NUM],
+    [Kind.NUM, Kind.LEFT, Kind.NUM, Kind.RIGHT],
+    [Kind.NUM, Kind.RIGHT, Kind.NUM, Kind.LEFT],
+)
+
+
 def _leads_into(marks: Sequence[Mark], place: int, hurt: set[int]) -> bool:
     """`i was dizzy`, `was a bit faint`: what was, is the hurt; `that was 80x5` corrects."""
     at = place + 1

@@ -43,7 +43,10 @@ def keep_one_of(draft: Draft, name: Mark, atoms: Sequence[Atom]) -> None:
         fits = [(p, r) for p, r in fits if _is_exact(r.bound, draft.record.context(p))] or fits
     if len({draft.request.exercises[p].measure for p, _ in fits}) > 1:
         fits = [(p, r) for p, r in fits if _are_asked(r.bound, draft.record.context(p))] or fits
-    if len(fits) == 1:
+    turned = any(
+        r.doubt is not None and r.doubt.kind is AskKind.ORDER and draft.record.context(p).open_sets for p, r in ranks
+    )  # `curls 12 11`: of one exercise they may be a load and its repetitions
+    if len(fits) == 1 and not turned:
         draft.keep(fits[0][1].bound, fits[0][0], name)
         return
     chosen = draft.doubt(Doubt(AskKind.WHICH_EXERCISE, name.start, name.end), len(usable))

@@ -22,6 +22,8 @@ NEAR_IN_OTHER_UNIT = Decimal("0.025")
 no source)."""
 REPS_MOST = 2
 """Times the top of the range: more is out of reason."""
+LITTLE_KG = Decimal(5)
+"""Added to a body or taken off it, what is in reason beside whatever the plan adds (common practice, no source)."""
 ADDED_KG = Decimal(30)
 """On body weight, what is no further than this from the plan is in reason (common practice, no source)."""
 HEAVIEST_KG = Decimal(1000)
@@ -155,4 +157,5 @@ def _is_near_body(load: Load, other: Load, signed: bool) -> bool:
     """On body weight: in proportion where both add or both take off; within a bound where one is the bare body."""
     if load.thousandths == 0 or other.thousandths == 0 or (load.thousandths > 0) != (other.thousandths > 0):
         return abs(load.kg - other.kg) <= ADDED_KG and (signed or load.thousandths == 0 or other.thousandths == 0)
-    return LEAST * abs(other.kg) <= abs(load.kg) <= MOST * abs(other.kg)
+    near = signed and abs(load.kg - other.kg) <= LITTLE_KG  # what the body weighs beside it is most of what is lifted
+    return near or LEAST * abs(other.kg) <= abs(load.kg) <= MOST * abs(other.kg)

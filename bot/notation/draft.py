@@ -31,6 +31,8 @@ class Draft:
         self.alternatives = 0
         """How many readings the question offers."""
         self.skipped: list[str] = []
+        self.given_up: frozenset[int] = frozenset()
+        """The exercises whose name is told to be skipped: none of what `everything as planned` is."""
         self.evidence: list[Evidence] = []
         """Of what is of no set; that of the sets is with them."""
         self.mentions: list[tuple[Mark, int]] = []

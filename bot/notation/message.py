@@ -95,6 +95,7 @@ class Reader:
         in_place = None if draft.is_decided or not marks else replaced(kinds.marks, self.request.exercises)
         if in_place is not None:
             draft.doubt(Doubt(AskKind.UNKNOWN_EXERCISE, in_place.start, in_place.end))
+        draft.given_up = frozenset(m.names[0] for m in skips.names if len(m.names) == 1)
         marks = keep_sets(draft, said, hurts=hurt.pain is not None)
         reported = draft.reports
         if draft.ask is None and finish is not None:

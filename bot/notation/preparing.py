@@ -11,6 +11,7 @@ from bot.notation.asides import with_asides
 from bot.notation.beside_hurt import (
     bare_after,
     counted_hurts,
+    counted_sides,
     lasting,
     names_since,
     sides_of_hurts,
@@ -134,7 +135,7 @@ def kinds_beside_hurts(
     marks = with_edges(marks, hurt)
     hurt |= bare_after(marks, hurt) | lasting(marks, hurt) | told_of_hurts(marks, hurt)
     hurt |= of_hurts(marks, hurt) | names_since(marks, hurt)
-    hurt |= sides_of_hurts(marks, hurt)
+    hurt = (hurt | sides_of_hurts(marks, hurt)) - counted_sides(marks)
     names = frozenset(p for p in hurt if marks[p].kind is Kind.NAME)
     return Kinds(masked(marks, hurt - names), names, frozenset(marks[p].start for p in hurt - names))
 

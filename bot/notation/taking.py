@@ -1,5 +1,6 @@
 """Sets kept where they read clear beside the plan, else asked about with the readings that are honest."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -49,10 +50,11 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     Of an exercise that is begun, and with an effort, which is of one set, it is the current one.
     """
     context = draft.record.context(place)
-    if {"everything", "session", "workout"} & {*draft.folded.text.split(), *planned.text.split()}:
+    whole = {"everything", "session", "workout"} & {*draft.folded.text.split(), *planned.text.split()}
+    if whole or _IT_ALL.search(draft.folded.text):
         for other in range(len(draft.request.exercises)):
             beside = draft.record.context(other)
-            if beside.open_sets and draft.ask is None:
+            if beside.open_sets and draft.ask is None and other not in draft.given_up:
                 take(draft, draft.rank(atoms, beside), other)
         return
     if len(context.open_sets) == 1 or any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms):
@@ -76,6 +78,10 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     chosen = draft.doubt(Doubt(AskKind.DONE, planned.start, planned.end), len(bounds))
     if chosen is not None:
         draft.keep(bounds[chosen], place)
+
+
+_IT_ALL = re.compile(r"\b(?:it all|all of it|the lot|the whole thing)\b")
+"""The whole session, where it is as planned."""
 
 
 def fails_last(draft: Draft, effort: Effort) -> bool:

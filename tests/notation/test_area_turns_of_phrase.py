@@ -45,6 +45,17 @@ SAID: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("bench 60x5, knee was hurting a bit so i left it at 5", (), ("Bench Press#1 60x5",)),
     ("negative for chest pain or numbness, as you asked. 60x5", (), ("Bench Press#1 60x5",)),
     ("no chest pain, like you asked me to check. 60x5", (), ("Bench Press#1 60x5",)),
+    (
+        "chins because the platform got taken: 8 8 7",
+        (),
+        tuple(f"Chin-Up#{n} 0x{r}" for n, r in enumerate((8, 8, 7), 1)),
+    ),
+    ("barbell row - 50, 9 reps each set (3)", (), tuple(f"Barbell Row#{n} 50x9" for n in (1, 2, 3))),
+    ("60x5, miscounted the fives", (), ("Bench Press#1 60x5",)),
+    ("bench 60x5 60x5, grip slipped on the 2nd", (), ("Bench Press#1 60x5", "Bench Press#2 60x5")),
+    ("rack dropped on one side so i moved, 60x5", (), ("Bench Press#1 60x5",)),
+    ("chins +5x8, +2.5x8", (), ("Chin-Up#1 5x8", "Chin-Up#2 2.5x8")),
+    ("splits, calf cramped so L9 R8 with 16s", (), ("Split Squat#1 16x9 left", "Split Squat#1 16x8 right")),
     ("so i am resting: 5 and 4 at 60", (), ("Bench Press#1 60x5", "Bench Press#2 60x4")),
 )
 
@@ -66,6 +77,16 @@ def test_what_is_left_out_ends_before_a_sign_and_a_number() -> None:
 
 def test_what_was_dropped_beside_a_sign_is_no_exercise() -> None:
     assert read("left arm went weak all of a sudden, i dropped the dumbbell", *BENCHED).skipped == ()
+
+
+def test_the_second_of_a_month_heads_a_late_report() -> None:
+    """`on the 2nd` before its sets, or with words of a session, is a day."""
+    assert read("on the 2nd: bench 60x5").day == date(2026, 3, 2)
+    assert read("bench 60x5 60x5, all done on the 2nd").day == date(2026, 3, 2)
+
+
+def test_ten_more_minutes_before_an_appointment_are_the_time_there_is() -> None:
+    assert read("20 more minutes and then the dentist").minutes == Decimal(20)
 
 
 def test_what_was_of_the_exercise_under_way_puts_right() -> None:

@@ -43,6 +43,9 @@ HANDS = (
     "eg",
     "eh",
     "ei",
+    "ek",
+    "el",
+    "em",
 )
 ROWS = [row for name in HANDS for row in rows_of(f"variants_{name}")]
 UNLIKE = {
@@ -172,6 +175,18 @@ UNLIKE = {
     "EH-100": "a hurt, where the label has none",
     "EI-047": "asked about, where the label reads it",
     "EI-136": "an end, a day or a question otherwise than the label has it",
+    "EK-023": "an end, a day or a question otherwise than the label has it",
+    "EL-011": "asked about, where the label reads it",
+    "EL-073": "asked about, where the label reads it",
+    "EL-125": "an end, a day or a question otherwise than the label has it",
+    "EM-006": "asked about, where the label reads it",
+    "EM-026": "asked about, where the label reads it",
+    "EM-033": "asked about, where the label reads it",
+    "EM-061": "asked about, where the label reads it",
+    "EM-076": "asked about, where the label reads it",
+    "EM-079": "asked about, where the label reads it",
+    "EM-080": "asked about, where the label reads it",
+    "EM-094": "an end, a day or a question otherwise than the label has it",
 }
 """What is not read as its label says, and how."""
 

@@ -197,3 +197,17 @@ async def test_a_letter_has_its_pain_noted_and_its_sets_asked_for(practice: Prac
     assert "1. done" not in practice.card().words.text
     await stage.say(ADA, "squat 57.5x5")
     assert "1. done: 57.5 kg × 5" in practice.card().words.text
+
+
+async def test_a_number_behind_a_word_that_nobody_knows_waits_for_an_answer(practice: Practice) -> None:
+    """Nothing of it is kept before; a tap keeps what the question shows."""
+    stage = practice.stage
+    await loaded(practice)
+    before = practice.card().words.text
+    await stage.say(ADA, "60x5 zorp 🤪 asdf 4")
+    stage.expect(ADA, "I'm not sure what “asdf” says.", within=1)
+    assert practice.card().words.text == before
+    await stage.tap(ADA, "Back squat: 60 kg x 5, 60 kg x 4")
+    words = practice.card().words.text
+    assert "1. done: 60 kg × 5" in words
+    assert "2. done: 60 kg × 4" in words

@@ -42,6 +42,16 @@ async def test_urgent_signs_are_answered_first_with_the_number(practice: Practic
     stage.expect(COACH, "URGENT: Ada", within=1)
 
 
+async def test_an_urgent_sign_is_not_taken_back_by_what_stands_beside_it(practice: Practice) -> None:
+    """A faint without pain is a faint; the set before it is kept."""
+    stage = practice.stage
+    await practice.monday()
+    await stage.say(ADA, "60x5. i fainted. no pain though", after_min=5)
+    assert stage.expect(ADA, "Stop training now").words.text.startswith("Stop training now.")
+    stage.expect(COACH, "URGENT: Ada", within=1)
+    assert "1. done: 60 kg × 5" in practice.card().words.text
+
+
 async def test_urgent_by_the_button(practice: Practice) -> None:
     """Two taps, no typing."""
     stage = practice.stage

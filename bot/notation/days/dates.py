@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from bot.notation.bounds import FEW_SETS
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -101,7 +101,7 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     struggled = {w for m in marks[max(0, place - 4) : place] for w in m.text.split()} & _OF_REPS
     counted = counted or (bool(struggled) and (mark.value or 0) <= _MOST_REPS)
     told = kind_at(marks, place - 2) in (Kind.NUM, Kind.REPS) and place + 1 >= len(marks)
-    counted = counted or (told and (mark.value or 0) <= FEW_SETS) or _goes_on(marks, place)
+    counted = counted or (told and (mark.value or 0) <= FEW_SETS) or _goes_on(marks, place) or _is_of_told(marks, place)
     if mark.kind is Kind.ORD and mark.value is not None and mark.text[0].isdigit() and on_the and not counted:
         return _past(int(mark.value), None, (place,), today)
     if mark.kind is Kind.NUM and mark.value is not None and 2000 <= mark.value <= 2100:
@@ -113,6 +113,16 @@ def _dated(marks: Sequence[Mark], place: int, today: date) -> DaySaid | None:
     return None
 
 
+def _is_of_told(marks: Sequence[Mark], place: int) -> bool:
+    """The 2nd of `80x8 80x7, pinched between the blades on the 2nd`: of sets that are told before, and no day."""
+    start, end = part_of(marks, place)
+    said = {w for m in marks[start:end] for w in m.text.split()}
+    sets = sum(m.kind in (Kind.X, Kind.FOR) and kind_at(marks, i + 1) is Kind.NUM for i, m in enumerate(marks[:place]))
+    return 0 < (mark_value := marks[place].value or 0) <= FEW_SETS and sets >= mark_value and not said & _HELD
+
+
+_HELD = frozenset(words("did done trained session workout training from was all these this reported report logged"))
+"""Words beside a date on which a session was held."""
 _LATELY = 14
 """Days after which a session is hardly reported any more (common practice, no source)."""
 

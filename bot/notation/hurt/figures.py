@@ -56,6 +56,9 @@ _FELT_IN = word_set("when since after behind on during every whenever now")
 
 def is_noise_likened(scene: Passage, mark: Mark) -> bool:
     """`the bench squeaks like it's in agony`, `machine screams like somebody in pain`: a thing that makes a noise."""
+    cried = scene.word(mark.first - 1) == "in" and scene.word(mark.first - 2) in _NOISY
+    if cried and scene.word(mark.first - 3) in _NOISY_THINGS:
+        return True  # `the sled screamed in agony`
     near = range(max(0, mark.first - 6), mark.first)
     like = next((i for i in near if scene.word(i) == "like"), None)
     if like is None or scene.word(like + 1) not in _SOMEBODY or not scene.same_sentence(like, mark.first):
@@ -70,9 +73,14 @@ _SOMEBODY = word_set("it it's its they they're someone somebody a an someone's h
 _NOISY = word_set(
     """
     squeak squeaks squeaking squeaked squeal squeals squealing creak creaks creaking groan groans groaning moan moans
-    moaning scream screams screaming screech screeches screeching whine whines whining howl howls sounds sounding
+    moaning scream screams screamed screaming screech screeches screeching whine whines whining howl howls sounds
+    sounding
     sounded shriek shrieks rattles wails
     """
+)
+_NOISY_THINGS = word_set(
+    "sled machine press cable cables pulley bench door rack hinge treadmill rower bike bar chain fan radio tv stack "
+    "bearings"
 )
 _NEAR = word_set("to beside near behind by opposite")
 _OF_ME = word_set("i i'm i've me my mine ma")

@@ -46,7 +46,8 @@ class Passage(Scene):
     def _is_year(self, index: int) -> bool:
         token = self.tokens[index]
         if token.kind is Kind.SET and _DECADE.fullmatch(token.word):
-            return bool(self.words(index - 2, index) & {"my", "mid", "early", "late"})
+            told = [self.word(i) for i in (index - 2, index - 1)] == ["in", "the"] and _LAST_CENTURY.match(token.word)
+            return bool(self.words(index - 2, index) & {"my", "mid", "early", "late"} or told)
         if token.word in NUMBER_WORDS:
             return [self.word(i) for i in range(index - 3, index)] == ["when", "i", "was"]
         if token.kind is not Kind.NUMBER:

@@ -157,10 +157,10 @@ def _is_addressed(scene: Passage, other: Mark) -> bool:
     return after.gap is not Gap.NONE or after.kind is not Kind.WORD or scene.word(other.first - 1) in _GREETING
 
 
-_ADDRESSED = word_set("mate buddy boss fella chap friend")
+_ADDRESSED = word_set("mate buddy boss fella chap friend trainer instructor")
 _WHOSE = word_set("my a the his her our another gym training some this that old their your best an workout lifting one")
 _GREETING = word_set(
-    "g'day hi hey hiya hello morning evening ok okay cheers thanks sorry yes yeah right well afternoon"
+    "g'day hi hey hiya hello dear sorry good morning evening ok okay cheers thanks sorry yes yeah right well afternoon"
 )
 
 
@@ -255,6 +255,8 @@ def _came_true(scene: Passage, first: int) -> bool:
     for index in range(first, min(first + _NEAR_TRUE, len(scene.tokens))):
         if scene.sentence[index] - scene.sentence[first - 1] > 1:
             return False
+        if scene.tokens[index].kind is Kind.SCORE:
+            return True  # `do i go on if the achilles aches? its a 2/10`
         two = (scene.word(index), scene.word(index + 1))
         if scene.word(index + 2)[:1].isdigit():
             continue

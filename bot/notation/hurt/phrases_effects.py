@@ -224,7 +224,8 @@ EFFECTS: dict[Cue, str] = {
     Cue.NO_FUNCTION: """
       @cannot @act; @cannot go/come/get/stay/stand/rise/be up/down/over/on/onto/my/the/tip* toes/tiptoe/tiptoes;
       @cannot go/come/get up/down/over/back; can't put/take/bear/hold/carry any/my/the/full/some/no* weight;
-      @cannot go up/above/over/past/overhead/behind; @cannot support/sustain/bear/carry/hold me/my/the/any/weight/
+      @cannot go up/above/over/past/overhead/behind; carry/carries/take/takes/hold/holds me
+      nowhere; @cannot support/sustain/bear/carry/hold me/my/the/any/weight/
       itself; no weight on/through/onto it/that/this/my/the/there; no weight possible; had to be carried/
       helped; carried/helped out/off; not/isn't/wasn't possible to? stand/walk/
       bend/straighten/move/step; useless/gone/limp/floppy; falls/fell down/apart

@@ -39,7 +39,7 @@ def fainting(scene: Passage) -> Iterator[Sign]:
     for m in scene.of(Cue.FAINT):
         word = scene.word(m.first)
         slight = word in ("faint", "fainter") and m.end - m.first == 1 and scene.word(m.end) in _FAINT_OF
-        form = word.startswith("collaps") and scene.clause_before(m.first, 4) & _GAVE
+        form = word.startswith("collaps") and bool(scene.clause_before(m.first, 4) & _GAVE)
         form = form or (word == "collapse" and scene.word(m.end) == "of")  # `total collapse of morale`
         slept = _slept(scene, m, word)
         knocked = scene.word(m.end - 1) == "out" and word in ("knocked", "knock") and _counts(scene, m.end)

@@ -200,7 +200,7 @@ _LED = word_set("a the this that some her his another just got had felt one firs
 _AFTER_WATER = word_set(
     """
     is was 's looks looked looking came comes turned turns went goes has had and in on now today or but this that colour
-    smells smelled since again earlier before after when at myself it which with like the
+    smells smelled since again any anymore earlier before after when at myself it which with like the
     """
 )
 """Words behind `wee` where it is water."""

@@ -46,6 +46,10 @@ breath 12: air breath breathe breathing | @cannot | lie lying | back down flat !
 breath 9: @winded | @nowork ! @training @laughter
 breath 8: @winded | climb climbed flight steps upstairs walk walked walking | bus car door gym here just kitchen
     only shop ! @training @laughter
+breath 7 sober: breathe breath inhale | nothing nowt | comes enters gets goes went ! hold
+chest 5 sober: breastbone chest | itself | clenches clenching closes closing crushing folding squeezes squeezing
+    tightening
+    twisting wringing
 heart 6: @heart | stop stopped stops | beat feel felt moment second ! @laughter bar rate saw watch when
 heart 8: fluttering galloping hammering pounding racing thumping | @heart | bed desk lying nothing rest resting sat
     sick sitting sofa tv ! @laughter between cardio interval intervals rest-times rower set sets sprints zone

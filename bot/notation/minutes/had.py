@@ -146,15 +146,21 @@ _NO_MORE_THAN = (["no", "more", "than"], ["not", "more", "than"], ["no", "longer
 
 def _then_away(marks: Sequence[Mark], end: int) -> bool:
     """`25 more min then ive got to get the kids`: the time until the client has to be elsewhere."""
+    end += kind_at(marks, end) is Kind.AND and kind_at(marks, end + 1) is Kind.THEN
     if kind_at(marks, end) is not Kind.THEN:
         return False
     _, stop = part_of(marks, end + 1)
     said = [w for m in marks[end + 1 : stop] for w in words_of(m)]
     told = any(m.kind in (Kind.NUM, Kind.NAME, Kind.WEAK) for m in marks[end + 1 : stop])
-    away = said[:1] == ["home"] or " ".join(said[:2]) in _OFF
+    called = said[said[:1] in (["the"], ["my"]) :][:1]
+    away = said[:1] == ["home"] or " ".join(said[:2]) in _OFF or called in [[word] for word in _CALLS]
     return not told and (said[1:4] in _HAVE_TO or said[:3] in _HAVE_TO or away)
 
 
+_CALLS = frozenset(
+    words("dentist doctor doctors appointment meeting bus train school pickup shift interview work exam")
+)
+"""What a client is called away to: `10 more minutes and then the dentist`."""
 _OFF = frozenset((
     "off home", "heading home", "outta here", "out of",
     "gotta go", "im off", "im out", "im gone", "im away", "im done", "i turn", "i vanish", "i leave", "i disappear",

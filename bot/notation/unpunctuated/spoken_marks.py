@@ -7,7 +7,10 @@ import re
 
 from bot.notation.spoken import NUMBER_WORDS
 
-_COMMA = re.compile(r"(?P<before>[^\W_]+) comma (?=(?P<after>[^\W_]+))", re.IGNORECASE)
+_COMMA = re.compile(r"(?<=[^\W_]) comma (?=(?P<after>[^\W_]+))", re.IGNORECASE)
+_WORD = re.compile(r"[^\W_]+$")
+_LONGEST = 20
+"""Letters before a comma that are looked at: no number word has more."""
 _STOP = re.compile(r"(?<=[^\W_]) full stop(?= |$)", re.IGNORECASE)
 _PERIOD = re.compile(r"(?<=[^\W_]) period(?= |$)", re.IGNORECASE)
 
@@ -26,8 +29,9 @@ _SEVERAL = 2
 
 
 def _comma(found: re.Match[str]) -> str:
-    counts = all(_is_number(found[side]) for side in ("before", "after"))
-    return found.group() if counts else found["before"] + ",".ljust(len(" comma "))
+    before = _WORD.search(found.string[max(0, found.start() - _LONGEST) : found.start()])
+    counts = before is not None and _is_number(before.group()) and _is_number(found["after"])
+    return found.group() if counts else ",".ljust(len(found.group()))
 
 
 def _is_number(word: str) -> bool:

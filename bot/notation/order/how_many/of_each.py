@@ -66,6 +66,11 @@ def each_of(marks: list[Mark]) -> list[Mark]:
         end = at + 1
         while each and text_at(marks, end) in _THOSE:
             end += 1
+        bracketed = [m.kind for m in marks[at + 1 : at + 4]] == [Kind.OPEN, Kind.NUM, Kind.CLOSE]
+        if mark.kind is Kind.ALL and bracketed and is_few(marks, at + 2, FEW_SETS):
+            out += [marks[at + 2], counted_sets(marks[at + 2], "of them")]  # `8 reps each set (3)`
+            at += 4
+            continue
         count = is_few(marks, end, FEW_SETS) and marks[end].text != "one"
         led = bool(out) and out[-1].kind is Kind.AT and out[-1].text == "on"
         if (
