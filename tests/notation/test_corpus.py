@@ -162,7 +162,6 @@ MISREAD = {
     "CT-206": "`some landmine thing 45x8` behind another exercise is a set of that one",
     "CX-067": "`and then eight kids are yelling`: the eight repetitions are lost",
     "CY-011": "`warmed up … 20x10. then 40x5`: the second warm-up is lost",
-    "CY-097": "`kroc 90 10/10 10/10 10/9` behind `3rd` is taken for a day as well",
     "CZ-032": "`12,5 not 12 sorry!! in the two sets` corrects one",
     "CZ-040": "`the abductor is broken so I did the adductor` is taken for pain",
     "CZ-048": "`someone has walked off with the fourteen ten reps each time three sets` dictated: one set",

@@ -1,8 +1,9 @@
 """Messages misread when first met, and ten other wordings of each: all but those listed are read.
 
 Every family stands for one thing that people say in many ways; two of each ten look alike and mean something else. The
-hands DJ, DK, DN to DQ and DV to DY are siblings of the shared examples, DR, DT, DU and DZ tell of hurts, DS has numbers
-of talk beside sets. A third of each from DL to DS is kept unread, but of none of the others.
+hands DJ, DK, DN to DQ, DV to DY, EA, EB, EI and EL are siblings of the shared examples, EF and EM have whole sessions,
+DR, DT, DU, DZ, EC to EE, EG, EH and EK tell of hurts, DS has numbers of talk beside sets. A third of each from DL to DS
+is kept unread, and all of EJ, but of none of the others.
 """
 
 import json
