@@ -46,6 +46,7 @@ _THIS = word_set("this so")
 _DENIALS = word_set("free none nope nil zero zilch nada nowhere")
 _ALL_WELL = word_set("just all nothing fine good none thanks im i'm feeling feels")
 _ASKING = word_set("any do does did is are have had was were how")
+"""What a sentence begins with that asks."""
 _LISTED = (
     *(Cue.PAIN, Cue.HURT, Cue.PAINFUL, Cue.SHARP, Cue.SORE, Cue.MARK, Cue.JOINT_NOISE, Cue.TIGHT, Cue.NUMB),
     *(Cue.FAINT, Cue.QUALITY, Cue.WHISPER, Cue.PRESSURE, Cue.WINDED, Cue.HEADACHE, Cue.CONDITION, Cue.INJURED),

@@ -22,7 +22,7 @@ _RIDDEN = word_set("treadmill rower erg elliptical crosstrainer stepper bike")
 """Things that are also what somebody did: `rower then blacked out`; without an article they are none."""
 _DOING = word_set(
     """
-    has have had 's is was are were be been being keeps keep kept just nearly almost totally completely again always
+    has have had 's is was are were be been being keeps keep kept just totally completely again always
     cannot can't finally also both simply only basically practically literally about to a the having got getting
     started starts suddenly fully properly apparently went goes gone
     """
@@ -35,6 +35,10 @@ _NAMING = word_set(
 )
 _OPENS = word_set("and but then so because as when while cos though although since if or think thought say says hi hey")
 _WHERE = word_set("in on at near by next behind beside over above under opposite from of")
+_BARELY = word_set("nearly almost about")
+"""What nobody says of a thing: `fan in the corner broken, nearly fainted`."""
+_ARTICLES = word_set("the my our this that your to")
+"""Behind where these name a place: `the lamp in the corner`, `the screen next to me`; not `heating on full`."""
 _FAR = 6
 """Words between a thing and what it does, for where it stands: `the lamp in the squat corner blacked out`."""
 _SELF = word_set("i i'm i've i'd me my we us")
@@ -70,6 +74,8 @@ def _is_told_of_me(scene: Passage, mark: Mark) -> bool:
 def _things_before(scene: Passage, mark: Mark) -> list[int]:
     """Where the thing stands that may do it: right before, or before the words of where it is."""
     at = mark.first
+    if scene.words(at - 2, mark.end) & _BARELY:
+        return []
     while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _DOING:
         at -= 1
     if at == 0 or scene.tokens[at].gap is not Gap.NONE:
@@ -79,7 +85,7 @@ def _things_before(scene: Passage, mark: Mark) -> list[int]:
     for there in range(at - 1, max(0, at - _FAR), -1):
         if scene.tokens[there].gap is not Gap.NONE or scene.word(there) in _OPENS:
             return []
-        if scene.word(there) in _WHERE and _is_thing(scene, there - 1):
+        if scene.word(there) in _WHERE and scene.word(there + 1) in _ARTICLES and _is_thing(scene, there - 1):
             return [] if _is_told_of_me(scene, Mark(at, at, None)) else [there - 1]
     return []
 

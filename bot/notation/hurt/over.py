@@ -206,7 +206,7 @@ _EVER = word_set(
     """
     once ever even happened happen it did had have has been felt feel a thing any anything come came back one another
     time times single bothered bother me us that so much as i had touched fainted hurt gone no more trouble twinge
-    niggle peep out of outta murmur bother
+    niggle peep out of outta murmur
     """
 )
 """What stands between a `never` and its `since`: `haven't felt a thing since`."""

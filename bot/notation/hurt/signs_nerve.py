@@ -68,6 +68,8 @@ def _laughed_so(scene: Passage, m: Mark) -> bool:
     return any(scene.word(i + 1) in ("so", "that", "until", "till", "hard") for i in laughed_at)
 
 
+_LOOKS = word_set("look looks looked looking")
+"""What only looks so: `water everywhere, looks like i wet myself`."""
 _FRIGHT = word_set("shat shit crapped pissed pissing pooed pooped messed")
 
 
@@ -77,12 +79,7 @@ def control(scene: Passage) -> Iterator[Sign]:
         joking = laughed(scene, m) or scene.words(m.first - 2, m.first) & {"nearly", "almost"}
         fright = scene.word(m.first) in _FRIGHT
         laughing = scene.sentence_words(m.first) & {"laughing", "laughter"} or _laughed_so(scene, m)
-        likened = scene.words(m.first - 4, m.first) & {
-            "looks",
-            "looked",
-            "look",
-            "looking",
-        }  # `looks like i wet myself`
+        likened = scene.words(m.first - 4, m.first) & _LOOKS
         if stands(scene, m) and not (joking and fright) and not laughing and not likened:
             spot = next((s for s in scene.spots if s.place.name == "bladder"), None)
             yield sign_of("control", (m,), spot)

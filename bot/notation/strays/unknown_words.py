@@ -12,8 +12,9 @@ from bot.notation.grounds import Told
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
-_TELLING_HOW = ("a", "an", "the", "my", "that", "this", "very", "really", "so", "and", "then", "pretty", "super", "too")
+_TELLING_HOW = frozenset(words("a an the my that this very really so and then pretty super too"))
 
 
 def behind_unknown_word(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | None:
@@ -22,11 +23,8 @@ def behind_unknown_word(marks: Sequence[Mark], told: Sequence[Told]) -> Mark | N
     for place, mark in enumerate(marks[1:], start=1):
         word = marks[place - 1]
         unknown = mark.kind is Kind.NUM and mark.start in starts and word.kind is Kind.WORD
-        if (
-            unknown
-            and not _is_known(word.text)
-            and text_at(marks, place - 2).split()[-1:] not in [[w] for w in _TELLING_HOW]
-        ):
+        how = _TELLING_HOW & set(text_at(marks, place - 2).split()[-1:])
+        if unknown and not how and not _is_known(word.text):
             return word
     return None
 
@@ -36,23 +34,7 @@ def _is_known(text: str) -> bool:
     return text in _SOUNDS or all(SPELLER.is_known(word) or SPELLER.is_known(word.rstrip("s")) for word in text.split())
 
 
-_SOUNDS = (
-    "uff",
-    "ufff",
-    "uf",
-    "puh",
-    "pff",
-    "pfff",
-    "phew",
-    "phewf",
-    "oof",
-    "ooof",
-    "woof",
-    "argh",
-    "aargh",
-    "ugh",
-    "bah",
-)
+_SOUNDS = frozenset(words("uff ufff uf puh pff pfff phew phewf oof ooof woof argh aargh ugh bah"))
 
 
 def _bare(told: Sequence[Told]) -> Iterator[int]:

@@ -95,7 +95,7 @@ def _all_with(marks: list[Mark]) -> list[Mark]:
     for place, mark in enumerate(marks):
         out.append(mark)
         every = mark.kind is Kind.ALL and any(m.kind is Kind.NUM for m in marks[:place])
-        every = every and mark.text.removesuffix(" sets").split()[-1:][0] in _NUMBERS
+        every = every and bool({*mark.text.removesuffix(" sets").split()[-1:]} & _NUMBERS.keys())
         counted = kind_at(marks, place + 2) is Kind.NUM and kind_at(marks, place + 3) in (None, *EDGES, Kind.REPS)
         if every and text_at(marks, place + 1) == "with" and counted:
             out.append(counted_sets(mark, "sets of"))
