@@ -35,6 +35,33 @@ TALK = (
     "fell in love with this bar, didn't know it. 60x5",
     "legs wont support more than 100kg. 60x5",
     "still gasping for a coffee. 60x5",
+    "one of the heifer calves has a hot swollen joint and the vet's coming. 60x5",
+    "one of our calves is hot and swollen at the hock so the vet is coming out to the farm. 60x5",
+    "the radio sings all the time about hearts that hurt. 60x5",
+    "stabbing cold wind in the barn today. 60x5",
+    "fainted once at school in assembly when i was nine, never since. 60x5",
+    "in old times i had pain in shoulder, but since ten years nothing. 60x5",
+    "blew out my knee playing hockey in '98, never had a peep outta it since, just filling in your form. 60x5",
+    "had a hernia done as a boy and nothing from it in forty years since. 60x5",
+    "the chest freezer died. 60x5",
+    "coffee machine here pisses out stuff dark as tar. 60x5",
+    "the bar stabs the floor every rep. 60x5",
+    "collar popped clean off the bar and shot across the room, nobody hurt. 60x5",
+    "my doctor asked about numbness, weakness and trouble with the waterworks; i answered no to all three. 60x5",
+    "negative for chest pain, dizziness or numbness. 60x5",
+    "steering's gone numb in the old wagon. 60x5",
+    "total collapse of morale. 60x5",
+    "machine is a little bit painful to adjust. 60x5",
+    "that's 60 and not 62, fat fingers",
+    "this new booking system is one massive headache, took me ages to get in. 60x5",
+    "that new track blew my head clean off. 60x5",
+    "you're a pain in the neck making me do these. 60x5",
+    "dad had a stroke so my head is elsewhere, he can't feel his left side. 60x5",
+    "the wee man's calf is all hot and swollen from a bee sting, his mum has taken him. 60x5",
+    "burst my water bottle, shorts soaked, looks like i wet myself lol. 60x5",
+    "my heart is broken, they've taken the good rack away. 60x5",
+    "that stabbing scene in episode four. 60x5",
+    "this song stabs me right in the heart every time. 60x5",
 )
 URGENT = (
     "i was on my phone and passed out. 60x5",
@@ -59,6 +86,28 @@ URGENT = (
     "after it i am fallen, the people say two or three seconds i did not answer them. 60x5",
     "legs have no strength in em since and wont hold me. 60x5",
     "my legs won't hold me since the last set. 60x5",
+    "i believe that i will fall in the apples, all becomes white and i must lie down. 60x5",
+    "the world switched itself off for one moment, a guy has held me. 60x5",
+    "my right arm, i say to it lift and it doesn't lift. 60x5",
+    "my right leg just wouldn't do what i told it. 60x5",
+    "the breath no come back. 60x5",
+    "left calf's up like a footy and hot as. 60x5",
+    "in my chest there is a pressing which comes and goes. 60x5",
+    "i have felt a pop in my left ankle and now it is not possible to stand on it",
+    "at the farm all day, my calf is hot and swollen. 60x5",
+    "left calf swollen and hot, vet tomorrow for the dog. 60x5",
+    "doctor asked about chest pain and i said yes to all. 60x5",
+    "collapsed off the rower. 60x5",
+    "hands went numb on the steering wheel. 60x5",
+    "foot gone numb on the clutch. 60x5",
+    "dyspnoea at rest since the set. 60x5",
+    "got a hot swollen calf, taking the dog to the vet later. 60x5",
+    "it stabbed me right in the heart on rep 3. 60x5",
+    "i have one swollen hot calf and a vet bill. 60x5",
+    "stabbing cold pain in my chest. 60x5",
+    "fan in the corner broken nearly fainted. 60x5",
+    "heating on full nearly fainted. 60x5",
+    "breathing not back, can't talk. 60x5",
 )
 
 
@@ -92,51 +141,6 @@ def test_seconds_are_no_score() -> None:
     assert said.score is None
 
 
-MORE_TALK = (
-    "one of the heifer calves has a hot swollen joint and the vet's coming. 60x5",
-    "one of our calves is hot and swollen at the hock so the vet is coming out to the farm. 60x5",
-    "the radio sings all the time about hearts that hurt. 60x5",
-    "stabbing cold wind in the barn today. 60x5",
-    "fainted once at school in assembly when i was nine, never since. 60x5",
-    "in old times i had pain in shoulder, but since ten years nothing. 60x5",
-    "blew out my knee playing hockey in '98, never had a peep outta it since, just filling in your form. 60x5",
-    "had a hernia done as a boy and nothing from it in forty years since. 60x5",
-    "the chest freezer died. 60x5",
-    "coffee machine here pisses out stuff dark as tar. 60x5",
-    "the bar stabs the floor every rep. 60x5",
-    "collar popped clean off the bar and shot across the room, nobody hurt. 60x5",
-    "my doctor asked about numbness, weakness and trouble with the waterworks; i answered no to all three. 60x5",
-    "negative for chest pain, dizziness or numbness. 60x5",
-    "steering's gone numb in the old wagon. 60x5",
-    "total collapse of morale. 60x5",
-    "machine is a little bit painful to adjust. 60x5",
-    "that's 60 and not 62, fat fingers",
-    "this new booking system is one massive headache, took me ages to get in. 60x5",
-    "that new track blew my head clean off. 60x5",
-    "you're a pain in the neck making me do these. 60x5",
-    "dad had a stroke so my head is elsewhere, he can't feel his left side. 60x5",
-    "the wee man's calf is all hot and swollen from a bee sting, his mum has taken him. 60x5",
-    "burst my water bottle, shorts soaked, looks like i wet myself lol. 60x5",
-    "my heart is broken, they've taken the good rack away. 60x5",
-    "that stabbing scene in episode four. 60x5",
-)
-MORE_URGENT = (
-    "i believe that i will fall in the apples, all becomes white and i must lie down. 60x5",
-    "the world switched itself off for one moment, a guy has held me. 60x5",
-    "my right arm, i say to it lift and it doesn't lift. 60x5",
-    "my right leg just wouldn't do what i told it. 60x5",
-    "the breath no come back. 60x5",
-    "left calf's up like a footy and hot as. 60x5",
-    "in my chest there is a pressing which comes and goes. 60x5",
-    "i have felt a pop in my left ankle and now it is not possible to stand on it",
-    "at the farm all day, my calf is hot and swollen. 60x5",
-    "left calf swollen and hot, vet tomorrow for the dog. 60x5",
-    "doctor asked about chest pain and i said yes to all. 60x5",
-    "collapsed off the rower. 60x5",
-    "hands went numb on the steering wheel. 60x5",
-    "foot gone numb on the clutch. 60x5",
-    "dyspnoea at rest since the set. 60x5",
-)
 PLAIN = (
     ("you asked about my knee: hurts, no to the lunges. 60x5", "knee"),
     ("like in the old days my knee hurts. 60x5", "knee"),
@@ -145,18 +149,6 @@ PLAIN = (
     ("my fingers are fat and swollen today. 60x5", "finger"),
     ("knee hurt as a kid, but today it hurts. 60x5", "knee"),
 )
-
-
-@pytest.mark.parametrize("text", MORE_TALK)
-def test_talk_of_animals_machines_songs_and_the_past_is_no_hurt(text: str) -> None:
-    assert told_pain(text) is None
-
-
-@pytest.mark.parametrize("text", MORE_URGENT)
-def test_more_signs_are_urgent(text: str) -> None:
-    said = told_pain(text)
-    assert said is not None
-    assert said.urgent
 
 
 @pytest.mark.parametrize(("text", "where"), PLAIN)

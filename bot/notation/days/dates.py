@@ -118,7 +118,8 @@ def _is_of_told(marks: Sequence[Mark], place: int) -> bool:
     start, end = part_of(marks, place)
     said = {w for m in marks[start:end] for w in m.text.split()}
     sets = sum(m.kind in (Kind.X, Kind.FOR) and kind_at(marks, i + 1) is Kind.NUM for i, m in enumerate(marks[:place]))
-    return 0 < (mark_value := marks[place].value or 0) <= FEW_SETS and sets >= mark_value and not said & _HELD
+    number = marks[place].value or 0
+    return 0 < number <= min(sets, FEW_SETS) and not said & _HELD
 
 
 _HELD = frozenset(words("did done trained session workout training from was all these this reported report logged"))

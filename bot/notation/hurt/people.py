@@ -26,7 +26,8 @@ def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
 
 
 _CALVES = word_set("calf calves")
-_HERD = word_set("our one heifer bull cow dairy a new newborn little wee poor two three some these those young")
+_HERD = word_set("our heifer bull cow dairy newborn suckler")
+"""Before `calves` these say whose young they are; not `got a swollen calf, dog to the vet later`."""
 _OF_ANIMALS = word_set(
     "vet vets farm cow cows cattle herd heifer heifers hock byre udder bull calving suckler dairy bullock"
 )

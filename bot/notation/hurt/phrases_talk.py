@@ -80,11 +80,12 @@ commute/wifi/internet/signal/video/videos/link/phone/door/locker/weather/rain/mu
 password here/there/today/round* is/was/'s/are/were a/the/such/real/right/total* pain in the neck; no pain no
 gain/gains; pani puri; pain
 perdu/train; tear drop/drops; swelled/swell/swelling with? pride; hurt locker;
-    stabs/stabbed/stabbing/hits/hit/gets/got/cuts me right/straight/deep? in/to the heart; tug/tugs/tugging at
+ song/songs/tune/lyric/lyrics/ballad/film/movie/book/scene/story/news always/just/really/still/that/this/one*
+ stabs/stabbed/hits/hit/gets/got/cuts me right/straight/deep? in/to the heart; tug/tugs/tugging at
  the/my heart/heartstrings; swollen grip/grips/rubber/handle/wood/door/battery/timber;
 stabbing scene/scenes/episode/attack/attacks;
  blew/blows/blown/blowing my? head/mind/socks clean? off/away; head is/'s elsewhere/everywhere; my? heart is/'s/was
- broken/breaking/sinking; you/you're/your/he/he's/she/she's/they/they're are/is/'s/a/such/right/real/always* pain in
+ broken/breaking; you/you're/your/he/he's/she/she's/they/they're are/is/'s/a/such/right/real/always* pain in
  the neck; only/biggest/real/main pain
 today/here/this/week/so/far/for/me* is/was/'s the/how/that/my?
  price/prices/cost/queue/queues/parking/traffic/wifi/music/playlist/commute/bill/bills/rent/petrol/fuel/boss/weather/
