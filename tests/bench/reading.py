@@ -11,9 +11,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from bot.cli.read import ReadRequest
+from bot.dialogue.timewords import read_time_wish
+from bot.notation.pain import read_pain
 from bot.notation.preparing import MOST_MARKS
 from bot.notation.reading import Request, read_message
 from bot.notation.tokens import read_marks
+from tests.growth import LONG
 from tests.notation.judging import rows_of
 
 PLAIN = re.compile(r"(\d+(?:[.,]\d+)?)\s*[x×*]\s*(\d+)")
@@ -63,7 +66,16 @@ def _longest(request: Request) -> dict[str, Request]:
         "side corrections": "right was 8 not 9 on that last landmine and " * 59,
         "words between numbers": "as 8 foal - a wobbly - each, 8 newborn as - " * 59,
     }
+    texts |= {f"only {piece!r}": piece * 4096 for piece in LONG}
     return {name: replace(request, text=text[:4096]) for name, text in texts.items()}
+
+
+def _apart(requests: Sequence[Request]) -> list[str]:
+    """Readers that the chat also calls by themselves: pain alone, and a wish for less time."""
+    pains = statistics.median(_times(lambda r: read_pain(r.text), requests))
+    wishes = [replace(requests[0], text=(piece * 80)[:80]) for piece in LONG]
+    wish = max(_times(lambda r: read_time_wish(r.text), wishes))
+    return [f"pain alone, median {pains:9.3f} ms", f"wish for less time, worst of 80 characters {wish:9.3f} ms"]
 
 
 def _read_whole(request: Request) -> Request:
@@ -88,6 +100,7 @@ def main(argv: Sequence[str]) -> int:
     worst = {name: _times(read_message, [request, _read_whole(request)]) for name, request in long.items()}
     out += [f"long message, {name:21} {ms:8.1f} ms, the part that is read whole {part:8.1f} ms"
             for name, (ms, part) in worst.items()]  # fmt: skip
+    out += _apart(requests)
     growth = _growth(requests)
     out.append(f"memory after ten more rounds {growth / 1024:+.0f} KiB")
     sys.stdout.write("\n".join(out) + "\n")
