@@ -15,6 +15,7 @@ from bot.notation import (
     put_back,
     reserve_ranges,
     reserve_told,
+    rest_planned,
     said_around,
     sayings,
     second_thoughts,
@@ -81,7 +82,9 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
-    told: Sequence[Mark] = with_sets_worded(with_told(put_in_place(marks, SAID_PLAINLY), stored))
+    marks = rest_planned.with_rest_planned(marks, request)
+    plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
+    told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))
     told = with_loads_spoken_of(without_ages_and_ways(told), request)
     told = with_counted_again(put_in_place(told, EFFORTS), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])

@@ -25,6 +25,19 @@ def without_sayings(marks: Sequence[Mark]) -> list[Mark]:
     return [replace(m, kind=Kind.GAP, value=None, parts=()) if i in gone else m for i, m in said]
 
 
+def without_nevertheless(marks: Sequence[Mark]) -> list[Mark]:
+    """Beside a hurt, `30 for 15 all the same` tells of one set that was done although it hurt."""
+    out = list(marks)
+    for place in range(3, len(marks) - 1):
+        if (text_at(marks, place), text_at(marks, place + 1)) != ("all", "the same"):
+            continue
+        start, end = part_of(marks, place, ends=_SENTENCES)
+        sets = [m.kind for m in marks[start:place] if m.kind in (Kind.NUM, Kind.X, Kind.FOR)]
+        if end == place + 2 and sets in ([Kind.NUM, Kind.X, Kind.NUM], [Kind.NUM, Kind.FOR, Kind.NUM]):
+            out[place:end] = [replace(m, kind=Kind.GAP, value=None, parts=()) for m in marks[place:end]]
+    return out
+
+
 def _likened(marks: Sequence[Mark], place: int) -> range:
     """`60x5 60x5, same as when i walk uphill`: no set again, and no number behind it a set's."""
     likened = marks[place].kind is Kind.SAME and text_at(marks, place + 1) == "as"

@@ -13,6 +13,7 @@ from bot.notation.grounds import Ground
 from bot.notation.kinds import Kind
 from bot.notation.order.as_planned import LIGHTER
 from bot.notation.ranking import Ranked
+from bot.notation.rest_planned import REST_PLANNED
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
 from bot.training.report import Stage
@@ -50,14 +51,24 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     Of an exercise that is begun, and with an effort, which is of one set, it is the current one.
     """
     context = draft.record.context(place)
-    whole = {"everything", "session", "workout"} & {*draft.folded.text.split(), *planned.text.split()}
-    if whole or _IT_ALL.search(draft.folded.text):
-        for other in range(len(draft.request.exercises)):
-            beside = draft.record.context(other)
-            if beside.open_sets and draft.ask is None and other not in draft.given_up:
-                take(draft, draft.rank(atoms, beside), other)
+    last = draft.record.last_exercise if draft.record.told else place
+    rest = planned.text == REST_PLANNED
+    if rest and last is not None and draft.record.context(last).open_sets:
+        left = draft.record.context(last)
+        take(draft, plan_ways(left, len(left.open_sets), planned.start, planned.end, needs_load=True), last)
         return
-    if len(context.open_sets) == 1 or any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms):
+    whole = {"everything", "session", "workout"} & {*draft.folded.text.split(), *planned.text.split()}
+    if rest or whole or _IT_ALL.search(draft.folded.text):
+        _keep_session(draft, atoms)
+        return
+    every = any(isinstance(a, Sign) and a.kind is Kind.ALL for a in atoms)
+    if every and _is_untouched(draft):
+        chosen = draft.doubt(Doubt(AskKind.DONE, planned.start, planned.end), 2)
+        if chosen == 1:
+            _keep_session(draft, atoms)
+        if chosen is None or chosen == 1:
+            return
+    if len(context.open_sets) == 1 or every:
         take(draft, draft.rank(atoms, context), place)
         return
     effort = next((a for a in atoms if isinstance(a, Effort) and a.failed is None and not a.beyond), None)
@@ -78,6 +89,20 @@ def keep_as_planned(draft: Draft, planned: Sign, atoms: Sequence[Atom], place: i
     chosen = draft.doubt(Doubt(AskKind.DONE, planned.start, planned.end), len(bounds))
     if chosen is not None:
         draft.keep(bounds[chosen], place)
+
+
+def _keep_session(draft: Draft, atoms: Sequence[Atom]) -> None:
+    """Every set that is left, of every exercise that is not given up."""
+    for other in range(len(draft.request.exercises)):
+        beside = draft.record.context(other)
+        if beside.open_sets and draft.ask is None and other not in draft.given_up:
+            take(draft, draft.rank(atoms, beside), other)
+
+
+def _is_untouched(draft: Draft) -> bool:
+    """Whether nothing of a session of several exercises is begun: `all as planned` may be of the first, or of all."""
+    request = draft.request
+    return not draft.record.told and not request.done and request.current is None and len(request.exercises) > 1
 
 
 _IT_ALL = re.compile(r"\b(?:it all|all of it|the lot|the whole thing)\b")

@@ -37,6 +37,8 @@ def with_plain_names(lines: Sequence[Line]) -> list[Line]:
     if any(coded):
         return [with_marks(line, line.marks[code:]) for line, code in zip(lines, coded, strict=True)]
     numbered = {i: number for i, line in enumerate(lines) if (number := _number_of_name(line)) is not None}
+    numbered |= _numbers_before_sets(lines) if numbered else {}
+    numbered = dict(sorted(numbered.items()))
     if len(numbered) < _FEW or list(numbered.values()) != list(range(1, len(numbered) + 1)):
         numbered = {i: number for i, number in numbered.items() if _heads_sets(lines, i)}
     return [
@@ -53,6 +55,29 @@ def _number_of_name(line: Line) -> int | None:
     named = said.kind is Kind.WORD and said.text not in _BODY | _LINKS | _PREFIXES | _NO_NAMES and not said.tight
     whole = number.kind is Kind.NUM and number.value is not None and number.value == int(number.value)
     return int(number.value) if named and whole and number.value is not None else None
+
+
+def _numbers_before_sets(lines: Sequence[Line]) -> dict[int, int]:
+    """The numbers of lines that tell sets before they name their exercise: the 2 of `2. 3x8 rows at 60`.
+
+    None unless all the numbered lines count from one on, each with a sign behind its number.
+    """
+    marked = {i: line for i, line in enumerate(lines) if _is_marked(line)}
+    numbers = {i: int(line.marks[0].value or 0) for i, line in marked.items()}
+    if list(numbers.values()) != list(range(1, len(numbers) + 1)):
+        return {}
+    return {i: numbers[i] for i, line in marked.items() if any(_may_name(m) for m in line.marks[_FEW:])}
+
+
+def _is_marked(line: Line) -> bool:
+    kinds = [m.kind for m in line.marks[:_FEW]]
+    return kinds in ([Kind.NUM, Kind.STOP], [Kind.NUM, Kind.CLOSE]) and line.marks[0].text.isdecimal()
+
+
+def _may_name(mark: Mark) -> bool:
+    """Whether a word may be an exercise's name, or a part of one."""
+    plain = mark.text not in _NO_NAMES | _BODY | _LINKS | _PREFIXES | _TOLD_OF_SETS
+    return mark.kind is Kind.WORD and len(mark.text) > _FEW and plain
 
 
 def _heads_sets(lines: Sequence[Line], place: int) -> bool:
@@ -75,6 +100,16 @@ _NO_NAMES = frozenset(
     )
 )
 """Words behind a number at a line's start that is no exercise's."""
+
+
+_TOLD_OF_SETS = frozenset(
+    words(
+        "then for with and the got did was were felt each side arm leg hand reps rep rpe rir fail failed failure",
+        "easy hard heavy light slow fast good bad ok okay fine left right last first one two paused pause grindy",
+        "again same missed stopped short could couldnt tough smooth clean ugly lol lbs kilos pounds secs seconds",
+    )
+)
+"""Words of a set's row that name nothing."""
 
 
 def _code_of_name(line: Line) -> int:
