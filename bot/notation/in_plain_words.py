@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from bot.notation import (
     failed_reps_named,
     halves_uncounted,
+    load_of_all,
     loads_awaited,
     next_rep_told,
     put_back,
@@ -19,6 +20,7 @@ from bot.notation import (
     said_around,
     sayings,
     second_thoughts,
+    signs_between,
     times_better,
     untried,
 )
@@ -43,6 +45,7 @@ from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
 SAID_PLAINLY = (
+    step(signs_between.with_signs_as_ends, signs_between.NEEDS),
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
@@ -82,7 +85,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
-    marks = rest_planned.with_rest_planned(marks, request)
+    marks = load_of_all.with_load_of_all(rest_planned.with_rest_planned(marks, request), request)
     plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
     told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))
     told = with_loads_spoken_of(without_ages_and_ways(told), request)

@@ -7,9 +7,11 @@ of these have the same load: what the load says, no name would say better.
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.bounds import SEVERAL
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
@@ -19,14 +21,44 @@ _NUMBERS = (Kind.NUM, Kind.CLOCK, Kind.BODY, Kind.BAD)
 _ENTRY = (Kind.NUM, Kind.X, Kind.FOR, Kind.COMMA, Kind.SLASH, Kind.AND, Kind.COLON, Kind.DASH, Kind.KG, Kind.LB,
           Kind.REPS, Kind.FILL, Kind.S, Kind.EACH)  # fmt: skip
 _NAMES = (Kind.NAME, Kind.WEAK)
+_HEAD = 3
+"""Marks of `in order:`."""
 _REPS_MOST = 2
 """Times the top of the range: more is no count of repetitions."""
 
 
 def with_names_by_load(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
     """The marks with the exercise of each such line named before it, by the words of its load."""
-    if not any(_parts(m) for m in marks):
-        return marks
+    head = _order_said(marks)
+    if head or not any(_parts(m) for m in marks):
+        return _entry_by_entry(marks, head, record, unit)
+    return _line_by_line(marks, record, unit)
+
+
+def _entry_by_entry(marks: list[Mark], head: int, record: Record, unit: Unit) -> list[Mark]:
+    """`85x5 5 5, 60x8 8 7`, `in order: …`: a comma before a load parts the exercises, if their loads say so."""
+    parted = [
+        replace(m, kind=Kind.LINE, text="\n") if m.kind is Kind.COMMA and _is_load(marks, head + i + 1) else m
+        for i, m in enumerate(marks[head:])
+    ]
+    named = _line_by_line(parted, record, unit)
+    return marks if named == parted else named
+
+
+def _order_said(marks: Sequence[Mark]) -> int:
+    """How many marks say `in order:` before the sets."""
+    words = [m.text for m in marks[:_HEAD]]
+    if words[:2] != ["in", "order"]:
+        return 0
+    return 2 + (len(words) > 2 and marks[2].kind in (Kind.COLON, Kind.COMMA, Kind.STOP, Kind.LINE))
+
+
+def _is_load(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a number stands there that leads its own repetitions: `60 x 8`."""
+    return [kind_at(marks, place), kind_at(marks, place + 1)] in ([Kind.NUM, Kind.X], [Kind.NUM, Kind.FOR])
+
+
+def _line_by_line(marks: list[Mark], record: Record, unit: Unit) -> list[Mark]:
     told = [line for line in _lines(marks) if any(m.kind in (*_NUMBERS, *_NAMES) for m in marks[slice(*line)])]
     named = [any(m.kind in _NAMES for m in marks[slice(*line)]) for line in told]
     lines = told[: named.index(True)] if True in named else told

@@ -135,6 +135,8 @@ def report(draft: Draft, segment: Segment, atoms: Sequence[Atom]) -> None:
         keep_as_planned(draft, planned, atoms, fit.place)
         return
     if not ranked.bound.told and ranked.doubt is None:
+        if sum(isinstance(a, Amount) for a in atoms) > 1:
+            draft.doubt(Doubt(AskKind.UNSURE, atoms[0].start, atoms[-1].end))  # more sets than the plan has room for
         return
     if name is None and load_late(draft, ranked, segment, atoms, place=fit.place):
         return

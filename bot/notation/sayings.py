@@ -68,6 +68,16 @@ def _as_asked(marks: Sequence[Mark], place: int) -> range:
     return range(place, place + 1) if talk and told else _NOWHERE
 
 
+_HARMING = frozenset(words("kill murder finish break destroy end bury bully punish torture drown ruin"))
+
+
+def _after_me(marks: Sequence[Mark], place: int) -> range:
+    """`coach is trying to kill me 155x7`: no intention of the client's, and none of its set."""
+    meant = marks[place].kind is Kind.OTHERTIME and text_at(marks, place + 1) == "to"
+    harm = meant and text_at(marks, place + 2) in _HARMING and text_at(marks, place + 3) in ("me", "us", "my")
+    return range(place, place + 4) if harm else _NOWHERE
+
+
 _FIVE = 5
 """Minutes that somebody takes off: `taking five`."""
 _RESTING = frozenset(words("taking take took taken grab grabbing"))
@@ -119,6 +129,7 @@ def _to_one_side(marks: Sequence[Mark], place: int) -> range:
 _SAYINGS: tuple[Callable[[Sequence[Mark], int], range], ...] = (
     _likened,
     _as_asked,
+    _after_me,
     _taking_five,
     _one_moment,
     _decade_or_plates,
@@ -127,7 +138,7 @@ _SAYINGS: tuple[Callable[[Sequence[Mark], int], range], ...] = (
 _BECAUSE = frozenset(words("bc because as cos coz cause since"))
 _REASON = 9
 """Marks of a reason between a name and the colon before its sets."""
-NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO, Kind.S, "moment", "side", *_BECAUSE, *_RESTING)
+NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO, Kind.S, Kind.OTHERTIME, "moment", "side", *_BECAUSE, *_RESTING)
 """Of which one is said where any such phrase is."""
 
 

@@ -47,8 +47,9 @@ def _last_behind(marks: list[Mark]) -> list[Mark]:
         if not part or not _is_effort_of_last(part):
             continue
         rest = marks[end + 1 :]
-        if sum(m.kind is Kind.NUM for m in rest) < SEVERAL or end >= len(marks):
-            return marks
+        of_another = rest[:1] and rest[0].kind is Kind.NAME and (head or marks[end].kind in (Kind.STOP, Kind.LINE))
+        if sum(m.kind is Kind.NUM for m in rest) < SEVERAL or end >= len(marks) or of_another:
+            return marks  # `last hip thrust was rpe 9. curls 15 12`: of a set that is stored
         comma = replace(marks[end], kind=Kind.COMMA, text=",", value=None, parts=())
         while rest and rest[-1].kind in _PARTS:
             rest = rest[:-1]

@@ -47,19 +47,19 @@ _FAR = 5
 
 def _listed(marks: list[Mark]) -> list[Mark]:
     """`16s, 9 each and 9 each`: two sets of each side, where `9 and 9` may be of both."""
-    spans = (Kind.NUM, Kind.EACH, Kind.AND, Kind.NUM, Kind.EACH)
-    found = [i for i in range(len(marks)) if tuple(m.kind for m in marks[i : i + len(spans)]) == spans]
+    spans = [[Kind.NUM, Kind.EACH, joined, Kind.NUM, Kind.EACH] for joined in (Kind.AND, Kind.SLASH)]
+    found = [i for i in range(len(marks)) if [m.kind for m in marks[i : i + 5]] in spans]
     found += [i - 1 for i in range(1, len(marks) - 3) if _is_each_of_two(marks, i)]
     return [replace(m, kind=Kind.COMMA, text=",") if i - 2 in found else m for i, m in enumerate(marks)]
 
 
 def _is_each_of_two(marks: list[Mark], place: int) -> bool:
-    """`45/31 sec each side`: what differs between sets and not between sides, for each side did it."""
+    """`45/31 sec each side`, `10/9 each`: two sets and not two sides, for each side did it."""
     one, slash, two, unit = marks[place : place + 4]
     each = marks[place + 4] if unit.kind in (Kind.SECONDS, Kind.REPS, Kind.METRES) and place + 4 < len(marks) else unit
-    pair = one.kind is two.kind is Kind.NUM and slash.kind is Kind.SLASH and one.value != two.value
+    pair = one.kind is two.kind is Kind.NUM and slash.kind is Kind.SLASH
     alone = kind_at(marks, place - 1) is not Kind.SLASH
-    sides = bool({"side", "leg", "arm", "sides"} & set(each.text.split())) or (each is not unit and each.text == "each")
+    sides = bool({"side", "leg", "arm", "sides", "each", "ea", "hand", "foot"} & set(each.text.split()))
     return pair and alone and each.kind is Kind.EACH and sides
 
 

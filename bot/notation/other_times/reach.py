@@ -82,6 +82,9 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
         mark = marks[at]
         if because and tells_of_sets(marks, at):
             break
+        his = any(marks[i].kind is Kind.NUM for i in reached)
+        if of_person and not his and mark.kind in _PARTING and _is_entry_named(marks, at + 1):
+            break
         if mark.kind is Kind.FINISH and opening.text.split(" ")[0] in _TOMORROW:
             break
         if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
@@ -121,6 +124,17 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
 
 _AHEAD = ("next", "tomorrow")
 _NEXT = ("rack", "bench", "platform", "machine", "lane", "door", "station", "mat")
+
+
+_PARTING = (Kind.PLUS, Kind.ARROW, Kind.DASH, Kind.SLASH)
+
+
+def _is_entry_named(marks: Sequence[Mark], at: int) -> bool:
+    """Whether an exercise with its sets starts there: `some guy took my rack + squats 80 4/4/4`."""
+    while kind_at(marks, at) in _PARTING:
+        at += 1
+    number = at + 1 + (kind_at(marks, at + 1) in (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY))
+    return kind_at(marks, at) is Kind.NAME and kind_at(marks, number) is Kind.NUM
 
 
 def _ends_telling(marks: Sequence[Mark], at: int) -> bool:

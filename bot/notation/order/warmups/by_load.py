@@ -10,7 +10,7 @@ from decimal import Decimal
 
 from bot.notation.answer import Request
 from bot.notation.bounds import FEW_SETS
-from bot.notation.clauses import kind_at, text_at
+from bot.notation.clauses import kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
@@ -18,6 +18,7 @@ from bot.notation.wordlist import words
 
 _LIGHT = Decimal("0.85")
 _WHOLE = Decimal("0.95")
+_MOST = Decimal("1.3")
 """Of the planned load: up to the one it is a warm-up, from the other on a working set (common practice, no source)."""
 _TALK = (Kind.FILL, Kind.WORD, Kind.DONE, Kind.WAS, Kind.COMMA, Kind.COLON, Kind.OPEN, Kind.DASH, Kind.STOP, Kind.AND,
          Kind.THEN, Kind.WITH, Kind.UNDONE, Kind.ORD, Kind.SET, Kind.SETS, Kind.AT, Kind.TO, Kind.FOR, Kind.CLOSE,
@@ -151,9 +152,17 @@ def _is_light(marks: Sequence[Mark], number: int, names: Sequence[Mark], request
     planned = [p.load.amount for p in request.exercises[place].sets if p.load is not None]
     if not planned or min(planned) <= 0:
         return None
+    if load <= max(s.reps.high for s in request.exercises[place].sets) and _is_full_behind(marks, number, min(planned)):
+        return False  # `4 4 4 @ 80`, `4x80`: repetitions come first
     if load <= _LIGHT * min(planned):
         return True
     return False if load >= _WHOLE * min(planned) else None
+
+
+def _is_full_behind(marks: Sequence[Mark], number: int, planned: Decimal) -> bool:
+    """Whether a load as planned stands behind a number in its part."""
+    behind = marks[number + 1 : part_of(marks, number, ends=(Kind.STOP, Kind.LINE, Kind.NAME, Kind.THEN))[1]]
+    return any(m.kind is Kind.NUM and _WHOLE * planned <= (m.value or 0) <= _MOST * planned for m in behind)
 
 
 def _is_talk(before: Sequence[Mark], between: Sequence[Mark], *, light: bool) -> bool:
@@ -177,7 +186,10 @@ def _is_straight(before: Sequence[Mark], between: Sequence[Mark]) -> bool:
 
 def _as_load_first(marks: Sequence[Mark]) -> list[Mark]:
     """`10 reps 40 kg`, `9 reps with 60 kg` as `40 kg x 10`, wherever a set is told so."""
-    crossed = [m.kind is Kind.TIMES or (m.kind is Kind.X and m.text == "by") for m in marks]
+    crossed = [
+        (m.kind is Kind.TIMES and kind_at(marks, i + 1) is Kind.NUM) or (m.kind is Kind.X and m.text == "by")
+        for i, m in enumerate(marks)
+    ]
     out = [replace(m, kind=Kind.X, text="x") if crossed[i] else m for i, m in enumerate(marks)]
     if kind_at(out, 1) is not Kind.REPS:
         return out
