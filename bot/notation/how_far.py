@@ -118,6 +118,9 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     whole, at = _of(marks, place + 1)
     if whole is not None and whole < count:
         return None
+    slashed = whole is not None and kind_at(marks, place + 1) is Kind.SLASH
+    if slashed and (kind_at(marks, place - 1) is Kind.COLON or beside.planned not in (0, whole)):
+        return None  # `hammers 14s: 11/11 ✅`: two sets
     named = kind_at(marks, at) is Kind.NAME and (kind_at(marks, at + 1) in _SETS or _is_done(marks, at + 1) > 0)
     at += named and kind_at(marks, at + 1) in _SETS
     counts = kind_at(marks, at) in _SETS or named

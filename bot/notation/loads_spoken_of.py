@@ -121,12 +121,20 @@ def _spoken_of(marks: Sequence[Mark], start: int, loads: set[Decimal], reps: set
     while end < len(marks) and (not ends_clause(marks, end) or text_at(marks, end).split()[:1] == ["with"]):
         end += 1
     found = _alone(marks, start, end, loads, reps)
-    if found is not None or kind_at(marks, end) is not Kind.COMMA:
+    if found is not None or kind_at(marks, end) is not Kind.COMMA or _is_of_list(marks, start):
         return found
     further = end + 1
     while further < len(marks) and not ends_clause(marks, further):
         further += 1
     return _alone(marks, start, further, loads, reps) if further > end + 1 else None
+
+
+def _is_of_list(marks: Sequence[Mark], start: int) -> bool:
+    """Whether a number ends a list: the last of `12/10/12, felt heavy` is a set, whatever else weighs 12."""
+    before = start - 1
+    while kind_at(marks, before) in (Kind.COMMA, Kind.SLASH, Kind.AND):
+        before -= 1
+    return kind_at(marks, start) is Kind.NUM and kind_at(marks, before) in (Kind.NUM, Kind.REPS)
 
 
 def _alone(marks: Sequence[Mark], start: int, end: int, loads: set[Decimal], reps: set[Decimal]) -> int | None:

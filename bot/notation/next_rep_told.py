@@ -41,6 +41,7 @@ _TRIED = re.compile(
 _FURTHER = re.compile(
     r"^(?:the |my |a |an |on the |on my )*(?:next|following|subsequent|further|another|one more|extra)(?: one| rep)?$"
 )
+_NEXT_TO_ME = re.compile(r"\b(?:in|on|at|from) (?:the )?next (?:rack|bench|platform|station|bay|machine|room|lane)\b")
 _BLOCKS = frozenset((
     Kind.NUM, Kind.NAME, Kind.SET, Kind.SETS, Kind.LASTSET, Kind.LABEL, Kind.SAME, Kind.AGAIN, Kind.RPE,
     Kind.RIR, Kind.TANK, Kind.CLOCK, Kind.FINISH, Kind.SKIPPED, Kind.ASKING, Kind.EMPTY, Kind.ORD, Kind.KG, Kind.LB,
@@ -102,6 +103,8 @@ def _missed(marks: Sequence[Mark], start: int) -> tuple[Kind, int] | None:
     """What a clause says that starts here and tells of the next repetition (failed, or not tried), and its end."""
     _, stop = sentence_of(marks, start)
     said = {w for m in marks[start:stop] for w in m.text.split()}
+    if _NEXT_TO_ME.search(" ".join(m.text for m in marks[start:stop])):
+        return None  # `while some giant in the next rack warms up with it`
     if (
         kind_at(marks, stop) is Kind.QUERY
         or said & _NOT_COUNTED

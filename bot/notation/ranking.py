@@ -10,7 +10,7 @@ from bot.notation.context import Context
 from bot.notation.roles import Roles
 from bot.notation.roles.costs import MARGIN
 from bot.notation.said import Doubt
-from bot.training.report import Performed
+from bot.training.report import Performed, Stage
 from bot.training.units import Unit
 
 CHOICES = 3
@@ -42,6 +42,8 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
     near = [bind(c, context) for c in others if c.cost < best.cost + MARGIN]
     kept = _stored(first) if near else None
     rivals = [bound for bound in near if not bound.doubts and _stored(bound) != kept]
+    if rivals and _is_the_plan(first, context):
+        rivals = [bound for bound in rivals if not _goes_beyond(bound, context)]
     honest: list[Bound] = []
     for bound in ([first] if not first.doubts else []) + rivals:
         if all(_stored(bound) != _stored(other) for other in honest):
@@ -64,6 +66,31 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         far = Doubt(AskKind.OUT_OF_REASON, min(s.start for s in first.said), max(s.end for s in first.said))
         return Ranked(first, far, (first,), best.cost)
     return Ranked(first, cost=best.cost, sets_only=best.sets_only)
+
+
+def _is_the_plan(bound: Bound, context: Context) -> bool:
+    """Whether a reading is every open set as planned: with its load, and repetitions inside its range.
+
+    Not where the load is each number of repetitions too: `15 15 15` says not which is which.
+    """
+    if all(p.load is not None and p.load.amount == p.reps for p in bound.performed):
+        return False
+    numbers = tuple(p.set for p in bound.performed)
+    return (
+        not bound.doubts
+        and numbers == context.open_sets
+        and all(
+            p.stage is Stage.WORK
+            and p.load == context.planned_load(p.set)
+            and context.range_of(p.set).low <= p.reps <= context.range_of(p.set).high
+            for p in bound.performed
+        )
+    )
+
+
+def _goes_beyond(bound: Bound, context: Context) -> bool:
+    """Whether a reading has more sets than the plan: `step ups 12 10 and 11`, where two sets with 12 are planned."""
+    return any((p.set or 0) > len(context.exercise.sets) for p in bound.performed)
 
 
 def _load_alone(first: Bound, others: Sequence[Bound], context: Context) -> Bound | None:

@@ -76,6 +76,7 @@ def of_session(marks: Sequence[Mark]) -> set[int]:
         numbers = [m.value for m in part if m.kind is Kind.NUM]
         rated = any(m.kind in (Kind.RPE, Kind.FEELS) for m in part) or bool(said & of_session) or _slashed(part)
         scaled = 0 < len(numbers) <= 2 and all(v is not None and v <= HARDEST for v in numbers)
+        scaled = scaled and not (kind_at(marks, end) is Kind.COMMA and kind_at(marks, end + 1) is Kind.NUM)
         if spoken and rated and scaled and not any(m.kind in _OF_SETS for m in part):
             out |= {i for i in range(start, end) if marks[i].kind in _RATING or marks[i].text in ("out", "of")}
         told = any(m.kind in (Kind.X, Kind.FOR) for m in part) and bool(numbers)

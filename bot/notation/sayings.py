@@ -78,6 +78,22 @@ def _after_me(marks: Sequence[Mark], place: int) -> range:
     return range(place, place + 4) if harm else _NOWHERE
 
 
+_DID_FEW = frozenset(words("managed did got made done finished completed through only just i we the my"))
+_FEW = range(2, 6)
+
+
+def _first_few(marks: Sequence[Mark], place: int) -> range:
+    """`only managed the first two. squats 80x5`: so many of the exercises, before their sets are told."""
+    few = kind_at(marks, place) is Kind.ORD and marks[place].value == 1 and kind_at(marks, place + 1) is Kind.NUM
+    if not few or marks[place + 1].value not in _FEW or kind_at(marks, place + 2) not in EDGES:
+        return _NOWHERE
+    start, _ = part_of(marks, place)
+    opens = start == 0 and all(set(m.text.split()) <= _DID_FEW for m in marks[:place]) and place > 0
+    behind = [m.kind for m in marks[place + 3 : place + 8]]
+    told = Kind.NAME in behind and Kind.NUM in behind[behind.index(Kind.NAME) :]
+    return range(start, place + 2) if opens and told else _NOWHERE
+
+
 _FIVE = 5
 """Minutes that somebody takes off: `taking five`."""
 _RESTING = frozenset(words("taking take took taken grab grabbing"))
@@ -130,6 +146,7 @@ _SAYINGS: tuple[Callable[[Sequence[Mark], int], range], ...] = (
     _likened,
     _as_asked,
     _after_me,
+    _first_few,
     _taking_five,
     _one_moment,
     _decade_or_plates,
@@ -138,7 +155,7 @@ _SAYINGS: tuple[Callable[[Sequence[Mark], int], range], ...] = (
 _BECAUSE = frozenset(words("bc because as cos coz cause since"))
 _REASON = 9
 """Marks of a reason between a name and the colon before its sets."""
-NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO, Kind.S, Kind.OTHERTIME, "moment", "side", *_BECAUSE, *_RESTING)
+NEEDS = (Kind.SAME, Kind.PLANNED, Kind.TO, Kind.S, Kind.OTHERTIME, Kind.ORD, "moment", "side", *_BECAUSE, *_RESTING)
 """Of which one is said where any such phrase is."""
 
 

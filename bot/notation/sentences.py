@@ -26,9 +26,10 @@ _NO_EFFORT = r"(?!\ (?:more\ )?(?:in\b|left\b|rir\b|rpe\b|to\ spare))"
 _ORDINAL = r"(?:first|second|third|fourth|last|2nd|3rd|4th)"
 
 _END = re.compile(
-    r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]++(?![\d+-])|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)"
+    r"(?<=[\w\])'’\"%])(?<!\n\d)(?<!\A\d)[^\S\n]*"
+    r"(?:[.…!]++(?![\d+-])|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)"
 )
-"""The end of a sentence with more behind it, on the same line or the next."""
+"""The end of a sentence with more behind it, on the same line or the next; not the point behind a list's number."""
 _STOPS = re.compile(r"[.…!;\n]")
 
 _LEANS = re.compile(

@@ -6,11 +6,13 @@ before. An arrow from one bare exercise to the next tells of a swap, and stays.
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.notation.wordlist import words
 
-NEEDS = (Kind.ARROW, Kind.PLUS)
+NEEDS = (Kind.ARROW, Kind.PLUS, Kind.SLASH)
+_DOING = frozenset(words("did got managed hit then next also and finally finished lastly"))
 _LEADS = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.ALL, Kind.X, Kind.LEADX, Kind.FILL)
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.X, Kind.KG, Kind.LB, Kind.FOR, Kind.S, Kind.AT, Kind.WITH,
            Kind.REPS, Kind.EACH)  # fmt: skip
@@ -38,9 +40,12 @@ def _is_end(marks: Sequence[Mark], place: int) -> bool:
     bare = any(m.kind is Kind.NAME for m in before) and not told
     if not before or bare:
         return False
-    if marks[place].kind is Kind.ARROW:
-        return _opens_sets(marks, place + 1)
-    return _names_behind(marks, place + 1) or (not told and _opens_sets(marks, place + 1))
+    if marks[place].kind is Kind.SLASH and marks[place].tight:
+        return False
+    at = place + 1
+    while text_at(marks, at) in _DOING:
+        at += 1
+    return _names_behind(marks, at) or (marks[place].kind is not Kind.SLASH and _opens_sets(marks, at))
 
 
 def _opens_sets(marks: Sequence[Mark], at: int) -> bool:

@@ -85,8 +85,8 @@ def _placed(marks: Sequence[Mark], at: int, phrase: Phrase, record: Record, unde
 
 
 def _parts(mark: Mark) -> bool:
-    """Whether a sentence ends here; the comma or the `and` between two exercises ends none."""
-    return mark.kind in _PARTS and not (mark.text == "," or mark.text.isalpha())
+    """Whether a sentence ends here; the comma or the `and` between two exercises ends none, nor a seam of no width."""
+    return mark.kind in _PARTS and not (mark.text in ("", ",") or mark.text.isalpha())
 
 
 _TELLS = (Kind.NUM, Kind.SAME, Kind.PLANNED, Kind.BODY, Kind.AGAIN)

@@ -81,7 +81,7 @@ def _closed(marks: Sequence[Mark], every: Mark, left: Decimal, end: int) -> Phra
 
 def _effort(marks: Sequence[Mark], at: int, *, felt: bool) -> tuple[Decimal, int] | None:
     """Repetitions in reserve that are told from here on, and where their words end; a range is its middle."""
-    if kind_at(marks, at) is Kind.COULD and kind_at(marks, at + 2) is Kind.MORE:
+    if kind_at(marks, at) is Kind.COULD and kind_at(marks, at + 2) in (Kind.MORE, Kind.LEFT, Kind.TANK):
         value = marks[at + 1].value if kind_at(marks, at + 1) is Kind.NUM else None
         return None if value is None or value > MOST_LEFT else (value, at + 3)
     number = at + (kind_at(marks, at) is Kind.FEELS)

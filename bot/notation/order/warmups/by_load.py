@@ -161,7 +161,7 @@ def _is_light(marks: Sequence[Mark], number: int, names: Sequence[Mark], request
 
 def _is_full_behind(marks: Sequence[Mark], number: int, planned: Decimal) -> bool:
     """Whether a load as planned stands behind a number in its part."""
-    behind = marks[number + 1 : part_of(marks, number, ends=(Kind.STOP, Kind.LINE, Kind.NAME, Kind.THEN))[1]]
+    behind = marks[number + 1 : part_of(marks, number, ends=(Kind.STOP, Kind.LINE, Kind.THEN))[1]]
     return any(m.kind is Kind.NUM and _WHOLE * planned <= (m.value or 0) <= _MOST * planned for m in behind)
 
 
