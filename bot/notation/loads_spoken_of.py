@@ -131,10 +131,11 @@ def _spoken_of(marks: Sequence[Mark], start: int, loads: set[Decimal], reps: set
 
 def _is_of_list(marks: Sequence[Mark], start: int) -> bool:
     """Whether a number ends a list: the last of `12/10/12, felt heavy` is a set, whatever else weighs 12."""
+    number = start + (kind_at(marks, start) is Kind.AND)
     before = start - 1
     while kind_at(marks, before) in (Kind.COMMA, Kind.SLASH, Kind.AND):
         before -= 1
-    return kind_at(marks, start) is Kind.NUM and kind_at(marks, before) in (Kind.NUM, Kind.REPS)
+    return kind_at(marks, number) is Kind.NUM and kind_at(marks, before) in (Kind.NUM, Kind.REPS)
 
 
 def _alone(marks: Sequence[Mark], start: int, end: int, loads: set[Decimal], reps: set[Decimal]) -> int | None:

@@ -1,17 +1,26 @@
 """Signs that part exercises as a line does: `rdl 90 10 9 -> curls 25: 12 11`, `rows 60x8 + 12, 12 push ups`.
 
-An arrow before an exercise with its sets, and a plus before sets that name theirs behind them, where sets or talk stand
-before. An arrow from one bare exercise to the next tells of a swap, and stays.
+An arrow before an exercise with its sets, a plus before sets that name theirs behind them, a tick between the sets of
+one and the name of the next, where sets or talk stand before. An arrow from one bare exercise to the next tells of a
+swap, and stays. Dots between repetitions are commas, and an arrow between a load and its repetitions is a cross:
+`gm 60 · 8 · 8`, `squats 185 → 5, 5`.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
 
 from bot.notation.clauses import EDGES, kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-NEEDS = (Kind.ARROW, Kind.PLUS, Kind.SLASH)
+_PARTING = (Kind.ARROW, Kind.PLUS, Kind.SLASH)
+NEEDS = (*_PARTING, Kind.DONE, Kind.LINE, Kind.THEN)
+_DOTS = ("•", "·", "∙", "‧")
+_TICKED = (Kind.NUM, Kind.EACH, Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.KG, Kind.LB)
+_HEAVY, _SHARE = 20, Decimal("0.6")
+"""A load, and how much of it a number of repetitions is at the most."""
 _DOING = frozenset(words("did got managed hit then next also and finally finished lastly"))
 _LEADS = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.ALL, Kind.X, Kind.LEADX, Kind.FILL)
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.X, Kind.KG, Kind.LB, Kind.FOR, Kind.S, Kind.AT, Kind.WITH,
@@ -24,13 +33,46 @@ def with_signs_as_ends(marks: Sequence[Mark]) -> list[Mark]:
     """The marks with such signs, and a dash that leads to one, as the end of a line."""
     out: list[Mark] = []
     for place, mark in enumerate(marks):
-        if mark.kind in NEEDS and _is_end(marks, place):
+        if mark.kind is Kind.THEN and kind_at(marks, place - 1) in EDGES and kind_at(marks, place + 1) in _SKIPPING:
+            continue  # `. next no bench today`
+        if _is_dot(marks, place):
+            out.append(replace(mark, kind=Kind.COMMA, text=","))
+        elif mark.kind is Kind.ARROW and _is_behind_load(marks, place):
+            out.append(replace(mark, kind=Kind.X, text="x"))
+        elif _is_tick(marks, place):
+            out.append(Mark(Kind.LINE, "\n", mark.start, mark.end))
+        elif mark.kind in _PARTING and _is_end(marks, place):
             while out and out[-1].kind in (Kind.DASH, Kind.COLON, Kind.STOP):
                 out.pop()
             out.append(Mark(Kind.LINE, "\n", mark.start, mark.end))
         else:
             out.append(mark)
     return out
+
+
+def _is_dot(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a dot stands between two numbers on one line, and starts no line itself."""
+    before = kind_at(marks, place - 1) in (Kind.NUM, Kind.KG, Kind.LB, Kind.S)
+    return marks[place].text in _DOTS and before and kind_at(marks, place + 1) is Kind.NUM
+
+
+def _is_behind_load(marks: Sequence[Mark], place: int) -> bool:
+    """Whether an arrow leads from a load to its repetitions: not from set to set, `100 → 90`, nor `60 → 62.5 x 5`."""
+    at = place - 1 - (kind_at(marks, place - 1) in (Kind.S, Kind.KG, Kind.LB))
+    unit = at < place - 1
+    load = marks[at].value if kind_at(marks, at) is Kind.NUM else None
+    count = marks[place + 1].value if kind_at(marks, place + 1) is Kind.NUM else None
+    lead = kind_at(marks, at - 1) in (None, *EDGES, Kind.NAME, Kind.COLON, Kind.DASH, Kind.THEN, Kind.ARROW)
+    if load is None or count is None or not lead or kind_at(marks, place + 2) in (Kind.X, Kind.KG, Kind.LB, Kind.S):
+        return False
+    return (unit or load >= _HEAVY) and count <= _SHARE * load and count == int(count)
+
+
+def _is_tick(marks: Sequence[Mark], place: int) -> bool:
+    """Whether a sign that says done stands between sets and the next exercise: `row 65x9 ✅ flyes skipped`."""
+    mark = marks[place]
+    signed = mark.kind is Kind.DONE and not any(c.isalnum() for c in mark.text)
+    return signed and kind_at(marks, place - 1) in _TICKED and kind_at(marks, place + 1) is Kind.NAME
 
 
 def _is_end(marks: Sequence[Mark], place: int) -> bool:
@@ -45,7 +87,8 @@ def _is_end(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while text_at(marks, at) in _DOING:
         at += 1
-    return _names_behind(marks, at) or (marks[place].kind is not Kind.SLASH and _opens_sets(marks, at))
+    opens = _opens_sets(marks, at) or (told and _opens_skip(marks, at))
+    return _names_behind(marks, at) or (marks[place].kind is not Kind.SLASH and opens)
 
 
 def _opens_sets(marks: Sequence[Mark], at: int) -> bool:
@@ -56,6 +99,25 @@ def _opens_sets(marks: Sequence[Mark], at: int) -> bool:
     while kind_at(marks, at) in _LEADS:
         at += 1
     return kind_at(marks, at) in (Kind.NUM, Kind.CLOCK)
+
+
+def _opens_skip(marks: Sequence[Mark], at: int) -> bool:
+    """Whether an exercise that is left out follows: `-> back ext - skipped`, `-> skipped rows`, `-> Leg Press ❌`."""
+    while kind_at(marks, at) is Kind.FILL and text_at(marks, at) in _HAD:
+        at += 1
+    if kind_at(marks, at) in _SKIPPING:
+        return True
+    if kind_at(marks, at) is not Kind.NAME:
+        return False
+    at += 1
+    while kind_at(marks, at) in (Kind.DASH, Kind.COLON, Kind.COMMA):
+        at += 1
+    crossed = kind_at(marks, at) is Kind.X and kind_at(marks, at + 1) in (None, *EDGES, Kind.ARROW)
+    return crossed or kind_at(marks, at) in _SKIPPING
+
+
+_SKIPPING = (Kind.SKIP, Kind.SKIPPED, Kind.NO)
+_HAD = frozenset(words("had to never got i just so then then"))
 
 
 def _names_behind(marks: Sequence[Mark], at: int) -> bool:

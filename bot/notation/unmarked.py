@@ -15,7 +15,7 @@ from bot.notation.clauses import kind_at
 from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
-from bot.training.report import Performed, Stage
+from bot.training.report import Performed, SetKey, Stage
 
 Seams = frozenset[int]
 """Where lines end beside those that are typed: the starts of the marks behind them."""
@@ -32,6 +32,8 @@ _LINKS = (Kind.X, Kind.FOR, Kind.AT, Kind.WITH, Kind.COLON, Kind.SLASH, Kind.RPE
 _NUMBERS_ASKED = (AskKind.ORDER, AskKind.OUT_OF_REASON, AskKind.RANGE, AskKind.LOAD, AskKind.UNSURE)
 _MARGIN = 2
 """Of the score: readings that are no farther apart are both honest."""
+_HALF = 2
+"""Times what was told that is no more than the least that is planned: a set of another exercise, perhaps."""
 _WHOLE, _EXTRA, _ASKED = 4, -4, -8
 """Points of a reading: for an exercise whose open sets are all told, for a set beside the plan or put right, for
 asking."""
@@ -61,17 +63,19 @@ def with_seams_by_plan(
     best, fit, seams = first, _fit(request, first), Seams()
     if fit.sound:
         return first
+    put_right = frozenset(first.replaces)
+    fit = _fit(request, first, put_right)
     for gap in gaps:
         found: list[tuple[_Fit, Seams, Reading]] = []
         for place in gap:
             reading = read(seams | {place})
-            found.append((_fit(request, reading), seams | {place}, reading))
+            found.append((_fit(request, reading, put_right), seams | {place}, reading))
         top = max(one.score for one, _, _ in found)
         alike = [one for one in found if one[0].score == top or (one[0].sound and one[0].score >= top - _MARGIN)]
         alike.sort(key=lambda one: -one[0].score)
         if top > fit.score and all(one[2].performed == alike[0][2].performed for one in alike):
             _, seams, best = alike[0]
-            fit = _fit(request, best)
+            fit = _fit(request, best, put_right)
     return best if fit.sound and best is not first and _tells_as_much(first, best) else first
 
 
@@ -107,11 +111,12 @@ def _may_start(marks: Sequence[Mark], at: int, name: int) -> bool:
     return before not in _LINKS and not joins and (at == name or marks[at].kind in _STARTS)
 
 
-def _fit(request: Request, reading: Reading) -> _Fit:
-    """How a reading fits the plan and what is done."""
-    score, sound = 0, reading.ask is None and not reading.replaces
+def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = frozenset()) -> _Fit:
+    """How a reading fits the plan and what is done. `put_right`: sets that every reading puts right."""
+    replaces = [key for key in reading.replaces if key not in put_right]
+    score, sound = 0, reading.ask is None and not replaces
     score += 0 if reading.ask is None else _ASKED
-    score += _EXTRA * len(reading.replaces)
+    score += _EXTRA * len(replaces)
     for exercise in request.exercises:
         told = [p for p in reading.performed if p.exercise == exercise.name and p.stage is Stage.WORK]
         if not told:
@@ -132,7 +137,7 @@ def _fits(context: Context, row: Performed) -> int:
     if row.set is None or not 0 < row.set <= len(sets):
         return 0
     planned = sets[row.set - 1]
-    score = int(planned.reps.low <= row.reps <= planned.reps.high)
+    score = int(planned.reps.low <= row.reps <= planned.reps.high) - 2 * int(row.reps * _HALF <= planned.reps.low)
     if row.load is None or planned.load is None:
         return score
     if context.is_bodyweight:

@@ -38,6 +38,8 @@ def is_past(said: Sequence[str]) -> bool:
     return any(w in _WENT or (w.endswith("ed") and len(w) > _SHORTEST) for w in said)
 
 
+_LOST = frozenset(words("lost wasted waited losing wasting"))
+"""Before minutes: they are gone."""
 _WENT = frozenset(words("went gave fell hit broke slid came rang ran had was were blew lost felt started quit got let"))
 _SHORTEST = 4
 """Letters: `need` and `bed` are no past."""
@@ -54,6 +56,8 @@ def over(marks: Sequence[Mark]) -> set[int]:
         if mark.kind is Kind.TO and is_of_gear(marks, place):
             out |= {place, place + 1}
         duration = duration_at(marks, place, False)
+        if duration is not None and text_at(marks, place - 1) in _LOST:
+            out |= set(range(place, duration[1]))
         out |= set(range(place, _pause_before(marks, place, duration)))
         rest = None if duration is None else _rest_behind(marks, duration[1])
         if rest is not None:

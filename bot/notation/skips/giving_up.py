@@ -41,7 +41,12 @@ def goes_on(marks: Sequence[Mark], place: int) -> bool:
         return ends_part(marks, place + 1)
     behind = marks[place + 1].kind if place + 1 < len(marks) else None
     verb = behind in (Kind.NAME, Kind.WEAK) and pronoun(marks, place + 1)
-    return marks[place].text == "couldnt" and (verb or behind in (Kind.SKIP, Kind.GAP))
+    unable = marks[place].text == "couldnt"
+    return unable and (verb or behind in (Kind.SKIP, Kind.GAP) or text_at(marks, place + 1) in _UNTIED)
+
+
+_UNTIED = frozenset(words("look watch believe stop help wait resist care complain ask remember find tell say hear see"))
+"""What somebody could not do that is no exercise: `couldnt look`."""
 
 
 _LOWERING = frozenset(words("drop dropped dropping cut cutting took"))

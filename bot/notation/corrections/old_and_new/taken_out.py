@@ -72,6 +72,8 @@ def _is_few(mark: Mark) -> bool:
 
 def _plain(clause: Sequence[Mark], request: Request, behind: Sequence[Mark]) -> list[Mark] | None:
     parts = [STAGES[m.kind] for m in clause if m.kind in STAGES]
+    if "all clear" in " ".join(m.text for m in clause):
+        return None  # `knee got the all clear`
     names = [m for m in clause if m.kind is Kind.NAME]
     exercise = exercise_of(names[0] if names else None, request, parts[0] if parts else Stage.WORK)
     rows = [p for p in request.done if p.exercise == exercise and p.set is not None]
