@@ -77,6 +77,8 @@ class Index:
     """Words that stand side by side in a name."""
     on_body: bool = False
     """Whether an exercise is on body weight, which a band may help."""
+    coded: frozenset[str] = frozenset()
+    """Words of the names that have letters and digits: `t2b`."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -135,7 +137,9 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
             words_all |= {short}
     beside = frozenset(pair for text in texts for pair in pairwise(_split_name(text)))
     on_body = any(style is LoadStyle.BODYWEIGHT for _, _, style, _, _ in session)
-    return Index(tuple(dict.fromkeys(variants)), tuple(extras), words_all, spellings, around, joined, beside, on_body)
+    coded = frozenset(w for w in words_all if not w.isalpha() and not w.isdecimal())
+    ways = tuple(dict.fromkeys(variants))
+    return Index(ways, tuple(extras), words_all, spellings, around, joined, beside, on_body, coded)
 
 
 def _initials(name: str) -> str:

@@ -12,6 +12,7 @@ from bot.notation.names import Index
 from bot.notation.order.figures import with_decimals, with_times
 from bot.notation.quick import replace
 from bot.notation.spoken import UNITS, read_spoken
+from bot.notation.tagging.coded import with_coded
 from bot.notation.tagging.dictated import run_together, sets_apart, spoken_signs, without_opening
 from bot.notation.tagging.heard import heard
 from bot.notation.tagging.limbs import with_limbs
@@ -34,6 +35,7 @@ _COUNTING = (Kind.X, Kind.AT, Kind.RIR, Kind.RPE, Kind.COULD, Kind.NUM, Kind.FOR
 
 def read_kinds(marks: Sequence[Mark], index: Index) -> list[Mark]:
     """The marks with kinds; a phrase of several words is one mark over all of them."""
+    marks = with_coded(marks, index)
     typed = small_words(
         heard(with_verbs(with_one_limb(with_plurals(with_limbs(spoken_signs(marks), index)), index), index)), index
     )

@@ -207,7 +207,7 @@ def with_names(marks: Sequence[Mark], index: Index) -> list[Mark]:
             else _is_inside_name(marks, place, index)
         ):
             continue
-        elif mark.kind is Kind.WORD and mark.text.isalpha():
+        elif mark.kind is Kind.WORD and (mark.text.isalpha() or mark.text in index.coded):
             run.append(mark)
         elif not hyphen:
             flush()
