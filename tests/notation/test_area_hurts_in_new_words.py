@@ -90,6 +90,207 @@ def test_hurts_in_new_words_are_pain(typed: str, where: str | None, score: int |
     assert told_pain(typed) == PainSaid(where, score, side, urgent=False)
 
 
+TALK = (
+    # kit that pops, snaps and collapses
+    "a pin popped out of the rack and now it won't hold, moved to the other one. 60x5",
+    "one of the bolts snapped and the seat won't move. 60x5",
+    "a bolt on the leg press snapped and it won't hold. 60x5",
+    "the pin popped out of its place. 60x5",
+    "a wheel popped off the sled and it won't push. 60x5",
+    "heard a pop from the stack and it wont move. 60x5",
+    "the incline bench's back is broken and the seat's collapsed, where else can i do it?",
+    "the stool collapsed, don't know how. 60x5",
+    "spring's gone on the clip, it pops off every rep. 60x5",
+    "whole rig collapsed, gym shut. 60x5",
+    "the seat collapsed on me. 60x5",
+    "bench collapsed mid set",
+    "the deal collapsed, 60x5",
+    "stool's leg snapped and it won't stand. 60x5",
+    # what is held and has no feeling
+    "handles on the pulldown are so worn theres no feeling left in the rubber. 60x5",
+    "no feeling in these old handles. 60x5",
+    "no feeling left in the grips on that bar. 60x5",
+    # an oath
+    "bleedin freezing in here, 60x5",
+    "bleedin hot in here. 60x5",
+    "bleeding knackered. 60x5",
+    "the bleedin bar is bent. 60x5",
+    # spilt
+    "spilt cola all down my shorts, looks like an accident, it isn't. 60x5",
+    "dropped my shake on my leggings, looks like i had an accident. 60x5",
+    # lost, and shot down
+    "we lost in the last second, gutting. 60x5",
+    "lost the final in the dying seconds. 60x5",
+    "lost by half a second. 60x5",
+    "got shot down for the promotion, took it out on the bar. 60x5",
+    "my idea was shot down again. 60x5",
+    # slept on
+    "neck is stiff from sleeping funny. 60x5",
+    "stiff neck, slept weird. 60x5",
+    "neck stiff from a dodgy pillow. 60x5",
+    "neck stiff, dodgy hotel pillow. 60x5",
+    "hip was stiff from sitting funny on the train. 60x5",
+    # only supposed, somebody else's
+    "i might report any ache in the elbow. 60x5",
+    "i will mention if the knee hurts. 60x5",
+    "my mate feels like somebody parked a van on his chest. 60x5",
+    "looks like someone fainted on my bench. 60x5",
+    "in the legs it hits me good today. 60x5",
+    "in the chest it helps me. 60x5",
+    "in the chest nothing presses me. 60x5",
+    "what came out of the machine was like cola. 60x5",
+    "feels like someone turned the heating off. 60x5",
+    "the rowing machine squeaks as if it were in pain. 60x5",
+    "legs weren't there today, 60x5",
+    "did arms, can't feel them working. 60x5",
+    "stuck the legs on the end, don't know why. 60x5",
+    "no can do. 60x5",
+)
+
+
+@pytest.mark.parametrize("typed", TALK)
+def test_talk_that_only_sounds_like_it(typed: str) -> None:
+    assert told_pain(typed) is None
+
+
+STAYS_URGENT = (
+    # kit beside a body
+    "felt a pop like a pin, knee won't hold",
+    "something popped on the seat and now i can't stand on it",
+    "popped something when the bench collapsed, can't lift my arm",
+    "knee popped out of place as the pin dropped",
+    "the pin dropped and my knee popped, can't stand on it",
+    "felt a pop from the stack up, knee won't hold",
+    "finished the bench collapsed on the floor",
+    "60x5 bench collapsed after",
+    "got off the bench collapsed",
+    "on the chair collapsed again",
+    "walked to the seat collapsed",
+    "my pins collapsed under me",
+    "missed the rep and rack collapsed",
+    "nearly collapsed in the chair",
+    "sat on the stool and collapsed",
+    "because of the heater fainted",
+    "the seat collapsed and so did i",
+    "the seat collapsed and i blacked out",
+    "a cable snapped on me and now i can't move",
+    "a strap popped and i can't lift my arm now",
+    "chest is tight from sleeping funny",
+    "jaw stiff from sleeping funny and left arm aches",
+    "the bench was fine, felt it pop and it won't bend",
+    "on the bench, it popped and my knee won't bend",
+    # no feeling
+    "no feeling left in the grip",
+    "no feeling in the grip hand",
+    "no feeling in my grip since the set",
+    "no feeling in the bar hand",
+    "no feeling in the pad of my thumb",
+    "worn handles, no feeling left in the fingers",
+    "no feeling from the seat down",
+    "no feeling left in it",
+    # blood, water and control
+    "bleeding badly",
+    "can't stop bleeding, cold",
+    "looks like an accident in my shorts, didnt feel it",
+    "spilt my tea when i had an accident in my shorts",
+    "spilt water, looks like an accident in my shorts but i peed",
+    "accident in my pants on the last rep",
+    # lost seconds
+    "lost a few seconds in the last set",
+    "lost consciousness in the last seconds of the hold",
+    "lost my sight in the last second",
+    "lost two seconds, woke on the floor",
+    "lost a second there, came to on the floor",
+    "nearly lost consciousness in the final second",
+    # nought beside a sign
+    "calf hot and swollen 0/10 pain",
+)
+
+
+@pytest.mark.parametrize("typed", STAYS_URGENT)
+def test_near_ones_stay_urgent(typed: str) -> None:
+    told = told_pain(typed)
+    assert told is not None
+    assert told.urgent
+
+
+SIGNS = (
+    *("chest pain", "i fainted", "can't breathe", "left leg went numb", "no feeling in my right hand"),
+    *("knee popped and can't stand on it", "calf is hot and swollen", "pee was like cola", "i collapsed"),
+    *("lost control of my bladder", "worst headache ever, sudden", "face is drooping", "blacked out on the last rep"),
+    *("passed out for a few seconds", "arm won't move", "nearly fainted", "vision went black", "wet myself"),
+)
+BEFORE = (
+    *(
+        "a pin popped out of the rack, ",
+        "a pin popped out of the rack and ",
+        "the seat collapsed and ",
+        "bench collapsed, ",
+    ),
+    *("no feeling left in the handles, ", "worn handles have no feeling left in them and ", "bleeding knackered and "),
+    *(
+        "bleedin freezing in here, ",
+        "spilt cola down my shorts, looks like an accident, but ",
+        "we lost in the last second, ",
+    ),
+    *(
+        "we lost in the last second and ",
+        "got shot down for the job, ",
+        "my idea was shot down and ",
+        "the pin, it popped, ",
+    ),
+    *("neck stiff from sleeping funny, ", "neck stiff, dodgy pillow and ", "feels like someone parked a van, "),
+    *("i might mention ", "stool's leg snapped and ", "heard a pop from the stack and ", "feels ok if i dont turn, "),
+)
+BEHIND = (
+    *(", a pin popped out of the rack", ", the seat's collapsed", " and the bench collapsed", ", bleedin freezing"),
+    *(", no feeling left in the rubber", ", spilt cola, looks like an accident", ", we lost in the last second"),
+    *(", got shot down for the job", ", neck stiff from sleeping funny", ". pain nil", ", right of course"),
+    *(" on exertion", ", feels ok if i dont turn"),
+)
+
+
+@pytest.mark.parametrize("sign", SIGNS)
+def test_no_talk_beside_a_sign_silences_it(sign: str) -> None:
+    """Whatever of the talk above stands before it or behind it."""
+    beside = [before + sign for before in BEFORE] + [sign + behind for behind in BEHIND]
+    missed = [typed for typed in beside if (told := told_pain(typed)) is None or not told.urgent]
+    assert missed == []
+
+
+STAYS_PAIN = (
+    "hands bleeding, cold",
+    "my knuckle is bleeding hot and sore",
+    "bleeding hard from the shin",
+    "nose bleeding hard",
+    "bleeding a bit",
+    "cut myself, bleeding cold",
+    "i'm still bleeding, freezing in here",
+    "bleeding fast",
+    "something shot down my leg",
+    "shot down the arm",
+    "pain got shot down my leg",
+    "got shot down the leg by a zap",
+    "slept funny and now my neck is off",
+    "slept funny, neck hurts",
+    "neck feels funny and stiff",
+    "slept on my neck funny",
+    "neck stiff from sleeping funny and can't turn my head",
+    "back stiff, sleeping badly, and it feels weird",
+    "neck is not stiff but slept funny",
+    "stiff neck from sleeping wrong, 3/10",
+    "the bench's hurting my back",
+    "squats give me knee grief",
+    "knee squeaks as if it were in pain",
+    "knee feels as if it will give",
+)
+
+
+@pytest.mark.parametrize("typed", STAYS_PAIN)
+def test_near_ones_stay_pain(typed: str) -> None:
+    assert told_pain(typed) is not None
+
+
 @pytest.mark.parametrize(
     "typed",
     [
