@@ -327,6 +327,34 @@ def test_me_back_comes_back() -> None:
     assert told_pain("text me back. 60x5") is None
 
 
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "60x5, tweaked something by my right shoulder blade, feels ok if i dont turn",
+        "60x5, feels pretty ok if i dont turn",
+        "60x5, knee was ok if i went slow",
+        "60x5, seems okay if the elbows stay in",
+    ],
+)
+def test_what_feels_ok_asks_nothing(typed: str) -> None:
+    assert not read(typed).question
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "ok if i skip rows",
+        "60x5, is it ok if i dont turn",
+        "60x5, would be ok if i skip rows",
+        "felt good ok if i skip rows",
+        "60x5, it feels off, ok if i stop",
+        "feels ok if i go light?",
+    ],
+)
+def test_leave_that_is_asked_asks(typed: str) -> None:
+    assert read(typed).question
+
+
 def test_the_score_of_an_ache_that_is_mentioned_is_no_set() -> None:
     reading = read("60x6 60x5. i might mention a mild ache at the left elbow, perhaps two out of ten.")
     assert reading.ask is None
