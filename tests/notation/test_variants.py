@@ -164,7 +164,6 @@ UNLIKE = {
     "DZ-142": "a hurt, where the label has none",
     "EB-136": "asked about, where the label reads it",
     "EC-029": "an end, a day or a question otherwise than the label has it",
-    "ED-036": "sets kept otherwise than the label has them",
     "EE-004": "a hurt told otherwise than the label has it",
     "EE-049": "asked about, where the label reads it",
     "EF-055": "asked about, where the label reads it",

@@ -43,6 +43,7 @@ def claims_of(scene: Passage, signs: list[Sign], hurts: list[Hurt], scores: list
     owned = owners(scene, raw, scores)
     claims = _settled([replace(c, score=owned.get(i), scored=scores_of(scene, c, scores)) for i, c in enumerate(raw)])
     nought = {c.spot for c in claims if c.score is not None and c.score.value == 0}
+    claims = [replace(c, score=None) if c.urgent and c.score is not None and c.score.value == 0 else c for c in claims]
     standing = [c for c in claims if c.urgent or c.spot not in nought or (c.score is not None and c.score.value > 0)]
     return [_severe_headache(_of_two_sides(scene, _of_scored_side(scene, c), scores)) for c in standing]
 

@@ -60,7 +60,7 @@ def is_noise_likened(scene: Passage, mark: Mark) -> bool:
     if cried and scene.word(mark.first - 3) in _NOISY_THINGS:
         return True  # `the sled screamed in agony`
     near = range(max(0, mark.first - 6), mark.first)
-    like = next((i for i in near if scene.word(i) == "like"), None)
+    like = next((i for i in near if scene.word(i) == "like" or scene.words(i - 1, i + 1) == {"as", "if"}), None)
     if like is None or scene.word(like + 1) not in _SOMEBODY or not scene.same_sentence(like, mark.first):
         return False
     before = scene.clause_before(like, 9)
@@ -118,3 +118,43 @@ _DRINKS = word_set(
     """
 )
 _WATERS = word_set("my mine pee wee piss urine toilet loo peed went came comes it's it")
+
+
+def is_oath(scene: Passage, mark: Mark) -> bool:
+    """`bleedin freezing in here`, `bleeding knackered`: it only strengthens; not where a place is named."""
+    if scene.sentence_words(mark.first) & _WOUNDS:
+        return False
+    named = scene.word(mark.first) == "bleeding" and mark.end - mark.first == 1 and not scene.ends(mark.end)
+    return (
+        named
+        and scene.word(mark.end) in _STRENGTHENED
+        and not any(scene.same_sentence(s.first, mark.first) for s in scene.spots)
+    )
+
+
+_WOUNDS = word_set("cut cuts blood nose wound wounds gash scab plaster plasters tissue tissues bandage stitches")
+_STRENGTHENED = word_set(
+    """
+    freezing cold hot boiling roasting baltic busy knackered shattered exhausted tired wrecked
+    useless lovely brilliant great marvellous awful terrible typical obvious ridiculous stupid daft mad
+    packed rammed heaving late early ages miles starving hungry hell nora cheek gym rack machine bar bench bike
+    treadmill radio music traffic weather rain kids dog bus train car van alarm phone app nuisance idiot idiots
+    miracle fantastic amazing impossible love loved hate fuming raging
+    """
+)
+
+
+def is_spilt(scene: Passage, at: int) -> bool:
+    """`spilt cola down my shorts, looks like an accident`: only what it looks like, and what was spilt is told."""
+    said = scene.sentence_words(at)
+    looks = scene.word(at - 1) in ("an", "a", "the", "i'd") and scene.words(at - 5, at) >= {"like"}
+    looks = looks and bool(scene.words(at - 6, at) & _LOOKS)
+    return looks and bool(said & _SPILT) and bool(said & _POURED) and not said & _UNNOTICED
+
+
+_LOOKS = word_set("look looks looked looking")
+_SPILT = word_set("spilt spilled spill spilling dropped poured knocked tipped splashed leaked sat burst opened")
+_POURED = word_set(
+    "cola coke coffee tea water juice shake squash drink beer milk soup lemonade smoothie bottle shaker cup preworkout"
+)
+_UNNOTICED = word_set("feel felt notice noticed know knew control help stop hold peed weed wee pee")

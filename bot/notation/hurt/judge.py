@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from bot.notation.hurt.alone import bare_reasons, likened, named_alone, struck
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.figures import is_at_news, is_noise_likened, is_nuisance
+from bot.notation.hurt.figures import is_at_news, is_noise_likened, is_nuisance, is_oath
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
@@ -132,6 +132,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     little = after == "a" and scene.word(mark.end + 1) in _A_LITTLE
     if nowhere and word in _DONE_TO_A_THING and after in _A_THING and not little:
         return Verdict.TALK, "done to a thing"
+    if is_oath(scene, mark):
+        return Verdict.TALK, "an oath"
     if word.startswith("scrap") and nowhere:
         return Verdict.EFFORT, "a set that was only just done"
     if word.startswith("pinch") and scene.words(mark.end, mark.end + 3) & _EDGED:

@@ -7,6 +7,7 @@ help.
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
+from bot.notation.hurt.places import Tissue
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import Spot
 from bot.notation.hurt.tokens import Gap, Kind
@@ -34,6 +35,11 @@ def done_to_me(scene: Passage) -> list[tuple[Mark, Spot]]:
             at -= 1
         if at == spot.first - 1:
             continue
+        if (end := _verb_behind(scene, at, spot)) is not None:
+            mark = Mark(spot.first, end, None, spot.place)
+            if not negated(scene, mark):
+                out.append((mark, spot))
+            continue
         first = _verb_before(scene, at)
         if first is not None and scene.same_sentence(first, spot.first):
             mark = Mark(first, spot.end, None, spot.place)
@@ -50,10 +56,30 @@ def _verb_before(scene: Passage, at: int) -> int | None:
     return at - 1 if opens and scene.word(at - 1) == "me" and _is_verb(scene, at, _ME_FIRST) else None
 
 
+def _verb_behind(scene: Passage, at: int, spot: Spot) -> int | None:
+    """Where `in the chest it presses me`, `the chest presses me` ends; `at` is the word before the article."""
+    if spot.place.tissue is Tissue.CHEST and scene.word(spot.end) in _WEIGHS and scene.word(spot.end + 1) == "me":
+        return spot.end + 2
+    if scene.word(at) not in _LEADS:
+        return None
+    verb = spot.end
+    while scene.word(verb) in _THERE and verb - spot.end < len(("left", "something", "me")):
+        verb += 1
+    if not scene.same_sentence(spot.first, min(verb, len(scene.tokens) - 1)) or not _is_verb(scene, verb, _WORKING):
+        return None
+    me_first = verb > spot.end and scene.word(verb - 1) == "me"
+    return verb + 2 - me_first if me_first or scene.word(verb + 1) == "me" else None
+
+
+_WEIGHS = word_set("presses pushes pulls squeezes oppresses crushes chokes weighs strangles tightens")
+"""What a chest does to one who writes English as a second language: `the chest presses me when i climb`."""
+_THERE = word_set("it something smth there that thing me left right side a")
+_WORKING = _HARMLESS - word_set("presses pulls pushes")
+"""Verbs that do nobody harm, or only work, behind a place said first: `in the quads it hits me`."""
 _OPENERS = word_set("and but it because when that also now to so then")
 
 
 def _is_verb(scene: Passage, index: int, harmless: frozenset[str]) -> bool:
     word = scene.word(index)
     third = len(word) > 3 and word.endswith("s") and not word.endswith("ss")
-    return index >= 0 and scene.tokens[index].kind is Kind.WORD and third and word not in harmless
+    return 0 <= index < len(scene.tokens) and scene.tokens[index].kind is Kind.WORD and third and word not in harmless

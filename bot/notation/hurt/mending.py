@@ -25,8 +25,31 @@ _MINE = frozenset(PLACES) | word_set(
 
 def mended(tokens: tuple[Token, ...]) -> tuple[Token, ...]:
     """The tokens with slips in helping words put right; a misspelt side goes before any other reading of it."""
-    return tuple(_mended(t, after) for t, after in zip(tokens, (*tokens[1:], None), strict=True))
+    after = (*tokens[1:], None)
+    out = [_mended(t, then) for t, then in zip(tokens, after, strict=True)]
+    for place in range(len(out) - 1):
+        if out[place].word == "me" and _owns(out, place):
+            out[place] = replace(out[place], word="my")
+    return tuple(out)
 
+
+def _owns(tokens: list[Token], place: int) -> bool:
+    """Whether `me` says `my`: `side of me face`, `down me left arm`; not `gives me hip trouble`, `text me back`."""
+    if place and tokens[place - 1].word in _GIVING and tokens[place].gap is Gap.NONE:
+        return False
+    at = place + 1
+    while at < len(tokens) and tokens[at].gap is Gap.NONE and tokens[at].word in _SIDES:
+        at += 1
+    named = at < len(tokens) and tokens[at].gap is Gap.NONE and tokens[at].word in _NAMED
+    return named and not (at == place + 1 and tokens[at].word in _NO_PLACE)
+
+
+_GIVING = word_set("give gives gave given giving get gets got getting cause causes caused causing bring brings")
+"""Before `me` these say that it is the client who gets something."""
+_SIDES = word_set("left right lower upper inner outer bad good old poor other wee whole")
+_NAMED = frozenset(PLACES)
+_NO_PLACE = word_set("back backs side core body disc disk arch scar ab bi tri ham si ac")
+"""Right behind `me` these need be no places: `text me back`."""
 
 _SHORTEST = 3
 """Letters of an ending in `in` that is none of a word with its g left out: `goin`, `comin`, `breathin`."""

@@ -3,6 +3,7 @@
 Common practice, no source.
 """
 
+from bot.notation.hurt.kit_words import KIT, MACHINES
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
@@ -34,6 +35,7 @@ _NAMING = word_set(
     """
 )
 _OPENS = word_set("and but then so because as when while cos though although since if or think thought say says hi hey")
+_ONE = word_set("one two three both some all half")
 _WHERE = word_set("in on at near by next behind beside over above under opposite from of")
 _BARELY = word_set("nearly almost about")
 """What nobody says of a thing: `fan in the corner broken, nearly fainted`."""
@@ -50,6 +52,48 @@ _BREATH = word_set("breath wind puff air lungs")
 def is_of_a_thing(scene: Passage, mark: Mark) -> bool:
     """Whether a thing opens the clause and does what the mark says; not `sat in my car passed out`."""
     return _has_its_own(scene, mark) or any(_opens_clause(scene, at) for at in _things_before(scene, mark))
+
+
+def is_of_kit(scene: Passage, mark: Mark) -> bool:
+    """`the seat's collapsed`, `a pin popped out and won't hold`; not `on the seat collapsed`, `my pins collapsed`."""
+    if _came_from(scene, mark) or _pops_itself(scene, mark):
+        return True
+    at = mark.first
+    while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _DOING | _ALL_OF_IT:
+        at -= 1
+    if at == 0 or scene.tokens[at].gap is not Gap.NONE or scene.words(at - 1, mark.end) & _BARELY:
+        return False
+    if scene.word(at - 1) not in KIT or scene.words(at - 2, at) == {"my", "pins"}:
+        return False
+    if scene.words(mark.end, mark.end + 4) >= {"so", "did", "i"}:
+        return False
+    named = scene.ends(at - 1) or scene.word(at - 2) in _NAMING
+    return named and _opens_clause(scene, at - 1)
+
+
+def _came_from(scene: Passage, mark: Mark) -> bool:
+    """`heard a pop from the stack and it won't move`; not `felt a pop`."""
+    told = (
+        scene.word(mark.end) == "from"
+        and scene.word(mark.end + 1) in _ARTICLES
+        and scene.word(mark.end + 2) in MACHINES
+    )
+    return told and not scene.clause_before(mark.first, 6) & {"felt", "feel", "feeling", "my"}
+
+
+def _pops_itself(scene: Passage, mark: Mark) -> bool:
+    """`spring's gone on the clip, it pops off every rep`: the `it` of a clause in which kit was named first."""
+    if scene.word(mark.first - 1) != "it" or scene.spots:
+        return False
+    for at in range(mark.first - 2, -1, -1):
+        if not scene.same_sentence(at, mark.first) or scene.word(at) in _SELF | {"felt", "feel"}:
+            return False
+        if scene.word(at) in KIT and (scene.ends(at) or scene.word(at - 1) in _NAMING) and _opens_clause(scene, at):
+            return True
+    return False
+
+
+_ALL_OF_IT = word_set("half back")
 
 
 def _has_its_own(scene: Passage, mark: Mark) -> bool:
@@ -99,4 +143,39 @@ def _opens_clause(scene: Passage, thing: int) -> bool:
     at = thing
     while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _NAMING | _THINGS:
         at -= 1
+    if scene.word(at - 1) == "of" and scene.word(at - 2) in _ONE and scene.ends(at - 2):
+        return True  # `one of the pins popped`
     return at == 0 or scene.tokens[at].gap is not Gap.NONE or scene.word(at - 1) in _OPENS
+
+
+_HELD = word_set(
+    """
+    rubber handle handles rope ropes bar bars foam pad pads pedals brakes clutch wheel steering knurl knurling tape
+    leather cable cables band bands machine stack plates lever song music track playlist film script voice
+    """
+)
+_GRIPS = word_set("grip grips")
+_LEFT_IN = word_set("left at all whatsoever anymore any more")
+_POINTED = word_set("the this that these those them")
+_WORN = word_set("old worn new cheap rubber foam plastic leather bar handle")
+
+
+def is_in_a_thing(scene: Passage, mark: Mark) -> bool:
+    """`no feeling left in the rubber`, `no feeling in these old handles`: of a thing, where no place is named.
+
+    A grip is a thing only beside what it is a part of: not `no feeling left in the grip`.
+    """
+    at = mark.end
+    while scene.word(at) in _LEFT_IN and not scene.ends(at):
+        at += 1
+    if scene.word(at) not in ("in", "from", "of", "through") or scene.word(at + 1) not in _POINTED or scene.spots:
+        return False
+    at += 2
+    while scene.word(at) in _WORN and not scene.ends(at + 1) and scene.word(at + 1) in _HELD | _GRIPS:
+        at += 1
+    whole = scene.ends(at + 1) or scene.word(at + 1) in _AND
+    held = scene.word(at) in _GRIPS and bool(scene.sentence_words(mark.first) & (_HELD | {"worn"}))
+    return whole and (scene.word(at) in _HELD or held)
+
+
+_AND = word_set("and so but anymore now on any")

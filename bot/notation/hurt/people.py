@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.notation.hurt.as_if import is_nobody, only_tells
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
@@ -58,7 +59,9 @@ def _anothers(scene: Passage, mark: Mark) -> bool:
         other = next((m for m in others if m.first <= index < m.end), None)
         if other is not None and (_of_a_place(scene, other) or scene.word(other.end) == "here"):
             return False
-        if other is not None and (_is_addressed(scene, other) or _once_was(scene, other)):
+        if other is not None and (
+            _is_addressed(scene, other) or _once_was(scene, other) or is_nobody(scene, other, mark)
+        ):
             continue
         owns = other is not None and scene.word(other.end) == "'s" and not scene.soft_gaps(other.end, mark.first + 1)
         if other is not None and owns and mark.first - other.end in (1, 2):
@@ -167,7 +170,12 @@ _GREETING = word_set(
 
 def _of_a_place(scene: Passage, other: Mark) -> bool:
     """`the knee he is hurting`, `my shoulder she cries`: the place itself, by those whose language gives it a sex."""
-    return scene.word(other.first) in ("he", "she") and any(s.end == other.first for s in scene.spots)
+    sexed = scene.word(other.first) in ("he", "she")
+    mine = scene.word(other.first - 2) in ("the", "my") and scene.word(other.first - 1) in _OWN
+    return sexed and (mine or any(s.end == other.first for s in scene.spots))
+
+
+_OWN = word_set("pee urine wee piss pipi water breath breathing vision sight speech bladder")
 
 
 def _to_me(scene: Passage, other: Mark) -> bool:
@@ -218,7 +226,7 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
         now = scene.words(m.first, m.end + 1) == {"if", "my"} and scene.words(m.end, mark.first) & _AS_IT_IS
         if now and not scene.words(m.first - 4, m.first) & _TO_TELL:
             continue
-        if _may_be(scene, m, mark):
+        if _may_be(scene, m, mark) or only_tells(scene, m, mark):
             continue
         if m.cue is Cue.IF and _came_true(scene, mark.end):
             continue
@@ -226,6 +234,8 @@ def _under(scene: Passage, mark: Mark, *cues: Cue) -> bool:
             continue
         if m.cue is Cue.IF and scene.word(m.first) == "to" and scene.word(m.first - 1) in ("had", "have"):
             continue
+        if m.cue is Cue.IF and (scene.word(m.first - 1), scene.word(m.first)) == ("as", "if"):
+            continue  # `felt as if somebody kicked me`
         breaks = {"but", "because"} | ({"and", "my"} if m.cue is Cue.FUTURE else set())
         between = range(m.end, mark.first + 1)
         if m.cue is Cue.FUTURE and any(scene.word(i) == "and" and _opens_place(scene, i + 1) for i in between):

@@ -20,7 +20,8 @@ EFFECTS: dict[Cue, str] = {
       fading/drifting in and out; went/go/gone/going out like a light; head goes/go/going/went/is round; felt/feel
       my? legs go/going/gone; came/
       coming over dizzy/faint/lightheaded; vertigo/vertigos/vertigoes; came/come/coming over all? wobbly/funny/
-      faint/weak/strange/queer/weird/hot/cold/dizzy/clammy; head between my? knees/legs; went/go/going/goes/gone/
+      faint/weak/strange/queer/weird/hot/cold/dizzy/clammy; me turns the/my? head;
+      head between my? knees/legs; went/go/going/goes/gone/
       felt/feel/feeling swimmy/faintish; head is/was/'s/becomes/became/become/got/gets/getting/gone/goes/turned/
       turns/feels/felt/feeling/all/too* light/floaty/swimming/swimmy/woozy/spinny/foggy/dizzy/faint; head is/was/'s/
       started/starts/just/kept/keeps* turning/swimming/swirling/reeling/floating; sight/vision/eyesight/eyes is/was/
@@ -82,7 +83,8 @@ EFFECTS: dict[Cue, str] = {
       move; dyspnoea/dyspnea/dyspnoeic/dyspneic; inhaler/puffer is/'s/has/ran* empty/out;
       breathing/breathe in? makes/made it/this/that worse/hurt/sore; breath/breathing is/was/'s/gets/got/getting/my*
       cut/
-      blocked/trapped/caught/stolen/stopped; i lack the/my? air/breath;
+      blocked/trapped/caught/stolen/stopped; i lack the/my? air/breath; it? misses/lacks/fails me the?
+      air/breath; air/breath misses/lacks/fails me; me misses/lacks/fails the? air/breath;
       can't/hardly get/suck/pull/force/draw/drag/breathe/inhale/take @any* air/oxygen/breath/wind in?/inside?;
       not/don't/doesn't/didn't
       get/take/become/receive/obtain @any* air/oxygen; can't get/take/draw a? deep/full/proper one; air/oxygen

@@ -8,7 +8,14 @@ loo/toilet/car/before/early/after;
 had/have/need/needed/got/gotta to? nip off;
 no/without air con/conditioning/flow/vents; no air left? in the/my/this? gym/room/tyre/tyres/tire/tires/ball/garage/
 place;
-lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per; cushion/pillow/foam/pad/towel/mat under/
+lost/lose/loses/losing/conceded/equalised it/the/that/match/game/final/cup/title/lead/race/point/points/to/them/by/one/
+nil/two* in/at/with/on the/their/very/a* last/final/dying/closing/injury time? second/seconds/sec/secs; lost/lose/
+losing by just/only/like/about/less/than* a/one/half/two/three* second/seconds/sec/secs;
+got/get/gets/getting/was/were/been/being shot down for/by/at/again/because/over; shot down in flames;
+idea/request/proposal/plan/pitch/bid/application/suggestion/offer/appeal/rise/raise was/got/were/been/being/gets/has/
+all* shot down; shot down the/my/his/her/our/that idea/request/proposal/plan/pitch/bid/application/suggestion/offer/
+appeal; lost/lose/losing a/few/couple/of/some* second/seconds/sec/secs on/off/per;
+cushion/pillow/foam/pad/towel/mat under/
 between my/the knees/knee/hips/hip/back/head/ankles/feet; forgot/forget/remember/forgotten where i was/am/got/left
 in/up/
 with/at/on/to/off;

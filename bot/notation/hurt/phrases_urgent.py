@@ -118,9 +118,11 @@ _PLAIN: dict[Cue, str] = {
       don't/doesn't/not/stopped/didn't feel/feeling my; is/are/was/'s sleeping/asleep/slept/sleepy; sleeps since/
       and/all; is/'s/was
       like/as/if/it/it's/they/re/aren't* not mine/there/attached; fell/fallen/falling/went/
-      gone/go/going/goes to? asleep/sleep; feels/feel/felt like/as/if it/it's/they/i isn't/aren't/'s/is/don't/not/
-      wasn't
-      not? there/mine/have/attached; can't sense; lost/lose/losing/loss the? use of; dead to? the? touch; asleep
+      gone/go/going/goes to? asleep/sleep; feels/feel/felt like/as/if it/it's/they/they're/i
+      isn't/aren't/'s/is/don't/not/wasn't/weren't not? there/mine/have/attached;
+      feels/feel/felt like/as
+      if? it/it's/they/they're someone/somebody else; can't sense; sleeps/slept me;
+      lost/lose/losing/loss the? use of; dead to? the? touch; asleep
     """,
     Cue.DEAD: """
       dead/deadened/lifeless/paralysed/paralyzed/deaded
@@ -240,7 +242,9 @@ _PLAIN: dict[Cue, str] = {
       palpitation/palpitations/palpatations/palpations/palps/palpitating/palpitates; heart/pulse/heartbeat rate/
       beat? is/was/'s/keeps/kept/feels/felt/just/started/seems/went/goes/been/a/bit/all/has/like/it* skip/
       skipping/skipped/skips/fluttering/flutter/flutters/fluttered/irregular/irregularly/uneven/missing/missed/
-      misses/stopped/stopping/jumping/funny/weird/flipping/erratic/skippy; skipping/skipped/skips/skip/missed/
+      misses/stopped/stopping/jumping/funny/weird/flipping/erratic/skippy;
+      heart/pulse it? makes/does/gives/jumps me? jumps/leaps/jump;
+      heart jumps me; skipping/skipped/skips/skip/missed/
       missing/misses a? beat/beats/heartbeat/heartbeats; irregular heartbeat/heart/beat/pulse/beats/rhythm;
       fluttering/flutters/flutter heart; extra beats; heart/pulse is/was/'s/keeps/kept/feels/felt/does/doing/did/do/
       started/like/it/a/little/these/weird/some/few* flip/

@@ -37,6 +37,8 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
         return Verdict.SORENESS, "a muscle after earlier training"
     if scene.word(mark.end - 1) in _WELL and not 0 <= mark.first - spot.end <= 1:
         return Verdict.TALK, "something else is not well"
+    if _is_how_they_slept(scene, mark, spot):
+        return Verdict.TALK, "how they slept, and it is only stiff"
     said = scene.words(mark.first, mark.end)
     if mark.cue is Cue.WHISPER and said & _FELT and not said & _UNWELL and _no_pain_beside(scene, mark):
         return Verdict.DENIED, "felt there, and said to be no pain"
@@ -78,6 +80,28 @@ def judge_placed(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
     return Verdict.PAIN, f"something wrong in a place ({spot.place.name})"
 
 
+def _is_how_they_slept(scene: Passage, mark: Mark, spot: Spot) -> bool:
+    """`neck is stiff from sleeping funny`, `stiff neck, dodgy pillow`: how they lay; not `slept funny, neck off`.
+
+    Only where the place is said to be stiff or tight and nothing else, which alone is no pain.
+    """
+    manner = scene.word(mark.first) in _MANNER and mark.end - mark.first == 1
+    lay = scene.words(mark.first - 3, mark.first) & _LAY and scene.word(mark.first - 1) not in (
+        "and",
+        "but",
+        "is",
+        "'s",
+    )
+    bedded = scene.words(mark.end, mark.end + 2) & _BEDDING and not scene.ends(mark.end)
+    if not manner or not (lay or bedded):
+        return False
+    stiff = [m for m in scene.of(Cue.TIGHT) if scene.same_sentence(m.first, mark.first) and not negated(scene, m)]
+    return any(spot in places_of(scene, m) for m in stiff)
+
+
+_MANNER = word_set("funny weird weirdly odd oddly strange wrong wrongly bad badly rough awkward awkwardly dodgy crook")
+_LAY = word_set("slept sleeping sleep lay lain laying lying sat sitting dozed dozing napped napping kipped nodded")
+_BEDDING = word_set("pillow bed mattress night sleep sofa couch chair seat position angle posture cushion kip")
 _STUCK = word_set(
     "can't couldn't won't wouldn't stuck straighten straight bend suddenly place socket me scary jammed moving unlock"
 )

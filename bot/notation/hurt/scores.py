@@ -247,7 +247,15 @@ _WHEN = word_set(
 def says_when(scene: Passage, index: int) -> bool:
     """Whether a word for what is scored says when it hurt."""
     of_a_set = scene.word(index) in _SETS and "on" in scene.words(index - 3, index)
-    return of_a_set or bool(scene.words(index - 3, index) & _WHEN)
+    return of_a_set or _on_effort(scene, index) or bool(scene.words(index - 3, index) & _WHEN)
+
+
+def _on_effort(scene: Passage, index: int) -> bool:
+    """`pressure in the chest on exertion, 4/10`: what brings it on; not `on leg day, effort 4/10`."""
+    if scene.word(index) not in ("exertion", "effort", "exertions", "efforts"):
+        return False
+    first = next((i for i in range(index - 1, index - 4, -1) if scene.word(i) in ("on", "upon", "with", "under")), 0)
+    return first > 0 and all(scene.tokens[i].gap is Gap.NONE for i in range(first, index + 1))
 
 
 _SETS = word_set("set sets rep reps")

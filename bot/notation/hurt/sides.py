@@ -56,6 +56,8 @@ _ALONE = word_set(
     the my it it's 's is on side one was mainly mostly this time that just only again i mean think by way hand sided
     a bit mild mildly slight slightly nothing new same usual as ever still though sorry forgot to say btw be precise
     specifically exactly always worse worst knee hip leg arm shoulder coach hi hey yeah yes
+    of course obviously naturally typically typical annoyingly sadly luckily thankfully apparently if matters you ask
+    asking wondering to
     """
 )
 
@@ -66,7 +68,7 @@ def _side_of_its_own(scene: Passage, spot: Spot, mark: Mark | None) -> Side | No
     for first, end in _clauses_beside(scene, min(told), max(told)):
         words = [scene.word(i) for i in range(first, end)]
         sides = {SIDES[w] for w in words if w in SIDES}
-        if len(sides) != 1 or not all(w in SIDES or w in _ALONE for w in words):
+        if len(sides) != 1 or not all(w in SIDES or w in _ALONE or w == spot.place.name for w in words):
             continue
         if any(is_effort(scene, i) for i in range(first, end)):
             continue
@@ -85,8 +87,16 @@ def _clauses_beside(scene: Passage, first: int, last: int) -> list[tuple[int, in
     spans = list(pairwise(ends))
     inside = [(a, b) for a, b in spans if first < a and b <= last]
     after = [(a, b) for a, b in spans if a > last and scene.sentence[a] - scene.sentence[last] <= 1]
+    after += [(a, b) for a, b in spans if scene.sentence[a] - scene.sentence[last] == 2 and _tells_more(scene, a)]
     before = [(a, b) for a, b in spans if scene.sentence[a] == scene.sentence[first] - 1]
     return inside + after + before
+
+
+def _tells_more(scene: Passage, first: int) -> bool:
+    """Whether the sentence before goes on with `it` and names no place: `pop, the ankle! can't stand on it. left`."""
+    between = [i for i in range(first) if scene.sentence[i] == scene.sentence[first] - 1]
+    goes_on = any(scene.word(i) in ("it", "it's") for i in between)
+    return goes_on and not any(s.first in between for s in scene.spots)
 
 
 _TURNS = word_set("turn turns turning turned look looking rotate rotating bend bending lean leaning twist twisting")

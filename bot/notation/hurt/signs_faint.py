@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.of_things import is_of_a_thing
+from bot.notation.hurt.of_things import is_of_a_thing, is_of_kit
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
@@ -16,7 +16,7 @@ _FAINT_OF = word_set(
     whiff light mark chance possibility recollection interest outline noise taste signal music buzz hint praise glow
     """
 )
-_GAVE = word_set("form knees technique arch back bar bench ankle ankles arches position knee elbows chest core wrists")
+_GAVE = word_set("form knees technique arch back bar ankle ankles arches position knee elbows chest core wrists")
 _BEDS = word_set("bed couch sofa telly tv film movie")
 _SLEEP = _BEDS | word_set("asleep slept sleep sleeping laughing nap baby log")
 _AT_THE_GYM = word_set(
@@ -65,7 +65,7 @@ _DULL = word_set("boring dull tedious slow bored yawn snoozefest dreary long asl
 
 def _of_a_thing(scene: Passage, m: Mark, word: str) -> bool:
     """`phone passed out again`, `this playlist knocked me out cold, so boring`."""
-    if is_of_a_thing(scene, m):
+    if is_of_a_thing(scene, m) or (word.startswith("collaps") and is_of_kit(scene, m)):
         return True
     if scene.word(m.end - 1) != "cold" and scene.word(m.end - 1) != "out":
         return False
@@ -83,6 +83,8 @@ def _slept(scene: Passage, m: Mark, word: str) -> bool:
         return False
     if scene.words(m.end, m.end + 4) & _BEDS or (word == "out" and scene.words(m.end, m.end + 4) & {"by", "pm"}):
         return True
+    if scene.words(m.end, m.end + 5) & {"second", "seconds", "sec", "secs"}:
+        return False  # `slept badly, passed out for a few seconds`
     hurts = next((i for i in range(m.end, m.end + 8) if i in scene.hurting), m.end + 8)
     around = scene.words(m.first - 3, hurts)
     if around & {"no", "didn't", "haven't", "without", "not", "little"} and around & {"sleep", "slept"}:

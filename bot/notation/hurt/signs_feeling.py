@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
-from bot.notation.hurt.of_things import is_of_a_thing
+from bot.notation.hurt.of_things import is_in_a_thing, is_of_a_thing
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
 from bot.notation.hurt.people import laughed
@@ -31,6 +31,7 @@ def numbness(scene: Passage) -> Iterator[Sign]:
             )
             and not is_of_mind(scene, m)
             and not is_of_a_thing(scene, m)
+            and not is_in_a_thing(scene, m)
             and not (scene.word(m.first) == "numbing" and scene.sentence_words(m.first) & _CHILLED)
         ):
             yield sign_of("numb", (m, *((spot,) if spot else ())), spot)

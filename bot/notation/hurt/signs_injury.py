@@ -8,6 +8,7 @@ from bot.notation.hurt.figures import is_of_a_drink
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
+from bot.notation.hurt.of_things import is_of_a_thing, is_of_kit
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import HEADS, Tissue
@@ -25,6 +26,7 @@ def _only_gone(scene: Passage, m: Mark) -> bool:
     return scene.ends(m.first) or (not scene.ends(m.end) and scene.word(m.end) in _BECAME)
 
 
+_ITSELF = word_set("i i'm i've me myself my")
 _BECAME = word_set("a bit all very quite so really slightly tight stiff funny weird rather again since")
 
 
@@ -41,9 +43,12 @@ def popped(scene: Passage) -> Iterator[Sign]:
             spot = next((s for s in scene.spots if s.place.tissue is not Tissue.ORGAN), spot)
         if spot is None and not scene.words(pop.first - 3, pop.first) & _NAMES_A_POP:
             continue
+        kit = (spot is None or not spot.typed) and (is_of_a_thing(scene, pop) or is_of_kit(scene, pop))
         if tears_skin(scene, pop.first) or not stands(scene, pop, spot):
             continue
         for loss in losses:
+            if kit and scene.words(pop.end, loss.first + 1).isdisjoint(_ITSELF):
+                continue  # `a pin popped out and it won't hold`; not `a cable snapped on me and i can't move`
             after = loss.first >= pop.end and loss.first - pop.end <= 24
             before = loss.end <= pop.first and pop.first - loss.end <= 14
             told = scene.sentence[spot.first if spot is not None and _cried(scene, pop) is spot else pop.first]
@@ -233,7 +238,7 @@ def grave(scene: Passage) -> Iterator[Sign]:
         if not stands(scene, m) or _not_meant(scene, m):
             continue
         spot = next((s for s in scene.spots if near(scene, s, m, 4)), None) if m.cue is Cue.GRAVE else None
-        if _is_of_machine(scene, m):
+        if _is_of_machine(scene, m) or (spot is None and is_of_kit(scene, m)):
             continue
         yield sign_of("grave", (m,), None if spot is None or spot.place.name in {"heart", *HEADS} else spot)
     for m in scene.of(Cue.PREGNANT):

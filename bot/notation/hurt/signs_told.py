@@ -6,9 +6,10 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.figures import is_spilt
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated, negated_word
-from bot.notation.hurt.of_things import is_of_a_thing
+from bot.notation.hurt.of_things import is_of_a_thing, is_of_kit
 from bot.notation.hurt.over import long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.patterns import SPELLER
@@ -93,14 +94,16 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         return  # `cramp in my calf, not hot, not swollen`
     if any(heard[i] in _AT_ONCE and scene.word(i - 1) in _NO for i in found):
         return
-    if any(heard[i] == "accident" and scene.word(i - 1) == "by" for i in found):
+    if any(heard[i] == "accident" and (scene.word(i - 1) == "by" or is_spilt(scene, i)) for i in found):
         return  # `dropped it by accident, did not notice`
     if told.name in ("chest", "headache") and any(_is_no_place(scene, i, heard[i]) for i in found):
         return
     if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:
         return
     mark = Mark(first, end, Cue.FAINT)
-    if told.name in _OF_PEOPLE and is_of_a_thing(scene, mark):
+    if told.name in _OF_PEOPLE and (
+        is_of_a_thing(scene, mark) or (heard[first].startswith("collaps") and is_of_kit(scene, mark))
+    ):
         return
     if told.name == "pop" and any(tears_skin(scene, at) for at in found):
         return

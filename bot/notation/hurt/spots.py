@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.kit_words import STANDS_ON
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place, Tissue
 from bot.notation.hurt.rows import word_set
@@ -148,6 +149,8 @@ def _is_exercise(scene: Scene, m: Mark) -> bool:
     if tail.word in ("pump", "pumps") and scene.word(m.end + 1) in ("turned", "became", "turns", "went"):
         return False
     noise = tail.word.startswith("crunch") and m.place is not None and m.place.tissue in (Tissue.JOINT, Tissue.MIXED)
+    if tail.word == "presses" and scene.word(m.end + 1) == "me":
+        return False  # `in the chest presses me`
     return tail.kind is Kind.WORD and tail.gap is Gap.NONE and tail.word in EXERCISE_TAILS and not noise
 
 
@@ -193,7 +196,8 @@ def _mine(scene: Scene, first: int) -> bool | None:
             return False
         if word == "'s":
             apart = scene.tokens[index + 1].gap is not Gap.NONE  # `it was my brother's, left knee hurts`
-            return False if not apart and any(x.end == index for x in scene.of(Cue.OTHER)) else None
+            another = any(x.end == index for x in scene.of(Cue.OTHER)) or scene.word(index - 1) in STANDS_ON
+            return False if not apart and another else None
         if word not in _BETWEEN_SIDE and word not in SIDES:
             return None
     return None
@@ -250,7 +254,8 @@ def _behind_its_place(scene: Scene, index: int) -> bool:
         return False
     lead, before = scene.word(index - 3), scene.word(index - 2)
     if scene.word(index) == "right":
-        return (lead, before) == ("me", "the")
+        goes_on = scene.word(index + 1) == "and" and scene.word(index + 2) not in SIDES
+        return before in ("my", "the") and (lead == "me" or (goes_on and lead in _INTO))
     return before in ("my", "the") and scene.word(index + 1) in ("when", "in", "as") and lead in _INTO
 
 

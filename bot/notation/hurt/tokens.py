@@ -16,7 +16,7 @@ from typing import ClassVar
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.rows import word_set
-from bot.notation.hurt.variants import ABLE, AT_ALL, CANON, NEGATED, NOT_ABLE, TRYING, UNABLE
+from bot.notation.hurt.variants import ABLE, ACTS, AT_ALL, CANON, NEGATED, NOT_ABLE, TRYING, UNABLE
 from bot.notation.named import Named
 from bot.notation.quick import quick
 
@@ -216,9 +216,12 @@ def _unable(tokens: list[Token]) -> tuple[Token, ...]:
             continue
         last = out[-1] if out and token.gap is Gap.NONE else None
         pair = (last.word, token.word) if last is not None else ("", "")
-        able = _not_able(out, token)
+        asked = token.word == "possible" and _next_word(tokens, index) not in ("to", "for", *ACTS)
+        able = 0 if asked else _not_able(out, token)
         if last is not None and (pair in UNABLE or pair in NEGATED):
             out[-1] = Token(NEGATED.get(pair, "can't"), last.start, token.end, last.gap, Kind.WORD)
+        elif last is not None and last.word == "impossible" and token.word in ACTS:
+            out[-1:] = [Token("can't", last.start, last.end, last.gap, Kind.WORD), token]
         elif last is not None and able:
             first = out[-able]
             out[-able:] = [Token("can't", first.start, token.end, first.gap, Kind.WORD)]

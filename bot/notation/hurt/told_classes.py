@@ -6,8 +6,8 @@ beside which the same means training or a joke. Gathered by us.
 
 CLASSES = """
 cannot: can't cannot couldn't impossible struggle struggled struggling unable won't wouldn't
-not: barely can't cannot couldn't didn't doesn't don't hardly impossible isn't never no not nothing struggle
-    struggled struggling unable wasn't without won't wouldn't
+not: aren't barely can't cannot couldn't didn't doesn't don't hardly impossible isn't never no not nothing struggle
+    struggled struggling unable wasn't weren't without won't wouldn't
 laughter: haha hahaha lmao lol
 winded: breath breathless breathlessness gasping panting puff puffed puffing wheezing wheezy winded
 nowork: anything awake bed bending bins brushing car chatting cooking couch desk dinner dishes dressed dressing
@@ -24,8 +24,9 @@ lifts: amrap bar bench clean deadlift deadlifts deads double heavy jerk lift lun
     set-up single snatch squat squats triple
 gear: baby bar barbell belt bench bench-press cat daughter dog dumbbell dumbbells kettlebell kid machine pad pause
     paused plate plates press sandbag sled son spotter strap support supported toddler vest
-burdens: anvil bear boulder bricks bus car cement concrete cow elephant fist fridge gorilla hippo horse lorry piano
-    rhino rock slab sofa tank tractor truck van washing-machine whale
+burdens: anvil bear boulder bricks buffalo bulldozer bus car caravan cement concrete cow digger elephant fist fridge
+    gorilla hippo horse jeep lorry mammoth piano rhino rock sideboard slab sofa steamroller tank tractor truck van
+    walrus wardrobe washing-machine whale wrestler
 breasts: bosom breast breastbone breasts bust chest ribcage sternum thorax
 ill: ache aches aching burning burns crushed crushing discomfort heartburn heaviness heavy hurt hurting hurts
     indigestion oppression pain painful pains pressing pressure squashed squeezed squeezing tight tightening
@@ -39,6 +40,7 @@ insults: bite bit burn burnt chop cut hammer jab needle nip pinch pinched pinche
     pricked pricking prod prodded prodding punch scratch scratching slap slapped stab stabbed stabbing stamp stick
     stuck tap tapped tickle
 ends: arm fingers finger foot forearm hand leg thigh toe toes
+pairs: arms feet forearms hands legs thighs
 worn: belt belts button buttons collar sleeve sleeves strap straps tag vest watch wrap wraps zip
 sways: bound burpee burpees double hop jack jacks jog jump jumps lunge rope skip skipping skips step sneeze cough
     swing swings trampoline under unders
@@ -59,6 +61,11 @@ exercises: bar between bridge carries carry deadlift dumbbell grip handle hold k
     rack raise raises rest ring rings rope row rows scap seconds secs strap straps stretch tree weight weights
 spent: 's became gets goes gone got is suddenly turned was went
 drinks: beetroot coffee coke cola guinness rust stout tea treacle wine
+dark: beetroot blackcurrant brown coffee coke cola gravy molasses mud muddy port porter rust rusty stout tar tea
+    treacle
+bowl: bowl loo pan pot toilet urinal
+peeing: pee peed peeing pees piss pissed slash tinkle urinate urinated wee weed wees whizz widdle
+alike: color colored colour coloured colours like looked looks resembled same shade tint
 heart: heart heartbeat heartrate hr pulse ticker
 tendons: achilles bicep biceps calf hammy hamstring lat ligament pec quad tendon tricep triceps
 face: cheek eyelid face lip lips mouth smile

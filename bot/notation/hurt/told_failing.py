@@ -87,6 +87,8 @@ blood 5: cough coughed coughing phlegm spat spit spitting | blood bloody frothy 
     preworkout shaker
 fainting 7: @floor | came coming rush rushing | up | at towards toward fast saw quick meet ! @laughter bar hands
     knees plank press
+fainting 10 sober: feel feels felt | somebody someone they | drew flicked flipped pulled switched turned | curtain
+    curtains light lights | down off out ! bulb gym heating radiator room
 fainting 5: conscious consciousness | almost barely just keep remain remained stay stayed ! cost self time weight
 fainting 6: blood | drained leaving left ran rushed rushing | brain face head ! test to
 fainting 9: recall remember | @cannot didn't doesn't don't | hour minutes session workout | any anything bits half
@@ -163,18 +165,23 @@ stroke 11: babble babbling garbage gibberish gobbledygook jibberish nonsense rub
 no feeling 10 posed: @insults | @ends | @not wouldn't | clue feel feeling felt idea know knowing notice noticed sense !
     @laughter @worn back bar barbell bell chest curl curls dumbbell glute glutes hurt hurts how lats pain plate stretch
     when
-no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends | nothing ! @laughter floor ground
-    hurt hurts pain
-no feeling 8: touch touched touches touching | @ends | can't don't doesn't | feel know notice sense tell ! @laughter
-    floor ground hurt hurts pain stretch
+no feeling 10 posed: pinch pinched pinches pinching poke poked poking prick pricked pricking prod prodded slap slapped
+    | @pairs | @not wouldn't | feel feeling felt notice noticed sense ! @laughter @worn back bar barbell chest glutes
+    hurt hurts lats pain stretch
+no feeling 6: pinch pinched pinches pinching poke poked prick pricked touch | @ends @pairs | nothing ! @laughter floor
+    ground hurt hurts pain
+no feeling 8: touch touched touches touching | @ends @pairs | can't don't doesn't | feel know notice sense tell !
+    @laughter floor ground hurt hurts pain stretch
 no feeling 14: pinch pinched pinches pinching poke poked pokes poking prick pricked rub rubbed rubbing slap slapped
-    stroke stroked stroking touch touched touches touching | @ends thighs | nothing nowt | feel feels feeling felt !
+    stroke stroked stroking touch touched touches touching | @ends @pairs | nothing nowt | feel feels feeling felt !
     @laughter chalk floor ground hurt hurts pain
-no feeling 10: rub rubbed rubbing stroke stroked stroking | @ends thighs | can't don't doesn't | feel know notice sense
+no feeling 10: rub rubbed rubbing stroke stroked stroking | @ends @pairs | can't don't doesn't | feel know notice sense
     tell ! @laughter chalk floor ground hurt hurts pain stretch
+no feeling 9: arms legs | can't | feel | them ! @laughter burn chest core glutes lats much quads stretch tomorrow
+    working
 no feeling 7: feet finger fingers foot hand toe toes | can't don't | feel | it them ! @laughter burn chest glute glutes
     hamstring hamstrings lats like much quads stretch working
-no feeling 9: @ends | @not | attached belong belongs mine ! @laughter
+no feeling 9: @ends @pairs | @not | attached belong belongs mine ! @laughter
 no feeling 8: anaesthetic anaesthetised anesthetic novocain novocaine | feel feels felt like | arm face feet finger
     fingers foot hand hands leg lip thigh toe toes ! @laughter
 no feeling 6: arm feet fingers foot hand hands leg toes | @cannot doesn't hasn't | wake woke woken ! @laughter alarm
@@ -200,6 +207,7 @@ no strength 12: arm finger fingers foot hand leg toes wrist | ask order say tell
     go grip lift move open raise rise ! @laughter coach you
 no strength 7: arm | @cannot | bring get hold lift raise | up ! @laughter bar doms enough fast high higher hurting
     hurts overhead pain pump pumped sore soreness weight without
+no strength 5: arms legs | don't won't | answer obey | me ! @laughter
 no strength 10: legs | no without zero | force life power strength | bed chair sofa stairs stand standing toilet
     walk ! @laughter doms press rep reps set squat squats
 no strength 4: @limbs | @slack ! car window sunburnt @exercises @laughter
@@ -282,6 +290,9 @@ control 9: loo saddle toilet wipe wiping | feel feeling sense | @not | sat sit s
 control 8: sat sit sitting | balloon cotton cushion foam pillow sponge wool | like ! cloud coccyx comfortable comfy
     tailbone
 urine 5: pass passed passing | black brown cola dark orange red rusty tea | water ! band bottle plate
+urine 8: what | came comes | out | @dark ! bottle can fridge hose machine nose pipe radiator shaker sink tap
+urine 16: @bowl | @dark | @alike | @peeing ! ate cistern drank drink drinking eaten paint painted pub spill spilled
+    spilt tiles
 urine 4: peeing pissing weeing | @drinks ! after before drank drink drinking then
 """
 FAILING = told_rows(_ROWS, CLASSES)

@@ -75,18 +75,31 @@ UNABLE = frozenset(
         ("isn't", "able"),
         ("can't", "to"),
         ("can", "no"),
+        ("no", "can"),
         ("can't", "longer"),
     }
 )
 """Pairs of words that say `can't`; `not able to` by two of them."""
 NOT_ABLE = word_set("no not don't didn't doesn't isn't wasn't aren't weren't haven't hasn't hadn't never can't won't")
 """Behind these, with `been` or without, `ABLE` says `can't`: `haven't been able to`, `don't manage to`."""
-ABLE = word_set("able manage manages managed managing capable")
+ABLE = word_set("able manage manages managed managing capable possible")
+ACTS = word_set(
+    "stand walk move lift raise hold grip close open bend straighten squeeze breathe talk speak feel see put push pull "
+    "step turn use"
+)
+"""Behind `impossible`, `not possible` without `to` these are what cannot be done, in English as a second language."""
 TRYING = {"to": word_set("get"), "in": word_set("succeed succeeding succeeded")}
 """What says `can't` behind them too, before a `to`, an `in`: `don't get to breathe`, `don't succeed in it`."""
 AT_ALL = tuple(
     tuple(said.split())
-    for said in ("for the life of me", "for love nor money", "for love or money", "for all the world", "no matter what")
+    for said in (
+        "for me to",
+        "for the life of me",
+        "for love nor money",
+        "for love or money",
+        "for all the world",
+        "no matter what",
+    )
 )
 """What only strengthens a `can't` that it stands behind."""
 NEGATED = {

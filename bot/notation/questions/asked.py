@@ -43,11 +43,23 @@ def states(marks: Sequence[Mark], place: int) -> bool:
         return True  # `i rest long time and is the same`
     if marks[place].text in ("is there", "are there") and place and _closes(marks, place):
         return True  # `only 20 minutes is there`
+    if marks[place].text.split()[:2] in (["ok", "if"], ["okay", "if"]) and _is_felt(marks, place):
+        return True
     if marks[place].text not in ("ok to", "okay to", "fine to", "is ok to", "its ok to") or place == 0:
         return False
     return bool(subject) and set(marks[place - 1].text.split()) <= _STATING
 
 
+def _is_felt(marks: Sequence[Mark], place: int) -> bool:
+    """`feels ok if i dont turn`, `was pretty much ok if i went slow`: how it is or was, and no leave that is asked."""
+    before = [w for m in marks[max(0, place - 4) : place] for w in (m.text.split() if m.kind not in _EDGES else [""])]
+    while before and before[-1] in _ROUNDLY:
+        before.pop()
+    return bool(before) and before[-1] in _FELT
+
+
+_FELT = frozenset(words("feel feels felt feeling seems seemed was were been stays stayed"))
+_ROUNDLY = frozenset(words("pretty quite mostly totally perfectly still all just kinda fairly much completely only"))
 _SUBJECTS = frozenset(("that", "this", "here", "there", "it", "which"))
 
 
