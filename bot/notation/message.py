@@ -160,7 +160,8 @@ class Reader:
             draft.note(beside.day_at, Meaning.DAY, day.isoformat(), source)
         asks = draft.ask is not None
         told = () if asks else tuple(record.told)
-        of_rest = [e for e in draft.evidence if not (asks and e.meaning is Meaning.CORRECTION)]
+        put_right = () if asks else tuple(f"{exercise} {number}" for exercise, number in record.replaces)
+        of_rest = [e for e in draft.evidence if e.meaning is not Meaning.CORRECTION or e.value in put_right]
         return Reading(
             performed=tuple(t.row for t in told),
             replaces=() if asks else tuple(record.replaces),

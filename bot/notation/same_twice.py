@@ -29,7 +29,7 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
         alone = marks[place].text == "ditto" and not any(m.kind is Kind.NUM for m in marks) and opens >= times
         if times > 1 and (behind or alone):
             last = marks[end - 1]
-            number = replace(last, kind=Kind.NUM, text=str(times), value=Decimal(times), end=last.start)
+            number = replace(last, kind=Kind.NUM, text=str(times), value=Decimal(times), start=marks[place].start)
             out += [number, replace(number, kind=Kind.SETS, text="group", value=None), last]
         else:
             out += marks[place:end]
