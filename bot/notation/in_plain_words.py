@@ -41,11 +41,13 @@ from bot.notation.same_talk import REPEATING, without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.sides_spoken_of import SIDES, without_sides_spoken_of
+from bot.notation.skips import happened
 from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
 SAID_PLAINLY = (
     step(signs_between.with_signs_as_ends, signs_between.NEEDS),
+    step(happened.with_unhappened, happened.NEEDS),
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),

@@ -63,7 +63,8 @@ def with_next_rep_told(marks: Sequence[Mark]) -> list[Mark]:
         return out
     place = 1
     while place < len(out):
-        told = _missed(out, place) if opens_clause(out, place) else None
+        left_out = out[place].kind is Kind.SKIPPED and kind_at(out, place - 1) is Kind.NAME
+        told = _missed(out, place) if opens_clause(out, place) and not left_out else None
         if told is not None:
             kind, end = told
             kind = Kind.GAP if _is_rated_so(out, place) else kind

@@ -15,8 +15,8 @@ from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
 
-_PARTING = (Kind.ARROW, Kind.PLUS, Kind.SLASH)
-NEEDS = (*_PARTING, Kind.DONE, Kind.LINE, Kind.THEN)
+_PARTING = (Kind.ARROW, Kind.PLUS, Kind.SLASH, Kind.AND, Kind.THEN)
+NEEDS = (*_PARTING, Kind.DONE, Kind.LINE, Kind.OPEN)
 _DOTS = ("•", "·", "∙", "‧")
 _TICKED = (Kind.NUM, Kind.EACH, Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.KG, Kind.LB)
 _HEAVY, _SHARE = 20, Decimal("0.6")
@@ -47,7 +47,30 @@ def with_signs_as_ends(marks: Sequence[Mark]) -> list[Mark]:
             out.append(Mark(Kind.LINE, "\n", mark.start, mark.end))
         else:
             out.append(mark)
-    return out
+    return _with_names_first(out)
+
+
+def _with_names_first(marks: list[Mark]) -> list[Mark]:
+    """`24 x 10, 8, 8 on db bench (last one rpe 8)`: the name before its sets, where a bracket follows it."""
+    for place in range(_LEAST + 1, len(marks) - 1):
+        if marks[place].kind is not Kind.NAME or marks[place + 1].kind is not Kind.OPEN:
+            continue
+        start = place
+        while kind_at(marks, start - 1) in _LISTED:
+            start -= 1
+        while kind_at(marks, start) is Kind.COMMA:
+            start += 1
+        led = kind_at(marks, start - 1) in (None, *_SENTENCES) or text_at(marks, start - 1) in _DOING
+        numbers = sum(m.kind is Kind.NUM for m in marks[start:place])
+        if led and numbers >= _LEAST and kind_at(marks, start) is Kind.NUM:
+            sets = marks[start:place]
+            while sets[-1].kind in (Kind.AT, Kind.WITH, Kind.FOR):
+                sets.pop()
+            return _with_names_first([*marks[:start], marks[place], *sets, *marks[place + 1 :]])
+    return marks
+
+
+_SENTENCES = (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.BREAK)
 
 
 def _is_dot(marks: Sequence[Mark], place: int) -> bool:
@@ -76,7 +99,7 @@ def _is_tick(marks: Sequence[Mark], place: int) -> bool:
 
 
 def _is_end(marks: Sequence[Mark], place: int) -> bool:
-    start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in EDGES), 0)
+    start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in _SENTENCES), 0)
     before = marks[start:place]
     told = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in before)
     bare = any(m.kind is Kind.NAME for m in before) and not told
@@ -87,6 +110,9 @@ def _is_end(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while text_at(marks, at) in _DOING:
         at += 1
+    if marks[place].kind in (Kind.AND, Kind.THEN):
+        left_out = any(m.kind in _SKIPPING for m in before)
+        return told and (_opens_skip(marks, place + 1) or (left_out and _opens_sets(marks, place + 1)))
     opens = _opens_sets(marks, at) or (told and _opens_skip(marks, at))
     return _names_behind(marks, at) or (marks[place].kind is not Kind.SLASH and opens)
 
@@ -105,14 +131,16 @@ def _opens_skip(marks: Sequence[Mark], at: int) -> bool:
     """Whether an exercise that is left out follows: `-> back ext - skipped`, `-> skipped rows`, `-> Leg Press ❌`."""
     while kind_at(marks, at) is Kind.FILL and text_at(marks, at) in _HAD:
         at += 1
-    if kind_at(marks, at) in _SKIPPING:
-        return True
-    if kind_at(marks, at) is not Kind.NAME:
-        return False
+    skips = kind_at(marks, at) in _SKIPPING
+    at += skips
+    while kind_at(marks, at) is Kind.FILL and text_at(marks, at) in ("the", "my"):
+        at += 1
+    if skips or kind_at(marks, at) is not Kind.NAME:
+        return kind_at(marks, at) is Kind.NAME
     at += 1
     while kind_at(marks, at) in (Kind.DASH, Kind.COLON, Kind.COMMA):
         at += 1
-    crossed = kind_at(marks, at) is Kind.X and kind_at(marks, at + 1) in (None, *EDGES, Kind.ARROW)
+    crossed = kind_at(marks, at) is Kind.X and kind_at(marks, at + 1) in (None, *EDGES, *_PARTING)
     return crossed or kind_at(marks, at) in _SKIPPING
 
 

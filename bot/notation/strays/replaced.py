@@ -38,8 +38,8 @@ _REACH = 24
 def replaced(marks: Sequence[Mark], exercises: Sequence[PlannedExercise]) -> Mark | None:
     """The first word of what was done in place of an exercise of the session; none where nothing was."""
     hindered = next((i for i, m in enumerate(marks) if m.kind in _NAMES and m.names and _is_lacking(marks, i)), None)
-    if hindered is None:
-        return None
+    if hindered is None or kind_at(marks, hindered - 1) is Kind.SKIP:
+        return None  # `had to skip pulldowns because the machine was broken`
     own = {singular(w) for e in exercises for n in (e.name, *e.aliases) for w in n.lower().replace("-", " ").split()}
     behind = marks[hindered + 1 : hindered + _REACH]
     said = [(w, m) for m in behind for w in m.text.split()]

@@ -33,7 +33,7 @@ _TROUBLE = frozenset(
 )
 _ENDS = (Kind.STOP, Kind.LINE, Kind.QUERY)
 _NAMES = (Kind.NAME, Kind.WEAK)
-_DENIED = frozenset(words("didnt couldnt cant wont not dont havent cannot"))
+_DENIED = frozenset(words("didnt couldnt cant wont not dont havent cannot skip skipped skipping binned missed"))
 """With these nothing was done: `didn't do calves because the machine was taken`."""
 
 
