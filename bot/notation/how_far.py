@@ -122,6 +122,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     if slashed and (kind_at(marks, place - 1) is Kind.COLON or beside.planned not in (0, whole)):
         return None  # `hammers 14s: 11/11 ✅`: two sets
     named = kind_at(marks, at) is Kind.NAME and (kind_at(marks, at + 1) in _SETS or _is_done(marks, at + 1) > 0)
+    if named and kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA) and kind_at(marks, place - 2) is Kind.NUM:
+        return None  # `10, 9 and 10 chins ✅`
     at += named and kind_at(marks, at + 1) in _SETS
     counts = kind_at(marks, at) in _SETS or named
     if counts and marks[at].text.startswith("round") and beside.next_number == 1:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from bot.notation.answer import AskKind, Span
-from bot.notation.atoms import Atom
+from bot.notation.atoms import Amount, Atom, Join
 from bot.notation.binding import Bound, bind
 from bot.notation.context import Context
 from bot.notation.roles import Roles
@@ -42,7 +42,7 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
     near = [bind(c, context) for c in others if c.cost < best.cost + MARGIN]
     kept = _stored(first) if near else None
     rivals = [bound for bound in near if not bound.doubts and _stored(bound) != kept]
-    if rivals and _is_the_plan(first, context):
+    if rivals and _is_listed_behind(atoms) and _is_the_plan(first, context):
         rivals = [bound for bound in rivals if not _goes_beyond(bound, context)]
     honest: list[Bound] = []
     for bound in ([first] if not first.doubts else []) + rivals:
@@ -66,6 +66,16 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
         far = Doubt(AskKind.OUT_OF_REASON, min(s.start for s in first.said), max(s.end for s in first.said))
         return Ranked(first, far, (first,), best.cost)
     return Ranked(first, cost=best.cost, sets_only=best.sets_only)
+
+
+def _is_listed_behind(atoms: Sequence[Atom]) -> bool:
+    """Whether an `and` joins the last two numbers and not the first, as in `12 10 and 11`: the first is apart."""
+    joins = [a.join for a in atoms if isinstance(a, Amount)]
+    return len(joins) > _APART and joins[-1] is Join.AND and all(join is not Join.AND for join in joins[:-1])
+
+
+_APART = 2
+"""Numbers that a list and what stands apart from it are more than."""
 
 
 def _is_the_plan(bound: Bound, context: Context) -> bool:

@@ -130,7 +130,7 @@ def _with_exceptions(marks: Sequence[Mark], place: int, request: Request) -> lis
 
 def _otherwise(told: Sequence[Mark], whole: Mark, request: Request) -> list[Mark]:
     """`rdl 82.5`, `I went 85 on rdls`, `squats were 92.5 instead of 90`: that load, and the repetitions as planned."""
-    end = next((i for i, m in enumerate(told) if m.text in _INSTEAD), len(told))
+    end = next((i for i, m in enumerate(told) if m.kind is Kind.INSTEAD or m.text in _INSTEAD), len(told))
     names = [m for m in told[:end] if m.kind is Kind.NAME]
     numbers = [m for m in told[:end] if m.kind is Kind.NUM]
     units = [m for m in told[:end] if m.kind in (Kind.KG, Kind.LB)]

@@ -148,7 +148,7 @@ def _done_with(marks: Sequence[Mark], place: int) -> range:
     """`goblets 28x12x3 done and dusted`: the exercise, whose sets stand straight before it."""
     dusted = kind_at(marks, place) is Kind.FINISH and text_at(marks, place).startswith(_DUSTED)
     tied = kind_at(marks, place - 1) in (Kind.NUM, Kind.EACH, Kind.REPS, Kind.SETS)
-    named = any(m.kind is Kind.NAME for m in marks[:place])
+    named = sum(m.kind is Kind.NAME for m in marks[:place]) == 1
     return range(place, place + 1) if dusted and tied and named and place + 1 == len(marks) else _NOWHERE
 
 

@@ -16,6 +16,8 @@ _NUMBER = rf"(?:[+-]?\d[\d.,]*+|an?\ (?:hundred|dozen)\b|(?:{_WORDS})\b)"
 _COUNT = rf"{_NUMBER}(?!\s*(?:[x×*@]|(?:kgs?|lbs?|kilos?|pounds?|for|at|by)\b))"
 """A number that is no load with its repetitions."""
 _ENDS = r"(?=\s*(?:[.,;:!?()\n…-]|$))"
+_NAMED = r"\ \d+(?:,\ \d+)*(?:,|\ and)\ \d+\ (?!reps?\b|each\b|on\b|at\b|with\b|for\b|per\b|sec)[a-z]{3}"
+"""Counts that name their exercise behind them: `did 9, 9 and 8 chins`."""
 _SIDE_ENDS = r"(?=\s*(?:[.;!?()\n…-]|,(?!\s*\d)|$))"
 _SETS = r"(?:sets?|rounds?|trips?|times|goes|series?|lengths?|runs?)"
 _SIDE = r"(?:on\ )?(?:the\ |my\ )?(?:left|right)(?:\ (?:side|one|arm|leg|hand|hip|shoulder))?+"
@@ -26,10 +28,11 @@ _NO_EFFORT = r"(?!\ (?:more\ )?(?:in\b|left\b|rir\b|rpe\b|to\ spare))"
 _ORDINAL = r"(?:first|second|third|fourth|last|2nd|3rd|4th)"
 
 _END = re.compile(
-    r"(?<=[\w\])'’\"%])(?<!\n\d)(?<!\A\d)[^\S\n]*"
-    r"(?:[.…!]++(?![\d+-])|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)"
+    r"(?<=[\w\])'’\"%])[^\S\n]*(?:[.…!]++(?![\d+-])|;(?=\ [^\W\d])|(?=\n))[^\S\n]*\n?[^\S\n]*(?=[^\W_]|[+-]\d)"
 )
-"""The end of a sentence with more behind it, on the same line or the next; not the point behind a list's number."""
+"""The end of a sentence with more behind it, on the same line or the next."""
+_LISTED = re.compile(r"\A1\..*\n2\.", re.DOTALL)
+"""Lines with numbers: what stands behind a number's point starts no sentence."""
 _STOPS = re.compile(r"[.…!;\n]")
 
 _LEANS = re.compile(
@@ -51,7 +54,7 @@ _LEANS = re.compile(
     | {_NUMBER}\ on\ (?:the|my)\ (?:left|right)\b
     | (?:minus|plus)\ {_NUMBER}
     | (?:but\ )?only\ (?:got\ |did\ |managed\ |for\ )?{_NUMBER}
-    | (?:(?:still\ )?(?:got|did|was|were|are|went)|another|also(?:\ each)?|and(?:\ then|\ only)?)\ {_COUNT}
+    | (?:(?:still\ )?(?:got|did(?!{_NAMED})|was|were|are|went)|another|also(?:\ each)?|and(?:\ then|\ only)?)\ {_COUNT}
     | for\ {_NUMBER}
     | (?:except|though|without)\b
     | (?:just\ |exactly\ )?as\ (?:planned|written|prescribed|instructed|told|per|you)\b
@@ -129,7 +132,10 @@ def joined(text: str) -> str:
         return text
     out: list[str] = []
     start = 0
+    listed = _LISTED.match(text) is not None
     for end in _END.finditer(text):
+        if listed and text[end.start() - 1].isdigit() and text[: end.start() - 1][-1:] in ("", "\n"):
+            continue
         between = end.group()
         before = text[start : end.start()].lstrip(" ,.!…\n")
         if _is_one(before, text, end.end(), same_line="\n" not in between):

@@ -101,8 +101,11 @@ def _is_tick(marks: Sequence[Mark], place: int) -> bool:
 def _is_end(marks: Sequence[Mark], place: int) -> bool:
     start = next((i + 1 for i in range(place - 1, -1, -1) if marks[i].kind in _SENTENCES), 0)
     before = marks[start:place]
-    told = any(m.kind in (Kind.NUM, Kind.CLOCK) for m in before)
-    bare = any(m.kind is Kind.NAME for m in before) and not told
+    told = any(
+        m.kind is Kind.CLOCK or (m.kind is Kind.NUM and kind_at(marks, start + i + 1) is not Kind.MINUTES)
+        for i, m in enumerate(before)
+    )
+    bare = any(m.kind is Kind.NAME for m in before) and not told and not any(m.kind in _SKIPPING for m in before)
     if not before or bare:
         return False
     if marks[place].kind is Kind.SLASH and marks[place].tight:
@@ -110,11 +113,15 @@ def _is_end(marks: Sequence[Mark], place: int) -> bool:
     at = place + 1
     while text_at(marks, at) in _DOING:
         at += 1
+    if marks[place].kind in (Kind.AND, Kind.THEN) and kind_at(marks, place - 1) in (Kind.NAME, Kind.COMMA):
+        return False  # `flies and curls skipped`
     if marks[place].kind in (Kind.AND, Kind.THEN):
         left_out = any(m.kind in _SKIPPING for m in before)
+        told = told or not any(m.kind is Kind.NAME for m in before)
         return told and (_opens_skip(marks, place + 1) or (left_out and _opens_sets(marks, place + 1)))
-    opens = _opens_sets(marks, at) or (told and _opens_skip(marks, at))
-    return _names_behind(marks, at) or (marks[place].kind is not Kind.SLASH and opens)
+    opens = _opens_sets(marks, at) or _opens_skip(marks, at)
+    behind = _names_behind(marks, at) and (not told or any(m.kind is Kind.NAME for m in before))
+    return behind or (marks[place].kind is not Kind.SLASH and opens)
 
 
 def _opens_sets(marks: Sequence[Mark], at: int) -> bool:

@@ -127,7 +127,8 @@ def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = froz
         score += _EXTRA * extra + (_WHOLE if not extra and numbers.issuperset(context.open_sets) else 0)
         fits = [_fits(context, p) for p in told]
         score += sum(fits)
-        sound = sound and not extra and min(fits) >= 0
+        sided = {p.set for p in told if p.side is not None} & {p.set for p in told if p.side is None}
+        sound = sound and not extra and not sided and min(fits) >= 0
     return _Fit(score, sound)
 
 

@@ -47,6 +47,14 @@ HANDS = (
     "ek",
     "el",
     "em",
+    "en",
+    "eo",
+    "ep",
+    "eq",
+    "er",
+    "es",
+    "et",
+    "eu",
 )
 ROWS = [row for name in HANDS for row in rows_of(f"variants_{name}")]
 UNLIKE = {
@@ -187,6 +195,26 @@ UNLIKE = {
     "EM-079": "asked about, where the label reads it",
     "EM-080": "asked about, where the label reads it",
     "EM-094": "an end, a day or a question otherwise than the label has it",
+    "EN-019": "an end, a day or a question otherwise than the label has it",
+    "EN-050": "an end, a day or a question otherwise than the label has it",
+    "EP-091": "a hurt, where the label has none",
+    "EQ-027": "an end, a day or a question otherwise than the label has it",
+    "EQ-032": "asked about, where the label reads it",
+    "EQ-038": "asked about, where the label reads it",
+    "EQ-039": "asked about, where the label reads it",
+    "EQ-077": "asked about, where the label reads it",
+    "EQ-094": "asked about, where the label reads it",
+    "ET-039": "asked about, where the label reads it",
+    "EU-004": "asked about, where the label reads it",
+    "EU-020": "asked about, where the label reads it",
+    "EU-025": "an end, a day or a question otherwise than the label has it",
+    "EU-039": "sets kept otherwise than the label has them",
+    "EU-045": "sets kept otherwise than the label has them",
+    "EU-049": "asked about, where the label reads it",
+    "EU-055": "sets kept otherwise than the label has them",
+    "EU-067": "asked about, where the label reads it",
+    "EU-077": "asked about, where the label reads it",
+    "EU-082": "asked about, where the label reads it",
 }
 """What is not read as its label says, and how."""
 

@@ -16,7 +16,8 @@ def with_unhappened(marks: Sequence[Mark]) -> list[Mark]:
     out = list(marks)
     for place in range(len(marks) - 1):
         left_out = kind_at(out, place + 1) in (Kind.SKIPPED, Kind.SKIP) and text_at(out, place + 1) in _UNHAPPENED
-        if out[place].kind is Kind.NAME and left_out and kind_at(out, place - 1) is not Kind.SKIP:
+        several = kind_at(out, place - 1) in (Kind.AND, Kind.COMMA) and kind_at(out, place - 2) is Kind.NAME
+        if out[place].kind is Kind.NAME and left_out and not several and kind_at(out, place - 1) is not Kind.SKIP:
             skip = replace(out[place + 1], kind=Kind.SKIP, text="skipped")
             out[place : place + 2] = [skip, out[place]]
     return out

@@ -181,6 +181,8 @@ def _has_numbers_next(marks: Sequence[Mark], at: int, *, listed: bool) -> bool:
     """Whether sets of a name follow it. `listed`: it stands behind another one, so that a number alone is a set's."""
     following = [m.kind for m in marks[at + 1 : at + 6]]
     following = following[1:] if following[:1] in ([Kind.COLON], [Kind.PLUS]) else following
+    loaded = following[:2] == [Kind.COMMA, Kind.NUM] and following[2:3] in ([Kind.KG], [Kind.LB], [Kind.X], [Kind.S])
+    following = following[1:] if listed and loaded else following  # `skipped bench, curls, 14 kg for 12 12`
     if following[:1] != [Kind.NUM]:
         return False
     if listed:
