@@ -18,6 +18,8 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
     out: list[Mark] = []
     place = 0
     while place < len(marks):
+        if marks[place].kind is Kind.SAME and out and out[-1].kind is Kind.EACH:
+            out.append(replace(marks[place], kind=Kind.COMMA, text=",", end=marks[place].start))  # `10 each and again`
         if marks[place].kind not in _REPEATING and marks[place].text != _TWICE:
             out.append(marks[place])
             place += 1

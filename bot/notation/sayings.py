@@ -6,6 +6,7 @@ Each is told by its own words and what stands beside it. Common usage, no source
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from bot.notation import sayings_of_kit
 from bot.notation.clauses import EDGES, kind_at, part_of, text_at
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -94,28 +95,6 @@ def _first_few(marks: Sequence[Mark], place: int) -> range:
     return range(start, place + 2) if opens and told else _NOWHERE
 
 
-_QUEUED = frozenset(words("queue queued queueing line wait waiting waited competing fighting"))
-
-
-def _one_of_kit(marks: Sequence[Mark], place: int) -> range:
-    """The `one` of `a queue for one cable`, and `one leg at a time`, `snapped in two`."""
-    number = kind_at(marks, place) is Kind.NUM and marks[place].value in (1, 2)
-    before = [text_at(marks, i) for i in range(place - 3, place)]
-    if number and before[-1] == "for" and _QUEUED & set(before) and kind_at(marks, place + 1) is not Kind.X:
-        return range(place - 1, place + 1)
-    since = [kind_at(marks, place), kind_at(marks, place + 1), text_at(marks, place + 2)]
-    if since == [Kind.NUM, Kind.MINUTES, "after"] and kind_at(marks, place + 3) is Kind.LASTSET:
-        return range(place, place + 2)  # `out of breath twenty minutes after the last carry`
-    if number and text_at(marks, place + 1) in _LIMBS and text_at(marks, place + 2) == "at a":
-        return range(place, place + 4)
-    halved = number and before[-1] == "in" and set(before) & _BROKEN and kind_at(marks, place + 1) in (None, *EDGES)
-    return range(place, place + 1) if halved else _NOWHERE
-
-
-_LIMBS = frozenset(words("leg arm side hand foot one"))
-_BROKEN = frozenset(words("snapped broke split broken clean tore torn cut ripped bent cracked came"))
-
-
 def _load_still(marks: Sequence[Mark], place: int) -> range:
     """`60x15, only 8 on the second, still 60`: the load that was said before."""
     still = text_at(marks, place) == "still" and kind_at(marks, place + 1) is Kind.NUM
@@ -125,23 +104,6 @@ def _load_still(marks: Sequence[Mark], place: int) -> range:
     said = (i for i in range(place) if kind_at(marks, i) is Kind.NUM and kind_at(marks, i + 1) in (Kind.X, Kind.FOR))
     loads = [marks[i].value for i in said]
     return range(place, end) if loads[-1:] == [marks[place + 1].value] else _NOWHERE
-
-
-def _crossed_out(marks: Sequence[Mark], place: int) -> range:
-    """The cross of `flyes ❌ skipped`."""
-    crossed = kind_at(marks, place) is Kind.X and kind_at(marks, place + 1) in (Kind.SKIP, Kind.SKIPPED)
-    return range(place, place + 1) if crossed and kind_at(marks, place - 1) is Kind.NAME else _NOWHERE
-
-
-def _kit_gone(marks: Sequence[Mark], place: int) -> range:
-    """`skipped pulldowns bc the machine was broken`: no exercise."""
-    kit = kind_at(marks, place) is Kind.NAME and not marks[place].names and text_at(marks, place) in _KIT
-    was = kit and text_at(marks, place + 1).split()[-1:] in (["was"], ["is"], ["were"], ["are"], ["s"])
-    return range(place, place + 1) if was and text_at(marks, place + 2) in _GONE else _NOWHERE
-
-
-_KIT = frozenset(words("machine machines rack racks cable cables bench benches bar stack station smith"))
-_GONE = frozenset(words("broken busy taken occupied out down full used knackered bust packed hogged gone missing"))
 
 
 def _done_with(marks: Sequence[Mark], place: int) -> range:
@@ -208,11 +170,11 @@ _SAYINGS: tuple[Callable[[Sequence[Mark], int], range], ...] = (
     _as_asked,
     _after_me,
     _first_few,
-    _one_of_kit,
+    sayings_of_kit.one_of_kit,
     _load_still,
-    _crossed_out,
+    sayings_of_kit.crossed_out,
     _done_with,
-    _kit_gone,
+    sayings_of_kit.kit_gone,
     _taking_five,
     _one_moment,
     _decade_or_plates,
@@ -231,13 +193,12 @@ NEEDS = (
     Kind.SKIP,
     Kind.SKIPPED,
     Kind.FINISH,
+    Kind.MINUTES,
     "moment",
     "side",
     *_BECAUSE,
     *_RESTING,
-    *_QUEUED,
-    *_LIMBS,
-    *_BROKEN,
+    *sayings_of_kit.WORDS,
     "still",
 )
 """Of which one is said where any such phrase is."""
