@@ -42,7 +42,10 @@ def _entry_by_entry(marks: list[Mark], head: int, record: Record, unit: Unit) ->
         for i, m in enumerate(marks[head:])
     ]
     named = _line_by_line(parted, record, unit)
-    return marks if named == parted else named
+    places = [m.names[0] for m in named if m.kind is Kind.NAME and m not in parted]
+    loads = [{s.load for s in record.exercises[place].sets if s.load is not None} for place in places]
+    shared = any(one & other for i, one in enumerate(loads) for other in loads[:i])
+    return marks if named == parted or shared else named
 
 
 def _order_said(marks: Sequence[Mark]) -> int:

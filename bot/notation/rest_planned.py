@@ -109,6 +109,8 @@ def _whole(marks: Sequence[Mark], place: int) -> bool:
 def _with_exceptions(marks: Sequence[Mark], place: int, request: Request) -> list[Mark]:
     """`everything as planned but rdl 82.5`: the exception first. `…: bench, rows and curls`: the names say no more."""
     at = _behind(marks, place)
+    if kind_at(marks, at) not in (None, *_APART, Kind.COLON, Kind.PLATES) and text_at(marks, at) not in BUT:
+        return list(marks)  # `everything went to plan at work`
     behind = list(marks[at:])
     while behind and (behind[0].kind in (Kind.COMMA, Kind.EXCEPT, Kind.COLON, Kind.DASH) or behind[0].text in BUT):
         behind.pop(0)

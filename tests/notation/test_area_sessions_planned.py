@@ -81,3 +81,22 @@ def test_all_of_the_one_that_the_chat_is_on() -> None:
     """`all as planned`, where the chat is on an exercise: that one."""
     asked = replace(request("all as planned", current="Romanian Deadlift"), exercises=PLAN)
     assert [p.exercise for p in read_message(asked).performed] == ["Romanian Deadlift"] * 3
+
+
+OF_SOMETHING_ELSE = (
+    "everything went to plan at work today. squats 90 4 4 4",
+    "everything as planned at home? squats 90 4 4 4",
+    "not everything went to plan. squats 90 4 4 3",
+    "squats 90 4 4 4, is everything else as planned?",
+    "squats 90 4 4 4, everything else as planned tomorrow",
+    "squats 90 4 4 4. going to do the rest as planned later",
+    "squats 90 4 4 4, rest times as planned",
+    "squats 90 4 4 4, couldnt do everything as planned",
+)
+
+
+@pytest.mark.parametrize("text", OF_SOMETHING_ELSE)
+def test_what_only_sounds_like_it(text: str) -> None:
+    """What is of another thing, another day, denied or asked stores no exercise that was not told."""
+    reading = read_message(replace(request(text), exercises=PLAN))
+    assert {p.exercise for p in reading.performed} <= {"Pause Squat"}
