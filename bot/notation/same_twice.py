@@ -11,6 +11,7 @@ from bot.notation.tokens import Mark
 _LINKS = (Kind.X, Kind.FOR)
 _REPEATING = (Kind.SAME, Kind.AGAIN)
 _TWICE = "same same"
+_AND_AGAIN = ("and again", "and same again", "same again")
 
 
 def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
@@ -18,7 +19,7 @@ def with_same_twice(marks: Sequence[Mark], record: Record, under: int | None) ->
     out: list[Mark] = []
     place = 0
     while place < len(marks):
-        if marks[place].kind is Kind.SAME and out and out[-1].kind is Kind.EACH:
+        if marks[place].text in _AND_AGAIN and out and out[-1].kind is Kind.EACH:
             out.append(replace(marks[place], kind=Kind.COMMA, text=",", end=marks[place].start))  # `10 each and again`
         if marks[place].kind not in _REPEATING and marks[place].text != _TWICE:
             out.append(marks[place])

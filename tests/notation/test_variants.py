@@ -209,7 +209,6 @@ UNLIKE = {
     "EU-020": "asked about, where the label reads it",
     "EU-025": "an end, a day or a question otherwise than the label has it",
     "EU-039": "sets kept otherwise than the label has them",
-    "EU-045": "sets kept otherwise than the label has them",
     "EU-049": "asked about, where the label reads it",
     "EU-055": "sets kept otherwise than the label has them",
     "EU-067": "asked about, where the label reads it",
