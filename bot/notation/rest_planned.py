@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from bot.notation.answer import Request
 from bot.notation.clauses import EDGES, kind_at, text_at
+from bot.notation.context import LEAST, MOST
 from bot.notation.exceptions.alike import BUT
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
@@ -29,8 +30,6 @@ _OF_A_SET = (Kind.LASTSET, Kind.LASTREP, Kind.ORD, Kind.LABEL, Kind.SET, Kind.SE
 """What was otherwise of one set, which other rules put right behind the whole."""
 _UNSAID = (Kind.FILL, Kind.WAS, Kind.AT, Kind.WITH, Kind.FOR, Kind.COLON, Kind.COMMA)
 _INSTEAD = frozenset(words("instead rather"))
-_IN_REASON = (0.6, 1.67)
-"""How far from the plan a number is still a load that was otherwise."""
 
 
 def with_rest_planned(marks: Sequence[Mark], request: Request) -> list[Mark]:
@@ -140,12 +139,12 @@ def _otherwise(told: Sequence[Mark], whole: Mark, request: Request) -> list[Mark
     if len(names) != 1 or len(numbers) != 1 or len(names[0].names) != 1 or any(m.kind not in _UNSAID for m in rest):
         return list(told)
     exercise = request.exercises[names[0].names[0]]
-    loads = [float(s.load.thousandths) / 1000 for s in exercise.sets if s.load is not None]
-    said = float(numbers[0].value or 0)
-    low, high = _IN_REASON
+    loads = [s.load.amount_in(request.unit) for s in exercise.sets if s.load is not None]
+    said = numbers[0].value or 0
     styled = exercise.load_style in (LoadStyle.TOTAL, LoadStyle.PER_HAND)
     most = max(s.reps.high for s in exercise.sets)
-    if not styled or not any(low * load <= said <= high * load for load in loads) or (said <= most and not units):
+    in_reason = any(LEAST * load <= said <= MOST * load for load in loads)
+    if not styled or not in_reason or (said <= most and not units):
         return list(told)
     planned = replace(whole, text="as planned", start=told[-1].end, end=told[-1].end)
     return [names[0], numbers[0], *units[:1], replace(planned, kind=Kind.ALL, text="all"), planned]

@@ -20,7 +20,7 @@ NEEDS = (*_PARTING, Kind.DONE, Kind.LINE, Kind.OPEN)
 _DOTS = ("•", "·", "∙", "‧")
 _TICKED = (Kind.NUM, Kind.EACH, Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.KG, Kind.LB)
 _HEAVY, _SHARE = 20, Decimal("0.6")
-"""A load, and how much of it a number of repetitions is at the most."""
+"""The least load, and how much of it a number of repetitions is at the most (common practice, no source)."""
 _DOING = frozenset(words("did got managed hit then next also and finally finished lastly"))
 _LEADS = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.ALL, Kind.X, Kind.LEADX, Kind.FILL)
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.X, Kind.KG, Kind.LB, Kind.FOR, Kind.S, Kind.AT, Kind.WITH,
@@ -152,7 +152,7 @@ def _opens_skip(marks: Sequence[Mark], at: int) -> bool:
 
 
 _SKIPPING = (Kind.SKIP, Kind.SKIPPED, Kind.NO)
-_HAD = frozenset(words("had to never got i just so then then"))
+_HAD = frozenset(words("had to never got i just so then"))
 
 
 def _names_behind(marks: Sequence[Mark], at: int) -> bool:

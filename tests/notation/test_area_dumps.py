@@ -3,10 +3,14 @@
 Common practice, no source: how people in a gym write it.
 """
 
+from dataclasses import replace
+
 import pytest
 
 from bot.notation.answer import AskKind
-from tests.notation.plans import read, rows
+from bot.notation.reading import read_message
+from bot.training.plan import PlannedExercise
+from tests.notation.plans import read, request, rows, sets
 
 BENCH = tuple(f"Bench Press#{n} 60x{r}" for n, r in ((1, 5), (2, 5), (3, 4)))
 ROW = tuple(f"Barbell Row#{n} 50x{r}" for n, r in ((1, 10), (2, 9), (3, 9)))
@@ -94,10 +98,12 @@ def test_more_than_the_plan_has_is_asked_about() -> None:
     assert reading.ask is not None
 
 
-@pytest.mark.parametrize("text", ["chins 10 9 9", "pulldown 12 12 10"])
-def test_a_bare_list_that_may_begin_with_its_load(text: str) -> None:
-    """Bare lists are either counts alone, or asked about: never a load that nobody said to be one."""
-    reading = read(text)
-    if reading.ask is not None:
-        assert reading.ask.kind in (AskKind.ORDER, AskKind.UNSURE, AskKind.OUT_OF_REASON)
-    assert all(p.reps in (12, 10, 9) for p in reading.performed)
+def test_a_bare_list_that_may_begin_with_its_load() -> None:
+    """`20 20 18`, where two sets with 20 are planned, is asked about; `20 18 and 17` says which stands apart."""
+    pull = PlannedExercise("Face Pull", sets("20", 15, 20, 2))
+    asked = replace(request(""), exercises=(pull,))
+    bare = read_message(replace(asked, text="face pull 20 20 18"))
+    apart = read_message(replace(asked, text="face pull 20 18 and 17"))
+    assert bare.ask is not None
+    assert bare.ask.kind is AskKind.ORDER
+    assert apart.performed == rows("Face Pull#1 20x18", "Face Pull#2 20x17")

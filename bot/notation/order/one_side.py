@@ -48,7 +48,7 @@ _FAR = 5
 def _listed(marks: list[Mark]) -> list[Mark]:
     """`16s, 9 each and 9 each`: two sets of each side, where `9 and 9` may be of both."""
     spans = [[Kind.NUM, Kind.EACH, joined, Kind.NUM, Kind.EACH] for joined in (Kind.AND, Kind.SLASH)]
-    found = [i for i in range(len(marks)) if [m.kind for m in marks[i : i + 5]] in spans]
+    found = [i for i in range(len(marks)) if [m.kind for m in marks[i : i + len(spans[0])]] in spans]
     found += [i - 1 for i in range(1, len(marks) - 3) if _is_each_of_two(marks, i)]
     return [replace(m, kind=Kind.COMMA, text=",") if i - 2 in found else m for i, m in enumerate(marks)]
 

@@ -19,7 +19,8 @@ from bot.notation.wordlist import words
 _LIGHT = Decimal("0.85")
 _WHOLE = Decimal("0.95")
 _MOST = Decimal("1.3")
-"""Of the planned load: up to the one it is a warm-up, from the other on a working set (common practice, no source)."""
+"""Of the planned load: up to the first it is a warm-up, from the second to the last a working set (common practice, no
+source)."""
 _TALK = (Kind.FILL, Kind.WORD, Kind.DONE, Kind.WAS, Kind.COMMA, Kind.COLON, Kind.OPEN, Kind.DASH, Kind.STOP, Kind.AND,
          Kind.THEN, Kind.WITH, Kind.UNDONE, Kind.ORD, Kind.SET, Kind.SETS, Kind.AT, Kind.TO, Kind.FOR, Kind.CLOSE,
          Kind.FEELS, Kind.BREAK, Kind.OTHERPERSON, Kind.ALL, Kind.LEFT, Kind.MEANT,
