@@ -337,7 +337,9 @@ PHRASES: dict[Kind, str] = {
         "stopping; straight on with; straight on to; straight onto; and straight on with; then straight on with; went "
         "straight on with; carried straight on with; straight on; zero rest; 0 rest; and after; and after that; and "
         "afterwards; thereafter; "
-        "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did"
+        "then; and then; after that; followed by; next; then another; afterwards; then did; thne; than did; "
+        "moved on to; moved onto; moving on to; moving onto; then moved on to; then moved onto; and moved on to; "
+        "and moved onto; and then moved on to; moved over to; then over to"
     ),
     Kind.OR: ("or; nor"),
     Kind.TO: ("to; until; till; through"),

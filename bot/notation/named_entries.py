@@ -14,6 +14,7 @@ from bot.notation.kinds import Kind
 from bot.notation.order.near import counted_sets
 from bot.notation.record import Record
 from bot.notation.tokens import Mark
+from bot.training.plan import Measure
 
 _HARD = (Kind.THEN, Kind.LINE, Kind.STOP, Kind.BREAK, Kind.QUERY)
 _LEADS = frozenset(["on", "on the", "for", "of", "for the", "of the", "on my", "in", "in the"])
@@ -75,7 +76,8 @@ def _with_own_lines(marks: Sequence[Mark], record: Record) -> list[Mark]:
         before = joined and _is_told_before(marks[start:lead], does=does)
         before = before or (lead - 3 > names[0] and _is_told_before(marks[lead - 3 : lead], does=False))
         before = before or _ends_list(marks[names[names.index(place) - 1] : lead], record)
-        if before and _is_told_behind(marks[place + 1 : end]):
+        timed = _ends_in_time(marks[names[names.index(place) - 1] : lead], marks[place], record)
+        if (before and _is_told_behind(marks[place + 1 : end])) or timed:
             out.insert(lead, Mark(Kind.LINE, "", marks[lead].start, marks[lead].start))
     return out
 
@@ -90,6 +92,16 @@ def _ends_list(marks: Sequence[Mark], record: Record) -> bool:
     return sum(m.kind is Kind.NUM for m in told) == len(context.open_sets) + context.takes_load
 
 
+def _ends_in_time(marks: Sequence[Mark], following: Mark, record: Record) -> bool:
+    """`hang 45 seconds then 35 seconds curls with 25`: a time of what is timed, before a name of what is not."""
+    told = [m.kind for m in marks if m.kind not in (Kind.EACH, *_PASSED)]
+    if told[-2:] not in ([Kind.NUM, Kind.SECONDS], [Kind.NUM, Kind.S]):
+        return False
+    measures = [{record.exercises[n].measure for n in name.names} for name in (marks[0], following)]
+    return measures[0] == {Measure.SECONDS} and Measure.SECONDS not in measures[1]
+
+
+_PASSED = (Kind.FILL, Kind.SLASH, Kind.PLUS, Kind.ARROW, Kind.DASH, Kind.DONE)
 _BY = (Kind.X, Kind.FOR)
 
 

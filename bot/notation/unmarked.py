@@ -15,6 +15,7 @@ from bot.notation.clauses import kind_at
 from bot.notation.context import ALIKE_LEAST, ALIKE_MOST, Context
 from bot.notation.kinds import Kind
 from bot.notation.tokens import Mark
+from bot.training.plan import Drop, Mini
 from bot.training.report import Performed, SetKey, Stage
 
 Seams = frozenset[int]
@@ -34,6 +35,10 @@ _MARGIN = 2
 """Of the score: readings that are no farther apart are both honest."""
 _HALF = 2
 """Times what was told that is no more than the least that is planned: a set of another exercise, perhaps."""
+_USUAL_MINI, _TWICE = 5, 2
+"""Repetitions of a continuation where the plan has none (common practice, no source), and how many times as many no one
+does.
+"""
 _WHOLE, _EXTRA, _ASKED = 4, -4, -8
 """Points of a reading: for an exercise whose open sets are all told, for a set beside the plan or put right, for
 asking."""
@@ -56,15 +61,26 @@ def with_seams_by_plan(
     """
     if first.ask is not None and first.ask.kind not in _NUMBERS_ASKED:
         return first
-    gaps = [gap for gap in _gaps(marks) if gap]
-    tries = sum(map(len, gaps))
-    if not 0 < tries <= MOST_TRIED or tries * len(marks) > MOST_LOOKED_AT:
+    between = [(gap, names) for gap, names in _gaps(marks) if gap]
+    gaps = [gap for gap, _ in between]
+    if not gaps:
         return first
     best, fit, seams = first, _fit(request, first), Seams()
     if fit.sound:
         return first
     put_right = frozenset(first.replaces)
     fit = _fit(request, first, put_right)
+    ahead = _names_ahead(marks, gaps)
+    if ahead:
+        reading = read(ahead)
+        named = _fit(request, reading, put_right)
+        if named.sound and named.score > fit.score and _tells_as_much(first, reading):
+            return reading
+    if _are_many(gaps, marks):
+        odd = _ill_fitting(request, first)
+        gaps = [gap for gap, names in between if odd & names]
+    if not gaps or _are_many(gaps, marks):
+        return first
     for gap in gaps:
         found: list[tuple[_Fit, Seams, Reading]] = []
         for place in gap:
@@ -91,8 +107,38 @@ def with_lines(marks: Sequence[Mark], seams: Seams) -> list[Mark]:
     return out
 
 
-def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
-    """Where a line may end between each two names side by side of different exercises, if it does not already."""
+def _names_ahead(marks: Sequence[Mark], gaps: Sequence[Sequence[int]]) -> Seams:
+    """A line's end before each name, where the first of several stands before all that is told; else none."""
+    names = [i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
+    told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
+    starts = {marks[i].start for i in names[1:]}
+    seams = Seams(gap[-1] for gap in gaps if gap[-1] in starts)
+    return seams if names[0] < told and len(seams) > 1 else Seams()
+
+
+def _are_many(gaps: Sequence[Sequence[int]], marks: Sequence[Mark]) -> bool:
+    """Whether to try all these places would take too long."""
+    tries = sum(map(len, gaps))
+    return tries > MOST_TRIED or tries * len(marks) > MOST_LOOKED_AT
+
+
+def _ill_fitting(request: Request, reading: Reading) -> frozenset[int]:
+    """The exercises of which more sets or continuations are told than planned, or other ones; none where it asks."""
+    out = set[int]()
+    for place, exercise in enumerate(request.exercises):
+        own = [p for p in reading.performed if p.exercise == exercise.name]
+        told = [p for p in own if p.stage is Stage.WORK]
+        context = Context(exercise, request.unit, tuple(p for p in request.done if p.exercise == exercise.name))
+        more = any(p.set is not None and p.set > len(exercise.sets) for p in told)
+        if more or any(_fits(context, p) < 0 for p in told) or _continued_beyond(context, own):
+            out.add(place)
+    return frozenset(out)
+
+
+def _gaps(marks: Sequence[Mark]) -> Iterator[tuple[list[int], frozenset[int]]]:
+    """Where a line may end between each two names side by side of different exercises, if it does not already; and the
+    exercises that they may name.
+    """
     if any(m.kind in _CORRECTS for m in marks):
         return
     names = [i for i, m in enumerate(marks) if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
@@ -101,7 +147,8 @@ def _gaps(marks: Sequence[Mark]) -> Iterator[list[int]]:
             continue
         if all(m.kind in (Kind.AND, Kind.PLUS) for m in marks[one + 1 : other]) and other > one + 1:
             continue  # `squats and rows as planned`: told together
-        yield [marks[at].start for at in range(one + 1, other + 1) if _may_start(marks, at, other)]
+        places = [marks[at].start for at in range(one + 1, other + 1) if _may_start(marks, at, other)]
+        yield places, frozenset((*marks[one].names, *marks[other].names))
 
 
 def _may_start(marks: Sequence[Mark], at: int, name: int) -> bool:
@@ -128,8 +175,33 @@ def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = froz
         fits = [_fits(context, p) for p in told]
         score += sum(fits)
         sided = {p.set for p in told if p.side is not None} & {p.set for p in told if p.side is None}
-        sound = sound and not extra and not sided and min(fits) >= 0
+        own = [p for p in reading.performed if p.exercise == exercise.name]
+        long = _continued_beyond(context, own)
+        score += _EXTRA * long
+        sound = sound and not extra and not sided and min(fits) >= 0 and not long
     return _Fit(score, sound)
+
+
+def _continued_beyond(context: Context, rows: Sequence[Performed]) -> int:
+    """How many continuations are rather sets of another exercise."""
+    return sum(_is_long_mini(context, p) for p in rows) + _drops_beyond(context, rows)
+
+
+def _drops_beyond(context: Context, rows: Sequence[Performed]) -> int:
+    """How many drops without a load follow another one, where the plan has no second: sets of another exercise."""
+    loose = [p for p in rows if p.stage is Stage.DROP and p.load is None]
+    told = {n: sum(p.stage is Stage.DROP and p.set == n for p in rows) for n in {p.set for p in loose}}
+    planned = {n: context.planned(n) for n in told}
+    most = {n: s.finish.times if s is not None and isinstance(s.finish, Drop) else 1 for n, s in planned.items()}
+    return sum(max(0, count - most[n]) for n, count in told.items())
+
+
+def _is_long_mini(context: Context, row: Performed) -> bool:
+    """Whether a continuation at the same load is longer than any is: the set of another exercise, perhaps."""
+    planned = context.planned(row.set)
+    finish = planned.finish if planned is not None else None
+    usual = finish.reps if isinstance(finish, Mini) else _USUAL_MINI
+    return row.stage is Stage.MINI and row.reps > _TWICE * usual
 
 
 def _fits(context: Context, row: Performed) -> int:
@@ -150,4 +222,5 @@ def _fits(context: Context, row: Performed) -> int:
 def _tells_as_much(first: Reading, best: Reading) -> bool:
     """Whether the better reading keeps what the first one told beside sets, and no fewer sets if that did not ask."""
     kept = (first.pain, first.minutes, first.day, first.question) == (best.pain, best.minutes, best.day, best.question)
+    kept = kept and set(first.skipped) <= set(best.skipped) and first.finished <= best.finished
     return kept and (first.ask is not None or len(best.performed) >= len(first.performed))

@@ -81,7 +81,7 @@ def _read_part(piece: Sequence[Mark]) -> list[Segment]:
             name, part_start, trailing = mark, 0, False
             continue
         marks.append(mark)
-        if mark.kind in EDGES and not _joins_counts(marks, part_start):
+        if mark.kind in EDGES and not _joins_counts(marks, part_start, piece[place + 1 : place + 2]):
             part_start = len(marks)
     if marks or name is not None:
         told = [m.kind for m in marks if m.kind in NUMBERS]
@@ -119,10 +119,14 @@ def _is_all_of(marks: Sequence[Mark]) -> bool:
     return bool(said) and all(k in (Kind.ALL, Kind.SETS) for k in said) and Kind.ALL in said
 
 
-def _joins_counts(marks: Sequence[Mark], part_start: int) -> bool:
-    """The `and` of `then 12 and 14 wall push-ups`: two counts of one name that follows them."""
+def _joins_counts(marks: Sequence[Mark], part_start: int, following: Sequence[Mark]) -> bool:
+    """The `and` of `then 12 and 14 wall push-ups`: two counts of one name that follows them; not that of `10 then 9 and
+    presses at 24`.
+    """
     then = part_start > 0 and marks[part_start - 1].kind is Kind.THEN
-    return then and [m.kind for m in marks[part_start:]] == [Kind.NUM, Kind.AND]
+    then = then and [m.kind for m in following] != [Kind.NAME]
+    told = [m.kind for m in marks[part_start:] if m.kind is not Kind.FILL]
+    return then and told == [Kind.NUM, Kind.AND]
 
 
 def _is_its_load(before: Segment, marks: Sequence[Mark]) -> bool:
