@@ -13,9 +13,54 @@ from bot.notation.tokens import Mark
 
 def warmups(marks: list[Mark]) -> list[Mark]:
     """The marks with the word before the sets that it is of."""
+    marks = _moved_ahead(_bracketed(marks))
     marks = [replace(m, kind=Kind.FILL) if _leads_name(marks, i) else m for i, m in enumerate(marks)]
     marks = one_behind(not_of_work(told_after(_headed(of_talk(_crossed(marks))))))
     return it_was(all_were(first_was(_done(only_counted(counted_first(so_many(marks)))))))
+
+
+_OF_WARMUP = frozenset((Kind.WARMUP, Kind.NUM, Kind.X, Kind.FOR, Kind.KG, Kind.LB, Kind.S, Kind.COMMA, Kind.AND,
+                        Kind.FILL, Kind.SET, Kind.SETS, Kind.REPS, Kind.COLON, Kind.BODY, Kind.EACH))  # fmt: skip
+"""Kinds of a warm-up's sets in brackets."""
+
+
+def _bracketed(marks: list[Mark]) -> list[Mark]:
+    """`rdl (warm-up 45x7) 90: 8, 8`: the sets in brackets, and then those behind."""
+    out: list[Mark] = []
+    opened: int | None = None
+    for place, mark in enumerate(marks):
+        inside = marks[opened + 1 : place] if opened is not None else []
+        if mark.kind is Kind.CLOSE and opened is not None and _tells_warmup(inside) and _is_led(marks, place + 1):
+            out[opened - place :] = [*inside, replace(mark, kind=Kind.THEN, text="then")]
+        else:
+            out.append(mark)
+        opened = place if mark.kind is Kind.OPEN else None if mark.kind is Kind.CLOSE else opened
+    return out
+
+
+def _moved_ahead(marks: list[Mark]) -> list[Mark]:
+    """`curls 10x5 warm-up, 25 x 11` as `curls warm-up 10x5, then 25 x 11`: one set straight behind a name."""
+    out = list(marks)
+    for place in range(4, len(marks)):
+        entry = [m.kind for m in marks[place - 3 : place]] == [Kind.NUM, Kind.X, Kind.NUM]
+        if marks[place].kind is not Kind.WARMUP or not entry or marks[place - 4].kind is not Kind.NAME:
+            continue
+        if kind_at(marks, place + 1) is not Kind.COMMA or kind_at(marks, place + 2) is not Kind.NUM:
+            continue
+        out[place - 3 : place + 1] = [marks[place], *marks[place - 3 : place]]
+        out[place + 1] = replace(marks[place + 1], kind=Kind.THEN, text="then")
+    return out
+
+
+def _tells_warmup(inside: list[Mark]) -> bool:
+    kinds = [m.kind for m in inside]
+    return Kind.WARMUP in kinds and Kind.NUM in kinds and _OF_WARMUP.issuperset(kinds)
+
+
+def _is_led(marks: list[Mark], at: int) -> bool:
+    """Whether sets follow: `90: 8, 8`, `then 90x8`, `work 90x8`."""
+    return next((m.kind for m in marks[at : at + 2] if m.kind not in (Kind.FILL, Kind.COMMA, Kind.THEN, Kind.WORKSET)),
+                None) is Kind.NUM  # fmt: skip
 
 
 def _leads_name(marks: list[Mark], place: int) -> bool:

@@ -59,7 +59,9 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
         return list(marks)
     if light and any(m.kind is Kind.SET and kind_at(between, i + 1) is Kind.NUM for i, m in enumerate(between)):
         return list(marks)  # `warm up done, set 1 40x10`: the set that it names
-    rest = _as_load_first(said[number:])
+    opened = sum({Kind.OPEN: 1, Kind.CLOSE: -1}.get(m.kind, 0) for m in said[:number])
+    rest = _as_load_first(_parted(said[number:]) if opened > 0 else said[number:])
+    rest = _with_work_apart(rest, names, request) if light else rest
     if light and _is_straight(before, between):
         return [*said[:number], *rest]
     if light is None or not _is_talk(before, between, light=light):
@@ -71,6 +73,24 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
         *([replace(said[at], text="warm up")] if light else []),
         *(_without_coming(rest) if light else rest),
     ]
+
+
+def _parted(marks: Sequence[Mark]) -> list[Mark]:
+    """The marks with a comma for the bracket that closes before what opened it does: `(warm-up 40x5) 60x8`."""
+    closed = next((i for i, m in enumerate(marks) if m.kind is Kind.CLOSE), None)
+    return [replace(m, kind=Kind.COMMA, text=",") if i == closed else m for i, m in enumerate(marks)]
+
+
+def _with_work_apart(marks: Sequence[Mark], names: Sequence[Mark], request: Request) -> list[Mark]:
+    """`warm-up 45x7, 90: 8, 8`: behind the comma the load as planned, with a list of its own."""
+    for place, mark in enumerate(marks):
+        if mark.kind is not Kind.COMMA or kind_at(marks, place - 2) is not Kind.X:
+            continue
+        behind = place + 2 + (kind_at(marks, place + 2) in (Kind.KG, Kind.LB))
+        listed = kind_at(marks, behind) is Kind.COLON or [kind_at(marks, behind + n) for n in (0, 1)] == [Kind.NUM] * 2
+        if kind_at(marks, place + 1) is Kind.NUM and listed and _is_light(marks, place + 1, names, request) is False:
+            return [*marks[:place], replace(mark, kind=Kind.THEN, text="then"), *marks[place + 1 :]]
+    return list(marks)
 
 
 def _with_now(marks: Sequence[Mark]) -> list[Mark]:
@@ -153,7 +173,10 @@ def _is_light(marks: Sequence[Mark], number: int, names: Sequence[Mark], request
     planned = [p.load.amount for p in request.exercises[place].sets if p.load is not None]
     if not planned or min(planned) <= 0:
         return None
-    if load <= max(s.reps.high for s in request.exercises[place].sets) and _is_full_behind(marks, number, min(planned)):
+    crossed = kind_at(marks, number + 1) is Kind.X and kind_at(marks, number + 2) is Kind.NUM
+    entry = crossed and (marks[number + 2].value or 0) < _WHOLE * min(planned)  # `wu 15x7, 27.5x13`
+    few = load <= max(s.reps.high for s in request.exercises[place].sets)
+    if few and not entry and _is_full_behind(marks, number, min(planned)):
         return False  # `4 4 4 @ 80`, `4x80`: repetitions come first
     if load <= _LIGHT * min(planned):
         return True
