@@ -11,6 +11,7 @@ from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.draft import Draft
 from bot.notation.grounds import Told, with_effort
 from bot.notation.kinds import Kind
+from bot.notation.record import Record
 from bot.notation.said import Doubt
 from bot.notation.tokens import Mark
 from bot.training.report import SetKey
@@ -31,10 +32,13 @@ class EffortsEach:
     at: Span
 
 
-def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
+def split_efforts(piece: list[Mark], record: Record, under: int | None) -> tuple[list[Mark], EffortsEach | None]:
     """The piece without efforts that are told one a set, and those; as it is where there are none."""
     for place, mark in enumerate(piece):
-        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS) and not _rates_sets(piece, place):
+        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS, Kind.AT):
+            continue
+        open_sets = _filled_by(piece[:place], record, under)
+        if mark.kind not in (Kind.RPE, Kind.RIR, Kind.FEELS) and not _rates_sets(piece, place, open_sets):
             continue
         piece = _apart(piece, place + 1)
         places = _listed(piece, place + 1, mark.kind)
@@ -53,13 +57,28 @@ def split_efforts(piece: list[Mark]) -> tuple[list[Mark], EffortsEach | None]:
         counted = _counts(piece[:place], len(values))
         turned = turned or (counted and any(m.kind is Kind.AND for m in piece[place : places[-1]]))
         turned = turned and (told == len(values) or counted)
-        if (beside or slashed) and not turned and (len(values) < _SURE or not (harder or listed)):
+        sure = turned or (len(values) == open_sets and mark.kind is not Kind.FEELS)
+        if (beside or slashed) and not sure and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
         efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
         said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
     return piece, None
+
+
+def _filled_by(told: Sequence[Mark], record: Record, under: int | None) -> int:
+    """How many sets are told behind the last name, where they are all that the plan has left; else 0."""
+    named = next((i for i in range(len(told) - 1, -1, -1) if told[i].kind is Kind.NAME), None)
+    place = under if named is None else told[named].names[0] if len(told[named].names) == 1 else None
+    numbers = [m for m in told[(-1 if named is None else named) + 1 :] if m.kind in (Kind.NUM, Kind.X)]
+    if place is None or any(m.parts for m in numbers):
+        return 0
+    crosses = sum(m.kind is Kind.X for m in numbers)
+    many = len(numbers) - crosses
+    context = record.context(place)
+    sets = many - context.takes_load if crosses <= 1 else crosses if many == crosses * 2 else 0
+    return sets if sets > 1 and sets == len(context.open_sets) else 0
 
 
 def _counts(told: Sequence[Mark], many: int) -> bool:
@@ -75,11 +94,15 @@ _ENTRY_AND_TIMES = 2
 """The crosses of `65x8x2`: of the set, and of how many there were."""
 
 
-def _rates_sets(piece: Sequence[Mark], place: int) -> bool:
-    """The `@` of `275x4x4 @ 7, 8, 8, 9`: behind so many sets of so many repetitions at a load."""
+def _rates_sets(piece: Sequence[Mark], place: int, open_sets: int) -> bool:
+    """The `@` of `275x4x4 @ 7, 8, 8, 9`: behind so many sets of so many repetitions at a load; of `60 8 8 8 @ 7/8/8`:
+    before as many as there are sets left, which are told.
+    """
     kinds = [m.kind for m in piece[max(0, place - 5) : place]]
     whole = [Kind.NUM, Kind.X, Kind.NUM, Kind.X, Kind.NUM]
-    return piece[place].kind is Kind.AT and piece[place].text == "@" and kinds == whole
+    if piece[place].kind is not Kind.AT or piece[place].text != "@":
+        return False
+    return kinds == whole or (open_sets > 1 and len(_listed(piece, place + 1, Kind.AT)) == open_sets)
 
 
 def _apart(piece: list[Mark], at: int) -> list[Mark]:
@@ -131,7 +154,8 @@ def _tells_sets(rest: Sequence[Mark]) -> bool:
 def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
     """Gives each set its effort, where there are as many sets; else asks."""
     record = draft.record
-    named = next((m.names[0] for m in piece if m.kind is Kind.NAME and len(m.names) == 1), None)
+    names = [m for m in piece if m.kind is Kind.NAME and len(m.names) == 1]
+    named = next((m.names[0] for m in reversed(names) if m.start < said.at[0]), names[0].names[0] if names else None)
     place = named if named is not None else record.last_exercise
     last = record.last(place)
     if last is None:

@@ -83,7 +83,7 @@ def keep_sets(draft: Draft, marks: list[Mark], *, hurts: bool) -> list[Mark]:
     for piece in pieces:
         if draft.ask is not None:
             break
-        piece, each = split_efforts(targeted(draft, piece))  # noqa: PLW2901
+        piece, each = split_efforts(targeted(draft, piece), record, draft.under_way())  # noqa: PLW2901
         left = amend(draft, piece)
         told += left
         if left and draft.ask is None:

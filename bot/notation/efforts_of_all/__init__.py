@@ -79,7 +79,9 @@ def _placed(marks: Sequence[Mark], at: int, phrase: Phrase, record: Record, unde
         line = max((i for i, m in enumerate(marks[: part - 1]) if m.text == "\n"), default=-1)
         start = 0 if own_line or line < 0 else marks[line].end
         return EffortOfAll(phrase.left, span, Reach.ALL, start, None, count, of_each, of_last)
-    apart = kind_at(marks, at - 1) in APART or phrase.widest
+    goes_on = kind_at(marks, at - 1) is Kind.COMMA and _tells_another(marks, phrase.end, named)
+    bracketed = kind_at(marks, at - 1) is Kind.OPEN and kind_at(marks, at - 2) in _TELLS
+    apart = (kind_at(marks, at - 1) in APART and not (goes_on or bracketed)) or phrase.widest
     start = marks[part].start if part else 0
     return EffortOfAll(phrase.left, span, Reach.SENTENCE if apart else Reach.LIST, start, None, count, of_each, of_last)
 
@@ -87,6 +89,12 @@ def _placed(marks: Sequence[Mark], at: int, phrase: Phrase, record: Record, unde
 def _parts(mark: Mark) -> bool:
     """Whether a sentence ends here; the comma or the `and` between two exercises ends none, nor a seam of no width."""
     return mark.kind in _PARTS and not (mark.text in ("", ",") or mark.text.isalpha())
+
+
+def _tells_another(marks: Sequence[Mark], at: int, named: int | None) -> bool:
+    """Whether the sets of another exercise follow in the same sentence: `press 42 6 5, all rpe 8, curls 14 10 11`."""
+    end = next((i for i in range(at, len(marks)) if _parts(marks[i])), len(marks))
+    return named is not None and any(m.kind is Kind.NAME and named not in m.names for m in marks[at:end])
 
 
 _TELLS = (Kind.NUM, Kind.SAME, Kind.PLANNED, Kind.BODY, Kind.AGAIN)
