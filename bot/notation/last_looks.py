@@ -12,7 +12,7 @@ from bot.notation.overlooked import overlooked
 from bot.notation.progress import Progress, contradicted
 from bot.notation.qualified import of_another_kind
 from bot.notation.record import Record
-from bot.notation.restated import goes_beyond, numbered_again
+from bot.notation.restated import counted_on, goes_beyond, numbered_again
 from bot.notation.set_or_reps import beyond_plan, drops_beyond, may_be_sets, too_many
 from bot.notation.strays.lone_loads import failed_again, lone_load, missed_load
 from bot.notation.strays.other_measure import of_another_measure
@@ -49,6 +49,7 @@ def last_look(at: Looked) -> Mark | None:
         or contradicted(at.progress, record)
         or at.unclear
         or numbered_again(said, record)
+        or counted_on(said, record)
         or unknown_heading(said, rows)
         or miscounted(told, rows, record)
         or overlooked(said, rows, record)

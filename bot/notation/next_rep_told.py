@@ -129,6 +129,8 @@ def _missed(marks: Sequence[Mark], start: int) -> tuple[Kind, int] | None:
     line = " ".join(m.text for m in told)
     if _BY_CHOICE.search(line):
         return Kind.GAP, end
+    numbers = marks[first].kind is Kind.NUM and text_at(marks, first - 1) == "no"
+    told = [*marks[start : first - 1], *marks[behind:end]] if numbers else told  # `8, 8, no 9`: not the ninth
     fails = bool({w for m in told for w in m.text.split()} & _NOT_DONE) and not _POSSIBLE.search(line)
     return (Kind.EMPTY, end) if fails else None
 

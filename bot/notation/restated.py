@@ -78,6 +78,19 @@ def numbered_again(marks: Sequence[Mark], record: Record) -> Mark | None:
     return None if start is None else next((m for m in marks if m.end > start[0]), None)
 
 
+def counted_on(marks: Sequence[Mark], record: Record) -> Mark | None:
+    """The `second set 9` of `60x10, second set 9` where two sets are stored: the second of today's, or of those?"""
+    if any(m.kind in (*_TAKING_BACK, Kind.SCRAP, Kind.WROTE, Kind.WAS, Kind.NOT) for m in marks):
+        return None
+    for exercise, number in record.replaces:
+        told = [t for t in record.told if t.row.exercise == exercise]
+        at = min((t.grounds.reps.at[0] for t in told if t.row.set == number and t.grounds.reps.at), default=None)
+        before = {t.row.set for t in told if at is not None and t.grounds.reps.at and t.grounds.reps.at[0] < at}
+        if at is not None and len(before) == number - 1 and before and number not in before:
+            return next((m for m in marks if m.end > at), None)
+    return None
+
+
 def _mended(marks: Sequence[Mark]) -> set[int]:
     """`nineteen no eighteen`: of two bare numbers with a `no` between, the first and the `no`; not `60x8 no 60x9`."""
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]

@@ -48,13 +48,25 @@ _TIMES = 2
 """A number over a list that is so many times its first one is a load, not repetitions."""
 
 
+_HEAVY = r"(?:\d+[.,]\d+|[2-9]\d|\d{3})"
+_PAIRS = re.compile(
+    rf"(?<![\d.,/x×*-])(?<![\d.,/x×*:-] ){_HEAVY} \d{{1,2}}(?:; ?{_HEAVY} \d{{1,2}})+(?! ?[\d,/x×*]|\d)"
+)
+"""Pairs of a load, from 20 on, and repetitions that semicolons part."""
+
+
 def with_commas(text: str) -> str:
     """The text with commas and colons for other signs that stand for them.
 
     >>> with_commas("not 14; 12. lunges 8 each / 7 each. rows - 40")
     'not 14, 12. lunges 8 each,  7 each. rows:  40'
     """
-    return _SIGN.sub(_put, text)
+    return _SIGN.sub(_put, _PAIRS.sub(_crossed, text))
+
+
+def _crossed(found: re.Match[str]) -> str:
+    """`8 13; 10 14` with a cross in each pair."""
+    return re.sub(r"(?<=\d) (?=\d)", "x", found.group())
 
 
 def _put(found: re.Match[str]) -> str:
@@ -73,9 +85,18 @@ def _put(found: re.Match[str]) -> str:
     return sign if mark is None else mark.ljust(len(sign))
 
 
+_PUT_RIGHT = re.compile(
+    r"\b(?:no|sorry|mean|meant|wait|oops|actually|scratch|make)\b(?:[ ,]|that|the|last|one|set|was|not)*\d",
+    re.IGNORECASE,
+)
+"""A number put right: `no 14 / leg press 160`."""
+
+
 def _between_entries(text: str, at: int) -> str | None:
     """A full stop for a slash before words, where several part what is told: `chins 8 / no dips, sore / plank 45`."""
-    several = text.count(" / ") >= _SEVERAL
+    several = text.count(" / ") >= _SEVERAL or _PUT_RIGHT.search(
+        text[max(text.rfind("\n", 0, at) + 1, at - _NEAR) : at]
+    )
     return "." if several and text[at].isalpha() and _PER.match(text, at) is None else None
 
 

@@ -30,7 +30,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     plain = [k for k in kinds if k is not Kind.COMMA]
     if plain[:1] == [Kind.NO] and plain[1:3] in ([Kind.X, Kind.NUM], [Kind.LEADX, Kind.NUM]) and len(plain) <= 4:
         return True
-    if plain[:1] == [Kind.NO] and plain[1:2] == [Kind.NUM] and len(plain) <= 4:
+    if plain[:1] == [Kind.NO] and plain[1:2] == [Kind.NUM] and (len(plain) <= 4 or _is_denied_then_talk(piece)):
         return True
     names = [m for m in marks if m.kind in (Kind.NAME, Kind.WEAK) and m.names]
     if names and all(record.last(p) is None for m in names for p in m.names):
@@ -63,7 +63,7 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
     stored = [] if last is None else record.rows((last.exercise, last.set or 0))
     if wanted is not None and kinds[cue] is Kind.WAS and not any(p.stage is wanted for p in stored):
         return False
-    if kinds[cue] is Kind.SORRY and any(m.text in _LATE for m in piece):
+    if kinds[cue] is Kind.SORRY and any(m.text in _LATE and not _tells_how(piece, i) for i, m in enumerate(piece)):
         return False
     near = [k for k in kinds[cue + 1 : cue + 4] if k not in (Kind.COMMA, *CUES, Kind.STOP, Kind.AT, Kind.FOR, Kind.TO)]
     following = marks[cue + 1 :]
@@ -78,6 +78,19 @@ def is_correction(piece: Sequence[Mark], record: Record, under: str | None) -> b
         direct_number = not direct or direct[0] not in told or Kind.NOT in kinds
         return direct_number and not _is_of_talk(piece, at) and not _is_judged(piece, at, named=named)
     return True
+
+
+def _tells_how(piece: Sequence[Mark], place: int) -> bool:
+    """The `slow` of `no wait 9 - bar felt slow`: how the set went, and no apology."""
+    return place > 0 and piece[place - 1].text in ("felt", "feels", "was", "moved", "moving", "a bit", "bit", "too")
+
+
+def _is_denied_then_talk(piece: Sequence[Mark]) -> bool:
+    """`no 3 lol my belt broke`, `no 3, music was awful`: a number put right, and then talk without another."""
+    number = next(i for i, m in enumerate(piece) if m.kind is Kind.NUM)
+    apart = piece[number + 1].kind in (Kind.FILL, Kind.COMMA, Kind.DONE, Kind.GAP)
+    talk = (Kind.FILL, Kind.COMMA, Kind.WORD, Kind.WAS, Kind.GAP, Kind.DONE, Kind.FEELS, Kind.AND, Kind.STOP)
+    return apart and all(m.kind in talk for m in piece[number + 1 :])
 
 
 def _is_judged(piece: Sequence[Mark], cue: int, *, named: bool) -> bool:

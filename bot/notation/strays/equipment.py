@@ -146,11 +146,15 @@ def _is_lacking(marks: Sequence[Mark], place: int) -> bool:
     end = _end(marks, place)
     opens = place == 1 or marks[place - 2].kind in EDGES
     following = marks[place + 1 : place + 3]
-    stood = bool(following) and (following[0].text in _AROUND or following[-1].kind is Kind.NAME)
+    goes_on = bool(following) and following[0].kind in _BESIDE_LACKING
+    stood = bool(following) and (following[0].text in _AROUND or (goes_on and following[-1].kind is Kind.NAME))
     if not (place > 1 and set(marks[place - 2].text.split()) & _HAS) and not (opens and stood):
         return False
     plain = not any(m.kind in (Kind.X, Kind.FOR, Kind.REPS, Kind.SETS, Kind.MORE) for m in marks[place:end])
     return plain and any(m.kind is Kind.NUM for m in marks[_offered(marks, end) :])
+
+
+_BESIDE_LACKING = (Kind.NAME, Kind.FILL, Kind.S, Kind.KG, Kind.LB, Kind.FOR, Kind.AT, Kind.WITH)
 
 
 def _offered(marks: Sequence[Mark], at: int) -> int:

@@ -61,9 +61,25 @@ def talk_numbers(marks: Sequence[Mark]) -> set[int]:
             out |= {place - 1, place}
         elif is_compared(marks, place):
             out |= {place, place + 1}
-        elif not tied(place) and _is_talk(marks, place, tied) and not _opens_sets(marks, place):
+        elif (
+            not tied(place)
+            and _is_talk(marks, place, tied)
+            and not _opens_sets(marks, place)
+            and not _is_put_right(marks, place)
+        ):
             out.add(place)
     return out
+
+
+def _is_put_right(marks: Sequence[Mark], place: int) -> bool:
+    """`8, 8, no 9 lol my belt broke`: behind a number, what it was instead."""
+    led = kind_at(marks, place - 1) is Kind.NO and marks[place - 1].text in ("no", "no wait", "wait no")
+    behind = place - 2 - (kind_at(marks, place - 2) is Kind.COMMA)
+    plain = marks[place + 1].text in _MOODS if place + 1 < len(marks) else True
+    return led and place > 1 and kind_at(marks, behind) is Kind.NUM and plain
+
+
+_MOODS = frozenset(words("lol haha hah ha lmao xd ffs sorry whoops oops argh felt 😅 😂 🤦 🙈"))
 
 
 def _is_record_by(marks: Sequence[Mark], place: int) -> bool:

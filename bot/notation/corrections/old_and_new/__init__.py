@@ -148,7 +148,7 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
         if ahead is not None and ((links and tells_set(right)) or following != right):
             return [*ahead, stop, *following]
         aims = any(which_at(right, i, (1,)) or right[i].kind in (Kind.ORD, Kind.SET) for i in range(len(right)))
-        if not (aims and links and tells_set(left)):
+        if not (aims and links and tells_set(left)) or _is_of_told(left, right):
             continue
         behind = _sentence(
             right, request, replace(goes_on, announced=before.announced, fresh=is_of_open(left, request))
@@ -156,6 +156,13 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
         if behind != right and (mark.kind is not Kind.AND or is_of_open(left, request)):
             return [*left, stop, *behind]
     return sentence
+
+
+def _is_of_told(left: Sequence[Mark], right: Sequence[Mark]) -> bool:
+    """Whether `the last was 10` is of the sets told straight before it, and not of what is stored."""
+    lasts = any(m.kind in (Kind.LASTSET, Kind.LASTREP) for m in right)
+    name, before = _name_in(right), _name_in(left)
+    return lasts and (name is None or (before is not None and name.names == before.names))
 
 
 def _aims_anew(sentence: Sequence[Mark], place: int) -> bool:
