@@ -6,6 +6,7 @@ first, on the words as they are tagged; what they do not know stays.
 """
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from bot.notation import (
     failed_reps_named,
@@ -33,6 +34,7 @@ from bot.notation.held import with_holds
 from bot.notation.hung_freely import with_hung_freely
 from bot.notation.kinds import Kind
 from bot.notation.kit_swapped import with_kit_swapped
+from bot.notation.load_before_sides import with_loads_before_sides
 from bot.notation.loads_spoken_of import with_loads_spoken_of
 from bot.notation.numbers_beside import without_ages_and_ways
 from bot.notation.order.steps import put_in_place, step
@@ -87,13 +89,20 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
+    marks = [replace(m, kind=Kind.FILL) if _is_bullet(marks, i) else m for i, m in enumerate(marks)]
     marks = load_of_all.with_load_of_all(rest_planned.with_rest_planned(marks, request), request)
     plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
     told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))
     told = with_loads_spoken_of(without_ages_and_ways(told), request)
-    told = with_counted_again(put_in_place(told, EFFORTS), request)
+    told = with_counted_again(put_in_place(with_loads_before_sides(told, request), EFFORTS), request)
     asks = any(word in _ASKING for mark in marks[:1] for word in mark.text.split()[:1])
     if not hurts and not asks:
         for put in _OF_SETS:
             told = put(told, request)
     return list(told)
+
+
+def _is_bullet(marks: Sequence[Mark], place: int) -> bool:
+    """The plus that opens a sentence before a name: `best day yet! + laterals 8 for 14`."""
+    opens = place == 0 or marks[place - 1].kind in (Kind.STOP, Kind.LINE, Kind.QUERY, Kind.BREAK)
+    return marks[place].kind is Kind.PLUS and opens and place + 1 < len(marks) and marks[place + 1].kind is Kind.NAME
