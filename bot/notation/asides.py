@@ -26,7 +26,7 @@ def with_asides(marks: Sequence[Mark]) -> list[Mark]:
     if not gone and Kind.PLATES not in said:
         return list(marks)
     return [
-        replace(mark, kind=Kind.GAP, value=None, parts=())
+        replace(mark, kind=Kind.FILL if mark.kind is Kind.PLATES else Kind.GAP, value=None, parts=())
         if place in gone
         else replace(mark, kind=Kind.SLIP)
         if _is_with_bar(marks, place)
@@ -223,6 +223,20 @@ def _is_with_bar(marks: Sequence[Mark], place: int) -> bool:
     return adds or (added and any(_is_number(marks, at) for at in range(max(0, place - 4), place)))
 
 
+def _bars(marks: Sequence[Mark]) -> Iterator[int]:
+    """`- bar felt slow`, `the bar moved well`: how the bar went says nothing of what was on it."""
+    for place, mark in enumerate(marks):
+        went = set(text_at(marks, place + 1).split()) & _BAR_WENT
+        if mark.kind is Kind.PLATES and mark.text in ("bar", "the bar") and went:
+            yield place
+
+
+_BAR_WENT = frozenset(words(
+    "felt feels moved moves moving was is flew flying crawled drifted slowed stalled stuck rolled shot path speed "
+    "wobbled bent bends kept wasnt isnt went didnt tipped"
+))  # fmt: skip
+
+
 _FOUND: tuple[tuple[frozenset[str], Callable[[Sequence[Mark]], Iterator[int]]], ...] = (
     (frozenset((Kind.SET, Kind.NUM)), _praise),
     (frozenset(_LISTS), _on_a_list),
@@ -234,5 +248,6 @@ _FOUND: tuple[tuple[frozenset[str], Callable[[Sequence[Mark]], Iterator[int]]], 
     (_NOT_WHOLE, _part_reps),
     (_MISSING, _short),
     (frozenset((Kind.TOTAL, "total")), _sums),
+    (frozenset((Kind.PLATES,)), _bars),
 )
 """What finds such numbers, each with the kinds and the words without which it finds none."""

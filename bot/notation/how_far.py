@@ -65,6 +65,9 @@ def how_far(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None
         return None
     if is_entry(marks, place - 3 - (kind_at(marks, place - 1) in (Kind.COMMA, Kind.FILL))) and _in_bank(marks, place):
         return None
+    bracketed = kind_at(marks, place - 1) is Kind.OPEN and _words(marks, place + 1, 1) == ["left"]
+    if bracketed and is_entry(marks, place - 4):
+        return None  # `90x9 (1 left)`
     if kind_at(marks, place - 1) is Kind.REPS and kind_at(marks, place + 1) is Kind.SETS:
         return None  # `40 kg 12 reps 2 sets done`
     looks = (_done(marks, place, beside), _rest(marks, place), _nth(marks, place))
@@ -119,7 +122,9 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
     if whole is not None and whole < count:
         return None
     slashed = whole is not None and kind_at(marks, place + 1) is Kind.SLASH
-    if slashed and (kind_at(marks, place - 1) is Kind.COLON or beside.planned not in (0, whole)):
+    if slashed and (
+        kind_at(marks, place - 1) in (Kind.COLON, Kind.MINI, Kind.DROP) or beside.planned not in (0, whole)
+    ):
         return None  # `hammers 14s: 11/11 ✅`: two sets
     named = kind_at(marks, at) is Kind.NAME and (kind_at(marks, at + 1) in _SETS or _is_done(marks, at + 1) > 0)
     if named and kind_at(marks, place - 1) in (Kind.AND, Kind.COMMA) and kind_at(marks, place - 2) is Kind.NUM:
@@ -130,6 +135,8 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
         return None
     at += counts
     said = _is_done(marks, at)
+    if said and whole is None and not counts and _is_of_list(marks, place):
+        return None
     at += said
     if whole is None and not said and _words(marks, at, 2) in (["of", "them"], ["of", "em"]):
         at += 2
@@ -148,6 +155,16 @@ def _done(marks: Sequence[Mark], place: int, beside: Session) -> HowFar | None:
         return HowFar(opened, done=count)
     told = ends and _is_told(marks, place, at, bool(counts and said), beside)
     return HowFar(at, done=count) if told or (ends and said and _is_own_count(marks, place, beside)) else None
+
+
+def _is_of_list(marks: Sequence[Mark], place: int) -> bool:
+    """The last of `10, 9, 3 ✅` and of `minis 5, 4, 3 done`: a count of the list, which a tick or a `done` ends."""
+    start = place
+    while kind_at(marks, start - 1) in (Kind.COMMA, Kind.AND, Kind.NUM):
+        start -= 1
+    told = sum(m.kind is Kind.NUM for m in marks[start:place])
+    ticked = not text_at(marks, place + 1).isascii()
+    return (told >= SEVERAL and ticked) or (told > 0 and kind_at(marks, start - 1) is Kind.MINI)
 
 
 def _opening(marks: Sequence[Mark], place: int, at: int, count: int) -> int | None:

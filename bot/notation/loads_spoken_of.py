@@ -131,7 +131,9 @@ def _spoken_of(marks: Sequence[Mark], start: int, loads: set[Decimal], reps: set
 
 def _is_of_list(marks: Sequence[Mark], start: int) -> bool:
     """Whether a number ends a list: the last of `12/10/12, felt heavy` is a set, whatever else weighs 12."""
-    number = start + (kind_at(marks, start) is Kind.AND)
+    if kind_at(marks, start) is Kind.AT and kind_at(marks, start - 1) is Kind.NUM:
+        return True  # `12 at 55 kg, 12 at 50 kg, felt heavy`
+    number = start + (kind_at(marks, start) in (Kind.AND, Kind.COMMA))
     before = start - 1
     while kind_at(marks, before) in (Kind.COMMA, Kind.SLASH, Kind.AND):
         before -= 1

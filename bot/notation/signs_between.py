@@ -22,7 +22,8 @@ _TICKED = (Kind.NUM, Kind.EACH, Kind.REPS, Kind.SECONDS, Kind.METRES, Kind.KG, K
 _HEAVY, _SHARE = 20, Decimal("0.6")
 """The least load, and how much of it a number of repetitions is at the most (common practice, no source)."""
 _DOING = frozenset(words("did got managed hit then next also and finally finished lastly"))
-_LEADS = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.ALL, Kind.X, Kind.LEADX, Kind.FILL)
+_LEADS = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.ALL, Kind.X, Kind.LEADX, Kind.FILL,
+          Kind.PLUS, Kind.MINUS, Kind.SIGN, Kind.OPEN, Kind.WARMUP)  # fmt: skip
 _LISTED = (Kind.NUM, Kind.COMMA, Kind.AND, Kind.SLASH, Kind.X, Kind.KG, Kind.LB, Kind.FOR, Kind.S, Kind.AT, Kind.WITH,
            Kind.REPS, Kind.EACH)  # fmt: skip
 _LEAST = 2
@@ -163,5 +164,6 @@ def _names_behind(marks: Sequence[Mark], at: int) -> bool:
     while kind_at(marks, end) in _LISTED:
         end += 1
     numbers = sum(m.kind is Kind.NUM for m in marks[at:end])
-    ends = kind_at(marks, end + 1) in (None, *EDGES, Kind.OPEN, Kind.DASH, Kind.PLUS, Kind.ARROW, Kind.AT, Kind.FILL)
+    behind = (None, *EDGES, Kind.OPEN, Kind.DASH, Kind.PLUS, Kind.ARROW, Kind.AT, Kind.FILL, Kind.DONE)
+    ends = kind_at(marks, end + 1) in behind
     return numbers >= _LEAST and kind_at(marks, at) is Kind.NUM and kind_at(marks, end) is Kind.NAME and ends

@@ -133,7 +133,8 @@ def _is_entry_named(marks: Sequence[Mark], at: int) -> bool:
     """Whether an exercise with its sets starts there: `some guy took my rack + squats 80 4/4/4`."""
     while kind_at(marks, at) in _PARTING:
         at += 1
-    number = at + 1 + (kind_at(marks, at + 1) in (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY))
+    led = (Kind.COLON, Kind.COMMA, Kind.DASH, Kind.WITH, Kind.AT, Kind.BODY, Kind.PLUS, Kind.MINUS, Kind.SIGN)
+    number = at + 1 + (kind_at(marks, at + 1) in led)
     return kind_at(marks, at) is Kind.NAME and kind_at(marks, number) is Kind.NUM
 
 

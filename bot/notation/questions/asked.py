@@ -83,8 +83,10 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
         start -= 1
     if asks_to_change(marks, query) and any(m.kind in (Kind.SCRAP, Kind.MEANT) for m in marks[start:query]):
         return set()
-    asking = (i for i in range(start + 1, query) if marks[i].kind is Kind.ASKING and follows_set(marks, i))
-    start = next(asking, start)
+    asking = (i for i in range(start + 1, query) if marks[i].kind is Kind.ASKING)
+    listed = [kind_at(marks, start - n) for n in (2, 1, 0)] == [Kind.NUM, Kind.COMMA, Kind.NUM]
+    begun = start - 2 if listed else start
+    start = next((i for i in asking if follows_set(marks, i) or _ends_sets(marks[begun:i], marks[i])), start)
     words = [w for m in marks[start:query] for w in m.text.split()]
     kinds = [m.kind for m in marks[start:query]]
     if Kind.OR in kinds and kinds.count(Kind.NUM) > 1 and Kind.X not in kinds:
@@ -108,6 +110,20 @@ def clause_asking(marks: Sequence[Mark], query: int) -> set[int]:
     if Kind.MEANT in kinds and Kind.NUM in kinds and Kind.SET in kinds:
         return set()
     return set(range(start, query))
+
+
+def _ends_sets(told: Sequence[Mark], asking: Mark) -> bool:
+    """Whether several sets, or a time, stand straight before a question: `curls 14 12 11 how long should i rest?`."""
+    kinds = [m.kind for m in told if m.text.isascii()]
+    while kinds and kinds[-1] in (Kind.FILL, Kind.WAS, Kind.GAP):
+        kinds.pop()
+    counted = kinds.count(Kind.NUM) > 1 or Kind.SECONDS in kinds
+    ends = kinds[-1:] and kinds[-1] in (Kind.NUM, Kind.SECONDS, Kind.EACH, Kind.REPS, Kind.DONE, Kind.KG, Kind.LB)
+    opens = asking.text.split()[0] in _OPENERS and Kind.ASKING not in kinds and Kind.OR not in kinds
+    return bool(ends) and counted and opens
+
+
+_OPENERS = frozenset(words("how should shall what when which why do can could is are"))
 
 
 def _only_wonders(part: Sequence[Mark]) -> bool:

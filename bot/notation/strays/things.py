@@ -206,7 +206,9 @@ def _is_decade(marks: Sequence[Mark], place: int) -> bool:
     """`the 90s playlist`."""
     said = [m.text for m in marks[place + 1 : place + 4]]
     value = marks[place].value
-    return value in _DECADES and said[:1] == ["s"] and bool(set(said[1:3]) & _MUSIC)
+    described = 2 if kind_at(marks, place + 2) in (Kind.COMMA, Kind.OPEN) else 3
+    listed = kind_at(marks, place - 1) in (Kind.S, Kind.SECONDS, Kind.NUM, Kind.COMMA)  # `45s 50s (music was awful)`
+    return value in _DECADES and not listed and said[:1] == ["s"] and bool(set(said[1:described]) & _MUSIC)
 
 
 def _cardio(marks: Sequence[Mark], place: int) -> set[int]:
