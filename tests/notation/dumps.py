@@ -138,13 +138,13 @@ def _part(one: PlannedExercise, told: Dump, chance: random.Random) -> str:
     load = one.sets[0].load
     for number, count in enumerate(reps, 1):
         told.stored.append(Performed(one.name, number, Stage.WORK, load, count, None, None))
-    return chance.choice(_ways(one)(called, load, [str(r) for r in reps], chance)) + chance.choice(ASIDES)
+    return chance.choice(ways_of(one)(called, load, [str(r) for r in reps], chance)) + chance.choice(ASIDES)
 
 
 _Ways = Callable[[str, Load | None, list[str], random.Random], list[str]]
 
 
-def _ways(one: PlannedExercise) -> _Ways:
+def ways_of(one: PlannedExercise) -> _Ways:
     if one.measure is Measure.SECONDS:
         return _of_time if one.sides == 1 else _of_time_each
     if one.load_style is LoadStyle.BODYWEIGHT:

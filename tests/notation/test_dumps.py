@@ -4,11 +4,14 @@ import pytest
 
 from bot.notation.reading import read_message
 from tests.notation.dumps import Dump, dump
+from tests.notation.dumps_in_full import Told, told
 
 MANY = 600
 """Dumps; of others by the same chance, a thousand, two were stored otherwise and five asked about at first."""
 BATCHES = 12
 """So many of `MANY` are read in one test."""
+MANY_IN_FULL = 600
+"""Dumps that hold more than bare sets; of 1,300 by chances that were not used for mending, one was stored otherwise."""
 
 
 def _told(one: Dump) -> tuple[object, ...]:
@@ -29,3 +32,34 @@ def test_no_dump_is_stored_otherwise_than_it_was_told(batch: int) -> None:
     wrong = [d.text for d in dumps if d.text not in asked and _kept(d) != _told(d)]
     assert not wrong
     assert len(asked) <= size // 50, asked
+
+
+def _told_in_full(one: Told) -> tuple[object, ...]:
+    return (sorted(one.stored, key=repr), one.question, one.hurt, (), False, None, None)
+
+
+def _kept_in_full(one: Told) -> tuple[object, ...]:
+    reading = read_message(one.request)
+    hurt = None if reading.pain is None else (reading.pain.where, reading.pain.urgent)
+    kept = sorted(reading.performed, key=repr)
+    return (kept, reading.question, hurt, reading.skipped, reading.finished, reading.minutes, reading.day)
+
+
+@pytest.mark.parametrize("batch", range(BATCHES))
+def test_no_dump_in_full_is_stored_otherwise_than_it_was_told(batch: int) -> None:
+    """What is not asked about is stored as told, hurt and question too; at most two in fifty are asked about."""
+    size = MANY_IN_FULL // BATCHES
+    dumps = [told(seed) for seed in range(batch * size, (batch + 1) * size)]
+    asked = [d.text for d in dumps if read_message(d.request).ask is not None]
+    wrong = [d.text for d in dumps if d.text not in asked and _kept_in_full(d) != _told_in_full(d)]
+    assert not wrong
+    assert len(asked) <= size // 25, asked
+
+
+@pytest.mark.parametrize("seed", [seed for seed in range(200) if told(seed).hurt is not None])
+def test_a_hurt_behind_a_session_is_never_lost(seed: int) -> None:
+    """Whatever the session tells, and even where its sets are asked about."""
+    one = told(seed)
+    reading = read_message(one.request)
+    assert reading.pain is not None
+    assert (reading.pain.where, reading.pain.urgent) == one.hurt
