@@ -30,6 +30,8 @@ class EffortsEach:
 
     efforts: tuple[tuple[Decimal, Span], ...]
     at: Span
+    doubtful: bool = False
+    """Whether it may be one effort as well: `25 12 11 @ 8/10`, of two sets or out of ten."""
 
 
 def split_efforts(piece: list[Mark], record: Record, under: int | None) -> tuple[list[Mark], EffortsEach | None]:
@@ -57,12 +59,15 @@ def split_efforts(piece: list[Mark], record: Record, under: int | None) -> tuple
         counted = _counts(piece[:place], len(values))
         turned = turned or (counted and any(m.kind is Kind.AND for m in piece[place : places[-1]]))
         turned = turned and (told == len(values) or counted)
-        sure = turned or (len(values) == open_sets and mark.kind is not Kind.FEELS)
+        out_of_ten = slashed and len(values) == len((8, 10)) and values[-1] == HARDEST
+        doubtful = out_of_ten and mark.kind is Kind.AT
+        fills = len(values) == open_sets and mark.kind is not Kind.FEELS
+        sure = turned or (fills and (doubtful or not out_of_ten))
         if (beside or slashed) and not sure and (len(values) < _SURE or not (harder or listed)):
             continue
         whole = 0 if mark.kind is Kind.RIR else 10
         efforts = tuple((abs(whole - v), (piece[i].start, piece[i].end)) for v, i in zip(values, places, strict=True))
-        said = EffortsEach(efforts, (mark.start, piece[places[-1]].end))
+        said = EffortsEach(efforts, (mark.start, piece[places[-1]].end), doubtful)
         return (rest if beside else [m for m in rest if m.kind is not Kind.NUM]), said
     return piece, None
 
@@ -169,7 +174,7 @@ def rate_each(draft: Draft, said: EffortsEach, piece: Sequence[Mark]) -> None:
     if len(keys) > len(said.efforts):
         rated = {(t.row.exercise, t.row.set) for t in record.told if t.row.rir is not None}
         keys = [k for k in keys if k not in rated]
-    if len(keys) != len(said.efforts):
+    if said.doubtful or len(keys) != len(said.efforts):
         draft.doubt(Doubt(AskKind.EFFORT, *said.at))
         return
     for key, (rir, at) in zip(keys, said.efforts, strict=True):

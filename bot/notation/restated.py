@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from bot.notation.answer import Source
-from bot.notation.clauses import EDGES, kind_at
+from bot.notation.clauses import EDGES, kind_at, part_of
 from bot.notation.kinds import Kind
 from bot.notation.order.steps import said_in
 from bot.notation.record import Record
@@ -80,14 +80,16 @@ def numbered_again(marks: Sequence[Mark], record: Record) -> Mark | None:
 
 def counted_on(marks: Sequence[Mark], record: Record) -> Mark | None:
     """The `second set 9` of `60x10, second set 9` where two sets are stored: the second of today's, or of those?"""
-    if any(m.kind in (*_TAKING_BACK, Kind.SCRAP, Kind.WROTE, Kind.WAS, Kind.NOT) for m in marks):
-        return None
     for exercise, number in record.replaces:
         told = [t for t in record.told if t.row.exercise == exercise]
         at = min((t.grounds.reps.at[0] for t in told if t.row.set == number and t.grounds.reps.at), default=None)
         before = {t.row.set for t in told if at is not None and t.grounds.reps.at and t.grounds.reps.at[0] < at}
-        if at is not None and len(before) == number - 1 and before and number not in before:
-            return next((m for m in marks if m.end > at), None)
+        if at is None or len(before) != number - 1 or not before or number in before:
+            continue
+        place = next((i for i, m in enumerate(marks) if m.end > at), len(marks))
+        start, end = part_of(marks, place, ends=(Kind.STOP, Kind.LINE, Kind.BREAK, Kind.QUERY))
+        if not any(m.kind in (*_TAKING_BACK, Kind.SCRAP, Kind.WROTE, Kind.WAS, Kind.NOT) for m in marks[start:end]):
+            return marks[place] if place < len(marks) else None
     return None
 
 

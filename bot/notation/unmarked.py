@@ -50,6 +50,8 @@ class _Fit:
 
     score: int
     sound: bool
+    whole: bool
+    """Whether of each exercise that is told all open sets are."""
 
 
 def with_seams_by_plan(
@@ -66,16 +68,18 @@ def with_seams_by_plan(
     if not gaps:
         return first
     best, fit, seams = first, _fit(request, first), Seams()
-    if fit.sound:
+    if fit.sound and fit.whole:
         return first
     put_right = frozenset(first.replaces)
-    fit = _fit(request, first, put_right)
+    sound, fit = fit.sound, _fit(request, first, put_right)
     ahead = _names_ahead(marks, gaps)
     if ahead:
         reading = read(ahead)
         named = _fit(request, reading, put_right)
         if named.sound and named.score > fit.score and _tells_as_much(first, reading):
             return reading
+    if sound:
+        return first
     if _are_many(gaps, marks):
         odd = _ill_fitting(request, first)
         gaps = [gap for gap, names in between if odd & names]
@@ -113,7 +117,7 @@ def _names_ahead(marks: Sequence[Mark], gaps: Sequence[Sequence[int]]) -> Seams:
     told = next((i for i, m in enumerate(marks) if m.kind in (Kind.NUM, Kind.BODY)), 0)
     starts = {marks[i].start for i in names[1:]}
     seams = Seams(gap[-1] for gap in gaps if gap[-1] in starts)
-    return seams if names[0] < told and len(seams) > 1 else Seams()
+    return seams if names[0] < told else Seams()
 
 
 def _are_many(gaps: Sequence[Sequence[int]], marks: Sequence[Mark]) -> bool:
@@ -161,7 +165,7 @@ def _may_start(marks: Sequence[Mark], at: int, name: int) -> bool:
 def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = frozenset()) -> _Fit:
     """How a reading fits the plan and what is done. `put_right`: sets that every reading puts right."""
     replaces = [key for key in reading.replaces if key not in put_right]
-    score, sound = 0, reading.ask is None and not replaces
+    score, sound, whole = 0, reading.ask is None and not replaces, True
     score += 0 if reading.ask is None else _ASKED
     score += _EXTRA * len(replaces)
     for exercise in request.exercises:
@@ -171,7 +175,9 @@ def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = froz
         context = Context(exercise, request.unit, tuple(p for p in request.done if p.exercise == exercise.name))
         numbers = {p.set for p in told}
         extra = sum(1 for n in numbers if n is not None and n > len(exercise.sets))
-        score += _EXTRA * extra + (_WHOLE if not extra and numbers.issuperset(context.open_sets) else 0)
+        filled = not extra and numbers.issuperset(context.open_sets)
+        whole = whole and filled
+        score += _EXTRA * extra + (_WHOLE if filled else 0)
         fits = [_fits(context, p) for p in told]
         score += sum(fits)
         sided = {p.set for p in told if p.side is not None} & {p.set for p in told if p.side is None}
@@ -179,7 +185,7 @@ def _fit(request: Request, reading: Reading, put_right: frozenset[SetKey] = froz
         long = _continued_beyond(context, own)
         score += _EXTRA * long
         sound = sound and not extra and not sided and min(fits) >= 0 and not long
-    return _Fit(score, sound)
+    return _Fit(score, sound, whole)
 
 
 def _continued_beyond(context: Context, rows: Sequence[Performed]) -> int:

@@ -229,6 +229,7 @@ def _rated(one: One) -> _Said:
         f"{w}{u} {r}, rpe " + " ".join(str(x) for x in felt),
         f"{w}{u} {r} @ " + "/".join(str(x) for x in felt),
     ]
+    apart = apart if len(felt) > 2 or felt[-1] != 10 else apart[:-1]  # `@ 8/10` may be eight out of ten
     alike = [f"{w}{u} {r} all @{same}", f"{w}{u} {r} all rpe {same}", f"{w}{u} {r} ({10 - same} left on all)"]
     way = one.pick(apart + alike)
     one.keep_all([10 - (same if way in alike else x) for x in felt])
