@@ -69,10 +69,17 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if not light and request.done and any(m.kind is Kind.SET for m in between):
         return list(marks)
     return [
+        *_head(before),
         *names,
         *([replace(said[at], text="warm up")] if light else []),
         *(_without_coming(rest) if light else rest),
     ]
+
+
+def _head(before: Sequence[Mark]) -> list[Mark]:
+    """The heading of `yesterday's session: rows warm up 30x7`, which says when it was; none that names an exercise."""
+    end = next((i + 1 for i in range(len(before) - 1, -1, -1) if before[i].kind in (Kind.COLON, Kind.LINE)), 0)
+    return [] if any(m.kind is Kind.NAME for m in before[:end]) else list(before[:end])
 
 
 def _parted(marks: Sequence[Mark]) -> list[Mark]:
