@@ -79,7 +79,7 @@ headache 10: headache migraine | like | brick express freight hammer lorry train
 headache 12: bang boom crack pow wham whack | head skull | never ! bar rack bumped hit banged plate @laughter
 no grip 8: @cannot | button buckle fasten lace tie unbutton undo unzip zip | bra coat jacket jeans laces shirt shoe
     shoes ! @laughter big doms fit gains pump pumped small sore tight broken stuck back
-no strength 9: knee leg | buckling gave gives giving quits quitting | out up way | corridor flat hallway pavement road
+no strength 9: leg | buckling gave gives giving quits quitting | out up way | corridor flat hallway pavement road
     stairs street walk walking ! @laughter bench gyp press set rep reps
 pop 14: @tendons | crack noise pop snap | ball bunched knot lump ! @laughter foam massage medicine roller slam
 stroke 9: pupil pupils | bigger blown different huge larger uneven ! class school student students teacher
