@@ -18,7 +18,7 @@ def is_nobody(scene: Passage, other: Mark, mark: Mark) -> bool:
     felt = like is not None and scene.clause_before(like + 1, _FAR_FELT) & _FELT
     mine = any(s.mine and 0 < s.first - other.end <= _FAR_MINE for s in scene.spots)
     apart = scene.soft_gaps(other.end, mark.first + 1) > 0
-    return bool(felt) and (mine or apart) and not scene.soft_gaps(low + 1, other.first + 1)
+    return bool(felt) and (mine or apart) and not scene.soft_gaps((like or 0) + 1, other.first + 1)
 
 
 _ANYBODY = word_set("somebody someone bloke guy man people person fella lad")

@@ -104,17 +104,30 @@ _NEWS = word_set(
 
 def is_of_a_drink(scene: Passage, dark: Mark, water: Mark) -> bool:
     """`this preworkout is dark as old pee`: what is drunk is likened to it."""
-    like = next((i for i in range(water.first - 1, water.first - 6, -1) if scene.word(i) in ("as", "like")), None)
-    if like is None or dark.first > water.first:
+    return likens_a_drink(scene, water.first) and dark.first <= water.first
+
+
+def likens_a_drink(scene: Passage, water: int) -> bool:
+    """`the coffee here is the colour of dark pee`, `this is dark as old pee`; not `coffee, the colour of my pee`."""
+    like = next((i for i in range(water - 1, water - 6, -1) if scene.word(i) in _ALIKE), None)
+    if like is None or scene.words(like, water) & _MINE or not scene.same_sentence(like, water):
         return False
     before = scene.clause_before(like, 9)
-    return bool(before & _DRINKS) and not before & _WATERS
+    drinks = [i for i in range(max(0, like - 9), like) if scene.word(i) in _DRINKS and scene.word(i - 1) == "my"]
+    told = {w for w in before & _WATERS if w != "my" or not drinks}
+    return bool(before & _DRINKS) and not told
+
+
+_ALIKE = word_set("as like colour color shade tint")
+_MINE = word_set("my mine me i")
 
 
 _DRINKS = word_set(
     """
-    preworkout pre-workout pre coffee tea shake smoothie drink squash juice cola beer cordial puddle tap kombucha stout
-    ale supplement electrolytes brew espresso cider bcaas eaas creatine paint oil
+    preworkout pre-workout pre coffee tea shake smoothie drink squash juice cola beer cordial puddle tap kombucha
+    stout ale lager latte espresso mocha chai soup gravy broth stew paintwork cooler varnish pond
+    river lake sea canal sky carpet wall fountain soda lemonade supplement electrolytes brew espresso cider
+    bcaas eaas creatine paint oil
     """
 )
 _WATERS = word_set("my mine pee wee piss urine toilet loo peed went came comes it's it")

@@ -9,6 +9,7 @@ from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
 from bot.notation.hurt.negation import negated
+from bot.notation.hurt.no_body import is_swelling_of_a_thing
 from bot.notation.hurt.over import gone, long_ago
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import anothers, hypothetical, laughed
@@ -25,6 +26,7 @@ from bot.notation.hurt.soreness import (
     is_soreness,
 )
 from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Gap, Kind
 from bot.notation.hurt.verdict import Hurt, Judged, Verdict
 
 _JUDGED = (
@@ -89,6 +91,8 @@ def _hurting(scene: Passage, mark: Mark, spots: Sequence[Spot]) -> Spot | None:
 
 def _scoped(scene: Passage, mark: Mark, spot: Spot | None) -> Judged | None:
     """The verdict of what stands over the cue, if anything does."""
+    if _is_gadget(scene, mark):
+        return Verdict.TALK, "a thing in the gym, and the set done on it"
     if negated(scene, mark):
         return Verdict.DENIED, "a negation stands over it"
     if anothers(scene, mark, spot.mine if spot else None):
@@ -98,6 +102,23 @@ def _scoped(scene: Passage, mark: Mark, spot: Spot | None) -> Judged | None:
     if hypothetical(scene, mark):
         return Verdict.SUPPOSED, "a question or a supposition"
     return None
+
+
+_GADGETS = word_set("thing thingy thingie gizmo gadget whatsit contraption doodah thingamajig whatnot")
+_DETERMINERS = word_set("the this then and")
+
+
+def _is_gadget(scene: Passage, mark: Mark) -> bool:
+    """`the calf thingy 90x15`: a muscle's machine and straight behind it a set; not `the calf thing again, 60x8`."""
+    at, end = mark.end - 1, mark.end
+    if scene.word(at) not in _GADGETS or end >= len(scene.tokens):
+        return False
+    spot = next((s for s in scene.spots if s.end == at and s.place.tissue is Tissue.MUSCLE), None)
+    if spot is None or spot.side is not None or scene.tokens[end].kind is not Kind.SET:
+        return False
+    led = scene.word(spot.first - 1) in _DETERMINERS or scene.ends(spot.first)
+    led = led or (scene.word(spot.first - 1) == "that" and scene.word(at) != "thing")
+    return led and scene.tokens[end].gap is Gap.NONE and scene.tokens[at].gap is Gap.NONE
 
 
 def _by_cue(scene: Passage, mark: Mark, spot: Spot | None) -> Judged:
@@ -130,6 +151,8 @@ def _anywhere(scene: Passage, mark: Mark) -> Judged:
     if nowhere and word.startswith(_WORN) and scene.clause_before(mark.first, 4) & _GEAR:
         return Verdict.TALK, "gear that is worn"
     little = after == "a" and scene.word(mark.end + 1) in _A_LITTLE
+    if nowhere and word.startswith(("swoll", "swell", "puff", "bulg")) and is_swelling_of_a_thing(scene, mark):
+        return Verdict.TALK, "a thing is swollen"
     if nowhere and word in _DONE_TO_A_THING and after in _A_THING and not little:
         return Verdict.TALK, "done to a thing"
     if is_oath(scene, mark):

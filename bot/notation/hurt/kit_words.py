@@ -18,6 +18,14 @@ KIT = word_set(
 )
 STANDS_ON = word_set("chair chairs stool stools bench benches table tables seat sofa couch bed rack tripod shelf desk")
 """What has legs, arms, feet and a back of its own: `the stool's leg snapped`."""
+HAS_PARTS = STANDS_ON | word_set(
+    """
+    rower bike treadmill stepper elliptical erg machine dumbbell dumbbells barbell kettlebell robot statue lamp doll
+    teddy mannequin skeleton puppet toy scarecrow snowman crane digger hammer mallet broom mop brush stereo engine car
+    van bus boiler printer laptop tripod fan guitar clock toothbrush shower screw nail
+    """
+)
+"""What has a head, arms or knees of its own: `the rower's arm popped out`, `a dumbbell lost its head`."""
 MACHINES = word_set(
     "stack machine speaker speakers pulley cable cables treadmill radiator boiler engine car fridge rower bike sled "
     "ceiling roof rig"

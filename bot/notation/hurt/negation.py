@@ -1,6 +1,7 @@
 """Whether a negation denies a cue: `no pain`, `knee doesn't hurt`, `pain free`."""
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.denied_lists import ASKED, answered_no, is_the_answer, listed_none, none_of_these, zero_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
@@ -69,12 +70,22 @@ def negated_word(scene: Passage, index: int) -> bool:
 def _negated(scene: Passage, mark: Mark) -> bool:
     if (
         _denied_after(scene, mark)
-        or _answered_no(scene, mark)
+        or _nobody_hurt(scene, mark)
+        or answered_no(scene, mark)
+        or is_the_answer(scene, mark)
+        or none_of_these(scene, mark)
+        or zero_of(scene, mark)
         or (scene.word(mark.first - 1) == "0" and mark.first > 0)
     ):
         return True
     nots = [n for n in scene.of(Cue.NOT) if 0 <= mark.first - n.end <= _REACH]
-    return any(_reaches(scene, n, mark) and not _excepted(scene, n, mark) for n in nots)
+    if any(_reaches(scene, n, mark) and not _excepted(scene, n, mark) for n in nots):
+        return True
+    return any(listed_none(scene, n, mark) for n in scene.of(Cue.NOT) if n.end <= mark.first)
+
+
+def _nobody_hurt(scene: Passage, mark: Mark) -> bool:
+    return scene.word(mark.first - 1) in ("nobody", "noone", "no-one") and scene.word(mark.first) == "hurt"
 
 
 def _is_asked(scene: Passage, mark: Mark) -> bool:
@@ -82,26 +93,7 @@ def _is_asked(scene: Passage, mark: Mark) -> bool:
     first = mark.first
     while first > 0 and scene.same_sentence(first - 1, mark.first):
         first -= 1
-    return scene.word(first) in _ASKING or bool(scene.sentence_words(mark.first) & _ASKED)
-
-
-def _answered_no(scene: Passage, mark: Mark) -> bool:
-    """`my doctor asked about numbness and weakness; i answered no to all three`; `nobody hurt`."""
-    if scene.word(mark.first - 1) in ("nobody", "noone", "no-one") and scene.word(mark.first) == "hurt":
-        return True
-    if _ASKED.isdisjoint(scene.sentence_words(mark.first)):
-        return False
-    asked = [i for i in range(max(0, mark.first - _ASKED_BEFORE), mark.first) if scene.word(i) in _ASKED]
-    if not asked or not scene.same_sentence(asked[-1], mark.first):
-        return False
-    behind = range(mark.end, min(mark.end + _ANSWERED_BEHIND, len(scene.tokens)))
-    return any(scene.word(i) == "no" and scene.word(i + 1) == "to" and scene.word(i + 2) in _ALL for i in behind)
-
-
-_ASKED_BEFORE, _ANSWERED_BEHIND = 12, 20
-"""Words between a question that somebody asked, what was asked about, and the answer to all of it."""
-_ASKED = word_set("asked asks asking ask questions question questionnaire form")
-_ALL = word_set("all each every everything both")
+    return scene.word(first) in _ASKING or bool(scene.sentence_words(mark.first) & ASKED)
 
 
 def _denied_after(scene: Passage, mark: Mark) -> bool:
@@ -112,11 +104,21 @@ def _denied_after(scene: Passage, mark: Mark) -> bool:
         return word in ("no", "none", "nope", "nah", "nil") and (scene.ends(mark.end + 1) or well)
     if word == "free" and scene.clause_before(mark.first, 6) & {"can't", "not", "isn't", "won't"}:
         return False
+    if word in _DENIALS - {"free"} and mark.end + 1 in scene.hurting:
+        return False  # `i wet myself, zero shoulder pain`
     if word in _DENIALS:
-        return then not in ("until", "except")
+        if then == "of" and scene.word(mark.end + 2) not in _OF_IT:
+            return False  # `fainted, none of the other signs`
+        till_now = then == "of" and scene.words(mark.end + 2, mark.end + 6) & _TILL_NOW
+        return then not in ("until", "except") and not till_now
     if word in ("actually", "or", "well") and then in _DENIALS - {"free"}:
         return True
     return word in ("no", "nah") and scene.ends(mark.end + 1)
+
+
+_OF_IT = word_set("it that them those these which")
+_TILL_NOW = word_set("before until till except today yesterday")
+"""Behind `none of it` these tell that there is now: `asked about fainting, none of it before today`."""
 
 
 def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
@@ -133,6 +135,10 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         return False
     if last == "without" and scene.words(no.first - 8, no.first) & {"can't", "not", "isn't", "hard"}:
         return False
+    if last == "none" and scene.word(no.end) == "of" and scene.word(no.end + 1) in _OF_IT:
+        whole = scene.ends(no.end + 2) or scene.word(no.end + 2) in ("and", "but", "so", "though")
+        if whole:
+            return False  # `i've none of it and my chest is tight`
     never = scene.word(no.first) in _NEVER
     more = scene.word(mark.first - 1) in _THIS or "such" in scene.words(no.end, mark.first)
     if never and (more or scene.words(mark.end, mark.end + 3) & {"before", "like"}):
@@ -146,12 +152,33 @@ def _reaches(scene: Passage, no: Mark, mark: Mark) -> bool:
         token = scene.tokens[index]
         if token.gap is Gap.HARD or (token.gap is Gap.SOFT and not _list_goes_on(scene, index, mark)):
             return False
+        if token.word in ("and", "plus") and _is_new(scene, index, mark):
+            return False
+        if token.word in ("and", "plus") and not scene.words(no.end, index).isdisjoint(("or", "nor")):
+            return False  # `negative for a, b or c and my pee is brown`
         lift = index == no.end == mark.first - 1 and token.word in _LIFTS
         if index < mark.first and token.word not in _PASSES and index not in parts and not lift:
             return False
     return True
 
 
+def _is_new(scene: Passage, joins: int, mark: Mark) -> bool:
+    """Whether an `and` begins what is told by itself: `no shoulder pain and my left arm is numb`."""
+    then = scene.word(joins + 1)
+    again = then == "chest" and "pain" in scene.words(joins - 3, joins)  # `no back pain and chest pain`
+    if then in _SOMEBODY or then == "worst" or again or (joins + 1 == mark.first and then in _REFUSES):
+        return True
+    places = {i for s in scene.spots for i in range(s.first, s.end)}
+    happened = scene.word(mark.first).endswith("ed") and set(range(joins + 1, mark.first)) <= places
+    if happened and mark.first > joins + 1:
+        return True  # `no shoulder pain and knee popped`
+    told = scene.words(joins + 1, mark.end + 1) & _TELLS or scene.word(mark.first) in _REFUSES
+    return then in ("my", "i", "the", "both") and bool(told)
+
+
+_SOMEBODY = word_set("someone somebody something")
+_TELLS = word_set("is 's are was were feels felt went goes gone been has")
+_REFUSES = word_set("won't can't doesn't isn't wouldn't")
 _HAVING = word_set("got get have had having getting gave felt with but yet this and when until")
 _CAME = word_set("came come comes hit arrived struck started appeared just now has is in during on off mid out from")
 _ANOTHER = word_set("set sets rep reps more left last round year years ago as")

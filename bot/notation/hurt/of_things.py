@@ -9,14 +9,16 @@ from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.tokens import Gap
 
-_THINGS = word_set(
+THINGS = word_set(
     """
-    phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds earphones speaker speakers
-    timer printer router wifi internet boiler car van ute telly tv fan screen battery lamp lamps bulb bulbs
-    radio wireless stereo stopwatch projector monitor keyboard camera charger kettle fridge freezer hoover heater
-    heating aircon engine motor scooter moped tyre tire machine website server browser signal broadband power
-    electricity generator microphone mic torch
-    dishwasher steering clutch pedal pedals brake brakes gearbox gearstick
+    phone mobile laptop tablet computer pc watch smartwatch tracker app headphones earbuds earphones speaker
+    speakers timer printer router wifi internet boiler car van ute telly tv fan screen battery lamp lamps bulb
+    bulbs radio wireless stereo stopwatch projector monitor keyboard camera charger kettle fridge freezer hoover
+    heater heating aircon engine motor scooter moped tyre tire machine website server browser signal broadband
+    power electricity generator microphone mic torch recording audio toaster oven microwave mower lawnmower
+    plant plants cactus fern robot drone console hairdryer satnav gps alarm earphone earbud
+    modem tannoy jukebox blender dishwasher steering clutch pedal pedals brake
+    brakes gearbox gearstick
     """
 )
 _RIDDEN = word_set("treadmill rower erg elliptical crosstrainer stepper bike")
@@ -31,7 +33,7 @@ _DOING = word_set(
 _NAMING = word_set(
     """
     the my a an this that our your his her their old new other damn bloody stupid poor wretched ancient cheap little
-    big same gym work whole entire leg chest calf row squat bench cable smith
+    big same gym work whole voice entire leg chest calf row squat bench cable smith
     """
 )
 _OPENS = word_set("and but then so because as when while cos though although since if or think thought say says hi hey")
@@ -101,7 +103,7 @@ def _has_its_own(scene: Passage, mark: Mark) -> bool:
     own = any(scene.word(i) in _ITS and scene.word(i + 1) in _BREATH for i in range(mark.first, mark.end + 1))
     return (
         own
-        and bool(scene.clause_before(mark.first, 9) & (_THINGS | _RIDDEN | {"press"}))
+        and bool(scene.clause_before(mark.first, 9) & (THINGS | _RIDDEN | {"press"}))
         and not _is_told_of_me(scene, mark)
     )
 
@@ -124,6 +126,11 @@ def _things_before(scene: Passage, mark: Mark) -> list[int]:
         at -= 1
     if at == 0 or scene.tokens[at].gap is not Gap.NONE:
         return []
+    if scene.word(at - 1) in ("here", "there") and _is_thing(scene, at - 2) and scene.tokens[at - 1].gap is Gap.NONE:
+        return [at - 2]  # `the wifi here keeps fainting`
+    ghost = _gave_up_first(scene, at)
+    if ghost is not None:
+        return [ghost]
     if _is_thing(scene, at - 1) or (at == mark.first and scene.word(at - 1) in _RIDDEN):
         return [at - 1]
     for there in range(at - 1, max(0, at - _FAR), -1):
@@ -134,14 +141,39 @@ def _things_before(scene: Passage, mark: Mark) -> list[int]:
     return []
 
 
+_AS_A_PERSON = word_set(
+    "gave up the ghost lost it's mind will "
+    "wheezed coughed spluttered sighed groaned whimpered shuddered juddered twice once then just"
+)
+_FAR_GHOST = 8
+
+
+def _gave_up_first(scene: Passage, at: int) -> int | None:
+    """The fan of `the fan gave up the ghost and fainted`: a thing that did as people do before; no `i` between."""
+    if scene.word(at - 1) not in ("and", "then"):
+        return None
+    for there in range(at - 2, max(-1, at - _FAR_GHOST), -1):
+        if scene.tokens[there + 1].gap is not Gap.NONE:
+            return None
+        if scene.word(there) not in _AS_A_PERSON | {"and"}:
+            named = scene.word(there - 1) in _NAMING and there < at - 2
+            return there if named and _is_thing(scene, there) else None
+    return None
+
+
 def _is_thing(scene: Passage, at: int) -> bool:
     ridden = scene.word(at) in _RIDDEN and scene.word(at - 1) in _NAMING
-    return ridden or scene.word(at) in _THINGS
+    noted = scene.word(at) == "note" and scene.word(at - 1) == "voice"
+    return ridden or noted or scene.word(at) in THINGS
 
 
 def _opens_clause(scene: Passage, thing: int) -> bool:
     at = thing
-    while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _NAMING | _THINGS:
+    while (
+        at > 0
+        and scene.tokens[at].gap is Gap.NONE
+        and (scene.word(at - 1) in _NAMING | THINGS or (scene.word(at - 1) == "'s" and scene.word(at - 2) in THINGS))
+    ):
         at -= 1
     if scene.word(at - 1) == "of" and scene.word(at - 2) in _ONE and scene.ends(at - 2):
         return True  # `one of the pins popped`

@@ -1,6 +1,7 @@
 """Whether a hurt is over: gone, fine since, or long ago."""
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.healed import healed_long_ago
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
 from bot.notation.hurt.passage import Passage
@@ -175,8 +176,14 @@ def _happened(scene: Passage, mark: Mark) -> bool:
 
 def long_ago(scene: Passage, mark: Mark) -> bool:
     """History and nothing of today: `hurt my back years ago`."""
-    years = any(scene.same_sentence(i, mark.first) for i in scene.years)
-    then = [m for m in scene.of(Cue.LONG_AGO) if scene.same_sentence(m.first, mark.first)]
+    if healed_long_ago(scene, mark):
+        return True
+    years = any(scene.same_sentence(i, mark.first) and not _tells_the_next(scene, mark, i, i + 1) for i in scene.years)
+    then = [
+        m
+        for m in scene.of(Cue.LONG_AGO)
+        if scene.same_sentence(m.first, mark.first) and not _tells_the_next(scene, mark, m.first, m.end)
+    ]
     if not years and all(scene.words(m.first - 2, m.first) & _COMPARED for m in then):
         return False
     if any(scene.same_sentence(m.first, mark.first) and scene.word(m.first - 1) == "and" for m in scene.of(Cue.PAST)):
@@ -186,6 +193,18 @@ def long_ago(scene: Passage, mark: Mark) -> bool:
     if "again" in still and _never_again(scene, mark):
         return not still & _STILL - {"again", "since", "now"} or _well_since(scene, mark)
     return not still or (still <= {"now", "today", "since"} and _well_since(scene, mark))
+
+
+def _tells_the_next(scene: Passage, mark: Mark, first: int, end: int) -> bool:
+    """Whether a time opens a clause behind the mark: `my chest is tight, last year i tore my calf, fine now`."""
+    if first < mark.end:
+        return False
+    first -= scene.word(first - 1) in ("in", "back")
+    opens = scene.ends(first) or scene.word(first - 1) in ("and", "but", "when")
+    return opens and scene.word(end) in ("i", "i'd", "my", "we") and scene.word(end + 1) not in _SUPPOSE
+
+
+_SUPPOSE = word_set("think guess believe reckon was suppose say fancy")
 
 
 def _never_again(scene: Passage, mark: Mark) -> bool:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.notation.hurt.as_if import is_nobody, only_tells
 from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.no_body import is_nobodys
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.spots import SIDES, Spot
@@ -19,13 +20,21 @@ _ASKED_OF = (Cue.HURT, Cue.PAIN, Cue.PAINFUL, Cue.WHISPER, Cue.STRAIN, Cue.INJUR
 
 def anothers(scene: Passage, mark: Mark, mine: bool | None) -> bool:
     """Whether somebody else hurts: `my mum's knee hurts`, `he fainted`. `mine` is what the place itself says."""
-    if _is_animals(scene, mark):
+    if _is_animals(scene, mark) or is_nobodys(scene, mark):
         return True
     if mine is not None:
         return not mine
+    if any(scene.word(i) == "my" and _is_of_me(scene, i + 1) for i in range(mark.first, mark.end)):
+        return False
     return scene.once("anothers", mark, lambda: _anothers(scene, mark))
 
 
+def _is_of_me(scene: Passage, at: int) -> bool:
+    """Whether what is mine is a place or a breath: `my dad fainted and i can't catch my breath`; not `my dad`."""
+    return at in scene.begins or scene.word(at) in _OF_LIFE
+
+
+_OF_LIFE = word_set("breath breathing life heart pulse pee wee urine bladder balance")
 _CALVES = word_set("calf calves")
 _HERD = word_set("our heifer bull cow dairy newborn suckler")
 """Before `calves` these say whose young they are; not `got a swollen calf, dog to the vet later`."""
@@ -45,6 +54,8 @@ def _is_animals(scene: Passage, mark: Mark) -> bool:
 
 def is_anothers_place(scene: Passage, spot: Spot) -> bool:
     """Whether a place is somebody else's: `the da has a bad chest`, whatever is said of it."""
+    if is_nobodys(scene, Mark(spot.first, spot.end, None)):
+        return True
     return not spot.mine if spot.mine is not None else _anothers(scene, Mark(spot.first, spot.end, None))
 
 

@@ -11,7 +11,7 @@ SCOPES: dict[Cue, str] = {
     Cue.NOT: """
       no/not/never/without/zero/none/nor/neither/nope/nil/nada/don't/doesn't/didn't/isn't/wasn't/aren't/weren't/
       ain't/haven't/hasn't/hadn't/won't/nothing/minus/zilch; free of/from; no sign/signs/trace/hint/sort/kind/form
-      of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop; negative for
+      of; lack/absence of; rid of; no more; no actual/real/major; hasn't been; stop; negative for; denies/denied/denying
     """,
     Cue.CONTRAST: """
       but/however/although/though/yet/except/apart/besides/until/till/til/unless/just/only/more/still/then/so/

@@ -2,6 +2,9 @@
 cue."""
 
 NEUTRAL = """
+or/and the/such/so like; or suchlike; heart stopper/stoppers; dizzy/dizzying price/prices/sums/amounts;
+head gasket/gaskets/unit/office/chef/waiter/waitress/honcho/teacher/boy/girl;
+on/with/during/doing at the/that/this/those/my? @place thingy/thingie/gizmo/whatsit/contraption/doodah;
 side/front/copenhagen/reverse blank/blanks;
 nip/nipped/nipping out/home/away/round/over/upstairs/downstairs/early; nip/nipped off/to off/out/home/work/shop/shops/
 loo/toilet/car/before/early/after;

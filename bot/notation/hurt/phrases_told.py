@@ -8,8 +8,10 @@ from bot.notation.hurt.told import Told
 from bot.notation.hurt.told_failing import FAILING
 from bot.notation.hurt.told_faint import FAINT
 from bot.notation.hurt.told_inside import INSIDE
+from bot.notation.hurt.told_likened import LIKENED
 from bot.notation.hurt.told_limbs import LIMBS
+from bot.notation.hurt.told_passing import PASSING
 from bot.notation.hurt.told_water import WATER
 
-TOLD: tuple[Told, ...] = (*FAILING, *FAINT, *INSIDE, *LIMBS, *WATER)
+TOLD: tuple[Told, ...] = (*FAILING, *FAINT, *INSIDE, *LIKENED, *LIMBS, *PASSING, *WATER)
 """Every row."""

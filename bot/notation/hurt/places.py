@@ -236,7 +236,7 @@ NOT_MY_BACK = word_set(
     """
     to at on off in up down again from into with for then today tomorrow squat squats day extension extensions ext
     raise raises rack row rows set sets lever foam home work by here there soon later stronger next after under
-    through out and-forth garden door seat pad hyper
+    through out and-forth garden door seat pad hyper tyre tire wheel tyres brake brakes
     """
 )
 """Words after `back` that make it an adverb or an exercise, where no word before says that it is a place."""

@@ -40,7 +40,7 @@ class Scene:
             self._by_cue.setdefault(mark.cue, []).append(mark)
         self._of: dict[tuple[Cue, ...], list[Mark]] = {}
         self._sentence_words: dict[int, frozenset[str]] = {}
-        self._remembered: dict[tuple[str, int], object] = {}
+        self._remembered: dict[tuple[str, int], tuple[Mark, object]] = {}
 
     def of(self, *cues: Cue) -> list[Mark]:
         """The marks of these cues, cue by cue."""
@@ -89,11 +89,14 @@ class Scene:
         return self._gaps[max(0, end)] - self._gaps[first] if end > first else 0
 
     def once(self, what: str, mark: Mark, find: Callable[[], Found]) -> Found:
-        """What `find` gives for a mark of this scene, found but once."""
+        """What `find` gives for a mark of this scene, found but once.
+
+        The mark is kept with it: else a new one could take the place in memory, and the answer, of one that is gone.
+        """
         key = (what, id(mark))
         if key not in self._remembered:
-            self._remembered[key] = find()
-        return self._remembered[key]  # type: ignore[return-value]  # kept under its own name
+            self._remembered[key] = (mark, find())
+        return self._remembered[key][1]  # type: ignore[return-value]  # kept under its own name
 
 
 def _numbered(tokens: tuple[Token, ...]) -> list[int]:

@@ -20,7 +20,7 @@ _GAVE = word_set("form knees technique arch back bar ankle ankles arches positio
 _BEDS = word_set("bed couch sofa telly tv film movie")
 _SLEEP = _BEDS | word_set("asleep slept sleep sleeping laughing nap baby log")
 _AT_THE_GYM = word_set(
-    "gym set rep squat squats bench deadlift deadlifts session floor training rack dizzy after during"
+    "platform rack mat bar gym set rep squat squats bench deadlift deadlifts session floor training dizzy after during"
 )
 _SIGHTS = word_set("saw seeing seen read heard price bill laughing looked laughter")
 _THOUGHTS = word_set("thinking looking reading seeing hearing sight thought")
@@ -81,7 +81,10 @@ def _slept(scene: Passage, m: Mark, word: str) -> bool:
     """`passed out on the couch`, `knocked out last night`: asleep, where nothing says that it was in training."""
     if not word.startswith(("pass", "knock", "conk", "black", "lights", "out")):
         return False
-    if scene.words(m.end, m.end + 4) & _BEDS or (word == "out" and scene.words(m.end, m.end + 4) & {"by", "pm"}):
+    bed = next((i for i in range(m.end, m.end + 4) if scene.word(i) in _BEDS), None)
+    if (bed is not None and not scene.soft_gaps(m.end, bed + 1) and scene.same_sentence(m.first, bed)) or (
+        word == "out" and scene.words(m.end, m.end + 4) & {"by", "pm"}
+    ):
         return True
     if scene.words(m.end, m.end + 5) & {"second", "seconds", "sec", "secs"}:
         return False  # `slept badly, passed out for a few seconds`
@@ -97,9 +100,14 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
     told = scene.words(m.first - 3, m.first + 1) & {"nearly", "almost", "could", "would", "about", "like"}
     after = scene.words(m.end, m.end + 6)
     made = scene.words(m.first - 3, m.first) & {"makes", "make", "made"}
-    if (told or made) and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque"}:
+    seen = told and (after & _IN_TRAINING or scene.sentence_words(m.first) & _ILL)
+    if (told or made) and scene.sentence_words(m.first) & {"price", "prices", "bill", "cost", "cheque"} and not seen:
+        return True
+    if told and scene.clause_before(m.first, 3) & _NEARLY and _saw_a_price(scene, m):
         return True
     if (told or made) and "total" in after:
+        return True
+    if told and scene.word(m.end) in ("when", "at", "hearing", "reading", "seeing") and not seen and _costs(scene, m):
         return True
     joking = after & {"laughing", "laughter"} or scene.words(m.end, m.end + 3) & _AT_A_SIGHT
     if told and joking and after & _SIGHTS and not after & _VISIONS:
@@ -112,6 +120,42 @@ def _of_a_sight(scene: Passage, m: Mark) -> bool:
         return True
     dark = scene.words(m.first - 3, m.end + 3) & _DARK_BY_ITSELF
     return bool(dark or scene.words(m.first - 4, m.end + 9) & _OUTAGE)
+
+
+_SEEN = word_set("saw see seeing seen heard hearing read reading told opened looked looking checked checking")
+_MONEY = word_set(
+    "charge charges charged charging fee fees cost costs costing rent invoice quote quoted receipt deposit tax fare "
+    "price prices priced bill bills mortgage premium statement balance payslip cheque ticket tickets"
+)
+_IN_TRAINING = word_set(
+    "set rep reps floor deck ground rack bar squat squats deadlift deadlifts bench row rows press walking stairs up "
+    "standing after still later now since dizzy woozy black again"
+)
+
+
+def _saw_a_price(scene: Passage, m: Mark) -> bool:
+    """`when i saw what they charge for plates i almost fainted`; not `saw the bill, almost fainted on my last set`."""
+    low = m.first
+    while low > 0 and scene.same_sentence(low - 1, m.first) and m.first - low < _FAR_SEEN:
+        low -= 1
+    seen = [i for i in range(low, m.first) if scene.word(i) in _SEEN]
+    behind = scene.words(m.end, m.end + 8) & _IN_TRAINING
+    asked = any(scene.word(i) == "what" and scene.words(i, i + 3) & _WANTED for i in range(low, m.first))
+    return bool(seen) and (asked or bool(scene.words(seen[0], m.first) & _MONEY)) and not behind
+
+
+def _costs(scene: Passage, m: Mark) -> bool:
+    """`nearly fainted when they told me the rent`."""
+    said = scene.words(m.end, m.end + 9)
+    return bool(said & _SEEN and said & _MONEY)
+
+
+_WANTED = word_set("want wants asked asking ask paid pay charge charged charges cost costs")
+
+
+_FAR_SEEN = 20
+_NEARLY = word_set("nearly almost could would about like")
+_ILL = word_set("black stars dizzy floor ambulance woozy spinning")
 
 
 def _counts(scene: Passage, index: int) -> bool:

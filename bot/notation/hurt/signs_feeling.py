@@ -20,7 +20,8 @@ from bot.notation.hurt.tokens import Gap, Kind
 def numbness(scene: Passage) -> Iterator[Sign]:
     """Anything numb."""
     for m in scene.of(Cue.NUMB):
-        spot = next((s for s in places_of(scene, m) if near(scene, s, m, 9)), None)
+        chained = [s for s in places_of(scene, m) if near(scene, s, m, 9)]
+        spot = next((s for s in chained if s.mine is not False), next(iter(chained), None))
         if (
             stands(scene, m, spot)
             and not _cold(scene, m, spot)
@@ -85,6 +86,8 @@ def no_feeling(scene: Passage) -> Iterator[Sign]:
         if meant and bounds(scene, meant[0]):
             meant = [*(s for s in scene.spots if s.first >= m.end and near(scene, m, s, 5)), *meant]
         for spot in meant[:1]:
+            if is_of_a_thing(scene, m):
+                continue  # `my headphones lost feeling in the left ear`
             if _is_stiff(scene, m, spot) or _slept_on(scene, m, spot):
                 continue
             if (

@@ -7,6 +7,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.links import places_of
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.me_verbs import done_to_me
+from bot.notation.hurt.no_body import is_in_a_story
 from bot.notation.hurt.of_things import is_of_a_thing
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import LAUGHING, is_anothers_place, laughed
@@ -45,7 +46,7 @@ _AT_WORK = word_set("hit felt feel feeling bad pulling pulls worse rough work wo
 def chest(scene: Passage) -> Iterator[Sign]:
     """Pain, pressure, tightness or an odd feeling in the chest; not a chest that trained."""
     for spot in scene.spots:
-        if spot.place.tissue is not Tissue.CHEST:
+        if spot.place.tissue is not Tissue.CHEST or is_in_a_story(scene, Mark(spot.first, spot.end, None)):
             continue
         for feel in scene.of(*_FEELS):
             felt = _of_chest(scene, feel, spot) and stands(scene, feel, spot) and not _trained(scene, feel, spot)

@@ -229,13 +229,15 @@ def _is_of_machine(scene: Passage, mark: Mark) -> bool:
     fits = bool(scene.words(mark.first, mark.end) & {"stroke", "attack", "seizure", "fit"})
     owned = scene.word(mark.first - 2) in ("the", "my", "our", "this")
     led = scene.word(mark.first - 3) in ("on", "in", "off", "from", "at", "by", "with", "under", "onto")
+    if fits and is_of_a_thing(scene, mark):
+        return True  # `my car's battery had a heart attack`
     return fits and owned and not led and scene.word(mark.first - 1) in _MACHINES
 
 
 def grave(scene: Passage) -> Iterator[Sign]:
     """What is grave by itself: seizure, dislocation, fracture, lost sight, confusion; bleeding in pregnancy."""
     for m in scene.of(Cue.GRAVE, Cue.VISION):
-        if not stands(scene, m) or _not_meant(scene, m):
+        if not stands(scene, m) or _not_meant(scene, m) or _is_of_anothers(scene, m):
             continue
         spot = next((s for s in scene.spots if near(scene, s, m, 4)), None) if m.cue is Cue.GRAVE else None
         if _is_of_machine(scene, m) or (spot is None and is_of_kit(scene, m)):
@@ -245,6 +247,12 @@ def grave(scene: Passage) -> Iterator[Sign]:
         for b in scene.of(Cue.BLEED):
             if abs(m.first - b.first) <= 14 and stands(scene, b):
                 yield sign_of("pregnancy", (m, b), None)
+
+
+def _is_of_anothers(scene: Passage, m: Mark) -> bool:
+    """`the rower's arm popped out of its socket`: the only place there is another's, or a thing's."""
+    here = [s for s in scene.spots if near(scene, s, m, 4)]
+    return bool(here) and all(s.mine is False for s in here)
 
 
 def _not_meant(scene: Passage, m: Mark) -> bool:

@@ -6,6 +6,7 @@ from bot.notation.hurt.cues import Cue
 from bot.notation.hurt.figures import is_nuisance
 from bot.notation.hurt.links import head_of, places_of
 from bot.notation.hurt.matching import Mark
+from bot.notation.hurt.of_things import is_of_a_thing
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
 from bot.notation.hurt.places import FACES, HEADS, Tissue
@@ -13,6 +14,7 @@ from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, near, sign_of, stands
 from bot.notation.hurt.signs_feeling import is_of_mind, sat_on
 from bot.notation.hurt.spots import Spot
+from bot.notation.hurt.tokens import Kind
 
 _BURSTING = word_set(
     """
@@ -54,6 +56,8 @@ def stroke(scene: Passage) -> Iterator[Sign]:
         sags = scene.word(m.first).startswith(("droop", "sag"))
         if sags and not any(s.place.name in FACES for s in scene.spots):
             continue
+        if is_of_a_thing(scene, m):
+            continue  # `the voice note sounds drunk`
         if stands(scene, m) and not (scene.word(m.first) == "can't" and laughed(scene, m)):
             spot = next((s for s in scene.spots if near(scene, s, m, 4) and s.place.tissue is Tissue.ORGAN), None)
             yield sign_of("stroke", (m,), spot)
@@ -73,6 +77,28 @@ _LOOKS = word_set("look looks looked looking")
 _FRIGHT = word_set("shat shit crapped pissed pissing pooed pooped messed")
 
 
+_WENT_ABOUT = word_set(
+    "ran run running jogged cycled cycling rode biked walked walking trained training lifted squatted worked swam came"
+)
+_WET_OTHERWISE = word_set("rain rained raining drizzle puddle river sea pool swim swimming shower washing wash laundry")
+_EMBARRASSED = word_set(
+    """
+    accident oops leak leaked pee peed wee weed hold feel felt notice noticed embarrassed embarrassing mortified again
+    warning without suddenly ended finished found stood standing sat sitting left laughed sorry tmi stop stopped help
+    control idea know knew then last after ashamed awkward
+    """
+)
+
+
+def _only_wore(scene: Passage, m: Mark) -> bool:
+    """`ran home in wet shorts`: what was worn on the way; not `stood there in wet shorts, couldn't hold it`."""
+    worn = scene.word(m.first - 1) == "in" and scene.word(m.first) in ("wet", "soaked")
+    said = scene.sentence_words(m.first)
+    before = scene.clause_before(m.first, 6)
+    alone = scene.ends(m.first - 1) or scene.tokens[m.first - 2].kind is not Kind.WORD
+    return worn and bool(before & _WENT_ABOUT or said & _WET_OTHERWISE or alone) and not said & _EMBARRASSED
+
+
 def control(scene: Passage) -> Iterator[Sign]:
     """Loss of bladder or bowel control, and numbness or tingling in the saddle."""
     for m in scene.of(Cue.CONTROL):
@@ -80,7 +106,7 @@ def control(scene: Passage) -> Iterator[Sign]:
         fright = scene.word(m.first) in _FRIGHT
         laughing = scene.sentence_words(m.first) & {"laughing", "laughter"} or _laughed_so(scene, m)
         likened = scene.words(m.first - 4, m.first) & _LOOKS
-        if stands(scene, m) and not (joking and fright) and not laughing and not likened:
+        if stands(scene, m) and not (joking and fright) and not laughing and not likened and not _only_wore(scene, m):
             spot = next((s for s in scene.spots if s.place.name == "bladder"), None)
             yield sign_of("control", (m,), spot)
     for m in scene.of(Cue.WET):

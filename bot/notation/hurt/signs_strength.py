@@ -64,7 +64,9 @@ def no_strength(scene: Passage) -> Iterator[Sign]:
     """`no strength in my left hand`, `can't move my arm`; a limb that hangs, drags or lets go; a leg that gives way."""
     for m in scene.of(Cue.NO_STRENGTH):
         reach = 16 if scene.word(m.end) in ("them", "it", "both") else 5
-        for spot in [s for s in places_of(scene, m) if near(scene, m, s, reach)][:1]:
+        chained = [s for s in places_of(scene, m) if near(scene, m, s, reach)]
+        limbs = [s for s in chained if s.mine is not False and s.place.name in _BENDS]
+        for spot in (limbs or chained)[:1]:  # `shirt's tight across the chest, my right leg won't move`
             told = spot.place.name in _BENDS or scene.words(m.first, m.end) & _FORCE
             if told and stands(scene, m, spot) and fails(scene, m, spot) and not _only_limited(scene, spot):
                 yield sign_of("no strength", (m, spot), spot)
@@ -99,7 +101,9 @@ def fails(scene: Passage, m: Mark, spot: Spot) -> bool:
 
 def _only_limited(scene: Passage, spot: Spot) -> bool:
     """`can't lift my arm without pain`, `can't bend my knee as much`."""
-    after = [scene.word(i) for i in range(spot.end, spot.end + 8)]
+    pause = next((i for i in range(spot.end, spot.end + 8) if scene.ends(i) and i > spot.end), spot.end + 8)
+    after = [scene.word(i) for i in range(spot.end, pause)]
+    after = after[: next((i for i, word in enumerate(after) if word in ("and", "when")), len(after))]
     any_more = any(pair == ("any", "more") for pair in pairwise(after))
     words = set(after) - ({"more"} if any_more else set())
     if spot.place.name in ("hand", "finger", "foot", "toe", "thumb"):

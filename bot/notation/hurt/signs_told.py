@@ -6,7 +6,7 @@ from functools import lru_cache
 from rapidfuzz.distance import OSA
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.figures import is_spilt
+from bot.notation.hurt.figures import is_spilt, likens_a_drink
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated, negated_word
 from bot.notation.hurt.of_things import is_of_a_thing, is_of_kit
@@ -17,7 +17,7 @@ from bot.notation.hurt.people import LAUGHING, laughed
 from bot.notation.hurt.phrases_told import TOLD
 from bot.notation.hurt.rows import word_set
 from bot.notation.hurt.sign import Sign, bounds, stands, tears_skin
-from bot.notation.hurt.tokens import Kind
+from bot.notation.hurt.tokens import Gap, Kind
 from bot.notation.hurt.told import Told
 
 _DIGITS = "0123456789., "
@@ -85,18 +85,21 @@ def _around(scene: Passage, heard: list[str], told: Told, index: int) -> Iterato
         low, high = min(found), max(found)
         found.append(min(beside, key=lambda i: (max(high, i) - min(low, i), abs(i - index))))
     first, end = min(found), max(found) + 1
-    around = _words_around(scene, first, index)
+    around = _words_around(scene, first, end, index)
     if end - first > told.within + 1 or around & told.unless:
         return
     if any(heard[i] in _SWELLING and scene.word(i - 1) in ("no", "without", "zero") for i in found):
         return
-    if told.name == "clot" and any(negated_word(scene, i) for i in found):
+    refuses = any(heard[i] in _NOT for i in found)
+    if told.name == "clot" and not refuses and any(negated_word(scene, i) for i in found):
         return  # `cramp in my calf, not hot, not swollen`
     if any(heard[i] in _AT_ONCE and scene.word(i - 1) in _NO for i in found):
         return
     if any(heard[i] == "accident" and (scene.word(i - 1) == "by" or is_spilt(scene, i)) for i in found):
         return  # `dropped it by accident, did not notice`
     if told.name in ("chest", "headache") and any(_is_no_place(scene, i, heard[i]) for i in found):
+        return
+    if told.name == "urine" and any(likens_a_drink(scene, i) for i in found):
         return
     if told.name == "breath" and scene.words(end, end + 3) & LAUGHING:
         return
@@ -136,6 +139,8 @@ _SWELLING = word_set("swelling heat redness bulge lump hole dent gap bruise brui
 """What is felt for, and may be said not to be there: `calf checked, no swelling`."""
 
 
+_NOT = word_set("doesn't don't won't can't not isn't")
+"""Where a row itself asks for one of these, it denies nothing of it: `my calf doesn't fit the sock, warm`."""
 _AT_ONCE = word_set("sudden suddenly abrupt abruptly instant instantly")
 _NO = word_set("no not nothing isn't wasn't without")
 """Before `sudden` these say that it came slowly."""
@@ -147,14 +152,34 @@ def _is_mine(scene: Passage, mark: Mark) -> bool:
     return not (others or negated(scene, mark) or long_ago(scene, mark))
 
 
-def _words_around(scene: Passage, first: int, index: int) -> frozenset[str]:
+def _words_around(scene: Passage, first: int, end: int, index: int) -> frozenset[str]:
     """The words of a sign's sentence, from the last `but` before it on: `sore on the press, but my chest feels ...`."""
     start = index
     while start > 0 and scene.sentence[start - 1] == scene.sentence[index]:
         start -= 1
     turn = next((i for i in range(first - 1, start, -1) if scene.word(i) == "but"), None)
-    words = scene.sentence_words(index)
+    words = scene.sentence_words(index) - _said_of_sets(scene, first, end, index)
     return words if turn is None else words - {scene.word(i) for i in range(start, turn)}
+
+
+def _said_of_sets(scene: Passage, first: int, end: int, index: int) -> frozenset[str]:
+    """The words that stand only beside a set, apart from the sign: the `bench` of `bench 70x6, a rhino on my chest`."""
+    here = [i for i in range(len(scene.tokens)) if scene.same_sentence(i, index)]
+    apart: set[str] = set()
+    kept: set[str] = set()
+    clause: list[int] = []
+    for i in [*here, len(scene.tokens)]:
+        if clause and (i == len(scene.tokens) or scene.tokens[i].gap is not Gap.NONE):
+            of_a_set = any(scene.tokens[j].kind is Kind.SET for j in clause)
+            by_itself = clause[-1] < first or clause[0] >= end
+            words = {scene.word(j) for j in clause}
+            if of_a_set and by_itself and not words & LAUGHING:
+                apart |= words
+            else:
+                kept |= words
+            clause = []
+        clause.append(i)
+    return frozenset(apart - kept)
 
 
 def _sets_between(scene: Passage, one: int, other: int) -> bool:

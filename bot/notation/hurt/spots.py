@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from bot.notation.hurt.cues import Cue
-from bot.notation.hurt.kit_words import STANDS_ON
+from bot.notation.hurt.kit_words import HAS_PARTS, KIT
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.places import BACK_BEFORE, EXERCISE_TAILS, NOT_MY_BACK, Place, Tissue
 from bot.notation.hurt.rows import word_set
@@ -77,6 +77,8 @@ def find_spots(scene: Scene) -> tuple[Spot, ...]:
         if m.place.name == "side" and out and _tells_which(scene, m, out[-1]):
             continue
         if m.end - m.first == 1 and m.place.name in _PARTS_OF_THINGS and _of_a_thing(scene, m.end):
+            continue
+        if _of_furniture(scene, m):
             continue
         before = scene.tokens[m.first - 1] if m.first and scene.tokens[m.first].gap is Gap.NONE else None
         if before is not None and before.kind is Kind.SET and before.word.endswith("each"):
@@ -194,13 +196,47 @@ def _mine(scene: Scene, first: int) -> bool | None:
             return True
         if word in ("his", "her", "their"):
             return False
+        if word == "it's" and _has_it(scene, index):
+            return False
         if word == "'s":
             apart = scene.tokens[index + 1].gap is not Gap.NONE  # `it was my brother's, left knee hurts`
-            another = any(x.end == index for x in scene.of(Cue.OTHER)) or scene.word(index - 1) in STANDS_ON
+            another = any(x.end == index for x in scene.of(Cue.OTHER)) or scene.word(index - 1) in HAS_PARTS
             return False if not apart and another else None
         if word not in _BETWEEN_SIDE and word not in SIDES:
             return None
     return None
+
+
+_LOSES = word_set(
+    "lost loses losing broke breaks snapped cracked popped blew blown bent dropped lose off bust busted shed out"
+)
+_NOBODY = word_set("i i'm i've me my mine myself")
+
+
+def _has_it(scene: Scene, its: int) -> bool:
+    """`one of the dumbbells lost its head` (typed either way); not `again it's my knee`, `my hip popped its socket`."""
+    before = scene.clause_before(its, 9)
+    return scene.word(its - 1) in _LOSES and bool(before & (HAS_PARTS | KIT)) and not before & _NOBODY
+
+
+_FURNITURE = word_set("chair chairs stool stools table tables sofa couch bed desk tripod shelf")
+_ITS_PARTS = word_set("leg legs arm arms foot feet back")
+_BREAKS = word_set(
+    "snapped broke broken breaks cracked gave fell came wobbles wobbled buckled collapsed bent split went"
+)
+_OWNED = word_set("the a my this that one old new other")
+
+
+def _of_furniture(scene: Scene, m: Mark) -> bool:
+    """`the chair leg snapped under me`; not `fell off the chair leg broke`, where the chair ends what was before."""
+    at = m.first - 1
+    if scene.word(m.first) not in _ITS_PARTS or scene.word(at) not in _FURNITURE or scene.word(m.end) not in _BREAKS:
+        return False
+    if scene.tokens[m.first].gap is not Gap.NONE:
+        return False
+    while at > 0 and scene.tokens[at].gap is Gap.NONE and scene.word(at - 1) in _OWNED:
+        at -= 1
+    return at == 0 or scene.tokens[at].gap is not Gap.NONE
 
 
 def _side(scene: Scene, m: Mark) -> Side | None:
