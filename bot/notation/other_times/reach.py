@@ -91,10 +91,9 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
-        if mark.text == "so" and _leads_to_set(marks, at + 1, of_person):
+        named = of_time and his and _is_entry_named(marks, at + 1)  # `last week i got 60x8 so rows 62.5x8`
+        if mark.text == "so" and (named or _leads_to_set(marks, at + 1, of_person)):
             break
-        if mark.text == "so" and of_time and his and _is_entry_named(marks, at + 1):
-            break  # `last week i got 60x8 so rows 62.5x8`
         if _counts_on(marks, place, at):
             break
         if of_time and mark.text in doing and not (hoping and mark.text in ("only", "just")):

@@ -11,6 +11,7 @@ from decimal import Decimal
 from bot.notation.answer import Request
 from bot.notation.bounds import FEW_SETS
 from bot.notation.clauses import kind_at, part_of, text_at
+from bot.notation.days import read_day
 from bot.notation.kinds import Kind
 from bot.notation.session_place import place_spoken_of
 from bot.notation.tokens import Mark
@@ -50,6 +51,8 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     number = next((i for i in range(at, len(said)) if _opens_entry(said, i)), None)
     if number is None or number - at > _FARTHEST or at > _FARTHEST:
         return list(marks)
+    if read_day(said[:number], request.now) is not None:
+        return list(marks)  # `yesterday rows warm up 30x7, then 60x10`: its words are kept
     if kind_at(said, number + 1) in (Kind.AT, Kind.WITH):
         return list(marks)  # `9@60`: which of the two is the load is for the rules of roles
     before, between = said[:at], said[at + 1 : number]
@@ -69,17 +72,10 @@ def with_warmups_by_load(marks: Sequence[Mark], request: Request) -> list[Mark]:
     if not light and request.done and any(m.kind is Kind.SET for m in between):
         return list(marks)
     return [
-        *_head(before),
         *names,
         *([replace(said[at], text="warm up")] if light else []),
         *(_without_coming(rest) if light else rest),
     ]
-
-
-def _head(before: Sequence[Mark]) -> list[Mark]:
-    """The heading of `yesterday's session: rows warm up 30x7`, which says when it was; none that names an exercise."""
-    end = next((i + 1 for i in range(len(before) - 1, -1, -1) if before[i].kind in (Kind.COLON, Kind.LINE)), 0)
-    return [] if any(m.kind is Kind.NAME for m in before[:end]) else list(before[:end])
 
 
 def _parted(marks: Sequence[Mark]) -> list[Mark]:
