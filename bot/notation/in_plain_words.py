@@ -29,6 +29,7 @@ from bot.notation.answer import Request, Span
 from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
 from bot.notation.counted_freely import with_counts_freely
+from bot.notation.days import read_day
 from bot.notation.failed_named import with_failed_named
 from bot.notation.held import with_holds
 from bot.notation.hung_freely import with_hung_freely
@@ -99,7 +100,20 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     if not hurts and not asks:
         for put in _OF_SETS:
             told = put(told, request)
-    return list(told)
+    return _with_heading(marks, list(told), request)
+
+
+def _with_heading(marks: Sequence[Mark], told: list[Mark], request: Request) -> list[Mark]:
+    """What is told with the day that heads it, `yesterday: a dozen squats with the 20`, where plain words lost it."""
+    end = next((i + 1 for i, m in enumerate(marks[:_HEADING]) if m.kind is Kind.COLON), 0)
+    lost = end and told and told[0].start >= marks[end - 1].end
+    if not lost or any(m.kind in (Kind.NAME, Kind.NUM) for m in marks[:end]):
+        return told
+    return told if read_day(marks[:end], request.now) is None else [*marks[:end], *told]
+
+
+_HEADING = 5
+"""Marks of a heading: `monday's session:`."""
 
 
 def _is_bullet(marks: Sequence[Mark], place: int) -> bool:

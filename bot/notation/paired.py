@@ -157,7 +157,7 @@ def _in_turn(rest: Sequence[Mark], count: int) -> list[list[Mark]] | None:
     for one in _split(rest, _ROUNDS):
         turns = _split(one, _TURNS)
         if not any(m.kind is Kind.NUM for m in one):
-            if any(m.kind not in (Kind.FILL, Kind.WORD) for m in one):
+            if any(m.kind not in (Kind.FILL, Kind.WORD, Kind.FINISH, Kind.GAP, Kind.DONE, Kind.OTHERTIME) for m in one):
                 return None
             continue
         plain = all(m.kind in _ENTRY for m in one if m.kind not in _TURNS)
