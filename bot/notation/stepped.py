@@ -35,7 +35,7 @@ _MOST_REPS = 25
 def with_steps(marks: Sequence[Mark], record: Record, under: int | None) -> list[Mark]:
     """The marks with such a load, or such repetitions, as they come to."""
     ends = next((i for i, m in enumerate(marks) if m.kind is Kind.FINISH), 0)
-    while ends and marks[ends - 1].kind in (Kind.STOP, Kind.COMMA, Kind.AND, Kind.THEN, Kind.LINE, Kind.FILL):
+    while ends and marks[ends - 1].kind in (Kind.STOP, Kind.COMMA, Kind.AND, Kind.THEN, Kind.LINE):
         ends -= 1
     if ends:
         return [*with_steps(marks[:ends], record, under), *marks[ends:]]  # `ditto, one rep short. that's me done`
