@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from bot.notation import (
     failed_reps_named,
     halves_uncounted,
+    kit_steps,
     load_of_all,
     loads_awaited,
     next_rep_told,
@@ -51,6 +52,7 @@ SAID_PLAINLY = (
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
+    step(kit_steps.without_kit_steps, (Kind.NUM,), kit_steps.NEEDS),
     step(said_around.with_plain_words_around, said_around.NEEDS),
     step(times_better.without_times_better, times_better.NEEDS),
     step(halves_uncounted.without_halves_uncounted, halves_uncounted.NEEDS),
