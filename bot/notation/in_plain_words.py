@@ -13,6 +13,7 @@ from bot.notation import (
     kit_steps,
     load_of_all,
     loads_awaited,
+    more_in_each,
     next_rep_told,
     put_back,
     reserve_ranges,
@@ -63,6 +64,7 @@ SAID_PLAINLY = (
     step(with_failed_named, (Kind.FAILED,)),
 )
 EFFORTS = (
+    step(more_in_each.with_more_in_each, (Kind.EACH, Kind.ALL), more_in_each.NEEDS),
     step(reserve_ranges.with_reserve_ranges, (Kind.NUM,), reserve_ranges.NEEDS),
     step(reserve_told.with_reserve_told, (Kind.NUM,), reserve_told.NEEDS),
     step(untried.without_untried, untried.NEEDS),
