@@ -44,7 +44,7 @@ from bot.notation.same_talk import REPEATING, without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.sides_spoken_of import SIDES, without_sides_spoken_of
-from bot.notation.skips import happened
+from bot.notation.skips import happened, not_yet
 from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
@@ -53,6 +53,7 @@ SAID_PLAINLY = (
     step(happened.with_unhappened, happened.NEEDS),
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
+    step(not_yet.with_not_yet, (Kind.NAME,), not_yet.NEEDS),
     step(left_at_sets.with_left_at_sets, (Kind.NUM,), left_at_sets.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
     step(kit_steps.without_kit_steps, (Kind.NUM,), kit_steps.NEEDS),
