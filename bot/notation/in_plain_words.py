@@ -28,6 +28,7 @@ from bot.notation import (
     untried,
 )
 from bot.notation.answer import Request, Span
+from bot.notation.corrections.sorry_at_once import with_sorry_at_once
 from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
 from bot.notation.counted_freely import with_counts_freely
@@ -75,6 +76,7 @@ EFFORTS = (
 )
 _OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
     with_counts_freely,
+    with_sorry_at_once,
     with_kit_swapped,
     with_holds,
     with_sides_freely,
