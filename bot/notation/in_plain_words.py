@@ -23,6 +23,7 @@ from bot.notation import (
     said_around,
     sayings,
     second_thoughts,
+    self_asked_loads,
     signs_between,
     times_better,
     untried,
@@ -54,6 +55,7 @@ SAID_PLAINLY = (
     step(happened.with_unhappened, happened.NEEDS),
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
+    step(self_asked_loads.with_told_again, self_asked_loads.NEEDS),
     step(not_yet.with_not_yet, (Kind.NAME,), not_yet.NEEDS),
     step(left_at_sets.with_left_at_sets, (Kind.NUM,), left_at_sets.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
@@ -96,6 +98,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
         return list(marks)
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
+    marks = self_asked_loads.without_plan_kept(marks, request)
     marks = load_of_all.with_load_of_all(rest_planned.with_rest_planned(marks, request), request)
     plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
     told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))
