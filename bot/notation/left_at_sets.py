@@ -21,6 +21,8 @@ _TO = frozenset(words("at to with"))
 _BECAUSE = frozenset(words("because cause cos cuz coz bc since as so for due thanks given in to with after the my "
                            "and then this today now"))  # fmt: skip
 _LINKS = (Kind.X, Kind.FOR)
+_LEAST, _MOST = 3, 6
+"""Words that lead to the number at least, and marks at most."""
 NEEDS = _LEAVING
 
 
@@ -54,10 +56,10 @@ def _start(marks: Sequence[Mark], place: int) -> int | None:
     if kind_at(marks, place) is not Kind.NUM or marks[place].parts:
         return None
     said = [w for m in marks[max(0, place - 5) : place] for w in m.text.split()]
-    if said[-1:] and said[-1] not in _TO or len(said) < 3 or said[-2] not in _IT or said[-3] not in _LEAVING:  # noqa: PLR2004
+    if len(said) < _LEAST or said[-1] not in _TO or said[-2] not in _IT or said[-3] not in _LEAVING:
         return None
     at = place
-    while at > 0 and set(text_at(marks, at - 1).split()) <= _LEAVING | _IT | _LED | _TO and place - at < 6:  # noqa: PLR2004
+    while at > 0 and set(text_at(marks, at - 1).split()) <= _LEAVING | _IT | _LED | _TO and place - at < _MOST:
         at -= 1
     return at
 

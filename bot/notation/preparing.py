@@ -48,8 +48,8 @@ from bot.notation.missed_after import with_missed_after
 from bot.notation.misses import with_misses
 from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
-from bot.notation.order.efforts_behind import is_effort
 from bot.notation.order.circuits import with_circuits
+from bot.notation.order.efforts_behind import is_effort
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.vague import with_lost_counts

@@ -83,7 +83,8 @@ _APART = 2
 def _is_the_plan(bound: Bound, context: Context, *, whole: bool = True) -> bool:
     """Whether a reading is every open set as planned: with its load, and repetitions inside its range.
 
-    `whole`: no set is left; else those that are left may be planned with another load. Not where the load is each number of repetitions too: `15 15 15` says not which is which.
+    `whole`: no set is left; else those that are left may be planned with another load. Not where the load is each
+    number of repetitions too: `15 15 15` says not which is which.
     """
     if all(p.load is not None and p.load.amount == p.reps for p in bound.performed):
         return False
@@ -104,7 +105,7 @@ def _is_the_plan(bound: Bound, context: Context, *, whole: bool = True) -> bool:
 
 
 def _turns_round(bound: Bound, first: Bound, context: Context) -> bool:
-    """Whether a reading takes the sets of `80 3x4` for its repetitions, where the plan has three of 4, and none of 3."""
+    """Whether a reading takes the sets of `80 3x4` for its repetitions, where the plan has three of 4, none of 3."""
     alike = {p.load for p in bound.performed} == {p.load for p in first.performed}
     same = sum(p.reps for p in bound.performed) == sum(p.reps for p in first.performed)
     told = {(p.load, p.reps) for p in first.performed}

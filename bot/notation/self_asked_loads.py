@@ -17,7 +17,9 @@ _LEADS = (Kind.LASTSET, Kind.FILL, Kind.WAS, Kind.OR, Kind.COMMA)
 _NO = frozenset(("no", "nope", "nah"))
 _UNITS = (Kind.KG, Kind.LB, Kind.REPS, Kind.S)
 _LINKS = (Kind.X, Kind.FOR)
-_KEPT = frozenset(("stuck to the plan", "stuck to plan", "sticking to the plan", "kept to the plan", "followed the plan"))
+_KEPT = frozenset(
+    ("stuck to the plan", "stuck to plan", "sticking to the plan", "kept to the plan", "followed the plan")
+)
 _TALK = (Kind.FILL, Kind.FOR, Kind.DONE, Kind.WAS)
 
 

@@ -22,7 +22,7 @@ def is_effort(marks: Sequence[Mark], start: int) -> bool:
     kinds = [m.kind for m in said]
     if kinds == [Kind.EMPTY]:
         return True
-    if len(kinds) != 2:  # noqa: PLR2004
+    if len(kinds) != 2:
         return False
     at = said[0].text == "@" and kinds == [Kind.AT, Kind.NUM] and (said[1].value or 0) <= _MOST
     return at or (kinds[0] in _RATES and kinds[1] is Kind.NUM) or (kinds[0] is Kind.NUM and kinds[1] in _RATED)

@@ -37,9 +37,7 @@ def with_not_yet(marks: Sequence[Mark]) -> list[Mark]:
             said = " ".join(m.text for m in marks[place + 1 : end]).removeprefix("are ").removeprefix("is ")
             if said in _UNBEGUN and kind_at(marks, end) in (None, *EDGES, Kind.AND):
                 yet = Mark(Kind.FILL, "yet", marks[end - 1].end, marks[end - 1].end)
-                out[place + 1 : end] = [
-                    *(replace(m, kind=Kind.FILL, text="open") for m in marks[place + 1 : end]), yet
-                ]
+                out[place + 1 : end] = [*(replace(m, kind=Kind.FILL, text="open") for m in marks[place + 1 : end]), yet]
                 break
     return out
 
