@@ -170,7 +170,10 @@ def _was_not(marks: Sequence[Mark]) -> set[int]:
 
 
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:
-    """`again` alone in its part is `same`; so is it, and `another one`, before an effort: `again but rpe 9`."""
+    """`again` alone in its part is `same`; so is it, and `another one`, before an effort: `again but rpe 9`.
+
+    Behind a set, `60x9, again 2 left`, the effort is what came again.
+    """
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
     out = list(marks)
     for at, place in enumerate(kept):
@@ -181,7 +184,8 @@ def _repeats(marks: Sequence[Mark]) -> list[Mark]:
             opens = opens and not _is_counted_name(marks, [] if at == 0 else kept[at - 2 : at])
             starts = opens and _opens_part(marks, place)
             ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
-            if starts and (ends or is_effort(marks, place + 1)):
+            first = not any(marks[i].kind is Kind.NUM for i in kept[:at])
+            if starts and (ends or (first and is_effort(marks, place + 1))):
                 out[place] = replace(marks[place], kind=Kind.SAME)
     return out
 

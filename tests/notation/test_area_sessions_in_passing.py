@@ -10,7 +10,7 @@ import pytest
 
 from bot.notation.answer import Request
 from bot.notation.reading import read_message
-from bot.training.plan import LoadStyle, PlannedExercise
+from bot.training.plan import LoadStyle, Measure, PlannedExercise
 from tests.notation.plans import request, row, sets
 
 PLAN = (
@@ -254,3 +254,37 @@ def test_who_answers_a_question(text: str, question: bool) -> None:
     reading = read_message(asked(text))
     assert reading.question is question
     assert reading.performed == tuple(row(one) for one in FRONTS)
+
+
+CODED = (
+    PlannedExercise("Front Squat", sets("85", 5, 5)),
+    PlannedExercise("Walking Lunge", sets("12", 8, 10, 2), load_style=LoadStyle.PER_HAND, sides=2),
+    PlannedExercise("Side Plank", sets(None, 30, 45, 1), load_style=LoadStyle.NONE, measure=Measure.SECONDS, sides=2),
+)
+LUNGES = [f"Walking Lunge#{n} 12x8" for n in (1, 2)]
+PLANK = ["Side Plank#1 -x30 left", "Side Plank#1 -x30 right"]
+
+
+@pytest.mark.parametrize(
+    ("text", "stored"),
+    [("FS 85x5x3\nWL 12x8 12x8\nSP 30s/30s", [*FRONTS, *LUNGES, *PLANK]), ("wl 12 8 8", LUNGES),
+     ("fs 85x5, wl 12x8", [FRONTS[0], LUNGES[0]]), ("SP: 30s/30s", PLANK)],
+)  # fmt: skip
+def test_two_letters_at_the_head_of_a_set(text: str, stored: list[str]) -> None:
+    """What an exercise of the session begins with names it there."""
+    reading = read_message(asked(text, plan=CODED))
+    assert reading.ask is None
+    assert sorted(map(repr, reading.performed)) == sorted(repr(row(one)) for one in stored)
+
+
+@pytest.mark.parametrize("text", ["ok 85x5", "so 85x5", "bw 85x5", "pr 85x5", "felt like fs 85x5", "db 85x5"])
+def test_two_letters_that_name_nothing(text: str) -> None:
+    """Little words, kit and bests name no exercise; the first one stays the one that is meant."""
+    plan = (CODED[0], PlannedExercise("Standing Overhead Press", sets("40", 8, 8)), CODED[1])
+    assert {p.exercise for p in read_message(asked(text, plan=plan)).performed} <= {"Front Squat"}
+
+
+def test_again_behind_a_set() -> None:
+    """`85x5, again 2 left`: the effort came again, and is of the set before it."""
+    reading = read_message(asked("85x5, again 2 left", FRONTS[0], current="Front Squat"))
+    assert reading.performed == (row(f"{FRONTS[1]} rir 2"),)
