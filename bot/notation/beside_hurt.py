@@ -79,10 +79,25 @@ def bare_after(marks: Sequence[Mark], hurt: set[int]) -> set[int]:
                 marks, at
             )
             rates = before in _RATES and any(m.kind is Kind.X for m in marks[place:at])
+            rates = rates or _heads_counts(marks, at)
             if marks[at].kind is Kind.NUM and after not in linked and before not in linked and not (done or rates):
                 out.add(at)
             at += 1
     return out
+
+
+def _heads_counts(marks: Sequence[Mark], place: int) -> bool:
+    """The first of the counts of an exercise that hurt: `tore a callus on chins (bw 9, 8)`, `hurt doing chins: 9 8`."""
+    at = place - 1
+    while kind_at(marks, at) in (Kind.OPEN, Kind.COLON, Kind.BODY, Kind.DASH):
+        at -= 1
+    if kind_at(marks, at) is not Kind.NAME:
+        return False
+    end = place + 1
+    while kind_at(marks, end) in (Kind.COMMA, Kind.AND) and kind_at(marks, end + 1) is Kind.NUM:
+        end += 2
+    closed = kind_at(marks, end) in (None, Kind.CLOSE, *EDGES)
+    return end > place + 1 and closed
 
 
 _RATES = (Kind.RPE, Kind.RIR, Kind.FEELS)

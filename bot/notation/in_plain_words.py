@@ -11,8 +11,11 @@ from dataclasses import replace
 from bot.notation import (
     failed_reps_named,
     halves_uncounted,
+    kit_steps,
+    left_at_sets,
     load_of_all,
     loads_awaited,
+    more_in_each,
     next_rep_told,
     put_back,
     reserve_ranges,
@@ -21,11 +24,13 @@ from bot.notation import (
     said_around,
     sayings,
     second_thoughts,
+    self_asked_loads,
     signs_between,
     times_better,
     untried,
 )
 from bot.notation.answer import Request, Span
+from bot.notation.corrections.sorry_at_once import with_sorry_at_once
 from bot.notation.corrections.told_freely import told_freely
 from bot.notation.counted_again import with_counted_again
 from bot.notation.counted_freely import with_counts_freely
@@ -44,7 +49,7 @@ from bot.notation.same_talk import REPEATING, without_same_talk
 from bot.notation.set_worded import with_sets_worded
 from bot.notation.sides_freely import with_sides_freely
 from bot.notation.sides_spoken_of import SIDES, without_sides_spoken_of
-from bot.notation.skips import happened
+from bot.notation.skips import happened, not_yet
 from bot.notation.skips.told import with_told
 from bot.notation.tokens import Mark
 
@@ -53,7 +58,11 @@ SAID_PLAINLY = (
     step(happened.with_unhappened, happened.NEEDS),
     step(sayings.without_sayings, sayings.NEEDS),
     step(second_thoughts.with_second_thoughts, second_thoughts.NEEDS),
+    step(self_asked_loads.with_told_again, self_asked_loads.NEEDS),
+    step(not_yet.with_not_yet, (Kind.NAME,), not_yet.NEEDS),
+    step(left_at_sets.with_left_at_sets, (Kind.NUM,), left_at_sets.NEEDS),
     step(put_back.with_put_back, put_back.NEEDS),
+    step(kit_steps.without_kit_steps, (Kind.NUM,), kit_steps.NEEDS),
     step(said_around.with_plain_words_around, said_around.NEEDS),
     step(times_better.without_times_better, times_better.NEEDS),
     step(halves_uncounted.without_halves_uncounted, halves_uncounted.NEEDS),
@@ -64,6 +73,7 @@ SAID_PLAINLY = (
     step(with_failed_named, (Kind.FAILED,)),
 )
 EFFORTS = (
+    step(more_in_each.with_more_in_each, (Kind.EACH, Kind.ALL), more_in_each.NEEDS),
     step(reserve_ranges.with_reserve_ranges, (Kind.NUM,), reserve_ranges.NEEDS),
     step(reserve_told.with_reserve_told, (Kind.NUM,), reserve_told.NEEDS),
     step(untried.without_untried, untried.NEEDS),
@@ -71,6 +81,7 @@ EFFORTS = (
 )
 _OF_SETS: tuple[Callable[[Sequence[Mark], Request], Sequence[Mark]], ...] = (
     with_counts_freely,
+    with_sorry_at_once,
     with_kit_swapped,
     with_holds,
     with_sides_freely,
@@ -91,6 +102,7 @@ def in_plain_words(marks: Sequence[Mark], request: Request, hurts: Sequence[Span
     done = {p.exercise for p in request.done}
     stored = {i for i, e in enumerate(request.exercises) if e.name in done}
     marks = [replace(m, kind=Kind.FILL) if _is_bullet(marks, i) else m for i, m in enumerate(marks)]
+    marks = self_asked_loads.without_plan_kept(marks, request)
     marks = load_of_all.with_load_of_all(rest_planned.with_rest_planned(marks, request), request)
     plain = put_in_place(sayings.without_nevertheless(marks) if hurts else marks, SAID_PLAINLY)
     told: Sequence[Mark] = with_sets_worded(with_told(plain, stored))

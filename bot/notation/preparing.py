@@ -17,7 +17,7 @@ from bot.notation.beside_hurt import (
     sides_of_hurts,
     told_of_hurts,
 )
-from bot.notation.clauses import part_of
+from bot.notation.clauses import kind_at, part_of
 from bot.notation.corrections.asides import with_set_apart
 from bot.notation.corrections.confirmed import confirmed, without_opinions
 from bot.notation.corrections.half_again import told_at_once
@@ -49,6 +49,7 @@ from bot.notation.misses import with_misses
 from bot.notation.next_failed import with_next_failed
 from bot.notation.order import ordered
 from bot.notation.order.circuits import with_circuits
+from bot.notation.order.efforts_behind import is_effort
 from bot.notation.order.rounds import with_rounds
 from bot.notation.order.steps import put_in_place, step
 from bot.notation.order.vague import with_lost_counts
@@ -169,18 +170,32 @@ def _was_not(marks: Sequence[Mark]) -> set[int]:
 
 
 def _repeats(marks: Sequence[Mark]) -> list[Mark]:
-    """`again` alone in its part is `same`."""
+    """`again` alone in its part is `same`; so is it, and `another one`, before an effort: `again but rpe 9`.
+
+    Behind a set, `60x9, again 2 left`, the effort is what came again.
+    """
     kept = [i for i, m in enumerate(marks) if m.kind is not Kind.FILL]
     out = list(marks)
     for at, place in enumerate(kept):
-        if marks[place].kind is Kind.AGAIN:
+        if _is_another_set(marks, place):
+            out[place] = replace(marks[place], kind=Kind.SAME)
+        elif marks[place].kind is Kind.AGAIN:
             opens = at == 0 or marks[kept[at - 1]].kind in (*EDGES, Kind.NAME)
             opens = opens and not _is_counted_name(marks, [] if at == 0 else kept[at - 2 : at])
             starts = opens and _opens_part(marks, place)
             ends = at == len(kept) - 1 or marks[kept[at + 1]].kind in EDGES
-            if starts and ends:
+            first = not any(marks[i].kind is Kind.NUM for i in kept[:at])
+            if starts and (ends or (first and is_effort(marks, place + 1))):
                 out[place] = replace(marks[place], kind=Kind.SAME)
     return out
+
+
+def _is_another_set(marks: Sequence[Mark], place: int) -> bool:
+    """Whether `another one` opens its part, and nothing but its effort is told behind: `another one but rpe 8`."""
+    named = marks[place].kind is Kind.ANOTHER and marks[place].text in ("another one", "another set")
+    comma = kind_at(marks, place + 1) is Kind.COMMA
+    opens = all(m.kind is Kind.FILL and m.text in _LITTLE for m in marks[part_of(marks, place)[0] : place])
+    return named and opens and is_effort(marks, place + 1 + comma)
 
 
 def _is_counted_name(marks: Sequence[Mark], before: Sequence[int]) -> bool:

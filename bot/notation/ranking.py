@@ -44,6 +44,8 @@ def rank(atoms: Sequence[Atom], context: Context, unit: Unit, unit_at: Span | No
     rivals = [bound for bound in near if not bound.doubts and _stored(bound) != kept]
     if rivals and _is_listed_behind(atoms) and _is_the_plan(first, context):
         rivals = [bound for bound in rivals if not _goes_beyond(bound, context)]
+    if rivals and _is_the_plan(first, context, whole=False):
+        rivals = [bound for bound in rivals if not _turns_round(bound, first, context)]
     honest: list[Bound] = []
     for bound in ([first] if not first.doubts else []) + rivals:
         if all(_stored(bound) != _stored(other) for other in honest):
@@ -78,17 +80,21 @@ _APART = 2
 """Numbers that a list and what stands apart from it are more than."""
 
 
-def _is_the_plan(bound: Bound, context: Context) -> bool:
+def _is_the_plan(bound: Bound, context: Context, *, whole: bool = True) -> bool:
     """Whether a reading is every open set as planned: with its load, and repetitions inside its range.
 
-    Not where the load is each number of repetitions too: `15 15 15` says not which is which.
+    `whole`: no set is left; else those that are left may be planned with another load. Not where the load is each
+    number of repetitions too: `15 15 15` says not which is which.
     """
     if all(p.load is not None and p.load.amount == p.reps for p in bound.performed):
         return False
     numbers = tuple(p.set for p in bound.performed)
+    left = context.open_sets[len(numbers) :] if bound.performed else ()
+    others = not whole and all(context.planned_load(n) != bound.performed[-1].load for n in left)
     return (
         not bound.doubts
-        and numbers == context.open_sets
+        and numbers == context.open_sets[: len(numbers)]
+        and (not left or others)
         and all(
             p.stage is Stage.WORK
             and p.load == context.planned_load(p.set)
@@ -96,6 +102,17 @@ def _is_the_plan(bound: Bound, context: Context) -> bool:
             for p in bound.performed
         )
     )
+
+
+def _turns_round(bound: Bound, first: Bound, context: Context) -> bool:
+    """Whether a reading takes the sets of `80 3x4` for its repetitions, where the plan has three of 4, none of 3."""
+    alike = {p.load for p in bound.performed} == {p.load for p in first.performed}
+    same = sum(p.reps for p in bound.performed) == sum(p.reps for p in first.performed)
+    told = {(p.load, p.reps) for p in first.performed}
+    turned = [p for p in bound.performed if (p.load, p.reps) not in told]
+    ranges = [context.range_of(n) for n in range(1, len(context.exercise.sets) + 1)]
+    off = all(not any(r.low <= p.reps <= r.high for r in ranges) for p in turned)
+    return alike and same and bool(turned) and off and len(bound.performed) != len(first.performed)
 
 
 def _goes_beyond(bound: Bound, context: Context) -> bool:

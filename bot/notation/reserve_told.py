@@ -13,6 +13,7 @@ from bot.notation.bounds import EARLIEST_FAILED, EASIEST, HARDEST, MOST_LEFT
 from bot.notation.clauses import kind_at, text_at
 from bot.notation.kinds import Kind
 from bot.notation.next_failed import told_last
+from bot.notation.reserve_now import CAN
 from bot.notation.tokens import Mark
 from bot.notation.worded import Clause, clause_in, line_at, opens_clause, sentence_of
 from bot.notation.wordlist import words
@@ -181,6 +182,11 @@ def _counted(marks: Sequence[Mark], clause: Clause) -> Decimal | None:
     return value if value is not None and value <= MOST_LEFT else None
 
 
+def _counted_or_one(marks: Sequence[Mark], clause: Clause) -> Decimal | None:
+    """The number told, or the one of `one more`."""
+    return _counted(marks, clause) if clause.numbers else Decimal(1)
+
+
 def _up_to(marks: Sequence[Mark], clause: Clause) -> Decimal | None:
     """`eleven would have been the limit`: how many more than were done."""
     most = marks[clause.numbers[0]].value
@@ -222,6 +228,7 @@ _TELLINGS = tuple(
         (_GOOD_FOR, _counted),
         (_STAYED, _counted),
         (_COULD, _counted),
+        (CAN, _counted_or_one),
         (_COULD_REACH, _up_to),
     )
 )
@@ -229,7 +236,7 @@ NEEDS = frozenset(words(
     "none nothing nowt nil zero nada zilch naught no not never left leaving remaining spare tank reserves rir back",
     "table pocket more out empty failure limit max maximum scale good could couldve would might wouldnt wasnt",
     "another impossible all everything saved banked reserved spared couldnt didnt cant away off next hand bank",
-    "locker bag store inside me there reserve",
+    "locker bag store inside me there reserve can able possible",
 ))  # fmt: skip
 
 

@@ -21,8 +21,12 @@ REST_PLANNED = "rest as planned"
 """What the sign says of what may be left of the exercise that was told last, else of the session."""
 _WENT = (Kind.FILL, Kind.WAS, Kind.DONE, Kind.ALL)
 _APART = frozenset((*EDGES, Kind.AND, Kind.THEN, Kind.DASH, Kind.OPEN, Kind.EXCEPT, Kind.PLUS))
+_TOLD = (Kind.NUM, Kind.REPS, Kind.KG, Kind.LB, Kind.EACH)
+"""How a set may end: what stands behind it needs no comma."""
 _OPEN_ENDS = (Kind.COMMA, Kind.AND, Kind.DASH, Kind.THEN, Kind.PLUS, Kind.EXCEPT)
-_LEADING = frozenset(words("and with but so then plus did the my all of for"))
+_LEADING = frozenset(words("and with but so then plus did the my all of for while & also"))
+_OF_LOADS = frozenset(words("for of"))
+"""Words before the rest that may say what was lifted in it: `85 for the rest as planned`."""
 _WHOLE = frozenset(words("everything session workout programme program day today exercise exercises stuff else"))
 """Words of what is of the session; `rest` and `others` may be of the exercise that was told last."""
 _EVERYTHING = frozenset(words("everything session workout programme program lot thing"))
@@ -54,14 +58,27 @@ def _rest(marks: Sequence[Mark], place: int) -> int | None:
     at -= other
     if not rest or not any(m.kind is Kind.NUM for m in marks[:at]):
         return None
+    rest_at = at
     while text_at(marks, at - 1) in _LEADING:
         at -= 1
-    return at if kind_at(marks, at - 1) in _APART and _ends(marks, place) else None
+    return at if _stands_apart(marks, at, rest_at) and _ends(marks, place) else None
+
+
+def _stands_apart(marks: Sequence[Mark], start: int, rest: int) -> bool:
+    """Whether what leads to the rest tells of nothing before it: `85x5x3 and everything else`, `85x5x3 rest`."""
+    if kind_at(marks, start - 1) in _APART:
+        return True
+    leading = marks[start:rest]
+    if any(m.text in _OF_LOADS for m in leading):
+        return False
+    return any(m.kind in _APART for m in leading) or kind_at(marks, start - 1) in _TOLD
 
 
 def _ends(marks: Sequence[Mark], place: int) -> bool:
-    """Whether nothing is told behind `as planned` in its part."""
-    return kind_at(marks, _behind(marks, place)) in (None, *_APART)
+    """Whether nothing is told behind `as planned` in its part, but that it is done."""
+    at = _behind(marks, place)
+    at += kind_at(marks, at) is Kind.DONE and kind_at(marks, at + 1) is None
+    return kind_at(marks, at) in (None, *_APART)
 
 
 def _behind(marks: Sequence[Mark], place: int) -> int:
@@ -83,7 +100,8 @@ def _with_rest(marks: Sequence[Mark], start: int, place: int, request: Request) 
         everything = replace(whole, kind=Kind.FILL, text="everything")
         return [everything, replace(whole, text="everything as planned"), but, *told, *marks[place + 1 :]]
     told = _otherwise(told, whole, request) if alone else told
-    return [*told, *marks[_behind(marks, place) :], *_at_end(marks, replace(whole, start=marks[start].start))]
+    behind = [m for m in marks[_behind(marks, place) :] if m.kind is not Kind.DONE]
+    return [*told, *behind, *_at_end(marks, replace(whole, start=marks[start].start))]
 
 
 def _at_end(marks: Sequence[Mark], whole: Mark) -> list[Mark]:

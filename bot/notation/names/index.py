@@ -79,6 +79,8 @@ class Index:
     """Whether an exercise is on body weight, which a band may help."""
     coded: frozenset[str] = frozenset()
     """Words of the names that have letters and digits: `t2b`."""
+    pairs: frozenset[str] = frozenset()
+    """The two letters that names of two words begin with, which are names only at the head of a set: `sp 30s`."""
 
 
 def _plain(words: Sequence[str]) -> tuple[str, ...]:
@@ -135,16 +137,44 @@ def index_of(session: tuple[tuple[str, tuple[str, ...], LoadStyle, int, Measure]
         if short and letters[short] == 1 and short not in words_all:
             variants.append(Variant(place, frozenset([short]), 0))
             words_all |= {short}
+    pairs = Counter(_first_letters(name) for name, *_ in session)
+    two = frozenset(_two_letters(name, words_all) for name, *_ in session if pairs[_first_letters(name)] == 1) - {""}
+    for place, (name, *_) in enumerate(session):
+        if _first_letters(name) in two:
+            variants.append(Variant(place, frozenset([HEADED + _first_letters(name)]), 0))
+    words_all |= {HEADED + one for one in two}
     beside = frozenset(pair for text in texts for pair in pairwise(_split_name(text)))
     on_body = any(style is LoadStyle.BODYWEIGHT for _, _, style, _, _ in session)
     coded = frozenset(w for w in words_all if not w.isalpha() and not w.isdecimal())
     ways = tuple(dict.fromkeys(variants))
-    return Index(ways, tuple(extras), words_all, spellings, around, joined, beside, on_body, coded)
+    return Index(ways, tuple(extras), words_all, spellings, around, joined, beside, on_body, coded, two)
+
+
+HEADED = "initials"
+"""What two letters at the head of a set are marked with."""
+_OF_KIT = frozenset(words(
+    "bb db kb sl rp ez ss wu ws dl oh bw pb pr sb tb fw ts bs vs hm mm am pm ok ie eg ps so to of on in at it is as by "
+    "do go he if me my no or up us we be an ex hi ha ah la re id im lr rl"
+))  # fmt: skip
+"""Two letters that people type for kit, sides, bests and little words."""
+
+
+def _first_letters(name: str) -> str:
+    return "".join(word[0] for word in "".join(c if c.isalpha() else " " for c in name.lower()).split())
+
+
+def _two_letters(name: str, known: frozenset[str]) -> str:
+    """The `sp` of `Side Plank`; empty where a name has none that is no other word."""
+    short = _first_letters(name)
+    stands_for = expanded(short)[1:]
+    taken = short in lexicon_words() or short in fillers() or short in _OF_KIT | known
+    taken = taken or (short in vocabulary() and not stands_for) or any(known >= set(way) for way in stands_for)
+    return "" if len(short) != _FEWEST_LETTERS - 1 or taken else short
 
 
 def _initials(name: str) -> str:
     """The `llc` of `Lying Leg Curl`: three letters or more that are no word; empty where a name has none."""
-    short = "".join(word[0] for word in "".join(c if c.isalpha() else " " for c in name.lower()).split())
+    short = _first_letters(name)
     taken = short in lexicon_words() or short in fillers() or short in vocabulary() or short in EVERYDAY
     return "" if len(short) < _FEWEST_LETTERS or taken else short
 

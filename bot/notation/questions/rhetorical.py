@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from bot.notation.kinds import Kind
+from bot.notation.questions.answered import answered
 from bot.notation.questions.asked import ENDS
 from bot.notation.tokens import Mark
 from bot.notation.wordlist import words
@@ -57,7 +58,7 @@ _LAUGHED_AT = frozenset(words("why who"))
 
 def idle_questions(marks: Sequence[Mark]) -> frozenset[int]:
     """The places of the clauses that ask and want no answer, the question mark behind them with them."""
-    out: set[int] = set()
+    out = answered(marks)
     for place, mark in enumerate(marks):
         first = mark.text.split(" ", 1)[0]
         if place in out or not (first in _BY_FIRST or first in _LAUGHED_AT):

@@ -102,4 +102,10 @@ def gives_up(marks: Sequence[Mark], place: int) -> bool:
         "that is all",
         "thats me",
         "thats me done",
+        "that was that",
+        "thats that",
+        "that was it",
+        "that was me",
+        "that was me done",
+        "and that was that",
     ) and after.kind in (Kind.FOR, Kind.AT, Kind.WITH, Kind.NAME)

@@ -1,9 +1,12 @@
 """Names with digits in them, `t2b` for toes to bar: one word again, where the session has such a one."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
+from bot.notation.clauses import kind_at
 from bot.notation.kinds import Kind
 from bot.notation.names import Index
+from bot.notation.names.index import HEADED
 from bot.notation.tokens import Mark
 
 _LONGEST = 5
@@ -12,6 +15,7 @@ _LONGEST = 5
 
 def with_coded(marks: Sequence[Mark], index: Index) -> Sequence[Mark]:
     """The marks with such names as words."""
+    marks = _with_two_letters(marks, index) if index.pairs else marks
     if not index.coded:
         return marks
     out: list[Mark] = []
@@ -26,6 +30,17 @@ def with_coded(marks: Sequence[Mark], index: Index) -> Sequence[Mark]:
         else:
             out.append(marks[at])
         at = end or at + 1
+    return out
+
+
+def _with_two_letters(marks: Sequence[Mark], index: Index) -> list[Mark]:
+    """The marks with two letters at the head of a set, `sp 30s/30s`, as the name that begins so."""
+    out = list(marks)
+    for place, mark in enumerate(marks):
+        heads = kind_at(marks, place - 1) in (None, Kind.LINE, Kind.STOP, Kind.COMMA)
+        number = place + 1 + (kind_at(marks, place + 1) in (Kind.COLON, Kind.DASH))
+        if mark.kind is Kind.WORD and mark.text in index.pairs and heads and kind_at(marks, number) is Kind.NUM:
+            out[place] = replace(mark, text=HEADED + mark.text)
     return out
 
 

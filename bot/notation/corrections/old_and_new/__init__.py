@@ -38,6 +38,7 @@ from bot.notation.corrections.old_and_new.sides import other_side, rated_sides, 
 from bot.notation.corrections.old_and_new.stored import (
     all_helped,
     as_rated,
+    as_scaled,
     counts_of_part,
     exercise_of,
     is_told,
@@ -111,6 +112,8 @@ class _Before:
     announced: bool = False
     rated: bool = False
     """Whether efforts are told by repetitions in reserve straight before."""
+    scaled: bool = False
+    """Whether one is told on the scale of exertion there."""
     fresh: bool = True
     spoken: Mark | None = None
 
@@ -132,7 +135,9 @@ def _sentence(sentence: list[Mark], request: Request, before: _Before) -> list[M
         if not links and not _aims_anew(sentence, place):
             continue
         left, right = sentence[:place], without_links(sentence[place + links :])
-        goes_on = replace(before, announced=True, rated=tells_left(left), spoken=_name_in(left) or before.spoken)
+        scaled = any(m.kind in (Kind.RPE, Kind.RPEPOST) for m in left)
+        spoken = _name_in(left) or before.spoken
+        goes_on = replace(before, announced=True, rated=tells_left(left), scaled=before.scaled or scaled, spoken=spoken)
         stop = replace(mark, kind=Kind.STOP, text=".", value=None, parts=())
         if is_announcement(left):
             following = _sentence(right, request, goes_on)
@@ -200,6 +205,7 @@ def _plain(clause: list[Mark], request: Request, before: _Before) -> list[Mark] 
     if said is None or exercise is None:
         return None
     said = as_rated(said, rows, next((m for m in clause if m.text in NOTHING), None)) if before.rated else said
+    said = as_scaled(said, rows) if before.scaled else said
     said.owned = said.name is not None
     said.name = said.name or before.spoken
     if said.name is None and exercise != request.done[-1].exercise:

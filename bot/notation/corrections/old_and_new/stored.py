@@ -5,7 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from bot.notation.answer import Request
-from bot.notation.bounds import MOST_LEFT
+from bot.notation.bounds import EASIEST, HARDEST, MOST_LEFT
 from bot.notation.context import LEAST, MOST
 from bot.notation.corrections.old_and_new.clause import EVERY, Said, Value
 from bot.notation.kinds import Kind
@@ -91,6 +91,21 @@ def as_rated(said: Said, rows: Sequence[Performed], none: Mark | None) -> Said:
     if value.counts or value.loads or len(value.marks) > 1 or not 0 <= 2 * value.amount < min(least, 2 * MOST_LEFT + 1):
         return said
     return replace(said, effort=(value.amount, value.marks[0], value.marks[0]), plain=[])
+
+
+def as_scaled(said: Said, rows: Sequence[Performed]) -> Said:
+    """The number of `rpe 9 on the second, 9.5 on the third` as an effort on the same scale, where it is no load."""
+    if said.effort is not None or said.which is None or len(said.plain) != 1 or said.olds or said.stage is not None:
+        return said
+    value = said.plain[0]
+    loads = [p.load.amount for p in rows if p.set in said.which.sets and p.load is not None]
+    scaled = EASIEST < value.amount <= HARDEST and value.amount * 2 == int(value.amount * 2)
+    if value.counts or value.loads or len(value.marks) > 1 or not scaled:
+        return said
+    counts = [Decimal(p.reps) for p in rows if p.set in said.which.sets] if Kind.WAS in said.cues else []
+    if any(LEAST * one <= value.amount <= MOST * one for one in (*loads, *counts)):
+        return said
+    return replace(said, effort=(HARDEST - value.amount, value.marks[0], value.marks[0]), plain=[])
 
 
 def counts_of_part(row: Performed, new: Value) -> bool | None:
