@@ -1,6 +1,7 @@
 """Whether a hurt is over: gone, fine since, or long ago."""
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.headed import heads_report
 from bot.notation.hurt.healed import healed_long_ago
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.negation import negated
@@ -29,6 +30,7 @@ def gone(scene: Passage, mark: Mark) -> bool:
         and abs(m.first - mark.first) <= 10
         and not _since(scene, mark, m)
         and not _earlier_on(scene, m)
+        and not heads_report(scene, m, mark)
         for m in scene.of(Cue.PAST)
     )
     before_today |= any(scene.same_sentence(i, mark.first) for i in scene.of_late)
@@ -43,8 +45,10 @@ def gone(scene: Passage, mark: Mark) -> bool:
         return True
     later = [f for f in scene.of(Cue.FINE) if f.first > mark.first and f.first - mark.end <= 12]
     fine = [f for f in later if not negated(scene, f) and _of_itself(scene, f)]
-    still = before_today and bool(fine) and _still_there(scene, mark)
-    return before_today and not still and any(not _taken_back(scene, f) for f in fine)
+    headed = any(heads_report(scene, m, mark) for m in scene.of(Cue.PAST))
+    fine = fine if before_today else [f for f in fine if headed and scene.words(f.first - 2, f.end + 3) & _TODAY]
+    still = bool(fine) and _still_there(scene, mark)
+    return not still and any(not _taken_back(scene, f) for f in fine)
 
 
 _FEARED = word_set("worried concerned nervous scared wary careful")

@@ -171,6 +171,8 @@ def _unmasked(found: list[Mark], words: list[str]) -> list[Mark]:
             continue
         if m.cue is Cue.WHISPER and any(g.first < m.first == g.end - 1 for g in gone):
             continue  # `not a murmur from my knee`
+        if m.cue is Cue.NOT and words[m.first - 1 : m.first] == ["from"] and words[m.end : m.end + 1] == ["to"]:
+            continue  # `from nothing to agony`
         if m.cue is Cue.NOT and any(_inside(m, x) and x.end - x.first > m.end - m.first for x in longer):
             continue
         kept.append(m)

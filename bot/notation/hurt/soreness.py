@@ -5,6 +5,7 @@ weeks is not (the course of soreness: Vickers 2001, BMC Musculoskelet Disord 2:5
 """
 
 from bot.notation.hurt.cues import Cue
+from bot.notation.hurt.headed import heads_report
 from bot.notation.hurt.matching import Mark
 from bot.notation.hurt.passage import Passage
 from bot.notation.hurt.people import laughed
@@ -14,7 +15,6 @@ from bot.notation.hurt.spots import Spot
 
 _ACHES = word_set("ache aches aching")
 _NOT_TRAINING = word_set("doms muscular soreness muscle from")
-_SESSIONS = word_set("session workout training")
 _PROVOKED = word_set("when whenever every sit sitting during night sleep walk walking")
 _LASTING = word_set("weeks months spot touch night pinpoint sharply joint tendon")
 
@@ -22,15 +22,9 @@ _LASTING = word_set("weeks months spot touch night pinpoint sharply joint tendon
 def after_training(scene: Passage, mark: Mark, *, of_training: bool = False) -> bool:
     """`from monday`, `after leg day`, `still sore`; with `of_training` no mere day or time."""
     return any(
-        scene.same_sentence(m.first, mark.first) and -6 <= m.first - mark.end <= 6 and not _is_heading(scene, m, mark)
+        scene.same_sentence(m.first, mark.first) and -6 <= m.first - mark.end <= 6 and not heads_report(scene, m, mark)
         for m in scene.of(*((Cue.TRAINED,) if of_training else (Cue.TRAINED, Cue.PAST)))
     )
-
-
-def _is_heading(scene: Passage, day: Mark, mark: Mark) -> bool:
-    """The day of `yesterday: lower back ached, 140x5`: when it was, and not what it is from."""
-    end = day.end + (scene.word(day.end) in _SESSIONS)
-    return day.first == 0 and end <= mark.first and scene.ends(end)
 
 
 def is_soreness(scene: Passage, mark: Mark, spot: Spot) -> bool:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.notation.clauses import EDGES, FARTHEST, kind_at
+from bot.notation.clauses import EDGES, FARTHEST, is_entry, kind_at
 from bot.notation.kinds import Kind
 from bot.notation.other_times.own import is_named, is_own, is_own_count, is_set_of_mine, is_told_behind
 from bot.notation.strays.reasons import BECAUSE, tells_of_sets
@@ -87,7 +87,7 @@ def reached_from(marks: Sequence[Mark], place: int) -> set[int]:
             break
         if mark.kind is Kind.FINISH and opening.text.split(" ")[0] in _TOMORROW:
             break
-        if mark.kind is Kind.FILL and not mark.text.replace(" ", "").isalnum() and _is_set_apart(marks, place, at):
+        if _is_mood(marks, at) and _is_set_apart(marks, place, at):
             break
         if mark.kind is Kind.FAILED and mark.text.startswith("but ") and of_time:
             break  # `wanted 8 but failed the 8th at 155`
@@ -146,6 +146,7 @@ def _ends_telling(marks: Sequence[Mark], at: int) -> bool:
     return marks[at].text != "next" or at + 1 >= len(marks) or marks[at + 1].text not in _NEXT
 
 
+_LAUGHS = ("lol", "haha", "lmao", "hah", "lolz", "rofl")
 _TOMORROW = ("tomorrow", "tmrw", "tmr", "tomoz", "tmw", "2moro", "tomorow", "tommorow")
 """Days to come, behind which an end is of today: `so sore tmrw haha all done`."""
 
@@ -159,6 +160,12 @@ def _in_apposition(marks: Sequence[Mark], at: int) -> set[int]:
         end += 1
     more = any(m.kind is Kind.NUM for m in marks[end:])
     return set(range(at + 1, end)) if more and end < len(marks) and marks[end].kind in (Kind.STOP, Kind.LINE) else set()
+
+
+def _is_mood(marks: Sequence[Mark], at: int) -> bool:
+    """A face, or a laugh before a whole set: `gonna puke lol 275x3`."""
+    laughs = marks[at].text in _LAUGHS and is_entry(marks, at + 1)
+    return marks[at].kind is Kind.FILL and (laughs or not marks[at].text.replace(" ", "").isalnum())
 
 
 def _is_set_apart(marks: Sequence[Mark], place: int, at: int) -> bool:
